@@ -1,0 +1,95 @@
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Builds the self-contained program: a trimmed Java runtime, the jars, the launcher, and a class cache for a fast start.
+ * Run by the build as a single source file with the JDK that compiled. It starts afresh each time, so a second build finds
+ * nothing in its way.
+ */
+public final class MakeImage {
+
+    /** Flying Saucer needs jdk.xml.dom, which nothing else pulls in; locales of other languages are left out. */
+    private static final String MODULES = "java.se,jdk.xml.dom,jdk.unsupported,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec";
+
+    /** Writing the cache at exit came with Java 25. */
+    private static final int CACHE_SINCE = 25;
+
+    private MakeImage() {
+    }
+
+    public static void main(String[] args) throws Exception {
+        Path project = Path.of(args[0]);
+        Path app = Path.of(args[1]);
+        Path image = Path.of(args[2]);
+        delete(image);
+        run(List.of(Path.of(System.getProperty("java.home"), "bin", "jlink").toString(), "--add-modules", MODULES,
+                "--include-locales=en,es", "--strip-debug", "--no-header-files", "--no-man-pages", "--output",
+                image.resolve("runtime").toString()));
+        copy(app, image.resolve("lib"));
+        copy(project.resolve("src/main/dist"), image);
+        Files.copy(project.resolve("LICENSE"), image.resolve("LICENSE"), StandardCopyOption.REPLACE_EXISTING);
+        Path launcher = image.resolve("bin/icequill");
+        if (!launcher.toFile().setExecutable(true)) {
+            throw new IOException("cannot make " + launcher + " executable");
+        }
+        if (Runtime.version().feature() >= CACHE_SINCE) {
+            train(image, launcher);
+        }
+    }
+
+    /** One real run that touches what every run needs; the classes it loads are kept ready in a cache file. */
+    private static void train(Path image, Path launcher) throws IOException, InterruptedException {
+        Path scratch = Files.createTempDirectory("icequill-training");
+        try {
+            ProcessBuilder builder = new ProcessBuilder(launcher.toString(), "demo", scratch.resolve("shop").toString());
+            builder.environment().put("ICEQUILL_JAVA", "-XX:AOTCacheOutput=" + image.resolve("lib/icequill.aot"));
+            run(builder);
+        } finally {
+            delete(scratch);
+        }
+    }
+
+    private static void run(List<String> command) throws IOException, InterruptedException {
+        run(new ProcessBuilder(command));
+    }
+
+    private static void run(ProcessBuilder builder) throws IOException, InterruptedException {
+        Path log = Files.createTempFile("icequill-build", ".log");
+        int status = builder.redirectErrorStream(true).redirectOutput(log.toFile()).start().waitFor();
+        if (status != 0) {
+            throw new IOException(builder.command() + " ended with " + status + ":\n" + Files.readString(log));
+        }
+        Files.delete(log);
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target, StandardCopyOption.REPLACE_EXISTING);
+                }
+            }
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            List<Path> deepestFirst = new ArrayList<>();
+            try (Stream<Path> files = Files.walk(folder)) {
+                files.sorted(Comparator.reverseOrder()).forEach(deepestFirst::add);
+            }
+            for (Path file : deepestFirst) {
+                Files.delete(file);
+            }
+        }
+    }
+}

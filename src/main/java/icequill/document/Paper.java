@@ -1,0 +1,15 @@
+package icequill.document;
+
+import icequill.party.Language;
+import icequill.party.PaperSize;
+import icequill.party.Shop;
+
+/** A document that leaves the shop. It holds only what its reader may see. */
+public sealed interface Paper permits Invoice {
+
+    Shop shop();
+
+    Language language();
+
+    PaperSize size();
+}

@@ -1,0 +1,124 @@
+package icequill.files;
+
+import icequill.party.Wording;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The keys and values of one place in a file. A value that is missing or of the wrong kind is simply empty: the schema check
+ * has reported it. Only what a schema cannot see is reported from here.
+ */
+record Fields(Tree.Branch branch, Problems problems) {
+
+    Place place() {
+        return branch.place();
+    }
+
+    /** Where the key's value stands; the place of the whole when there is none. */
+    Place place(String key) {
+        Tree value = branch.entries().get(key);
+        return value == null ? place() : value.place();
+    }
+
+    Optional<String> text(String key) {
+        return leaf(key).filter(leaf -> leaf.kind() == Tree.Leaf.Kind.TEXT).map(Tree.Leaf::text)
+                .filter(text -> !text.isEmpty());
+    }
+
+    boolean flag(String key) {
+        return leaf(key).filter(leaf -> leaf.kind() == Tree.Leaf.Kind.TRUTH).map(leaf -> leaf.text().equals("true"))
+                .orElse(false);
+    }
+
+    Optional<BigDecimal> number(String key) {
+        return leaf(key).filter(leaf -> leaf.kind() == Tree.Leaf.Kind.NUMBER).flatMap(leaf -> {
+            try {
+                return Optional.of(new BigDecimal(leaf.text()));
+            } catch (NumberFormatException infinity) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    Optional<Integer> integer(String key) {
+        return number(key).flatMap(number -> {
+            try {
+                return Optional.of(number.intValueExact());
+            } catch (ArithmeticException fraction) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    Optional<Fields> child(String key) {
+        return branch.entries().get(key) instanceof Tree.Branch child ? Optional.of(new Fields(child, problems))
+                : Optional.empty();
+    }
+
+    List<Fields> children(String key) {
+        return items(key).flatMap(item -> item instanceof Tree.Branch child ? Stream.of(new Fields(child, problems))
+                : Stream.empty()).toList();
+    }
+
+    List<Tree.Leaf> leaves(String key) {
+        return items(key).flatMap(item -> item instanceof Tree.Leaf leaf ? Stream.of(leaf) : Stream.empty()).toList();
+    }
+
+    /** The keys of a free map. */
+    Map<String, Tree> entries() {
+        return branch.entries();
+    }
+
+    /** A constant by its name in small letters and hyphens. */
+    <E extends Enum<E>> Optional<E> constant(String key, Class<E> type) {
+        return text(key).flatMap(text -> constantOf(text, type));
+    }
+
+    static <E extends Enum<E>> Optional<E> constantOf(String text, Class<E> type) {
+        String name = text.toUpperCase(Locale.ROOT).replace('-', '_');
+        return Arrays.stream(type.getEnumConstants()).filter(constant -> constant.name().equals(name)).findFirst();
+    }
+
+    Optional<Wording> wording(String key) {
+        return child(key).flatMap(both -> both.text("en")
+                .flatMap(english -> both.text("es").map(spanish -> new Wording(english, spanish))));
+    }
+
+    /** A day; one that the calendar does not have is reported. */
+    Optional<LocalDate> day(String key) {
+        return text(key).filter(text -> text.matches("\\d{4}-\\d{2}-\\d{2}")).flatMap(text -> {
+            try {
+                return Optional.of(LocalDate.parse(text));
+            } catch (DateTimeException noSuchDay) {
+                problems.add(Code.NOT_ALLOWED, place(key), "there is no day " + text,
+                        "a day of the calendar");
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** A time of day; 24:00 reads as midnight. */
+    Optional<LocalTime> time(String key) {
+        return text(key).filter(text -> text.matches("(([01]\\d|2[0-3]):[0-5]\\d|24:00)"))
+                .map(text -> text.equals("24:00") ? LocalTime.MIDNIGHT : LocalTime.parse(text));
+    }
+
+    private Optional<Tree.Leaf> leaf(String key) {
+        return branch.entries().get(key) instanceof Tree.Leaf leaf ? Optional.of(leaf) : Optional.empty();
+    }
+
+    private Stream<Tree> items(String key) {
+        return branch.entries().get(key) instanceof Tree.Row row ? row.items().stream() : Stream.empty();
+    }
+}

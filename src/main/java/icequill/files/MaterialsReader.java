@@ -1,0 +1,78 @@
+package icequill.files;
+
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.problem.Code;
+import icequill.rates.Material;
+import icequill.work.ChargeClass;
+import icequill.work.Unit;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Makes the materials from a file of kind materials. */
+final class MaterialsReader {
+
+    private final Fields fields;
+    private final CurrencyUnit currency;
+    private final List<Bracket> brackets;
+
+    MaterialsReader(Fields fields, CurrencyUnit currency) {
+        this.fields = fields;
+        this.currency = currency;
+        this.brackets = fields.children("markupBrackets").stream().flatMap(entry -> bracket(entry).stream()).toList();
+    }
+
+    /** A markup for costs up to an amount; empty for all others. */
+    private record Bracket(Optional<BigDecimal> upTo, Percent markup) {
+        boolean holdsFor(BigDecimal cost) {
+            return upTo.map(most -> cost.compareTo(most) <= 0).orElse(true);
+        }
+    }
+
+    List<Material> read() {
+        return Names.list(fields.children("items"), this::material);
+    }
+
+    private static Optional<Bracket> bracket(Fields entry) {
+        return entry.number("percent").map(percent -> new Bracket(entry.number("upTo"), new Percent(percent)));
+    }
+
+    private Optional<Material> material(String id, Fields entry) {
+        Optional<ChargeClass> chargeClass = entry.constant("class", ChargeClass.class);
+        Optional<Unit> unit = entry.text("unit").flatMap(Unit::ofSymbol);
+        Optional<Material.Price> price = price(entry);
+        if (chargeClass.isEmpty() || unit.isEmpty() || price.isEmpty()) {
+            return Optional.empty();
+        }
+        return entry.wording("name").map(name -> new Material(id, name, chargeClass.get(), unit.get(),
+                entry.number("pack").filter(size -> size.signum() > 0), price.get(), entry.text("registration"),
+                entry.place("cost")));
+    }
+
+    private Optional<Material.Price> price(Fields entry) {
+        Optional<MonetaryAmount> cost = Prices.amount(entry, "cost", currency);
+        Optional<MonetaryAmount> price = Prices.amount(entry, "price", currency);
+        Optional<Percent> markup = entry.number("markup").map(Percent::new);
+        if (price.isPresent() && markup.isPresent()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("markup"), "both a price and a markup", "one of the two");
+            return Optional.empty();
+        }
+        if (cost.isEmpty()) {
+            return Optional.empty();
+        }
+        if (price.isPresent()) {
+            return Optional.of(new Material.Given(price.get(), cost.get()));
+        }
+        BigDecimal each = Amounts.number(cost.get());
+        Optional<Percent> used = markup.isPresent() ? markup
+                : brackets.stream().filter(bracket -> bracket.holdsFor(each)).map(Bracket::markup).findFirst();
+        if (used.isEmpty()) {
+            entry.problems().add(Code.MISSING, entry.place(), "no price, no markup, and no bracket for this cost",
+                    "a price, a markup, or a last bracket without upTo");
+        }
+        return used.map(percent -> new Material.MarkedUp(cost.get(), percent));
+    }
+}

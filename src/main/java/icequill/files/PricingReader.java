@@ -1,0 +1,99 @@
+package icequill.files;
+
+import icequill.party.Period;
+import icequill.party.Timeline;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Adjustments;
+import icequill.rates.LaborRates;
+import icequill.rates.Material;
+import icequill.rates.RateSchedule;
+import icequill.rates.ServiceCallRates;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxRules;
+import icequill.work.Task;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.money.CurrencyUnit;
+
+/** Makes the rate schedule and the tax rules from all files of pricing/. For one run. */
+final class PricingReader {
+
+    private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments", "taxes");
+
+    private final CurrencyUnit currency;
+    private final Problems problems;
+    private final List<Timeline.Entry<LaborRates>> labor = new ArrayList<>();
+    private final List<Timeline.Entry<ServiceCallRates>> serviceCall = new ArrayList<>();
+    private final List<Timeline.Entry<List<Material>>> materials = new ArrayList<>();
+    private final List<Timeline.Entry<List<Task>>> tasks = new ArrayList<>();
+    private final List<Timeline.Entry<Adjustments>> adjustments = new ArrayList<>();
+    private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
+
+    PricingReader(CurrencyUnit currency, Problems problems) {
+        this.currency = currency;
+        this.problems = problems;
+    }
+
+    /** What pricing/ says. */
+    record Pricing(RateSchedule schedule, TaxRules taxes) {
+    }
+
+    Pricing read(List<Tree> files) {
+        List<Fields> known = files.stream().flatMap(tree -> checked(tree).stream()).toList();
+        Set<String> bands = new LinkedHashSet<>();
+        for (Fields file : ofKind("labor", known)) {
+            LaborReader reader = new LaborReader(file, currency);
+            bands.addAll(Prices.ids(reader.bands()));
+            add(labor, file, reader.read());
+        }
+        ofKind("service-call", known)
+                .forEach(file -> add(serviceCall, file, new ServiceCallReader(file, currency, bands).read()));
+        ofKind("materials", known)
+                .forEach(file -> add(materials, file, Optional.of(new MaterialsReader(file, currency).read())));
+        ofKind("tasks", known).forEach(file -> add(tasks, file, Optional.of(TasksReader.read(file))));
+        ofKind("adjustments", known)
+                .forEach(file -> add(adjustments, file, Optional.of(new AdjustmentsReader(file, currency).read())));
+        ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
+        RateSchedule schedule = new RateSchedule(currency, timeline(labor), timeline(serviceCall), timeline(materials),
+                timeline(tasks), timeline(adjustments));
+        return new Pricing(schedule, new TaxRules(timeline(taxes)));
+    }
+
+    private static List<Fields> ofKind(String kind, List<Fields> files) {
+        return files.stream().filter(file -> file.text("kind").filter(kind::equals).isPresent()).toList();
+    }
+
+    private Optional<Fields> checked(Tree tree) {
+        if (!(tree instanceof Tree.Branch branch)) {
+            problems.add(Code.WRONG_TYPE, tree.place(), "the file holds no keys and values", "kind: and the rates");
+            return Optional.empty();
+        }
+        Fields fields = new Fields(branch, problems);
+        Optional<String> kind = fields.text("kind");
+        if (kind.isEmpty() || !KINDS.contains(kind.get())) {
+            problems.add(new Problem(Code.NOT_ALLOWED, fields.place("kind"),
+                    kind.map(name -> "there is no kind of rates \"" + name + "\"").orElse("\"kind\" is missing"),
+                    Problem.oneOf(kind.orElse(""), KINDS)));
+            return Optional.empty();
+        }
+        problems.addAll(SchemaCheck.check(tree, "/icequill/pricing/schema/" + kind.get() + ".schema.json"));
+        return Optional.of(fields);
+    }
+
+    private static <T> void add(List<Timeline.Entry<T>> entries, Fields file, Optional<T> value) {
+        Optional<Period> period = file.child("effective").flatMap(effective -> effective.day("from")
+                .flatMap((LocalDate from) -> SiteReader.period(effective, from, effective.day("until"))));
+        value.ifPresent(found -> period
+                .ifPresent(days -> entries.add(new Timeline.Entry<>(days, found, file.place("effective")))));
+    }
+
+    private <T> Timeline<T> timeline(List<Timeline.Entry<T>> entries) {
+        return problems.take(Timeline.of(entries)).orElseGet(() -> new Timeline<>(entries));
+    }
+}

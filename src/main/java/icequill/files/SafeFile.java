@@ -1,0 +1,54 @@
+package icequill.files;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes files so that a reader sees the whole new one or the old one, whatever happens in between. */
+public final class SafeFile {
+
+    private SafeFile() {
+    }
+
+    /**
+     * Writes to a temporary file beside the target, forces it to the disk, and moves it into place. Folders are made as
+     * needed.
+     *
+     * @param replace whether an existing file may be replaced; otherwise it is a problem
+     */
+    public static Checked<Path> write(Path target, byte[] bytes, boolean replace) {
+        if (!replace && Files.exists(target)) {
+            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.toString()),
+                    "the file exists already", "another number, or move the file away first"));
+        }
+        try {
+            Path folder = target.toAbsolutePath().getParent();
+            Files.createDirectories(folder);
+            Path unfinished = Files.createTempFile(folder, ".unfinished", ".tmp");
+            try {
+                try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
+                    ByteBuffer rest = ByteBuffer.wrap(bytes);
+                    while (rest.hasRemaining()) {
+                        channel.write(rest);
+                    }
+                    channel.force(true);
+                }
+                Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                Files.deleteIfExists(unfinished);
+            }
+            return Checked.sound(target);
+        } catch (IOException failed) {
+            return Checked.faulty(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
+                    "cannot write: " + failed, "free space, and a folder that may be written to"));
+        }
+    }
+}

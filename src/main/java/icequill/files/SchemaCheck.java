@@ -1,0 +1,184 @@
+package icequill.files;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.path.NodePath;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Holds a file against its JSON Schema and says in our words what differs. Safe for use by many threads. */
+final class SchemaCheck {
+
+    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final Map<String, Schema> READ = new ConcurrentHashMap<>();
+
+    private SchemaCheck() {
+    }
+
+    /** @param schema its resource, from the root of the class path */
+    static List<Problem> check(Tree tree, String schema) {
+        Schema rules = READ.computeIfAbsent(schema, SchemaCheck::read);
+        List<Problem> problems = new ArrayList<>();
+        for (Error error : rules.validate(json(tree))) {
+            problems.add(problem(error, rules.getSchemaNode(), find(tree, error.getInstanceLocation())));
+        }
+        return problems;
+    }
+
+    private static Schema read(String resource) {
+        try (InputStream stream = SchemaCheck.class.getResourceAsStream(resource)) {
+            byte[] bytes = Objects.requireNonNull(stream, resource).readAllBytes();
+            return REGISTRY.getSchema(new String(bytes, StandardCharsets.UTF_8), InputFormat.JSON);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(resource, unreadable);
+        }
+    }
+
+    private static Problem problem(Error error, JsonNode rules, Tree at) {
+        String keyword = error.getKeyword();
+        String key = Objects.requireNonNullElse(error.getProperty(), "");
+        JsonNode broken = parent(rules, error.getSchemaLocation().getFragment());
+        String wanted = broken.path("description").asString("");
+        return switch (keyword) {
+        case "additionalProperties", "propertyNames" -> unknownKey(at, key, broken.path("properties"));
+        case "required" -> new Problem(Code.MISSING, at.place(), "\"" + key + "\" is missing", described(rules, broken, key));
+        case "type" -> new Problem(Code.WRONG_TYPE, at.place(), found(at), typed(broken, wanted));
+        case "enum", "const" -> notAllowed(at, broken, wanted);
+        case "minimum", "maximum" -> new Problem(Code.OUT_OF_RANGE, at.place(), found(at), wanted);
+        case "pattern", "minLength", "maxLength" -> new Problem(Code.NOT_ALLOWED, at.place(), found(at), wanted);
+        case "minItems", "minProperties" -> new Problem(Code.MISSING, at.place(), "nothing is listed here",
+                "at least " + broken.path(keyword).asString(""));
+        case "maxItems", "maxProperties" -> new Problem(Code.TOO_LARGE, at.place(), "too many entries",
+                "at most " + broken.path(keyword).asString(""));
+        default -> new Problem(Code.NOT_ALLOWED, at.place(), error.getMessage(), wanted);
+        };
+    }
+
+    private static Problem unknownKey(Tree at, String key, JsonNode properties) {
+        Place place = at instanceof Tree.Branch branch ? branch.keys().getOrDefault(key, at.place()) : at.place();
+        return new Problem(Code.UNKNOWN_KEY, place, "there is no key \"" + key + "\" here",
+                Problem.oneOf(key, new TreeSet<>(properties.propertyNames())));
+    }
+
+    private static Problem notAllowed(Tree at, JsonNode broken, String wanted) {
+        List<String> allowed = new ArrayList<>();
+        broken.path("enum").forEach(value -> allowed.add(value.asString("")));
+        if (allowed.isEmpty()) {
+            return new Problem(Code.NOT_ALLOWED, at.place(), found(at), wanted);
+        }
+        String text = at instanceof Tree.Leaf leaf ? leaf.text() : "";
+        return new Problem(Code.NOT_ALLOWED, at.place(), found(at), Problem.oneOf(text, allowed));
+    }
+
+    private static String found(Tree at) {
+        return switch (at) {
+        case Tree.Branch branch -> "found keys and values";
+        case Tree.Row row -> "found a list";
+        case Tree.Leaf leaf -> switch (leaf.kind()) {
+        case TEXT -> "found the text \"" + shortened(leaf.text()) + "\"";
+        case NUMBER -> "found the number " + shortened(leaf.text());
+        case TRUTH -> "found " + leaf.text();
+        case NOTHING -> "found nothing";
+        };
+        };
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "…";
+    }
+
+    private static String typed(JsonNode broken, String wanted) {
+        String type = switch (broken.path("type").asString("")) {
+        case "object" -> "keys and values";
+        case "array" -> "a list";
+        case "number" -> "a number";
+        case "integer" -> "a whole number";
+        case "boolean" -> "true or false";
+        default -> "text; put it in quotes";
+        };
+        return wanted.isEmpty() ? type : type + ": " + wanted;
+    }
+
+    /** What the missing key would hold. */
+    private static String described(JsonNode rules, JsonNode parent, String key) {
+        JsonNode property = parent.path("properties").path(key);
+        String own = property.path("description").asString("");
+        String target = property.path("$ref").asString("");
+        return own.isEmpty() && !target.isEmpty()
+                ? rules.at(target.substring(1)).path("description").asString("")
+                : own;
+    }
+
+    /** The rules that hold the broken keyword. */
+    private static JsonNode parent(JsonNode rules, NodePath location) {
+        JsonNode node = rules;
+        for (int i = 0; i < location.getNameCount() - 1; i++) {
+            node = location.getElement(i) instanceof Integer index ? node.path(index)
+                    : node.path(String.valueOf(location.getElement(i)));
+        }
+        return node;
+    }
+
+    private static Tree find(Tree tree, NodePath location) {
+        Tree found = tree;
+        for (int i = 0; i < location.getNameCount(); i++) {
+            found = switch (found) {
+            case Tree.Branch branch -> branch.entries().getOrDefault(String.valueOf(location.getElement(i)), branch);
+            case Tree.Row row -> row.items().get((Integer) location.getElement(i));
+            case Tree.Leaf leaf -> leaf;
+            };
+        }
+        return found;
+    }
+
+    private static JsonNode json(Tree tree) {
+        JsonNodeFactory nodes = JsonNodeFactory.instance;
+        return switch (tree) {
+        case Tree.Branch branch -> {
+            ObjectNode object = nodes.objectNode();
+            branch.entries().forEach((key, value) -> object.set(key, json(value)));
+            yield object;
+        }
+        case Tree.Row row -> {
+            ArrayNode array = nodes.arrayNode();
+            row.items().forEach(item -> array.add(json(item)));
+            yield array;
+        }
+        case Tree.Leaf leaf -> switch (leaf.kind()) {
+        case TEXT -> nodes.stringNode(leaf.text());
+        case NUMBER -> number(leaf.text());
+        case TRUTH -> nodes.booleanNode(Boolean.parseBoolean(leaf.text()));
+        case NOTHING -> nodes.nullNode();
+        };
+        };
+    }
+
+    /** YAML's infinity and not-a-number are no numbers to us. */
+    private static JsonNode number(String text) {
+        if (!text.matches("[-+]?[0-9.]{1,40}([eE][-+]?[0-9]{1,2})?")) {
+            return JsonNodeFactory.instance.stringNode(text);
+        }
+        BigDecimal number = new BigDecimal(text);
+        return number.stripTrailingZeros().scale() <= 0 ? JsonNodeFactory.instance.numberNode(number.toBigInteger())
+                : JsonNodeFactory.instance.numberNode(number);
+    }
+}

@@ -1,0 +1,142 @@
+package icequill.files;
+
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.RateSchedule;
+import icequill.tax.TaxRules;
+import icequill.work.Visit;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * One reading of a shop folder. What is asked for is read; whatever is wrong is collected, and {@link #problems} gives it
+ * all. For one run and one thread.
+ */
+public final class ShopFolder {
+
+    private static final String SHOP = "shop.yaml";
+
+    private final Path folder;
+    private final Problems problems = new Problems();
+    private final List<Text> texts = new ArrayList<>();
+    private final Optional<Shop> shop;
+    private final Optional<PricingReader.Pricing> pricing;
+
+    /** A text of the shop's own, and where it stands. */
+    public record Text(Place place, String text) {
+    }
+
+    private ShopFolder(Path folder) {
+        this.folder = folder;
+        this.shop = fields(folder.resolve(SHOP), "shop").flatMap(ShopReader::read);
+        this.pricing = shop.map(found -> new PricingReader(found.currency(), problems)
+                .read(yamlFiles("pricing").stream().flatMap(file -> tree(file).stream()).toList()));
+    }
+
+    /** Reads shop.yaml and pricing/. */
+    public static ShopFolder read(Path folder) {
+        return new ShopFolder(folder);
+    }
+
+    /** Everything wrong in what was read so far. */
+    public List<Problem> problems() {
+        return problems.list();
+    }
+
+    public Optional<Shop> shop() {
+        return shop;
+    }
+
+    public Optional<RateSchedule> schedule() {
+        return pricing.map(PricingReader.Pricing::schedule);
+    }
+
+    public Optional<TaxRules> taxes() {
+        return pricing.map(PricingReader.Pricing::taxes);
+    }
+
+    /** All texts read so far, for a check that they can be printed. */
+    public List<Text> texts() {
+        return List.copyOf(texts);
+    }
+
+    /**
+     * Reads a site.
+     *
+     * @param asked where it is named
+     */
+    public Optional<Site> site(String id, Place asked) {
+        Path file = folder.resolve("sites").resolve(id + ".yaml");
+        if (!Files.exists(file)) {
+            problems.add(Problem.unknownName(asked, "site", id,
+                    yamlFiles("sites").stream().map(ShopFolder::nameOf).toList()));
+            return Optional.empty();
+        }
+        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id));
+    }
+
+    /** Reads a visit; the file need not lie in the folder. */
+    public Optional<Visit> visit(Path file) {
+        return shop.flatMap(found -> fields(file, "visit")
+                .flatMap(fields -> new VisitReader(fields, found).read(nameOf(file))));
+    }
+
+    /** The ids of all sites. */
+    public List<String> sites() {
+        return yamlFiles("sites").stream().map(ShopFolder::nameOf).toList();
+    }
+
+    /** The files of all visits, by name. */
+    public List<Path> visits() {
+        return yamlFiles("visits");
+    }
+
+    private Optional<Fields> fields(Path file, String schema) {
+        return tree(file).flatMap(tree -> {
+            problems.addAll(SchemaCheck.check(tree, "/icequill/schema/" + schema + ".schema.json"));
+            return tree instanceof Tree.Branch branch ? Optional.of(new Fields(branch, problems)) : Optional.empty();
+        });
+    }
+
+    private Optional<Tree> tree(Path file) {
+        Optional<Tree> tree = problems.take(YamlReader.read(file, shown(file)));
+        tree.ifPresent(found -> found.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text()))));
+        return tree;
+    }
+
+    private List<Path> yamlFiles(String subfolder) {
+        Path within = folder.resolve(subfolder);
+        if (!Files.isDirectory(within)) {
+            problems.add(Code.UNREADABLE, Place.ofFile(subfolder), "there is no folder " + subfolder,
+                    "a shop folder, as made by: icequill new DIR");
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(within)) {
+            return files.filter(file -> file.getFileName().toString().endsWith(".yaml")).sorted().toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** As problems show it: from the shop folder on, where the file lies in it. */
+    private String shown(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        Path top = folder.toAbsolutePath().normalize();
+        return (whole.startsWith(top) ? top.relativize(whole) : file).toString().replace('\\', '/');
+    }
+
+    private static String nameOf(Path file) {
+        String name = file.getFileName().toString();
+        return name.endsWith(".yaml") ? name.substring(0, name.length() - ".yaml".length()) : name;
+    }
+}

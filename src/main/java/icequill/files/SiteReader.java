@@ -1,0 +1,130 @@
+package icequill.files;
+
+import icequill.party.AccessHours;
+import icequill.party.Acceptance;
+import icequill.party.Address;
+import icequill.party.BillTo;
+import icequill.party.Certificate;
+import icequill.party.Customer;
+import icequill.party.Language;
+import icequill.party.Machine;
+import icequill.party.Period;
+import icequill.party.Site;
+import icequill.party.SiteKind;
+import icequill.party.Timeline;
+import icequill.problem.Code;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Makes a site from its file. */
+final class SiteReader {
+
+    private final Fields fields;
+
+    SiteReader(Fields fields) {
+        this.fields = fields;
+    }
+
+    /** Empty when something needed is missing or wrong, which is then reported. */
+    Optional<Site> read(String id) {
+        Optional<Customer> customer = fields.child("customer").flatMap(this::customer);
+        Optional<Address> address = fields.child("address").flatMap(ShopReader::address);
+        List<Machine> machines = machines();
+        if (customer.isEmpty() || address.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Site(id, customer.get(), fields.text("name").orElse(""), fields.text("storeNumber"),
+                address.get(), fields.constant("kind", SiteKind.class).orElse(SiteKind.OTHER),
+                fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
+                fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"), fields.text("roof"),
+                machines));
+    }
+
+    private Set<Month> season() {
+        return fields.leaves("season").stream().flatMap(leaf -> Fields.constantOf(leaf.text(), Month.class).stream())
+                .collect(Collectors.toSet());
+    }
+
+    private static Optional<AccessHours> access(Fields hours) {
+        return hours.time("from").flatMap(from -> hours.time("until").map(until -> new AccessHours(from, until)));
+    }
+
+    private Optional<Customer> customer(Fields customer) {
+        List<Timeline.Entry<BillTo>> entries = new ArrayList<>();
+        customer.children("billTo").forEach(entry -> billTo(entry).ifPresent(entries::add));
+        Optional<Timeline<BillTo>> billTo = fields.problems().take(Timeline.of(entries));
+        return billTo.map(dated -> new Customer(customer.text("name").orElse(""),
+                customer.text("language").flatMap(Language::ofTag), dated, customer.text("vendorNumber"),
+                customer.integer("paymentDays"), customer.flag("claimsExemption"),
+                customer.children("certificates").stream().flatMap(entry -> certificate(entry).stream()).toList(),
+                customer.child("accepted").flatMap(entry -> entry.day("date")
+                        .map(day -> new Acceptance(day, entry.text("paper").orElse(""))))));
+    }
+
+    private static Optional<Timeline.Entry<BillTo>> billTo(Fields entry) {
+        Optional<Address> address = entry.child("address").flatMap(ShopReader::address);
+        LocalDate from = entry.day("from").orElse(LocalDate.MIN);
+        return address.flatMap(found -> period(entry, from, entry.day("until")).map(period -> new Timeline.Entry<>(period,
+                new BillTo(entry.text("name").orElse(""), entry.text("attention"), found, entry.text("email")),
+                entry.place())));
+    }
+
+    /** A period, unless it ends before it begins, which is reported. */
+    static Optional<Period> period(Fields at, LocalDate from, Optional<LocalDate> until) {
+        if (until.isPresent() && !until.get().isAfter(from)) {
+            at.problems().add(Code.WRONG_ORDER, at.place("until"), "ends on " + until.get() + ", begins on " + from,
+                    "until is the first day outside, so it is later than from");
+            return Optional.empty();
+        }
+        return Optional.of(new Period(from, until));
+    }
+
+    private static Optional<Certificate> certificate(Fields entry) {
+        Optional<LocalDate> signed = entry.day("signed");
+        Optional<LocalDate> expires = entry.day("expires");
+        if (signed.isPresent() && expires.isPresent() && expires.get().isBefore(signed.get())) {
+            entry.problems().add(Code.WRONG_ORDER, entry.place("expires"),
+                    "expires on " + expires.get() + ", signed on " + signed.get(), "the later day last");
+            return Optional.empty();
+        }
+        return entry.constant("kind", Certificate.Kind.class)
+                .flatMap(kind -> signed.map(day -> new Certificate(kind, entry.text("number").orElse(""),
+                        entry.text("state").orElse(""), entry.text("reason").orElse(""), day, expires, entry.place())));
+    }
+
+    private List<Machine> machines() {
+        return Names.list(fields.children("machines"), SiteReader::machine);
+    }
+
+    private static Optional<Machine> machine(String id, Fields entry) {
+        Optional<Machine.Make> make = entry.constant("make", Machine.Make.class);
+        Optional<Machine.Form> form = entry.constant("form", Machine.Form.class);
+        Optional<Machine.Cooling> cooling = entry.constant("cooling", Machine.Cooling.class);
+        Optional<Machine.Connection> connection = entry.constant("connection", Machine.Connection.class);
+        if (make.isEmpty() || form.isEmpty() || cooling.isEmpty() || connection.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Machine(id, entry.text("model").orElse(""), entry.text("where").orElse(""), make.get(),
+                form.get(), cooling.get(), entry.child("evaporator").flatMap(SiteReader::evaporator),
+                entry.number("harvestRate").orElse(BigDecimal.ONE), entry.text("serial"), entry.day("installed"),
+                entry.child("warranty").flatMap(SiteReader::warranty), entry.text("refrigerant"),
+                entry.number("chargeOunces"), connection.get(), entry.text("condition")));
+    }
+
+    private static Optional<Machine.Evaporator> evaporator(Fields entry) {
+        return entry.constant("position", Machine.Evaporator.Position.class)
+                .flatMap(position -> entry.constant("plating", Machine.Evaporator.Plating.class)
+                        .map(plating -> new Machine.Evaporator(position, plating)));
+    }
+
+    private static Optional<Machine.Warranty> warranty(Fields entry) {
+        return entry.day("partsUntil").flatMap(parts -> entry.day("laborUntil")
+                .map(labor -> new Machine.Warranty(parts, labor, entry.text("payer").orElse(""))));
+    }
+}

@@ -1,0 +1,49 @@
+package icequill.files;
+
+import icequill.party.Machine;
+import icequill.work.Caution;
+import icequill.work.ChargeClass;
+import icequill.work.MachineState;
+import icequill.work.Task;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Makes the tasks from a file of kind tasks. */
+final class TasksReader {
+
+    private TasksReader() {
+    }
+
+    static List<Task> read(Fields fields) {
+        return Names.list(fields.children("tasks"), TasksReader::task);
+    }
+
+    private static Optional<Task> task(String id, Fields entry) {
+        Optional<ChargeClass> chargeClass = entry.constant("class", ChargeClass.class);
+        Optional<MachineState> state = entry.constant("state", MachineState.class);
+        if (chargeClass.isEmpty() || state.isEmpty()) {
+            return Optional.empty();
+        }
+        return entry.wording("name").map(name -> new Task(id, name, constants(entry, "makes", Machine.Make.class),
+                constants(entry, "coolings", Machine.Cooling.class), chargeClass.get(), state.get(),
+                entry.integer("order").orElse(0), entry.integer("attended").orElse(0),
+                entry.integer("unattended").orElse(0),
+                entry.children("doses").stream().flatMap(dose -> dose(dose).stream()).toList(),
+                entry.leaves("cautions").stream().flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
+                        .toList(),
+                entry.place("id")));
+    }
+
+    private static <E extends Enum<E>> Set<E> constants(Fields entry, String key, Class<E> type) {
+        return entry.leaves(key).stream().flatMap(leaf -> Fields.constantOf(leaf.text(), type).stream())
+                .collect(Collectors.toSet());
+    }
+
+    private static Optional<Task.Dose> dose(Fields entry) {
+        List<Task.Step> steps = entry.children("perMachine").stream().flatMap(step -> step.number("upTo")
+                .flatMap(upTo -> step.number("amount").map(amount -> new Task.Step(upTo, amount))).stream()).toList();
+        return entry.text("material").map(material -> new Task.Dose(material, steps, entry.place("material")));
+    }
+}

@@ -1,0 +1,88 @@
+package icequill.files;
+
+import icequill.money.Percent;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxPlace.Rule;
+import icequill.tax.TaxRate;
+import icequill.tax.TaxRate.Category;
+import icequill.tax.Taxability;
+import icequill.work.ChargeClass;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the tax places from a file of kind taxes. */
+final class TaxesReader {
+
+    /** For classes that no sales tax touches, so that every rule has a rate. */
+    private static final TaxRate UNTAXED = new TaxRate("untaxed", Category.O, List.of(), Optional.empty());
+
+    private TaxesReader() {
+    }
+
+    static List<TaxPlace> read(Fields fields) {
+        return Names.list(fields.children("places"), TaxesReader::place);
+    }
+
+    private static Optional<TaxPlace> place(String id, Fields entry) {
+        List<TaxRate> rates = Names.list(entry.children("rates"), TaxesReader::rate);
+        Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
+        entry.child("classes").ifPresent(classes -> {
+            for (ChargeClass chargeClass : ChargeClass.values()) {
+                classes.child(chargeClass.name().toLowerCase(Locale.ROOT)).flatMap(rule -> rule(rule, rates))
+                        .ifPresent(rule -> rules.put(chargeClass, rule));
+            }
+        });
+        Optional<TaxPlace.Regime> regime = entry.constant("system", TaxPlace.Regime.class).or(
+                () -> entry.text("system").filter("vat"::equals).map(text -> TaxPlace.Regime.VAT));
+        return rules.size() != ChargeClass.values().length || regime.isEmpty() ? Optional.empty()
+                : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
+                        rules, entry.place("id")));
+    }
+
+    private static Optional<TaxRate> rate(String id, Fields entry) {
+        Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
+        List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
+                .flatMap(name -> part.number("percent").map(percent -> new TaxRate.Component(name, new Percent(percent))))
+                .stream()).toList();
+        if (category.isEmpty()) {
+            return Optional.empty();
+        }
+        if (category.get().isTaxed() == components.isEmpty()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("category"),
+                    "category " + category.get() + " with " + components.size() + " components",
+                    "S with one component or more; Z, E and O with none");
+            return Optional.empty();
+        }
+        return Optional.of(new TaxRate(id, category.get(), components, entry.wording("reason")));
+    }
+
+    private static Optional<Rule> rule(Fields entry, List<TaxRate> rates) {
+        Optional<Taxability> taxability = entry.constant("taxability", Taxability.class);
+        Optional<String> name = entry.text("rate");
+        Optional<TaxRate> rate = rates.stream().filter(known -> name.filter(known.id()::equals).isPresent()).findFirst();
+        if (name.isPresent() && rate.isEmpty()) {
+            entry.problems().add(Problem.unknownName(entry.place("rate"), "rate of this place", name.get(),
+                    rates.stream().map(TaxRate::id).toList()));
+            return Optional.empty();
+        }
+        if (taxability.isPresent() && rate.map(found -> !found.category().isTaxed()).orElse(true)
+                && needsRate(taxability.get())) {
+            entry.problems().add(Code.MISSING, entry.place("taxability"),
+                    "taxed, but at no rate of category S", "rate: one of this place's rates of category S");
+            return Optional.empty();
+        }
+        return taxability.map(found -> new Rule(found, rate.orElse(UNTAXED)));
+    }
+
+    private static boolean needsRate(Taxability taxability) {
+        return switch (taxability) {
+        case TAXABLE, TAXABLE_IF_PARTS_ON_VISIT -> true;
+        case EXEMPT, SELLER_CONSUMES -> false;
+        };
+    }
+}

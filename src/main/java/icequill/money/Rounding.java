@@ -1,0 +1,43 @@
+package icequill.money;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import javax.money.CurrencyUnit;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Every rounding the program does, by name. All round halves away from zero, to the currency's own minor units, except
+ * {@link #UNIT_PRICE}. There is no default: code that rounds says which rounding it means.
+ */
+public enum Rounding {
+    /** One priced line. */
+    LINE,
+    /** The allowance of one line, or of a whole document. */
+    ALLOWANCE,
+    /** A percent surcharge. */
+    SURCHARGE,
+    /** Tax, once per rate on the summed base, or once per line, as the shop chose. */
+    TAX,
+    /** What a line costs the shop. */
+    COST,
+    /** A unit price that follows from cost and markup: to four decimals, so that the line is rounded only once. */
+    UNIT_PRICE;
+
+    private static final int UNIT_PRICE_DECIMALS = 4;
+
+    /** How many decimals this rounding keeps in the currency. */
+    public int decimals(CurrencyUnit currency) {
+        int minor = currency.getDefaultFractionDigits();
+        return this == UNIT_PRICE ? Math.max(UNIT_PRICE_DECIMALS, minor) : minor;
+    }
+
+    /** Rounds an exact value half away from zero to the decimals this rounding keeps. */
+    public BigDecimal round(BigFraction exact, CurrencyUnit currency) {
+        return halfUp(exact, decimals(currency));
+    }
+
+    /** Rounds an exact value half away from zero to so many decimals. */
+    public static BigDecimal halfUp(BigFraction exact, int decimals) {
+        return exact.bigDecimalValue(decimals, RoundingMode.HALF_UP);
+    }
+}

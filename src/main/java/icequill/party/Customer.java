@@ -1,0 +1,20 @@
+package icequill.party;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Who pays.
+ *
+ * @param vendorNumber the shop's number in the customer's books
+ * @param paymentDays own terms; empty for the shop's
+ * @param claimsExemption says that no sales tax is due, which needs a certificate
+ */
+public record Customer(String name, Optional<Language> language, Timeline<BillTo> billTo, Optional<String> vendorNumber,
+        Optional<Integer> paymentDays, boolean claimsExemption, List<Certificate> certificates,
+        Optional<Acceptance> accepted) {
+
+    public Customer {
+        certificates = List.copyOf(certificates);
+    }
+}

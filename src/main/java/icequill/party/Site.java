@@ -1,0 +1,32 @@
+package icequill.party;
+
+import java.math.BigDecimal;
+import java.time.Month;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Where machines stand.
+ *
+ * @param id the name of its file
+ * @param storeNumber the customer's own number for the site
+ * @param miles one way from the shop, exact
+ * @param taxPlace as the tax rules name it; without one, nothing here can be taxed
+ * @param season the months it is open; empty for the whole year
+ * @param roof how to reach what stands on the roof; empty if nothing does
+ */
+public record Site(String id, Customer customer, String name, Optional<String> storeNumber, Address address,
+        SiteKind kind,
+        BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access, Set<Month> season,
+        Optional<String> parking, Optional<String> roof, List<Machine> machines) {
+
+    public Site {
+        season = Set.copyOf(season);
+        machines = List.copyOf(machines);
+    }
+
+    public Optional<Machine> machine(String machineId) {
+        return machines.stream().filter(machine -> machine.id().equals(machineId)).findFirst();
+    }
+}

@@ -1,0 +1,56 @@
+package icequill.party;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Values that hold for periods which do not overlap.
+ *
+ * @param <T> what is dated
+ * @param entries by first day
+ */
+public record Timeline<T>(List<Entry<T>> entries) {
+
+    /** One value, the days it holds for and where that was written. */
+    public record Entry<T>(Period period, T value, Place place) {}
+
+    public Timeline {
+        entries = entries.stream().sorted(Comparator.comparing(entry -> entry.period().first())).toList();
+    }
+
+    /** A problem for each two entries that claim the same day. */
+    public static <T> Checked<Timeline<T>> of(List<Entry<T>> entries) {
+        Problems problems = new Problems();
+        Timeline<T> timeline = new Timeline<>(entries);
+        for (int i = 1; i < timeline.entries.size(); i++) {
+            Entry<T> earlier = timeline.entries.get(i - 1);
+            Entry<T> later = timeline.entries.get(i);
+            if (earlier.period().overlaps(later.period())) {
+                problems.add(overlap(earlier, later));
+            }
+        }
+        return problems.or(() -> timeline);
+    }
+
+    public static <T> Timeline<T> always(T value) {
+        return new Timeline<>(List.of(new Entry<>(new Period(LocalDate.MIN, Optional.empty()), value, Place.NOWHERE)));
+    }
+
+    public Optional<T> at(LocalDate day) {
+        return entries.stream().filter(entry -> entry.period().contains(day)).map(Entry::value).findFirst();
+    }
+
+    private static <T> Problem overlap(Entry<T> earlier, Entry<T> later) {
+        return new Problem(Code.OVERLAP, later.place(),
+                "the days " + later.period().text() + " overlap " + earlier.period().text() + " at "
+                        + earlier.place().reference(),
+                "end the earlier one on " + later.period().first() + " or start this one later");
+    }
+}

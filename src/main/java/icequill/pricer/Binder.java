@@ -1,0 +1,172 @@
+package icequill.pricer;
+
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.pricer.BoundVisit.Applied;
+import icequill.pricer.BoundVisit.Use;
+import icequill.pricer.BoundVisit.Worker;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.ClassDiscount;
+import icequill.rates.DocumentDiscount;
+import icequill.rates.Grade;
+import icequill.rates.Material;
+import icequill.rates.Modifier;
+import icequill.rates.Rates;
+import icequill.rates.Surcharge;
+import icequill.work.Attendance;
+import icequill.work.ChargeClass;
+import icequill.work.Finding;
+import icequill.work.Outcome;
+import icequill.work.Task;
+import icequill.work.Visit;
+import icequill.work.Visit.Named;
+import icequill.work.VisitLine;
+import icequill.work.VisitLine.MaterialUsed;
+import icequill.work.VisitLine.ModifierApplied;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Looks up every name in a visit and reports all that refer to nothing. For one visit. */
+final class Binder {
+
+    private final Visit visit;
+    private final Site site;
+    private final Rates rates;
+    private final Problems problems = new Problems();
+
+    Binder(Visit visit, Site site, Rates rates) {
+        this.visit = visit;
+        this.site = site;
+        this.rates = rates;
+    }
+
+    Checked<BoundVisit> bind() {
+        if (!visit.serviceCall().isDone()) {
+            problems.add(Code.NOT_ALLOWED, visit.place(), "the service call is marked declined, but somebody came",
+                    "charged, included, warranty, callback or goodwill");
+        }
+        List<Worker> workers = visit.people().stream().flatMap(person -> worker(person).stream()).toList();
+        List<Use> uses = new ArrayList<>();
+        visit.findings().forEach(finding -> uses.addAll(doses(finding)));
+        List<Applied> modifiers = new ArrayList<>();
+        for (VisitLine line : visit.lines()) {
+            switch (line) {
+            case MaterialUsed used -> use(used).ifPresent(uses::add);
+            case ModifierApplied applied -> modifier(applied).ifPresent(modifiers::add);
+            }
+        }
+        List<Surcharge> surcharges = surcharges();
+        Optional<ClassDiscount> classDiscount = visit.classDiscount().flatMap(name -> find(name, "class discount",
+                rates.adjustments().classDiscounts(), ClassDiscount::id));
+        Optional<DocumentDiscount> documentDiscount = visit.documentDiscount().flatMap(name -> find(name,
+                "document discount", rates.adjustments().documentDiscounts(), DocumentDiscount::id));
+        return problems.or(() -> new BoundVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
+                surcharges, classDiscount, documentDiscount));
+    }
+
+    private Optional<Worker> worker(Attendance person) {
+        if (person.spells().stream().anyMatch(spell -> !spell.outcome().isDone())) {
+            problems.add(Code.NOT_ALLOWED, person.place(), "time that was spent is marked declined",
+                    "charged, included, warranty, callback or goodwill");
+        }
+        Named name = new Named(person.grade(), person.place());
+        return find(name, "grade", rates.labor().grades(), Grade::id).map(grade -> new Worker(person, grade));
+    }
+
+    private List<Use> doses(Finding finding) {
+        Optional<Machine> machine = machine(finding.machine(), finding.place());
+        List<Use> doses = new ArrayList<>();
+        for (Finding.TaskDone done : finding.tasks()) {
+            Optional<Task> task = find(new Named(done.task(), done.place()), "task", rates.tasks(), Task::id);
+            if (task.isPresent() && machine.isPresent()) {
+                doses.addAll(doses(task.get(), machine.get(), done));
+            }
+        }
+        return doses;
+    }
+
+    private List<Use> doses(Task task, Machine machine, Finding.TaskDone done) {
+        if (!task.suits(machine)) {
+            problems.add(Code.NOT_ALLOWED, done.place(),
+                    "the task \"" + task.id() + "\" is not for the machine \"" + machine.id() + "\"",
+                    "it is for machines of make " + task.makes() + " and cooling " + task.coolings());
+            return List.of();
+        }
+        List<Use> uses = new ArrayList<>();
+        for (Task.Dose dose : task.doses()) {
+            Optional<Material> material = find(new Named(dose.material(), dose.place()), "material", rates.materials(),
+                    Material::id);
+            Optional<BigDecimal> quantity = dose.quantity(machine.harvestRate());
+            if (quantity.isEmpty()) {
+                problems.add(Code.OUT_OF_RANGE, done.place(),
+                        "the task \"" + task.id() + "\" has no dose of " + dose.material() + " for a machine of "
+                                + machine.harvestRate().toPlainString() + " lb",
+                        "add a step to the dose at " + dose.place().reference());
+            }
+            if (material.isPresent() && quantity.isPresent()) {
+                uses.add(new Use(material.get(), quantity.get(), Optional.of(machine), done.outcome(),
+                        Optional.of(task)));
+            }
+        }
+        return uses;
+    }
+
+    private Optional<Use> use(MaterialUsed line) {
+        Optional<Machine> machine = line.machine().flatMap(id -> machine(id, line.place()));
+        Optional<Material> material = find(new Named(line.material(), line.place()), "material", rates.materials(),
+                Material::id);
+        material.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
+        return material.map(found -> new Use(found, line.quantity(), machine, line.outcome(), Optional.empty()));
+    }
+
+    private Optional<Applied> modifier(ModifierApplied line) {
+        Optional<Machine> machine = line.machine().flatMap(id -> machine(id, line.place()));
+        Optional<Modifier> modifier = find(new Named(line.modifier(), line.place()), "modifier",
+                rates.adjustments().modifiers(), Modifier::id);
+        modifier.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
+        return modifier.map(found -> new Applied(found, line.quantity(), machine, line.outcome()));
+    }
+
+    /** Nobody pays a claim for a machine whose warranty has ended, so it must not be left off the invoice as one. */
+    private void checkWarranty(VisitLine line, Optional<Machine> machine, ChargeClass chargeClass) {
+        if (line.outcome() != Outcome.WARRANTY || machine.isEmpty()) {
+            return;
+        }
+        Optional<LocalDate> until = machine.get().warranty()
+                .map(warranty -> chargeClass.isLabor() ? warranty.laborUntil() : warranty.partsUntil());
+        if (until.isEmpty() || until.get().isBefore(visit.day())) {
+            problems.add(Code.NOT_ALLOWED, line.place(),
+                    "the warranty of machine \"" + machine.get().id() + "\" "
+                            + until.map(day -> "ended on " + day).orElse("is not on record"),
+                    "another outcome, or the right warranty dates in the site's file");
+        }
+    }
+
+    private List<Surcharge> surcharges() {
+        List<Surcharge> known = rates.adjustments().surcharges();
+        List<Surcharge> named = visit.surcharges().stream()
+                .flatMap(name -> find(name, "surcharge", known, Surcharge::id).stream()).toList();
+        return known.stream().filter(surcharge -> surcharge.always() || named.contains(surcharge)).toList();
+    }
+
+    private Optional<Machine> machine(String id, Place place) {
+        return find(new Named(id, place), "machine at site \"" + site.id() + "\"", site.machines(), Machine::id);
+    }
+
+    private <T> Optional<T> find(Named name, String kind, Collection<T> known, Function<T, String> id) {
+        Optional<T> found = known.stream().filter(candidate -> id.apply(candidate).equals(name.id())).findFirst();
+        if (found.isEmpty()) {
+            problems.add(Problem.unknownName(name.place(), kind, name.id(), known.stream().map(id).toList()));
+        }
+        return found;
+    }
+}

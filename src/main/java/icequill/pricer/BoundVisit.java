@@ -1,0 +1,45 @@
+package icequill.pricer;
+
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.rates.ClassDiscount;
+import icequill.rates.DocumentDiscount;
+import icequill.rates.Grade;
+import icequill.rates.Material;
+import icequill.rates.Modifier;
+import icequill.rates.Rates;
+import icequill.rates.Surcharge;
+import icequill.work.Attendance;
+import icequill.work.Outcome;
+import icequill.work.Task;
+import icequill.work.Visit;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** A visit whose every name has been looked up: what the calculators work on. */
+record BoundVisit(Visit visit, Site site, Rates rates, List<Worker> workers, List<Use> uses, List<Applied> modifiers,
+        List<Surcharge> surcharges, Optional<ClassDiscount> classDiscount,
+        Optional<DocumentDiscount> documentDiscount) {
+
+    /** A person's time and prices. */
+    record Worker(Attendance attendance, Grade grade) {}
+
+    /**
+     * A material used.
+     *
+     * @param dosedBy the task whose dose gave the quantity
+     */
+    record Use(Material material, BigDecimal quantity, Optional<Machine> machine, Outcome outcome,
+            Optional<Task> dosedBy) {}
+
+    /** A modifier that applied. */
+    record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
+
+    /** The modifier because of which labor is not charged. */
+    Optional<Applied> insteadOfLabor() {
+        return modifiers.stream()
+                .filter(applied -> applied.modifier().insteadOfLabor() && applied.outcome().isCharged())
+                .findFirst();
+    }
+}

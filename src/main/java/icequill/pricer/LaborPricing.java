@@ -1,0 +1,113 @@
+package icequill.pricer;
+
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Rounding;
+import icequill.party.Acceptance;
+import icequill.pricer.BilledTime.Piece;
+import icequill.rates.Grade;
+import icequill.rates.LaborRates;
+import icequill.work.Quantity;
+import icequill.work.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Prices labor: one charge per grade, band, class and outcome, the minutes summed over people before they are priced. */
+final class LaborPricing {
+
+    private static final Figure HOUR = Figure.term(60, "min/h");
+
+    private final BoundVisit bound;
+    private final LaborRates rates;
+    private final CurrencyUnit currency;
+
+    LaborPricing(BoundVisit bound) {
+        this.bound = bound;
+        this.rates = bound.rates().labor();
+        this.currency = bound.rates().currency();
+    }
+
+    List<Charge> charges() {
+        List<BilledTime> times = times();
+        Map<BilledTime.Key, List<Piece>> byKey = new LinkedHashMap<>();
+        times.stream().flatMap(time -> time.pieces().stream())
+                .forEach(piece -> byKey.computeIfAbsent(piece.key(), key -> new ArrayList<>()).add(piece));
+        boolean severalBands = byKey.keySet().stream().map(BilledTime.Key::band).distinct().count() > 1;
+        return byKey.entrySet().stream()
+                .map(entry -> charge(entry.getKey(), entry.getValue(), reasons(entry.getKey(), times, severalBands)))
+                .toList();
+    }
+
+    /** What the people's time costs the shop, where none of it is charged as labor. */
+    List<Figure> costs() {
+        return times().stream().flatMap(time -> time.pieces().stream())
+                .map(piece -> costFigure(piece.key().grade(), piece.worked())).toList();
+    }
+
+    private List<BilledTime> times() {
+        return bound.workers().stream().map(worker -> BilledTime.of(worker, rates)).toList();
+    }
+
+    private Charge charge(BilledTime.Key key, List<Piece> pieces, List<Phrase> reasons) {
+        long billed = pieces.stream().mapToLong(Piece::billed).sum();
+        long worked = pieces.stream().mapToLong(Piece::worked).sum();
+        Grade grade = key.grade();
+        MonetaryAmount hourly = grade.hourly(key.band());
+        Figure list = Figure.term(billed, Unit.MINUTE.symbol()).times(Figure.price(hourly, Unit.HOUR.symbol()))
+                .over(HOUR)
+                .rounded(Rounding.LINE, currency);
+        Phrase text = Phrase.of("line.labor", Names.of(grade.name()), Names.of(key.band().name()), Names.of(key.on()));
+        Explanation cost = Explanation.of(costFigure(grade, worked),
+                Phrase.of("owner.wage", new Fact.Amount(grade.wage()), Names.of(grade.place())));
+        return new Charge(key.on(), key.outcome(), text, Optional.empty(), Quantity.of(billed, Unit.MINUTE),
+                Optional.of(new UnitPrice(hourly, Unit.HOUR)), list, reasons, new Cost(cost.amount(currency), cost));
+    }
+
+    private Figure costFigure(Grade grade, long worked) {
+        return Figure.term(worked, Unit.MINUTE.symbol()).times(Figure.price(grade.wage(), Unit.HOUR.symbol()))
+                .over(HOUR)
+                .rounded(Rounding.COST, currency);
+    }
+
+    private List<Phrase> reasons(BilledTime.Key key, List<BilledTime> times, boolean severalBands) {
+        List<BilledTime> mine = times.stream()
+                .filter(time -> time.pieces().stream().anyMatch(piece -> piece.key().equals(key))).toList();
+        List<Phrase> reasons = new ArrayList<>();
+        if (mine.size() > 1) {
+            reasons.add(Phrase.of("reason.people", Fact.number(mine.size(), "")));
+        }
+        if (severalBands) {
+            long minutes = mine.stream().flatMap(time -> time.pieces().stream())
+                    .filter(piece -> piece.key().equals(key)).mapToLong(Piece::worked).sum();
+            reasons.add(Phrase.of("reason.band", minutes(minutes), Names.of(key.band().name())));
+        }
+        mine.stream().filter(time -> time.topUp() > 0 && time.pieces().getFirst().key().equals(key))
+                .map(this::topUp).distinct().forEach(reasons::add);
+        return reasons;
+    }
+
+    private Phrase topUp(BilledTime time) {
+        Fact worked = minutes(time.worked());
+        Fact billed = minutes(time.billed());
+        if (!time.byMinimum()) {
+            Fact increment = new Fact.Measure(rates.increment(), Unit.MINUTE.symbol());
+            return Phrase.of("reason.increment", worked, billed, increment);
+        }
+        Optional<Acceptance> accepted = bound.site().customer().accepted();
+        return accepted
+                .map(paper -> Phrase.of("reason.minimum-accepted", worked, billed, new Fact.Day(paper.date()),
+                        new Fact.Text(paper.paper())))
+                .orElseGet(() -> Phrase.of("reason.minimum", worked, billed));
+    }
+
+    private static Fact minutes(long minutes) {
+        return Fact.number(minutes, Unit.MINUTE.symbol());
+    }
+}

@@ -1,0 +1,26 @@
+package icequill.pricer;
+
+import icequill.explain.Explanation;
+import icequill.explain.Phrase;
+import icequill.work.ChargeClass;
+import icequill.work.Outcome;
+import icequill.work.Quantity;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
+
+/**
+ * One line of a price.
+ *
+ * @param machine by id; empty when for the site as a whole
+ * @param unitPrice empty where a line is not quantity times price
+ * @param list before any allowance
+ * @param allowance taken off the list price: a class discount, or all of it where the customer does not pay
+ * @param net list less allowance; a share of a document discount is not yet taken off
+ * @param how the net was figured, for the customer
+ * @param cost what it costs the shop; the owner's alone
+ */
+public record PricedLine(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<String> machine,
+        Quantity quantity,
+        Optional<UnitPrice> unitPrice, MonetaryAmount list, MonetaryAmount allowance, MonetaryAmount net,
+        Explanation how,
+        Cost cost) {}

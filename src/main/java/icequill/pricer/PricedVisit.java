@@ -1,0 +1,31 @@
+package icequill.pricer;
+
+import icequill.money.Amounts;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** All lines of a visit with their prices, before tax. */
+public record PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optional<SharedDiscount> discount) {
+
+    public PricedVisit {
+        lines = List.copyOf(lines);
+    }
+
+    /** The lines' nets, less the document discount. */
+    public MonetaryAmount net() {
+        MonetaryAmount sum = Amounts.sum(lines.stream().map(PricedLine::net).toList(), currency);
+        return discount.map(off -> sum.subtract(off.amount())).orElse(sum);
+    }
+
+    /** What the lines cost the shop. */
+    public MonetaryAmount cost() {
+        return Amounts.sum(lines.stream().map(line -> line.cost().amount()).toList(), currency);
+    }
+
+    /** The share of the document discount that falls on the line at a position. */
+    public MonetaryAmount share(int line) {
+        return discount.map(off -> off.shares().get(line)).orElse(Amounts.zero(currency));
+    }
+}

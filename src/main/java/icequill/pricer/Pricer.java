@@ -1,0 +1,111 @@
+package icequill.pricer;
+
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.money.Rounding;
+import icequill.money.Shares;
+import icequill.party.Site;
+import icequill.pricer.BoundVisit.Applied;
+import icequill.problem.Checked;
+import icequill.rates.DocumentDiscount;
+import icequill.rates.Rates;
+import icequill.rates.Surcharge;
+import icequill.work.Outcome;
+import icequill.work.Quantity;
+import icequill.work.Unit;
+import icequill.work.Visit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Prices visits. Stateless: the same visit, site and rates give the same lines. */
+public final class Pricer {
+
+    private Pricer() {
+    }
+
+    /**
+     * The visit's lines in the order service call, labor, materials, modifiers, surcharges, with class discounts taken off
+     * line by line before surcharges are figured, and a document discount last, shared over all lines.
+     *
+     * @param rates of the day the visit began
+     * @return a problem for each name in the visit that the site or the rates do not know
+     */
+    public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates) {
+        return new Binder(visit, site, rates).bind().map(Pricer::price);
+    }
+
+    private static PricedVisit price(BoundVisit bound) {
+        CurrencyUnit currency = bound.rates().currency();
+        List<PricedLine> lines = new ArrayList<>(
+                charges(bound).stream().map(charge -> charge.line(bound.classDiscount(), currency)).toList());
+        List<PricedLine> discounted = List.copyOf(lines);
+        bound.surcharges().forEach(surcharge -> surcharge(surcharge, discounted, currency).ifPresent(lines::add));
+        Optional<SharedDiscount> discount = bound.documentDiscount().flatMap(off -> shared(off, lines, currency));
+        return new PricedVisit(currency, lines, discount);
+    }
+
+    private static List<Charge> charges(BoundVisit bound) {
+        CurrencyUnit currency = bound.rates().currency();
+        List<Charge> charges = new ArrayList<>();
+        charges.add(ServiceCallPricing.charge(bound));
+        LaborPricing labor = new LaborPricing(bound);
+        Optional<Applied> instead = bound.insteadOfLabor();
+        if (instead.isEmpty()) {
+            charges.addAll(labor.charges());
+        }
+        charges.addAll(new MaterialPricing(currency).charges(bound.uses()));
+        ModifierPricing modifiers = new ModifierPricing(currency);
+        bound.modifiers().forEach(applied -> charges.add(modifiers.charge(applied,
+                instead.filter(applied::equals).isPresent() ? labor.costs() : List.of())));
+        return charges;
+    }
+
+    private static Optional<PricedLine> surcharge(Surcharge surcharge, List<PricedLine> lines, CurrencyUnit currency) {
+        MonetaryAmount base = Amounts.sum(lines.stream().filter(line -> surcharge.on().contains(line.chargeClass()))
+                .map(PricedLine::net).toList(), currency);
+        if (base.isZero()) {
+            return Optional.empty();
+        }
+        Fact percent = new Fact.Part(surcharge.percent());
+        Explanation how = Explanation.of(
+                Figure.percent(surcharge.percent()).times(Figure.price(base, "")).rounded(Rounding.SURCHARGE, currency),
+                Phrase.of("reason.surcharge", percent, new Fact.Amount(base)));
+        MonetaryAmount net = how.amount(currency);
+        MonetaryAmount zero = Amounts.zero(currency);
+        return Optional.of(new PricedLine(surcharge.chargeClass(), Outcome.CHARGED,
+                Phrase.of("line.surcharge", Names.of(surcharge.name()), percent), Optional.empty(),
+                Quantity.of(1, Unit.EACH), Optional.empty(), net, zero, net, how,
+                new Cost(zero, Explanation.of(Figure.price(zero, ""), Phrase.of("owner.none")))));
+    }
+
+    private static Optional<SharedDiscount> shared(DocumentDiscount discount, List<PricedLine> lines,
+            CurrencyUnit currency) {
+        MonetaryAmount sum = Amounts.sum(lines.stream().map(PricedLine::net).toList(), currency);
+        if (sum.isZero()) {
+            return Optional.empty();
+        }
+        Explanation how = switch (discount.off()) {
+        case DocumentDiscount.Fixed fixed when fixed.amount().isGreaterThan(sum) ->
+            Explanation.of(Figure.price(sum, ""),
+                    Phrase.of("reason.discount-capped", new Fact.Amount(fixed.amount())));
+        case DocumentDiscount.Fixed fixed -> Explanation.of(Figure.price(fixed.amount(), ""));
+        case DocumentDiscount.Part part -> Explanation.of(part(part.percent(), sum, currency));
+        };
+        MonetaryAmount amount = how.amount(currency);
+        List<MonetaryAmount> shares = Shares.byLargestRemainder(amount,
+                lines.stream().map(line -> Amounts.number(line.net())).toList());
+        return Optional.of(
+                new SharedDiscount(Phrase.of("discount.document", Names.of(discount.name())), amount, how, shares));
+    }
+
+    private static Figure part(Percent percent, MonetaryAmount sum, CurrencyUnit currency) {
+        return Figure.percent(percent).times(Figure.price(sum, "")).rounded(Rounding.ALLOWANCE, currency);
+    }
+}

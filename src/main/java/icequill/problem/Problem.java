@@ -1,0 +1,42 @@
+package icequill.problem;
+
+import java.util.Collection;
+import java.util.Objects;
+import java.util.TreeSet;
+
+/**
+ * One thing wrong with input.
+ *
+ * @param message what was found, as a sentence without a full stop
+ * @param allowed what would be right, as a sentence without a full stop; may be empty
+ */
+public record Problem(Code code, Place place, String message, String allowed) {
+
+    public Problem {
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(message, "message");
+        Objects.requireNonNull(allowed, "allowed");
+    }
+
+    /** A name that refers to nothing, with the nearest of the known names. */
+    public static Problem unknownName(Place place, String kind, String found, Collection<String> known) {
+        return new Problem(Code.UNKNOWN_NAME, place, "there is no " + kind + " \"" + found + "\"", oneOf(found, known));
+    }
+
+    /** Lists the allowed names, the nearest one first where one is near. */
+    public static String oneOf(String found, Collection<String> known) {
+        if (known.isEmpty()) {
+            return "none is defined yet";
+        }
+        String list = "allowed: " + String.join(", ", new TreeSet<>(known));
+        return Nearest.to(found, known).map(name -> "did you mean \"" + name + "\"? " + list).orElse(list);
+    }
+
+    /** The whole report of this problem on one line: place, what was found, what is allowed. */
+    public String text() {
+        String where = place.file().isEmpty() ? "" : place.reference() + ": ";
+        String path = place.path().isEmpty() ? "" : place.path() + ": ";
+        return where + path + message + (allowed.isEmpty() ? "" : " (" + allowed + ")");
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * What is wrong with input: a code, a message and a place; enter at {@link icequill.problem.Checked}, a value or its
+ * problems.
+ */
+@NullMarked
+package icequill.problem;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package icequill.rates;
+
+import icequill.money.Percent;
+import icequill.party.Wording;
+import icequill.problem.Place;
+import icequill.work.ChargeClass;
+import java.util.Map;
+
+/** A discount per line, by the line's class. */
+public record ClassDiscount(String id, Wording name, Map<ChargeClass, Percent> percents, Place place) {
+
+    public ClassDiscount {
+        percents = Map.copyOf(percents);
+    }
+
+    public Percent of(ChargeClass chargeClass) {
+        return percents.getOrDefault(chargeClass, Percent.ZERO);
+    }
+}

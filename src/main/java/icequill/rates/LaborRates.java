@@ -1,0 +1,24 @@
+package icequill.rates;
+
+import icequill.work.Band;
+import icequill.work.BandWeek;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What an hour of work costs, and when.
+ *
+ * @param increment minutes to which each person's time is raised
+ */
+public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, BigDecimal increment) {
+
+    public LaborRates {
+        bands = List.copyOf(bands);
+        grades = List.copyOf(grades);
+    }
+
+    public Optional<Grade> grade(String id) {
+        return grades.stream().filter(grade -> grade.id().equals(id)).findFirst();
+    }
+}

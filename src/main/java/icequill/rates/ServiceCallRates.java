@@ -1,0 +1,47 @@
+package icequill.rates;
+
+import icequill.party.Wording;
+import icequill.problem.Place;
+import icequill.work.Band;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
+
+/**
+ * The charge for coming out.
+ *
+ * @param zones by rising distance
+ * @param beyond price of each mile past the last zone, charged for both ways
+ * @param mileCost what a mile driven costs the shop
+ */
+public record ServiceCallRates(List<Zone> zones, MonetaryAmount beyond, MonetaryAmount mileCost, Place place) {
+
+    /**
+     * Sites up to a distance.
+     *
+     * @param upTo one-way miles, inclusive
+     * @param prices for every band by its id
+     */
+    public record Zone(String id, Wording name, BigDecimal upTo, Map<String, MonetaryAmount> prices, Place place) {
+        public Zone {
+            prices = Map.copyOf(prices);
+        }
+
+        public MonetaryAmount price(Band band) {
+            return Objects.requireNonNull(prices.get(band.id()), band.id());
+        }
+    }
+
+    public ServiceCallRates {
+        zones = zones.stream().sorted(Comparator.comparing(Zone::upTo)).toList();
+    }
+
+    /** The zone of a distance; empty beyond the last. */
+    public Optional<Zone> zone(BigDecimal miles) {
+        return zones.stream().filter(zone -> miles.compareTo(zone.upTo()) <= 0).findFirst();
+    }
+}

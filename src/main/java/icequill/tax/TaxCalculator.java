@@ -1,0 +1,91 @@
+package icequill.tax;
+
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.party.Certificate;
+import icequill.party.Customer;
+import icequill.party.TaxBasis;
+import icequill.pricer.PricedLine;
+import icequill.pricer.PricedVisit;
+import icequill.tax.TaxPlace.Rule;
+import icequill.work.ChargeClass;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/** Taxes priced visits. Stateless. */
+public final class TaxCalculator {
+
+    private TaxCalculator() {
+    }
+
+    /**
+     * The visit with its taxes. A certificate that has expired, is not yet signed or is missing means that tax is due, and a
+     * remark says so.
+     *
+     * @param place where the machine stands, or the shop's if the shop is set so
+     * @param basis the shop's choice; VAT is always figured by invoice
+     * @param day on which the certificate must hold: that of the visit
+     */
+    public static TaxedVisit tax(PricedVisit priced, TaxPlace place, TaxBasis basis, Customer customer, LocalDate day) {
+        Exemption exemption = Exemption.of(customer, place, day);
+        boolean partsFurnished = priced.lines().stream()
+                .anyMatch(line -> line.chargeClass().isFurnished() && line.outcome().isDone());
+        List<LineTax> lines = IntStream.range(0, priced.lines().size())
+                .mapToObj(i -> line(priced, i, place, exemption, partsFurnished)).toList();
+        List<Taxable> taxables = lines.stream()
+                .flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream()).toList();
+        TaxBasis used = place.regime() == TaxPlace.Regime.VAT ? TaxBasis.INVOICE : basis;
+        return new TaxedVisit(priced, place, lines, TaxTotals.of(taxables, used, priced.currency()),
+                exemption.remark().stream().toList());
+    }
+
+    private static LineTax line(PricedVisit priced, int index, TaxPlace place, Exemption exemption,
+            boolean partsFurnished) {
+        PricedLine line = priced.lines().get(index);
+        MonetaryAmount share = priced.share(index);
+        Figure base = share.isZero()
+                ? Figure.price(line.net(), "")
+                : Figure.price(line.net(), "").minus(Figure.price(share, ""));
+        Explanation how = share.isZero() ? Explanation.of(base) : Explanation.of(base, Phrase.of("reason.share"));
+        Rule rule = place.rule(line.chargeClass());
+        Verdict verdict = exemption.certificate().map(Verdict::exempt)
+                .orElseGet(() -> Verdict.of(rule, line.chargeClass(), place.regime(), partsFurnished));
+        return new LineTax(how.amount(priced.currency()), how, verdict.rate(), verdict.why());
+    }
+
+    /** The rate that applies to a line, and why. */
+    private record Verdict(Optional<TaxRate> rate, Phrase why) {
+
+        static Verdict of(Rule rule, ChargeClass chargeClass, TaxPlace.Regime regime, boolean partsFurnished) {
+            Fact name = new Fact.Word("class." + chargeClass.name().toLowerCase(Locale.ROOT));
+            Fact total = new Fact.Part(rule.rate().total());
+            return switch (rule.taxability()) {
+            case TAXABLE -> new Verdict(Optional.of(rule.rate()), Phrase.of("tax.taxed", total));
+            case EXEMPT -> new Verdict(regime == TaxPlace.Regime.VAT ? Optional.of(rule.rate()) : Optional.empty(),
+                    untaxed(rule.rate(), name));
+            case TAXABLE_IF_PARTS_ON_VISIT -> partsFurnished
+                    ? new Verdict(Optional.of(rule.rate()), Phrase.of("tax.parts-on-visit", total))
+                    : new Verdict(Optional.empty(), Phrase.of("tax.no-parts-on-visit", name));
+            case SELLER_CONSUMES -> new Verdict(Optional.empty(), Phrase.of("tax.seller-consumes", name));
+            };
+        }
+
+        static Verdict exempt(Certificate certificate) {
+            return new Verdict(Optional.empty(),
+                    Phrase.of("tax.exempt-certificate", new Fact.Text(certificate.number()),
+                            new Fact.Day(certificate.signed())));
+        }
+
+        private static Phrase untaxed(TaxRate rate, Fact chargeClass) {
+            return rate.reason()
+                    .map(reason -> Phrase.of("tax.reason", new Fact.Named(reason.english(), reason.spanish())))
+                    .orElseGet(() -> Phrase.of("tax.exempt-class", chargeClass));
+        }
+    }
+}

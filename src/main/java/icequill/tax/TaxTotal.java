@@ -1,0 +1,22 @@
+package icequill.tax;
+
+import icequill.explain.Explanation;
+import java.util.List;
+import javax.money.MonetaryAmount;
+
+/**
+ * The tax at one rate.
+ *
+ * @param base what is taxed at the rate
+ * @param components of the rate, which add up to the tax; empty where none is due
+ */
+public record TaxTotal(TaxRate rate, MonetaryAmount base, MonetaryAmount tax, Explanation how,
+        List<ComponentTax> components) {
+
+    /** What one authority gets. */
+    public record ComponentTax(TaxRate.Component component, MonetaryAmount amount, Explanation how) {}
+
+    public TaxTotal {
+        components = List.copyOf(components);
+    }
+}

@@ -1,0 +1,32 @@
+package icequill.tax;
+
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.pricer.PricedVisit;
+import java.util.List;
+import javax.money.MonetaryAmount;
+
+/**
+ * A priced visit with its taxes.
+ *
+ * @param lines how each line is taxed, in the order of the priced lines
+ * @param totals by rate
+ * @param remarks what the customer should know about them: an exemption used, expired or missing
+ */
+public record TaxedVisit(PricedVisit priced, TaxPlace place, List<LineTax> lines, List<TaxTotal> totals,
+        List<Phrase> remarks) {
+
+    public TaxedVisit {
+        lines = List.copyOf(lines);
+        totals = List.copyOf(totals);
+        remarks = List.copyOf(remarks);
+    }
+
+    public MonetaryAmount tax() {
+        return Amounts.sum(totals.stream().map(TaxTotal::tax).toList(), priced.currency());
+    }
+
+    public MonetaryAmount gross() {
+        return priced.net().add(tax());
+    }
+}

@@ -1,0 +1,45 @@
+package icequill.work;
+
+import icequill.problem.Check;
+import icequill.problem.Place;
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+
+/**
+ * One person's time at the site.
+ *
+ * @param grade as the labor rates name it
+ * @param spells what the time was spent on, in order, without gaps, from arrival to departure
+ */
+public record Attendance(String person, String grade, List<Spell> spells, Place place) {
+
+    /** Time spent on one thing. */
+    public record Spell(ZonedDateTime from, ZonedDateTime until, ChargeClass on, Outcome outcome) {
+        public Spell {
+            Check.that(on.isLabor(), "not labor: " + on);
+            Check.that(until.isAfter(from), "ends before it begins: " + from + ", " + until);
+        }
+    }
+
+    public Attendance {
+        spells = List.copyOf(spells);
+        Check.that(!spells.isEmpty(), "no time spent");
+        for (int i = 1; i < spells.size(); i++) {
+            Check.that(spells.get(i).from().equals(spells.get(i - 1).until()), "a gap between spells: " + spells);
+        }
+    }
+
+    public ZonedDateTime arrived() {
+        return spells.getFirst().from();
+    }
+
+    public ZonedDateTime left() {
+        return spells.getLast().until();
+    }
+
+    /** Real minutes, not those of the clock on the wall. */
+    public long minutes() {
+        return Duration.between(arrived(), left()).toMinutes();
+    }
+}

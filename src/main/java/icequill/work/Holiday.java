@@ -1,0 +1,58 @@
+package icequill.work;
+
+import icequill.party.Wording;
+import icequill.problem.Check;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
+import java.time.temporal.TemporalAdjusters;
+
+/** A day on which holiday prices hold. */
+public record Holiday(Wording name, Rule rule) {
+
+    /** On which day of each year it falls. */
+    public sealed interface Rule {
+        boolean fallsOn(LocalDate day);
+    }
+
+    /**
+     * The same date every year.
+     *
+     * @param observed when it falls on a Saturday the Friday before counts too, on a Sunday the Monday after
+     */
+    public record Yearly(MonthDay date, boolean observed) implements Rule {
+        @Override
+        public boolean fallsOn(LocalDate day) {
+            return MonthDay.from(day).equals(date)
+                    || (observed && day.getDayOfWeek() == DayOfWeek.FRIDAY
+                            && MonthDay.from(day.plusDays(1)).equals(date))
+                    || (observed && day.getDayOfWeek() == DayOfWeek.MONDAY
+                            && MonthDay.from(day.minusDays(1)).equals(date));
+        }
+    }
+
+    /**
+     * A weekday counted within its month.
+     *
+     * @param nth 1 to 4 from the month's start, or -1 for the last
+     */
+    public record NthWeekday(int nth, DayOfWeek weekday, Month month) implements Rule {
+        public NthWeekday {
+            Check.that(nth == -1 || (nth >= 1 && nth <= 4), "nth is " + nth + ", must be 1 to 4 or -1");
+        }
+
+        @Override
+        public boolean fallsOn(LocalDate day) {
+            return day.getMonth() == month && day.equals(day.with(TemporalAdjusters.dayOfWeekInMonth(nth, weekday)));
+        }
+    }
+
+    /** One single day. */
+    public record Once(LocalDate date) implements Rule {
+        @Override
+        public boolean fallsOn(LocalDate day) {
+            return day.equals(date);
+        }
+    }
+}

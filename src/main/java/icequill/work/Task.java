@@ -1,0 +1,56 @@
+package icequill.work;
+
+import icequill.party.Machine;
+import icequill.party.Wording;
+import icequill.problem.Place;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One thing done to a machine on a visit.
+ *
+ * @param makes the machines it applies to, by how they make ice
+ * @param order its place in the order of a visit, low first
+ * @param attended minutes with a technician at the machine
+ * @param unattended minutes that pass by themselves afterwards
+ * @param cautions to be said with it, every time
+ */
+public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
+        ChargeClass chargeClass,
+        MachineState state, int order, int attended, int unattended, List<Dose> doses, List<Caution> cautions,
+        Place place) {
+
+    public Task {
+        makes = Set.copyOf(makes);
+        coolings = Set.copyOf(coolings);
+        doses = List.copyOf(doses);
+        cautions = List.copyOf(cautions);
+    }
+
+    public boolean suits(Machine machine) {
+        return makes.contains(machine.make()) && coolings.contains(machine.cooling());
+    }
+
+    /**
+     * How much of a material one machine takes, by its size.
+     *
+     * @param steps by rising size
+     */
+    public record Dose(String material, List<Step> steps, Place place) {
+        public Dose {
+            steps = steps.stream().sorted(Comparator.comparing(Step::upTo)).toList();
+        }
+
+        /** The quantity for a harvest rate in pounds per 24 hours; empty above the last step. */
+        public Optional<BigDecimal> quantity(BigDecimal harvestRate) {
+            return steps.stream().filter(step -> harvestRate.compareTo(step.upTo()) <= 0).map(Step::quantity)
+                    .findFirst();
+        }
+    }
+
+    /** A quantity, in the material's unit, for machines up to a harvest rate (inclusive, pounds per 24 hours). */
+    public record Step(BigDecimal upTo, BigDecimal quantity) {}
+}

@@ -1,0 +1,47 @@
+package icequill.work;
+
+import icequill.problem.Check;
+import icequill.problem.Place;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One attendance at a site.
+ *
+ * @param id the shop's own reference
+ * @param serviceCall who bears the charge for coming out
+ * @param surcharges and {@code classDiscount}, {@code documentDiscount}: by id, as the rates name them
+ */
+public record Visit(String id, String site, Optional<Call> call, Order order, Outcome serviceCall,
+        List<Attendance> people, List<Finding> findings, List<VisitLine> lines, List<Named> surcharges,
+        Optional<Named> classDiscount, Optional<Named> documentDiscount, Place place) {
+
+    /** A name that the rates must know, and where it was written. */
+    public record Named(String id, Place place) {}
+
+    public Visit {
+        people = List.copyOf(people);
+        findings = List.copyOf(findings);
+        lines = List.copyOf(lines);
+        surcharges = List.copyOf(surcharges);
+        Check.that(!people.isEmpty(), "nobody attended");
+    }
+
+    /** When the first person arrived. */
+    public ZonedDateTime began() {
+        return people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    /** When the last person left. */
+    public ZonedDateTime ended() {
+        return people.stream().map(Attendance::left).max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    /** The day whose rates hold: the local day on which it began. */
+    public LocalDate day() {
+        return began().toLocalDate();
+    }
+}

@@ -1,0 +1,30 @@
+package icequill.work;
+
+import icequill.problem.Place;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/** A charge of a visit besides the service call and labor. */
+public sealed interface VisitLine {
+
+    Outcome outcome();
+
+    /** The machine it was for, by id; empty when for the site as a whole. */
+    Optional<String> machine();
+
+    Place place();
+
+    /** A material that was used, or would have been, in the unit of its rate. */
+    record MaterialUsed(String material, BigDecimal quantity, Optional<String> machine, Outcome outcome, Place place)
+            implements
+            VisitLine {}
+
+    /**
+     * A price modifier that applied.
+     *
+     * @param quantity how many times, or how many minutes, as its rate is counted
+     */
+    record ModifierApplied(String modifier, BigDecimal quantity, Optional<String> machine, Outcome outcome, Place place)
+            implements
+            VisitLine {}
+}

@@ -1,0 +1,198 @@
+package icequill;
+
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.Address;
+import icequill.party.BillTo;
+import icequill.party.Customer;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.party.SiteKind;
+import icequill.party.Timeline;
+import icequill.party.Wording;
+import icequill.problem.Place;
+import icequill.rates.Adjustments;
+import icequill.rates.ClassDiscount;
+import icequill.rates.DocumentDiscount;
+import icequill.rates.Grade;
+import icequill.rates.LaborRates;
+import icequill.rates.Material;
+import icequill.rates.Modifier;
+import icequill.rates.Rates;
+import icequill.rates.ServiceCallRates;
+import icequill.rates.Surcharge;
+import icequill.work.Band;
+import icequill.work.BandWeek;
+import icequill.work.Caution;
+import icequill.work.ChargeClass;
+import icequill.work.Holiday;
+import icequill.work.MachineState;
+import icequill.work.Task;
+import icequill.work.Unit;
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.money.CurrencyUnit;
+import javax.money.Monetary;
+import javax.money.MonetaryAmount;
+
+/** The prices and the site that worked examples are figured with; one place, so that the examples stay comparable. */
+public final class RatesFixture {
+
+    public static final CurrencyUnit USD = Monetary.getCurrency("USD");
+    public static final Band STANDARD = new Band("standard", Wording.same("standard hours"));
+    public static final Band AFTER_HOURS = new Band("after-hours", Wording.same("after hours"));
+    public static final Band SUNDAYS = new Band("sundays-and-holidays", Wording.same("Sundays and holidays"));
+    public static final Holiday NEW_YEAR = new Holiday(Wording.same("New Year's Day"),
+            new Holiday.Yearly(MonthDay.of(1, 1), false));
+    public static final Holiday THANKSGIVING = new Holiday(Wording.same("Thanksgiving Day"),
+            new Holiday.NthWeekday(4, DayOfWeek.THURSDAY, Month.NOVEMBER));
+    public static final BandWeek WEEK = new BandWeek(List.of(
+            new BandWeek.Window(EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(7, 0),
+                    LocalTime.of(17, 0),
+                    STANDARD),
+            new BandWeek.Window(Set.of(DayOfWeek.SUNDAY), LocalTime.MIDNIGHT, LocalTime.MIDNIGHT, SUNDAYS)), SUNDAYS,
+            AFTER_HOURS, List.of(NEW_YEAR, THANKSGIVING));
+
+    private RatesFixture() {
+    }
+
+    public static MonetaryAmount usd(String number) {
+        return Amounts.of(new BigDecimal(number), USD);
+    }
+
+    public static Rates rates() {
+        return new Rates(USD, labor(), serviceCall(), materials(), tasks(), adjustments());
+    }
+
+    public static LaborRates labor() {
+        Grade lead = new Grade("lead", new Wording("lead technician", "técnico principal"), bands("98", "147", "196"),
+                60,
+                usd("46.50"), new Place("pricing/labor.yaml", 40, "grades[0]"));
+        Grade helper = new Grade("helper", new Wording("helper", "ayudante"), bands("58", "87", "116"), 0, usd("29"),
+                new Place("pricing/labor.yaml", 46, "grades[1]"));
+        return new LaborRates(List.of(STANDARD, AFTER_HOURS, SUNDAYS), WEEK, List.of(lead, helper),
+                new BigDecimal("15"));
+    }
+
+    private static ServiceCallRates serviceCall() {
+        ServiceCallRates.Zone zone = new ServiceCallRates.Zone("near", new Wording("up to 30 miles", "hasta 30 millas"),
+                new BigDecimal("30"), bands("52", "78", "104"), new Place("pricing/service-call.yaml", 9, "zones[0]"));
+        return new ServiceCallRates(List.of(zone), usd("2.40"), usd("0.725"),
+                new Place("pricing/service-call.yaml", 20, "mileCost"));
+    }
+
+    private static Map<String, MonetaryAmount> bands(String standard, String afterHours, String sundays) {
+        return Map.of("standard", usd(standard), "after-hours", usd(afterHours), "sundays-and-holidays", usd(sundays));
+    }
+
+    private static List<Material> materials() {
+        return List.of(
+                material("descaler", ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, Optional.empty(),
+                        new Material.MarkedUp(usd("1.37"), Percent.of("35"))),
+                material("sanitizer", ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, Optional.empty(),
+                        new Material.Given(usd("0.62"), usd("0.21"))),
+                material("filter", ChargeClass.FILTERS, Unit.EACH, Optional.empty(),
+                        new Material.Given(usd("87.25"), usd("41"))),
+                material("valve", ChargeClass.PARTS, Unit.EACH, Optional.empty(),
+                        new Material.Given(usd("125.50"), usd("63"))),
+                material("bottled-descaler", ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, Optional.of(new BigDecimal("32")),
+                        new Material.Given(usd("24.50"), usd("12"))));
+    }
+
+    private static Material material(String id, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
+            Material.Price price) {
+        return new Material(id, Wording.same(id), chargeClass, unit, pack, price, Optional.empty(),
+                new Place("pricing/materials.yaml", 12, "items"));
+    }
+
+    private static List<Task> tasks() {
+        Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8"), step("800", "16")), Place.NOWHERE);
+        Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
+                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20,
+                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Place.NOWHERE);
+        Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
+                Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, List.of(),
+                List.of(Caution.NYLON_BRUSH_ONLY), Place.NOWHERE);
+        return List.of(descale, brush);
+    }
+
+    private static Task.Step step(String upTo, String quantity) {
+        return new Task.Step(new BigDecimal(upTo), new BigDecimal(quantity));
+    }
+
+    private static Adjustments adjustments() {
+        Place place = new Place("pricing/adjustments.yaml", 5, "");
+        return new Adjustments(List.of(
+                new Modifier("stairs", Wording.same("stairs"), ChargeClass.CLEANING, usd("25"), Unit.EACH, false,
+                        place),
+                new Modifier("waiting", Wording.same("waiting"), ChargeClass.TRAVEL, usd("98"), Unit.MINUTE, false,
+                        place),
+                new Modifier("found-nobody", Wording.same("nobody there"), ChargeClass.TRAVEL, usd("35"), Unit.EACH,
+                        true,
+                        place)),
+                List.of(new Surcharge("handling", Wording.same("handling"), Percent.of("3"),
+                        EnumSet.allOf(ChargeClass.class), ChargeClass.DISPOSAL, false, place)),
+                List.of(new ClassDiscount("ten-off", Wording.same("ten off"), allClasses(Percent.of("10")), place),
+                        new ClassDiscount("labor-only", Wording.same("labor only"),
+                                Map.of(ChargeClass.CLEANING, Percent.of("10")), place)),
+                List.of(new DocumentDiscount("ten-dollars", Wording.same("ten dollars"),
+                        new DocumentDiscount.Fixed(usd("10")), place),
+                        new DocumentDiscount("five-percent", Wording.same("five percent"),
+                                new DocumentDiscount.Part(Percent.of("5")), place)));
+    }
+
+    private static Map<ChargeClass, Percent> allClasses(Percent percent) {
+        return EnumSet.allOf(ChargeClass.class).stream()
+                .collect(Collectors.toMap(chargeClass -> chargeClass, chargeClass -> percent));
+    }
+
+    public static Address address() {
+        return new Address(List.of("12 Mill Lane"), "Alderton", "NY", "10999", "US");
+    }
+
+    public static Customer customer() {
+        return new Customer("Crumb & Crust", Optional.empty(),
+                Timeline.always(new BillTo("Crumb & Crust", Optional.empty(), address(), Optional.empty())),
+                Optional.empty(), Optional.empty(), false, List.of(), Optional.empty());
+    }
+
+    public static Site site() {
+        return site(customer(), "8");
+    }
+
+    public static Site site(Customer customer, String miles) {
+        return site(customer, miles, machine("head", Machine.Make.BATCH, "500"));
+    }
+
+    /** The head makes more ice than any dose of the fixture is made for. */
+    public static Site siteWithLargeHead() {
+        return site(customer(), "8", machine("head", Machine.Make.BATCH, "1900"));
+    }
+
+    private static Site site(Customer customer, String miles, Machine head) {
+        return new Site("bakery", customer, "Mill Lane", Optional.of("0042"), address(), SiteKind.BAKERY,
+                new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(), Optional.empty(),
+                Optional.empty(), List.of(head,
+                        machine("flaker", Machine.Make.CONTINUOUS, "900")));
+    }
+
+    private static Machine machine(String id, Machine.Make make, String harvestRate) {
+        return new Machine(id, "demo", "back room", make, Machine.Form.HEAD, Machine.Cooling.AIR, Optional.empty(),
+                new BigDecimal(harvestRate), Optional.of("SN-1"), Optional.empty(),
+                id.equals("head")
+                        ? Optional.of(new Machine.Warranty(LocalDate.of(2027, 1, 1),
+                                LocalDate.of(2025, 1, 1), "Frostworks"))
+                        : Optional.empty(),
+                Optional.empty(), Optional.empty(), Machine.Connection.HARD_WIRED, Optional.empty());
+    }
+}

@@ -1,0 +1,112 @@
+package icequill;
+
+import icequill.problem.Place;
+import icequill.work.Attendance;
+import icequill.work.ChargeClass;
+import icequill.work.Finding;
+import icequill.work.LocalTimes;
+import icequill.work.Order;
+import icequill.work.Outcome;
+import icequill.work.Visit;
+import icequill.work.VisitLine;
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts visits together for tests, in New York time. Elements stand at a line of their own, so that problems can be told apart. */
+public final class VisitBuilder {
+
+    public static final ZoneId NEW_YORK = ZoneId.of("America/New_York");
+
+    private final List<Attendance> people = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<VisitLine> lines = new ArrayList<>();
+    private final List<Visit.Named> surcharges = new ArrayList<>();
+    private Optional<Visit.Named> classDiscount = Optional.empty();
+    private Optional<Visit.Named> documentDiscount = Optional.empty();
+    private Outcome serviceCall = Outcome.CHARGED;
+    private int line = 1;
+
+    public static VisitBuilder visit() {
+        return new VisitBuilder();
+    }
+
+    public static ZonedDateTime at(String local) {
+        return LocalTimes.resolve(LocalDateTime.parse(local), Optional.empty(), NEW_YORK, Place.NOWHERE).orElseThrow();
+    }
+
+    public VisitBuilder lead(String arrived, String left) {
+        return person("lead", spell(arrived, left, ChargeClass.CLEANING, Outcome.CHARGED));
+    }
+
+    public VisitBuilder person(String grade, Attendance.Spell... spells) {
+        people.add(new Attendance("Ada", grade, List.of(spells), place()));
+        return this;
+    }
+
+    public static Attendance.Spell spell(String from, String until, ChargeClass on, Outcome outcome) {
+        return new Attendance.Spell(at(from), at(until), on, outcome);
+    }
+
+    public VisitBuilder material(String id, String quantity) {
+        return material(id, quantity, Outcome.CHARGED, Optional.empty());
+    }
+
+    public VisitBuilder material(String id, String quantity, Outcome outcome, Optional<String> machine) {
+        lines.add(new VisitLine.MaterialUsed(id, new BigDecimal(quantity), machine, outcome, place()));
+        return this;
+    }
+
+    public VisitBuilder modifier(String id, String quantity) {
+        return modifier(id, quantity, Outcome.CHARGED, Optional.empty());
+    }
+
+    public VisitBuilder modifier(String id, String quantity, Outcome outcome, String machine) {
+        return modifier(id, quantity, outcome, Optional.of(machine));
+    }
+
+    private VisitBuilder modifier(String id, String quantity, Outcome outcome, Optional<String> machine) {
+        lines.add(new VisitLine.ModifierApplied(id, new BigDecimal(quantity), machine, outcome, place()));
+        return this;
+    }
+
+    public VisitBuilder task(String machine, String task, Outcome outcome) {
+        findings.add(new Finding(machine, Optional.empty(), Optional.empty(), Optional.empty(),
+                List.of(new Finding.TaskDone(task, outcome, place())), List.of(), List.of(), place()));
+        return this;
+    }
+
+    public VisitBuilder surcharge(String id) {
+        surcharges.add(new Visit.Named(id, place()));
+        return this;
+    }
+
+    public VisitBuilder classDiscount(String id) {
+        classDiscount = Optional.of(new Visit.Named(id, place()));
+        return this;
+    }
+
+    public VisitBuilder documentDiscount(String id) {
+        documentDiscount = Optional.of(new Visit.Named(id, place()));
+        return this;
+    }
+
+    public VisitBuilder serviceCall(Outcome outcome) {
+        serviceCall = outcome;
+        return this;
+    }
+
+    public Visit build() {
+        return new Visit("test", "bakery", Optional.empty(), Order.NONE, serviceCall, people, findings, lines,
+                surcharges,
+                classDiscount, documentDiscount, place());
+    }
+
+    private Place place() {
+        return new Place("visits/test.yaml", line++, "");
+    }
+}

@@ -1,0 +1,118 @@
+package icequill.tax;
+
+import static icequill.RatesFixture.USD;
+import static icequill.RatesFixture.usd;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import icequill.explain.HowReader;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.TaxBasis;
+import icequill.party.Wording;
+import icequill.tax.TaxRate.Category;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TaxTest {
+
+    /**
+     * Streamlined Sales and Use Tax Agreement, section 324 (as enacted in R.I. Gen. Laws 44-18.1-25): carry to the third
+     * decimal, round up above four. The rows guard against half-even and against rounding twice.
+     */
+    @ParameterizedTest(name = "{2}")
+    @CsvSource({"19.99, 6.35, 1.27", "100.00, 8.875, 8.88", "0.23, 6.35, 0.01", "0.35, 7, 0.02", "30.00, 6.35, 1.91",
+            "0.08, 6.25, 0.01", "150.00, 8.75, 13.13"})
+    void of_oneAmount_roundedHalfUpOnce(String base, String rate, String tax) {
+        TaxTotal total = TaxTotals.of(List.of(new Taxable(rate(rate), usd(base))), TaxBasis.INVOICE, USD).getFirst();
+
+        assertThat(Amounts.plain(total.tax())).isEqualTo(tax);
+        assertThat(HowReader.evaluate(total.how().text(USD))).isEqualByComparingTo(tax);
+    }
+
+    /** The same section lets the seller choose the item or the invoice as the basis. */
+    @ParameterizedTest(name = "{0} x {1} at {2} %")
+    @CsvSource({"3, 1.10, 7, 0.24, 0.23", "10, 0.49, 7.25, 0.40, 0.36"})
+    void of_severalItems_byItemOrByInvoice(int count, String each, String rate, String byItem, String byInvoice) {
+        List<Taxable> items = Collections.nCopies(count, new Taxable(rate(rate), usd(each)));
+
+        assertThat(Amounts.plain(TaxTotals.of(items, TaxBasis.ITEM, USD).getFirst().tax())).isEqualTo(byItem);
+        assertThat(Amounts.plain(TaxTotals.of(items, TaxBasis.INVOICE, USD).getFirst().tax())).isEqualTo(byInvoice);
+    }
+
+    @Test
+    void of_componentsOfOneRate_addUpByLargestRemainder() {
+        // 87.25 less its share of 3.45; 4 + 4.5 + 0.375 %
+        TaxTotal total = TaxTotals
+                .of(List.of(new Taxable(rate("4", "4.5", "0.375"), usd("83.80"))), TaxBasis.INVOICE, USD)
+                .getFirst();
+
+        assertThat(Amounts.plain(total.tax())).isEqualTo("7.44");
+        assertThat(total.components()).extracting(part -> Amounts.plain(part.amount())).containsExactly("3.35", "3.77",
+                "0.32");
+        assertThat(total.components()).allSatisfy(part -> assertThat(HowReader.evaluate(part.how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(part.amount())));
+    }
+
+    @Test
+    void of_zeroRatedVat_baseWithoutTax() {
+        TaxRate exempt = new TaxRate("exempt", Category.E, List.of(), Optional.of(Wording.same("Art. 132")));
+
+        TaxTotal total = TaxTotals.of(List.of(new Taxable(exempt, usd("25"))), TaxBasis.INVOICE, USD).getFirst();
+
+        assertThat(Amounts.plain(total.base())).isEqualTo("25.00");
+        assertThat(total.tax().isZero()).isTrue();
+    }
+
+    @Test
+    void of_taxedAtZeroPercent_componentsWithoutTax() {
+        TaxTotal total = TaxTotals.of(List.of(new Taxable(rate("0", "0"), usd("25"))), TaxBasis.INVOICE, USD)
+                .getFirst();
+
+        assertThat(total.components()).extracting(part -> Amounts.plain(part.amount())).containsExactly("0.00", "0.00");
+    }
+
+    /** A credit carries the original's rate; the credit that completes the base takes what tax is left. */
+    @Test
+    void taxOn_twoHalves_lastTakesWhatIsLeft() {
+        TaxTotal original = TaxTotals.of(List.of(new Taxable(rate("8.75"), usd("150"))), TaxBasis.INVOICE, USD)
+                .getFirst();
+        TaxCredit first = TaxCredit.none(original);
+        TaxCredit second = first.after(usd("75"));
+
+        assertThat(Amounts.plain(first.taxOn(usd("75")).amount(USD))).isEqualTo("6.56");
+        assertThat(Amounts.plain(second.taxOn(usd("75")).amount(USD))).isEqualTo("6.57");
+        assertThatIllegalArgumentException().isThrownBy(() -> second.taxOn(usd("75.01")));
+    }
+
+    @Test
+    void taxOn_manySmallCredits_neverMoreThanTheOriginal() {
+        // 1.10 at 7 % is 0.077, hence 0.08; each credit of 0.10 is 0.007, hence 0.01, so the tax is used up early
+        TaxTotal original = TaxTotals.of(List.of(new Taxable(rate("7"), usd("1.10"))), TaxBasis.INVOICE, USD)
+                .getFirst();
+        TaxCredit credit = TaxCredit.none(original);
+        for (int i = 0; i < 11; i++) {
+            credit = credit.after(usd("0.10"));
+        }
+
+        assertThat(Amounts.plain(credit.tax())).isEqualTo("0.08");
+        assertThat(Amounts.plain(credit.base())).isEqualTo("1.10");
+    }
+
+    @Test
+    void rate_taxedWithoutComponents_refused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new TaxRate("none", Category.S, List.of(), Optional.empty()));
+    }
+
+    static TaxRate rate(String... percents) {
+        return new TaxRate("sales", Category.S, Arrays.stream(percents)
+                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent))).toList(),
+                Optional.empty());
+    }
+}
