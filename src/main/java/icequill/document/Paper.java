@@ -3,6 +3,7 @@ package icequill.document;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.party.Shop;
+import java.time.LocalDate;
 
 /** A document that leaves the shop. It holds only what its reader may see. */
 public sealed interface Paper permits Invoice {
@@ -12,4 +13,7 @@ public sealed interface Paper permits Invoice {
     Language language();
 
     PaperSize size();
+
+    /** The day it bears. */
+    LocalDate date();
 }

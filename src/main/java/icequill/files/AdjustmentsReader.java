@@ -56,7 +56,8 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
         Map<ChargeClass, Percent> percents = new EnumMap<>(ChargeClass.class);
         entry.child("percents").ifPresent(byClass -> byClass.entries().keySet().forEach(name -> Fields
                 .constantOf(name, ChargeClass.class).ifPresent(chargeClass -> byClass.number(name)
-                        .filter(AdjustmentsReader::isPart).ifPresent(part -> percents.put(chargeClass, new Percent(part))))));
+                        .filter(AdjustmentsReader::isPart)
+                        .ifPresent(part -> percents.put(chargeClass, new Percent(part))))));
         return entry.wording("name").map(name -> new ClassDiscount(id, name, percents, entry.place("percents")));
     }
 
@@ -66,7 +67,8 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
         if (entry.entries().containsKey("amount") == entry.entries().containsKey("percent")) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place(), "needs an amount or a percent", "one of the two");
         }
-        Optional<DocumentDiscount.Off> off = amount.isPresent() ? amount.map(DocumentDiscount.Fixed::new)
+        Optional<DocumentDiscount.Off> off = amount.isPresent()
+                ? amount.map(DocumentDiscount.Fixed::new)
                 : percent.map(DocumentDiscount.Part::new);
         return off.flatMap(found -> entry.wording("name")
                 .map(name -> new DocumentDiscount(id, name, found, entry.place())));

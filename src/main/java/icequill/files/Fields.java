@@ -62,12 +62,14 @@ record Fields(Tree.Branch branch, Problems problems) {
     }
 
     Optional<Fields> child(String key) {
-        return branch.entries().get(key) instanceof Tree.Branch child ? Optional.of(new Fields(child, problems))
+        return branch.entries().get(key) instanceof Tree.Branch child
+                ? Optional.of(new Fields(child, problems))
                 : Optional.empty();
     }
 
     List<Fields> children(String key) {
-        return items(key).flatMap(item -> item instanceof Tree.Branch child ? Stream.of(new Fields(child, problems))
+        return items(key).flatMap(item -> item instanceof Tree.Branch child
+                ? Stream.of(new Fields(child, problems))
                 : Stream.empty()).toList();
     }
 

@@ -11,7 +11,11 @@ public final class Json {
     private Json() {
     }
 
-    /** @param value of maps, lists, texts, truths and whole numbers; the order of a map's keys is kept */
+    /**
+     * A value as indented JSON.
+     *
+     * @param value of maps, lists, texts, truths and whole numbers; the order of a map's keys is kept
+     */
     public static String text(Object value) {
         return MAPPER.writeValueAsString(value);
     }

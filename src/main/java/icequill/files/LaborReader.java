@@ -35,14 +35,16 @@ final class LaborReader {
     LaborReader(Fields fields, CurrencyUnit currency) {
         this.fields = fields;
         this.currency = currency;
-        this.bands = Names.list(fields.children("bands"), (id, entry) -> entry.wording("name").map(name -> new Band(id, name)));
+        this.bands = Names.list(fields.children("bands"),
+                (id, entry) -> entry.wording("name").map(name -> new Band(id, name)));
     }
 
     Optional<LaborRates> read() {
         List<Window> windows = fields.children("week").stream().flatMap(entry -> window(entry).stream()).toList();
         Optional<Band> onHolidays = band(fields, "onHolidays");
         Optional<Band> otherwise = band(fields, "otherwise");
-        List<Holiday> holidays = fields.children("holidays").stream().flatMap(entry -> holiday(entry).stream()).toList();
+        List<Holiday> holidays = fields.children("holidays").stream().flatMap(entry -> holiday(entry).stream())
+                .toList();
         List<Grade> grades = Names.list(fields.children("grades"), this::grade);
         Optional<Integer> increment = fields.integer("increment").filter(minutes -> minutes > 0);
         if (onHolidays.isEmpty() || otherwise.isEmpty() || increment.isEmpty()) {
@@ -75,7 +77,8 @@ final class LaborReader {
             return Optional.empty();
         }
         if (!until.get().equals(LocalTime.MIDNIGHT) && !from.get().isBefore(until.get())) {
-            entry.problems().add(Code.WRONG_ORDER, entry.place("until"), "until " + until.get() + ", but from " + from.get(),
+            entry.problems().add(Code.WRONG_ORDER, entry.place("until"),
+                    "until " + until.get() + ", but from " + from.get(),
                     "a later time, up to \"24:00\"; hours over midnight are two entries");
             return Optional.empty();
         }

@@ -57,7 +57,8 @@ final class MaterialsReader {
         Optional<MonetaryAmount> price = Prices.amount(entry, "price", currency);
         Optional<Percent> markup = entry.number("markup").map(Percent::new);
         if (price.isPresent() && markup.isPresent()) {
-            entry.problems().add(Code.NOT_ALLOWED, entry.place("markup"), "both a price and a markup", "one of the two");
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("markup"), "both a price and a markup",
+                    "one of the two");
             return Optional.empty();
         }
         if (cost.isEmpty()) {
@@ -67,7 +68,8 @@ final class MaterialsReader {
             return Optional.of(new Material.Given(price.get(), cost.get()));
         }
         BigDecimal each = Amounts.number(cost.get());
-        Optional<Percent> used = markup.isPresent() ? markup
+        Optional<Percent> used = markup.isPresent()
+                ? markup
                 : brackets.stream().filter(bracket -> bracket.holdsFor(each)).map(Bracket::markup).findFirst();
         if (used.isEmpty()) {
             entry.problems().add(Code.MISSING, entry.place(), "no price, no markup, and no bracket for this cost",

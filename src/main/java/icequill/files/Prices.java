@@ -41,7 +41,8 @@ final class Prices {
     static Optional<MonetaryAmount> charged(Fields fields, String key, CurrencyUnit currency) {
         Optional<MonetaryAmount> amount = amount(fields, key, currency);
         amount.filter(found -> !Amounts.isWhole(found)).ifPresent(found -> fields.problems().add(Code.OUT_OF_RANGE,
-                fields.place(key), "found " + Amounts.plain(found) + ", finer than " + currency.getCurrencyCode() + " is paid",
+                fields.place(key),
+                "found " + Amounts.plain(found) + ", finer than " + currency.getCurrencyCode() + " is paid",
                 "at most " + currency.getDefaultFractionDigits() + " decimals"));
         return amount.filter(Amounts::isWhole);
     }

@@ -24,7 +24,8 @@ import javax.money.CurrencyUnit;
 /** Makes the rate schedule and the tax rules from all files of pricing/. For one run. */
 final class PricingReader {
 
-    private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments", "taxes");
+    private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
+            "taxes");
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -41,8 +42,7 @@ final class PricingReader {
     }
 
     /** What pricing/ says. */
-    record Pricing(RateSchedule schedule, TaxRules taxes) {
-    }
+    record Pricing(RateSchedule schedule, TaxRules taxes) {}
 
     Pricing read(List<Tree> files) {
         List<Fields> known = files.stream().flatMap(tree -> checked(tree).stream()).toList();

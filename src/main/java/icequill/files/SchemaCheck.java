@@ -28,7 +28,8 @@ import tools.jackson.databind.node.ObjectNode;
 /** Holds a file against its JSON Schema and says in our words what differs. Safe for use by many threads. */
 final class SchemaCheck {
 
-    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final SchemaRegistry REGISTRY = SchemaRegistry
+            .withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     private static final Map<String, Schema> READ = new ConcurrentHashMap<>();
 
     private SchemaCheck() {
@@ -60,7 +61,8 @@ final class SchemaCheck {
         String wanted = broken.path("description").asString("");
         return switch (keyword) {
         case "additionalProperties", "propertyNames" -> unknownKey(at, key, broken.path("properties"));
-        case "required" -> new Problem(Code.MISSING, at.place(), "\"" + key + "\" is missing", described(rules, broken, key));
+        case "required" ->
+            new Problem(Code.MISSING, at.place(), "\"" + key + "\" is missing", described(rules, broken, key));
         case "type" -> new Problem(Code.WRONG_TYPE, at.place(), found(at), typed(broken, wanted));
         case "enum", "const" -> notAllowed(at, broken, wanted);
         case "minimum", "maximum" -> new Problem(Code.OUT_OF_RANGE, at.place(), found(at), wanted);
@@ -132,7 +134,8 @@ final class SchemaCheck {
     private static JsonNode parent(JsonNode rules, NodePath location) {
         JsonNode node = rules;
         for (int i = 0; i < location.getNameCount() - 1; i++) {
-            node = location.getElement(i) instanceof Integer index ? node.path(index)
+            node = location.getElement(i) instanceof Integer index
+                    ? node.path(index)
                     : node.path(String.valueOf(location.getElement(i)));
         }
         return node;
@@ -178,7 +181,8 @@ final class SchemaCheck {
             return JsonNodeFactory.instance.stringNode(text);
         }
         BigDecimal number = new BigDecimal(text);
-        return number.stripTrailingZeros().scale() <= 0 ? JsonNodeFactory.instance.numberNode(number.toBigInteger())
+        return number.stripTrailingZeros().scale() <= 0
+                ? JsonNodeFactory.instance.numberNode(number.toBigInteger())
                 : JsonNodeFactory.instance.numberNode(number);
     }
 }

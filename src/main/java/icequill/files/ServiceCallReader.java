@@ -16,7 +16,8 @@ record ServiceCallReader(Fields fields, CurrencyUnit currency, Set<String> bands
         List<Zone> zones = Names.list(fields.children("zones"), this::zone);
         Optional<MonetaryAmount> beyond = Prices.amount(fields, "beyond", currency);
         Optional<MonetaryAmount> mileCost = Prices.amount(fields, "mileCost", currency);
-        return zones.isEmpty() ? Optional.empty()
+        return zones.isEmpty()
+                ? Optional.empty()
                 : beyond.flatMap(perMile -> mileCost
                         .map(cost -> new ServiceCallRates(zones, perMile, cost, fields.place("mileCost"))));
     }

@@ -33,8 +33,7 @@ public final class ShopFolder {
     private final Optional<PricingReader.Pricing> pricing;
 
     /** A text of the shop's own, and where it stands. */
-    public record Text(Place place, String text) {
-    }
+    public record Text(Place place, String text) {}
 
     private ShopFolder(Path folder) {
         this.folder = folder;

@@ -45,7 +45,8 @@ final class ShopReader {
         List<String> street = fields.leaves("street").stream().map(Tree.Leaf::text).toList();
         Optional<String> city = fields.text("city");
         Optional<String> country = fields.text("country");
-        return city.isEmpty() || country.isEmpty() ? Optional.empty()
+        return city.isEmpty() || country.isEmpty()
+                ? Optional.empty()
                 : Optional.of(new Address(street, city.get(), fields.text("region").orElse(""),
                         fields.text("postalCode").orElse(""), country.get()));
     }

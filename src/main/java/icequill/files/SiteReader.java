@@ -1,7 +1,7 @@
 package icequill.files;
 
-import icequill.party.AccessHours;
 import icequill.party.Acceptance;
+import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
@@ -42,7 +42,8 @@ final class SiteReader {
         return Optional.of(new Site(id, customer.get(), fields.text("name").orElse(""), fields.text("storeNumber"),
                 address.get(), fields.constant("kind", SiteKind.class).orElse(SiteKind.OTHER),
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
-                fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"), fields.text("roof"),
+                fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
+                fields.text("roof"),
                 machines));
     }
 
@@ -70,9 +71,10 @@ final class SiteReader {
     private static Optional<Timeline.Entry<BillTo>> billTo(Fields entry) {
         Optional<Address> address = entry.child("address").flatMap(ShopReader::address);
         LocalDate from = entry.day("from").orElse(LocalDate.MIN);
-        return address.flatMap(found -> period(entry, from, entry.day("until")).map(period -> new Timeline.Entry<>(period,
-                new BillTo(entry.text("name").orElse(""), entry.text("attention"), found, entry.text("email")),
-                entry.place())));
+        return address
+                .flatMap(found -> period(entry, from, entry.day("until")).map(period -> new Timeline.Entry<>(period,
+                        new BillTo(entry.text("name").orElse(""), entry.text("attention"), found, entry.text("email")),
+                        entry.place())));
     }
 
     /** A period, unless it ends before it begins, which is reported. */

@@ -31,7 +31,8 @@ final class TasksReader {
                 entry.integer("order").orElse(0), entry.integer("attended").orElse(0),
                 entry.integer("unattended").orElse(0),
                 entry.children("doses").stream().flatMap(dose -> dose(dose).stream()).toList(),
-                entry.leaves("cautions").stream().flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
+                entry.leaves("cautions").stream()
+                        .flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
                         .toList(),
                 entry.place("id")));
     }

@@ -39,7 +39,8 @@ final class TaxesReader {
         });
         Optional<TaxPlace.Regime> regime = entry.constant("system", TaxPlace.Regime.class).or(
                 () -> entry.text("system").filter("vat"::equals).map(text -> TaxPlace.Regime.VAT));
-        return rules.size() != ChargeClass.values().length || regime.isEmpty() ? Optional.empty()
+        return rules.size() != ChargeClass.values().length || regime.isEmpty()
+                ? Optional.empty()
                 : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
                         rules, entry.place("id")));
     }
@@ -47,7 +48,8 @@ final class TaxesReader {
     private static Optional<TaxRate> rate(String id, Fields entry) {
         Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
         List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
-                .flatMap(name -> part.number("percent").map(percent -> new TaxRate.Component(name, new Percent(percent))))
+                .flatMap(name -> part.number("percent")
+                        .map(percent -> new TaxRate.Component(name, new Percent(percent))))
                 .stream()).toList();
         if (category.isEmpty()) {
             return Optional.empty();
@@ -64,7 +66,8 @@ final class TaxesReader {
     private static Optional<Rule> rule(Fields entry, List<TaxRate> rates) {
         Optional<Taxability> taxability = entry.constant("taxability", Taxability.class);
         Optional<String> name = entry.text("rate");
-        Optional<TaxRate> rate = rates.stream().filter(known -> name.filter(known.id()::equals).isPresent()).findFirst();
+        Optional<TaxRate> rate = rates.stream().filter(known -> name.filter(known.id()::equals).isPresent())
+                .findFirst();
         if (name.isPresent() && rate.isEmpty()) {
             entry.problems().add(Problem.unknownName(entry.place("rate"), "rate of this place", name.get(),
                     rates.stream().map(TaxRate::id).toList()));

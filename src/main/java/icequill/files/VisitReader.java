@@ -41,7 +41,8 @@ final class VisitReader {
     /** Empty when no person's time could be read, which is then reported. */
     Optional<Visit> read(String id) {
         List<Attendance> people = fields.children("people").stream().flatMap(entry -> person(entry).stream()).toList();
-        List<Finding> findings = fields.children("machines").stream().flatMap(entry -> finding(entry).stream()).toList();
+        List<Finding> findings = fields.children("machines").stream().flatMap(entry -> finding(entry).stream())
+                .toList();
         List<VisitLine> lines = fields.children("lines").stream().flatMap(entry -> line(entry).stream()).toList();
         Optional<Call> call = fields.child("asked").flatMap(this::call);
         Order order = fields.child("order").map(this::order).orElse(Order.NONE);
@@ -49,9 +50,10 @@ final class VisitReader {
         if (people.isEmpty() || site.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
-                fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
-                named("classDiscount"), named("documentDiscount"), fields.place("serviceCall")));
+        return Optional
+                .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
+                        fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
+                        named("classDiscount"), named("documentDiscount"), fields.place("serviceCall")));
     }
 
     private Optional<Named> named(String key) {
@@ -79,11 +81,14 @@ final class VisitReader {
         if (arrived.isEmpty() || left.isEmpty() || !inOrder(entry, arrived.get(), left.get())) {
             return Optional.empty();
         }
-        List<Spell> spells = entry.entries().containsKey("spent") ? spells(entry, arrived.get(), left.get())
+        List<Spell> spells = entry.entries().containsKey("spent")
+                ? spells(entry, arrived.get(), left.get())
                 : List.of(new Spell(arrived.get(), left.get(),
-                        entry.constant("on", ChargeClass.class).filter(ChargeClass::isLabor).orElse(ChargeClass.CLEANING),
+                        entry.constant("on", ChargeClass.class).filter(ChargeClass::isLabor)
+                                .orElse(ChargeClass.CLEANING),
                         outcome(entry, "outcome")));
-        return spells.isEmpty() ? Optional.empty()
+        return spells.isEmpty()
+                ? Optional.empty()
                 : Optional.of(new Attendance(entry.text("name").orElse(""), entry.text("grade").orElse(""), spells,
                         entry.place("grade")));
     }
@@ -134,13 +139,15 @@ final class VisitReader {
         return entry.text("machine").map(machine -> new Finding(machine, entry.text("complaint"), entry.text("cause"),
                 entry.text("correction"),
                 entry.children("tasks").stream().flatMap(task -> task.text("task")
-                        .map(id -> new Finding.TaskDone(id, outcome(task, "outcome"), task.place("task"))).stream()).toList(),
+                        .map(id -> new Finding.TaskDone(id, outcome(task, "outcome"), task.place("task"))).stream())
+                        .toList(),
                 entry.children("readings").stream()
                         .map(reading -> new Finding.Reading(reading.text("what").orElse(""),
                                 reading.text("unit").orElse(""), reading.text("before"), reading.text("after")))
                         .toList(),
                 entry.children("recommended").stream()
-                        .map(advice -> new Finding.Recommendation(advice.text("text").orElse(""), advice.flag("accepted")))
+                        .map(advice -> new Finding.Recommendation(advice.text("text").orElse(""),
+                                advice.flag("accepted")))
                         .toList(),
                 entry.place("machine")));
     }
@@ -160,8 +167,9 @@ final class VisitReader {
             if (!entry.entries().containsKey("amount")) {
                 entry.problems().add(Code.MISSING, entry.place(), "\"amount\" is missing", "how much was used");
             }
-            return entry.number("amount").map(amount -> new VisitLine.MaterialUsed(material.get(), amount, machine, outcome,
-                    entry.place("material")));
+            return entry.number("amount")
+                    .map(amount -> new VisitLine.MaterialUsed(material.get(), amount, machine, outcome,
+                            entry.place("material")));
         }
         return Optional.of(new VisitLine.ModifierApplied(modifier.get(), entry.number("amount").orElse(BigDecimal.ONE),
                 machine, outcome, entry.place("modifier")));

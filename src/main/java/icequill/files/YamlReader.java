@@ -93,10 +93,12 @@ final class YamlReader {
             return Checked.faulty(new Problem(Code.UNREADABLE, new Place(name, line, ""),
                     "not YAML: " + broken.getProblem(), "check quotes, colons and indentation by spaces"));
         } catch (YamlEngineException broken) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, Place.ofFile(name), "not YAML: " + broken.getMessage(), ""));
+            return Checked
+                    .faulty(new Problem(Code.UNREADABLE, Place.ofFile(name), "not YAML: " + broken.getMessage(), ""));
         } catch (StackOverflowError deep) {
-            return Checked.faulty(new Problem(Code.TOO_LARGE, Place.ofFile(name), "the lists and keys are nested too deep",
-                    "at most " + MOST_LEVELS + " levels"));
+            return Checked
+                    .faulty(new Problem(Code.TOO_LARGE, Place.ofFile(name), "the lists and keys are nested too deep",
+                            "at most " + MOST_LEVELS + " levels"));
         }
     }
 
@@ -108,7 +110,8 @@ final class YamlReader {
             return Optional.empty();
         }
         if (level > MOST_LEVELS) {
-            problems.add(Code.TOO_LARGE, place, "nested " + level + " levels deep", "at most " + MOST_LEVELS + " levels");
+            problems.add(Code.TOO_LARGE, place, "nested " + level + " levels deep",
+                    "at most " + MOST_LEVELS + " levels");
             return Optional.empty();
         }
         return switch (node) {

@@ -1,6 +1,7 @@
 package icequill.pricer;
 
 import icequill.explain.Explanation;
+import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import java.util.List;
 import javax.money.MonetaryAmount;
@@ -15,5 +16,10 @@ public record SharedDiscount(Phrase text, MonetaryAmount amount, Explanation how
 
     public SharedDiscount {
         shares = List.copyOf(shares);
+    }
+
+    /** How the negative amount that stands in a list of nets was figured. */
+    public Explanation negatedHow() {
+        return new Explanation(Figure.term(0, "").minus(how.figure()), how.reasons());
     }
 }

@@ -1,0 +1,78 @@
+package icequill.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program's entry. */
+@Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, subcommands = {
+        NewCommand.class, CheckCommand.class, PriceCommand.class, InvoiceCommand.class, DemoCommand.class,
+        CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", footerHeading = "%nStart here:%n", footer = {
+                "  icequill demo                            see everything at work for an invented shop",
+                "  icequill new my-shop                     make a folder for your own shop",
+                "  icequill price visits/ten-minute-brushing.yaml --how",
+                "", "Exit status: 0 done, 1 a fault, 2 wrong usage, 3 the input has problems (all are listed)."})
+public final class Main implements Runnable {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    private Main() {
+    }
+
+    /** Starts the program and ends the process with its exit status. */
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(Clock.system(ZoneId.systemDefault()), out, err, args));
+    }
+
+    /** Runs one command line; everything that differs between a terminal and a test comes in here. */
+    static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Main(), new ClockFactory(clock));
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(Main::usage);
+        line.setExecutionExceptionHandler(Main::fault);
+        return line.execute(args);
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static int usage(ParameterException wrong, String... args) {
+        CommandLine line = wrong.getCommandLine();
+        line.getErr().println(wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, line.getErr());
+        line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.USAGE.status();
+    }
+
+    private static int fault(Exception fault, CommandLine line, CommandLine.ParseResult args) {
+        line.getErr().println("A fault stopped the program: " + fault);
+        line.getErr().println("Nothing was half-written. For the details, set ICEQUILL_TRACE=1 and try again.");
+        if (System.getenv("ICEQUILL_TRACE") != null) {
+            fault.printStackTrace(line.getErr());
+        }
+        return ExitCode.FAULT.status();
+    }
+
+    /** Reads the version that the build wrote into the jar. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[]{"icequill " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package icequill.cli;
+
+import icequill.office.PriceSheet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A price as a table of text. */
+final class PriceTable {
+
+    private static final int TEXT_COLUMNS = 2;
+
+    private PriceTable() {
+    }
+
+    static String text(PriceSheet sheet, boolean how, boolean owner) {
+        List<String> parts = new ArrayList<>();
+        parts.add(Table.of(sheet.head(owner), sheet.rows(owner), TEXT_COLUMNS));
+        parts.add("");
+        parts.add(Table.of(sheet.sums(owner), 1));
+        if (how) {
+            parts.add("");
+            parts.addAll(sheet.explanations(owner));
+        }
+        return String.join(System.lineSeparator(), parts);
+    }
+}

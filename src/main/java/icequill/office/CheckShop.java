@@ -1,0 +1,62 @@
+package icequill.office;
+
+import icequill.files.ShopFolder;
+import icequill.party.Certificate;
+import icequill.party.Site;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Reads all of a shop folder and prices every visit, to find every problem before it is in the way. */
+public final class CheckShop {
+
+    private CheckShop() {
+    }
+
+    /** What a check came to. */
+    public record Report(int sites, int visits, List<Problem> problems) {
+        public Report {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Checks a folder.
+     *
+     * @param today by which certificates must still hold
+     */
+    public static Report check(Path folder, LocalDate today) {
+        ShopFolder whole = ShopFolder.read(folder);
+        Problems problems = new Problems();
+        if (whole.shop().isEmpty()) {
+            return new Report(0, 0, whole.problems());
+        }
+        for (String id : whole.sites()) {
+            whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
+        }
+        List<Path> visits = whole.visits();
+        visits.forEach(file -> problems.addAll(VisitInHand.of(ShopFolder.read(folder), file).problems()));
+        Problems all = new Problems();
+        all.addAll(whole.problems());
+        all.addAll(Glyphs.problems(whole.texts()));
+        all.addAll(problems.list());
+        return new Report(whole.sites().size(), visits.size(), all.list());
+    }
+
+    /** An expired certificate does not stop an invoice, it makes tax due; the office wants to know beforehand. */
+    private static void certificates(Site site, LocalDate today, Problems problems) {
+        List<Certificate> expired = site.customer().certificates().stream()
+                .filter(certificate -> certificate.hasExpiredBy(today)).toList();
+        expired.stream()
+                .filter(old -> site.customer().certificates().stream()
+                        .noneMatch(other -> other.state().equals(old.state()) && other.holdsOn(today)))
+                .forEach(old -> problems.add(Code.CERTIFICATE, old.place(),
+                        "certificate " + old.number() + " of " + site.customer().name() + " expired on "
+                                + old.expires().orElseThrow() + ": tax is due until there is a new one",
+                        "a new certificate, or take this one out"));
+    }
+}

@@ -1,0 +1,116 @@
+package icequill.office;
+
+import icequill.files.ShopFolder;
+import icequill.money.Amounts;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+
+/** The whole program at work for an invented shop. */
+public final class Demo {
+
+    /** Marks a folder as one that a demo made and may replace. */
+    private static final String MARK = ".icequill-demo";
+    private static final int FIRST_NUMBER = 101;
+
+    private Demo() {
+    }
+
+    /** What was made. */
+    public record Made(Path folder, List<WrittenPaper> papers) {
+        public Made {
+            papers = List.copyOf(papers);
+        }
+
+        /** One row a paper, and one with the sums. */
+        public List<List<String>> rows() {
+            List<List<String>> rows = new ArrayList<>(papers.stream().map(WrittenPaper::row).toList());
+            rows.add(
+                    List.of("together", papers.size() + " papers", sum(papers.stream().map(WrittenPaper::net).toList()),
+                            sum(papers.stream().map(WrittenPaper::tax).toList()),
+                            sum(papers.stream().map(WrittenPaper::gross).toList())));
+            return rows;
+        }
+
+        private static String sum(List<MonetaryAmount> amounts) {
+            return Amounts.plain(Amounts.sum(amounts, amounts.getFirst().getCurrency()));
+        }
+
+        public Map<String, Object> json() {
+            Map<String, Object> view = new LinkedHashMap<>();
+            view.put("folder", folder.toString());
+            view.put("papers", papers.stream().map(WrittenPaper::json).toList());
+            return view;
+        }
+    }
+
+    /**
+     * Makes the shop and all its invoices, each numbered and dated by the day of its visit.
+     *
+     * @param folder new, empty, or made by an earlier demo, which is then replaced
+     * @param progress is told what comes next
+     */
+    public static Checked<Made> run(Path folder, Consumer<String> progress) {
+        if (Files.exists(folder.resolve(MARK))) {
+            delete(folder);
+        }
+        return NewShop.create(folder, true).then(made -> {
+            mark(made);
+            progress.accept("Made the invented shop in " + made);
+            return invoices(made, progress);
+        });
+    }
+
+    private static Checked<Made> invoices(Path folder, Consumer<String> progress) {
+        Office office = Office.of(folder);
+        Problems problems = new Problems();
+        List<WrittenPaper> papers = new ArrayList<>();
+        List<Path> visits = ShopFolder.read(folder).visits();
+        for (int i = 0; i < visits.size(); i++) {
+            Path visit = visits.get(i);
+            progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
+            String number = "2026-0" + (FIRST_NUMBER + i);
+            problems.take(VisitInHand.of(ShopFolder.read(folder), visit)).ifPresent(hand -> {
+                Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(), false);
+                problems.take(office.invoice(visit, wish)).ifPresent(papers::add);
+            });
+        }
+        if (papers.isEmpty() && problems.isEmpty()) {
+            problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
+        }
+        return problems.or(() -> new Made(folder, papers));
+    }
+
+    private static void mark(Path folder) {
+        try {
+            Files.writeString(folder.resolve(MARK), "A demo made this folder and replaces it when it is run again.\n");
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}

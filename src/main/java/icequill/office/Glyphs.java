@@ -1,0 +1,33 @@
+package icequill.office;
+
+import icequill.files.ShopFolder;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.render.Fonts;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Finds texts that could not be printed, before anything is. */
+final class Glyphs {
+
+    private Glyphs() {
+    }
+
+    static List<Problem> problems(List<ShopFolder.Text> texts) {
+        return texts.stream().flatMap(text -> {
+            List<Integer> missing = Fonts.missing(text.text());
+            return missing.isEmpty()
+                    ? Stream.empty()
+                    : Stream.of(new Problem(Code.NO_GLYPH, text.place(),
+                            "our fonts cannot draw "
+                                    + missing.stream().map(Glyphs::name).collect(Collectors.joining(", ")),
+                            "Latin, Greek and Cyrillic letters and common signs"));
+        }).toList();
+    }
+
+    private static String name(int point) {
+        String sign = Character.isISOControl(point) ? "" : " (" + Character.toString(point) + ")";
+        return "U+%04X".formatted(point) + sign;
+    }
+}

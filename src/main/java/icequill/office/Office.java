@@ -1,0 +1,105 @@
+package icequill.office;
+
+import icequill.document.Invoice;
+import icequill.files.SafeFile;
+import icequill.files.ShopFolder;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.pricer.SpendingLimit;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.render.Html;
+import icequill.render.Printer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** The office of one shop folder. Each call reads the folder anew, so that it always works with what stands there now. */
+public final class Office {
+
+    private static final String PAPERS = "papers";
+    private static final String NUMBER = "[A-Za-z0-9][A-Za-z0-9-]{0,29}";
+
+    private final Path folder;
+    private final Printer printer;
+
+    private Office(Path folder) {
+        this.folder = folder;
+        this.printer = Printer.of(folder);
+    }
+
+    /**
+     * What an invoice is to be like.
+     *
+     * @param number empty for a draft
+     * @param language empty for the customer's
+     */
+    public record Wish(Optional<String> number, LocalDate date, Optional<Language> language, boolean html) {}
+
+    public static Office of(Path folder) {
+        return new Office(folder);
+    }
+
+    /** The price of a visit. */
+    public Checked<PriceSheet> price(Path file, Optional<Language> language) {
+        return VisitInHand.of(ShopFolder.read(folder), file)
+                .map(hand -> new PriceSheet(hand, language.orElseGet(() -> languageOf(hand))));
+    }
+
+    /**
+     * Writes the invoice of a visit into papers/. A draft replaces an earlier draft; a numbered invoice never replaces
+     * anything. A price above the customer's limit is a problem.
+     */
+    public Checked<WrittenPaper> invoice(Path file, Wish wish) {
+        Optional<Problem> badNumber = wish.number().filter(number -> !number.matches(NUMBER))
+                .map(number -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "the number \"" + number + "\" cannot be used",
+                        "up to 30 letters, digits and hyphens"));
+        if (badNumber.isPresent()) {
+            return Checked.faulty(badNumber.get());
+        }
+        return VisitInHand.of(ShopFolder.read(folder), file).then(Office::withinLimit)
+                .then(hand -> assembled(hand, wish).then(invoice -> write(hand, invoice, wish)));
+    }
+
+    private static Checked<VisitInHand> withinLimit(VisitInHand hand) {
+        return SpendingLimit.exceeded(hand.taxed().priced(), hand.visit().order()).map(Checked::<VisitInHand>faulty)
+                .orElseGet(() -> Checked.sound(hand));
+    }
+
+    private static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
+        Optional<BillTo> billTo = hand.site().customer().billTo().at(wish.date());
+        if (billTo.isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + hand.site().id() + ".yaml"),
+                    "nobody is billed on " + wish.date(), "a billTo entry that covers the day"));
+        }
+        Language language = wish.language().orElseGet(() -> languageOf(hand));
+        return Checked.sound(new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
+                billTo.get(), language).invoice(wish.number(), wish.date()));
+    }
+
+    private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
+        String name = wish.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
+        Path papers = folder.resolve(PAPERS);
+        return printer.html(invoice).then((Html html) -> printer.pdf(invoice, html).then(pdf -> {
+            boolean replace = invoice.isDraft();
+            Checked<Path> written = SafeFile.write(papers.resolve(name + ".pdf"), pdf, replace);
+            Checked<List<Path>> files = written.then(path -> wish.html()
+                    ? SafeFile
+                            .write(papers.resolve(name + ".html"), html.text().getBytes(StandardCharsets.UTF_8),
+                                    replace)
+                            .map(page -> List.of(path, page))
+                    : Checked.sound(List.of(path)));
+            return files.map(paths -> new WrittenPaper(name, paths, invoice.billTo().name(), invoice.totals().net(),
+                    invoice.totals().tax(), invoice.totals().gross(), hand.notices()));
+        }));
+    }
+
+    private static Language languageOf(VisitInHand hand) {
+        return hand.site().customer().language().orElse(hand.shop().language());
+    }
+}

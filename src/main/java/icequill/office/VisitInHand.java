@@ -1,0 +1,70 @@
+package icequill.office;
+
+import icequill.files.ShopFolder;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.party.Sourcing;
+import icequill.pricer.PricedVisit;
+import icequill.pricer.Pricer;
+import icequill.pricer.SpendingLimit;
+import icequill.problem.Checked;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import icequill.tax.TaxCalculator;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxedVisit;
+import icequill.work.Visit;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** A visit that was read, priced and taxed, with everything that went into it. */
+record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed) {
+
+    /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
+    static Checked<VisitInHand> of(ShopFolder folder, Path file) {
+        Optional<Visit> visit = folder.visit(file);
+        Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
+        Problems problems = new Problems();
+        Optional<Rates> rates = visit
+                .flatMap(found -> folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(found.day()))));
+        Optional<PricedVisit> priced = visit.flatMap(found -> site
+                .flatMap(where -> rates.flatMap(prices -> price(found, where, prices, folder, problems))));
+        Optional<TaxPlace> place = visit
+                .flatMap(found -> site.flatMap(where -> place(folder, found, where, problems)));
+        Problems all = new Problems();
+        all.addAll(folder.problems());
+        all.addAll(Glyphs.problems(folder.texts()));
+        all.addAll(problems.list());
+        return all.or(() -> {
+            Shop shop = folder.shop().orElseThrow();
+            Site where = site.orElseThrow();
+            TaxedVisit taxed = TaxCalculator.tax(priced.orElseThrow(), place.orElseThrow(), shop.taxBasis(),
+                    where.customer(), visit.orElseThrow().day());
+            return new VisitInHand(shop, where, visit.orElseThrow(), rates.orElseThrow(), taxed);
+        });
+    }
+
+    /** Rates with problems may lack a band's price, so a price is only tried on sound ones; names are checked by it too. */
+    private static Optional<PricedVisit> price(Visit visit, Site site, Rates rates, ShopFolder folder,
+            Problems problems) {
+        boolean soundRates = folder.problems().stream()
+                .noneMatch(problem -> problem.place().file().startsWith("pricing"));
+        return soundRates ? problems.take(Pricer.price(visit, site, rates)) : Optional.empty();
+    }
+
+    private static Optional<TaxPlace> place(ShopFolder folder, Visit visit, Site site, Problems problems) {
+        Shop shop = folder.shop().orElseThrow();
+        boolean atShop = shop.sourcing() == Sourcing.SHOP;
+        Place asked = Place.ofFile(atShop ? "shop.yaml" : "sites/" + site.id() + ".yaml");
+        return folder.taxes().flatMap(
+                rules -> problems.take(rules.at(visit.day(), atShop ? shop.taxPlace() : site.taxPlace(), asked)));
+    }
+
+    /** What does not stop the work but should be known: a limit exceeded. */
+    List<Problem> notices() {
+        return SpendingLimit.exceeded(taxed.priced(), visit.order()).stream().toList();
+    }
+}

@@ -1,0 +1,52 @@
+package icequill.render;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import org.openpdf.text.pdf.BaseFont;
+
+/** The fonts that papers are set in: one family, read once, embedded as subsets. */
+public final class Fonts {
+
+    /** The files of the family, as openpdf-fonts-extra ships them. */
+    static final List<String> FILES = List.of("LiberationSans-Regular.ttf", "LiberationSans-Bold.ttf",
+            "LiberationSans-Italic.ttf", "LiberationSans-BoldItalic.ttf");
+
+    private static final ConcurrentMap<String, byte[]> BYTES = new ConcurrentHashMap<>();
+    private static final BaseFont REGULAR = font(FILES.getFirst());
+
+    private Fonts() {
+    }
+
+    /** The characters of a text that our font cannot draw, each once, in order; line ends and tabs count as drawable. */
+    public static List<Integer> missing(String text) {
+        return text.codePoints().filter(point -> !Character.isWhitespace(point) && !REGULAR.charExists(point))
+                .distinct()
+                .boxed().toList();
+    }
+
+    /** A font of one paper's own, since a font remembers which characters were used. */
+    static BaseFont font(String file) {
+        try {
+            byte[] bytes = BYTES.computeIfAbsent(file, Fonts::read);
+            BaseFont font = BaseFont.createFont(file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, bytes, null);
+            // An incomplete list of the subset's characters is refused by the archive format; none at all is fine.
+            font.setIncludeCidSet(false);
+            return font;
+        } catch (IOException broken) {
+            throw new UncheckedIOException(file, broken);
+        }
+    }
+
+    private static byte[] read(String file) {
+        try (InputStream stream = Fonts.class.getResourceAsStream("/liberation/" + file)) {
+            return Objects.requireNonNull(stream, file).readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(file, unreadable);
+        }
+    }
+}

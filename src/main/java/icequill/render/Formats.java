@@ -1,0 +1,81 @@
+package icequill.render;
+
+import icequill.money.Exact;
+import icequill.party.Language;
+import java.math.BigDecimal;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.Set;
+import javax.money.MonetaryAmount;
+
+/**
+ * How numbers, days and times are written. Decimal signs go by language and country together, the order of a date and the
+ * clock by country, since a Spanish paper in the United States writes 1,250.00 and a Spanish one in Spain 1.250,00. The
+ * separators are those of the Unicode CLDR in the runtime; month names are our own words, so that no runtime changes a paper.
+ *
+ * @param country ISO 3166-1 alpha-2 of the shop
+ */
+record Formats(Language language, String country, Words words) {
+
+    /** Countries that write the year first (Unicode CLDR, from memory). */
+    private static final Set<String> YEAR_FIRST = Set.of("CA", "CN", "HU", "JP", "KR", "LT", "SE", "TW");
+    /** Countries that count hours to twelve (Unicode CLDR, from memory). */
+    private static final Set<String> TWELVE_HOURS = Set.of("AU", "CA", "CO", "EG", "IN", "KR", "KW", "MX", "NZ", "PH",
+            "SA",
+            "US");
+    private static final int NOON = 12;
+
+    static Formats of(Language language, String country) {
+        return new Formats(language, country, Words.of(language));
+    }
+
+    /** The number of an amount with its currency's decimals, without sign of currency. */
+    String amount(MonetaryAmount amount) {
+        BigDecimal number = Exact.normal(amount.getNumber().numberValueExact(BigDecimal.class));
+        return number(number, Math.max(amount.getCurrency().getDefaultFractionDigits(), number.scale()));
+    }
+
+    /** With as many decimals as the number has. */
+    String number(BigDecimal number) {
+        BigDecimal normal = Exact.normal(number);
+        return number(normal, normal.scale());
+    }
+
+    /** With exactly so many decimals, which must be enough. */
+    String number(BigDecimal number, int decimals) {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.of(language.tag(), country));
+        symbols.setMinusSign('−');
+        if (Character.isSpaceChar(symbols.getGroupingSeparator())) {
+            symbols.setGroupingSeparator('\u00a0');
+        }
+        DecimalFormat format = new DecimalFormat("#,##0", symbols);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        return format.format(number);
+    }
+
+    String day(LocalDate day) {
+        if (YEAR_FIRST.contains(country)) {
+            return day.toString();
+        }
+        String month = words.text("month." + day.getMonthValue());
+        return switch (language) {
+        case SPANISH -> day.getDayOfMonth() + " de " + month + " de " + day.getYear();
+        case ENGLISH -> country.equals("US")
+                ? month + " " + day.getDayOfMonth() + ", " + day.getYear()
+                : day.getDayOfMonth() + " " + month + " " + day.getYear();
+        };
+    }
+
+    String time(LocalTime time) {
+        if (!TWELVE_HOURS.contains(country)) {
+            return "%02d:%02d".formatted(time.getHour(), time.getMinute());
+        }
+        int hour = time.getHour() % NOON == 0 ? NOON : time.getHour() % NOON;
+        return "%d:%02d\u00a0%s".formatted(hour, time.getMinute(),
+                words.text(time.getHour() < NOON ? "time.am" : "time.pm"));
+    }
+}

@@ -1,0 +1,72 @@
+package icequill.render;
+
+import icequill.document.Paper;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+
+/** Sets HTML as PDF with embedded fonts. */
+final class PdfSetter {
+
+    private static final String PDF_VERSION = "1.7";
+
+    private final Path shop;
+
+    PdfSetter(Path shop) {
+        this.shop = shop;
+    }
+
+    Checked<byte[]> set(Paper paper, Html html) {
+        return parse(html).then(document -> set(paper, document));
+    }
+
+    private Checked<byte[]> set(Paper paper, Document document) {
+        ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        ShopImages images = new ShopImages(shop, device);
+        ITextRenderer renderer = new ITextRenderer(device, images);
+        Fonts.FILES.forEach(file -> renderer.getFontResolver().addFont(Fonts.font(file), file, null));
+        renderer.setDocument(document);
+        renderer.setPDFVersion(PDF_VERSION);
+        renderer.setListener(new PaperDates(paper.date()));
+        renderer.layout();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        renderer.createPDF(bytes);
+        return images.refused().isEmpty()
+                ? Checked.sound(bytes.toByteArray())
+                : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+                        "asks for " + String.join(", ", images.refused()),
+                        "a PNG or JPEG that lies in the shop folder, by its bare name"));
+    }
+
+    /** No document type and no entity from outside is read. */
+    private static Checked<Document> parse(Html html) {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setXIncludeAware(false);
+            factory.setExpandEntityReferences(false);
+            return Checked.sound(factory.newDocumentBuilder().parse(new InputSource(new StringReader(html.text()))));
+        } catch (SAXParseException broken) {
+            return Checked
+                    .faulty(new Problem(Code.TEMPLATE, new Place("the filled-in template", broken.getLineNumber(), ""),
+                            "not well-formed: " + broken.getMessage(), "close every element; no document type"));
+        } catch (SAXException | IOException | ParserConfigurationException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package icequill.render;
+
+import icequill.document.Invoice;
+import icequill.document.Paper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Prints papers with the templates of one shop. Safe for use by many threads. */
+public final class Printer {
+
+    private final Path shop;
+    private final Templates templates;
+
+    private Printer(Path shop, Templates templates) {
+        this.shop = shop;
+        this.templates = templates;
+    }
+
+    /**
+     * A printer for one shop.
+     *
+     * @param shop the shop folder, whose templates/ may hold templates of its own
+     */
+    public static Printer of(Path shop) {
+        return new Printer(shop, Templates.of(shop.resolve("templates")));
+    }
+
+    /** The paper as HTML, or what is wrong with the template. */
+    public Checked<Html> html(Paper paper) {
+        return switch (paper) {
+        case Invoice invoice -> fill("invoice.ftlh", InvoiceView.of(invoice));
+        };
+    }
+
+    /** The page as PDF, or what is wrong with it. */
+    public Checked<byte[]> pdf(Paper paper, Html html) {
+        return new PdfSetter(shop).set(paper, html);
+    }
+
+    private Checked<Html> fill(String template, Map<String, Object> model) {
+        return templates.fill("paper.css.ftl", model).then(style -> {
+            Map<String, Object> whole = new LinkedHashMap<>(model);
+            whole.put("style", style);
+            return templates.fill(template, whole).map(Html::new);
+        });
+    }
+}
