@@ -12,9 +12,10 @@ import org.openpdf.text.pdf.BaseFont;
 /** The fonts that papers are set in: one family, read once, embedded as subsets. */
 public final class Fonts {
 
-    /** The files of the family, as openpdf-fonts-extra ships them. */
-    static final List<String> FILES = List.of("LiberationSans-Regular.ttf", "LiberationSans-Bold.ttf",
-            "LiberationSans-Italic.ttf", "LiberationSans-BoldItalic.ttf");
+    /** The files of the family, as resources of openpdf-fonts-extra. */
+    static final List<String> FILES = List.of("liberation/LiberationSans-Regular.ttf",
+            "liberation/LiberationSans-Bold.ttf", "liberation/LiberationSans-Italic.ttf",
+            "liberation/LiberationSans-BoldItalic.ttf");
 
     private static final ConcurrentMap<String, byte[]> BYTES = new ConcurrentHashMap<>();
     private static final BaseFont REGULAR = font(FILES.getFirst());
@@ -43,7 +44,7 @@ public final class Fonts {
     }
 
     private static byte[] read(String file) {
-        try (InputStream stream = Fonts.class.getResourceAsStream("/liberation/" + file)) {
+        try (InputStream stream = Fonts.class.getResourceAsStream("/" + file)) {
             return Objects.requireNonNull(stream, file).readAllBytes();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(file, unreadable);

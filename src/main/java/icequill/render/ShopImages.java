@@ -19,12 +19,15 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
 
 /**
- * Serves the pictures that lie in the shop folder itself, by bare name, and nothing else: no other folder, no address, no
+ * Serves the pictures that lie in the shop folder itself, by bare name, and nothing else of anyone's: no other folder, no address, no
  * style sheet. What was asked for beyond that is kept, to be reported.
  */
 final class ShopImages extends ITextUserAgent {
 
     private static final int MOST_PIXELS_WIDE = 1200;
+    /** The renderer's built-in style of HTML elements, which it asks for like any other file. */
+    private static final String STYLE_RESOURCE = "/resources/css/XhtmlNamespaceHandler.css";
+    private static final String OWN_STYLE = String.valueOf(ITextRenderer.class.getResource(STYLE_RESOURCE));
 
     private final Path shop;
     private final List<String> refused = new ArrayList<>();
@@ -43,6 +46,9 @@ final class ShopImages extends ITextUserAgent {
         if (uri == null || uri.isEmpty()) {
             return null;
         }
+        if (uri.equals(OWN_STYLE)) {
+            return uri;
+        }
         if (uri.matches("[A-Za-z0-9_-]+[.](png|jpg|jpeg)") && Files.isRegularFile(shop.resolve(uri))) {
             return uri;
         }
@@ -55,6 +61,9 @@ final class ShopImages extends ITextUserAgent {
         String allowed = resolveURI(uri);
         if (allowed == null) {
             return null;
+        }
+        if (allowed.equals(OWN_STYLE)) {
+            return ITextRenderer.class.getResourceAsStream(STYLE_RESOURCE);
         }
         try {
             return new ByteArrayInputStream(opaque(allowed));
