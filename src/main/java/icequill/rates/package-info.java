@@ -1,5 +1,6 @@
 /**
- * The shop's dated prices; {@link icequill.rates.RateSchedule#asOf} binds them to a day as plain {@link icequill.rates.Rates}.
+ * The shop's dated prices; enter at {@link icequill.rates.RateSchedule}, which
+ * binds them to a day as plain {@link icequill.rates.Rates}.
  */
 @NullMarked
 package icequill.rates;
