@@ -1,0 +1,66 @@
+package icequill.explain;
+
+import static icequill.RatesFixture.USD;
+import static icequill.RatesFixture.usd;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import icequill.money.Percent;
+import icequill.money.Rounding;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FigureTest {
+
+    private static final Figure TWO = Figure.term(2, "");
+    private static final Figure THREE = Figure.term(3, "");
+
+    @Test
+    void text_nested_bracketsOnlyWhereNeeded() {
+        assertThat(TWO.plus(THREE).times(TWO).text()).isEqualTo("(2 + 3) x 2");
+        assertThat(TWO.times(THREE).plus(TWO).text()).isEqualTo("2 x 3 + 2");
+        assertThat(TWO.minus(THREE.minus(TWO)).text()).isEqualTo("2 - (3 - 2)");
+        assertThat(TWO.minus(THREE).minus(TWO).text()).isEqualTo("2 - 3 - 2");
+        assertThat(TWO.over(THREE.times(TWO)).text()).isEqualTo("2 / (3 x 2)");
+    }
+
+    @Test
+    void explanation_everyKindOfFigureAndFact_readsBackToItsAmount() {
+        Figure share = new Figure.Share(new BigDecimal("10.00"), List.of(new BigDecimal("1"), new BigDecimal("2")), 1,
+                2);
+        Figure packs = new Figure.RaisedTo(Figure.term(40, "floz"), new BigDecimal("32"))
+                .over(Figure.term(32, "floz/pack"));
+        Explanation how = Explanation.of(packs.times(Figure.price(usd("24.5"), "pack")).minus(share)
+                .plus(Figure.percent(Percent.of("12.5")).times(Figure.price(usd("8"), "")))
+                .rounded(Rounding.LINE, USD),
+                Phrase.of("all.facts", new Fact.Text("a \"b\" \\ c"), new Fact.Named("ice", "hielo"),
+                        new Fact.Word("class.parts"), Fact.number(5, "min"), new Fact.Amount(usd("1.5")),
+                        new Fact.Part(Percent.of("3")), new Fact.Day(LocalDate.of(2026, 5, 13)),
+                        new Fact.Time(LocalTime.of(16, 20))));
+
+        String text = how.text(USD);
+
+        assertThat(text).isEqualTo("round(up(40 floz; 32) / 32 floz/pack x 24.50 USD/pack"
+                + " - share(10.00; 1 : 2; 2; 2) + 12.5 % x 8.00 USD; line; 2) = 43.33"
+                + " {all.facts \"a \\\"b\\\" \\\\ c\" \"ice\" class.parts 5min 1.50USD 3% 2026-05-13 16:20}");
+        assertThat(HowReader.evaluate(text)).isEqualByComparingTo("43.33");
+        assertThat(how.because(Phrase.of("more")).reasons()).hasSize(2);
+    }
+
+    @Test
+    void amount_withoutANamedRounding_isAFault() {
+        Explanation third = Explanation.of(TWO.over(THREE));
+
+        assertThatIllegalStateException().isThrownBy(() -> third.amount(USD)).withMessageContaining("2 / 3");
+    }
+
+    @Test
+    void term_strangeUnit_refused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> Figure.term(1, "fl oz"));
+        assertThatIllegalArgumentException().isThrownBy(() -> Phrase.of("no spaces"));
+    }
+}

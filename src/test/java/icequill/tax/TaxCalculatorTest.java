@@ -1,0 +1,219 @@
+package icequill.tax;
+
+import static icequill.RatesFixture.USD;
+import static icequill.RatesFixture.rates;
+import static icequill.RatesFixture.site;
+import static icequill.VisitBuilder.spell;
+import static icequill.VisitBuilder.visit;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
+
+import icequill.RatesFixture;
+import icequill.VisitBuilder;
+import icequill.explain.HowReader;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.Certificate;
+import icequill.party.Customer;
+import icequill.party.TaxBasis;
+import icequill.party.Timeline;
+import icequill.party.Wording;
+import icequill.pricer.PricedVisit;
+import icequill.pricer.Pricer;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.tax.TaxPlace.Regime;
+import icequill.tax.TaxPlace.Rule;
+import icequill.tax.TaxRate.Category;
+import icequill.work.ChargeClass;
+import icequill.work.Outcome;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TaxCalculatorTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 13);
+    private static final TaxRate SALES = new TaxRate("sales", Category.S,
+            List.of(new TaxRate.Component(Wording.same("state"), Percent.of("4")),
+                    new TaxRate.Component(Wording.same("county"), Percent.of("4.5")),
+                    new TaxRate.Component(Wording.same("district"), Percent.of("0.375"))),
+            Optional.empty());
+    private static final TaxRate UNTAXED = new TaxRate("untaxed", Category.O, List.of(), Optional.empty());
+
+    /**
+     * The same labor and part under four styles of rules: N.Y. Tax Law 1105(c)(3) taxes all, 18 CCR 1546(b) the part only,
+     * F.A.C. 12A-1.006 all because a part was furnished, and a place without sales tax nothing.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"TAXABLE, TAXABLE, 323.50", "EXEMPT, TAXABLE, 125.50", "TAXABLE_IF_PARTS_ON_VISIT, TAXABLE, 323.50",
+            "SELLER_CONSUMES, EXEMPT, 0.00"})
+    void tax_styleOfRules_decidesTheBase(Taxability others, Taxability parts, String base) {
+        PricedVisit priced = price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("valve", "1")
+                .modifier("stairs", "1.92"));
+
+        TaxedVisit taxed = tax(priced, place(others, parts, Regime.SALES_TAX), RatesFixture.customer());
+
+        assertThat(Amounts.plain(Amounts.sum(taxed.totals().stream().map(TaxTotal::base).toList(), USD)))
+                .isEqualTo(base);
+        assertThat(taxed.gross().isEqualTo(priced.net().add(taxed.tax()))).isTrue();
+    }
+
+    @Test
+    void tax_noPartOnTheVisit_laborUntaxedAndSaysWhy() {
+        PricedVisit priced = price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00"));
+
+        TaxedVisit taxed = tax(priced,
+                place(Taxability.TAXABLE_IF_PARTS_ON_VISIT, Taxability.TAXABLE, Regime.SALES_TAX),
+                RatesFixture.customer());
+
+        assertThat(taxed.tax().isZero()).isTrue();
+        assertThat(taxed.lines()).extracting(line -> line.why().key()).containsOnly("tax.no-parts-on-visit");
+        assertThat(taxed.lines()).noneMatch(LineTax::isTaxed);
+    }
+
+    @Test
+    void tax_declinedPart_isNotFurnished() {
+        PricedVisit priced = price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("valve", "1",
+                Outcome.DECLINED, Optional.empty()));
+
+        TaxedVisit taxed = tax(priced,
+                place(Taxability.TAXABLE_IF_PARTS_ON_VISIT, Taxability.TAXABLE, Regime.SALES_TAX),
+                RatesFixture.customer());
+
+        assertThat(taxed.tax().isZero()).isTrue();
+    }
+
+    @Test
+    void tax_documentDiscount_baseIsNetLessItsShare() {
+        // 10.00 off 125.50, 87.25 and 40.00; only the filter is taxed, at 8.875 %
+        PricedVisit priced = price(visit().serviceCall(Outcome.INCLUDED)
+                .person("lead", spell("2026-05-13T10:00", "2026-05-13T10:10", ChargeClass.REPAIR, Outcome.GOODWILL))
+                .material("valve", "1").material("filter", "1").modifier("stairs", "1.6")
+                .documentDiscount("ten-dollars"));
+
+        Map<ChargeClass, Rule> rules = rules(Taxability.EXEMPT, Taxability.EXEMPT);
+        rules.put(ChargeClass.FILTERS, new Rule(Taxability.TAXABLE, SALES));
+        TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Place.NOWHERE);
+        TaxedVisit taxed = tax(priced, place, RatesFixture.customer());
+
+        assertThat(Amounts.plain(taxed.totals().getFirst().base())).isEqualTo("83.80");
+        assertThat(Amounts.plain(taxed.tax())).isEqualTo("7.44");
+        assertThat(taxed.totals().getFirst().components()).extracting(part -> Amounts.plain(part.amount()))
+                .containsExactly("3.35", "3.77", "0.32");
+        assertThat(HowReader.evaluate(taxed.lines().get(3).how().text(USD))).isEqualByComparingTo("83.80");
+    }
+
+    @Test
+    void tax_valueAddedTax_basisIsTheInvoiceAndExemptLinesAreListed() {
+        Map<ChargeClass, Rule> rules = rules(Taxability.TAXABLE, Taxability.TAXABLE);
+        rules.put(ChargeClass.PARTS, new Rule(Taxability.EXEMPT,
+                new TaxRate("exempt", Category.E, List.of(), Optional.of(Wording.same("exempt by law")))));
+        TaxPlace place = new TaxPlace("hafen", Wording.same("Hafen"), Regime.VAT, "DE", rules, Place.NOWHERE);
+        Customer withCertificate = customer(true, certificate("2025-01-01", null));
+
+        TaxedVisit taxed = TaxCalculator.tax(
+                price(visit().lead("2026-05-13T10:00", "2026-05-13T10:10").material("valve", "1")), place,
+                TaxBasis.ITEM,
+                withCertificate, DAY);
+
+        assertThat(taxed.totals()).extracting(total -> total.rate().category()).containsExactly(Category.S, Category.E);
+        assertThat(taxed.totals().getFirst().how().reasons()).extracting(Phrase::key)
+                .containsExactly("reason.tax-basis.invoice");
+        assertThat(taxed.lines().getLast().why().key()).isEqualTo("tax.reason");
+        assertThat(taxed.remarks()).isEmpty();
+    }
+
+    /** A certificate that does not hold means that tax is due, and the customer is told. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"blanket, 2025-01-01, , 0.00, remark.certificate-used",
+            "holds to this very day, 2025-01-01, 2026-05-13, 0.00, remark.certificate-used",
+            "expired the day before, 2025-01-01, 2026-05-12, 13.31, remark.certificate-expired",
+            "signed the day after, 2026-05-14, , 13.31, remark.certificate-not-yet"})
+    void tax_certificate_holdsOrIsDue(String name, String signed, String expires, String tax, String remark) {
+        Customer customer = customer(true, certificate(signed, expires));
+
+        TaxedVisit taxed = tax(price(visit().lead("2026-05-13T10:00", "2026-05-13T10:10")),
+                place(Taxability.TAXABLE, Taxability.TAXABLE, Regime.SALES_TAX), customer);
+
+        assertThat(Amounts.plain(taxed.tax())).isEqualTo(tax);
+        assertThat(taxed.remarks()).extracting(Phrase::key).containsExactly(remark);
+    }
+
+    @Test
+    void tax_claimWithoutCertificate_dueAndSaidSo() {
+        TaxedVisit claimed = tax(price(visit().lead("2026-05-13T10:00", "2026-05-13T10:10")),
+                place(Taxability.TAXABLE, Taxability.TAXABLE, Regime.SALES_TAX), customer(true));
+        TaxedVisit silent = tax(price(visit().lead("2026-05-13T10:00", "2026-05-13T10:10")),
+                place(Taxability.TAXABLE, Taxability.TAXABLE, Regime.SALES_TAX), customer(false));
+
+        assertThat(Amounts.plain(claimed.tax())).isEqualTo("13.31");
+        assertThat(claimed.remarks()).extracting(Phrase::key).containsExactly("remark.certificate-missing");
+        assertThat(silent.remarks()).isEmpty();
+    }
+
+    @Test
+    void rulesAt_placeWithoutRules_isAProblemAndNeverZero() {
+        TaxRules rules = new TaxRules(
+                Timeline.always(List.of(place(Taxability.TAXABLE, Taxability.TAXABLE, Regime.SALES_TAX))));
+
+        assertThat(rules.at(DAY, Optional.of("alder"), Place.NOWHERE).problems()).isEmpty();
+        assertThat(rules.at(DAY, Optional.of("elder"), Place.NOWHERE).problems())
+                .extracting(Problem::code, Problem::allowed)
+                .containsExactly(tuple(Code.NO_TAX_RULE,
+                        "did you mean \"alder\"? allowed: alder"));
+        assertThat(rules.at(DAY, Optional.empty(), Place.NOWHERE).problems()).extracting(Problem::code)
+                .containsExactly(Code.NO_TAX_RULE);
+    }
+
+    @Test
+    void place_classWithoutARule_refused() {
+        Map<ChargeClass, Rule> rules = rules(Taxability.TAXABLE, Taxability.TAXABLE);
+        rules.remove(ChargeClass.DISPOSAL);
+
+        assertThatIllegalArgumentException().isThrownBy(
+                () -> new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Place.NOWHERE));
+    }
+
+    private static PricedVisit price(VisitBuilder builder) {
+        return Pricer.price(builder.build(), site(), rates()).orElseThrow();
+    }
+
+    private static TaxedVisit tax(PricedVisit priced, TaxPlace place, Customer customer) {
+        return TaxCalculator.tax(priced, place, TaxBasis.INVOICE, customer, DAY);
+    }
+
+    private static TaxPlace place(Taxability others, Taxability parts, Regime regime) {
+        return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", rules(others, parts), Place.NOWHERE);
+    }
+
+    private static Map<ChargeClass, Rule> rules(Taxability others, Taxability parts) {
+        Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
+        for (ChargeClass chargeClass : ChargeClass.values()) {
+            Taxability taxability = chargeClass == ChargeClass.PARTS ? parts : others;
+            boolean taxed = taxability == Taxability.TAXABLE || taxability == Taxability.TAXABLE_IF_PARTS_ON_VISIT;
+            rules.put(chargeClass, new Rule(taxability, taxed ? SALES : UNTAXED));
+        }
+        return rules;
+    }
+
+    private static Customer customer(boolean claims, Certificate... certificates) {
+        Customer plain = RatesFixture.customer();
+        return new Customer(plain.name(), plain.language(), plain.billTo(), plain.vendorNumber(), plain.paymentDays(),
+                claims, List.of(certificates), plain.accepted());
+    }
+
+    private static Certificate certificate(String signed, @Nullable String expires) {
+        return new Certificate(Certificate.Kind.EXEMPT, "E-1", "NY", "charity", LocalDate.parse(signed),
+                Optional.ofNullable(expires).map(LocalDate::parse), Place.NOWHERE);
+    }
+}
