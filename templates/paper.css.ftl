@@ -20,13 +20,12 @@ td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal;
 .head { width: 100%; }
 .head .sender { width: 60%; }
 .head .kind { width: 40%; text-align: right; }
-.logo { max-height: 18mm; max-width: 70mm; }
 .sendername { font-size: 13pt; font-weight: bold; }
 
 /* The address stands where a window envelope shows it. */
 .address { margin-top: 9mm; height: 27mm; }
 .address .to { width: 56%; }
-.facts th { width: 42%; padding: 0.4mm 3mm 0.4mm 0; color: #444444; }
+.facts th { width: 50%; padding: 0.4mm 3mm 0.4mm 0; color: #444444; }
 .facts td { padding: 0.4mm 0; }
 
 .due { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 2mm 0; margin-top: 2mm; }

@@ -53,7 +53,7 @@ final class VisitReader {
         return Optional
                 .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
                         fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
-                        named("classDiscount"), named("documentDiscount"), fields.place("serviceCall")));
+                        named("classDiscount"), named("documentDiscount"), fields.place("site")));
     }
 
     private Optional<Named> named(String key) {

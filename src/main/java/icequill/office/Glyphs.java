@@ -4,6 +4,7 @@ import icequill.files.ShopFolder;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.render.Fonts;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -28,6 +29,6 @@ final class Glyphs {
 
     private static String name(int point) {
         String sign = Character.isISOControl(point) ? "" : " (" + Character.toString(point) + ")";
-        return "U+%04X".formatted(point) + sign;
+        return "U+" + HexFormat.of().withUpperCase().toHexDigits(point, point > 0xFFFF ? 6 : 4) + sign;
     }
 }

@@ -70,7 +70,7 @@ public final class PriceSheet {
     private List<String> row(PricedLine line, boolean owner) {
         List<String> row = new ArrayList<>(List.of(sentences.say(line.text()), outcome(line),
                 line.unitPrice().isPresent() ? sentences.quantity(line.quantity()) : "",
-                line.unitPrice().map(price -> plain(price.amount()) + " " + sentences.per(price.per())).orElse(""),
+                line.unitPrice().map(price -> plain(price.amount()) + sentences.each(price.per())).orElse(""),
                 plain(line.net())));
         if (owner) {
             row.addAll(List.of(plain(line.cost().amount()), plain(line.net().subtract(line.cost().amount()))));

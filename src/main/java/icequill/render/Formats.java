@@ -72,10 +72,10 @@ record Formats(Language language, String country, Words words) {
 
     String time(LocalTime time) {
         if (!TWELVE_HOURS.contains(country)) {
-            return "%02d:%02d".formatted(time.getHour(), time.getMinute());
+            return time.toString().substring(0, "00:00".length());
         }
         int hour = time.getHour() % NOON == 0 ? NOON : time.getHour() % NOON;
-        return "%d:%02d\u00a0%s".formatted(hour, time.getMinute(),
-                words.text(time.getHour() < NOON ? "time.am" : "time.pm"));
+        return hour + time.toString().substring(2, "00:00".length()) + "\u00a0"
+                + words.text(time.getHour() < NOON ? "time.am" : "time.pm");
     }
 }

@@ -80,7 +80,6 @@ final class InvoiceView {
         view.put("contact", shop.phone() + " · " + shop.email());
         view.put("registrations",
                 shop.registrations().stream().map(entry -> entry.name() + " " + entry.value()).toList());
-        view.put("logo", shop.logo().orElse(""));
         view.put("payee", shop.remittance().payee());
         view.put("payeeLines", shop.remittance().address().lines());
         view.put("bank", shop.remittance().bank().stream().map(entry -> pair(entry.name(), entry.value())).toList());
@@ -178,7 +177,7 @@ final class InvoiceView {
                 : sentences.word("outcome." + line.outcome().name().toLowerCase(Locale.ROOT)));
         view.put("quantity", line.unitPrice().isPresent() ? sentences.quantity(line.quantity()) : "");
         view.put("price", line.unitPrice()
-                .map(price -> formats.amount(price.amount()) + "\u00a0" + sentences.per(price.per())).orElse(""));
+                .map(price -> formats.amount(price.amount()) + sentences.each(price.per())).orElse(""));
         view.put("list", formats.amount(line.list()));
         view.put("amount", formats.amount(line.net()));
         view.put("how", how(line.how()));

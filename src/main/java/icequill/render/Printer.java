@@ -30,7 +30,7 @@ public final class Printer {
     /** The paper as HTML, or what is wrong with the template. */
     public Checked<Html> html(Paper paper) {
         return switch (paper) {
-        case Invoice invoice -> fill("invoice.ftlh", InvoiceView.of(invoice));
+        case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
         };
     }
 
@@ -39,9 +39,10 @@ public final class Printer {
         return new PdfSetter(shop).set(paper, html);
     }
 
-    private Checked<Html> fill(String template, Map<String, Object> model) {
+    private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {
         return templates.fill("paper.css.ftl", model).then(style -> {
             Map<String, Object> whole = new LinkedHashMap<>(model);
+            whole.put("logo", Logo.of(paper.shop(), shop));
             whole.put("style", style);
             return templates.fill(template, whole).map(Html::new);
         });

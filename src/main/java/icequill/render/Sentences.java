@@ -61,9 +61,9 @@ public final class Sentences {
         return measure(quantity.number(), quantity.unit().symbol());
     }
 
-    /** The word for one of a unit: "per hour". */
-    public String per(Unit unit) {
-        return word("per." + unit.symbol());
+    /** What follows a price, to say that it is for one of the unit: "/h". */
+    public String each(Unit unit) {
+        return word("each." + unit.symbol());
     }
 
     private String part(Figure part, Figure.Operator operator, boolean second) {

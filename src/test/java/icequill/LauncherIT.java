@@ -1,0 +1,97 @@
+package icequill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged program: started by its own runtime, moved, linked, and as the README shows it. */
+class LauncherIT {
+
+    private static final Path IMAGE = Path.of(System.getProperty("icequill.image"));
+
+    /** What a process printed, and its exit status. */
+    record Ran(int status, String out, String err) {}
+
+    @Test
+    void version_emptyEnvironment_usesItsOwnRuntime(@TempDir Path folder) throws Exception {
+        Ran ran = run(folder, Map.of("PATH", "/usr/bin:/bin"), IMAGE.resolve("bin/icequill").toString(), "--version");
+
+        assertThat(ran).isEqualTo(new Ran(0, "icequill 0.1.0\n", ""));
+    }
+
+    @Test
+    void image_movedIntoAFolderWithASpaceAndLinked_stillStarts(@TempDir Path folder) throws Exception {
+        Path moved = folder.resolve("a place");
+        copy(IMAGE, moved);
+        Path link = Files.createSymbolicLink(folder.resolve("iq"), moved.resolve("bin/icequill"));
+
+        Ran ran = run(folder, Map.of("PATH", "/usr/bin:/bin"), link.toString(), "demo", "look");
+
+        assertThat(ran.status()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("invoice-2026-0111", "Mercado del Mar");
+        assertThat(folder.resolve("look/papers/invoice-2026-0111.pdf")).isNotEmptyFile();
+    }
+
+    /** The commands of the README's chapter on one's own shop, one after the other. */
+    @Test
+    void readme_commandsForAShop_doAsItSays(@TempDir Path folder) throws Exception {
+        List<String> commands = Files.readString(Path.of("README.md")).lines()
+                .map(line -> line.replaceAll("#.*", "").strip())
+                .filter(line -> line.startsWith("icequill ") && !line.contains("DIR")).toList();
+        assertThat(commands).hasSize(4);
+
+        for (String command : commands) {
+            List<String> words = new ArrayList<>(List.of(command.split(" +", -1)));
+            words.set(0, IMAGE.resolve("bin/icequill").toAbsolutePath().toString());
+            Ran ran = run(folder, Map.of(), words.toArray(String[]::new));
+            assertThat(ran.status()).as(command + ran.err()).isZero();
+        }
+        assertThat(folder.resolve("my-shop/papers/invoice-2026-0001.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void readme_table_isWhatTheProgramPrints(@TempDir Path folder) throws Exception {
+        run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
+
+        Ran ran = run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "price",
+                "shop/visits/late-call.yaml");
+
+        assertThat(Files.readString(Path.of("README.md"))).contains(ran.out().lines().limit(5).toList());
+    }
+
+    private static Ran run(Path folder, Map<String, String> environment, String... command) throws Exception {
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
+        if (!environment.isEmpty()) {
+            builder.environment().clear();
+            builder.environment().putAll(environment);
+        }
+        Path out = Files.createTempFile(folder, "out", ".txt");
+        Path err = Files.createTempFile(folder, "err", ".txt");
+        int status = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start().waitFor();
+        return new Ran(status, Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target, StandardCopyOption.COPY_ATTRIBUTES);
+                }
+            }
+        }
+    }
+}

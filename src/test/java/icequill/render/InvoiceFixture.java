@@ -1,0 +1,142 @@
+package icequill.render;
+
+import icequill.RatesFixture;
+import icequill.document.Attended;
+import icequill.document.Invoice;
+import icequill.document.InvoiceLine;
+import icequill.document.MachineReport;
+import icequill.document.Totals;
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Currencies;
+import icequill.money.Percent;
+import icequill.money.Rounding;
+import icequill.party.Address;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.party.PaperSize;
+import icequill.party.Remittance;
+import icequill.party.Shop;
+import icequill.party.Sourcing;
+import icequill.party.TaxBasis;
+import icequill.party.Wording;
+import icequill.pricer.UnitPrice;
+import icequill.problem.Place;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxPlace.Rule;
+import icequill.tax.TaxRate;
+import icequill.tax.TaxTotal;
+import icequill.tax.TaxTotals;
+import icequill.tax.Taxability;
+import icequill.tax.Taxable;
+import icequill.work.Call;
+import icequill.work.ChargeClass;
+import icequill.work.Finding;
+import icequill.work.Order;
+import icequill.work.Outcome;
+import icequill.work.Quantity;
+import icequill.work.Unit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Invoices for tests of looks, with amounts written down, not priced. */
+public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit currency, String country, String customer,
+        int lines, Optional<String> logo) {
+
+    public static InvoiceFixture of(Language language, PaperSize size, String currency, String country) {
+        return new InvoiceFixture(language, size, Currencies.find(currency).orElseThrow(), country, "Crumb & Crust", 2,
+                Optional.empty());
+    }
+
+    public InvoiceFixture withCustomer(String name) {
+        return new InvoiceFixture(language, size, currency, country, name, lines, logo);
+    }
+
+    public InvoiceFixture withLines(int count) {
+        return new InvoiceFixture(language, size, currency, country, customer, count, logo);
+    }
+
+    public InvoiceFixture withLogo(String file) {
+        return new InvoiceFixture(language, size, currency, country, customer, lines, Optional.of(file));
+    }
+
+    public Invoice invoice() {
+        ZoneId zone = ZoneId.of("America/New_York");
+        Address address = new Address(List.of("12 Mill Lane"), "Alderton", "NY", "10999", country);
+        Shop shop = new Shop("Frost & Daughters", address, "555-0100", "office@frost.example",
+                List.of(new Remittance.Detail("Tax ID", "00-1")),
+                new Remittance("Frost & Daughters", address, List.of(new Remittance.Detail("Account", "0042"))), zone,
+                currency, language, size, "#7a2e1d", logo, TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30);
+        ZonedDateTime arrived = ZonedDateTime.of(2026, 5, 13, 16, 20, 0, 0, zone);
+        Attended attended = new Attended("V-7", "Mill Lane", Optional.of("0042"), address,
+                Optional.of(new Call("Noor", arrived.minusHours(3), "No <ice>.", Optional.of(arrived.plusHours(1)))),
+                new Order(Optional.of("PO-9"), Optional.of(amount("400")), Optional.of("Noor"), Place.NOWHERE), arrived,
+                arrived.plusMinutes(105),
+                List.of(new Attended.Person("Ada", "lead", arrived, arrived.plusMinutes(105))));
+        Finding finding = new Finding("head", Optional.of("No ice."), Optional.of("Scale."), Optional.of("Freed."),
+                List.of(), List.of(new Finding.Reading("freeze time", "min", Optional.of("31"), Optional.of("22"))),
+                List.of(new Finding.Recommendation("New float.", false)), Place.NOWHERE);
+        MachineReport report = new MachineReport(RatesFixture.site().machine("head").orElseThrow(), finding,
+                List.of("brushed"));
+        return new Invoice(Optional.of("2026-0114"), LocalDate.of(2026, 5, 14), LocalDate.of(2026, 6, 13), shop,
+                language,
+                size, new BillTo(customer, Optional.of("Accounts"), address, Optional.empty()), Optional.of("V-30881"),
+                attended, List.of(report), invoiceLines(), totals(),
+                List.of(Phrase.of("remark.limit", new Fact.Amount(amount("400")))));
+    }
+
+    private List<InvoiceLine> invoiceLines() {
+        List<InvoiceLine> all = new ArrayList<>();
+        for (int i = 1; i < lines; i++) {
+            all.add(line(Outcome.CHARGED));
+        }
+        all.add(line(Outcome.WARRANTY));
+        all.add(line(Outcome.DECLINED));
+        return all;
+    }
+
+    private InvoiceLine line(Outcome outcome) {
+        MonetaryAmount list = amount("1300");
+        Figure figure = Figure.term(new BigDecimal("13"), "floz").times(Figure.price(amount("100"), "floz"))
+                .rounded(Rounding.LINE, currency);
+        boolean charged = outcome.isCharged();
+        MonetaryAmount net = charged ? list : Amounts.zero(currency);
+        return new InvoiceLine(ChargeClass.CHEMICALS, outcome,
+                Phrase.of("line.material", new Fact.Named("descaler", "desincrustante")), Optional.of("back room"),
+                new Quantity(new BigDecimal("13"), Unit.FLUID_OUNCE),
+                Optional.of(new UnitPrice(amount("100"), Unit.FLUID_OUNCE)), list, list.subtract(net), net,
+                new Explanation(charged ? figure : figure.minus(figure), List.of()), charged,
+                Phrase.of("tax.taxed", new Fact.Part(Percent.of("8"))));
+    }
+
+    private Totals totals() {
+        MonetaryAmount net = amount(String.valueOf(1300L * (lines - 1)));
+        TaxRate rate = new TaxRate("sales", TaxRate.Category.S,
+                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("8"))), Optional.empty());
+        TaxTotal tax = TaxTotals
+                .of(List.of(new Taxable(rate, net)), TaxBasis.INVOICE, currency).getFirst();
+        Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
+        for (ChargeClass chargeClass : ChargeClass.values()) {
+            rules.put(chargeClass, new Rule(Taxability.TAXABLE, rate));
+        }
+        TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), TaxPlace.Regime.SALES_TAX, "NY", rules,
+                Place.NOWHERE);
+        return new Totals(net, Optional.empty(), net, place, List.of(tax), tax.tax(), net.add(tax.tax()));
+    }
+
+    private MonetaryAmount amount(String number) {
+        return Amounts.of(new BigDecimal(number), currency);
+    }
+}

@@ -1,0 +1,273 @@
+package icequill.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import icequill.document.Invoice;
+import icequill.party.Language;
+import icequill.party.PaperSize;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PrinterTest {
+
+    /** Set to true on the command line ({@code -Dgolden.write=true}) to write the golden files anew; then read their diff. */
+    private static final boolean WRITE = Boolean.getBoolean("golden.write");
+
+    @TempDir
+    Path shop;
+
+    @ParameterizedTest(name = "{0} {1} {2} in {3}")
+    @CsvSource({"ENGLISH, LETTER, USD, US", "SPANISH, LETTER, USD, US", "ENGLISH, A4, EUR, DE", "SPANISH, A4, EUR, ES",
+            "ENGLISH, A4, JPY, JP", "SPANISH, LETTER, JPY, US", "ENGLISH, A4, KWD, KW", "SPANISH, LETTER, KWD, US",
+            "ENGLISH, A4, USD, GB", "SPANISH, A4, USD, MX"})
+    void invoice_languageSizeCurrencyCountry_matchesGolden(Language language, PaperSize size, String currency,
+            String country) throws IOException {
+        Invoice invoice = InvoiceFixture.of(language, size, currency, country).invoice();
+        Printer printer = Printer.of(shop);
+
+        Html html = printer.html(invoice).orElseThrow();
+        byte[] pdf = printer.pdf(invoice, html).orElseThrow();
+
+        String name = "invoice-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-" + currency + "-"
+                + country;
+        assertGolden(name + ".html", html.text());
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            float width = document.getPage(0).getMediaBox().getWidth();
+            assertThat(width).isCloseTo(size == PaperSize.A4 ? 595.3f : 612f, within(0.5f));
+            assertGolden(name + ".txt",
+                    document.getNumberOfPages() + " page(s)\n" + new PDFTextStripper().getText(document));
+        }
+    }
+
+    private static void assertGolden(String name, String text) throws IOException {
+        Path file = Path.of("src/test/resources/golden", name);
+        if (WRITE) {
+            Files.writeString(file, text);
+        }
+        assertThat(text).isEqualTo(Files.readString(file));
+    }
+
+    @Test
+    void invoice_fortyLines_headsRepeatAndNoLineIsLost() throws IOException {
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLines(40).invoice();
+
+        List<String> pages = pages(pdf(invoice));
+
+        assertThat(pages.size()).isBetween(3, 4);
+        assertThat(String.join("", pages).split("descaler – back room", -1)).hasSize(42);
+        assertThat(pages.get(1)).contains("What, and how it was figured", "Page 2 of " + pages.size(),
+                "Invoice 2026-0114");
+    }
+
+    @Test
+    void invoice_totalDue_inTheFirstHalfOfPageOne() throws IOException {
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").invoice();
+        float[] lowest = {0};
+        try (PDDocument document = Loader.loadPDF(pdf(invoice))) {
+            PDFTextStripper finder = new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> positions) {
+                    if (text.contains("1,404.00") && lowest[0] == 0) {
+                        lowest[0] = positions.getFirst().getYDirAdj();
+                    }
+                }
+            };
+            finder.setEndPage(1);
+            finder.getText(document);
+        }
+
+        assertThat(lowest[0]).isBetween(1f, 396f);
+    }
+
+    @Test
+    void invoice_hugeName_staysWithinThePage() throws IOException {
+        Invoice invoice = InvoiceFixture.of(Language.SPANISH, PaperSize.A4, "EUR", "ES")
+                .withCustomer("Panadería y Confitería de la Muy Antigua Plaza Mayor ".repeat(3).strip()).invoice();
+
+        try (PDDocument document = Loader.loadPDF(pdf(invoice))) {
+            PDFTextStripper margins = new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> positions) {
+                    assertThat(positions.getLast().getEndX()).isLessThanOrEqualTo(595f - 40f);
+                }
+            };
+            assertThat(margins.getText(document)).isNotNull();
+        }
+    }
+
+    @ParameterizedTest(name = "{0} x {1}")
+    @CsvSource({"300, 100", "9000, 500", "40, 4000"})
+    void invoice_logo_transparentOrHuge_isSet(int width, int height) throws IOException {
+        ImageIO.write(new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB), "png",
+                shop.resolve("logo.png").toFile());
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLogo("logo.png")
+                .invoice();
+
+        byte[] pdf = pdf(invoice);
+
+        assertThat(pages(pdf)).hasSizeLessThanOrEqualTo(2);
+        assertThat(pdf.length).isLessThan(400_000);
+    }
+
+    @Test
+    void invoice_markupInTexts_isEscaped() {
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US")
+                .withCustomer("<script>alert('x')</script> & \"sons\"").invoice();
+
+        String html = Printer.of(shop).html(invoice).orElseThrow().text();
+
+        assertThat(html).doesNotContain("<script>").contains("&lt;script&gt;", "&amp;", "No &lt;ice&gt;.");
+    }
+
+    @Test
+    void invoice_shopsOwnTemplate_takesThePlaceOfOurs() throws IOException {
+        template("invoice.ftlh", "<html><head><title>t</title></head><body><p>Own ${billTo.name}</p></body></html>");
+
+        assertThat(Printer.of(shop).html(plain()).orElseThrow().text()).contains("Own Crumb &amp; Crust");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"line one\\n<#if x | 2", "a\\nb\\n${nothing} | 3", "${title?foo} | 1"})
+    void invoice_brokenTemplate_saysFileAndLineAndWhatToDo(String text, int line) throws IOException {
+        template("invoice.ftlh", text.replace("\\n", "\n"));
+
+        List<Problem> problems = Printer.of(shop).html(plain()).problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly(Code.TEMPLATE);
+        assertThat(problems.getFirst().place().reference()).isEqualTo("templates/invoice.ftlh:" + line);
+        assertThat(problems.getFirst().allowed()).contains("mend the line");
+    }
+
+    /** What a template must not reach: classes, methods of objects, files outside its folder. */
+    @ParameterizedTest
+    @ValueSource(strings = {"${\"freemarker.template.utility.Execute\"?new()(\"id\")}", "${title?api.getClass()}",
+            "${title.class}", "<#include \"../shop.yaml\">", "<#include \"/etc/passwd\">",
+            "<#import \"file:///etc/passwd\" as x>", "${statics}"})
+    void invoice_templateReachingOut_isRefused(String attack) throws IOException {
+        Files.writeString(shop.resolve("shop.yaml"), "secret");
+        template("invoice.ftlh", "<html><body><p>" + attack + "</p></body></html>");
+
+        assertThat(Printer.of(shop).html(plain()).problems()).extracting(Problem::code).containsExactly(Code.TEMPLATE);
+    }
+
+    /** What a page must not reach: only pictures in the shop folder, by bare name. */
+    @ParameterizedTest
+    @ValueSource(strings = {"<img src=\"file:///etc/hostname\" alt=\"x\"/>",
+            "<img src=\"http://127.0.0.1:1/x.png\" alt=\"x\"/>",
+            "<img src=\"../shop.png\" alt=\"x\"/>", "<img src=\"/etc/x.png\" alt=\"x\"/>",
+            "<div style=\"background-image: url(file:///etc/x.png)\">x</div>"})
+    void pdf_pageReachingOut_isRefused(String attack) throws IOException {
+        template("invoice.ftlh",
+                "<html><head><title>t</title><style>body, div { font-family: \"Liberation Sans\" }</style>"
+                        + "</head><body>" + attack + "</body></html>");
+        Printer printer = Printer.of(shop);
+
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html)).problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly(Code.TEMPLATE);
+        assertThat(problems.getFirst().message()).contains("asks for");
+    }
+
+    @Test
+    void pdf_documentTypeOrEntity_isRefused() {
+        Html page = new Html(
+                "<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>");
+
+        assertThat(Printer.of(shop).pdf(plain(), page).problems()).extracting(Problem::code)
+                .containsExactly(Code.TEMPLATE);
+    }
+
+    @Test
+    void html_otherLocaleAndTimeZone_isTheSame() {
+        Invoice invoice = plain();
+        String here = Printer.of(shop).html(invoice).orElseThrow().text();
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.of("ar", "EG"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
+            assertThat(Printer.of(shop).html(invoice).orElseThrow().text()).isEqualTo(here);
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void words_allLanguages_haveEqualKeys() {
+        assertThat(new TreeSet<>(Words.of(Language.SPANISH).all().keySet()))
+                .isEqualTo(new TreeSet<>(Words.of(Language.ENGLISH).all().keySet()));
+    }
+
+    /** Every phrase and word key that the sources mention has words. */
+    @Test
+    void words_everyKeyInTheSources_isThere() throws IOException {
+        Pattern key = Pattern
+                .compile(
+                        "\"((?:line|reason|remark|tax|owner|discount|how|fact|visit|machine|total|invoice|table)[.][a-z.-]*[a-z])\"");
+        TreeSet<String> used = new TreeSet<>();
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                key.matcher(Files.readString(file)).results().forEach(found -> used.add(found.group(1)));
+            }
+        }
+        used.remove("invoice.ftlh");
+        assertThat(used).hasSizeGreaterThan(60);
+        assertThat(Words.of(Language.ENGLISH).all().keySet()).containsAll(used);
+    }
+
+    @Test
+    void missing_characters_namedOnce() {
+        assertThat(Fonts.missing("Crème brûlée, Łódź, Ωμέγα, Москва – 4 °C × ½")).isEmpty();
+        assertThat(Fonts.missing("氷 and 氷")).containsExactly((int) '氷');
+    }
+
+    private Invoice plain() {
+        return InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").invoice();
+    }
+
+    private byte[] pdf(Invoice invoice) {
+        Printer printer = Printer.of(shop);
+        return printer.html(invoice).then(html -> printer.pdf(invoice, html)).orElseThrow();
+    }
+
+    private static List<String> pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<String> pages = new ArrayList<>();
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                pages.add(stripper.getText(document));
+            }
+            return pages;
+        }
+    }
+
+    private void template(String name, String text) throws IOException {
+        Files.createDirectories(shop.resolve("templates"));
+        Files.writeString(shop.resolve("templates").resolve(name), text);
+    }
+}
