@@ -5,6 +5,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +35,7 @@ public final class MakeImage {
                 image.resolve("runtime").toString()));
         copy(app, image.resolve("lib"));
         copy(project.resolve("src/main/dist"), image);
+        collectLicences(image.resolve("lib"), image.resolve("legal"));
         Files.copy(project.resolve("LICENSE"), image.resolve("LICENSE"), StandardCopyOption.REPLACE_EXISTING);
         Path launcher = image.resolve("bin/icequill");
         if (!launcher.toFile().setExecutable(true)) {
@@ -53,6 +56,27 @@ public final class MakeImage {
         } finally {
             delete(scratch);
         }
+    }
+
+    /** The licences and notices that the libraries carry, each set under the name of its jar. */
+    private static void collectLicences(Path jars, Path legal) throws IOException {
+        try (Stream<Path> files = Files.list(jars)) {
+            for (Path jar : files.filter(file -> file.toString().endsWith(".jar")).sorted().toList()) {
+                try (JarFile content = new JarFile(jar.toFile())) {
+                    for (JarEntry entry : content.stream().filter(MakeImage::isLicence).toList()) {
+                        String name = entry.getName().substring(entry.getName().lastIndexOf('/') + 1);
+                        Path target = legal.resolve(jar.getFileName().toString().replace(".jar", "")).resolve(name);
+                        Files.createDirectories(target.getParent());
+                        Files.copy(content.getInputStream(entry), target, StandardCopyOption.REPLACE_EXISTING);
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean isLicence(JarEntry entry) {
+        return !entry.isDirectory() && !entry.getName().endsWith(".class")
+                && entry.getName().matches("(?i)(META-INF/|liberation/)?[^/]*(licen[cs]e|notice|copying)[^/]*");
     }
 
     private static void run(List<String> command) throws IOException, InterruptedException {

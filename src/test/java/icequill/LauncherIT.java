@@ -69,6 +69,21 @@ class LauncherIT {
         assertThat(Files.readString(Path.of("README.md"))).contains(ran.out().lines().limit(5).toList());
     }
 
+    /** What the libraries' licences ask for is in the image: a list of all, the texts, and jars that can be replaced. */
+    @Test
+    void image_everyLibrary_isListedWithItsLicence() throws Exception {
+        String list = Files.readString(IMAGE.resolve("legal/THIRD-PARTY.md"));
+        try (Stream<Path> jars = Files.list(IMAGE.resolve("lib"))) {
+            List<String> names = jars.map(jar -> jar.getFileName().toString()).filter(name -> name.endsWith(".jar"))
+                    .map(name -> name.replaceAll("-[0-9][0-9A-Za-z.-]*[.]jar$", "").replace(".jar", ""))
+                    .filter(name -> !name.equals("icequill")).toList();
+            assertThat(names).hasSizeGreaterThan(20).allSatisfy(name -> assertThat(list).contains("| " + name + " |"));
+        }
+        assertThat(IMAGE.resolve("legal/LGPL-2.1.txt")).isNotEmptyFile();
+        assertThat(IMAGE.resolve("legal/MPL-2.0.txt")).isNotEmptyFile();
+        assertThat(IMAGE.resolve("LICENSE")).isNotEmptyFile();
+    }
+
     private static Ran run(Path folder, Map<String, String> environment, String... command) throws Exception {
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         if (!environment.isEmpty()) {

@@ -3,6 +3,8 @@ package icequill.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -10,6 +12,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program's entry. */
 @Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, subcommands = {
@@ -40,6 +43,7 @@ public final class Main implements Runnable {
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.registerConverter(LocalDate.class, Main::day);
         line.setParameterExceptionHandler(Main::usage);
         line.setExecutionExceptionHandler(Main::fault);
         return line.execute(args);
@@ -48,6 +52,14 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException noDay) {
+            throw new TypeConversionException("there is no day \"" + text + "\"; write it as 2026-05-14");
+        }
     }
 
     private static int usage(ParameterException wrong, String... args) {

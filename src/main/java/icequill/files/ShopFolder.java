@@ -69,6 +69,12 @@ public final class ShopFolder {
         return List.copyOf(texts);
     }
 
+    /** Where a text stands that was read from a file; the file alone when there is none. */
+    public Place place(String file, String path) {
+        return texts.stream().map(Text::place).filter(place -> place.file().equals(file) && place.path().equals(path))
+                .findFirst().orElseGet(() -> Place.ofFile(file));
+    }
+
     /**
      * Reads a site.
      *

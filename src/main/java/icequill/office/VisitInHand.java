@@ -47,18 +47,26 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         });
     }
 
-    /** Rates with problems may lack a band's price, so a price is only tried on sound ones; names are checked by it too. */
+    /**
+     * By rates with problems nothing is priced, but names are still looked up. A name that the rates' files mention is not
+     * reported as unknown then: its entry has a problem of its own.
+     */
     private static Optional<PricedVisit> price(Visit visit, Site site, Rates rates, ShopFolder folder,
             Problems problems) {
-        boolean soundRates = folder.problems().stream()
-                .noneMatch(problem -> problem.place().file().startsWith("pricing"));
-        return soundRates ? problems.take(Pricer.price(visit, site, rates)) : Optional.empty();
+        if (folder.problems().stream().noneMatch(problem -> problem.place().file().startsWith("pricing"))) {
+            return problems.take(Pricer.price(visit, site, rates));
+        }
+        List<String> mentioned = folder.texts().stream().filter(text -> text.place().file().startsWith("pricing"))
+                .map(text -> "\"" + text.text() + "\"").toList();
+        Pricer.problems(visit, site, rates).stream()
+                .filter(problem -> mentioned.stream().noneMatch(problem.message()::endsWith)).forEach(problems::add);
+        return Optional.empty();
     }
 
     private static Optional<TaxPlace> place(ShopFolder folder, Visit visit, Site site, Problems problems) {
         Shop shop = folder.shop().orElseThrow();
         boolean atShop = shop.sourcing() == Sourcing.SHOP;
-        Place asked = Place.ofFile(atShop ? "shop.yaml" : "sites/" + site.id() + ".yaml");
+        Place asked = folder.place(atShop ? "shop.yaml" : "sites/" + site.id() + ".yaml", "taxPlace");
         return folder.taxes().flatMap(
                 rules -> problems.take(rules.at(visit.day(), atShop ? shop.taxPlace() : site.taxPlace(), asked)));
     }

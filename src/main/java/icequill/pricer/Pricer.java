@@ -11,6 +11,7 @@ import icequill.money.Shares;
 import icequill.party.Site;
 import icequill.pricer.BoundVisit.Applied;
 import icequill.problem.Checked;
+import icequill.problem.Problem;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Rates;
 import icequill.rates.Surcharge;
@@ -39,6 +40,15 @@ public final class Pricer {
      */
     public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates) {
         return new Binder(visit, site, rates).bind().map(Pricer::price);
+    }
+
+    /**
+     * What {@link #price} would report, for rates that are not whole, so that nothing can be priced by them.
+     *
+     * @param rates as far as they could be read
+     */
+    public static List<Problem> problems(Visit visit, Site site, Rates rates) {
+        return new Binder(visit, site, rates).bind().problems();
     }
 
     private static PricedVisit price(BoundVisit bound) {

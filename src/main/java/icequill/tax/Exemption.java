@@ -31,12 +31,18 @@ record Exemption(Optional<Certificate> certificate, Optional<Phrase> remark) {
             return new Exemption(holding, holding.map(held -> Phrase.of("remark.certificate-used",
                     new Fact.Text(held.number()), new Fact.Text(held.state()))));
         }
-        Optional<Phrase> refused = forState.stream().max(Comparator.comparing(Certificate::signed))
-                .map(certificate -> refused(certificate, day));
+        Optional<Phrase> refused = forState.stream().min(nearestTo(day)).map(certificate -> refused(certificate, day));
         return refused.isPresent() || !customer.claimsExemption()
                 ? new Exemption(Optional.empty(), refused)
                 : new Exemption(Optional.empty(),
                         Optional.of(Phrase.of("remark.certificate-missing", new Fact.Text(place.state()))));
+    }
+
+    /** The one that expired last comes first; only where none was signed yet, the one signed next. */
+    private static Comparator<Certificate> nearestTo(LocalDate day) {
+        return Comparator.comparing((Certificate certificate) -> !certificate.hasExpiredBy(day))
+                .thenComparing(certificate -> certificate.expires().orElse(LocalDate.MAX), Comparator.reverseOrder())
+                .thenComparing(Certificate::signed);
     }
 
     private static Phrase refused(Certificate certificate, LocalDate day) {

@@ -141,6 +141,51 @@ class CommandsTest {
     }
 
     @Test
+    void invoice_aboveTheLimitOrUnprintable_refusedAndNothingWritten(@TempDir Path other) throws IOException {
+        Path mine = other.resolve("mine");
+        Run.of("new", mine.toString(), "--demo");
+        Path call = mine.resolve("visits/late-call.yaml");
+        Files.writeString(call, Files.readString(call).replace("limit: 400.00", "limit: 276.57"));
+        Path site = mine.resolve("sites/crumb-lane-bakery.yaml");
+        Files.writeString(site, Files.readString(site).replace("attention: Accounts", "attention: \u6c37"));
+
+        Run limit = Run.of("invoice", call.toString());
+        Run glyph = Run.of("invoice", mine.resolve("visits/ten-minute-brushing.yaml").toString(), "--json");
+
+        assertThat(limit.status()).isEqualTo(3);
+        assertThat(limit.err()).contains("visits/late-call.yaml:5:", "276.58, above the limit of 276.57");
+        assertThat(glyph.status()).isEqualTo(3);
+        assertThat(glyph.json().path("problems").get(0).path("code").asString()).isEqualTo("NO_GLYPH");
+        assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(8);
+        assertThat(Run.of("price", call.toString()).err()).contains("Note:");
+        assertThat(mine.resolve("papers")).doesNotExist();
+    }
+
+    @Test
+    void check_manyFiles_everyProblemOfAllInOneRun(@TempDir Path other) throws IOException {
+        Path mine = other.resolve("mine");
+        Run.of("new", mine.toString(), "--demo");
+        for (String edit : List.of("visits/late-call.yaml|grade: lead|grade: leed",
+                "visits/clock-change.yaml|arrived: 2026-03-08T01:30|arrived: 2026-03-08T02:30",
+                "sites/mercado-del-mar.yaml|taxPlace: alder-county|taxPlace: elder-county",
+                "pricing/adjustments.yaml|price: 45.00|prize: 45.00",
+                "sites/harbor-street-clinic.yaml|signed: 2024-09-10|signed: 2024-09-10, expires: 2025-09-10")) {
+            String[] parts = edit.split("\\|", -1);
+            Path file = mine.resolve(parts[0]);
+            Files.writeString(file, Files.readString(file).replace(parts[1], parts[2]));
+        }
+
+        Run run = Run.of("check", "--shop", mine.toString());
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err())
+                .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:7", "there is no grade \"leed\"",
+                        "sites/mercado-del-mar.yaml:16",
+                        "no tax rule for \"elder-county\"", "certificate DEMO-E-2093", "did you mean \"price\"?")
+                .doesNotContain("there is no modifier \"first-machine\"");
+    }
+
+    @Test
     void check_demoShop_isClean() {
         Run run = Run.of("check", "--shop", shop.toString());
 

@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import icequill.RatesFixture;
 import icequill.VisitBuilder;
+import icequill.explain.Fact;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
@@ -147,6 +148,18 @@ class TaxCalculatorTest {
 
         assertThat(Amounts.plain(taxed.tax())).isEqualTo(tax);
         assertThat(taxed.remarks()).extracting(Phrase::key).containsExactly(remark);
+    }
+
+    @Test
+    void tax_oneExpiredOneNotYetSigned_theExpiredIsNamed() {
+        Customer customer = customer(true, certificate("2026-06-01", null), certificate("2023-01-01", "2026-03-31"),
+                certificate("2020-01-01", "2022-12-31"));
+
+        TaxedVisit taxed = tax(price(visit().lead("2026-05-13T10:00", "2026-05-13T10:10")),
+                place(Taxability.TAXABLE, Taxability.TAXABLE, Regime.SALES_TAX), customer);
+
+        assertThat(taxed.remarks()).containsExactly(Phrase.of("remark.certificate-expired", new Fact.Text("E-1"),
+                new Fact.Day(LocalDate.of(2026, 3, 31))));
     }
 
     @Test
