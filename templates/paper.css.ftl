@@ -24,7 +24,7 @@ td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal;
 
 /* The address stands where a window envelope shows it. */
 .address { margin-top: 9mm; height: 27mm; }
-.address .to { width: 56%; }
+.address .to { width: 56%; padding-right: 8mm; }
 .facts th { width: 50%; padding: 0.4mm 3mm 0.4mm 0; color: #444444; }
 .facts td { padding: 0.4mm 0; }
 

@@ -5,19 +5,18 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
 import org.openpdf.text.pdf.BaseFont;
+import org.xhtmlrenderer.pdf.ITextFontResolver;
 
-/** The fonts that papers are set in: one family, read once, embedded as subsets. */
+/** The fonts that papers are set in: one family, embedded as subsets. */
 public final class Fonts {
 
     /** The files of the family, as resources of openpdf-fonts-extra. */
-    static final List<String> FILES = List.of("liberation/LiberationSans-Regular.ttf",
+    private static final List<String> FILES = List.of("liberation/LiberationSans-Regular.ttf",
             "liberation/LiberationSans-Bold.ttf", "liberation/LiberationSans-Italic.ttf",
             "liberation/LiberationSans-BoldItalic.ttf");
 
-    private static final ConcurrentMap<String, byte[]> BYTES = new ConcurrentHashMap<>();
+    private static final ThreadLocal<ITextFontResolver> RESOLVERS = ThreadLocal.withInitial(Fonts::newResolver);
     private static final BaseFont REGULAR = font(FILES.getFirst());
 
     private Fonts() {
@@ -30,11 +29,23 @@ public final class Fonts {
                 .boxed().toList();
     }
 
-    /** A font of one paper's own, since a font remembers which characters were used. */
-    static BaseFont font(String file) {
+    /**
+     * The fonts, parsed once in each thread: they are costly to parse, and while one is written into a paper no other thread
+     * may read from it.
+     */
+    static ITextFontResolver resolver() {
+        return RESOLVERS.get();
+    }
+
+    private static ITextFontResolver newResolver() {
+        ITextFontResolver resolver = new ITextFontResolver();
+        FILES.forEach(file -> resolver.addFont(font(file), file, null));
+        return resolver;
+    }
+
+    private static BaseFont font(String file) {
         try {
-            byte[] bytes = BYTES.computeIfAbsent(file, Fonts::read);
-            BaseFont font = BaseFont.createFont(file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, bytes, null);
+            BaseFont font = BaseFont.createFont(file, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, read(file), null);
             // An incomplete list of the subset's characters is refused by the archive format; none at all is fine.
             font.setIncludeCidSet(false);
             return font;

@@ -171,7 +171,8 @@ final class InvoiceView {
 
     private Map<String, Object> line(InvoiceLine line) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("text", sentences.say(line.text()) + line.machine().map(where -> " – " + where).orElse(""));
+        view.put("text",
+                capitalized(sentences.say(line.text())) + line.machine().map(where -> " – " + where).orElse(""));
         view.put("outcome", line.outcome() == Outcome.CHARGED
                 ? ""
                 : sentences.word("outcome." + line.outcome().name().toLowerCase(Locale.ROOT)));
@@ -235,6 +236,12 @@ final class InvoiceView {
         invoice.lines().stream().filter(line -> !line.taxed() && line.outcome().isDone()).map(InvoiceLine::why)
                 .forEach((Phrase why) -> reasons.add(sentences.say(why)));
         return List.copyOf(reasons);
+    }
+
+    /** Names in the rates are written small, as within a sentence; a line begins one. */
+    private static String capitalized(String text) {
+        int first = text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
 
     private static Map<String, String> pair(String name, String value) {

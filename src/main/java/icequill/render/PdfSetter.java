@@ -37,8 +37,8 @@ final class PdfSetter {
     private Checked<byte[]> set(Paper paper, Document document) {
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
         ShopImages images = new ShopImages(shop, device);
-        ITextRenderer renderer = new ITextRenderer(device, images);
-        Fonts.FILES.forEach(file -> renderer.getFontResolver().addFont(Fonts.font(file), file, null));
+        ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver());
         renderer.setDocument(document);
         renderer.setPDFVersion(PDF_VERSION);
         renderer.setListener(new PaperDates(paper.date()));
