@@ -42,6 +42,21 @@ class LauncherIT {
         assertThat(folder.resolve("look/papers/invoice-2026-0111.pdf")).isNotEmptyFile();
     }
 
+    /** Two processes, the second in a locale with digits of its own and another time zone, print the same bytes. */
+    @Test
+    void invoice_printedByTwoProcessesElsewhere_isTheSameBytes(@TempDir Path folder) throws Exception {
+        String program = IMAGE.resolve("bin/icequill").toAbsolutePath().toString();
+        run(folder, Map.of(), program, "new", "shop", "--demo");
+        String[] command = {program, "invoice", "shop/visits/late-call.yaml", "--date", "2026-05-14"};
+
+        run(folder, Map.of(), command);
+        byte[] first = Files.readAllBytes(folder.resolve("shop/papers/draft-late-call.pdf"));
+        run(folder, Map.of("PATH", "/usr/bin:/bin", "TZ", "Asia/Tokyo", "ICEQUILL_JAVA",
+                "-Duser.language=ar"), command);
+
+        assertThat(Files.readAllBytes(folder.resolve("shop/papers/draft-late-call.pdf"))).isEqualTo(first);
+    }
+
     /** The commands of the README's chapter on one's own shop, one after the other. */
     @Test
     void readme_commandsForAShop_doAsItSays(@TempDir Path folder) throws Exception {

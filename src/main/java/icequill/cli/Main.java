@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -32,6 +33,8 @@ public final class Main implements Runnable {
 
     /** Starts the program and ends the process with its exit status. */
     public static void main(String[] args) {
+        // The PDF library writes positions in the default locale's digits, which in some locales are not those of the format.
+        Locale.setDefault(Locale.ROOT);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(Clock.system(ZoneId.systemDefault()), out, err, args));

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.openpdf.text.pdf.PdfWriter;
 import org.w3c.dom.Document;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
@@ -21,8 +22,6 @@ import org.xml.sax.SAXParseException;
 
 /** Sets HTML as PDF with embedded fonts. */
 final class PdfSetter {
-
-    private static final String PDF_VERSION = "1.7";
 
     private final Path shop;
 
@@ -40,16 +39,22 @@ final class PdfSetter {
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver());
         renderer.setDocument(document);
-        renderer.setPDFVersion(PDF_VERSION);
-        renderer.setListener(new PaperDates(paper.date()));
+        // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
+        renderer.setCompressionEnabled(false);
+        renderer.setPDFXConformance(PdfWriter.PDFA3B);
+        renderer.setListener(new ArchiveFormat(title(document), paper.date()));
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);
         return images.refused().isEmpty()
-                ? Checked.sound(bytes.toByteArray())
+                ? Checked.sound(FixedIds.in(bytes.toByteArray()))
                 : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
                         "asks for " + String.join(", ", images.refused()),
                         "a PNG or JPEG that lies in the shop folder, by its bare name"));
+    }
+
+    private static String title(Document document) {
+        return document.getElementsByTagName("title").item(0).getTextContent().strip();
     }
 
     /** No document type and no entity from outside is read. */
