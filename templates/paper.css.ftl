@@ -8,7 +8,7 @@
 }
 body { font-family: "Liberation Sans", Arial, sans-serif; font-size: 9.5pt; line-height: 1.28; color: #1a1a1a; margin: 0; }
 h1 { font-size: 17pt; font-weight: normal; margin: 0; color: ${accent}; }
-h2 { font-size: 10.5pt; font-weight: bold; margin: 4.5mm 0 1mm 0; color: ${accent}; page-break-after: avoid; }
+h2 { font-size: 10.5pt; font-weight: bold; margin: 3.2mm 0 0.8mm 0; color: ${accent}; page-break-after: avoid; }
 h3 { font-size: 9.5pt; font-weight: bold; margin: 2mm 0 0.3mm 0; page-break-after: avoid; }
 p { margin: 0; }
 table { border-collapse: collapse; width: 100%; }
@@ -23,13 +23,14 @@ td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal;
 .sendername { font-size: 13pt; font-weight: bold; }
 
 /* The address stands where a window envelope shows it. */
-.address { margin-top: 9mm; height: 27mm; }
+.address { margin-top: 8mm; height: 24mm; }
 .address .to { width: 56%; padding-right: 8mm; }
 .facts th { width: 50%; padding: 0.4mm 3mm 0.4mm 0; color: #444444; }
 .facts td { padding: 0.4mm 0; }
 
 .due { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 2mm 0; margin-top: 2mm; }
-.due td { vertical-align: middle; }
+.due td { vertical-align: top; padding: 1mm 0; }
+.due .pay { width: 72%; padding-right: 6mm; }
 .due .sum { font-size: 15pt; font-weight: bold; text-align: right; }
 
 .about th { width: 26%; padding: 0.2mm 3mm 0.2mm 0; color: #444444; }
@@ -51,11 +52,6 @@ td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal;
 .outcome { font-style: italic; }
 
 .totals { margin-top: 1mm; page-break-inside: avoid; }
-.totals th { width: 86%; text-align: right; padding: 0.6mm 0; }
-.totals td { width: 14%; text-align: right; padding: 0.6mm 0 0.6mm 2mm; }
+.totals th { width: 86%; text-align: right; padding: 0.35mm 0; }
+.totals td { width: 14%; text-align: right; padding: 0.35mm 0 0.35mm 2mm; }
 .totals .last th, .totals .last td { border-top: 0.8pt solid #1a1a1a; font-weight: bold; font-size: 11pt; padding-top: 1.2mm; }
-
-.closing { page-break-inside: avoid; }
-.pay th { width: 26%; padding: 0.4mm 3mm 0.4mm 0; color: #444444; }
-.pay td { padding: 0.4mm 0; }
-.warning { margin-top: 1.5mm; font-weight: bold; }

@@ -63,6 +63,7 @@ final class InvoiceView {
         model.put("lines", lines(true));
         model.put("declined", lines(false));
         model.put("totals", totals(invoice.totals()));
+        model.put("anyTaxed", invoice.lines().stream().anyMatch(InvoiceLine::taxed));
         model.put("untaxed", untaxed());
         model.put("remarks", invoice.remarks().stream().map(sentences::say).toList());
         return model;
