@@ -159,7 +159,7 @@ final class Binder {
     }
 
     private Optional<Machine> machine(String id, Place place) {
-        return find(new Named(id, place), "machine at site \"" + site.id() + "\"", site.machines(), Machine::id);
+        return find(new Named(id, place), "machine", site.machines(), Machine::id);
     }
 
     private <T> Optional<T> find(Named name, String kind, Collection<T> known, Function<T, String> id) {
