@@ -9,7 +9,6 @@ import icequill.rates.Modifier;
 import icequill.rates.Surcharge;
 import icequill.work.ChargeClass;
 import icequill.work.Unit;
-import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +19,7 @@ import javax.money.MonetaryAmount;
 /** Makes modifiers, surcharges and discounts from a file of kind adjustments. */
 record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
 
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final int MOST = 100;
 
     Adjustments read() {
         return new Adjustments(Names.list(fields.children("modifiers"), this::modifier),
@@ -41,7 +40,7 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
     }
 
     private Optional<Surcharge> surcharge(String id, Fields entry) {
-        Optional<Percent> percent = percent(entry);
+        Optional<Percent> percent = entry.percent("percent", MOST);
         Optional<ChargeClass> chargeClass = entry.constant("class", ChargeClass.class);
         if (percent.isEmpty() || chargeClass.isEmpty()) {
             return Optional.empty();
@@ -55,15 +54,14 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
     private Optional<ClassDiscount> classDiscount(String id, Fields entry) {
         Map<ChargeClass, Percent> percents = new EnumMap<>(ChargeClass.class);
         entry.child("percents").ifPresent(byClass -> byClass.entries().keySet().forEach(name -> Fields
-                .constantOf(name, ChargeClass.class).ifPresent(chargeClass -> byClass.number(name)
-                        .filter(AdjustmentsReader::isPart)
-                        .ifPresent(part -> percents.put(chargeClass, new Percent(part))))));
+                .constantOf(name, ChargeClass.class).ifPresent(chargeClass -> byClass.percent(name, MOST)
+                        .ifPresent(part -> percents.put(chargeClass, part)))));
         return entry.wording("name").map(name -> new ClassDiscount(id, name, percents, entry.place("percents")));
     }
 
     private Optional<DocumentDiscount> documentDiscount(String id, Fields entry) {
         Optional<MonetaryAmount> amount = Prices.charged(entry, "amount", currency);
-        Optional<Percent> percent = percent(entry);
+        Optional<Percent> percent = entry.percent("percent", MOST);
         if (entry.entries().containsKey("amount") == entry.entries().containsKey("percent")) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place(), "needs an amount or a percent", "one of the two");
         }
@@ -72,13 +70,5 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
                 : percent.map(DocumentDiscount.Part::new);
         return off.flatMap(found -> entry.wording("name")
                 .map(name -> new DocumentDiscount(id, name, found, entry.place())));
-    }
-
-    private static Optional<Percent> percent(Fields entry) {
-        return entry.number("percent").filter(AdjustmentsReader::isPart).map(Percent::new);
-    }
-
-    private static boolean isPart(BigDecimal percent) {
-        return percent.signum() >= 0 && percent.compareTo(HUNDRED) <= 0;
     }
 }

@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -9,10 +10,13 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -36,19 +40,24 @@ record Fields(Tree.Branch branch, Problems problems) {
                 .filter(text -> !text.isEmpty());
     }
 
+    /** A name as files refer to each other by it; anything else, above all a path, is empty. */
+    Optional<String> id(String key) {
+        return text(key).filter(text -> text.matches("[a-z0-9][a-z0-9-]{0,59}"));
+    }
+
     boolean flag(String key) {
         return leaf(key).filter(leaf -> leaf.kind() == Tree.Leaf.Kind.TRUTH).map(leaf -> leaf.text().equals("true"))
                 .orElse(false);
     }
 
     Optional<BigDecimal> number(String key) {
-        return leaf(key).filter(leaf -> leaf.kind() == Tree.Leaf.Kind.NUMBER).flatMap(leaf -> {
-            try {
-                return Optional.of(new BigDecimal(leaf.text()));
-            } catch (NumberFormatException infinity) {
-                return Optional.empty();
-            }
-        });
+        return leaf(key).flatMap(Tree.Leaf::number);
+    }
+
+    /** A percentage from 0 to the most allowed. */
+    Optional<Percent> percent(String key, int most) {
+        return number(key).filter(number -> number.signum() >= 0 && number.compareTo(BigDecimal.valueOf(most)) <= 0)
+                .map(Percent::new);
     }
 
     Optional<Integer> integer(String key) {
@@ -71,6 +80,12 @@ record Fields(Tree.Branch branch, Problems problems) {
         return items(key).flatMap(item -> item instanceof Tree.Branch child
                 ? Stream.of(new Fields(child, problems))
                 : Stream.empty()).toList();
+    }
+
+    /** The ids that the entries of a list give themselves, also of entries with faults of their own, in the file's order. */
+    Set<String> ids(String key) {
+        return children(key).stream().flatMap(entry -> entry.text("id").stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     List<Tree.Leaf> leaves(String key) {
@@ -110,10 +125,14 @@ record Fields(Tree.Branch branch, Problems problems) {
         });
     }
 
-    /** A time of day; 24:00 reads as midnight. */
+    /** A time of day. */
     Optional<LocalTime> time(String key) {
-        return text(key).filter(text -> text.matches("(([01]\\d|2[0-3]):[0-5]\\d|24:00)"))
-                .map(text -> text.equals("24:00") ? LocalTime.MIDNIGHT : LocalTime.parse(text));
+        return text(key).filter(text -> text.matches("([01]\\d|2[0-3]):[0-5]\\d")).map(LocalTime::parse);
+    }
+
+    /** The time at which something ends; the end of the day, 24:00, reads as midnight. */
+    Optional<LocalTime> end(String key) {
+        return text(key).filter("24:00"::equals).map(text -> LocalTime.MIDNIGHT).or(() -> time(key));
     }
 
     private Optional<Tree.Leaf> leaf(String key) {

@@ -31,14 +31,20 @@ final class LaborReader {
     private final Fields fields;
     private final CurrencyUnit currency;
     private final List<Band> bands;
+    private final Set<String> bandIds;
 
     LaborReader(Fields fields, CurrencyUnit currency) {
         this.fields = fields;
         this.currency = currency;
         this.bands = Names.list(fields.children("bands"),
                 (id, entry) -> entry.wording("name").map(name -> new Band(id, name)));
+        this.bandIds = fields.ids("bands");
     }
 
+    /**
+     * Empty when no band could be read. Any other value that is missing or wrong was reported, so nothing will be priced; something
+     * stands in for it, so that the names in visits are looked up all the same.
+     */
     Optional<LaborRates> read() {
         List<Window> windows = fields.children("week").stream().flatMap(entry -> window(entry).stream()).toList();
         Optional<Band> onHolidays = band(fields, "onHolidays");
@@ -46,23 +52,25 @@ final class LaborReader {
         List<Holiday> holidays = fields.children("holidays").stream().flatMap(entry -> holiday(entry).stream())
                 .toList();
         List<Grade> grades = Names.list(fields.children("grades"), this::grade);
-        Optional<Integer> increment = fields.integer("increment").filter(minutes -> minutes > 0);
-        if (onHolidays.isEmpty() || otherwise.isEmpty() || increment.isEmpty()) {
+        int increment = fields.integer("increment").filter(minutes -> minutes > 0).orElse(1);
+        if (bands.isEmpty()) {
             return Optional.empty();
         }
-        BandWeek week = new BandWeek(windows, onHolidays.get(), otherwise.get(), holidays);
-        return Optional.of(new LaborRates(bands, week, grades, BigDecimal.valueOf(increment.get())));
+        BandWeek week = new BandWeek(windows, onHolidays.orElse(bands.getFirst()), otherwise.orElse(bands.getFirst()),
+                holidays);
+        return Optional.of(new LaborRates(bands, week, grades, BigDecimal.valueOf(increment)));
     }
 
-    List<Band> bands() {
-        return bands;
+    /** Of all bands, also of those with faults of their own. */
+    Set<String> bandIds() {
+        return bandIds;
     }
 
     private Optional<Band> band(Fields at, String key) {
         Optional<String> id = at.text(key);
         Optional<Band> band = bands.stream().filter(known -> id.filter(known.id()::equals).isPresent()).findFirst();
-        if (id.isPresent() && band.isEmpty()) {
-            at.problems().add(Problem.unknownName(at.place(key), "labor band", id.get(), Prices.ids(bands)));
+        if (id.isPresent() && !bandIds.isEmpty() && !bandIds.contains(id.get())) {
+            at.problems().add(Problem.unknownName(at.place(key), "labor band", id.get(), bandIds));
         }
         return band;
     }
@@ -71,7 +79,7 @@ final class LaborReader {
         Set<DayOfWeek> days = entry.leaves("days").stream().flatMap(leaf -> weekday(leaf.text()).stream())
                 .collect(Collectors.toSet());
         Optional<LocalTime> from = entry.time("from");
-        Optional<LocalTime> until = entry.time("until");
+        Optional<LocalTime> until = entry.end("until");
         Optional<Band> band = band(entry, "band");
         if (from.isEmpty() || until.isEmpty() || band.isEmpty()) {
             return Optional.empty();
@@ -119,7 +127,7 @@ final class LaborReader {
     }
 
     private Optional<Grade> grade(String id, Fields entry) {
-        Map<String, MonetaryAmount> hourly = Prices.byBand(entry, "hourly", Prices.ids(bands), currency);
+        Map<String, MonetaryAmount> hourly = Prices.byBand(entry, "hourly", bandIds, currency);
         Optional<MonetaryAmount> wage = Prices.amount(entry, "wage", currency);
         return entry.wording("name").flatMap(name -> wage.map(
                 cost -> new Grade(id, name, hourly, entry.integer("minimum").orElse(0), cost, entry.place("hourly"))));

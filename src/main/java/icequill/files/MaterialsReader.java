@@ -3,6 +3,7 @@ package icequill.files;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.rates.Material;
 import icequill.work.ChargeClass;
 import icequill.work.Unit;
@@ -15,6 +16,8 @@ import javax.money.MonetaryAmount;
 /** Makes the materials from a file of kind materials. */
 final class MaterialsReader {
 
+    private static final int MOST_MARKUP = 1000;
+
     private final Fields fields;
     private final CurrencyUnit currency;
     private final List<Bracket> brackets;
@@ -23,12 +26,27 @@ final class MaterialsReader {
         this.fields = fields;
         this.currency = currency;
         this.brackets = fields.children("markupBrackets").stream().flatMap(entry -> bracket(entry).stream()).toList();
+        checkRising();
     }
 
     /** A markup for costs up to an amount; empty for all others. */
-    private record Bracket(Optional<BigDecimal> upTo, Percent markup) {
+    private record Bracket(Optional<BigDecimal> upTo, Percent markup, Place place) {
         boolean holdsFor(BigDecimal cost) {
             return upTo.map(most -> cost.compareTo(most) <= 0).orElse(true);
+        }
+
+        boolean reaches(Bracket other) {
+            return other.upTo.map(this::holdsFor).orElse(upTo.isEmpty());
+        }
+    }
+
+    /** The first bracket that fits is used, so one that stands after a wider one would never be. */
+    private void checkRising() {
+        for (int i = 1; i < brackets.size(); i++) {
+            if (brackets.get(i - 1).reaches(brackets.get(i))) {
+                fields.problems().add(Code.WRONG_ORDER, brackets.get(i).place(), "this bracket is never used",
+                        "brackets by rising upTo, the one without upTo last");
+            }
         }
     }
 
@@ -37,7 +55,8 @@ final class MaterialsReader {
     }
 
     private static Optional<Bracket> bracket(Fields entry) {
-        return entry.number("percent").map(percent -> new Bracket(entry.number("upTo"), new Percent(percent)));
+        return entry.percent("percent", MOST_MARKUP)
+                .map(markup -> new Bracket(entry.number("upTo"), markup, entry.place()));
     }
 
     private Optional<Material> material(String id, Fields entry) {
@@ -55,7 +74,7 @@ final class MaterialsReader {
     private Optional<Material.Price> price(Fields entry) {
         Optional<MonetaryAmount> cost = Prices.amount(entry, "cost", currency);
         Optional<MonetaryAmount> price = Prices.amount(entry, "price", currency);
-        Optional<Percent> markup = entry.number("markup").map(Percent::new);
+        Optional<Percent> markup = entry.percent("markup", MOST_MARKUP);
         if (price.isPresent() && markup.isPresent()) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place("markup"), "both a price and a markup",
                     "one of the two");

@@ -5,14 +5,10 @@ import icequill.money.Exact;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import icequill.work.Band;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -47,11 +43,11 @@ final class Prices {
         return amount.filter(Amounts::isWhole);
     }
 
-    /** A price for each band, by its id; a band left out or unknown is reported. */
+    /** A price for each band, by its id; a band left out or unknown is reported, unless no bands could be read at all. */
     static Map<String, MonetaryAmount> byBand(Fields fields, String key, Set<String> bands, CurrencyUnit currency) {
         Map<String, MonetaryAmount> prices = new LinkedHashMap<>();
         Optional<Fields> child = fields.child(key);
-        if (child.isEmpty()) {
+        if (child.isEmpty() || bands.isEmpty()) {
             return prices;
         }
         for (String band : bands) {
@@ -69,10 +65,6 @@ final class Prices {
             }
         }
         return prices;
-    }
-
-    static Set<String> ids(List<Band> bands) {
-        return bands.stream().map(Band::id).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static int decimals(MonetaryAmount amount) {

@@ -3,6 +3,7 @@ package icequill.files;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Adjustments;
@@ -19,11 +20,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 
 /** Makes the rate schedule and the tax rules from all files of pricing/. For one run. */
 final class PricingReader {
 
+    private static final String FOLDER = "pricing";
     private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
             "taxes");
 
@@ -41,35 +45,54 @@ final class PricingReader {
         this.problems = problems;
     }
 
-    /** What pricing/ says. */
-    record Pricing(RateSchedule schedule, TaxRules taxes) {}
+    /** What pricing/ says; empty where a kind that is needed could not be read at all. */
+    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes) {}
 
-    Pricing read(List<Tree> files) {
-        List<Fields> known = files.stream().flatMap(tree -> checked(tree).stream()).toList();
+    /** @param known files, each of a kind that {@link #checked} has seen */
+    Pricing read(List<Fields> known) {
         Set<String> bands = new LinkedHashSet<>();
         for (Fields file : ofKind("labor", known)) {
             LaborReader reader = new LaborReader(file, currency);
-            bands.addAll(Prices.ids(reader.bands()));
+            bands.addAll(reader.bandIds());
             add(labor, file, reader.read());
         }
         ofKind("service-call", known)
                 .forEach(file -> add(serviceCall, file, new ServiceCallReader(file, currency, bands).read()));
         ofKind("materials", known)
                 .forEach(file -> add(materials, file, Optional.of(new MaterialsReader(file, currency).read())));
-        ofKind("tasks", known).forEach(file -> add(tasks, file, Optional.of(TasksReader.read(file))));
+        Set<String> named = ofKind("materials", known).stream().flatMap(file -> file.ids("items").stream())
+                .collect(Collectors.toSet());
+        ofKind("tasks", known).forEach(file -> add(tasks, file, Optional.of(new TasksReader(file, named).read())));
         ofKind("adjustments", known)
                 .forEach(file -> add(adjustments, file, Optional.of(new AdjustmentsReader(file, currency).read())));
         ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
+        boolean complete = Stream
+                .of(there("labor", labor), there("service-call", serviceCall), there("materials", materials),
+                        there("tasks", tasks), there("adjustments", adjustments))
+                .reduce(true, Boolean::logicalAnd);
         RateSchedule schedule = new RateSchedule(currency, timeline(labor), timeline(serviceCall), timeline(materials),
                 timeline(tasks), timeline(adjustments));
-        return new Pricing(schedule, new TaxRules(timeline(taxes)));
+        TaxRules rules = new TaxRules(timeline(taxes));
+        return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
+                there("taxes", taxes) ? Optional.of(rules) : Optional.empty());
+    }
+
+    /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */
+    private boolean there(String kind, List<?> entries) {
+        boolean explained = problems.list().stream().anyMatch(problem -> problem.place().file().startsWith(FOLDER));
+        if (entries.isEmpty() && !explained) {
+            problems.add(Code.MISSING, Place.ofFile(FOLDER), "there is no file of kind " + kind,
+                    "one file or more of each kind: " + String.join(", ", KINDS));
+        }
+        return !entries.isEmpty();
     }
 
     private static List<Fields> ofKind(String kind, List<Fields> files) {
         return files.stream().filter(file -> file.text("kind").filter(kind::equals).isPresent()).toList();
     }
 
-    private Optional<Fields> checked(Tree tree) {
+    /** A file held against the schema of its kind; empty when it is of none. */
+    static Optional<Fields> checked(Tree tree, Problems problems) {
         if (!(tree instanceof Tree.Branch branch)) {
             problems.add(Code.WRONG_TYPE, tree.place(), "the file holds no keys and values", "kind: and the rates");
             return Optional.empty();

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes files so that a reader sees the whole new one or the old one, whatever happens in between. */
 public final class SafeFile {
@@ -32,9 +33,12 @@ public final class SafeFile {
         try {
             Path folder = target.toAbsolutePath().getParent();
             Files.createDirectories(folder);
-            Path unfinished = Files.createTempFile(folder, ".unfinished", ".tmp");
+            // Not createTempFile, whose files only their owner may read.
+            Path unfinished = target
+                    .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".unfinished");
             try {
-                try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
+                try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW,
+                        StandardOpenOption.WRITE)) {
                     ByteBuffer rest = ByteBuffer.wrap(bytes);
                     while (rest.hasRemaining()) {
                         channel.write(rest);

@@ -40,7 +40,11 @@ final class SchemaCheck {
         Schema rules = READ.computeIfAbsent(schema, SchemaCheck::read);
         List<Problem> problems = new ArrayList<>();
         for (Error error : rules.validate(json(tree))) {
-            problems.add(problem(error, rules.getSchemaNode(), find(tree, error.getInstanceLocation())));
+            Tree at = find(tree, error.getInstanceLocation());
+            JsonNode broken = parent(rules.getSchemaNode(), error.getSchemaLocation().getFragment());
+            if (!isMisspelled(error, broken.path("properties"), at)) {
+                problems.add(problem(error, rules.getSchemaNode(), broken, at));
+            }
         }
         return problems;
     }
@@ -54,10 +58,17 @@ final class SchemaCheck {
         }
     }
 
-    private static Problem problem(Error error, JsonNode rules, Tree at) {
+    /** Whether a key that is missing stands there with a wrong letter, and so is reported already. */
+    private static boolean isMisspelled(Error error, JsonNode properties, Tree at) {
+        return error.getKeyword().equals("required") && at instanceof Tree.Branch branch
+                && branch.entries().keySet().stream().filter(key -> !properties.has(key))
+                        .flatMap(key -> Problem.nearest(key, properties.propertyNames()).stream())
+                        .anyMatch(name -> name.equals(error.getProperty()));
+    }
+
+    private static Problem problem(Error error, JsonNode rules, JsonNode broken, Tree at) {
         String keyword = error.getKeyword();
         String key = Objects.requireNonNullElse(error.getProperty(), "");
-        JsonNode broken = parent(rules, error.getSchemaLocation().getFragment());
         String wanted = broken.path("description").asString("");
         return switch (keyword) {
         case "additionalProperties", "propertyNames" -> unknownKey(at, key, broken.path("properties"));
@@ -168,19 +179,14 @@ final class SchemaCheck {
         }
         case Tree.Leaf leaf -> switch (leaf.kind()) {
         case TEXT -> nodes.stringNode(leaf.text());
-        case NUMBER -> number(leaf.text());
+        case NUMBER -> leaf.number().map(SchemaCheck::number).orElseGet(() -> nodes.stringNode(leaf.text()));
         case TRUTH -> nodes.booleanNode(Boolean.parseBoolean(leaf.text()));
         case NOTHING -> nodes.nullNode();
         };
         };
     }
 
-    /** YAML's infinity and not-a-number are no numbers to us. */
-    private static JsonNode number(String text) {
-        if (!text.matches("[-+]?[0-9.]{1,40}([eE][-+]?[0-9]{1,2})?")) {
-            return JsonNodeFactory.instance.stringNode(text);
-        }
-        BigDecimal number = new BigDecimal(text);
+    private static JsonNode number(BigDecimal number) {
         return number.stripTrailingZeros().scale() <= 0
                 ? JsonNodeFactory.instance.numberNode(number.toBigInteger())
                 : JsonNodeFactory.instance.numberNode(number);

@@ -1,11 +1,14 @@
 package icequill.files;
 
 import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problems;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -16,14 +19,14 @@ public final class ShippedFiles {
     private ShippedFiles() {
     }
 
-    /** The rates and their schemas, and a shop.yaml and a first visit to change. */
+    /** The rates, a shop.yaml, a site and a visit to change, and the schemas of all. */
     public static Checked<Path> copyStarter(Path folder) {
-        return copy("starter", folder).then(made -> copy("pricing", folder));
+        return copy(List.of("starter", "pricing", "schema"), folder);
     }
 
-    /** An invented shop with its sites and visits, and the rates. */
+    /** An invented shop with its sites and visits, the rates, and the schemas of all. */
     public static Checked<Path> copyDemo(Path folder) {
-        return copy("demo", folder).then(made -> copy("pricing", folder));
+        return copy(List.of("demo", "pricing", "schema"), folder);
     }
 
     /** Names of the files of a set, from the folder on; the build checks that the list is complete. */
@@ -31,13 +34,22 @@ public final class ShippedFiles {
         return new String(bytes("/icequill/shipped/" + set + ".txt"), StandardCharsets.UTF_8).lines().toList();
     }
 
-    private static Checked<Path> copy(String set, Path folder) {
+    /** Nothing is written when any of the files exists already. */
+    private static Checked<Path> copy(List<String> sets, Path folder) {
         Problems problems = new Problems();
-        for (String name : names(set)) {
-            byte[] content = bytes("/icequill/" + (set.equals("pricing") ? "" : set + "/") + name);
-            problems.take(SafeFile.write(folder.resolve(name), content, false));
+        List<String> names = sets.stream().flatMap(set -> names(set).stream()).toList();
+        names.stream().filter(name -> Files.exists(folder.resolve(name))).forEach(name -> problems
+                .add(Code.ALREADY_EXISTS, Place.ofFile(name), "the file exists already", "a new or empty folder"));
+        if (problems.isEmpty()) {
+            sets.forEach(set -> names(set).forEach(name -> problems
+                    .take(SafeFile.write(folder.resolve(name), bytes(resource(set, name)), false))));
         }
         return problems.or(() -> folder);
+    }
+
+    /** What a shop starts from has a folder of its own among the resources; rates and schemas lie there as in the shop. */
+    private static String resource(String set, String name) {
+        return "/icequill/" + (name.startsWith(set + "/") ? "" : set + "/") + name;
     }
 
     private static byte[] bytes(String resource) {

@@ -10,8 +10,8 @@ import icequill.rates.RateSchedule;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 public final class ShopFolder {
 
     private static final String SHOP = "shop.yaml";
+    private static final String YAML = ".yaml";
 
     private final Path folder;
     private final Problems problems = new Problems();
@@ -38,8 +39,9 @@ public final class ShopFolder {
     private ShopFolder(Path folder) {
         this.folder = folder;
         this.shop = fields(folder.resolve(SHOP), "shop").flatMap(ShopReader::read);
-        this.pricing = shop.map(found -> new PricingReader(found.currency(), problems)
-                .read(yamlFiles("pricing").stream().flatMap(file -> tree(file).stream()).toList()));
+        List<Fields> rates = yamlFiles("pricing").stream()
+                .flatMap(file -> tree(file).flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
+        this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
     }
 
     /** Reads shop.yaml and pricing/. */
@@ -56,12 +58,14 @@ public final class ShopFolder {
         return shop;
     }
 
+    /** Empty, with a problem that says why, when rates of some kind are missing altogether. */
     public Optional<RateSchedule> schedule() {
-        return pricing.map(PricingReader.Pricing::schedule);
+        return pricing.flatMap(PricingReader.Pricing::schedule);
     }
 
+    /** Empty, with a problem that says why, when there are none. */
     public Optional<TaxRules> taxes() {
-        return pricing.map(PricingReader.Pricing::taxes);
+        return pricing.flatMap(PricingReader.Pricing::taxes);
     }
 
     /** All texts read so far, for a check that they can be printed. */
@@ -81,7 +85,7 @@ public final class ShopFolder {
      * @param asked where it is named
      */
     public Optional<Site> site(String id, Place asked) {
-        Path file = folder.resolve("sites").resolve(id + ".yaml");
+        Path file = folder.resolve("sites").resolve(id + YAML);
         if (!Files.exists(file)) {
             problems.add(Problem.unknownName(asked, "site", id,
                     yamlFiles("sites").stream().map(ShopFolder::nameOf).toList()));
@@ -90,10 +94,10 @@ public final class ShopFolder {
         return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id));
     }
 
-    /** Reads a visit; the file need not lie in the folder. */
+    /** Reads a visit, empty also while the shop has problems; the file need not lie in the folder. */
     public Optional<Visit> visit(Path file) {
-        return shop.flatMap(found -> fields(file, "visit")
-                .flatMap(fields -> new VisitReader(fields, found).read(nameOf(file))));
+        return fields(file, "visit")
+                .flatMap(fields -> shop.flatMap(found -> new VisitReader(fields, found).read(nameOf(file))));
     }
 
     /** The ids of all sites. */
@@ -114,23 +118,28 @@ public final class ShopFolder {
     }
 
     private Optional<Tree> tree(Path file) {
-        Optional<Tree> tree = problems.take(YamlReader.read(file, shown(file)));
+        Optional<Tree> tree = YamlReader.read(file, shown(file), problems);
         tree.ifPresent(found -> found.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text()))));
         return tree;
     }
 
     private List<Path> yamlFiles(String subfolder) {
-        Path within = folder.resolve(subfolder);
-        if (!Files.isDirectory(within)) {
-            problems.add(Code.UNREADABLE, Place.ofFile(subfolder), "there is no folder " + subfolder,
-                    "a shop folder, as made by: icequill new DIR");
+        if (!Files.exists(folder.resolve(SHOP))) {
             return List.of();
         }
-        try (Stream<Path> files = Files.list(within)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".yaml")).sorted().toList();
+        try (Stream<Path> files = Files.list(folder.resolve(subfolder))) {
+            List<Path> all = files.sorted().toList();
+            all.stream().filter(file -> file.toString().endsWith(".yml")).forEach(file -> problems.add(Code.NOT_ALLOWED,
+                    Place.ofFile(shown(file)), "the file is not read", "a name that ends in .yaml"));
+            return all.stream().filter(file -> file.toString().endsWith(YAML)).toList();
+        } catch (NoSuchFileException missing) {
+            problems.add(Code.UNREADABLE, Place.ofFile(subfolder), "there is no folder " + subfolder,
+                    "a shop folder, as made by: icequill new DIR");
         } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
+            problems.add(Code.UNREADABLE, Place.ofFile(subfolder), "the folder cannot be read: " + unreadable,
+                    "a folder that may be read");
         }
+        return List.of();
     }
 
     /** As problems show it: from the shop folder on, where the file lies in it. */
@@ -142,6 +151,6 @@ public final class ShopFolder {
 
     private static String nameOf(Path file) {
         String name = file.getFileName().toString();
-        return name.endsWith(".yaml") ? name.substring(0, name.length() - ".yaml".length()) : name;
+        return name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
     }
 }

@@ -66,8 +66,8 @@ final class ShopReader {
         Optional<String> code = fields.text("currency");
         Optional<CurrencyUnit> currency = code.flatMap(Currencies::find);
         if (code.isPresent() && currency.isEmpty()) {
-            fields.problems().add(new Problem(Code.UNKNOWN_CURRENCY, fields.place("currency"),
-                    "there is no currency \"" + code.get() + "\" with minor units", "a code of ISO 4217, such as USD"));
+            fields.problems().add(Code.UNKNOWN_CURRENCY, fields.place("currency"),
+                    "there is no currency \"" + code.get() + "\" with minor units", "a code of ISO 4217, such as USD");
         }
         return currency;
     }
@@ -77,9 +77,10 @@ final class ShopReader {
             try {
                 return Optional.of(ZoneId.of(id));
             } catch (DateTimeException unknown) {
-                fields.problems().add(Problem.unknownName(fields.place("zone"), "time zone", id,
-                        ZoneId.getAvailableZoneIds().stream().filter(known -> known.startsWith("America/New_")
-                                || known.startsWith(id.substring(0, Math.min(4, id.length())))).toList()));
+                fields.problems().add(Code.UNKNOWN_NAME, fields.place("zone"), "there is no time zone \"" + id + "\"",
+                        Problem.nearest(id, ZoneId.getAvailableZoneIds())
+                                .map(name -> "did you mean \"" + name + "\"?")
+                                .orElse("a name of the time zone database, such as America/New_York"));
                 return Optional.empty();
             }
         });

@@ -53,7 +53,7 @@ final class SiteReader {
     }
 
     private static Optional<AccessHours> access(Fields hours) {
-        return hours.time("from").flatMap(from -> hours.time("until").map(until -> new AccessHours(from, until)));
+        return hours.time("from").flatMap(from -> hours.end("until").map(until -> new AccessHours(from, until)));
     }
 
     private Optional<Customer> customer(Fields customer) {
@@ -70,15 +70,22 @@ final class SiteReader {
 
     private static Optional<Timeline.Entry<BillTo>> billTo(Fields entry) {
         Optional<Address> address = entry.child("address").flatMap(ShopReader::address);
-        LocalDate from = entry.day("from").orElse(LocalDate.MIN);
+        Optional<LocalDate> from = entry.entries().containsKey("from")
+                ? entry.day("from")
+                : Optional.of(LocalDate.MIN);
         return address
-                .flatMap(found -> period(entry, from, entry.day("until")).map(period -> new Timeline.Entry<>(period,
-                        new BillTo(entry.text("name").orElse(""), entry.text("attention"), found, entry.text("email")),
-                        entry.place())));
+                .flatMap(found -> from.flatMap(first -> period(entry, first, entry.day("until")))
+                        .map(period -> new Timeline.Entry<>(period,
+                                new BillTo(entry.text("name").orElse(""), entry.text("attention"), found,
+                                        entry.text("email")),
+                                entry.place())));
     }
 
-    /** A period, unless it ends before it begins, which is reported. */
+    /** A period, unless its end is no day, which was reported, or comes before it begins, which is reported here. */
     static Optional<Period> period(Fields at, LocalDate from, Optional<LocalDate> until) {
+        if (until.isEmpty() && at.entries().containsKey("until")) {
+            return Optional.empty();
+        }
         if (until.isPresent() && !until.get().isAfter(from)) {
             at.problems().add(Code.WRONG_ORDER, at.place("until"), "ends on " + until.get() + ", begins on " + from,
                     "until is the first day outside, so it is later than from");

@@ -1,6 +1,7 @@
 package icequill.files;
 
 import icequill.party.Machine;
+import icequill.problem.Problem;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.MachineState;
@@ -10,17 +11,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Makes the tasks from a file of kind tasks. */
-final class TasksReader {
+/**
+ * Makes the tasks from a file of kind tasks.
+ *
+ * @param materials every id that a file of materials mentions; empty when none could be read, and then doses go unchecked
+ */
+record TasksReader(Fields fields, Set<String> materials) {
 
-    private TasksReader() {
+    List<Task> read() {
+        return Names.list(fields.children("tasks"), this::task);
     }
 
-    static List<Task> read(Fields fields) {
-        return Names.list(fields.children("tasks"), TasksReader::task);
-    }
-
-    private static Optional<Task> task(String id, Fields entry) {
+    private Optional<Task> task(String id, Fields entry) {
         Optional<ChargeClass> chargeClass = entry.constant("class", ChargeClass.class);
         Optional<MachineState> state = entry.constant("state", MachineState.class);
         if (chargeClass.isEmpty() || state.isEmpty()) {
@@ -42,7 +44,10 @@ final class TasksReader {
                 .collect(Collectors.toSet());
     }
 
-    private static Optional<Task.Dose> dose(Fields entry) {
+    private Optional<Task.Dose> dose(Fields entry) {
+        entry.id("material").filter(id -> !materials.isEmpty() && !materials.contains(id))
+                .ifPresent(id -> entry.problems()
+                        .add(Problem.unknownName(entry.place("material"), "material", id, materials)));
         List<Task.Step> steps = entry.children("perMachine").stream().flatMap(step -> step.number("upTo")
                 .flatMap(upTo -> step.number("amount").map(amount -> new Task.Step(upTo, amount))).stream()).toList();
         return entry.text("material").map(material -> new Task.Dose(material, steps, entry.place("material")));

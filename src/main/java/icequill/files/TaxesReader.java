@@ -1,6 +1,5 @@
 package icequill.files;
 
-import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.tax.TaxPlace;
@@ -14,12 +13,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Makes the tax places from a file of kind taxes. */
 final class TaxesReader {
 
     /** For classes that no sales tax touches, so that every rule has a rate. */
     private static final TaxRate UNTAXED = new TaxRate("untaxed", Category.O, List.of(), Optional.empty());
+
+    private static final int MOST = 100;
 
     private TaxesReader() {
     }
@@ -33,7 +35,8 @@ final class TaxesReader {
         Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
         entry.child("classes").ifPresent(classes -> {
             for (ChargeClass chargeClass : ChargeClass.values()) {
-                classes.child(chargeClass.name().toLowerCase(Locale.ROOT)).flatMap(rule -> rule(rule, rates))
+                classes.child(chargeClass.name().toLowerCase(Locale.ROOT))
+                        .flatMap(rule -> rule(rule, entry.ids("rates"), rates))
                         .ifPresent(rule -> rules.put(chargeClass, rule));
             }
         });
@@ -48,8 +51,8 @@ final class TaxesReader {
     private static Optional<TaxRate> rate(String id, Fields entry) {
         Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
         List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
-                .flatMap(name -> part.number("percent")
-                        .map(percent -> new TaxRate.Component(name, new Percent(percent))))
+                .flatMap(name -> part.percent("percent", MOST)
+                        .map(percent -> new TaxRate.Component(name, percent)))
                 .stream()).toList();
         if (category.isEmpty()) {
             return Optional.empty();
@@ -63,14 +66,16 @@ final class TaxesReader {
         return Optional.of(new TaxRate(id, category.get(), components, entry.wording("reason")));
     }
 
-    private static Optional<Rule> rule(Fields entry, List<TaxRate> rates) {
+    /** @param named the ids of all rates of the place, also of those with faults of their own */
+    private static Optional<Rule> rule(Fields entry, Set<String> named, List<TaxRate> rates) {
         Optional<Taxability> taxability = entry.constant("taxability", Taxability.class);
         Optional<String> name = entry.text("rate");
         Optional<TaxRate> rate = rates.stream().filter(known -> name.filter(known.id()::equals).isPresent())
                 .findFirst();
         if (name.isPresent() && rate.isEmpty()) {
-            entry.problems().add(Problem.unknownName(entry.place("rate"), "rate of this place", name.get(),
-                    rates.stream().map(TaxRate::id).toList()));
+            if (!named.contains(name.get())) {
+                entry.problems().add(Problem.unknownName(entry.place("rate"), "rate of this place", name.get(), named));
+            }
             return Optional.empty();
         }
         if (taxability.isPresent() && rate.map(found -> !found.category().isTaxed()).orElse(true)

@@ -1,9 +1,12 @@
 package icequill.files;
 
 import icequill.problem.Place;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** What a YAML file says, each value with its place. */
@@ -33,9 +36,19 @@ sealed interface Tree {
     /** A single value, with the text that stands in the file. */
     record Leaf(String text, Kind kind, Place place) implements Tree {
 
+        private static final Pattern DECIMAL = Pattern
+                .compile("[-+]?([0-9]{1,30}([.][0-9]{0,20})?|[.][0-9]{1,20})([eE][-+]?[0-9]{1,2})?");
+
         /** What YAML takes it for. */
         enum Kind {
             TEXT, NUMBER, TRUTH, NOTHING
+        }
+
+        /** The exact number; empty for all else, for infinity, and for numbers so long that to compute with them takes hours. */
+        Optional<BigDecimal> number() {
+            return kind == Kind.NUMBER && DECIMAL.matcher(text).matches()
+                    ? Optional.of(new BigDecimal(text))
+                    : Optional.empty();
         }
     }
 

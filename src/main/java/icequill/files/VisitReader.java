@@ -1,6 +1,5 @@
 package icequill.files;
 
-import icequill.money.Amounts;
 import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -46,10 +45,11 @@ final class VisitReader {
         List<VisitLine> lines = fields.children("lines").stream().flatMap(entry -> line(entry).stream()).toList();
         Optional<Call> call = fields.child("asked").flatMap(this::call);
         Order order = fields.child("order").map(this::order).orElse(Order.NONE);
-        Optional<String> site = fields.text("site");
+        Optional<String> site = fields.id("site");
         if (people.isEmpty() || site.isEmpty()) {
             return Optional.empty();
         }
+        call.ifPresent(asked -> checkOrder(asked, people));
         return Optional
                 .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
                         fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
@@ -69,9 +69,22 @@ final class VisitReader {
                 moment(entry, "promised")));
     }
 
+    private void checkOrder(Call call, List<Attendance> people) {
+        Fields entry = fields.child("asked").orElseThrow();
+        if (people.stream().noneMatch(person -> person.left().isAfter(call.at()))) {
+            fields.problems().add(Code.WRONG_ORDER, entry.place("at"),
+                    "asked at " + call.at().toLocalDateTime() + ", after everybody had left",
+                    "a time before the visit");
+        }
+        call.promised().filter(promised -> promised.isBefore(call.at()))
+                .ifPresent(promised -> fields.problems().add(Code.WRONG_ORDER, entry.place("promised"),
+                        "promised for " + promised.toLocalDateTime() + ", but asked at " + call.at().toLocalDateTime(),
+                        "a time after the call"));
+    }
+
     private Order order(Fields entry) {
         return new Order(entry.text("purchaseOrder"),
-                Prices.amount(entry, "limit", shop.currency()).filter(Amounts::isWhole), entry.text("approver"),
+                Prices.charged(entry, "limit", shop.currency()), entry.text("approver"),
                 entry.place("limit"));
     }
 

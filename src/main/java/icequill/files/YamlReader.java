@@ -1,12 +1,11 @@
 package icequill.files;
 
 import icequill.problem.Check;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
-import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -19,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.exceptions.Mark;
@@ -32,94 +32,106 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
- * Reads one YAML file. Size and depth are limited and anchors are refused, so that no file, however it was made, can hold the
- * program up.
+ * Reads one YAML file. Size and depth are limited, and anchors, aliases and tags are refused, so that no file, however it was
+ * made, can hold the program up. What can be read past a fault is read, so that the rest of the file is checked in the same run.
  */
 final class YamlReader {
 
-    private static final long MOST_BYTES = 1_000_000;
+    private static final int MOST_BYTES = 1_000_000;
     private static final int MOST_LEVELS = 20;
 
+    /** What YAML itself takes values for, without being told. */
+    private static final Set<Tag> PLAIN = Set.of(Tag.MAP, Tag.SEQ, Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL);
+
     private final String name;
-    private final Problems problems = new Problems();
+    private final Problems problems;
 
-    private YamlReader(String name) {
+    private YamlReader(String name, Problems problems) {
         this.name = name;
+        this.problems = problems;
     }
 
-    /** @param name the file's name as problems are to show it */
-    static Checked<Tree> read(Path file, String name) {
-        return text(file, name).then(text -> new YamlReader(name).parse(text));
+    /**
+     * Empty when nothing can be made of the file.
+     *
+     * @param name the file's name as problems are to show it
+     * @param problems what is wrong is added here
+     */
+    static Optional<Tree> read(Path file, String name, Problems problems) {
+        YamlReader reader = new YamlReader(name, problems);
+        return reader.text(file).flatMap(reader::parse);
     }
 
-    private static Checked<String> text(Path file, String name) {
-        Place place = Place.ofFile(name);
-        try {
-            long size = Files.size(file);
-            if (size > MOST_BYTES) {
-                return Checked.faulty(new Problem(Code.TOO_LARGE, place, "the file has " + size + " bytes",
-                        "at most " + MOST_BYTES));
+    private Optional<String> text(Path file) {
+        try (InputStream stream = Files.newInputStream(file)) {
+            byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                return none(Code.TOO_LARGE, "the file has " + Math.max(bytes.length, Files.size(file)) + " bytes",
+                        "at most " + MOST_BYTES);
             }
-            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(bytes).toString();
-            return Checked.sound(text.startsWith("\uFEFF") ? text.substring(1) : text);
+                    .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
+            return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
         } catch (NoSuchFileException missing) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, place, "there is no such file", ""));
+            return none(Code.UNREADABLE, "there is no such file", "");
         } catch (CharacterCodingException notUtf8) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, place, "the file is not in UTF-8", "save it as UTF-8"));
+            return none(Code.UNREADABLE, "the file is not in UTF-8", "save it as UTF-8");
         } catch (IOException unreadable) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, place, "the file cannot be read: " + unreadable, ""));
+            return none(Code.UNREADABLE, "the file cannot be read: " + unreadable, "a file that may be read");
         }
     }
 
-    private Checked<Tree> parse(String text) {
+    private Optional<Tree> parse(String text) {
         LoadSettings settings = LoadSettings.builder().setAllowDuplicateKeys(true).setAllowNonScalarKeys(false)
-                .setCodePointLimit((int) MOST_BYTES).setMaxAliasesForCollections(0).build();
+                .setCodePointLimit(MOST_BYTES).setMaxAliasesForCollections(0).build();
         try {
             List<Node> documents = new ArrayList<>();
             new Compose(settings).composeAllFromString(text).forEach(documents::add);
             if (documents.isEmpty()) {
-                return Checked.faulty(new Problem(Code.UNREADABLE, Place.ofFile(name), "the file is empty", ""));
+                return none(Code.UNREADABLE, "the file is empty", "keys and values");
             }
             if (documents.size() > 1) {
-                return Checked.faulty(new Problem(Code.UNREADABLE, place(documents.get(1), ""),
-                        "a second document begins", "one document in a file: remove the line ---"));
+                problems.add(Code.UNREADABLE, place(documents.get(1), ""), "a second document begins",
+                        "one document in a file: remove the line ---");
+                return Optional.empty();
             }
-            Optional<Tree> tree = tree(documents.getFirst(), "", 1);
-            return problems.or(tree::orElseThrow);
+            return tree(documents.getFirst(), "", 1);
         } catch (MarkedYamlEngineException broken) {
             int line = broken.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
-            return Checked.faulty(new Problem(Code.UNREADABLE, new Place(name, line, ""),
-                    "not YAML: " + broken.getProblem(), "check quotes, colons and indentation by spaces"));
+            problems.add(Code.UNREADABLE, new Place(name, line, ""), "not YAML: " + broken.getProblem(),
+                    "check quotes, colons and indentation by spaces");
+            return Optional.empty();
         } catch (YamlEngineException broken) {
-            return Checked
-                    .faulty(new Problem(Code.UNREADABLE, Place.ofFile(name), "not YAML: " + broken.getMessage(), ""));
+            return none(Code.UNREADABLE, "not YAML: " + broken.getMessage(), "");
         } catch (StackOverflowError deep) {
-            return Checked
-                    .faulty(new Problem(Code.TOO_LARGE, Place.ofFile(name), "the lists and keys are nested too deep",
-                            "at most " + MOST_LEVELS + " levels"));
+            return none(Code.TOO_LARGE, "the lists and keys are nested too deep", "at most " + MOST_LEVELS + " levels");
         }
+    }
+
+    private <T> Optional<T> none(Code code, String message, String allowed) {
+        problems.add(code, Place.ofFile(name), message, allowed);
+        return Optional.empty();
     }
 
     private Optional<Tree> tree(Node node, String path, int level) {
         Place place = place(node, path);
-        if (node.getAnchor().isPresent()) {
-            problems.add(Code.NOT_ALLOWED, place, "an anchor \"&" + node.getAnchor().get().getValue() + "\"",
-                    "write the value out at each place");
-            return Optional.empty();
-        }
         if (level > MOST_LEVELS) {
             problems.add(Code.TOO_LARGE, place, "nested " + level + " levels deep",
                     "at most " + MOST_LEVELS + " levels");
             return Optional.empty();
         }
-        return switch (node) {
-        case MappingNode map -> Optional.of(branch(map, place, level));
-        case SequenceNode list -> Optional.of(row(list, place, level));
-        case ScalarNode scalar -> Optional.of(leaf(scalar, place));
+        node.getAnchor().ifPresent(anchor -> problems.add(Code.NOT_ALLOWED, place,
+                "an anchor \"&" + anchor.getValue() + "\"", "write the value out at each place"));
+        if (!PLAIN.contains(node.getTag())) {
+            problems.add(Code.NOT_ALLOWED, place, "a tag \"" + node.getTag().getValue() + "\"",
+                    "the value alone");
+        }
+        return Optional.of(switch (node) {
+        case MappingNode map -> branch(map, place, level);
+        case SequenceNode list -> row(list, place, level);
+        case ScalarNode scalar -> leaf(scalar, place);
         default -> throw new IllegalStateException("not a kind of YAML node: " + node);
-        };
+        });
     }
 
     private Tree branch(MappingNode map, Place place, int level) {

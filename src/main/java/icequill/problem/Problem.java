@@ -2,6 +2,7 @@ package icequill.problem;
 
 import java.util.Collection;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -30,7 +31,12 @@ public record Problem(Code code, Place place, String message, String allowed) {
             return "none is defined yet";
         }
         String list = "allowed: " + String.join(", ", new TreeSet<>(known));
-        return Nearest.to(found, known).map(name -> "did you mean \"" + name + "\"? " + list).orElse(list);
+        return nearest(found, known).map(name -> "did you mean \"" + name + "\"? " + list).orElse(list);
+    }
+
+    /** The known name that a misspelled one most likely stands for. */
+    public static Optional<String> nearest(String found, Collection<String> known) {
+        return Nearest.to(found, known);
     }
 
     /** The whole report of this problem on one line: place, what was found, what is allowed. */

@@ -153,10 +153,10 @@ class CommandsTest {
         Run glyph = Run.of("invoice", mine.resolve("visits/ten-minute-brushing.yaml").toString(), "--json");
 
         assertThat(limit.status()).isEqualTo(3);
-        assertThat(limit.err()).contains("visits/late-call.yaml:5:", "276.58, above the limit of 276.57");
+        assertThat(limit.err()).contains("visits/late-call.yaml:6:", "276.58, above the limit of 276.57");
         assertThat(glyph.status()).isEqualTo(3);
         assertThat(glyph.json().path("problems").get(0).path("code").asString()).isEqualTo("NO_GLYPH");
-        assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(8);
+        assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(9);
         assertThat(Run.of("price", call.toString()).err()).contains("Note:");
         assertThat(mine.resolve("papers")).doesNotExist();
     }
@@ -179,8 +179,8 @@ class CommandsTest {
 
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.err())
-                .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:7", "there is no grade \"leed\"",
-                        "sites/mercado-del-mar.yaml:16",
+                .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:8", "there is no grade \"leed\"",
+                        "sites/mercado-del-mar.yaml:17",
                         "no tax rule for \"elder-county\"", "certificate DEMO-E-2093", "did you mean \"price\"?")
                 .doesNotContain("there is no modifier \"first-machine\"");
     }
@@ -189,7 +189,7 @@ class CommandsTest {
     void check_demoShop_isClean() {
         Run run = Run.of("check", "--shop", shop.toString());
 
-        assertThat(run.out() + run.err()).contains("All is well: 5 sites, 14 visits.");
+        assertThat(run.out() + run.err()).contains("All is well: 5 sites, 15 visits.");
         assertThat(run.status()).isZero();
     }
 

@@ -6,12 +6,9 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,20 +30,29 @@ class BadInputTest {
     /** One edit of the late call's file, and the report it must give. */
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            format: 1                     | format: 2                            | NOT_ALLOWED    | 2  | found the number 2 (the version of this file's layout: 1)
+            format: 1                     | format: 2                            | NOT_ALLOWED    | 3  | found the number 2 (the version of this file's layout: 1)
             site: copper-kettle-taproom   | site: copper-kettle-taprom           | UNKNOWN_NAME   | 0  | there is no site "copper-kettle-taprom" (did you mean "copper-kettle-taproom"?
-            site: copper-kettle-taproom   | sites: copper-kettle-taproom         | UNKNOWN_KEY    | 3  | there is no key "sites" here (did you mean "site"?
-            site: copper-kettle-taproom   | sight: copper-kettle-taproom         | MISSING        | 2  | "site" is missing
-            grade: lead                   | grade: [lead]                        | WRONG_TYPE     | 7  | found a list (text; put it in quotes
-            purchaseOrder: CK-1188        | purchaseOrder: 1188                  | WRONG_TYPE     | 5  | found the number 1188 (text; put it in quotes
-            limit: 400.00                 | limit: -1                            | OUT_OF_RANGE   | 5  | found the number -1 (an amount of the shop
-            limit: 400.00                 | limit: 99999999                      | OUT_OF_RANGE   | 5  | found the number 99999999
-            left: 2026-05-13T18:05        | left: 2026-05-13T15:05               | WRONG_ORDER    | 7  | left 2026-05-13T15:05, but arrived 2026-05-13T16:20
-            left: 2026-05-13T18:05        | left: 2026-05-15T18:05               | OUT_OF_RANGE   | 7  | a stay of 49 hours (at most 24 hours)
-            arrived: 2026-05-13T16:20     | arrived: 2026-03-08T02:30            | NO_SUCH_TIME   | 7  | 2026-03-08T02:30 does not exist in America/New_York
-            arrived: 2026-05-13T16:20     | arrived: 2026-02-30T16:20            | NOT_ALLOWED    | 7  | there is no time 2026-02-30T16:20
-            arrived: 2026-05-13T16:20     | arrived: 13.5.2026 16:20             | NOT_ALLOWED    | 7  | found the text "13.5.2026 16:20" (a local date and time
-            on: repair                    | on: repare                           | NOT_ALLOWED    | 7  | found the text "repare" (did you mean "repair"?
+            site: copper-kettle-taproom   | sites: copper-kettle-taproom         | UNKNOWN_KEY    | 4  | there is no key "sites" here (did you mean "site"?
+            site: copper-kettle-taproom   | sight: copper-kettle-taproom         | MISSING        | 3  | "site" is missing (a name of small letters
+            grade: lead, arrived          | arrived                              | MISSING        | 8  | "grade" is missing (a name of small letters
+            grade: lead                   | grade: [lead]                        | WRONG_TYPE     | 8  | found a list (text; put it in quotes
+            purchaseOrder: CK-1188        | purchaseOrder: 1188                  | WRONG_TYPE     | 6  | found the number 1188 (text; put it in quotes
+            limit: 400.00                 | limit: -1                            | OUT_OF_RANGE   | 6  | found the number -1 (an amount of the shop
+            limit: 400.00                 | limit: 99999999                      | OUT_OF_RANGE   | 6  | found the number 99999999 (an amount of the shop's currency, from 0 to 1000000
+            limit: 400.00                 | limit: 400.005                       | OUT_OF_RANGE   | 6  | found 400.005, finer than USD is paid (at most 2 decimals
+            limit: 400.00                 | limit: 1e999999999                   | WRONG_TYPE     | 6  | found the number 1e999999999 (a number
+            limit: 400.00                 | limit: .inf                          | WRONG_TYPE     | 6  | found the number .inf (a number
+            left: 2026-05-13T18:05        | left: 2026-05-13T15:05               | WRONG_ORDER    | 8  | left 2026-05-13T15:05, but arrived 2026-05-13T16:20
+            left: 2026-05-13T18:05        | left: 2026-05-15T18:05               | OUT_OF_RANGE   | 8  | a stay of 49 hours (at most 24 hours)
+            arrived: 2026-05-13T16:20     | arrived: 2026-03-08T02:30            | NO_SUCH_TIME   | 8  | 2026-03-08T02:30 does not exist in America/New_York
+            arrived: 2026-05-13T16:20     | arrived: 2026-02-30T16:20            | NOT_ALLOWED    | 8  | there is no time 2026-02-30T16:20
+            arrived: 2026-05-13T16:20     | arrived: 13.5.2026 16:20             | NOT_ALLOWED    | 8  | found the text "13.5.2026 16:20" (a local date and time
+            arrived: 2026-05-13T16:20     | arrived: 2026-05-13T16:20:30         | NOT_ALLOWED    | 8  | found the text "2026-05-13T16:20:30" (a local date and time to the minute
+            arrived: 2026-05-13T16:20     | arrived: 2026-05-13T16:20+02:00      | NO_SUCH_TIME   | 8  | 2026-05-13T16:20 is never at offset +02:00 in America/New_York (offset -04:00
+            promised: 2026-05-13T17:00    | promised: 2026-05-13T13:00           | WRONG_ORDER    | 5  | promised for 2026-05-13T13:00, but asked at 2026-05-13T14:05 (a time after the call
+            at: 2026-05-13T14:05          | at: 2026-05-13T18:30                 | WRONG_ORDER    | 5  | asked at 2026-05-13T18:30, after everybody had left (a time before the visit
+            accepted: true                | accepted: perhaps                    | WRONG_TYPE     | 17 | found the text "perhaps" (true or false: what the customer said)
+            on: repair                    | on: repare                           | NOT_ALLOWED    | 8  | found the text "repare" (did you mean "repair"?
             """)
     void visit_oneFault_reportedWithLineAndWhatIsAllowed(String right, String wrong, Code code, int line, String text)
             throws IOException {
@@ -58,6 +64,18 @@ class BadInputTest {
         assertThat(folder.problems()).as(folder.problems().toString())
                 .anyMatch(problem -> problem.code() == code && problem.place().line() == line
                         && problem.text().contains(text));
+    }
+
+    /** That the right key is missing is no second problem. */
+    @Test
+    void visit_misspelledKey_oneProblem() throws IOException {
+        Path file = edited("visits/late-call.yaml", "site: copper", "sitte: copper");
+
+        ShopFolder folder = ShopFolder.read(shop);
+        folder.visit(file);
+
+        assertThat(folder.problems()).extracting(Problem::text).singleElement().asString().startsWith(
+                "visits/late-call.yaml:4: sitte: there is no key \"sitte\" here (did you mean \"site\"? allowed: asked, ");
     }
 
     @Test
@@ -93,13 +111,17 @@ class BadInputTest {
     @ParameterizedTest(name = "{0}: {1} -> {2}")
     @CsvSource(delimiter = '|', textBlock = """
             shop.yaml                | currency: USD            | currency: XAU                 | UNKNOWN_CURRENCY | there is no currency "XAU" with minor units
-            shop.yaml                | zone: America/New_York   | zone: America/New_Yorck       | UNKNOWN_NAME     | did you mean "America/New_York"?
+            shop.yaml                | zone: America/New_York   | zone: America/New_Yorck       | UNKNOWN_NAME     | there is no time zone "America/New_Yorck" (did you mean "America/New_York"?
+            shop.yaml                | zone: America/New_York   | zone: Home                    | UNKNOWN_NAME     | there is no time zone "Home" (
+            shop.yaml                | format: 1                | format: 2                     | NOT_ALLOWED      | found the number 2 (the version of this file's layout: 1)
             pricing/labor.yaml       | increment: 15            | increment: 0                  | OUT_OF_RANGE     | found the number 0
             pricing/labor.yaml       | standard: 98.00,         | standard: 98.005,             | OUT_OF_RANGE     | finer than USD is paid (at most 2 decimals)
             pricing/labor.yaml       | standard: 98.00,         | standart: 98.00,              | UNKNOWN_NAME     | there is no labor band "standart" (did you mean "standard"?
             pricing/labor.yaml       | standard: 98.00,         | standart: 98.00,              | MISSING          | no price for the band "standard"
             pricing/labor.yaml       | otherwise: after-hours   | otherwise: after-ours         | UNKNOWN_NAME     | there is no labor band "after-ours"
             pricing/labor.yaml       | until: "17:00"           | until: "06:00"                | WRONG_ORDER      | until 06:00, but from 07:00
+            pricing/labor.yaml       | from: "00:00"            | from: "24:00"                 | NOT_ALLOWED      | found the text "24:00" (a time of day in quotes, such as "07:00", from "00:00" to "23:59")
+            pricing/labor.yaml       | from: 2026-01-01}        | from: 2026-01-01, until: 2026-02-30} | NOT_ALLOWED | there is no day 2026-02-30
             pricing/labor.yaml       | yearly: "01-01"          | yearly: "02-30"               | NOT_ALLOWED      | not a rule for a holiday
             pricing/labor.yaml       | - id: helper             | - id: lead                    | DUPLICATE_NAME   | "lead" is used a second time
             pricing/labor.yaml       | from: 2026-01-01}        | from: 2026-01-01, until: 2025-01-01} | WRONG_ORDER | ends on 2025-01-01
@@ -107,6 +129,17 @@ class BadInputTest {
             pricing/materials.yaml   | markup: 35               | markup: 35, price: 3          | UNREADABLE       | not YAML
             pricing/materials.yaml   | unit: floz               | unit: cup                     | NOT_ALLOWED      | found the text "cup"
             pricing/materials.yaml   | percent: 30}             | upTo: 110, percent: 30}       | MISSING          | no bracket for this cost
+            pricing/materials.yaml   | - {upTo: 100.00, percent: 50} | - {upTo: 10.00, percent: 50} | WRONG_ORDER | this bracket is never used (brackets by rising upTo
+            pricing/materials.yaml   | - {upTo: 10.00, percent: 80}  | - {percent: 80}              | WRONG_ORDER | this bracket is never used (brackets by rising upTo
+            pricing/materials.yaml   | cost: 4.10               | cost: 4.10001                 | OUT_OF_RANGE     | found 4.10001, with more than 4 decimals
+            pricing/materials.yaml   | markup: 35               | markup: 3500                  | OUT_OF_RANGE     | found the number 3500 (percent on the cost, from 0 to 1000
+            pricing/materials.yaml   | id: descaler-bottle      | id: descaler                  | DUPLICATE_NAME   | "descaler" is used a second time
+            pricing/tasks.yaml       | material: descaler       | material: descalor            | UNKNOWN_NAME     | there is no material "descalor" (did you mean "descaler"?
+            pricing/tasks.yaml       | attended: 5              | attended: -5                  | OUT_OF_RANGE     | found the number -5 (minutes with a technician at the machine, from 0 to 480)
+            pricing/tasks.yaml       | state: making-ice        | state: making ice             | NOT_ALLOWED      | did you mean "making-ice"?
+            pricing/service-call.yaml | upTo: 30                | upTo: 3000                    | OUT_OF_RANGE     | found the number 3000
+            pricing/service-call.yaml | after-hours: 78.00, sun | sun                           | MISSING          | no price for the band "after-hours"
+            pricing/adjustments.yaml | amount: 10.00            | amount: 10.00, percent: 5     | NOT_ALLOWED      | needs an amount or a percent (one of the two)
             pricing/taxes.yaml       | cleaning: {taxability: taxable, rate: sales} | cleaning: {taxability: taxable, rate: sails} | UNKNOWN_NAME | there is no rate of this place "sails"
             pricing/taxes.yaml       | cleaning: {taxability: taxable, rate: sales} | cleaning: {taxability: taxable} | MISSING | taxed, but at no rate of category S
             pricing/taxes.yaml       | category: S              | category: Z                   | NOT_ALLOWED      | category Z with 3 components
@@ -131,85 +164,147 @@ class BadInputTest {
                 "pricing/labor-next.yaml:5");
     }
 
+    /** The end of the old prices is no day of the calendar: that they would overlap the new ones then is not said too. */
+    @Test
+    void rates_wrongDay_noOverlapReportedOnTop() throws IOException {
+        Files.copy(shop.resolve("pricing/labor.yaml"), shop.resolve("pricing/labor-next.yaml"));
+        edited("pricing/labor.yaml", "from: 2026-01-01}", "from: 2025-01-01, until: 2026-02-30}");
+
+        assertThat(ShopFolder.read(shop).problems()).extracting(Problem::text)
+                .containsExactly(
+                        "pricing/labor.yaml:5: effective.until: there is no day 2026-02-30 (a day of the calendar)");
+    }
+
+    /** That bands and rates are then missing everywhere else is no further problem. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"a: [1, 2 | UNREADABLE | 1", "a: 1\\na: 2 | DUPLICATE_KEY | 2",
-            "a: &x 1 | NOT_ALLOWED | 1", "a: *x | UNREADABLE | 1", "\\ta: 1 | UNREADABLE | 1", "--- | WRONG_TYPE | 1",
-            "a: 1\\n---\\nb: 2 | UNREADABLE | 3", "- 1\\n- 2 | WRONG_TYPE | 1"})
-    void visit_brokenYaml_oneClearProblem(String text, Code code, int line) throws IOException {
-        Path file = shop.resolve("visits/broken.yaml");
-        Files.writeString(file, text.replace("\\n", "\n").replace("\\t", "\t"));
+    @CsvSource(delimiter = '|', value = {"increment: 15 | increment: [", "kind: labor | kind: labour",
+            "bands: | bonds:"})
+    void rates_laborUnreadable_onlyThatReported(String right, String wrong) throws IOException {
+        edited("pricing/labor.yaml", right, wrong);
 
         ShopFolder folder = ShopFolder.read(shop);
-        folder.visit(file);
+
+        assertThat(folder.problems()).singleElement()
+                .matches(problem -> problem.place().file().equals("pricing/labor.yaml"));
+        assertThat(folder.schedule()).isEmpty();
+        assertThat(folder.taxes()).isPresent();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "pricing/taxes.yaml | category: S | category: Z | NOT_ALLOWED pricing/taxes.yaml:17",
+            "pricing/labor.yaml | es: horario normal | esp: horario normal | UNKNOWN_KEY pricing/labor.yaml:10",
+            "pricing/materials.yaml | cost: 1.37 | cost: cheap | WRONG_TYPE pricing/materials.yaml:20"})
+    void rates_entryWithAFault_whatNamesItIsNotReportedToo(String name, String right, String wrong, String report)
+            throws IOException {
+        edited(name, right, wrong);
+
+        assertThat(ShopFolder.read(shop).problems())
+                .extracting(problem -> problem.code() + " " + problem.place().reference()).containsExactly(report);
+    }
+
+    /** So that the names in visits can still be looked up. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"increment: 15 | increment: 0", "otherwise: after-hours | otherwise: later",
+            "onHolidays: | onHoliday:"})
+    void rates_laborWithAFault_stillThere(String right, String wrong) throws IOException {
+        edited("pricing/labor.yaml", right, wrong);
+
+        ShopFolder folder = ShopFolder.read(shop);
+
+        assertThat(folder.problems()).hasSize(1);
+        assertThat(folder.schedule()).isPresent();
+    }
+
+    @Test
+    void rates_fileOfAKindGone_saidOnce() throws IOException {
+        Files.delete(shop.resolve("pricing/taxes.yaml"));
+        Files.delete(shop.resolve("pricing/labor.yaml"));
+
+        ShopFolder folder = ShopFolder.read(shop);
+
+        assertThat(folder.problems()).extracting(Problem::text)
+                .containsExactly("pricing: there is no file of kind labor"
+                        + " (one file or more of each kind: labor, service-call, materials, tasks, adjustments, taxes)");
+        assertThat(folder.taxes()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            harvestRate: 350      | harvestRate: -350           | OUT_OF_RANGE   | 27 | found the number -350 (pounds of ice in 24 hours, from 10 to 20000)
+            miles: 4.2            | miles: 4200                 | OUT_OF_RANGE   | 15 | found the number 4200 (one way from the shop, from 0 to 1000)
+            kind: bakery          | kind: bakry                 | NOT_ALLOWED    | 14 | found the text "bakry" (did you mean "bakery"?
+            installed: 2023-03-02 | installed: 2023-02-29       | NOT_ALLOWED    | 29 | there is no day 2023-02-29
+            make: batch           | make: Batch                 | NOT_ALLOWED    | 23 | found the text "Batch" (did you mean "batch"?
+            country: US           | country: USA                | NOT_ALLOWED    | 10 | found the text "USA" (the country's two capital letters
+            - id: proof-room      | '- {id: proof-room}\n  - id: proof-room' | DUPLICATE_NAME | 21 | "proof-room" is used a second time
+            accepted:             | acepted:                    | UNKNOWN_KEY    | 6  | there is no key "acepted" here (did you mean "accepted"?
+            """)
+    void site_oneFault_reportedWithLineAndWhatIsAllowed(String right, String wrong, Code code, int line, String text)
+            throws IOException {
+        edited("sites/crumb-lane-bakery.yaml", right, wrong.replace("\\n", "\n"));
+
+        ShopFolder folder = ShopFolder.read(shop);
+        folder.site("crumb-lane-bakery", Place.NOWHERE);
 
         assertThat(folder.problems()).as(folder.problems().toString())
-                .anyMatch(problem -> problem.code() == code && problem.place().line() == line);
+                .anyMatch(problem -> problem.code() == code && problem.place().line() == line
+                        && problem.text().contains(text));
     }
 
     @Test
-    void visit_hugeDeepOrExplodingFile_refusedQuickly() throws IOException {
-        assertThat(code("x: " + "a".repeat(10_000_000))).isEqualTo(Code.TOO_LARGE);
-        assertThat(code("x: " + "[".repeat(50) + "]".repeat(50))).isEqualTo(Code.TOO_LARGE);
-        assertThat(code("x: " + "[".repeat(400_000))).isIn(Code.TOO_LARGE, Code.UNREADABLE);
-        StringBuilder bomb = new StringBuilder("a0: &a0 [x]\n");
-        for (int i = 1; i < 30; i++) {
-            bomb.append("a%d: &a%d [*a%d, *a%d, *a%d]%n".formatted(i, i, i - 1, i - 1, i - 1));
-        }
-        assertThat(code(bomb.toString())).isIn(Code.NOT_ALLOWED, Code.UNREADABLE);
-    }
+    void site_certificatesAndBillToInWrongOrder_reported() throws IOException {
+        edited("sites/copper-kettle-taproom.yaml", "expires: 2026-03-31", "expires: 2023-03-31");
+        edited("sites/hotel-fernhill.yaml", "- from: 2026-04-01", "- from: 2026-03-01");
 
-    private Code code(String text) throws IOException {
-        Path file = shop.resolve("visits/large.yaml");
-        Files.writeString(file, text);
         ShopFolder folder = ShopFolder.read(shop);
-        folder.visit(file);
-        return folder.problems().getFirst().code();
+        folder.site("copper-kettle-taproom", Place.NOWHERE);
+        folder.site("hotel-fernhill", Place.NOWHERE);
+
+        assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().reference())
+                .containsExactly("WRONG_ORDER sites/copper-kettle-taproom.yaml:9",
+                        "OVERLAP sites/hotel-fernhill.yaml:13");
     }
 
+    /** What is wrong in shop.yaml keeps no other file from being looked at. */
     @Test
-    void visit_notUtf8EmptyOrMissing_saysSo() throws IOException {
-        Path file = shop.resolve("visits/odd.yaml");
-        Files.write(file, "site: caf\u00e9".getBytes(StandardCharsets.ISO_8859_1));
-        assertThat(problem(file)).contains("not in UTF-8");
-        Files.writeString(file, "# nothing\n");
-        assertThat(problem(file)).contains("empty");
-        assertThat(problem(shop.resolve("visits/none.yaml"))).contains("no such file");
-        Files.writeString(file, "\uFEFFformat: 1\nsite: crumb-lane-bakery\npeople: []\n");
-        assertThat(problem(file)).contains("nothing is listed here (at least 1)");
-    }
+    void shop_withProblems_otherFilesStillChecked() throws IOException {
+        edited("shop.yaml", "currency: USD", "currency: XAU");
+        edited("pricing/labor.yaml", "increment: 15", "increment: fifteen");
+        Path visit = edited("visits/late-call.yaml", "grade: lead", "grad: lead");
 
-    private String problem(Path file) {
         ShopFolder folder = ShopFolder.read(shop);
-        folder.visit(file);
-        return folder.problems().getFirst().text();
+        assertThat(folder.visit(visit)).isEmpty();
+
+        assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().reference())
+                .containsExactly("UNKNOWN_CURRENCY shop.yaml:29", "WRONG_TYPE pricing/labor.yaml:7",
+                        "UNKNOWN_KEY visits/late-call.yaml:8");
     }
 
-    /** Whatever is cut out of a file or turned over in it, reading ends with a value or problems, never with a fault. */
+    /** A site is named, never pointed at. */
+    @ParameterizedTest
+    @ValueSource(strings = {"../shop", "\"a\\0b\"", "sites/crumb-lane-bakery"})
+    void visit_siteIsAPath_refusedAndNotOpened(String site) throws IOException {
+        Path file = edited("visits/late-call.yaml", "site: copper-kettle-taproom", "site: " + site);
+
+        ShopFolder folder = ShopFolder.read(shop);
+
+        assertThat(folder.visit(file)).isEmpty();
+        assertThat(folder.problems()).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED);
+    }
+
     @Test
-    void anyFile_mangled_neverAFault() throws IOException {
-        Random random = new Random(20260513);
-        List<String> names = Stream.of("demo", "pricing").flatMap(set -> ShippedFiles.names(set).stream())
-                .filter(name -> name.endsWith(".yaml")).toList();
-        for (int i = 0; i < 300; i++) {
-            Path file = shop.resolve(names.get(random.nextInt(names.size())));
-            String text = Files.readString(file);
-            Files.writeString(file, mangled(text, random));
-            ShopFolder folder = ShopFolder.read(shop);
-            if (folder.shop().isPresent()) {
-                folder.sites().forEach(id -> folder.site(id, Place.NOWHERE));
-                folder.visits().forEach(folder::visit);
-            }
-            assertThat(folder.problems()).isNotNull();
-            Files.writeString(file, text);
-        }
-    }
+    void folder_filesThatAreNotReadOrMissing_reported() throws IOException {
+        Files.move(shop.resolve("visits/late-call.yaml"), shop.resolve("visits/late-call.yml"));
+        Path elsewhere = Files.createDirectory(shop.resolve("elsewhere"));
 
-    private static String mangled(String text, Random random) {
-        int from = random.nextInt(text.length());
-        int to = Math.min(text.length(), from + random.nextInt(30));
-        String junk = List.of("", "{", "]", ": ", "- ", "\n", "null", "99999999999", "\"", "&a", "2026-13-40")
-                .get(random.nextInt(11));
-        return text.substring(0, from) + junk + text.substring(to);
+        ShopFolder folder = ShopFolder.read(shop);
+        folder.visits();
+
+        assertThat(folder.problems()).extracting(Problem::text).containsExactly(
+                "visits/late-call.yml: the file is not read (a name that ends in .yaml)");
+        assertThat(ShopFolder.read(elsewhere).problems()).extracting(Problem::text)
+                .containsExactly("shop.yaml: there is no such file");
     }
 
     private Path edited(String name, String right, String wrong) throws IOException {
@@ -219,51 +314,5 @@ class BadInputTest {
         int at = text.indexOf(right);
         Files.writeString(file, text.substring(0, at) + wrong + text.substring(at + right.length()));
         return file;
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"starter", "demo", "pricing"})
-    void shippedFiles_lists_areComplete(String set) throws IOException {
-        Path root = Path.of(set.equals("pricing") ? "pricing" : "src/main/resources/icequill/" + set);
-        try (Stream<Path> files = Files.walk(root)) {
-            List<String> names = files.filter(Files::isRegularFile)
-                    .map(file -> (set.equals("pricing") ? "pricing/" : "")
-                            + root.relativize(file).toString().replace('\\', '/'))
-                    .toList();
-            assertThat(ShippedFiles.names(set)).containsExactlyInAnyOrderElementsOf(names);
-        }
-    }
-
-    /** Each entry of the shipped rates says where its values come from. */
-    @Test
-    void shippedRates_everyFile_namesItsSources() throws IOException {
-        for (String name : ShippedFiles.names("pricing")) {
-            if (name.endsWith(".yaml")) {
-                String text = Files.readString(Path.of(name));
-                long prices = text.lines()
-                        .filter(line -> line.matches(".*(price|cost|wage|percent|hourly|prices): .*[0-9].*"))
-                        .filter(line -> !line.contains("#")).filter(line -> !line.strip().startsWith("- {")).count();
-                assertThat(text).containsPattern(
-                        "invented for the demo|common practice|ublished source|from memory|From memory");
-                assertThat(prices).as(name + ": prices without a source beside them").isLessThanOrEqualTo(3);
-            }
-        }
-    }
-
-    @Test
-    void write_targetExists_keptUnlessReplacingIsAsked() throws IOException {
-        Path file = shop.resolve("papers/x.txt");
-        SafeFile.write(file, new byte[]{1}, false).orElseThrow();
-
-        assertThat(SafeFile.write(file, new byte[]{2}, false).problems()).extracting(Problem::code)
-                .containsExactly(Code.ALREADY_EXISTS);
-        assertThat(Files.readAllBytes(file)).containsExactly(1);
-        SafeFile.write(file, new byte[]{2}, true).orElseThrow();
-        assertThat(Files.readAllBytes(file)).containsExactly(2);
-        assertThat(SafeFile.write(shop.resolve("shop.yaml/x.txt"), new byte[]{1}, false).problems())
-                .extracting(Problem::code).containsExactly(Code.CANNOT_WRITE);
-        try (Stream<Path> left = Files.list(shop.resolve("papers"))) {
-            assertThat(left).hasSize(1);
-        }
     }
 }
