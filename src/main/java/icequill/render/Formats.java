@@ -21,7 +21,9 @@ import javax.money.MonetaryAmount;
 record Formats(Language language, String country, Words words) {
 
     /** Countries that write the year first (Unicode CLDR, from memory). */
-    private static final Set<String> YEAR_FIRST = Set.of("CA", "CN", "HU", "JP", "KR", "LT", "SE", "TW");
+    private static final Set<String> YEAR_FIRST = Set.of("CN", "HU", "JP", "KR", "LT", "TW");
+    /** Countries that write the month before the day in English (Unicode CLDR, from memory). */
+    private static final Set<String> MONTH_FIRST = Set.of("CA", "PH", "US");
     /** Countries that count hours to twelve (Unicode CLDR, from memory). */
     private static final Set<String> TWELVE_HOURS = Set.of("AU", "CA", "CO", "EG", "IN", "KR", "KW", "MX", "NZ", "PH",
             "SA",
@@ -57,6 +59,14 @@ record Formats(Language language, String country, Words words) {
         return format.format(number);
     }
 
+    /** A percentage. The sign follows at once in English, after a space in Spanish, as each language spells it. */
+    String percent(BigDecimal number) {
+        return switch (language) {
+        case ENGLISH -> number(number) + "%";
+        case SPANISH -> number(number) + "\u00a0%";
+        };
+    }
+
     String day(LocalDate day) {
         if (YEAR_FIRST.contains(country)) {
             return day.toString();
@@ -64,7 +74,7 @@ record Formats(Language language, String country, Words words) {
         String month = words.text("month." + day.getMonthValue());
         return switch (language) {
         case SPANISH -> day.getDayOfMonth() + " de " + month + " de " + day.getYear();
-        case ENGLISH -> country.equals("US")
+        case ENGLISH -> MONTH_FIRST.contains(country)
                 ? month + " " + day.getDayOfMonth() + ", " + day.getYear()
                 : day.getDayOfMonth() + " " + month + " " + day.getYear();
         };

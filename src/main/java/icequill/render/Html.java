@@ -1,7 +1,7 @@
 package icequill.render;
 
 /**
- * A paper as one HTML page that needs no other file but the shop's logo.
+ * A paper as one HTML page that needs no other file.
  *
  * @param text well-formed, so that it is XHTML as well
  */

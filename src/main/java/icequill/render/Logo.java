@@ -1,36 +1,40 @@
 package icequill.render;
 
 import icequill.party.Shop;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
-import javax.imageio.ImageIO;
 
 /** The shop's picture, sized to stand in the head of a paper, however large or narrow it is. */
 final class Logo {
 
     private static final int MOST_WIDE = 70;
-    private static final int MOST_HIGH = 18;
+    private static final int MOST_HIGH = 15;
 
     private Logo() {
     }
 
-    /** File name and size in millimeters; empty when the shop has no logo, or one that cannot be read as a picture. */
-    static Map<String, Object> of(Shop shop, Path folder) {
-        return shop.logo().flatMap(name -> read(folder.resolve(name)).map(image -> {
-            int width = Math.min(MOST_WIDE, Math.max(1, MOST_HIGH * image.getWidth() / image.getHeight()));
-            int height = Math.min(MOST_HIGH, Math.max(1, MOST_WIDE * image.getHeight() / image.getWidth()));
-            return Map.<String, Object>of("file", name, "width", width + "mm", "height", height + "mm");
-        })).orElse(Map.of());
+    /** The picture and its size in millimeters; empty when the shop has none. */
+    static Checked<Map<String, Object>> of(Shop shop, Path folder) {
+        return shop.logo().map(name -> read(name, folder)).orElseGet(() -> Checked.sound(Map.of()));
     }
 
-    private static Optional<BufferedImage> read(Path file) {
+    private static Checked<Map<String, Object>> read(String name, Path folder) {
         try {
-            return Optional.ofNullable(ImageIO.read(file.toFile()));
-        } catch (IOException missing) {
-            return Optional.empty();
+            Picture picture = Picture.of(folder.resolve(name));
+            BufferedImage image = picture.image();
+            int width = Math.min(MOST_WIDE, Math.max(1, MOST_HIGH * image.getWidth() / image.getHeight()));
+            int height = Math.min(MOST_HIGH, Math.max(1, MOST_WIDE * image.getHeight() / image.getWidth()));
+            return Checked.sound(Map.of("data", picture.data(), "width", width + "mm", "height", height + "mm"));
+        } catch (IOException unreadable) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("shop.yaml"),
+                    "the logo " + name + " is not there or is no picture",
+                    "a PNG or JPEG that lies in the shop folder"));
         }
     }
 }

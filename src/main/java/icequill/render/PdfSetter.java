@@ -23,6 +23,9 @@ import org.xml.sax.SAXParseException;
 /** Sets HTML as PDF with embedded fonts. */
 final class PdfSetter {
 
+    /** Browsers want it, and it names no file; it is the only document type let through. */
+    private static final String DOCUMENT_TYPE = "<!DOCTYPE html>";
+
     private final Path shop;
 
     PdfSetter(Path shop) {
@@ -59,17 +62,21 @@ final class PdfSetter {
 
     /** No document type and no entity from outside is read. */
     private static Checked<Document> parse(Html html) {
+        String text = html.text().startsWith(DOCUMENT_TYPE)
+                ? html.text().substring(DOCUMENT_TYPE.length())
+                : html.text();
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             factory.setXIncludeAware(false);
             factory.setExpandEntityReferences(false);
-            return Checked.sound(factory.newDocumentBuilder().parse(new InputSource(new StringReader(html.text()))));
+            return Checked.sound(factory.newDocumentBuilder().parse(new InputSource(new StringReader(text))));
         } catch (SAXParseException broken) {
             return Checked
                     .faulty(new Problem(Code.TEMPLATE, new Place("the filled-in template", broken.getLineNumber(), ""),
-                            "not well-formed: " + broken.getMessage(), "close every element; no document type"));
+                            "not well-formed: " + broken.getMessage(),
+                            "close every element; no document type but " + DOCUMENT_TYPE));
         } catch (SAXException | IOException | ParserConfigurationException broken) {
             throw new IllegalStateException(broken);
         }

@@ -40,11 +40,11 @@ public final class Printer {
     }
 
     private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {
-        return templates.fill("paper.css.ftl", model).then(style -> {
+        return Logo.of(paper.shop(), shop).then(logo -> templates.fill("paper.css.ftl", model).then(style -> {
             Map<String, Object> whole = new LinkedHashMap<>(model);
-            whole.put("logo", Logo.of(paper.shop(), shop));
+            whole.put("logo", logo);
             whole.put("style", style);
             return templates.fill(template, whole).map(Html::new);
-        });
+        }));
     }
 }

@@ -6,13 +6,19 @@ import icequill.explain.Phrase;
 import icequill.money.Exact;
 import icequill.money.Rounding;
 import icequill.party.Language;
+import icequill.party.Wording;
 import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Says phrases and figures to a person, in the words and formats of a language and country. */
 public final class Sentences {
+
+    private static final Pattern PLACE = Pattern.compile("\\{([0-9])\\}");
 
     private final Formats formats;
 
@@ -36,11 +42,28 @@ public final class Sentences {
 
     /** The sentence under the phrase's key with its facts in place. */
     public String say(Phrase phrase) {
-        String sentence = word(phrase.key());
-        for (int i = 0; i < phrase.facts().size(); i++) {
-            sentence = sentence.replace("{" + i + "}", fact(phrase.facts().get(i)));
-        }
-        return sentence;
+        return word(phrase.key(), phrase.facts().stream().map(this::fact).toArray(String[]::new));
+    }
+
+    /** The sentence under a key with details in its places {0}, {1} and so on; a place within a detail is left alone. */
+    String word(String key, String... details) {
+        return PLACE.matcher(word(key))
+                .replaceAll(place -> Matcher.quoteReplacement(details[Integer.parseInt(place.group(1))]));
+    }
+
+    /** What the shop calls a thing, in the language of the reader. */
+    String in(Wording wording) {
+        return wording.in(formats.language());
+    }
+
+    /** Names in the rates are written small, as within a sentence; this begins one. Empty stays empty. */
+    static String capitalized(String text) {
+        int first = text.isEmpty() ? 0 : text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+    }
+
+    Formats formats() {
+        return formats;
     }
 
     /** The figure as arithmetic a customer can follow with pencil and paper; roundings are left to the result. */
@@ -52,7 +75,7 @@ public final class Sentences {
         case Figure.Rounded rounded -> formula(rounded.of());
         case Figure.RaisedTo raised ->
             formula(Figure.term(Rounding.halfUp(raised.exact(), raised.step().scale()), unit(raised.of())));
-        case Figure.Share share -> word("formula.share").replace("{0}", formats.number(share.amount()));
+        case Figure.Share share -> word("formula.share", number(share.amount()));
         };
     }
 
@@ -88,10 +111,10 @@ public final class Sentences {
     private String term(Figure.Term term) {
         String unit = term.unit();
         int slash = unit.indexOf('/');
-        String number = number(term.number());
         if (unit.equals("%")) {
-            return number + "\u00a0%";
+            return formats.percent(term.number());
         }
+        String number = number(term.number());
         if (slash < 0) {
             return Unit.ofSymbol(unit).map(known -> measure(term.number(), unit)).orElse(number);
         }
@@ -126,16 +149,13 @@ public final class Sentences {
     private String fact(Fact fact) {
         return switch (fact) {
         case Fact.Text text -> text.text();
-        case Fact.Named named -> switch (formats.language()) {
-        case ENGLISH -> named.english();
-        case SPANISH -> named.spanish();
-        };
+        case Fact.Named named -> in(new Wording(named.english(), named.spanish()));
         case Fact.Word word -> word(word.key());
         case Fact.Measure measure -> measure.unit().isEmpty()
                 ? formats.number(measure.number())
                 : measure(measure.number(), measure.unit());
         case Fact.Amount amount -> formats.amount(amount.amount());
-        case Fact.Part part -> formats.number(part.percent().value()) + "\u00a0%";
+        case Fact.Part part -> formats.percent(part.percent().value());
         case Fact.Day day -> formats.day(day.date());
         case Fact.Time time -> formats.time(time.time());
         };

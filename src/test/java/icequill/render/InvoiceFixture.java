@@ -53,23 +53,27 @@ import javax.money.MonetaryAmount;
 
 /** Invoices for tests of looks, with amounts written down, not priced. */
 public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit currency, String country, String customer,
-        int lines, Optional<String> logo) {
+        int lines, Optional<String> logo, Optional<String> number) {
 
     public static InvoiceFixture of(Language language, PaperSize size, String currency, String country) {
         return new InvoiceFixture(language, size, Currencies.find(currency).orElseThrow(), country, "Crumb & Crust", 2,
-                Optional.empty());
+                Optional.empty(), Optional.of("2026-0114"));
     }
 
     public InvoiceFixture withCustomer(String name) {
-        return new InvoiceFixture(language, size, currency, country, name, lines, logo);
+        return new InvoiceFixture(language, size, currency, country, name, lines, logo, number);
     }
 
     public InvoiceFixture withLines(int count) {
-        return new InvoiceFixture(language, size, currency, country, customer, count, logo);
+        return new InvoiceFixture(language, size, currency, country, customer, count, logo, number);
     }
 
     public InvoiceFixture withLogo(String file) {
-        return new InvoiceFixture(language, size, currency, country, customer, lines, Optional.of(file));
+        return new InvoiceFixture(language, size, currency, country, customer, lines, Optional.of(file), number);
+    }
+
+    public InvoiceFixture asDraft() {
+        return new InvoiceFixture(language, size, currency, country, customer, lines, logo, Optional.empty());
     }
 
     public Invoice invoice() {
@@ -90,7 +94,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(new Finding.Recommendation("New float.", false)), Place.NOWHERE);
         MachineReport report = new MachineReport(RatesFixture.site().machine("head").orElseThrow(), finding,
                 List.of("brushed"));
-        return new Invoice(Optional.of("2026-0114"), LocalDate.of(2026, 5, 14), LocalDate.of(2026, 6, 13), shop,
+        return new Invoice(number, LocalDate.of(2026, 5, 14), LocalDate.of(2026, 6, 13), shop,
                 language,
                 size, new BillTo(customer, Optional.of("Accounts"), address, Optional.empty()), Optional.of("V-30881"),
                 attended, List.of(report), invoiceLines(), totals(),
@@ -117,14 +121,24 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 Phrase.of("line.material", new Fact.Named("descaler", "desincrustante")), Optional.of("back room"),
                 new Quantity(new BigDecimal("13"), Unit.FLUID_OUNCE),
                 Optional.of(new UnitPrice(amount("100"), Unit.FLUID_OUNCE)), list, list.subtract(net), net,
-                new Explanation(charged ? figure : figure.minus(figure), List.of()), charged,
-                Phrase.of("tax.taxed", new Fact.Part(Percent.of("8"))));
+                new Explanation(charged ? figure : figure.minus(figure), reasons(outcome)), charged,
+                charged
+                        ? Phrase.of("tax.taxed", new Fact.Part(Percent.of("8")))
+                        : Phrase.of("tax.seller-consumes", new Fact.Word("class.chemicals")));
+    }
+
+    private static List<Phrase> reasons(Outcome outcome) {
+        return outcome == Outcome.WARRANTY
+                ? List.of(Phrase.of("reason.outcome.warranty", new Fact.Text("Quillmaker Ice")))
+                : List.of(Phrase.of("reason.dose"));
     }
 
     private Totals totals() {
         MonetaryAmount net = amount(String.valueOf(1300L * (lines - 1)));
         TaxRate rate = new TaxRate("sales", TaxRate.Category.S,
-                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("8"))), Optional.empty());
+                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("5")),
+                        new TaxRate.Component(new Wording("county", "condado"), Percent.of("3"))),
+                Optional.empty());
         TaxTotal tax = TaxTotals
                 .of(List.of(new Taxable(rate, net)), TaxBasis.INVOICE, currency).getFirst();
         Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);

@@ -88,10 +88,43 @@ class PrinterTest {
 
         List<String> pages = pages(pdf(invoice));
 
-        assertThat(pages.size()).isBetween(3, 4);
-        assertThat(String.join("", pages).split("Descaler – back room", -1)).hasSize(42);
+        assertThat(pages.size()).isBetween(2, 4);
+        assertThat(String.join("", pages).split("Descaler", -1)).hasSize(42);
         assertThat(pages.get(1)).contains("What, and how it was figured", "Page 2 of " + pages.size(),
                 "Invoice 2026-0114");
+    }
+
+    /** However the lines fall, the page that bears the sums bears the last line too, and the notes below. */
+    @ParameterizedTest(name = "{0} lines")
+    @ValueSource(ints = {2, 5, 6, 7, 8, 9, 10, 11, 12, 30})
+    void invoice_anyCountOfLines_sumsStandWithTheLastLineAndTheNotes(int lines) throws IOException {
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLines(lines).invoice();
+
+        List<String> withSums = pages(pdf(invoice)).stream().map(page -> page.replaceAll("\\s+", " "))
+                .filter(page -> page.contains("Total before tax")).toList();
+
+        assertThat(withSums).hasSize(1);
+        assertThat(withSums.getFirst()).contains("Under warranty", "Total due (USD)", "Your limit for this visit");
+    }
+
+    @Test
+    void invoice_draft_saysSoAndAsksForNothing() {
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").asDraft().invoice();
+
+        String html = Printer.of(shop).html(invoice).orElseThrow().text();
+
+        assertThat(html).contains("<h1>Draft invoice</h1>", "Do not pay.", "1,404.00").doesNotContain("Please pay by",
+                "Total due", "2026-0114");
+    }
+
+    @Test
+    void invoice_nothingDue_saysSoAndGivesNoAccount() {
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLines(1).invoice();
+
+        String html = Printer.of(shop).html(invoice).orElseThrow().text();
+
+        assertThat(html).contains("USD\u00a00.00", "Nothing to pay").doesNotContain("Please pay by", "Pay to",
+                "bank details");
     }
 
     @Test
@@ -142,6 +175,22 @@ class PrinterTest {
 
         assertThat(pages(pdf)).hasSizeLessThanOrEqualTo(2);
         assertThat(pdf.length).isLessThan(400_000);
+        // The page can be sent or opened anywhere: its picture is in it.
+        assertThat(Printer.of(shop).html(invoice).orElseThrow().text())
+                .startsWith("<!DOCTYPE html>").contains("src=\"data:image/png;base64,", "<meta charset=\"utf-8\"/>")
+                .doesNotContain("logo.png");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"missing.png", "text.png"})
+    void invoice_logoThatIsNoPicture_isAProblem(String name) throws IOException {
+        Files.writeString(shop.resolve("text.png"), "not a picture");
+        Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLogo(name).invoice();
+
+        List<Problem> problems = Printer.of(shop).html(invoice).problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED);
+        assertThat(problems.getFirst().message()).contains(name);
     }
 
     @Test
@@ -152,6 +201,8 @@ class PrinterTest {
         String html = Printer.of(shop).html(invoice).orElseThrow().text();
 
         assertThat(html).doesNotContain("<script>").contains("&lt;script&gt;", "&amp;", "No &lt;ice&gt;.");
+        String style = html.substring(html.indexOf("<style"), html.indexOf("</style>"));
+        assertThat(style).contains("Frost \\26  Daughters").doesNotContain("&");
     }
 
     @Test
@@ -258,7 +309,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|how|fact|visit|machine|total|invoice|table)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
