@@ -1,12 +1,15 @@
 package icequill;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +43,38 @@ class LauncherIT {
         assertThat(ran.status()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("invoice-2026-0111", "Mercado del Mar");
         assertThat(folder.resolve("look/papers/invoice-2026-0111.pdf")).isNotEmptyFile();
+    }
+
+    /** The cache makes the fast start; it must go with the image, and must not hide a library that the user replaced. */
+    @Test
+    void cache_movedImage_fitsUntilAJarIsReplaced(@TempDir Path folder) throws Exception {
+        assumeThat(IMAGE.resolve("lib/icequill.aot")).exists();
+        Path moved = folder.resolve("moved");
+        copy(IMAGE, moved);
+        String program = moved.resolve("bin/icequill").toString();
+        Map<String, String> insist = Map.of("PATH", "/usr/bin:/bin", "JDK_JAVA_OPTIONS", "-XX:AOTMode=on");
+
+        assertThat(run(folder, insist, program, "--version").status()).isZero();
+
+        Path library = onlyJar(moved.resolve("lib"), "freemarker-");
+        Files.setLastModifiedTime(library, FileTime.from(Instant.parse("2020-02-20T20:20:20Z")));
+        assertThat(run(folder, insist, program, "--version").status()).isNotZero();
+        assertThat(run(folder, Map.of("PATH", "/usr/bin:/bin"), program, "--version"))
+                .isEqualTo(new Ran(0, "icequill 0.1.0\n", ""));
+    }
+
+    @Test
+    void fileNameWithAccent_noLocaleSet_isFound(@TempDir Path folder) throws Exception {
+        String program = IMAGE.resolve("bin/icequill").toAbsolutePath().toString();
+        run(folder, Map.of(), program, "new", "shop", "--demo");
+        // By the shell, because the JVM of the tests may itself run without a locale.
+        run(folder, Map.of("PATH", "/usr/bin:/bin"), "sh", "-c",
+                "cp shop/visits/late-call.yaml \"shop/visits/Jos$(printf '\\303\\251').yaml\"");
+
+        Ran ran = run(folder, Map.of("PATH", "/usr/bin:/bin"), "sh", "-c",
+                "'" + program + "' price \"shop/visits/Jos$(printf '\\303\\251').yaml\"");
+
+        assertThat(ran.status()).as(ran.err()).isZero();
     }
 
     /** Two processes, the second in a locale with digits of its own and another time zone, print the same bytes. */
@@ -110,6 +145,14 @@ class LauncherIT {
         int status = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start().waitFor();
         return new Ran(status, Files.readString(out, StandardCharsets.UTF_8),
                 Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    private static Path onlyJar(Path lib, String start) throws IOException {
+        try (Stream<Path> jars = Files.list(lib)) {
+            List<Path> found = jars.filter(jar -> jar.getFileName().toString().startsWith(start)).toList();
+            assertThat(found).hasSize(1);
+            return found.getFirst();
+        }
     }
 
     private static void copy(Path from, Path to) throws IOException {
