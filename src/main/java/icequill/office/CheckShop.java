@@ -36,12 +36,8 @@ public final class CheckShop {
             whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
         }
         List<Path> visits = whole.visits();
-        visits.forEach(file -> problems.addAll(VisitInHand.of(ShopFolder.read(folder), file).problems()));
-        Problems all = new Problems();
-        all.addAll(whole.problems());
-        all.addAll(Glyphs.problems(whole.texts()));
-        all.addAll(problems.list());
-        return new Report(whole.sites().size(), visits.size(), all.list());
+        visits.forEach(file -> VisitInHand.read(whole, file, problems));
+        return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
     }
 
     /** An expired certificate does not stop an invoice, it makes tax due; the office wants to know beforehand. */

@@ -87,7 +87,7 @@ public final class Demo {
             String number = "2026-0" + (FIRST_NUMBER + i);
             problems.take(VisitInHand.of(ShopFolder.read(folder), visit)).ifPresent(hand -> {
                 Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(), false);
-                problems.take(office.invoice(visit, wish)).ifPresent(papers::add);
+                problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
             });
         }
         if (papers.isEmpty() && problems.isEmpty()) {

@@ -55,15 +55,16 @@ public final class Office {
      * anything. A price above the customer's limit is a problem.
      */
     public Checked<WrittenPaper> invoice(Path file, Wish wish) {
+        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> invoice(hand, wish));
+    }
+
+    /** The same for a visit that was priced already. */
+    Checked<WrittenPaper> invoice(VisitInHand hand, Wish wish) {
         Optional<Problem> badNumber = wish.number().filter(number -> !number.matches(NUMBER))
                 .map(number -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                        "the number \"" + number + "\" cannot be used",
-                        "up to 30 letters, digits and hyphens"));
-        if (badNumber.isPresent()) {
-            return Checked.faulty(badNumber.get());
-        }
-        return VisitInHand.of(ShopFolder.read(folder), file).then(Office::withinLimit)
-                .then(hand -> assembled(hand, wish).then(invoice -> write(hand, invoice, wish)));
+                        "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens"));
+        return badNumber.map(Checked::<VisitInHand>faulty).orElseGet(() -> withinLimit(hand))
+                .then(found -> assembled(found, wish).then(invoice -> write(found, invoice, wish)));
     }
 
     private static Checked<VisitInHand> withinLimit(VisitInHand hand) {

@@ -25,26 +25,41 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
 
     /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
     static Checked<VisitInHand> of(ShopFolder folder, Path file) {
+        Problems problems = new Problems();
+        Optional<VisitInHand> hand = read(folder, file, problems);
+        return report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /** All that is wrong with what was read from the folder so far, and what was found beyond that. */
+    static Problems report(ShopFolder folder, Problems beyond) {
+        Problems all = new Problems();
+        all.addAll(folder.problems());
+        all.addAll(Glyphs.problems(folder.texts()));
+        all.addAll(beyond.list());
+        return all;
+    }
+
+    /**
+     * The visit as far as it could be worked out; empty where something is missing, which was reported.
+     *
+     * @param problems those are added here that the folder itself cannot know
+     */
+    static Optional<VisitInHand> read(ShopFolder folder, Path file, Problems problems) {
         Optional<Visit> visit = folder.visit(file);
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
-        Problems problems = new Problems();
         Optional<Rates> rates = visit
                 .flatMap(found -> folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(found.day()))));
         Optional<PricedVisit> priced = visit.flatMap(found -> site
                 .flatMap(where -> rates.flatMap(prices -> price(found, where, prices, folder, problems))));
         Optional<TaxPlace> place = visit
                 .flatMap(found -> site.flatMap(where -> place(folder, found, where, problems)));
-        Problems all = new Problems();
-        all.addAll(folder.problems());
-        all.addAll(Glyphs.problems(folder.texts()));
-        all.addAll(problems.list());
-        return all.or(() -> {
-            Shop shop = folder.shop().orElseThrow();
-            Site where = site.orElseThrow();
-            TaxedVisit taxed = TaxCalculator.tax(priced.orElseThrow(), place.orElseThrow(), shop.taxBasis(),
-                    where.customer(), visit.orElseThrow().day());
-            return new VisitInHand(shop, where, visit.orElseThrow(), rates.orElseThrow(), taxed);
-        });
+        if (priced.isEmpty() || place.isEmpty()) {
+            return Optional.empty();
+        }
+        Shop shop = folder.shop().orElseThrow();
+        TaxedVisit taxed = TaxCalculator.tax(priced.get(), place.get(), shop.taxBasis(), site.orElseThrow().customer(),
+                visit.orElseThrow().day());
+        return Optional.of(new VisitInHand(shop, site.orElseThrow(), visit.orElseThrow(), rates.orElseThrow(), taxed));
     }
 
     /**

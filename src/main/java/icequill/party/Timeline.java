@@ -30,11 +30,9 @@ public record Timeline<T>(List<Entry<T>> entries) {
         Problems problems = new Problems();
         Timeline<T> timeline = new Timeline<>(entries);
         for (int i = 1; i < timeline.entries.size(); i++) {
-            Entry<T> earlier = timeline.entries.get(i - 1);
             Entry<T> later = timeline.entries.get(i);
-            if (earlier.period().overlaps(later.period())) {
-                problems.add(overlap(earlier, later));
-            }
+            timeline.entries.subList(0, i).stream().filter(earlier -> earlier.period().overlaps(later.period()))
+                    .forEach(earlier -> problems.add(overlap(earlier, later)));
         }
         return problems.or(() -> timeline);
     }

@@ -63,7 +63,7 @@ final class LaborPricing {
         Figure list = Figure.term(billed, Unit.MINUTE.symbol()).times(Figure.price(hourly, Unit.HOUR.symbol()))
                 .over(HOUR)
                 .rounded(Rounding.LINE, currency);
-        Phrase text = Phrase.of("line.labor", Names.of(grade.name()), Names.of(key.band().name()), Names.of(key.on()));
+        Phrase text = Phrase.of("line.labor", Names.of(grade.name()), Names.of(key.band().name()), key.on().word());
         Explanation cost = Explanation.of(costFigure(grade, worked),
                 Phrase.of("owner.wage", new Fact.Amount(grade.wage()), Names.of(grade.place())));
         return new Charge(key.on(), key.outcome(), text, Optional.empty(), Quantity.of(billed, Unit.MINUTE),

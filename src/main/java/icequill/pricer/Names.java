@@ -3,8 +3,6 @@ package icequill.pricer;
 import icequill.explain.Fact;
 import icequill.party.Wording;
 import icequill.problem.Place;
-import icequill.work.ChargeClass;
-import java.util.Locale;
 
 /** Facts made from the shop's own names. */
 final class Names {
@@ -14,10 +12,6 @@ final class Names {
 
     static Fact of(Wording name) {
         return new Fact.Named(name.english(), name.spanish());
-    }
-
-    static Fact of(ChargeClass chargeClass) {
-        return new Fact.Word("class." + chargeClass.name().toLowerCase(Locale.ROOT));
     }
 
     static Fact of(Place place) {

@@ -13,7 +13,6 @@ import icequill.tax.TaxPlace.Rule;
 import icequill.work.ChargeClass;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
@@ -63,7 +62,7 @@ public final class TaxCalculator {
     private record Verdict(Optional<TaxRate> rate, Phrase why) {
 
         static Verdict of(Rule rule, ChargeClass chargeClass, TaxPlace.Regime regime, boolean partsFurnished) {
-            Fact name = new Fact.Word("class." + chargeClass.name().toLowerCase(Locale.ROOT));
+            Fact name = chargeClass.word();
             Fact total = new Fact.Part(rule.rate().total());
             return switch (rule.taxability()) {
             case TAXABLE -> new Verdict(Optional.of(rule.rate()), Phrase.of("tax.taxed", total));

@@ -1,8 +1,16 @@
 package icequill.work;
 
+import icequill.explain.Fact;
+import java.util.Locale;
+
 /** What a charge is for. Taxes, discounts and agreements treat the classes differently. */
 public enum ChargeClass {
     CLEANING, REPAIR, DIAGNOSIS, TRAVEL, CHEMICALS, FILTERS, PARTS, DISPOSAL;
+
+    /** Its name, for a reader. */
+    public Fact word() {
+        return new Fact.Word("class." + name().toLowerCase(Locale.ROOT));
+    }
 
     /** Whether a technician's time can be charged under this class. */
     public boolean isLabor() {

@@ -38,6 +38,15 @@ class DatedTest {
     }
 
     @Test
+    void of_overlapAcrossAnotherEntry_reportedToo() {
+        List<Problem> problems = Timeline.of(List.of(entry("whole", "2026-01-01", null),
+                entry("spring", "2026-03-01", "2026-06-01"), entry("autumn", "2026-09-01", "2026-12-01"))).problems();
+
+        assertThat(problems).extracting(problem -> problem.place().file()).containsExactly("spring.yaml",
+                "autumn.yaml");
+    }
+
+    @Test
     void period_empty_refused() {
         LocalDate day = LocalDate.of(2026, 1, 1);
 
