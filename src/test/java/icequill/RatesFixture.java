@@ -162,7 +162,8 @@ public final class RatesFixture {
 
     public static Customer customer() {
         return new Customer("Crumb & Crust", Optional.empty(),
-                Timeline.always(new BillTo("Crumb & Crust", Optional.empty(), address(), Optional.empty())),
+                Timeline.always(
+                        new BillTo("Crumb & Crust", Optional.empty(), address(), Optional.empty(), Optional.empty())),
                 Optional.empty(), Optional.empty(), false, List.of(), Optional.empty());
     }
 

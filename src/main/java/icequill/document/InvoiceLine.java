@@ -3,6 +3,7 @@ package icequill.document;
 import icequill.explain.Explanation;
 import icequill.explain.Phrase;
 import icequill.pricer.UnitPrice;
+import icequill.tax.LineTax;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.Quantity;
@@ -14,9 +15,7 @@ import javax.money.MonetaryAmount;
  *
  * @param machine where it stands, if the line was for one machine
  * @param allowance taken off the list price
- * @param taxed whether tax is charged on it
- * @param why it is taxed or not
  */
 public record InvoiceLine(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<String> machine,
         Quantity quantity, Optional<UnitPrice> unitPrice, MonetaryAmount list, MonetaryAmount allowance,
-        MonetaryAmount net, Explanation how, boolean taxed, Phrase why) {}
+        MonetaryAmount net, Explanation how, LineTax tax) {}

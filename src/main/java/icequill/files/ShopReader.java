@@ -32,7 +32,8 @@ final class ShopReader {
             return Optional.empty();
         }
         return Optional.of(new Shop(fields.text("name").orElse(""), address.get(), fields.text("phone").orElse(""),
-                fields.text("email").orElse(""), details(fields, "registrations"), remittance.get(), zone.get(),
+                fields.text("email").orElse(""), details(fields, "registrations"), fields.text("vatId"),
+                remittance.get(), zone.get(),
                 currency.get(), fields.text("language").flatMap(Language::ofTag).orElse(Language.ENGLISH),
                 fields.constant("paper", PaperSize.class).orElse(PaperSize.LETTER),
                 fields.text("accent").orElse("#000000"), fields.text("logo"),
@@ -53,7 +54,8 @@ final class ShopReader {
 
     private static Optional<Remittance> remittance(Fields fields) {
         return fields.child("address").flatMap(ShopReader::address)
-                .map(address -> new Remittance(fields.text("payee").orElse(""), address, details(fields, "bank")));
+                .map(address -> new Remittance(fields.text("payee").orElse(""), address, details(fields, "bank"),
+                        fields.text("account")));
     }
 
     private static List<Remittance.Detail> details(Fields fields, String key) {

@@ -77,7 +77,7 @@ final class SiteReader {
                 .flatMap(found -> from.flatMap(first -> period(entry, first, entry.day("until")))
                         .map(period -> new Timeline.Entry<>(period,
                                 new BillTo(entry.text("name").orElse(""), entry.text("attention"), found,
-                                        entry.text("email")),
+                                        entry.text("email"), entry.text("vatId")),
                                 entry.place())));
     }
 

@@ -52,7 +52,8 @@ final class TaxesReader {
         Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
         List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
                 .flatMap(name -> part.percent("percent", MOST)
-                        .map(percent -> new TaxRate.Component(name, percent)))
+                        .flatMap(percent -> part.constant("levy", TaxRate.Levy.class)
+                                .map(levy -> new TaxRate.Component(name, percent, levy))))
                 .stream()).toList();
         if (category.isEmpty()) {
             return Optional.empty();

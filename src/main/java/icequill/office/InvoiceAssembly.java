@@ -77,7 +77,7 @@ record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisi
         return new InvoiceLine(line.chargeClass(), line.outcome(), line.text(),
                 line.machine().flatMap(site::machine).map(Machine::where), line.quantity(), line.unitPrice(),
                 line.list(),
-                line.allowance(), line.net(), line.how(), tax.isTaxed(), tax.why());
+                line.allowance(), line.net(), line.how(), tax);
     }
 
     private Totals totals() {

@@ -1,13 +1,15 @@
 package icequill.party;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where money is to be sent.
  *
  * @param bank what the payer needs for a transfer, as name and value, for example "Routing" and its number
+ * @param account the account by itself, an IBAN where there is one; for electronic invoices
  */
-public record Remittance(String payee, Address address, List<Detail> bank) {
+public record Remittance(String payee, Address address, List<Detail> bank, Optional<String> account) {
 
     /** A name and its value, both printed as they are. */
     public record Detail(String name, String value) {}

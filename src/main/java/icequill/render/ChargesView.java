@@ -48,7 +48,7 @@ record ChargesView(List<InvoiceLine> all, Totals totals, List<Phrase> remarks, b
         view.put("list", sentences.formats().amount(line.list()));
         view.put("amount", sentences.formats().amount(line.net()));
         view.put("how", how(line));
-        view.put("marked", line.taxed() && done().anyMatch(other -> !other.taxed()));
+        view.put("marked", line.tax().isTaxed() && done().anyMatch(other -> !other.tax().isTaxed()));
         return view;
     }
 
@@ -72,12 +72,13 @@ record ChargesView(List<InvoiceLine> all, Totals totals, List<Phrase> remarks, b
 
     /** Which lines are taxed, and why the others are not, each reason once. */
     private String taxNote() {
-        List<String> reasons = done().filter(line -> !line.taxed()).map(InvoiceLine::why).map(sentences::say).distinct()
+        List<String> reasons = done().filter(line -> !line.tax().isTaxed()).map(line -> line.tax().why())
+                .map(sentences::say).distinct()
                 .toList();
         if (reasons.isEmpty()) {
             return done().findAny().map(any -> sentences.word("note.all-taxed")).orElse("");
         }
-        String key = done().anyMatch(InvoiceLine::taxed) ? "note.some-taxed" : "note.none-taxed";
+        String key = done().anyMatch(line -> line.tax().isTaxed()) ? "note.some-taxed" : "note.none-taxed";
         return sentences.word(key, String.join("; ", reasons));
     }
 }

@@ -15,7 +15,12 @@ import java.util.Optional;
 public record TaxRate(String id, Category category, List<Component> components, Optional<Wording> reason) {
 
     /** Part of a rate that one authority levies. */
-    public record Component(Wording name, Percent percent) {}
+    public record Component(Wording name, Percent percent, Levy levy) {}
+
+    /** Whose a part of a rate is; electronic invoices tell the two parts of US sales taxes apart. */
+    public enum Levy {
+        NATION, STATE, LOCAL
+    }
 
     /** The tax categories of UN/CEFACT list 5305 that the program uses. */
     public enum Category {

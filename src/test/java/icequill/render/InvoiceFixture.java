@@ -25,6 +25,7 @@ import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Place;
+import icequill.tax.LineTax;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxPlace.Rule;
 import icequill.tax.TaxRate;
@@ -81,7 +82,10 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         Address address = new Address(List.of("12 Mill Lane"), "Alderton", "NY", "10999", country);
         Shop shop = new Shop("Frost & Daughters", address, "555-0100", "office@frost.example",
                 List.of(new Remittance.Detail("Tax ID", "00-1")),
-                new Remittance("Frost & Daughters", address, List.of(new Remittance.Detail("Account", "0042"))), zone,
+                Optional.of("DE123456789"),
+                new Remittance("Frost & Daughters", address, List.of(new Remittance.Detail("Account", "0042")),
+                        Optional.of("DE02120300000000202051")),
+                zone,
                 currency, language, size, "#7a2e1d", logo, TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30);
         ZonedDateTime arrived = ZonedDateTime.of(2026, 5, 13, 16, 20, 0, 0, zone);
         Attended attended = new Attended("V-7", "Mill Lane", Optional.of("0042"), address,
@@ -96,7 +100,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of("brushed"));
         return new Invoice(number, LocalDate.of(2026, 5, 14), LocalDate.of(2026, 6, 13), shop,
                 language,
-                size, new BillTo(customer, Optional.of("Accounts"), address, Optional.empty()), Optional.of("V-30881"),
+                size, new BillTo(customer, Optional.of("Accounts"), address, Optional.empty(), Optional.empty()),
+                Optional.of("V-30881"),
                 attended, List.of(report), invoiceLines(), totals(),
                 List.of(Phrase.of("remark.limit", new Fact.Amount(amount("400")))));
     }
@@ -121,10 +126,11 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 Phrase.of("line.material", new Fact.Named("descaler", "desincrustante")), Optional.of("back room"),
                 new Quantity(new BigDecimal("13"), Unit.FLUID_OUNCE),
                 Optional.of(new UnitPrice(amount("100"), Unit.FLUID_OUNCE)), list, list.subtract(net), net,
-                new Explanation(charged ? figure : figure.minus(figure), reasons(outcome)), charged,
-                charged
-                        ? Phrase.of("tax.taxed", new Fact.Part(Percent.of("8")))
-                        : Phrase.of("tax.seller-consumes", new Fact.Word("class.chemicals")));
+                new Explanation(charged ? figure : figure.minus(figure), reasons(outcome)),
+                new LineTax(net, Explanation.of(Figure.price(net, "")),
+                        charged ? Optional.of(rate()) : Optional.empty(), charged
+                                ? Phrase.of("tax.taxed", new Fact.Part(Percent.of("8")))
+                                : Phrase.of("tax.seller-consumes", new Fact.Word("class.chemicals"))));
     }
 
     private static List<Phrase> reasons(Outcome outcome) {
@@ -135,10 +141,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     private Totals totals() {
         MonetaryAmount net = amount(String.valueOf(1300L * (lines - 1)));
-        TaxRate rate = new TaxRate("sales", TaxRate.Category.S,
-                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("5")),
-                        new TaxRate.Component(new Wording("county", "condado"), Percent.of("3"))),
-                Optional.empty());
+        TaxRate rate = rate();
         TaxTotal tax = TaxTotals
                 .of(List.of(new Taxable(rate, net)), TaxBasis.INVOICE, currency).getFirst();
         Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
@@ -148,6 +151,13 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), TaxPlace.Regime.SALES_TAX, "NY", rules,
                 Place.NOWHERE);
         return new Totals(net, Optional.empty(), net, place, List.of(tax), tax.tax(), net.add(tax.tax()));
+    }
+
+    private static TaxRate rate() {
+        return new TaxRate("sales", TaxRate.Category.S,
+                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("5"), TaxRate.Levy.STATE),
+                        new TaxRate.Component(new Wording("county", "condado"), Percent.of("3"), TaxRate.Levy.LOCAL)),
+                Optional.empty());
     }
 
     private MonetaryAmount amount(String number) {

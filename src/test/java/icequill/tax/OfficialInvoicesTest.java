@@ -106,7 +106,8 @@ class OfficialInvoicesTest {
         Category code = Category.valueOf(text(category, "ID"));
         return code.isTaxed()
                 ? new TaxRate("VAT", code,
-                        List.of(new TaxRate.Component(Wording.same("VAT"), new Percent(number(category, "Percent")))),
+                        List.of(new TaxRate.Component(Wording.same("VAT"), new Percent(number(category, "Percent")),
+                                TaxRate.Levy.NATION)),
                         Optional.empty())
                 : new TaxRate("VAT", code, List.of(), Optional.of(Wording.same("as printed")));
     }

@@ -112,7 +112,8 @@ class TaxTest {
 
     static TaxRate rate(String... percents) {
         return new TaxRate("sales", Category.S, Arrays.stream(percents)
-                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent))).toList(),
+                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent), TaxRate.Levy.STATE))
+                .toList(),
                 Optional.empty());
     }
 }
