@@ -36,6 +36,7 @@ td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal;
 .pay .by { width: 24%; padding-right: 3mm; }
 .pay .by .strong { font-size: 10.5pt; padding-top: 1mm; }
 .pay .where { width: 48%; font-size: 8.3pt; line-height: 1.22; }
+.pay .why { width: 72%; }
 .pay .where .part { white-space: nowrap; }
 .pay .warning { margin-top: 1mm; }
 

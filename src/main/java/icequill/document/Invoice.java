@@ -21,7 +21,7 @@ public record Invoice(Optional<String> number, LocalDate date, LocalDate due, Sh
         BillTo billTo, Optional<String> vendorNumber, Attended attended, List<MachineReport> machines,
         List<InvoiceLine> lines, Totals totals, List<Phrase> remarks)
         implements
-        Paper {
+        Bill {
 
     public Invoice {
         machines = List.copyOf(machines);
@@ -29,7 +29,14 @@ public record Invoice(Optional<String> number, LocalDate date, LocalDate due, Sh
         remarks = List.copyOf(remarks);
     }
 
-    public boolean isDraft() {
-        return number.isEmpty();
+    @Override
+    public Served served() {
+        return new Served(attended.site(), attended.storeNumber(), attended.address(),
+                attended.order().purchaseOrder(), attended.arrived().toLocalDate(), attended.left().toLocalDate());
+    }
+
+    @Override
+    public Optional<LocalDate> dueDate() {
+        return Optional.of(due);
     }
 }

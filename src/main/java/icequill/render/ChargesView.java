@@ -16,9 +16,9 @@ import java.util.stream.Stream;
  * Lines, how each was figured, and what stands below the sums, as texts for {@code parts/charges.ftlh}.
  *
  * @param remarks printed below the sums
- * @param payable whether the sum is asked for, and not only shown
+ * @param label of the last sum
  */
-record ChargesView(List<InvoiceLine> all, Totals totals, List<Phrase> remarks, boolean payable, Sentences sentences) {
+record ChargesView(List<InvoiceLine> all, Totals totals, List<Phrase> remarks, String label, Sentences sentences) {
 
     Map<String, Object> model() {
         List<Map<String, Object>> lines = done().map(this::line).toList();
@@ -26,7 +26,7 @@ record ChargesView(List<InvoiceLine> all, Totals totals, List<Phrase> remarks, b
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("lines", lines.subList(0, last));
         model.put("closing", lines.subList(last, lines.size()));
-        model.put("totals", new TotalsView(totals, payable, sentences).rows());
+        model.put("totals", new TotalsView(totals, label, sentences).rows());
         model.put("notes", notes());
         model.put("declined", all.stream().filter(line -> !line.outcome().isDone()).map(this::line).toList());
         return model;

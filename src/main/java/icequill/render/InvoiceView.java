@@ -1,12 +1,8 @@
 package icequill.render;
 
 import icequill.document.Invoice;
-import icequill.party.BillTo;
-import icequill.party.Shop;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** An invoice as texts, ready for {@code invoice.ftlh}. */
@@ -18,20 +14,13 @@ record InvoiceView(Invoice invoice, Sentences sentences) {
     }
 
     private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("lang", invoice.language().tag());
-        model.put("size", invoice.size().name().toLowerCase(Locale.ROOT));
-        model.put("accent", invoice.shop().accent());
-        model.put("w", Words.of(invoice.language()).all());
-        model.put("title", title());
+        Map<String, Object> model = new LinkedHashMap<>(
+                new LetterView(invoice, title(), sentences).model(invoice.billTo(), facts()));
         model.put("draft", invoice.isDraft());
         model.put("currency", currency());
-        model.put("shop", shop(invoice.shop()));
-        model.put("billTo", billTo(invoice.billTo()));
-        model.put("facts", facts());
         model.put("pay", pay());
         model.putAll(new VisitView(invoice.attended(), invoice.machines(), sentences).model());
-        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), !invoice.isDraft(),
+        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), label(),
                 sentences).model());
         return model;
     }
@@ -41,23 +30,12 @@ record InvoiceView(Invoice invoice, Sentences sentences) {
                 .orElseGet(() -> sentences.word("invoice.draft"));
     }
 
+    private String label() {
+        return sentences.word(invoice.isDraft() ? "total.draft" : "total.gross");
+    }
+
     private String currency() {
         return invoice.totals().gross().getCurrency().getCurrencyCode();
-    }
-
-    private static Map<String, Object> shop(Shop shop) {
-        return Map.of("name", shop.name(), "lines", shop.address().lines(), "contact",
-                shop.phone() + " · " + shop.email(), "registrations",
-                shop.registrations().stream().map(entry -> entry.name() + " " + entry.value()).toList(), "payee",
-                shop.remittance().payee(), "payeeLines", shop.remittance().address().lines(), "bank",
-                shop.remittance().bank().stream().map(entry -> Details.pair(entry.name(), entry.value())).toList());
-    }
-
-    private static Map<String, Object> billTo(BillTo billTo) {
-        List<String> lines = new ArrayList<>();
-        billTo.attention().ifPresent(lines::add);
-        lines.addAll(billTo.address().lines());
-        return Map.of("name", billTo.name(), "lines", lines);
     }
 
     private List<Map<String, String>> facts() {
@@ -72,7 +50,7 @@ record InvoiceView(Invoice invoice, Sentences sentences) {
     private Map<String, Object> pay() {
         boolean nothing = invoice.totals().gross().isZero();
         boolean asked = !nothing && !invoice.isDraft();
-        return Map.of("label", sentences.word(invoice.isDraft() ? "total.draft" : "total.gross"), "amount",
+        return Map.of("label", label(), "amount",
                 currency() + "\u00a0" + sentences.formats().amount(invoice.totals().gross()), "nothing", nothing, "by",
                 asked ? sentences.formats().day(invoice.due()) : "");
     }

@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.problem.Checked;
@@ -31,6 +32,7 @@ public final class Printer {
     public Checked<Html> html(Paper paper) {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
+        case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         };
     }
 

@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 /**
  * The sums of a paper. Parts of a tax stand in an inner column, so that the outer column adds up from top to bottom.
  *
- * @param payable whether the sum is asked for, and not only shown
+ * @param label of the last sum
  */
-record TotalsView(Totals totals, boolean payable, Sentences sentences) {
+record TotalsView(Totals totals, String label, Sentences sentences) {
 
     /** What a row is to its neighbors. */
     private enum Rank {
@@ -33,13 +33,9 @@ record TotalsView(Totals totals, boolean payable, Sentences sentences) {
         if (totals.taxes().isEmpty()) {
             rows.add(row(sentences.word("total.no-tax"), "", sentences.formats().amount(totals.tax()), Rank.SUM));
         }
-        rows.add(row(label(payable, totals, sentences), "", sentences.formats().amount(totals.gross()), Rank.LAST));
+        rows.add(row(label + " (" + totals.gross().getCurrency().getCurrencyCode() + ")", "",
+                sentences.formats().amount(totals.gross()), Rank.LAST));
         return rows;
-    }
-
-    private static String label(boolean payable, Totals totals, Sentences sentences) {
-        return sentences.word(payable ? "total.gross" : "total.draft") + " ("
-                + totals.gross().getCurrency().getCurrencyCode() + ")";
     }
 
     private List<Map<String, Object>> taxes(TaxTotal tax) {

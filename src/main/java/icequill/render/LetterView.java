@@ -1,0 +1,43 @@
+package icequill.render;
+
+import icequill.document.Paper;
+import icequill.party.BillTo;
+import icequill.party.Shop;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** What every paper begins with, as texts for {@code parts/letter.ftlh}. */
+record LetterView(Paper paper, String title, Sentences sentences) {
+
+    /** @param facts the references beside the address */
+    Map<String, Object> model(BillTo addressee, List<Map<String, String>> facts) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("lang", paper.language().tag());
+        model.put("size", paper.size().name().toLowerCase(Locale.ROOT));
+        model.put("accent", paper.shop().accent());
+        model.put("w", Words.of(paper.language()).all());
+        model.put("title", title);
+        model.put("shop", shop(paper.shop()));
+        model.put("billTo", billTo(addressee));
+        model.put("facts", facts);
+        return model;
+    }
+
+    private static Map<String, Object> shop(Shop shop) {
+        return Map.of("name", shop.name(), "lines", shop.address().lines(), "contact",
+                shop.phone() + " · " + shop.email(), "registrations",
+                shop.registrations().stream().map(entry -> entry.name() + " " + entry.value()).toList(), "payee",
+                shop.remittance().payee(), "payeeLines", shop.remittance().address().lines(), "bank",
+                shop.remittance().bank().stream().map(entry -> Details.pair(entry.name(), entry.value())).toList());
+    }
+
+    private static Map<String, Object> billTo(BillTo billTo) {
+        List<String> lines = new ArrayList<>();
+        billTo.attention().ifPresent(lines::add);
+        lines.addAll(billTo.address().lines());
+        return Map.of("name", billTo.name(), "lines", lines);
+    }
+}
