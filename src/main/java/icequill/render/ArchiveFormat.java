@@ -8,33 +8,48 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.Objects;
+import org.openpdf.text.pdf.PdfBoolean;
 import org.openpdf.text.pdf.PdfDate;
 import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfString;
 import org.openpdf.text.pdf.PdfWriter;
+import org.w3c.dom.Document;
 import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 
 /**
- * Makes the file one that archives keep (PDF/A-3b, ISO 19005-3): metadata that agree with the document's information, a color
- * profile, and dates of the paper instead of the moment of printing.
+ * Makes the file one that archives keep (PDF/A-3a, ISO 19005-3) and screen readers read (PDF/UA-1, ISO 14289-1): metadata that
+ * agree with the document's information, language and structure, a color profile, and dates of the paper instead of the moment
+ * of printing.
  */
 final class ArchiveFormat extends DefaultPDFCreationListener {
 
     private static final String COLORS = "sRGB IEC61966-2.1";
 
-    private final String title;
+    private final Document page;
+    private final TaggedDevice device;
     private final LocalDate date;
 
-    ArchiveFormat(String title, LocalDate date) {
-        this.title = title;
+    ArchiveFormat(Document page, TaggedDevice device, LocalDate date) {
+        this.page = page;
+        this.device = device;
         this.date = date;
     }
 
     @Override
+    public void preOpen(ITextRenderer renderer) {
+        PdfWriter writer = writer(renderer);
+        writer.setTagged();
+        writer.setTabs(PdfName.S);
+        writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
+        writer.getExtraCatalog().put(PdfName.LANG, new PdfString(page.getDocumentElement().getAttribute("lang")));
+    }
+
+    @Override
     public void onClose(ITextRenderer renderer) {
-        PdfWriter writer = Objects.requireNonNull(renderer.getWriter(), "not writing");
+        PdfWriter writer = writer(renderer);
+        String title = page.getElementsByTagName("title").item(0).getTextContent().strip();
         PdfDate day = new PdfDate(GregorianCalendar.from(date.atStartOfDay(ZoneOffset.UTC)));
         PdfDictionary info = writer.getInfo();
         info.put(PdfName.TITLE, new PdfString(title, PdfString.TEXT_UNICODE));
@@ -48,5 +63,10 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
+        device.tree().close(page.getDocumentElement());
+    }
+
+    private static PdfWriter writer(ITextRenderer renderer) {
+        return Objects.requireNonNull(renderer.getWriter(), "not writing");
     }
 }

@@ -14,7 +14,6 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.openpdf.text.pdf.PdfWriter;
 import org.w3c.dom.Document;
-import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -37,15 +36,15 @@ final class PdfSetter {
     }
 
     private Checked<byte[]> set(Paper paper, Document document) {
-        ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver());
-        renderer.setDocument(document);
+        renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
-        renderer.setPDFXConformance(PdfWriter.PDFA3B);
-        renderer.setListener(new ArchiveFormat(title(document), paper.date()));
+        renderer.setPDFXConformance(PdfWriter.PDFA3A);
+        renderer.setListener(new ArchiveFormat(document, device, paper.date()));
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);
@@ -54,10 +53,6 @@ final class PdfSetter {
                 : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
                         "asks for " + String.join(", ", images.refused()),
                         "a PNG or JPEG that lies in the shop folder, by its bare name"));
-    }
-
-    private static String title(Document document) {
-        return document.getElementsByTagName("title").item(0).getTextContent().strip();
     }
 
     /** No document type and no entity from outside is read. */

@@ -12,6 +12,7 @@ import icequill.rates.Rates;
 import icequill.render.Html;
 import icequill.render.InvoiceFixture;
 import icequill.render.Printer;
+import icequill.render.UntaggedSetter;
 import icequill.work.Visit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -71,6 +72,16 @@ public class PaperBenchmark {
     @Benchmark
     public byte[] invoiceAsPdf() {
         return printer.html(invoice).then(page -> printer.pdf(invoice, page)).orElseThrow();
+    }
+
+    @Benchmark
+    public byte[] htmlAsPdf() {
+        return printer.pdf(invoice, html).orElseThrow();
+    }
+
+    @Benchmark
+    public byte[] htmlAsUntaggedPdf() throws Exception {
+        return UntaggedSetter.set(html);
     }
 
     @Benchmark
