@@ -5,7 +5,7 @@
 @page {
   size: <#if size == "a4">210mm 297mm<#else>8.5in 11in</#if>;
   margin: 14mm 20mm 16mm 20mm;
-  @bottom-left { content: "${quoted(title)} · ${quoted(shop.name)}"; font-family: Liberation Sans; font-size: 8pt; color: #555555; }
+  @bottom-left { content: "${quoted(title)} · ${quoted(shop.name)}"; font-family: ${footFont}; font-size: 8pt; color: #555555; }
   @bottom-right { content: "${w["page"]} " counter(page) " ${w["page.of"]} " counter(pages); font-family: Liberation Sans; font-size: 8pt; color: #555555; }
 }
 body { font-family: Liberation Sans, Arial, sans-serif; font-size: 9pt; line-height: 1.27; color: #1a1a1a; margin: 0; }

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -174,7 +175,8 @@ final class YamlReader {
         } else {
             kind = Tree.Leaf.Kind.TEXT;
         }
-        return new Tree.Leaf(scalar.getValue(), kind, place);
+        // A letter and its accent may come as two characters; together they are one glyph.
+        return new Tree.Leaf(Normalizer.normalize(scalar.getValue(), Normalizer.Form.NFC), kind, place);
     }
 
     private Place place(Node node, String path) {

@@ -23,7 +23,7 @@ final class Glyphs {
                     : Stream.of(new Problem(Code.NO_GLYPH, text.place(),
                             "our fonts cannot draw "
                                     + missing.stream().map(Glyphs::name).collect(Collectors.joining(", ")),
-                            "Latin, Greek and Cyrillic letters and common signs"));
+                            "letters of scripts that run from left to right, such as Latin, Greek, Cyrillic and Armenian, and common signs"));
         }).toList();
     }
 

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 final class FixedIds {
 
-    private static final Pattern FONT = Pattern.compile("/([A-Z]{6})\\+Liberation");
+    private static final Pattern FONT = Pattern.compile("/([A-Z]{6})\\+(Liberation|DejaVu)");
     private static final Pattern ID = Pattern.compile("/ID ?\\[<([0-9A-Fa-f]{32})><([0-9A-Fa-f]{32})>\\]");
     private static final int LETTERS = 26;
 
@@ -29,7 +29,7 @@ final class FixedIds {
         String text = new String(file, StandardCharsets.ISO_8859_1);
         Map<String, String> prefixes = new LinkedHashMap<>();
         String named = FONT.matcher(text).replaceAll(found -> "/"
-                + prefixes.computeIfAbsent(found.group(1), old -> prefix(prefixes.size())) + "+Liberation");
+                + prefixes.computeIfAbsent(found.group(1), old -> prefix(prefixes.size())) + "+" + found.group(2));
         Matcher id = ID.matcher(named);
         if (!id.find()) {
             throw new IllegalStateException("a file without an id");

@@ -5,41 +5,84 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.openpdf.text.pdf.BaseFont;
 import org.xhtmlrenderer.pdf.ITextFontResolver;
 
-/** The fonts that papers are set in: one family, embedded as subsets. */
+/**
+ * The fonts that papers are set in, embedded as subsets: one family, and a second one for the characters that the first
+ * does not have.
+ */
 public final class Fonts {
 
-    /** The files of the family, as resources of openpdf-fonts-extra. */
-    private static final List<String> FILES = List.of("liberation/LiberationSans-Regular.ttf",
-            "liberation/LiberationSans-Bold.ttf", "liberation/LiberationSans-Italic.ttf",
-            "liberation/LiberationSans-BoldItalic.ttf");
+    static final String FAMILY = "Liberation Sans";
+    static final String FALLBACK = "DejaVu Sans";
 
-    private static final ThreadLocal<ITextFontResolver> RESOLVERS = ThreadLocal.withInitial(Fonts::newResolver);
-    private static final BaseFont REGULAR = font(FILES.getFirst());
+    /** Resources of openpdf-fonts-extra. */
+    private static final List<String> FILES = Stream.of("Regular", "Bold", "Italic", "BoldItalic")
+            .map(face -> "liberation/LiberationSans-" + face + ".ttf").toList();
+    /** Resources of jasperreports-fonts. */
+    private static final List<String> FALLBACK_FILES = Stream.of("", "-Bold")
+            .map(face -> "net/sf/jasperreports/fonts/dejavu/DejaVuSans" + face + ".ttf").toList();
+
+    private static final ThreadLocal<ITextFontResolver> RESOLVERS = ThreadLocal.withInitial(() -> resolver(FILES));
+    private static final ThreadLocal<ITextFontResolver> WIDE_RESOLVERS = ThreadLocal
+            .withInitial(() -> resolver(Stream.concat(FILES.stream(), FALLBACK_FILES.stream()).toList()));
+    private static final List<BaseFont> FACES = FILES.stream().map(Fonts::font).toList();
+
+    /** Read only when a character asks for it: few papers do. */
+    private static final class Fallback {
+        private static final List<BaseFont> FACES = FALLBACK_FILES.stream().map(Fonts::font).toList();
+    }
 
     private Fonts() {
     }
 
-    /** The characters of a text that our font cannot draw, each once, in order; line ends and tabs count as drawable. */
+    /**
+     * The characters of a text that our fonts cannot draw as they should be, each once, in order; line ends and tabs count as
+     * drawable. Scripts that run from right to left are among them: the letters are there, but would stand in the wrong
+     * order.
+     */
     public static List<Integer> missing(String text) {
-        return text.codePoints().filter(point -> !Character.isWhitespace(point) && !REGULAR.charExists(point))
-                .distinct()
-                .boxed().toList();
+        return text.codePoints()
+                .filter(point -> !Character.isWhitespace(point)
+                        && (isRightToLeft(point) || (!isOurs(point) && !has(Fallback.FACES, point))))
+                .distinct().boxed().toList();
+    }
+
+    /** Whether the first family can draw the character in each of its faces. */
+    static boolean isOurs(int point) {
+        return Character.isWhitespace(point) || has(FACES, point);
+    }
+
+    /** The family that can draw the whole text: the first if it can. */
+    static String familyFor(String text) {
+        return text.codePoints().allMatch(Fonts::isOurs) ? FAMILY : FALLBACK;
     }
 
     /**
      * The fonts, parsed once in each thread: they are costly to parse, and while one is written into a paper no other thread
      * may read from it.
+     *
+     * @param wide with the second family
      */
-    static ITextFontResolver resolver() {
-        return RESOLVERS.get();
+    static ITextFontResolver resolver(boolean wide) {
+        return wide ? WIDE_RESOLVERS.get() : RESOLVERS.get();
     }
 
-    private static ITextFontResolver newResolver() {
+    private static boolean has(List<BaseFont> faces, int point) {
+        return faces.stream().allMatch(face -> face.charExists(point));
+    }
+
+    private static boolean isRightToLeft(int point) {
+        byte direction = Character.getDirectionality(point);
+        return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
+    }
+
+    private static ITextFontResolver resolver(List<String> files) {
         ITextFontResolver resolver = new ITextFontResolver();
-        FILES.forEach(file -> resolver.addFont(font(file), file, null));
+        files.forEach(file -> resolver.addFont(font(file), file, null));
         return resolver;
     }
 

@@ -20,6 +20,7 @@ record LetterView(Paper paper, String title, Sentences sentences) {
         model.put("accent", paper.shop().accent());
         model.put("w", Words.of(paper.language()).all());
         model.put("title", title);
+        model.put("footFont", Fonts.familyFor(title + paper.shop().name()));
         model.put("shop", shop(paper.shop()));
         model.put("billTo", billTo(addressee));
         model.put("facts", facts);

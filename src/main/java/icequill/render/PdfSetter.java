@@ -14,6 +14,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.openpdf.text.pdf.PdfWriter;
 import org.w3c.dom.Document;
+import org.w3c.dom.Node;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -36,10 +37,11 @@ final class PdfSetter {
     }
 
     private Checked<byte[]> set(Paper paper, Document document) {
+        boolean wide = FallbackRuns.mark(document) || usesFallback(document);
         TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
-                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver());
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide));
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
@@ -53,6 +55,12 @@ final class PdfSetter {
                 : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
                         "asks for " + String.join(", ", images.refused()),
                         "a PNG or JPEG that lies in the shop folder, by its bare name"));
+    }
+
+    /** The style sheet asks for the second font where the foot of the pages needs it. */
+    private static boolean usesFallback(Document document) {
+        Node style = document.getElementsByTagName("style").item(0);
+        return style != null && style.getTextContent().contains(Fonts.FALLBACK);
     }
 
     /** No document type and no entity from outside is read. */

@@ -35,7 +35,8 @@ class ArchiveTest {
         for (PaperSize size : PaperSize.values()) {
             InvoiceFixture plain = InvoiceFixture.of(language, size, "USD", "US");
             for (InvoiceFixture fixture : List.of(plain, plain.withLines(40), plain.withLogo("logo.png"),
-                    plain.withCustomer("Crumb & <Crust> of the Very Old Town ".repeat(5).strip()))) {
+                    plain.withCustomer("Crumb & <Crust> of the Very Old Town ".repeat(5).strip()),
+                    plain.withCustomer("Լուսին ★ Bakery"))) {
                 byte[] pdf = pdf(fixture.invoice());
                 for (String standard : Judge.STANDARDS) {
                     assertThat(Judge.brokenRules(pdf, standard)).as(standard + " " + fixture).isEmpty();

@@ -327,7 +327,9 @@ class PrinterTest {
     @Test
     void missing_characters_namedOnce() {
         assertThat(Fonts.missing("Crème brûlée, Łódź, Ωμέγα, Москва – 4 °C × ½")).isEmpty();
+        assertThat(Fonts.missing("Երևան, ⚠ → ✓, ☎")).as("in the second font").isEmpty();
         assertThat(Fonts.missing("氷 and 氷")).containsExactly((int) '氷');
+        assertThat(Fonts.missing("קרח")).as("from right to left").hasSize(3);
     }
 
     private Invoice plain() {

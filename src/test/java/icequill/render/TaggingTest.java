@@ -43,6 +43,18 @@ class TaggingTest {
         assertThat(SpokenText.of(pdf).types()).startsWith("Document", "H1", "P", "Link", "Span", "P").hasSize(6);
     }
 
+    /** What the first font lacks is drawn from the second, and read as it was written. */
+    @Test
+    void pdf_charactersOfTheSecondFont_areDrawnAndRead() throws Exception {
+        byte[] pdf = pdf("<h1>Երևան ⚠ sharp fins</h1><p>Call <b>☎ 555</b> → now</p>");
+
+        assertSpoken(pdf);
+        assertThat(SpokenText.of(pdf).text()).isEqualTo("Երևան ⚠ sharp fins Call ☎ 555 → now");
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getPage(0).getResources().getFontNames()).hasSize(3);
+        }
+    }
+
     @Test
     void pdf_lists_areListsWithItems() throws Exception {
         byte[] pdf = pdf("""

@@ -19,7 +19,7 @@ public final class UntaggedSetter {
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, new ShopImages(Path.of("no-such-shop"), device),
-                Fonts.resolver());
+                Fonts.resolver(false));
         String page = html.text().replaceFirst("<!DOCTYPE html>", "");
         renderer.setDocument(
                 DocumentBuilderFactory.newInstance().newDocumentBuilder()
