@@ -1,0 +1,35 @@
+package icequill.einvoice;
+
+import icequill.document.Bill;
+import icequill.explain.Phrase;
+import icequill.problem.Checked;
+import java.util.function.Function;
+
+/**
+ * A bill as XML in UTF-8. The same bill gives the same bytes. Nothing is written that says another amount than the paper; data
+ * that the rules ask for and the bill has not is a problem that says where to add it.
+ */
+public final class EInvoice {
+
+    private EInvoice() {
+    }
+
+    /**
+     * As UBL 2.1: an Invoice or a CreditNote.
+     *
+     * @param encoding of sales tax; VAT has only one
+     * @param wording says a phrase in the language of the bill
+     */
+    public static Checked<byte[]> ubl(Bill bill, Encoding encoding, Function<Phrase, String> wording) {
+        return Content.of(bill, encoding, wording).map(Ubl::bytes);
+    }
+
+    /**
+     * As CII D16B by EN 16931: what a PDF carries as {@code factur-x.xml}.
+     *
+     * @param wording says a phrase in the language of the bill
+     */
+    public static Checked<byte[]> cii(Bill bill, Function<Phrase, String> wording) {
+        return Content.of(bill, Encoding.EN16931, wording).map(Cii::bytes);
+    }
+}

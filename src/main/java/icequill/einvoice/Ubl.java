@@ -1,0 +1,19 @@
+package icequill.einvoice;
+
+import com.helger.ubl21.UBL21Marshaller;
+import icequill.document.CreditNote;
+import icequill.document.Invoice;
+
+/** The content in UBL 2.1. The first use of a kind of document loads its schema, which takes about a second. */
+final class Ubl {
+
+    private Ubl() {
+    }
+
+    static byte[] bytes(Content content) {
+        return switch (content.bill()) {
+        case Invoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
+        case CreditNote credit -> XmlBytes.of(UBL21Marshaller.creditNote(), UblCreditNote.of(content));
+        };
+    }
+}
