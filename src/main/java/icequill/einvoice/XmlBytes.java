@@ -1,5 +1,6 @@
 package icequill.einvoice;
 
+import com.helger.base.system.ENewLineMode;
 import com.helger.diagnostics.error.list.ErrorList;
 import com.helger.jaxb.GenericJAXBMarshaller;
 
@@ -10,13 +11,15 @@ final class XmlBytes {
     }
 
     /**
-     * UTF-8, indented, without a document type.
+     * UTF-8, indented, with the same ends of lines on every system, without a document type.
      *
      * @throws IllegalStateException naming what the schema does not allow
      */
     static <T> byte[] of(GenericJAXBMarshaller<T> marshaller, T document) {
         ErrorList errors = new ErrorList();
-        byte[] bytes = marshaller.setFormattedOutput(true).setCollectErrors(errors).getAsBytes(document);
+        byte[] bytes = marshaller.setFormattedOutput(true)
+                .withXMLWriterSettings(settings -> settings.setNewLineMode(ENewLineMode.UNIX)).setCollectErrors(errors)
+                .getAsBytes(document);
         if (bytes == null || errors.containsAtLeastOneError()) {
             throw new IllegalStateException("not by the schema: " + errors);
         }
