@@ -30,14 +30,14 @@ record UblParties(Content content) {
         numbers.assigned().ifPresent(number -> party.addPartyIdentification(identification(number)));
         party.setPostalAddress(address(shop.address()));
         numbers.vatId().ifPresent(id -> party.addPartyTaxScheme(vat(id)));
+        PartyLegalEntityType entity = entity(shop.name());
         if (content.followsEn16931()) {
-            PartyLegalEntityType entity = entity(shop.name());
             numbers.legal().ifPresent(entity::setCompanyID);
             numbers.text().ifPresent(entity::setCompanyLegalForm);
-            party.addPartyLegalEntity(entity);
         } else {
-            party.setPartyLegalEntity(entities(shop.name(), numbers.registrations()));
+            register(numbers.registrations(), entity, party);
         }
+        party.addPartyLegalEntity(entity);
         party.setContact(contact(Optional.empty(), Optional.of(shop.phone()), Optional.of(shop.email())));
         SupplierPartyType seller = new SupplierPartyType();
         seller.setParty(party);
@@ -98,12 +98,15 @@ record UblParties(Content content) {
         return scheme;
     }
 
-    private static List<PartyLegalEntityType> entities(String name, List<Detail> registrations) {
-        return registrations.isEmpty() ? List.of(entity(name)) : registrations.stream().map(registration -> {
-            PartyLegalEntityType entity = entity(name);
-            entity.setCompanyID(registration.value()).setSchemeName(registration.name());
-            return entity;
-        }).toList();
+    /** Each registration by its name: the first as the company's number, the others beside it. Readers expect one company. */
+    private static void register(List<Detail> registrations, PartyLegalEntityType entity, PartyType party) {
+        registrations.stream().findFirst()
+                .ifPresent(first -> entity.setCompanyID(first.value()).setSchemeName(first.name()));
+        registrations.stream().skip(1).forEach(other -> {
+            PartyIdentificationType number = new PartyIdentificationType();
+            number.setID(other.value()).setSchemeName(other.name());
+            party.addPartyIdentification(number);
+        });
     }
 
     private static PartyLegalEntityType entity(String name) {

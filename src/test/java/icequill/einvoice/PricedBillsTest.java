@@ -1,0 +1,118 @@
+package icequill.einvoice;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.document.Bill;
+import icequill.explain.Phrase;
+import icequill.files.ShopFolder;
+import icequill.office.NewShop;
+import icequill.party.Language;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.party.TaxBasis;
+import icequill.pricer.PricedVisit;
+import icequill.pricer.Pricer;
+import icequill.problem.Place;
+import icequill.rates.Rates;
+import icequill.render.Sentences;
+import icequill.tax.TaxCalculator;
+import icequill.tax.TaxPlace;
+import icequill.work.Visit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every visit of the demo, priced with the shipped rates and taxed in every shipped place, in every encoding. */
+class PricedBillsTest {
+
+    private static final Function<Phrase, String> WORDING = Sentences.of(Language.SPANISH, "US")::say;
+    private static Path folder = Path.of("");
+
+    @BeforeAll
+    static void createShop() throws Exception {
+        folder = NewShop.create(Files.createTempDirectory("icequill-einvoice").resolve("shop"), true).orElseThrow();
+    }
+
+    @AfterAll
+    static void deleteShop() throws Exception {
+        try (Stream<Path> files = Files.walk(folder.getParent())) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"alder-county", "ceniza-county", "palma-county", "fir-county", "hafenland"})
+    void everyDemoVisit_inThePlace_isValidAndWorksOut(String place) throws Exception {
+        ShopFolder shop = ShopFolder.read(folder);
+        List<Path> visits = shop.visits();
+
+        assertThat(visits).hasSizeGreaterThan(10);
+        for (Path visit : visits) {
+            for (TaxBasis basis : TaxBasis.values()) {
+                PricedBill bill = bill(shop, visit, place, basis);
+                assertRight(bill.invoice(), Judge.UBL_INVOICE);
+                assertRight(bill.creditNote(), Judge.UBL_CREDIT_NOTE);
+            }
+        }
+    }
+
+    /** 52.00 + 65.33 + 159.25 = 276.58 as the README has it, and 19 % of that, 52.5502. */
+    @Test
+    void aVisitWithVat_totalsAsWorkedOutByHand() throws Exception {
+        ShopFolder shop = ShopFolder.read(folder);
+        Path late = shop.visits().stream().filter(visit -> visit.endsWith("late-call.yaml")).findFirst().orElseThrow();
+        Bill bill = bill(shop, late, "hafenland", TaxBasis.INVOICE).invoice();
+
+        XmlReader xml = XmlReader.of(EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow());
+
+        assertThat(xml.texts("InvoiceLine/LineExtensionAmount")).containsExactly("52.00", "65.33", "159.25");
+        assertThat(xml.text("LegalMonetaryTotal/TaxExclusiveAmount")).isEqualTo("276.58");
+        assertThat(xml.text("TaxTotal/TaxAmount")).isEqualTo("52.55");
+        assertThat(xml.text("LegalMonetaryTotal/PayableAmount")).isEqualTo("329.13");
+    }
+
+    private static void assertRight(Bill bill, Judge judge) throws Exception {
+        byte[] ubl = EInvoice.ubl(bill, Encoding.EN16931, WORDING).orElseThrow();
+        byte[] plain = EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow();
+        byte[] cii = EInvoice.cii(bill, WORDING).orElseThrow();
+
+        assertThat(judge.faults(ubl)).isEmpty();
+        assertThat(Judge.CII.faults(cii)).isEmpty();
+        for (byte[] xml : List.of(ubl, plain)) {
+            assertThat(LineArithmeticTest.readUbl(xml)).isNotEmpty()
+                    .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));
+            assertThat(new String(xml, UTF_8)).doesNotContain("wage", "markup");
+        }
+    }
+
+    private static PricedBill bill(ShopFolder folder, Path file, String placeId, TaxBasis basis) {
+        Visit visit = folder.visit(file).orElseThrow();
+        Site site = folder.site(visit.site(), visit.place()).orElseThrow();
+        Rates rates = folder.schedule().orElseThrow().asOf(visit.day()).orElseThrow();
+        PricedVisit priced = Pricer.price(visit, site, rates).orElseThrow();
+        TaxPlace place = folder.taxes().orElseThrow().at(visit.day(), Optional.of(placeId), Place.NOWHERE)
+                .orElseThrow();
+        Shop shop = withVatId(folder.shop().orElseThrow());
+        return new PricedBill(shop, site, visit,
+                TaxCalculator.tax(priced, place, basis, site.customer(), visit.day()));
+    }
+
+    private static Shop withVatId(Shop shop) {
+        return new Shop(shop.name(), shop.address(), shop.phone(), shop.email(), shop.registrations(),
+                Optional.of("DE123456789"), shop.remittance(), shop.zone(), shop.currency(), shop.language(),
+                shop.paper(), shop.accent(), shop.logo(), shop.taxBasis(), shop.sourcing(), shop.taxPlace(),
+                shop.paymentDays());
+    }
+}
