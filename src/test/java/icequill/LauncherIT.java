@@ -131,6 +131,7 @@ class LauncherIT {
         }
         assertThat(IMAGE.resolve("legal/LGPL-2.1.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("legal/MPL-2.0.txt")).isNotEmptyFile();
+        assertThat(IMAGE.resolve("legal/EDL-1.0.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("LICENSE")).isNotEmptyFile();
     }
 

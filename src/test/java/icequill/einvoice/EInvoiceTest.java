@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import com.helger.ubl21.UBL21Marshaller;
 import icequill.document.Bill;
 import icequill.party.Address;
 import icequill.party.BillTo;
@@ -25,6 +26,7 @@ import icequill.work.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import oasis.names.specification.ubl.schema.xsd.invoice_21.InvoiceType;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -152,6 +154,24 @@ class EInvoiceTest {
         assertThrown(vat().line("Labor", Quantity.of(60, Unit.MINUTE), vat().price("98", Unit.HOUR), "98", "9.80",
                 "88", "88", Optional.of(STANDARD), Outcome.CHARGED).tax(STANDARD, "88", "16.72")
                 .invoice("88", "88", "16.72", "104.72"), "line 1: 88.20 would be written, but 88.00 is on the paper");
+    }
+
+    @Test
+    void againstTheSchema_isNeverWritten() {
+        assertThatThrownBy(() -> XmlBytes.of(UBL21Marshaller.invoice(), new InvoiceType()))
+                .isInstanceOf(IllegalStateException.class).hasMessageContaining("not by the schema");
+    }
+
+    @Test
+    void textWithSigns_isReadAsItWas() throws Exception {
+        String name = "A <b>&amp; \"Söhne\" ]]> \u2044 \uD83E\uDDCA \u0633\u0644\u0627\u0645";
+        Bill bill = service(vat().billTo(
+                to -> new BillTo(name, Optional.empty(), to.address(), Optional.empty(), Optional.empty())));
+
+        assertThat(XmlReader.of(ubl(bill)).text("AccountingCustomerParty/Party/PartyLegalEntity/RegistrationName"))
+                .isEqualTo(name);
+        assertThat(XmlReader.of(cii(bill)).text(
+                "SupplyChainTradeTransaction/ApplicableHeaderTradeAgreement/BuyerTradeParty/Name")).isEqualTo(name);
     }
 
     private static void assertThrown(Bill bill, String message) {
