@@ -13,6 +13,8 @@ import com.helger.phive.xml.source.ValidationSourceXML;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** The official rules of EN 16931 (CEN/TC 434 validation artefacts, release 1.3.16), loaded once for all tests. */
 record Judge(DVRCoordinate id) {
@@ -21,12 +23,16 @@ record Judge(DVRCoordinate id) {
     static final Judge UBL_CREDIT_NOTE = new Judge(EN16931Validation.VID_UBL_CREDIT_NOTE_1316);
     static final Judge CII = new Judge(EN16931Validation.VID_CII_1316);
 
+    /** Held on to, so that its level stays: the libraries tell of every document they look at. */
+    private static final Logger LIBRARIES = Logger.getLogger("com.helger");
+
     private static final ValidationExecutorSetRegistry<IValidationSourceXML> RULES = rules();
 
     /** A broken rule, by its id; for a fault against the schema, the text. */
     record Fault(String id, String text) {}
 
     private static ValidationExecutorSetRegistry<IValidationSourceXML> rules() {
+        LIBRARIES.setLevel(Level.WARNING);
         ValidationExecutorSetRegistry<IValidationSourceXML> registry = new ValidationExecutorSetRegistry<>();
         EN16931Validation.initEN16931(registry);
         return registry;
