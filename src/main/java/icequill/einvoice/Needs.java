@@ -2,6 +2,7 @@ package icequill.einvoice;
 
 import icequill.document.Bill;
 import icequill.document.InvoiceLine;
+import icequill.party.Address;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
@@ -39,14 +40,15 @@ record Needs(Bill bill, Taxing taxing, Problems problems) {
     }
 
     private void countries() {
-        country(bill.shop().address().country(), shop("address.country"));
-        country(bill.billTo().address().country(), Place.NOWHERE);
-        country(bill.served().address().country(), Place.NOWHERE);
+        country(bill.shop().address(), bill.shop().name(), shop("address.country"));
+        country(bill.billTo().address(), bill.billTo().name(), Place.NOWHERE);
+        country(bill.served().address(), bill.served().site(), Place.NOWHERE);
     }
 
-    private void country(String code, Place place) {
-        if (!COUNTRIES.contains(code)) {
-            problems.add(Code.NOT_ALLOWED, place, "there is no country \"" + code + "\"",
+    private void country(Address address, String whose, Place place) {
+        if (!COUNTRIES.contains(address.country())) {
+            problems.add(Code.NOT_ALLOWED, place,
+                    "the address of " + whose + " is in \"" + address.country() + "\", which is no country",
                     "a code of ISO 3166-1, such as US");
         }
     }
@@ -71,17 +73,17 @@ record Needs(Bill bill, Taxing taxing, Problems problems) {
             }
             return;
         }
-        bill.shop().vatId().ifPresentOrElse(id -> prefix(id, shop("vatId")),
+        bill.shop().vatId().ifPresentOrElse(id -> prefix(id, bill.shop().name(), shop("vatId")),
                 () -> problems.add(Code.MISSING, shop("vatId"), "an invoice with VAT needs the shop's VAT identifier",
                         "add vatId, such as DE123456789"));
-        bill.billTo().vatId().ifPresent(id -> prefix(id, Place.NOWHERE));
+        bill.billTo().vatId().ifPresent(id -> prefix(id, bill.billTo().name(), Place.NOWHERE));
     }
 
-    private void prefix(String vatId, Place place) {
+    private void prefix(String vatId, String whose, Place place) {
         String prefix = vatId.substring(0, Math.min(2, vatId.length()));
         if (!COUNTRIES.contains(prefix) && !OTHER_PREFIXES.contains(prefix)) {
             problems.add(Code.NOT_ALLOWED, place,
-                    "the VAT identifier \"" + vatId + "\" does not begin with a country",
+                    "the VAT identifier \"" + vatId + "\" of " + whose + " does not begin with a country",
                     "two letters of ISO 3166-1, or EL for Greece, such as DE123456789");
         }
     }

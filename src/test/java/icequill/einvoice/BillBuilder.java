@@ -95,6 +95,10 @@ final class BillBuilder {
                         Optional.of("DE987654321")));
     }
 
+    Shop shop() {
+        return shop;
+    }
+
     /** A shop with a registration and a customer, in dollars. */
     static BillBuilder salesTax() {
         Address shop = new Address(List.of("12 Mill Lane"), "Alderton", "NY", "10999", "US");

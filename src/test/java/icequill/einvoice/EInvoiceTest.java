@@ -80,8 +80,8 @@ class EInvoiceTest {
                                 Optional.of("ZZ2"))));
 
         assertThat(problems(bill)).extracting(Problem::message).containsExactly(
-                "the VAT identifier \"QQ1\" does not begin with a country",
-                "the VAT identifier \"ZZ2\" does not begin with a country");
+                "the VAT identifier \"QQ1\" of Frost & Daughters does not begin with a country",
+                "the VAT identifier \"ZZ2\" of Bäckerei Ähre & Söhne does not begin with a country");
     }
 
     @Test
@@ -98,7 +98,8 @@ class EInvoiceTest {
                 new Address(List.of(), "Hafen", "", "", "UK"))));
 
         assertThat(problems(bill)).extracting(Problem::text).containsExactly(
-                "shop.yaml: address.country: there is no country \"UK\" (a code of ISO 3166-1, such as US)");
+                "shop.yaml: address.country: the address of Frost & Daughters is in \"UK\", which is no country "
+                        + "(a code of ISO 3166-1, such as US)");
     }
 
     /** By EN 16931 the seller has a number; in plain UBL he need not. */

@@ -1,0 +1,112 @@
+package icequill.einvoice;
+
+import static icequill.RatesFixture.rates;
+import static icequill.RatesFixture.site;
+import static icequill.einvoice.BillBuilder.EXEMPT;
+import static icequill.einvoice.BillBuilder.OUTSIDE;
+import static icequill.einvoice.BillBuilder.REDUCED;
+import static icequill.einvoice.BillBuilder.SALES;
+import static icequill.einvoice.BillBuilder.STANDARD;
+import static icequill.einvoice.BillBuilder.ZERO;
+import static icequill.einvoice.OfficialRulesTest.WORDING;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.VisitBuilder;
+import icequill.document.Bill;
+import icequill.party.Shop;
+import icequill.party.TaxBasis;
+import icequill.party.Wording;
+import icequill.pricer.Pricer;
+import icequill.problem.Place;
+import icequill.tax.TaxCalculator;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxPlace.Rule;
+import icequill.tax.TaxRate;
+import icequill.tax.Taxability;
+import icequill.work.Attendance;
+import icequill.work.ChargeClass;
+import icequill.work.Outcome;
+import icequill.work.Visit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** Whatever was done at a site, in whatever mix of taxes: it can be written, and each line works out. Seeds are fixed. */
+class AnyVisitTest {
+
+    private static final TaxPlace VAT = place(TaxPlace.Regime.VAT, Map.of(ChargeClass.CLEANING, rule(STANDARD),
+            ChargeClass.REPAIR, rule(REDUCED), ChargeClass.DIAGNOSIS, rule(EXEMPT), ChargeClass.TRAVEL, rule(ZERO),
+            ChargeClass.CHEMICALS, new Rule(Taxability.SELLER_CONSUMES, STANDARD), ChargeClass.FILTERS, rule(OUTSIDE)));
+    private static final TaxPlace SALES_TAX = place(TaxPlace.Regime.SALES_TAX, Map.of(ChargeClass.CLEANING, rule(SALES),
+            ChargeClass.REPAIR, new Rule(Taxability.TAXABLE_IF_PARTS_ON_VISIT, SALES), ChargeClass.CHEMICALS,
+            new Rule(Taxability.SELLER_CONSUMES, SALES), ChargeClass.PARTS, rule(SALES)));
+
+    @Property(tries = 60, seed = "16931")
+    void vat_anyVisit_isValidAndWorksOut(@ForAll("visits") Visit visit) throws Exception {
+        assertRight(bill(visit, VAT, TaxBasis.INVOICE, BillBuilder.vat().shop()));
+    }
+
+    @Property(tries = 60, seed = "5153")
+    void salesTax_anyVisit_isValidAndWorksOut(@ForAll("visits") Visit visit, @ForAll TaxBasis basis) throws Exception {
+        assertRight(bill(visit, SALES_TAX, basis, BillBuilder.salesTax().shop()));
+    }
+
+    private static void assertRight(Bill bill) throws Exception {
+        byte[] ubl = EInvoice.ubl(bill, Encoding.EN16931, WORDING).orElseThrow();
+
+        assertThat(Judge.UBL_INVOICE.faults(ubl)).isEmpty();
+        assertThat(Judge.CII.faults(EInvoice.cii(bill, WORDING).orElseThrow())).isEmpty();
+        for (byte[] xml : List.of(ubl, EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow())) {
+            assertThat(LineArithmeticTest.readUbl(xml))
+                    .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));
+        }
+    }
+
+    private static Bill bill(Visit visit, TaxPlace place, TaxBasis basis, Shop shop) {
+        return new PricedBill(shop, site(), visit, TaxCalculator.tax(
+                Pricer.price(visit, site(), rates()).orElseThrow(), place, basis, site().customer(), visit.day()))
+                .invoice();
+    }
+
+    @Provide
+    Arbitrary<Visit> visits() {
+        Arbitrary<Integer> minutes = Arbitraries.integers().between(1, 700);
+        Arbitrary<ChargeClass> classes = Arbitraries.of(ChargeClass.CLEANING, ChargeClass.REPAIR,
+                ChargeClass.DIAGNOSIS);
+        Arbitrary<List<String>> materials = Arbitraries
+                .of("descaler", "sanitizer", "filter", "valve", "bottled-descaler").list().ofMaxSize(5);
+        Arbitrary<Integer> hundredths = Arbitraries.integers().between(10, 4000);
+        return Combinators.combine(minutes, classes, materials, hundredths, Arbitraries.of(Outcome.values()),
+                Arbitraries.of(true, false)).as(AnyVisitTest::visit);
+    }
+
+    private static Visit visit(int minutes, ChargeClass on, List<String> used, int hundredths, Outcome outcome,
+            boolean discounted) {
+        VisitBuilder builder = VisitBuilder.visit().classDiscount("labor-only").surcharge("handling")
+                .modifier("waiting", "17").person("lead", new Attendance.Spell(VisitBuilder.at("2026-05-13T15:00"),
+                        VisitBuilder.at("2026-05-13T15:00").plusMinutes(minutes), on, Outcome.CHARGED));
+        String amount = hundredths / 100 + "." + (hundredths % 100 + 100 + "").substring(1);
+        used.forEach(material -> builder.material(material, amount, outcome, Optional.empty()));
+        return (discounted ? builder.documentDiscount("five-percent") : builder).build();
+    }
+
+    /** Classes without a rule of their own are taxed like cleaning. */
+    private static TaxPlace place(TaxPlace.Regime regime, Map<ChargeClass, Rule> rules) {
+        Rule other = rules.getOrDefault(ChargeClass.CLEANING, rule(STANDARD));
+        return new TaxPlace("place", Wording.same("place"), regime, "NY", Arrays.stream(ChargeClass.values())
+                .collect(Collectors.toMap(Function.identity(), on -> rules.getOrDefault(on, other))), Place.NOWHERE);
+    }
+
+    private static Rule rule(TaxRate rate) {
+        return new Rule(rate.category().isTaxed() ? Taxability.TAXABLE : Taxability.EXEMPT, rate);
+    }
+}
