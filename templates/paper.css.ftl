@@ -15,6 +15,7 @@ h3 { font-size: 9pt; font-weight: bold; margin: 1.8mm 0 0.3mm 0; page-break-afte
 p { margin: 0; }
 table { border-collapse: collapse; width: 100%; }
 td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal; }
+a { color: inherit; text-decoration: none; }
 .small { font-size: 7.8pt; color: #444444; }
 .strong { font-weight: bold; }
 

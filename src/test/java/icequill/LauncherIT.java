@@ -130,6 +130,8 @@ class LauncherIT {
             assertThat(names).hasSizeGreaterThan(20).allSatisfy(name -> assertThat(list).contains("| " + name + " |"));
         }
         assertThat(IMAGE.resolve("legal/LGPL-2.1.txt")).isNotEmptyFile();
+        assertThat(IMAGE.resolve("legal/LGPL-3.0.txt")).isNotEmptyFile();
+        assertThat(IMAGE.resolve("legal/GPL-3.0.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("legal/MPL-2.0.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("legal/EDL-1.0.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("LICENSE")).isNotEmptyFile();

@@ -86,7 +86,7 @@ public final class Office {
     private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
         String name = wish.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
         Path papers = folder.resolve(PAPERS);
-        return printer.html(invoice).then((Html html) -> printer.pdf(invoice, html).then(pdf -> {
+        return printer.html(invoice).then((Html html) -> printer.pdf(invoice, html, List.of()).then(pdf -> {
             boolean replace = invoice.isDraft();
             Checked<Path> written = SafeFile.write(papers.resolve(name + ".pdf"), pdf, replace);
             Checked<List<Path>> files = written.then(path -> wish.html()

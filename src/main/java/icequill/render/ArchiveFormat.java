@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.document.Attachment;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
@@ -7,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
+import java.util.List;
 import java.util.Objects;
 import org.openpdf.text.pdf.PdfBoolean;
 import org.openpdf.text.pdf.PdfDate;
@@ -30,11 +32,13 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
     private final Document page;
     private final TaggedDevice device;
     private final LocalDate date;
+    private final List<Attachment> attachments;
 
-    ArchiveFormat(Document page, TaggedDevice device, LocalDate date) {
+    ArchiveFormat(Document page, TaggedDevice device, LocalDate date, List<Attachment> attachments) {
         this.page = page;
         this.device = device;
         this.date = date;
+        this.attachments = attachments;
     }
 
     @Override
@@ -58,6 +62,7 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
         String producer = String.valueOf(info.get(PdfName.PRODUCER));
         writer.setXmpMetadata(Metadata.packet(title, producer, day.getW3CDate()));
         try {
+            EmbeddedFiles.add(attachments, day, writer);
             ICC_Profile profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB);
             writer.setOutputIntents(COLORS, "", "http://www.color.org", COLORS, profile);
         } catch (IOException failed) {

@@ -28,8 +28,8 @@ record LetterView(Paper paper, String title, Sentences sentences) {
     }
 
     private static Map<String, Object> shop(Shop shop) {
-        return Map.of("name", shop.name(), "lines", shop.address().lines(), "contact",
-                shop.phone() + " · " + shop.email(), "registrations",
+        return Map.of("name", shop.name(), "lines", shop.address().lines(), "phone", shop.phone(), "email",
+                shop.email(), "registrations",
                 shop.registrations().stream().map(entry -> entry.name() + " " + entry.value()).toList(), "payee",
                 shop.remittance().payee(), "payeeLines", shop.remittance().address().lines(), "bank",
                 shop.remittance().bank().stream().map(entry -> Details.pair(entry.name(), entry.value())).toList());

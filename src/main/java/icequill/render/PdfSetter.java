@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.document.Attachment;
 import icequill.document.Paper;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -9,6 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.List;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -32,11 +34,11 @@ final class PdfSetter {
         this.shop = shop;
     }
 
-    Checked<byte[]> set(Paper paper, Html html) {
-        return parse(html).then(document -> set(paper, document));
+    Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments) {
+        return parse(html).then(document -> set(paper, document, attachments));
     }
 
-    private Checked<byte[]> set(Paper paper, Document document) {
+    private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments) {
         boolean wide = FallbackRuns.mark(document) || usesFallback(document);
         TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
@@ -46,7 +48,7 @@ final class PdfSetter {
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
         renderer.setPDFXConformance(PdfWriter.PDFA3A);
-        renderer.setListener(new ArchiveFormat(document, device, paper.date()));
+        renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments));
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);

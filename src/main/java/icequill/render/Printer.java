@@ -1,11 +1,13 @@
 package icequill.render;
 
+import icequill.document.Attachment;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Prints papers with the templates of one shop. Safe for use by many threads. */
@@ -36,9 +38,13 @@ public final class Printer {
         };
     }
 
-    /** The page as PDF, or what is wrong with it. */
-    public Checked<byte[]> pdf(Paper paper, Html html) {
-        return new PdfSetter(shop).set(paper, html);
+    /**
+     * The page as PDF, or what is wrong with it.
+     *
+     * @param attachments files to carry within it; may be empty
+     */
+    public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments) {
+        return new PdfSetter(shop).set(paper, html, attachments);
     }
 
     private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {

@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -71,12 +72,12 @@ public class PaperBenchmark {
 
     @Benchmark
     public byte[] invoiceAsPdf() {
-        return printer.html(invoice).then(page -> printer.pdf(invoice, page)).orElseThrow();
+        return printer.html(invoice).then(page -> printer.pdf(invoice, page, List.of())).orElseThrow();
     }
 
     @Benchmark
     public byte[] htmlAsPdf() {
-        return printer.pdf(invoice, html).orElseThrow();
+        return printer.pdf(invoice, html, List.of()).orElseThrow();
     }
 
     @Benchmark

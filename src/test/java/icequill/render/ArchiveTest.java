@@ -78,6 +78,6 @@ class ArchiveTest {
 
     private byte[] pdf(Invoice invoice) {
         Printer printer = Printer.of(shop);
-        return printer.html(invoice).then(html -> printer.pdf(invoice, html)).orElseThrow();
+        return printer.html(invoice).then(html -> printer.pdf(invoice, html, List.of())).orElseThrow();
     }
 }

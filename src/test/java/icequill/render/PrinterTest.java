@@ -64,7 +64,7 @@ class PrinterTest {
         Printer printer = Printer.of(shop);
 
         Html html = printer.html(invoice).orElseThrow();
-        byte[] pdf = printer.pdf(invoice, html).orElseThrow();
+        byte[] pdf = printer.pdf(invoice, html, List.of()).orElseThrow();
 
         String name = "invoice-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-" + currency + "-"
                 + country;
@@ -251,7 +251,7 @@ class PrinterTest {
                         + "</head><body>" + attack + "</body></html>");
         Printer printer = Printer.of(shop);
 
-        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html)).problems();
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of())).problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.TEMPLATE);
         assertThat(problems.getFirst().message()).contains("asks for");
@@ -262,7 +262,7 @@ class PrinterTest {
         Html page = new Html(
                 "<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>");
 
-        assertThat(Printer.of(shop).pdf(plain(), page).problems()).extracting(Problem::code)
+        assertThat(Printer.of(shop).pdf(plain(), page, List.of()).problems()).extracting(Problem::code)
                 .containsExactly(Code.TEMPLATE);
     }
 
@@ -338,7 +338,7 @@ class PrinterTest {
 
     private byte[] pdf(Invoice invoice) {
         Printer printer = Printer.of(shop);
-        return printer.html(invoice).then(html -> printer.pdf(invoice, html)).orElseThrow();
+        return printer.html(invoice).then(html -> printer.pdf(invoice, html, List.of())).orElseThrow();
     }
 
     private static List<String> pages(byte[] pdf) throws IOException {
