@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "invoice", mixinStandardHelpOptions = true, description = "Writes the invoice of a visit as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill invoice visits/late-call.yaml                        a draft, marked as one",
         "  icequill invoice visits/late-call.yaml --number 2026-0114 --date 2026-05-14",
-        "  icequill invoice visits/late-call.yaml --lang es --html"})
+        "  icequill invoice visits/late-call.yaml --lang es --html",
+        "  icequill invoice visits/late-call.yaml --number 2026-0114 --xml   UBL beside the PDF"})
 final class InvoiceCommand implements Callable<Integer> {
 
     private final Clock clock;
@@ -40,8 +41,8 @@ final class InvoiceCommand implements Callable<Integer> {
     @Option(names = "--date", paramLabel = "D", description = "The invoice's date, as 2026-05-14. Default: today.")
     private @Nullable LocalDate date;
 
-    @Option(names = "--html", description = "Write the same paper as HTML beside the PDF.")
-    private boolean html;
+    @Mixin
+    private ExtraOptions extras = new ExtraOptions();
 
     InvoiceCommand(Clock clock) {
         this.clock = clock;
@@ -51,7 +52,7 @@ final class InvoiceCommand implements Callable<Integer> {
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
         Office.Wish wish = new Office.Wish(Optional.ofNullable(number), date == null ? LocalDate.now(clock) : date,
-                options.language(), html);
+                options.language(), extras.extras());
         return printout.show(
                 Office.of(options.folderOf(file)).invoice(options.file(file), wish),
                 paper -> print(paper, printout));

@@ -10,6 +10,14 @@ package icequill.document;
  */
 public record Attachment(String name, String mediaType, String description, Relation relation, String text) {
 
+    /** The name by which a hybrid invoice's data is found (Factur-X 1.0). */
+    public static final String HYBRID = "factur-x.xml";
+
+    /** Whether it makes the paper a hybrid invoice. */
+    public boolean isHybrid() {
+        return name.equals(HYBRID);
+    }
+
     /** What a file is to the paper (ISO 19005-3, annex E). */
     public enum Relation {
         /** The same content in another form. */

@@ -6,6 +6,7 @@ import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.party.SalesTaxEncoding;
 import icequill.problem.Checked;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,7 +38,7 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
     }
 
     /** The content, which agrees with the paper, or what is missing for it. */
-    static Checked<Content> of(Bill bill, Encoding encoding, Function<Phrase, String> wording) {
+    static Checked<Content> of(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         List<InvoiceLine> billed = bill.lines().stream().filter(line -> line.outcome().isDone()).toList();
         Taxing taxing = Taxing.of(bill, billed, encoding, wording);
         return Needs.of(bill, billed, taxing).or(() -> Agreement.checked(of(bill, billed, taxing, wording)));

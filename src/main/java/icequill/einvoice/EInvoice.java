@@ -2,6 +2,7 @@ package icequill.einvoice;
 
 import icequill.document.Bill;
 import icequill.explain.Phrase;
+import icequill.party.SalesTaxEncoding;
 import icequill.problem.Checked;
 import java.util.function.Function;
 
@@ -20,7 +21,7 @@ public final class EInvoice {
      * @param encoding of sales tax; VAT has only one
      * @param wording says a phrase in the language of the bill
      */
-    public static Checked<byte[]> ubl(Bill bill, Encoding encoding, Function<Phrase, String> wording) {
+    public static Checked<byte[]> ubl(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         return Content.of(bill, encoding, wording).map(Ubl::bytes);
     }
 
@@ -30,6 +31,6 @@ public final class EInvoice {
      * @param wording says a phrase in the language of the bill
      */
     public static Checked<byte[]> cii(Bill bill, Function<Phrase, String> wording) {
-        return Content.of(bill, Encoding.EN16931, wording).map(Cii::bytes);
+        return Content.of(bill, SalesTaxEncoding.EN16931, wording).map(Cii::bytes);
     }
 }

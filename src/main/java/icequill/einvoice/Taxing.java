@@ -3,6 +3,7 @@ package icequill.einvoice;
 import icequill.document.Bill;
 import icequill.document.InvoiceLine;
 import icequill.explain.Phrase;
+import icequill.party.SalesTaxEncoding;
 import icequill.tax.TaxPlace;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,7 @@ sealed interface Taxing permits ValueAddedTax, SalesTaxAsCharge, PlainSalesTax {
      *
      * @param lines of the bill, without those that were declined
      */
-    static Taxing of(Bill bill, List<InvoiceLine> lines, Encoding encoding, Function<Phrase, String> wording) {
+    static Taxing of(Bill bill, List<InvoiceLine> lines, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         if (bill.totals().taxPlace().regime() == TaxPlace.Regime.VAT) {
             return new ValueAddedTax(bill, lines, wording);
         }

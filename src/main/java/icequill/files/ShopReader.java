@@ -5,6 +5,7 @@ import icequill.party.Address;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.party.Remittance;
+import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.Sourcing;
 import icequill.party.TaxBasis;
@@ -39,7 +40,8 @@ final class ShopReader {
                 fields.text("accent").orElse("#000000"), fields.text("logo"),
                 fields.constant("taxBasis", TaxBasis.class).orElse(TaxBasis.INVOICE),
                 fields.constant("sourcing", Sourcing.class).orElse(Sourcing.MACHINE), fields.text("taxPlace"),
-                fields.integer("paymentDays").orElse(0)));
+                fields.integer("paymentDays").orElse(0),
+                fields.constant("salesTaxEncoding", SalesTaxEncoding.class).orElse(SalesTaxEncoding.PLAIN)));
     }
 
     static Optional<Address> address(Fields fields) {

@@ -86,7 +86,8 @@ public final class Demo {
             progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
             String number = "2026-0" + (FIRST_NUMBER + i);
             problems.take(VisitInHand.of(ShopFolder.read(folder), visit)).ifPresent(hand -> {
-                Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(), false);
+                Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(),
+                        Extras.NONE);
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
             });
         }

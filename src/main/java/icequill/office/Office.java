@@ -1,7 +1,6 @@
 package icequill.office;
 
 import icequill.document.Invoice;
-import icequill.files.SafeFile;
 import icequill.files.ShopFolder;
 import icequill.party.BillTo;
 import icequill.party.Language;
@@ -10,26 +9,21 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import icequill.render.Html;
-import icequill.render.Printer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 
 /** The office of one shop folder. Each call reads the folder anew, so that it always works with what stands there now. */
 public final class Office {
 
-    private static final String PAPERS = "papers";
     private static final String NUMBER = "[A-Za-z0-9][A-Za-z0-9-]{0,29}";
 
     private final Path folder;
-    private final Printer printer;
+    private final PaperDesk desk;
 
     private Office(Path folder) {
         this.folder = folder;
-        this.printer = Printer.of(folder);
+        this.desk = new PaperDesk(folder);
     }
 
     /**
@@ -38,7 +32,7 @@ public final class Office {
      * @param number empty for a draft
      * @param language empty for the customer's
      */
-    public record Wish(Optional<String> number, LocalDate date, Optional<Language> language, boolean html) {}
+    public record Wish(Optional<String> number, LocalDate date, Optional<Language> language, Extras extras) {}
 
     public static Office of(Path folder) {
         return new Office(folder);
@@ -85,19 +79,9 @@ public final class Office {
 
     private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
         String name = wish.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
-        Path papers = folder.resolve(PAPERS);
-        return printer.html(invoice).then((Html html) -> printer.pdf(invoice, html, List.of()).then(pdf -> {
-            boolean replace = invoice.isDraft();
-            Checked<Path> written = SafeFile.write(papers.resolve(name + ".pdf"), pdf, replace);
-            Checked<List<Path>> files = written.then(path -> wish.html()
-                    ? SafeFile
-                            .write(papers.resolve(name + ".html"), html.text().getBytes(StandardCharsets.UTF_8),
-                                    replace)
-                            .map(page -> List.of(path, page))
-                    : Checked.sound(List.of(path)));
-            return files.map(paths -> new WrittenPaper(name, paths, invoice.billTo().name(), invoice.totals().net(),
-                    invoice.totals().tax(), invoice.totals().gross(), hand.notices()));
-        }));
+        return desk.write(invoice, name, wish.extras(), invoice.isDraft())
+                .map(files -> new WrittenPaper(name, files, invoice.billTo().name(), invoice.totals().net(),
+                        invoice.totals().tax(), invoice.totals().gross(), hand.notices()));
     }
 
     private static Language languageOf(VisitInHand hand) {

@@ -60,7 +60,8 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
         info.put(PdfName.CREATIONDATE, day);
         info.put(PdfName.MODDATE, day);
         String producer = String.valueOf(info.get(PdfName.PRODUCER));
-        writer.setXmpMetadata(Metadata.packet(title, producer, day.getW3CDate()));
+        writer.setXmpMetadata(Metadata.packet(title, producer, day.getW3CDate(),
+                attachments.stream().anyMatch(Attachment::isHybrid)));
         try {
             EmbeddedFiles.add(attachments, day, writer);
             ICC_Profile profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB);

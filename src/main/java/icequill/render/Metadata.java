@@ -1,6 +1,9 @@
 package icequill.render;
 
+import icequill.document.Attachment;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The metadata packet of a file (XMP, ISO 16684-1). */
 final class Metadata {
@@ -38,22 +41,62 @@ final class Metadata {
                           <pdfaProperty:description>part of ISO 14289 the file follows</pdfaProperty:description>
                         </rdf:li>
                       </rdf:Seq></pdfaSchema:property>
-                    </rdf:li>
+                    </rdf:li>{hybridSchema}
                   </rdf:Bag></pdfaExtension:schemas>
-                </rdf:Description>
+                </rdf:Description>{hybrid}
               </rdf:RDF>
             </x:xmpmeta>
             <?xpacket end="w"?>
             """;
 
+    /** What Factur-X 1.0 asks of a file that carries an invoice as CII. */
+    private static final String HYBRID = """
+
+            <rdf:Description rdf:about="" xmlns:fx="urn:factur-x:pdfa:CrossIndustryDocument:invoice:1p0#">
+              <fx:DocumentType>INVOICE</fx:DocumentType>
+              <fx:DocumentFileName>factur-x.xml</fx:DocumentFileName>
+              <fx:Version>1.0</fx:Version>
+              <fx:ConformanceLevel>EN 16931</fx:ConformanceLevel>
+            </rdf:Description>""";
+    private static final String HYBRID_SCHEMA = """
+
+            <rdf:li rdf:parseType="Resource">
+              <pdfaSchema:schema>Factur-X</pdfaSchema:schema>
+              <pdfaSchema:namespaceURI>urn:factur-x:pdfa:CrossIndustryDocument:invoice:1p0#</pdfaSchema:namespaceURI>
+              <pdfaSchema:prefix>fx</pdfaSchema:prefix>
+              <pdfaSchema:property><rdf:Seq>{properties}</rdf:Seq></pdfaSchema:property>
+            </rdf:li>""";
+    private static final String PROPERTY = """
+
+            <rdf:li rdf:parseType="Resource">
+              <pdfaProperty:name>{name}</pdfaProperty:name>
+              <pdfaProperty:valueType>Text</pdfaProperty:valueType>
+              <pdfaProperty:category>external</pdfaProperty:category>
+              <pdfaProperty:description>{about}</pdfaProperty:description>
+            </rdf:li>""";
+
     private Metadata() {
     }
 
-    /** @param date in the form of ISO 8601, the same as in the document's information */
-    static byte[] packet(String title, String producer, String date) {
-        return PACKET.replace("{title}", escaped(title)).replace("{producer}", escaped(producer))
-                .replace("{date}", date)
+    /**
+     * The packet in UTF-8.
+     *
+     * @param date in the form of ISO 8601, the same as in the document's information
+     * @param hybrid whether the file carries {@link Attachment#HYBRID}
+     */
+    static byte[] packet(String title, String producer, String date, boolean hybrid) {
+        return PACKET.replace("{hybridSchema}", hybrid ? HYBRID_SCHEMA.replace("{properties}", properties()) : "")
+                .replace("{hybrid}", hybrid ? HYBRID : "").replace("{date}", date)
+                .replace("{producer}", escaped(producer)).replace("{title}", escaped(title))
                 .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String properties() {
+        return Stream.of("DocumentType the kind of document", "DocumentFileName the name of the file within",
+                "Version the version of the schema", "ConformanceLevel the profile of the data")
+                .map(line -> line.split(" ", 2)).map(pair -> PROPERTY.replace("{name}", pair[0])
+                        .replace("{about}", pair[1]))
+                .collect(Collectors.joining());
     }
 
     private static String escaped(String text) {

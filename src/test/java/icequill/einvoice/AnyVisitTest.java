@@ -13,6 +13,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.VisitBuilder;
 import icequill.document.Bill;
+import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.TaxBasis;
 import icequill.party.Wording;
@@ -61,11 +62,11 @@ class AnyVisitTest {
     }
 
     private static void assertRight(Bill bill) throws Exception {
-        byte[] ubl = EInvoice.ubl(bill, Encoding.EN16931, WORDING).orElseThrow();
+        byte[] ubl = EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
 
         assertThat(Judge.UBL_INVOICE.faults(ubl)).isEmpty();
         assertThat(Judge.CII.faults(EInvoice.cii(bill, WORDING).orElseThrow())).isEmpty();
-        for (byte[] xml : List.of(ubl, EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow())) {
+        for (byte[] xml : List.of(ubl, EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow())) {
             assertThat(LineArithmeticTest.readUbl(xml))
                     .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));
         }

@@ -18,6 +18,7 @@ import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.party.Remittance;
+import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.Sourcing;
 import icequill.party.TaxBasis;
@@ -241,7 +242,7 @@ final class BillBuilder {
                 List.of(new Remittance.Detail("Tax ID", "00-1"), new Remittance.Detail("License", "ICE-7")), vatId,
                 new Remittance("Frost Receivables", address, List.of(), account), ZoneId.of("America/New_York"),
                 Currencies.find(currency).orElseThrow(), Language.ENGLISH, PaperSize.A4, "#7a2e1d", Optional.empty(),
-                TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30);
+                TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30, SalesTaxEncoding.PLAIN);
     }
 
     private static TaxRate rate(String id, Component... components) {

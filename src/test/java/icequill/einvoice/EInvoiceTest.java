@@ -17,6 +17,7 @@ import icequill.document.Bill;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Remittance;
+import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -113,7 +114,7 @@ class EInvoiceTest {
 
         assertThat(problems(bill)).extracting(Problem::code, problem -> problem.place().path())
                 .containsExactly(tuple(Code.MISSING, "registrations"));
-        assertThat(EInvoice.ubl(bill, Encoding.PLAIN, WORDING).problems()).isEmpty();
+        assertThat(EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).problems()).isEmpty();
     }
 
     @Test
@@ -124,7 +125,7 @@ class EInvoiceTest {
         assertThat(problems(bill)).extracting(Problem::text)
                 .containsExactly("shop.yaml: currency: amounts in KWD have 3 decimals, and an electronic invoice by "
                         + "EN 16931 has no more than 2 (send the paper itself)");
-        assertThat(EInvoice.ubl(bill, Encoding.PLAIN, WORDING).problems()).hasSize(1);
+        assertThat(EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).problems()).hasSize(1);
     }
 
     @Test
@@ -133,7 +134,7 @@ class EInvoiceTest {
             Remittance remittance = new Remittance(shop.name(), shop.address(), List.of(), Optional.empty());
             return new Shop(shop.name(), shop.address(), shop.phone(), shop.email(), shop.registrations(), shop.vatId(),
                     remittance, shop.zone(), shop.currency(), shop.language(), shop.paper(), shop.accent(), shop.logo(),
-                    shop.taxBasis(), shop.sourcing(), shop.taxPlace(), shop.paymentDays());
+                    shop.taxBasis(), shop.sourcing(), shop.taxPlace(), shop.paymentDays(), SalesTaxEncoding.PLAIN);
         }));
 
         XmlReader xml = XmlReader.of(ubl(bill));
@@ -190,13 +191,13 @@ class EInvoiceTest {
     }
 
     private static List<Problem> problems(Bill bill) {
-        return EInvoice.ubl(bill, Encoding.EN16931, WORDING).problems();
+        return EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).problems();
     }
 
     private static Shop with(Shop shop, Optional<String> vatId, List<Remittance.Detail> registrations,
             Address address) {
         return new Shop(shop.name(), address, shop.phone(), shop.email(), registrations, vatId, shop.remittance(),
                 shop.zone(), shop.currency(), shop.language(), shop.paper(), shop.accent(), shop.logo(),
-                shop.taxBasis(), shop.sourcing(), shop.taxPlace(), shop.paymentDays());
+                shop.taxBasis(), shop.sourcing(), shop.taxPlace(), shop.paymentDays(), SalesTaxEncoding.PLAIN);
     }
 }

@@ -6,6 +6,7 @@ import icequill.document.Bill;
 import icequill.document.Invoice;
 import icequill.explain.Phrase;
 import icequill.party.Language;
+import icequill.party.SalesTaxEncoding;
 import icequill.render.Sentences;
 import java.io.InputStream;
 import java.util.Objects;
@@ -22,7 +23,7 @@ class OfficialRulesTest {
     static final Function<Phrase, String> WORDING = Sentences.of(Language.ENGLISH, "US")::say;
 
     static byte[] ubl(Bill bill) {
-        return EInvoice.ubl(bill, Encoding.EN16931, WORDING).orElseThrow();
+        return EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
     }
 
     static byte[] cii(Bill bill) {

@@ -8,6 +8,7 @@ import com.helger.jaxb.GenericJAXBMarshaller;
 import com.helger.ubl21.UBL21Marshaller;
 import icequill.document.Bill;
 import icequill.document.Invoice;
+import icequill.party.SalesTaxEncoding;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PlainSalesTaxTest {
 
     private static byte[] plain(Bill bill) {
-        return EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow();
+        return EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow();
     }
 
     static Stream<Arguments> bills() {

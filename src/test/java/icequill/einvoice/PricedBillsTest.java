@@ -8,6 +8,7 @@ import icequill.explain.Phrase;
 import icequill.files.ShopFolder;
 import icequill.office.NewShop;
 import icequill.party.Language;
+import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.TaxBasis;
@@ -75,7 +76,7 @@ class PricedBillsTest {
         Path late = shop.visits().stream().filter(visit -> visit.endsWith("late-call.yaml")).findFirst().orElseThrow();
         Bill bill = bill(shop, late, "hafenland", TaxBasis.INVOICE).invoice();
 
-        XmlReader xml = XmlReader.of(EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow());
+        XmlReader xml = XmlReader.of(EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow());
 
         assertThat(xml.texts("InvoiceLine/LineExtensionAmount")).containsExactly("52.00", "65.33", "159.25");
         assertThat(xml.text("LegalMonetaryTotal/TaxExclusiveAmount")).isEqualTo("276.58");
@@ -84,8 +85,8 @@ class PricedBillsTest {
     }
 
     private static void assertRight(Bill bill, Judge judge) throws Exception {
-        byte[] ubl = EInvoice.ubl(bill, Encoding.EN16931, WORDING).orElseThrow();
-        byte[] plain = EInvoice.ubl(bill, Encoding.PLAIN, WORDING).orElseThrow();
+        byte[] ubl = EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
+        byte[] plain = EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow();
         byte[] cii = EInvoice.cii(bill, WORDING).orElseThrow();
 
         assertThat(judge.faults(ubl)).isEmpty();
@@ -113,6 +114,6 @@ class PricedBillsTest {
         return new Shop(shop.name(), shop.address(), shop.phone(), shop.email(), shop.registrations(),
                 Optional.of("DE123456789"), shop.remittance(), shop.zone(), shop.currency(), shop.language(),
                 shop.paper(), shop.accent(), shop.logo(), shop.taxBasis(), shop.sourcing(), shop.taxPlace(),
-                shop.paymentDays());
+                shop.paymentDays(), SalesTaxEncoding.PLAIN);
     }
 }

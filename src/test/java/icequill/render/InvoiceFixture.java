@@ -19,6 +19,7 @@ import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.party.Remittance;
+import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.Sourcing;
 import icequill.party.TaxBasis;
@@ -86,7 +87,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 new Remittance("Frost & Daughters", address, List.of(new Remittance.Detail("Account", "0042")),
                         Optional.of("DE02120300000000202051")),
                 zone,
-                currency, language, size, "#7a2e1d", logo, TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30);
+                currency, language, size, "#7a2e1d", logo, TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30,
+                SalesTaxEncoding.PLAIN);
         ZonedDateTime arrived = ZonedDateTime.of(2026, 5, 13, 16, 20, 0, 0, zone);
         Attended attended = new Attended("V-7", "Mill Lane", Optional.of("0042"), address,
                 Optional.of(new Call("Noor", arrived.minusHours(3), "No <ice>.", Optional.of(arrived.plusHours(1)))),

@@ -10,10 +10,10 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
 /** The reference validator of PDF/A and PDF/UA, veraPDF. */
-final class Judge {
+public final class Judge {
 
     /** What every paper must be: PDF/A-3a and PDF/UA-1. */
-    static final List<String> STANDARDS = List.of("3a", "ua1");
+    public static final List<String> STANDARDS = List.of("3a", "ua1");
 
     static {
         VeraGreenfieldFoundryProvider.initialise();
@@ -23,7 +23,7 @@ final class Judge {
     }
 
     /** The rules of the standard that a file breaks, as clause and number, each once. */
-    static List<String> brokenRules(byte[] pdf, String standard) throws Exception {
+    public static List<String> brokenRules(byte[] pdf, String standard) throws Exception {
         PDFAFlavour flavour = PDFAFlavour.fromString(standard);
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {

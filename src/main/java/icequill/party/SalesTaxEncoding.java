@@ -1,7 +1,7 @@
-package icequill.einvoice;
+package icequill.party;
 
-/** How a bill with sales tax is written down. One with VAT is always written by EN 16931. */
-public enum Encoding {
+/** How electronic invoices with sales tax are written. Those with VAT always follow EN 16931. */
+public enum SalesTaxEncoding {
     /**
      * The customer's books know sales tax: one sub-total for each authority, under the schemes STT and LOC of UN list 5153.
      * Good UBL 2.1, but not by EN 16931, which knows no tax but VAT.

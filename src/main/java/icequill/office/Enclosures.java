@@ -1,0 +1,61 @@
+package icequill.office;
+
+import icequill.document.Attachment;
+import icequill.document.Attachment.Relation;
+import icequill.document.Bill;
+import icequill.document.Paper;
+import icequill.einvoice.EInvoice;
+import icequill.files.PaperJson;
+import icequill.party.SalesTaxEncoding;
+import icequill.party.Shop;
+import icequill.problem.Checked;
+import icequill.render.Sentences;
+import icequill.tax.TaxPlace;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The data that a paper carries within it, for the customer's books. */
+final class Enclosures {
+
+    private static final String XML = "text/xml";
+    /** Electronic invoices have amounts of no more (EN 16931, BR-DEC). */
+    private static final int MOST_DECIMALS = 2;
+
+    private Enclosures() {
+    }
+
+    /** A bill carries an electronic invoice, any other paper and a draft its own data. */
+    static Checked<List<Attachment>> of(Paper paper) {
+        Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
+        if (!(paper instanceof Bill bill) || !isElectronic(bill)) {
+            return Checked.sound(List.of(new Attachment("paper.json", "application/json",
+                    sentences.word("attachment.json"), Relation.DATA, PaperJson.write(paper))));
+        }
+        return followsEn16931(bill)
+                ? EInvoice.cii(bill, sentences::say)
+                        .map(xml -> List.of(attachment(Attachment.HYBRID, sentences.word("attachment.cii"), xml)))
+                : ubl(bill).map(xml -> List.of(attachment("invoice.xml", sentences.word("attachment.ubl"), xml)));
+    }
+
+    /** The bill in UBL, the way the shop writes it. */
+    static Checked<byte[]> ubl(Bill bill) {
+        Sentences sentences = Sentences.of(bill.language(), bill.shop().address().country());
+        return EInvoice.ubl(bill, bill.shop().salesTaxEncoding(), sentences::say);
+    }
+
+    /** A draft is no invoice yet, and neither is one that bills nothing; three decimals fit in no electronic invoice. */
+    static boolean isElectronic(Bill bill) {
+        return !bill.isDraft() && bill.lines().stream().anyMatch(line -> line.outcome().isDone())
+                && bill.totals().gross().getCurrency().getDefaultFractionDigits() <= MOST_DECIMALS;
+    }
+
+    private static boolean followsEn16931(Bill bill) {
+        Shop shop = bill.shop();
+        return bill.totals().taxPlace().regime() == TaxPlace.Regime.VAT
+                || shop.salesTaxEncoding() == SalesTaxEncoding.EN16931;
+    }
+
+    private static Attachment attachment(String name, String description, byte[] xml) {
+        return new Attachment(name, XML, description, Relation.ALTERNATIVE, new String(xml, StandardCharsets.UTF_8));
+    }
+}

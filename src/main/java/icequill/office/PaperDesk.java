@@ -1,0 +1,79 @@
+package icequill.office;
+
+import icequill.document.Attachment;
+import icequill.document.Bill;
+import icequill.document.Paper;
+import icequill.files.SafeFile;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.render.Html;
+import icequill.render.Printer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Prints papers and lays them into the shop folder's papers/. */
+final class PaperDesk {
+
+    private final Path papers;
+    private final Printer printer;
+
+    PaperDesk(Path folder) {
+        this.papers = folder.resolve("papers");
+        this.printer = Printer.of(folder);
+    }
+
+    /**
+     * Writes a paper; everything is printed before anything is written.
+     *
+     * @param name of its files, without the ending
+     * @param replace whether files of that name may be replaced
+     * @return the files, the PDF first
+     */
+    Checked<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
+        return printed(paper, name, extras).then(files -> written(files, replace));
+    }
+
+    private Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
+        Checked<List<Attachment>> enclosed = extras.bare() ? Checked.sound(List.of()) : Enclosures.of(paper);
+        return enclosed.then(attachments -> printer.html(paper)
+                .then(html -> printer.pdf(paper, html, attachments).then(pdf -> {
+                    Map<String, byte[]> files = new LinkedHashMap<>();
+                    files.put(name + ".pdf", pdf);
+                    if (extras.html()) {
+                        files.put(name + ".html", bytes(html));
+                    }
+                    return extras.xml() ? withXml(paper, name, files) : Checked.sound(files);
+                })));
+    }
+
+    private static Checked<Map<String, byte[]>> withXml(Paper paper, String name, Map<String, byte[]> files) {
+        if (!(paper instanceof Bill bill) || bill.isDraft()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "only a numbered invoice or credit note can be written as an electronic invoice", "give --number"));
+        }
+        return Enclosures.ubl(bill).map(xml -> {
+            files.put(name + ".xml", xml);
+            return files;
+        });
+    }
+
+    private Checked<List<Path>> written(Map<String, byte[]> files, boolean replace) {
+        Checked<List<Path>> paths = Checked.sound(List.of());
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            paths = paths.then(before -> SafeFile.write(papers.resolve(file.getKey()), file.getValue(), replace)
+                    .map(path -> Stream.concat(before.stream(), Stream.of(path))
+                            .toList()));
+        }
+        return paths;
+    }
+
+    private static byte[] bytes(Html html) {
+        return html.text().getBytes(StandardCharsets.UTF_8);
+    }
+}
