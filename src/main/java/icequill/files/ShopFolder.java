@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.document.CreditRequest;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Code;
@@ -100,6 +101,11 @@ public final class ShopFolder {
                 .flatMap(fields -> shop.flatMap(found -> new VisitReader(fields, found).read(nameOf(file))));
     }
 
+    /** Reads a request for a credit note; the file need not lie in the folder. */
+    public Optional<CreditRequest> credit(Path file) {
+        return fields(file, "credit").flatMap(CreditReader::read);
+    }
+
     /** The ids of all sites. */
     public List<String> sites() {
         return yamlFiles("sites").stream().map(ShopFolder::nameOf).toList();
@@ -108,6 +114,11 @@ public final class ShopFolder {
     /** The files of all visits, by name. */
     public List<Path> visits() {
         return yamlFiles("visits");
+    }
+
+    /** The files of all requests for credit notes, by name; a shop need not have any. */
+    public List<Path> credits() {
+        return Files.isDirectory(folder.resolve("credits")) ? yamlFiles("credits") : List.of();
     }
 
     private Optional<Fields> fields(Path file, String schema) {

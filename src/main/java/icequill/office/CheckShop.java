@@ -37,6 +37,7 @@ public final class CheckShop {
         }
         List<Path> visits = whole.visits();
         visits.forEach(file -> VisitInHand.read(whole, file, problems));
+        whole.credits().forEach(whole::credit);
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
     }
 

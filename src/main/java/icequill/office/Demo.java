@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -27,6 +28,7 @@ public final class Demo {
     /** Marks a folder as one that a demo made and may replace. */
     private static final String MARK = ".icequill-demo";
     private static final int FIRST_NUMBER = 101;
+    private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
 
     private Demo() {
     }
@@ -90,6 +92,13 @@ public final class Demo {
                         Extras.NONE);
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
             });
+        }
+        List<Path> credits = ShopFolder.read(folder).credits();
+        for (int i = 0; i < credits.size(); i++) {
+            progress.accept("Credit note " + (i + 1) + " of " + credits.size() + ": " + credits.get(i).getFileName());
+            Office.Wish wish = new Office.Wish(Optional.of("C-2026-0" + (FIRST_NUMBER + i)), CREDIT_DAY,
+                    Optional.empty(), Extras.NONE);
+            problems.take(office.credit(credits.get(i), wish)).ifPresent(papers::add);
         }
         if (papers.isEmpty() && problems.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));

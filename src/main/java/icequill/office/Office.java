@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.document.CreditRequest;
 import icequill.document.Invoice;
 import icequill.files.ShopFolder;
 import icequill.party.BillTo;
@@ -9,8 +10,10 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** The office of one shop folder. Each call reads the folder anew, so that it always works with what stands there now. */
@@ -27,7 +30,7 @@ public final class Office {
     }
 
     /**
-     * What an invoice is to be like.
+     * What an invoice or a credit note is to be like.
      *
      * @param number empty for a draft
      * @param language empty for the customer's
@@ -54,10 +57,7 @@ public final class Office {
 
     /** The same for a visit that was priced already. */
     Checked<WrittenPaper> invoice(VisitInHand hand, Wish wish) {
-        Optional<Problem> badNumber = wish.number().filter(number -> !number.matches(NUMBER))
-                .map(number -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                        "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens"));
-        return badNumber.map(Checked::<VisitInHand>faulty).orElseGet(() -> withinLimit(hand))
+        return numbered(wish).then(sound -> withinLimit(hand))
                 .then(found -> assembled(found, wish).then(invoice -> write(found, invoice, wish)));
     }
 
@@ -82,6 +82,38 @@ public final class Office {
         return desk.write(invoice, name, wish.extras(), invoice.isDraft())
                 .map(files -> new WrittenPaper(name, files, invoice.billTo().name(), invoice.totals().net(),
                         invoice.totals().tax(), invoice.totals().gross(), hand.notices()));
+    }
+
+    /**
+     * Writes a credit note into papers/. The invoice is worked out anew from the visit it billed, at the prices and for the
+     * addressee of its own date.
+     */
+    public Checked<WrittenPaper> credit(Path file, Wish wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        Optional<CreditRequest> request = shop.credit(file);
+        return VisitInHand.report(shop, new Problems()).or(request::orElseThrow)
+                .then(wanted -> VisitInHand.of(shop, folder.resolve(wanted.visit()))
+                        .then(hand -> numbered(wish).then(sound -> credit(hand, wanted, wish))));
+    }
+
+    private Checked<WrittenPaper> credit(VisitInHand hand, CreditRequest request, Wish wish) {
+        Wish original = new Wish(Optional.of(request.invoice().number()), request.invoice().date(), wish.language(),
+                Extras.NONE);
+        String name = wish.number().map(number -> "credit-" + number)
+                .orElse("draft-credit-" + request.invoice().number());
+        return assembled(hand, original)
+                .then(invoice -> new CreditAssembly(invoice, request).credit(wish.number(), wish.date()))
+                .then(credit -> desk.write(credit, name, wish.extras(), credit.isDraft())
+                        .map(files -> new WrittenPaper(name, files, credit.billTo().name(),
+                                credit.totals().net().negate(),
+                                credit.totals().tax().negate(), credit.totals().gross().negate(), List.of())));
+    }
+
+    private static Checked<Wish> numbered(Wish wish) {
+        return wish.number().filter(number -> !number.matches(NUMBER))
+                .map(number -> Checked.<Wish>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens")))
+                .orElseGet(() -> Checked.sound(wish));
     }
 
     private static Language languageOf(VisitInHand hand) {

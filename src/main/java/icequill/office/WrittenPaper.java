@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import javax.money.MonetaryAmount;
 
-/** A paper that was written, and where. */
+/** A paper that was written, and where. The amounts are what the customer owes by it; a credit note's are negative. */
 public record WrittenPaper(String name, List<Path> files, String customer, MonetaryAmount net, MonetaryAmount tax,
         MonetaryAmount gross, List<Problem> notices) {
 

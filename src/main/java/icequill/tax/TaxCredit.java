@@ -45,6 +45,12 @@ public record TaxCredit(TaxTotal original, MonetaryAmount base, MonetaryAmount t
                 : share;
     }
 
+    /** The tax that goes back on a further credit, as a total of its own. */
+    public TaxTotal totalOn(MonetaryAmount amount) {
+        Explanation how = taxOn(amount);
+        return TaxTotals.total(original.rate(), amount, how);
+    }
+
     /** The state after crediting the amount. */
     public TaxCredit after(MonetaryAmount amount) {
         return new TaxCredit(original, base.add(amount), tax.add(taxOn(amount).amount(amount.getCurrency())));

@@ -43,7 +43,12 @@ public final class TaxTotals {
         case ITEM -> Explanation.of(bases.stream().map(one -> tax(rate, one)).reduce(Figure::plus).orElseThrow(),
                 Phrase.of("reason.tax-basis.item"));
         };
-        MonetaryAmount tax = how.amount(currency);
+        return total(rate, base, how);
+    }
+
+    /** The total of a tax that was figured already, with its components. */
+    static TaxTotal total(TaxRate rate, MonetaryAmount base, Explanation how) {
+        MonetaryAmount tax = how.amount(base.getCurrency());
         return new TaxTotal(rate, base, tax, how, components(rate, tax));
     }
 

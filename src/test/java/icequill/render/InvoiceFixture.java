@@ -2,9 +2,11 @@ package icequill.render;
 
 import icequill.RatesFixture;
 import icequill.document.Attended;
+import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
+import icequill.document.Paper;
 import icequill.document.Totals;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -106,6 +108,19 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 Optional.of("V-30881"),
                 attended, List.of(report), invoiceLines(), totals(),
                 List.of(Phrase.of("remark.limit", new Fact.Amount(amount("400")))));
+    }
+
+    /** The whole invoice given back. */
+    public CreditNote creditNote() {
+        Invoice whole = invoice();
+        return new CreditNote(number.map(of -> "C-" + of), LocalDate.of(2026, 6, 1),
+                new CreditNote.Original("2026-0114", whole.date()), "Charged <twice>.", whole.shop(), language, size,
+                whole.billTo(), whole.vendorNumber(), whole.served(), whole.lines(), whole.totals(), List.of());
+    }
+
+    /** Every kind of paper that there is. */
+    public List<Paper> papers() {
+        return List.of(invoice(), creditNote());
     }
 
     private List<InvoiceLine> invoiceLines() {

@@ -3,7 +3,9 @@ package icequill.render;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.document.CreditNote;
 import icequill.document.Invoice;
+import icequill.document.Paper;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.problem.Code;
@@ -17,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -58,20 +61,27 @@ class PrinterTest {
 
     @ParameterizedTest(name = "{0} {1} {2} in {3}")
     @MethodSource("papers")
-    void invoice_languageSizeCurrencyCountry_matchesGolden(Language language, PaperSize size, String currency,
+    void paper_languageSizeCurrencyCountry_matchesGolden(Language language, PaperSize size, String currency,
             String country) throws IOException {
-        Invoice invoice = InvoiceFixture.of(language, size, currency, country).invoice();
+        InvoiceFixture fixture = InvoiceFixture.of(language, size, currency, country);
+        for (Paper paper : fixture.papers()) {
+            String kind = switch (paper) {
+            case Invoice invoice -> "invoice";
+            case CreditNote credit -> "credit";
+            };
+            assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
+                    + currency + "-" + country);
+        }
+    }
+
+    private void assertGolden(Paper paper, String name) throws IOException {
         Printer printer = Printer.of(shop);
-
-        Html html = printer.html(invoice).orElseThrow();
-        byte[] pdf = printer.pdf(invoice, html, List.of()).orElseThrow();
-
-        String name = "invoice-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-" + currency + "-"
-                + country;
+        Html html = printer.html(paper).orElseThrow();
+        byte[] pdf = printer.pdf(paper, html, List.of()).orElseThrow();
         assertGolden(name + ".html", STYLE.matcher(html.text()).replaceFirst("<style>...</style>"));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             float width = document.getPage(0).getMediaBox().getWidth();
-            assertThat(width).isCloseTo(size == PaperSize.A4 ? 595.3f : 612f, within(0.5f));
+            assertThat(width).isCloseTo(paper.size() == PaperSize.A4 ? 595.3f : 612f, within(0.5f));
             assertGolden(name + ".txt",
                     document.getNumberOfPages() + " page(s)\n" + new PDFTextStripper().getText(document));
         }
@@ -312,14 +322,14 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
                 key.matcher(Files.readString(file)).results().forEach(found -> used.add(found.group(1)));
             }
         }
-        used.remove("invoice.ftlh");
+        used.removeAll(Set.of("invoice.ftlh", "invoice.xml"));
         assertThat(used).hasSizeGreaterThan(60);
         assertThat(Words.of(Language.ENGLISH).all().keySet()).containsAll(used);
     }

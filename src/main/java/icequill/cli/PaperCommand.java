@@ -1,0 +1,68 @@
+package icequill.cli;
+
+import icequill.office.JsonText;
+import icequill.office.Office;
+import icequill.office.WrittenPaper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What all commands share that write a paper from a file. */
+abstract class PaperCommand implements Callable<Integer> {
+
+    private final Clock clock;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private ShopOptions options = new ShopOptions();
+
+    @Parameters(paramLabel = "FILE", description = "The file to write the paper from.")
+    private Path file = Path.of("");
+
+    @Option(names = "--number", paramLabel = "N", description = "The number of the paper. Without one it is a draft.")
+    private @Nullable String number;
+
+    @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
+    private @Nullable LocalDate date;
+
+    @Mixin
+    private ExtraOptions extras = new ExtraOptions();
+
+    PaperCommand(Clock clock) {
+        this.clock = clock;
+    }
+
+    /** Writes the paper that this command is for. */
+    abstract Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish);
+
+    @Override
+    public final Integer call() {
+        Printout printout = Printout.of(spec.commandLine(), options.json());
+        Office.Wish wish = new Office.Wish(Optional.ofNullable(number), date == null ? LocalDate.now(clock) : date,
+                options.language(), extras.extras());
+        return printout.show(
+                write(Office.of(options.folderOf(file)), options.file(file), wish),
+                paper -> print(paper, printout));
+    }
+
+    private void print(WrittenPaper paper, Printout printout) {
+        if (options.json()) {
+            printout.out().println(JsonText.of(paper.json()));
+        } else {
+            paper.files().forEach(written -> printout.out().println("Wrote " + written));
+            printout.out().println(paper.customer() + ", " + paper.total());
+        }
+        paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
+    }
+}

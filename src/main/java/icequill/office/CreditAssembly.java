@@ -1,0 +1,111 @@
+package icequill.office;
+
+import icequill.document.CreditNote;
+import icequill.document.CreditRequest;
+import icequill.document.Invoice;
+import icequill.document.InvoiceLine;
+import icequill.document.Totals;
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.tax.TaxCredit;
+import icequill.tax.TaxTotal;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Puts a credit note together from the invoice it corrects: the same lines, at the original's tax. */
+record CreditAssembly(Invoice invoice, CreditRequest request) {
+
+    /** The credit note, or which lines cannot be credited. */
+    Checked<CreditNote> credit(Optional<String> number, LocalDate date) {
+        Problems problems = new Problems();
+        checkLines(problems);
+        return problems.or(() -> assembled(number, date));
+    }
+
+    private void checkLines(Problems problems) {
+        int count = billed().size();
+        Set<Integer> seen = new LinkedHashSet<>(request.before());
+        request.before().stream().filter(line -> line > count).forEach(line -> unknown(line, count, problems));
+        request.lines().forEach(line -> {
+            if (line > count) {
+                unknown(line, count, problems);
+            } else if (!seen.add(line)) {
+                problems.add(new Problem(Code.DUPLICATE_NAME, request.place(),
+                        "line " + line + " is credited twice", "each line once, and none of creditedBefore"));
+            }
+        });
+        if (problems.isEmpty() && chosen().isEmpty()) {
+            problems.add(new Problem(Code.NOT_ALLOWED, request.place(), "every line has been credited already", ""));
+        }
+    }
+
+    private void unknown(int line, int count, Problems problems) {
+        problems.add(new Problem(Code.OUT_OF_RANGE, request.place(), "the invoice has no line " + line,
+                "a line from 1 to " + count));
+    }
+
+    private CreditNote assembled(Optional<String> number, LocalDate date) {
+        return new CreditNote(number, date, request.invoice(), request.reason(), invoice.shop(), invoice.language(),
+                invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(), totals(),
+                List.of());
+    }
+
+    private Totals totals() {
+        CurrencyUnit currency = invoice.totals().gross().getCurrency();
+        MonetaryAmount lines = Amounts.sum(chosen().stream().map(InvoiceLine::net).toList(), currency);
+        MonetaryAmount net = Amounts.sum(chosen().stream().map(line -> line.tax().base()).toList(), currency);
+        List<TaxTotal> taxes = invoice.totals().taxes().stream().flatMap(total -> tax(total).stream()).toList();
+        MonetaryAmount tax = Amounts.sum(taxes.stream().map(TaxTotal::tax).toList(), currency);
+        return new Totals(lines, discount(lines, net), net, invoice.totals().taxPlace(), taxes, tax, net.add(tax));
+    }
+
+    /** What the discount on the whole invoice took off these lines. */
+    private Optional<Totals.Discount> discount(MonetaryAmount lines, MonetaryAmount net) {
+        MonetaryAmount off = lines.subtract(net);
+        return invoice.totals().discount().filter(whole -> !off.isZero())
+                .map(whole -> new Totals.Discount(whole.text(), off, Explanation.of(
+                        Figure.price(lines, "").minus(Figure.price(net, "")), Phrase.of("reason.discount-of-lines"))));
+    }
+
+    private Optional<TaxTotal> tax(TaxTotal original) {
+        MonetaryAmount before = base(original, request.before().stream().map(line -> billed().get(line - 1)).toList());
+        MonetaryAmount now = base(original, chosen());
+        TaxCredit none = TaxCredit.none(original);
+        TaxCredit state = before.isZero() ? none : none.after(before);
+        return now.isZero() ? Optional.empty() : Optional.of(state.totalOn(now));
+    }
+
+    private static MonetaryAmount base(TaxTotal total, Collection<InvoiceLine> lines) {
+        return Amounts.sum(
+                lines.stream().filter(line -> line.tax().rate().equals(Optional.of(total.rate())))
+                        .map(line -> line.tax().base()).toList(),
+                total.base().getCurrency());
+    }
+
+    private List<InvoiceLine> chosen() {
+        List<InvoiceLine> billed = billed();
+        return IntStream.rangeClosed(1, billed.size())
+                .filter(line -> request.lines().isEmpty()
+                        ? !request.before().contains(line)
+                        : request.lines().contains(line))
+                .mapToObj(line -> billed.get(line - 1)).toList();
+    }
+
+    /** As the invoice prints and counts them. */
+    private List<InvoiceLine> billed() {
+        return invoice.lines().stream().filter(line -> line.outcome().isDone()).toList();
+    }
+}
