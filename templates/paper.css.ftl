@@ -66,6 +66,14 @@ a { color: inherit; text-decoration: none; }
 .lines .last th, .lines .last td { border-top: 0.8pt solid #1a1a1a; font-weight: bold; font-size: 11pt; padding-top: 1.2mm; }
 .lines .notes td { padding-top: 1.5mm; }
 
+.terms { margin: 0; padding-left: 5mm; }
+.terms li { padding-bottom: 0.4mm; }
+
+/* Where the customer signs: one line for each thing to write, never torn from its heading. */
+.approval { page-break-inside: avoid; }
+.signing { margin-top: 9mm; border-collapse: separate; border-spacing: 4mm 0; }
+.signing td { width: 25%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.6mm; }
+
 @media screen {
   body { max-width: 176mm; margin: 12mm auto; padding: 0 5mm; }
 }

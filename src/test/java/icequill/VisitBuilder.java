@@ -103,7 +103,7 @@ public final class VisitBuilder {
     public Visit build() {
         return new Visit("test", "bakery", Optional.empty(), Order.NONE, serviceCall, people, findings, lines,
                 surcharges,
-                classDiscount, documentDiscount, place());
+                classDiscount, documentDiscount, Optional.empty(), place());
     }
 
     private Place place() {

@@ -89,7 +89,7 @@ record CiiSettlement(Content content) {
     private TradePaymentTermsType terms() {
         TradePaymentTermsType terms = new TradePaymentTermsType();
         terms.addDescription(new TextType(content.terms()));
-        content.bill().dueDate().map(CiiValues::date).ifPresent(terms::setDueDateDateTime);
+        content.dueDate().map(CiiValues::date).ifPresent(terms::setDueDateDateTime);
         return terms;
     }
 

@@ -4,10 +4,13 @@ import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
+import icequill.document.PricedPaper;
+import icequill.document.RepairQuote;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.SalesTaxEncoding;
 import icequill.problem.Checked;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +29,7 @@ import javax.money.MonetaryAmount;
  * @param notes BG-1
  * @param terms of payment, BT-20
  */
-record Content(Bill bill, String number, List<String> notes, String terms, SellerNumbers seller,
+record Content(PricedPaper bill, String number, List<String> notes, String terms, SellerNumbers seller,
         Optional<String> buyerVatId, List<Line> lines, List<Adjustment> adjustments, List<TaxShare> taxes, Sums sums,
         boolean followsEn16931) {
 
@@ -38,13 +41,14 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
     }
 
     /** The content, which agrees with the paper, or what is missing for it. */
-    static Checked<Content> of(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
+    static Checked<Content> of(PricedPaper bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         List<InvoiceLine> billed = bill.lines().stream().filter(line -> line.outcome().isDone()).toList();
         Taxing taxing = Taxing.of(bill, billed, encoding, wording);
         return Needs.of(bill, billed, taxing).or(() -> Agreement.checked(of(bill, billed, taxing, wording)));
     }
 
-    private static Content of(Bill bill, List<InvoiceLine> billed, Taxing taxing, Function<Phrase, String> wording) {
+    private static Content of(PricedPaper bill, List<InvoiceLine> billed, Taxing taxing,
+            Function<Phrase, String> wording) {
         List<Line> lines = IntStream.range(0, billed.size())
                 .mapToObj(i -> Line.of(i + 1, billed.get(i), taxing.categories(billed.get(i)), wording)).toList();
         List<Adjustment> adjustments = Stream
@@ -58,7 +62,7 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
     }
 
     /** A discount on the document, by the tax of the lines that have a share of it: what is between their net and their base. */
-    private static List<Adjustment> discounts(Bill bill, List<InvoiceLine> billed, Taxing taxing,
+    private static List<Adjustment> discounts(PricedPaper bill, List<InvoiceLine> billed, Taxing taxing,
             Function<Phrase, String> wording) {
         Map<Optional<Category>, MonetaryAmount> shares = new LinkedHashMap<>();
         billed.forEach(line -> shares.merge(taxing.discounted(line), line.net().subtract(line.tax().base()),
@@ -69,7 +73,7 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
                 .toList();
     }
 
-    private static List<String> notes(Bill bill, Function<Phrase, String> wording) {
+    private static List<String> notes(PricedPaper bill, Function<Phrase, String> wording) {
         return switch (bill) {
         case Invoice invoice -> invoice.remarks().stream().map(wording).toList();
         case CreditNote credit -> {
@@ -77,14 +81,20 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
             credit.remarks().forEach(remark -> notes.add(wording.apply(remark)));
             yield notes;
         }
+        case RepairQuote quote -> {
+            List<String> notes = new ArrayList<>(List.of(quote.work()));
+            quote.remarks().forEach(remark -> notes.add(wording.apply(remark)));
+            yield notes;
+        }
         };
     }
 
-    private static String terms(Bill bill, Function<Phrase, String> wording) {
+    private static String terms(PricedPaper bill, Function<Phrase, String> wording) {
         return wording.apply(switch (bill) {
         case Invoice invoice when invoice.totals().gross().isZero() -> Phrase.of("pay.nothing");
         case Invoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case CreditNote credit -> Phrase.of("credit.settle");
+        case RepairQuote quote -> Phrase.of("quote.tax-estimated");
         });
     }
 
@@ -93,15 +103,22 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
         return switch (bill) {
         case Invoice invoice -> Codes.INVOICE;
         case CreditNote credit -> Codes.CREDIT_NOTE;
+        case RepairQuote quote -> throw new IllegalStateException("an offer is no invoice");
         };
     }
 
     /** The invoice that a credit note corrects (BG-3). */
     Optional<CreditNote.Original> original() {
         return switch (bill) {
-        case Invoice invoice -> Optional.empty();
         case CreditNote credit -> Optional.of(credit.original());
+        case Invoice invoice -> Optional.empty();
+        case RepairQuote quote -> Optional.empty();
         };
+    }
+
+    /** BT-9. */
+    Optional<LocalDate> dueDate() {
+        return bill instanceof Bill due ? due.dueDate() : Optional.empty();
     }
 
     String currency() {
@@ -110,6 +127,6 @@ record Content(Bill bill, String number, List<String> notes, String terms, Selle
 
     /** Whether money is asked for, so that the account belongs on it. */
     boolean asksForPayment() {
-        return bill.dueDate().isPresent() && !sums.gross().isZero();
+        return dueDate().isPresent() && !sums.gross().isZero();
     }
 }

@@ -1,6 +1,7 @@
 package icequill.einvoice;
 
 import icequill.document.Bill;
+import icequill.document.Offer;
 import icequill.explain.Phrase;
 import icequill.party.SalesTaxEncoding;
 import icequill.problem.Checked;
@@ -23,6 +24,15 @@ public final class EInvoice {
      */
     public static Checked<byte[]> ubl(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         return Content.of(bill, encoding, wording).map(Ubl::bytes);
+    }
+
+    /**
+     * An offer as a UBL 2.1 Quotation.
+     *
+     * @param wording says a phrase in the language of the offer
+     */
+    public static Checked<byte[]> quotation(Offer offer, Function<Phrase, String> wording) {
+        return Content.of(offer, SalesTaxEncoding.PLAIN, wording).map(Ubl::bytes);
     }
 
     /**

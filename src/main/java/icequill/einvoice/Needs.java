@@ -1,7 +1,7 @@
 package icequill.einvoice;
 
-import icequill.document.Bill;
 import icequill.document.InvoiceLine;
+import icequill.document.PricedPaper;
 import icequill.party.Address;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -12,7 +12,7 @@ import java.util.Set;
 import javax.money.CurrencyUnit;
 
 /** What the rules ask for and a bill may lack. All that is missing is reported at once. */
-record Needs(Bill bill, Taxing taxing, Problems problems) {
+record Needs(PricedPaper bill, Taxing taxing, Problems problems) {
 
     private static final Set<String> COUNTRIES = Set.of(Locale.getISOCountries());
 
@@ -21,7 +21,7 @@ record Needs(Bill bill, Taxing taxing, Problems problems) {
 
     private static final int MOST_DECIMALS = 2;
 
-    static Problems of(Bill bill, List<InvoiceLine> billed, Taxing taxing) {
+    static Problems of(PricedPaper bill, List<InvoiceLine> billed, Taxing taxing) {
         Problems problems = new Problems();
         Needs needs = new Needs(bill, taxing, problems);
         if (bill.isDraft()) {

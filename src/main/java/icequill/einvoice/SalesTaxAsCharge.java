@@ -1,7 +1,7 @@
 package icequill.einvoice;
 
-import icequill.document.Bill;
 import icequill.document.InvoiceLine;
+import icequill.document.PricedPaper;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
@@ -16,7 +16,7 @@ import javax.money.MonetaryAmount;
  * Sales tax where only VAT is known: nothing is subject to VAT, which is true, and the tax is a charge that says its name, which
  * is honest. To call it VAT would be neither.
  */
-record SalesTaxAsCharge(Bill bill, Function<Phrase, String> wording) implements Taxing {
+record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) implements Taxing {
 
     @Override
     public List<Category> categories(InvoiceLine line) {

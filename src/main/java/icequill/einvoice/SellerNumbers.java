@@ -1,6 +1,6 @@
 package icequill.einvoice;
 
-import icequill.document.Bill;
+import icequill.document.PricedPaper;
 import icequill.party.Remittance.Detail;
 import icequill.party.Shop;
 import java.util.List;
@@ -21,7 +21,7 @@ record SellerNumbers(Optional<String> assigned, Optional<String> vatId, List<Det
         registrations = List.copyOf(registrations);
     }
 
-    static SellerNumbers of(Bill bill, Taxing taxing) {
+    static SellerNumbers of(PricedPaper bill, Taxing taxing) {
         Shop shop = bill.shop();
         return new SellerNumbers(bill.vendorNumber(), shop.vatId().filter(id -> taxing.namesVat()),
                 shop.registrations());

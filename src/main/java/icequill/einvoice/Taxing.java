@@ -1,7 +1,7 @@
 package icequill.einvoice;
 
-import icequill.document.Bill;
 import icequill.document.InvoiceLine;
+import icequill.document.PricedPaper;
 import icequill.explain.Phrase;
 import icequill.party.SalesTaxEncoding;
 import icequill.tax.TaxPlace;
@@ -17,7 +17,8 @@ sealed interface Taxing permits ValueAddedTax, SalesTaxAsCharge, PlainSalesTax {
      *
      * @param lines of the bill, without those that were declined
      */
-    static Taxing of(Bill bill, List<InvoiceLine> lines, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
+    static Taxing of(PricedPaper bill, List<InvoiceLine> lines, SalesTaxEncoding encoding,
+            Function<Phrase, String> wording) {
         if (bill.totals().taxPlace().regime() == TaxPlace.Regime.VAT) {
             return new ValueAddedTax(bill, lines, wording);
         }

@@ -3,6 +3,7 @@ package icequill.einvoice;
 import com.helger.ubl21.UBL21Marshaller;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
+import icequill.document.RepairQuote;
 
 /** The content in UBL 2.1. The first use of a kind of document loads its schema, which takes about a second. */
 final class Ubl {
@@ -13,6 +14,7 @@ final class Ubl {
     static byte[] bytes(Content content) {
         return switch (content.bill()) {
         case Invoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
+        case RepairQuote quote -> XmlBytes.of(UBL21Marshaller.quotation(), UblQuotation.of(content, quote));
         case CreditNote credit -> XmlBytes.of(UBL21Marshaller.creditNote(), UblCreditNote.of(content));
         };
     }

@@ -19,9 +19,11 @@ import oasis.names.specification.ubl.schema.xsd.commonbasiccomponents_21.Payment
 /** What stands above the lines of a UBL document, apart from who sells and who buys. */
 record UblHead(Content content) {
 
+    static final String VERSION = "2.1";
+
     /** EN 16931 gives the rules' name instead. */
     Optional<String> version() {
-        return content.followsEn16931() ? Optional.empty() : Optional.of("2.1");
+        return content.followsEn16931() ? Optional.empty() : Optional.of(VERSION);
     }
 
     /** BT-24. */

@@ -18,7 +18,7 @@ final class UblInvoice {
         head.rules().ifPresent(invoice::setCustomizationID);
         invoice.setID(content.number());
         invoice.setIssueDate(content.bill().date());
-        content.bill().dueDate().ifPresent(invoice::setDueDate);
+        content.dueDate().ifPresent(invoice::setDueDate);
         invoice.setInvoiceTypeCode(content.typeCode());
         invoice.setNote(head.notes());
         invoice.setDocumentCurrencyCode(content.currency());

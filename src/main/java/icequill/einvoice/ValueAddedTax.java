@@ -1,7 +1,7 @@
 package icequill.einvoice;
 
-import icequill.document.Bill;
 import icequill.document.InvoiceLine;
+import icequill.document.PricedPaper;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Percent;
@@ -21,7 +21,7 @@ import javax.money.MonetaryAmount;
  * the scope of VAT when anything else is billed with it: category O may not stand beside others (BR-O-11 to BR-O-14), the
  * amounts are the same, and the reason says what it is.
  */
-record ValueAddedTax(Bill bill, List<InvoiceLine> lines, Function<Phrase, String> wording) implements Taxing {
+record ValueAddedTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase, String> wording) implements Taxing {
 
     ValueAddedTax {
         lines = List.copyOf(lines);

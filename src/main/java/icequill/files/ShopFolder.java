@@ -118,7 +118,16 @@ public final class ShopFolder {
 
     /** The files of all requests for credit notes, by name; a shop need not have any. */
     public List<Path> credits() {
-        return Files.isDirectory(folder.resolve("credits")) ? yamlFiles("credits") : List.of();
+        return optional("credits");
+    }
+
+    /** The files of all planned visits that are to be quoted, by name; a shop need not have any. */
+    public List<Path> quotes() {
+        return optional("quotes");
+    }
+
+    private List<Path> optional(String subfolder) {
+        return Files.isDirectory(folder.resolve(subfolder)) ? yamlFiles(subfolder) : List.of();
     }
 
     private Optional<Fields> fields(Path file, String schema) {

@@ -20,6 +20,8 @@ public enum Rounding {
     TAX,
     /** What a line costs the shop. */
     COST,
+    /** What is paid before work begins. */
+    DEPOSIT,
     /** A unit price that follows from cost and markup: to four decimals, so that the line is rounded only once. */
     UNIT_PRICE;
 

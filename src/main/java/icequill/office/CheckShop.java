@@ -38,6 +38,7 @@ public final class CheckShop {
         List<Path> visits = whole.visits();
         visits.forEach(file -> VisitInHand.read(whole, file, problems));
         whole.credits().forEach(whole::credit);
+        whole.quotes().forEach(file -> VisitInHand.read(whole, file, problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
     }
 

@@ -18,7 +18,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -29,11 +31,12 @@ public final class Demo {
     private static final String MARK = ".icequill-demo";
     private static final int FIRST_NUMBER = 101;
     private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
+    private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
 
     private Demo() {
     }
 
-    /** What was made. */
+    /** What was made; the sums are those of invoices and credit notes. */
     public record Made(Path folder, List<WrittenPaper> papers) {
         public Made {
             papers = List.copyOf(papers);
@@ -41,11 +44,12 @@ public final class Demo {
 
         /** One row a paper, and one with the sums. */
         public List<List<String>> rows() {
+            List<WrittenPaper> bills = papers.stream().filter(WrittenPaper::isOwed).toList();
             List<List<String>> rows = new ArrayList<>(papers.stream().map(WrittenPaper::row).toList());
-            rows.add(
-                    List.of("together", papers.size() + " papers", sum(papers.stream().map(WrittenPaper::net).toList()),
-                            sum(papers.stream().map(WrittenPaper::tax).toList()),
-                            sum(papers.stream().map(WrittenPaper::gross).toList())));
+            rows.add(List.of("together", bills.size() + " invoices and credit notes",
+                    sum(bills.stream().map(WrittenPaper::net).toList()),
+                    sum(bills.stream().map(WrittenPaper::tax).toList()),
+                    sum(bills.stream().map(WrittenPaper::gross).toList())));
             return rows;
         }
 
@@ -93,17 +97,23 @@ public final class Demo {
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
             });
         }
-        List<Path> credits = ShopFolder.read(folder).credits();
-        for (int i = 0; i < credits.size(); i++) {
-            progress.accept("Credit note " + (i + 1) + " of " + credits.size() + ": " + credits.get(i).getFileName());
-            Office.Wish wish = new Office.Wish(Optional.of("C-2026-0" + (FIRST_NUMBER + i)), CREDIT_DAY,
-                    Optional.empty(), Extras.NONE);
-            problems.take(office.credit(credits.get(i), wish)).ifPresent(papers::add);
-        }
+        others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
+                .forEach(made -> problems.take(made).ifPresent(papers::add));
+        others("Quote", ShopFolder.read(folder).quotes(), "Q-", QUOTE_DAY, office::quote, progress)
+                .forEach(made -> problems.take(made).ifPresent(papers::add));
         if (papers.isEmpty() && problems.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
         }
         return problems.or(() -> new Made(folder, papers));
+    }
+
+    private static Stream<Checked<WrittenPaper>> others(String what, List<Path> files, String prefix, LocalDate day,
+            BiFunction<Path, Office.Wish, Checked<WrittenPaper>> write, Consumer<String> progress) {
+        return IntStream.range(0, files.size()).mapToObj(i -> {
+            progress.accept(what + " " + (i + 1) + " of " + files.size() + ": " + files.get(i).getFileName());
+            Optional<String> number = Optional.of(prefix + "2026-0" + (FIRST_NUMBER + i));
+            return write.apply(files.get(i), new Office.Wish(number, day, Optional.empty(), Extras.NONE));
+        });
     }
 
     private static void mark(Path folder) {

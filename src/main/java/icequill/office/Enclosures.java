@@ -3,7 +3,11 @@ package icequill.office;
 import icequill.document.Attachment;
 import icequill.document.Attachment.Relation;
 import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.Invoice;
+import icequill.document.Offer;
 import icequill.document.Paper;
+import icequill.document.PricedPaper;
 import icequill.einvoice.EInvoice;
 import icequill.files.PaperJson;
 import icequill.party.SalesTaxEncoding;
@@ -24,29 +28,40 @@ final class Enclosures {
     private Enclosures() {
     }
 
-    /** A bill carries an electronic invoice, any other paper and a draft its own data. */
+    /** A bill carries an electronic invoice, an offer a quotation, any other paper and a draft its own data. */
     static Checked<List<Attachment>> of(Paper paper) {
         Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
-        if (!(paper instanceof Bill bill) || !isElectronic(bill)) {
-            return Checked.sound(List.of(new Attachment("paper.json", "application/json",
-                    sentences.word("attachment.json"), Relation.DATA, PaperJson.write(paper))));
+        if (paper instanceof PricedPaper priced && isElectronic(priced)) {
+            return priced instanceof Bill bill && followsEn16931(bill)
+                    ? EInvoice.cii(bill, sentences::say)
+                            .map(xml -> List.of(attachment(Attachment.HYBRID, sentences.word("attachment.cii"), xml)))
+                    : ubl(priced).map(xml -> List.of(attachment(name(priced), sentences.word("attachment.ubl"), xml)));
         }
-        return followsEn16931(bill)
-                ? EInvoice.cii(bill, sentences::say)
-                        .map(xml -> List.of(attachment(Attachment.HYBRID, sentences.word("attachment.cii"), xml)))
-                : ubl(bill).map(xml -> List.of(attachment("invoice.xml", sentences.word("attachment.ubl"), xml)));
+        return Checked.sound(List.of(new Attachment("paper.json", "application/json",
+                sentences.word("attachment.json"), Relation.DATA, PaperJson.write(paper))));
     }
 
-    /** The bill in UBL, the way the shop writes it. */
-    static Checked<byte[]> ubl(Bill bill) {
-        Sentences sentences = Sentences.of(bill.language(), bill.shop().address().country());
-        return EInvoice.ubl(bill, bill.shop().salesTaxEncoding(), sentences::say);
+    /** The paper in UBL; a bill the way the shop writes it. */
+    static Checked<byte[]> ubl(PricedPaper paper) {
+        Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
+        return switch (paper) {
+        case Bill bill -> EInvoice.ubl(bill, bill.shop().salesTaxEncoding(), sentences::say);
+        case Offer offer -> EInvoice.quotation(offer, sentences::say);
+        };
+    }
+
+    private static String name(PricedPaper paper) {
+        return switch (paper) {
+        case Invoice invoice -> "invoice.xml";
+        case CreditNote credit -> "credit-note.xml";
+        case Offer offer -> "quotation.xml";
+        };
     }
 
     /** A draft is no invoice yet, and neither is one that bills nothing; three decimals fit in no electronic invoice. */
-    static boolean isElectronic(Bill bill) {
-        return !bill.isDraft() && bill.lines().stream().anyMatch(line -> line.outcome().isDone())
-                && bill.totals().gross().getCurrency().getDefaultFractionDigits() <= MOST_DECIMALS;
+    private static boolean isElectronic(PricedPaper paper) {
+        return !paper.isDraft() && paper.lines().stream().anyMatch(line -> line.outcome().isDone())
+                && paper.totals().gross().getCurrency().getDefaultFractionDigits() <= MOST_DECIMALS;
     }
 
     private static boolean followsEn16931(Bill bill) {

@@ -2,22 +2,15 @@ package icequill.office;
 
 import icequill.document.Attended;
 import icequill.document.Invoice;
-import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
-import icequill.document.Totals;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.money.Amounts;
 import icequill.party.BillTo;
 import icequill.party.Language;
-import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;
-import icequill.pricer.PricedLine;
-import icequill.pricer.PricedVisit;
 import icequill.rates.Grade;
 import icequill.rates.Rates;
-import icequill.tax.LineTax;
 import icequill.tax.TaxedVisit;
 import icequill.work.Attendance;
 import icequill.work.Finding;
@@ -27,7 +20,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Puts an invoice together from a priced and taxed visit, leaving behind all that only the owner may see.
@@ -38,9 +30,10 @@ record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisi
         Language language) {
 
     Invoice invoice(Optional<String> number, LocalDate date) {
+        ChargeSheet sheet = new ChargeSheet(site, taxed);
         int days = site.customer().paymentDays().orElse(shop.paymentDays());
         return new Invoice(number, date, date.plusDays(days), shop, language, shop.paper(), billTo,
-                site.customer().vendorNumber(), attended(), machines(), lines(), totals(), remarks());
+                site.customer().vendorNumber(), attended(), machines(), sheet.lines(), sheet.totals(), remarks());
     }
 
     private Attended attended() {
@@ -65,28 +58,6 @@ record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisi
                 .map(done -> rates.tasks().stream().filter(task -> task.id().equals(done.task())).findFirst()
                         .map(Task::name).orElseThrow().in(language))
                 .toList();
-    }
-
-    private List<InvoiceLine> lines() {
-        PricedVisit priced = taxed.priced();
-        return IntStream.range(0, priced.lines().size())
-                .mapToObj(i -> line(priced.lines().get(i), taxed.lines().get(i))).toList();
-    }
-
-    private InvoiceLine line(PricedLine line, LineTax tax) {
-        return new InvoiceLine(line.chargeClass(), line.outcome(), line.text(),
-                line.machine().flatMap(site::machine).map(Machine::where), line.quantity(), line.unitPrice(),
-                line.list(),
-                line.allowance(), line.net(), line.how(), tax);
-    }
-
-    private Totals totals() {
-        PricedVisit priced = taxed.priced();
-        Optional<Totals.Discount> discount = priced.discount()
-                .map(off -> new Totals.Discount(off.text(), off.amount(), off.how()));
-        return new Totals(Amounts.sum(priced.lines().stream().map(PricedLine::net).toList(), priced.currency()),
-                discount,
-                priced.net(), taxed.place(), taxed.totals(), taxed.tax(), taxed.gross());
     }
 
     private List<Phrase> remarks() {

@@ -4,6 +4,7 @@ import icequill.document.CreditRequest;
 import icequill.document.Invoice;
 import icequill.files.ShopFolder;
 import icequill.party.BillTo;
+import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.pricer.SpendingLimit;
 import icequill.problem.Checked;
@@ -67,21 +68,21 @@ public final class Office {
     }
 
     private static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
-        Optional<BillTo> billTo = hand.site().customer().billTo().at(wish.date());
-        if (billTo.isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + hand.site().id() + ".yaml"),
-                    "nobody is billed on " + wish.date(), "a billTo entry that covers the day"));
-        }
-        Language language = wish.language().orElseGet(() -> languageOf(hand));
-        return Checked.sound(new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
-                billTo.get(), language).invoice(wish.number(), wish.date()));
+        return billTo(hand, wish).map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
+                hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));
+    }
+
+    private static Checked<BillTo> billTo(VisitInHand hand, Wish wish) {
+        return hand.site().customer().billTo().at(wish.date()).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(
+                        new Problem(Code.MISSING, Place.ofFile("sites/" + hand.site().id() + ".yaml"),
+                                "nobody is billed on " + wish.date(), "a billTo entry that covers the day")));
     }
 
     private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
         String name = wish.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
         return desk.write(invoice, name, wish.extras(), invoice.isDraft())
-                .map(files -> new WrittenPaper(name, files, invoice.billTo().name(), invoice.totals().net(),
-                        invoice.totals().tax(), invoice.totals().gross(), hand.notices()));
+                .map(files -> WrittenPaper.of(name, files, invoice, hand.notices()));
     }
 
     /**
@@ -104,9 +105,27 @@ public final class Office {
         return assembled(hand, original)
                 .then(invoice -> new CreditAssembly(invoice, request).credit(wish.number(), wish.date()))
                 .then(credit -> desk.write(credit, name, wish.extras(), credit.isDraft())
-                        .map(files -> new WrittenPaper(name, files, credit.billTo().name(),
-                                credit.totals().net().negate(),
-                                credit.totals().tax().negate(), credit.totals().gross().negate(), List.of())));
+                        .map(files -> WrittenPaper.of(name, files, credit, List.of())));
+    }
+
+    /** Writes the quote of a planned repair into papers/, at the prices of the quote's own date, which it holds. */
+    public Checked<WrittenPaper> quote(Path file, Wish wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return VisitInHand.of(shop, file, visit -> wish.date())
+                .then(hand -> numbered(wish).then(sound -> billTo(hand, wish))
+                        .then(billTo -> new RepairQuoting(folder, shop, hand, billTo, language(hand, wish)).quote(wish))
+                        .then(quote -> desk
+                                .write(quote, name("quote", hand, wish), wish.extras(), quote.isDraft())
+                                .map(files -> WrittenPaper.of(name("quote", hand, wish), files, quote,
+                                        hand.notices()))));
+    }
+
+    private static String name(String kind, VisitInHand hand, Wish wish) {
+        return wish.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
+    }
+
+    private static Language language(VisitInHand hand, Wish wish) {
+        return wish.language().orElseGet(() -> languageOf(hand));
     }
 
     private static Checked<Wish> numbered(Wish wish) {

@@ -1,8 +1,8 @@
 package icequill.office;
 
 import icequill.document.Attachment;
-import icequill.document.Bill;
 import icequill.document.Paper;
+import icequill.document.PricedPaper;
 import icequill.files.SafeFile;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -53,11 +53,11 @@ final class PaperDesk {
     }
 
     private static Checked<Map<String, byte[]>> withXml(Paper paper, String name, Map<String, byte[]> files) {
-        if (!(paper instanceof Bill bill) || bill.isDraft()) {
+        if (!(paper instanceof PricedPaper priced) || priced.isDraft()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    "only a numbered invoice or credit note can be written as an electronic invoice", "give --number"));
+                    "only a numbered invoice, credit note or quote can be written as XML", "give --number"));
         }
-        return Enclosures.ubl(bill).map(xml -> {
+        return Enclosures.ubl(priced).map(xml -> {
             files.put(name + ".xml", xml);
             return files;
         });

@@ -17,16 +17,27 @@ import icequill.tax.TaxPlace;
 import icequill.tax.TaxedVisit;
 import icequill.work.Visit;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A visit that was read, priced and taxed, with everything that went into it. */
 record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed) {
 
     /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
     static Checked<VisitInHand> of(ShopFolder folder, Path file) {
+        return of(folder, file, Visit::day);
+    }
+
+    /**
+     * The same at the prices of another day than the visit's own.
+     *
+     * @param day whose rates hold
+     */
+    static Checked<VisitInHand> of(ShopFolder folder, Path file, Function<Visit, LocalDate> day) {
         Problems problems = new Problems();
-        Optional<VisitInHand> hand = read(folder, file, problems);
+        Optional<VisitInHand> hand = read(folder, file, day, problems);
         return report(folder, problems).or(hand::orElseThrow);
     }
 
@@ -45,10 +56,16 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
      * @param problems those are added here that the folder itself cannot know
      */
     static Optional<VisitInHand> read(ShopFolder folder, Path file, Problems problems) {
+        return read(folder, file, Visit::day, problems);
+    }
+
+    private static Optional<VisitInHand> read(ShopFolder folder, Path file, Function<Visit, LocalDate> day,
+            Problems problems) {
         Optional<Visit> visit = folder.visit(file);
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = visit
-                .flatMap(found -> folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(found.day()))));
+                .flatMap(
+                        found -> folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day.apply(found)))));
         Optional<PricedVisit> priced = visit.flatMap(found -> site
                 .flatMap(where -> rates.flatMap(prices -> price(found, where, prices, folder, problems))));
         Optional<TaxPlace> place = visit

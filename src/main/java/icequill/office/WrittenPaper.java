@@ -1,5 +1,10 @@
 package icequill.office;
 
+import icequill.document.CreditNote;
+import icequill.document.Invoice;
+import icequill.document.Offer;
+import icequill.document.PricedPaper;
+import icequill.document.Totals;
 import icequill.money.Amounts;
 import icequill.problem.Problem;
 import java.nio.file.Path;
@@ -8,13 +13,31 @@ import java.util.List;
 import java.util.Map;
 import javax.money.MonetaryAmount;
 
-/** A paper that was written, and where. The amounts are what the customer owes by it; a credit note's are negative. */
+/**
+ * A paper that was written, and where.
+ *
+ * @param isOwed whether the amounts are owed by it, as they are not by a quote; those of a credit note are negative
+ */
 public record WrittenPaper(String name, List<Path> files, String customer, MonetaryAmount net, MonetaryAmount tax,
-        MonetaryAmount gross, List<Problem> notices) {
+        MonetaryAmount gross, boolean isOwed, List<Problem> notices) {
 
     public WrittenPaper {
         files = List.copyOf(files);
         notices = List.copyOf(notices);
+    }
+
+    /** Of a paper with sums. */
+    static WrittenPaper of(String name, List<Path> files, PricedPaper paper, List<Problem> notices) {
+        Totals totals = paper.totals();
+        String customer = paper.billTo().name();
+        return switch (paper) {
+        case CreditNote credit -> new WrittenPaper(name, files, customer, totals.net().negate(),
+                totals.tax().negate(), totals.gross().negate(), true, notices);
+        case Invoice invoice -> new WrittenPaper(name, files, customer, totals.net(), totals.tax(), totals.gross(),
+                true, notices);
+        case Offer offer -> new WrittenPaper(name, files, customer, totals.net(), totals.tax(), totals.gross(), false,
+                notices);
+        };
     }
 
     /** The total with its currency. */

@@ -4,6 +4,7 @@ import icequill.document.Attachment;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.document.RepairQuote;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -34,6 +35,7 @@ public final class Printer {
     public Checked<Html> html(Paper paper) {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
+        case RepairQuote quote -> fill("repair-quote.ftlh", paper, RepairQuoteView.of(quote));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         };
     }

@@ -2,7 +2,6 @@ package icequill.render;
 
 import icequill.document.Attended;
 import icequill.document.MachineReport;
-import icequill.party.Machine;
 import icequill.work.Finding;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -58,14 +57,8 @@ record VisitView(Attended attended, List<MachineReport> reports, Sentences sente
                 .add("machine.tasks", tasks(report.tasks()));
         finding.recommendations().forEach(advice -> details.add(
                 advice.accepted() ? "machine.recommended-accepted" : "machine.recommended-declined", advice.text()));
-        return Map.of("name", name(report.machine()), "rows", details.rows(), "readings",
+        return Map.of("name", new MachineName(report.machine(), sentences).text(), "rows", details.rows(), "readings",
                 finding.readings().stream().map(VisitView::reading).toList());
-    }
-
-    private String name(Machine machine) {
-        String serial = machine.serial().map(number -> " · " + sentences.word("machine.serial") + " " + number)
-                .orElse("");
-        return Sentences.capitalized(machine.where()) + " · " + machine.model() + serial;
     }
 
     private static Optional<String> tasks(List<String> tasks) {

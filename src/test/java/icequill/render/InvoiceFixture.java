@@ -7,6 +7,7 @@ import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
 import icequill.document.Paper;
+import icequill.document.RepairQuote;
 import icequill.document.Totals;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -118,9 +119,26 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 whole.billTo(), whole.vendorNumber(), whole.served(), whole.lines(), whole.totals(), List.of());
     }
 
+    /** The same lines, offered. */
+    public RepairQuote repairQuote() {
+        Invoice like = invoice();
+        Percent percent = Percent.of("25");
+        MonetaryAmount gross = like.totals().gross();
+        Explanation how = Explanation.of(Figure.percent(percent).times(Figure.price(gross, ""))
+                .rounded(Rounding.DEPOSIT, currency), Phrase.of("reason.deposit"));
+        MonetaryAmount deposit = how.amount(currency);
+        return new RepairQuote(number.map(of -> "Q-" + of), LocalDate.of(2026, 6, 1), LocalDate.of(2026, 7, 1),
+                like.shop(), language, size, like.billTo(), like.vendorNumber(), like.served(),
+                RatesFixture.site().machine("head").orElseThrow(),
+                Optional.of(new RepairQuote.Found(LocalDate.of(2026, 5, 13), Optional.of("No <ice>."),
+                        Optional.of("Scale."), "New float.")),
+                "Fit a new float & watch two cycles.", like.lines(), like.totals(),
+                Optional.of(new RepairQuote.Deposit(percent, deposit, how, gross.subtract(deposit))), List.of());
+    }
+
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
-        return List.of(invoice(), creditNote());
+        return List.of(invoice(), creditNote(), repairQuote());
     }
 
     private List<InvoiceLine> invoiceLines() {

@@ -1,0 +1,109 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.document.RepairQuote;
+import icequill.files.PaperJson;
+import icequill.money.Amounts;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The float switch that the late call recommended: 75 minutes of a standard morning, and the part. */
+class QuoteTest {
+
+    private static final String QUOTE = "quotes/float-switch.yaml";
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    /**
+     * 52.00 + 75 min x 98.00 / 60 = 122.50 + 36.90 and its markup of 50 % = 55.35; in all 229.85, tax 8.875 % = 20.3992. Of
+     * 250.25 the deposit of 30 % is 75.075.
+     */
+    @Test
+    void quote_plannedRepair_addsUpByHand() throws Exception {
+        WrittenPaper paper = quote().orElseThrow();
+
+        assertThat(List.of(Amounts.plain(paper.net()), Amounts.plain(paper.tax()), Amounts.plain(paper.gross())))
+                .containsExactly("229.85", "20.40", "250.25");
+        RepairQuote quote = data(paper);
+        assertThat(quote.validUntil()).isEqualTo("2026-06-13");
+        assertThat(quote.found().orElseThrow().day()).isEqualTo("2026-05-13");
+        assertThat(quote.found().orElseThrow().cause().orElseThrow()).startsWith("Float stuck in scale");
+        assertThat(Amounts.plain(quote.deposit().orElseThrow().amount())).isEqualTo("75.08");
+        assertThat(Amounts.plain(quote.deposit().orElseThrow().rest())).isEqualTo("175.17");
+    }
+
+    @Test
+    void quote_numbered_carriesAQuotation() throws Exception {
+        WrittenPaper paper = Office.of(folder).quote(folder.resolve(QUOTE), new Office.Wish(Optional.of("Q-7"),
+                LocalDate.of(2026, 5, 14), Optional.empty(), new Extras(false, true, false))).orElseThrow();
+
+        assertThat(paper.files()).extracting(file -> file.getFileName().toString()).containsExactly("quote-Q-7.pdf",
+                "quote-Q-7.xml");
+        assertThat(Files.readString(paper.files().getLast())).contains("<cbc:PayableAmount currencyID=\"USD\">250.25<");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "machine: back-bar | machine: back-bra | UNKNOWN_NAME | did you mean \"back-bar\"",
+            "the reed is worn. | the reed is torn. | UNKNOWN_NAME | there is no recommended repair",
+            "visits/late-call | visits/spring-cleaning-bakery | NOT_ALLOWED | that visit was at crumb-lane-bakery",
+            "visits/late-call | visits/never | UNREADABLE | never", "deposit: 30 | deposit: 130 | OUT_OF_RANGE | 130",
+            "quote: | quotes: | UNKNOWN_KEY | quotes"})
+    void quote_wrongRequest_saysWhat(String from, String to, Code code, String message) throws Exception {
+        Path file = folder.resolve(QUOTE);
+        Files.writeString(file, Files.readString(file).replace(from, to));
+
+        List<Problem> problems = quote().problems();
+
+        assertThat(problems).extracting(Problem::code).contains(code);
+        assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
+    @Test
+    void quote_ofAVisitThatIsNone_saysWhatToAdd() {
+        List<Problem> problems = Office.of(folder).quote(folder.resolve("visits/late-call.yaml"), wish()).problems();
+
+        assertThat(problems).extracting(Problem::message).containsExactly("\"quote\" is missing");
+    }
+
+    private Checked<WrittenPaper> quote() {
+        return Office.of(folder).quote(folder.resolve(QUOTE), wish());
+    }
+
+    private static Office.Wish wish() {
+        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE);
+    }
+
+    private static RepairQuote data(WrittenPaper paper) throws Exception {
+        try (PDDocument document = Loader.loadPDF(paper.files().getFirst().toFile())) {
+            byte[] json = document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().values().iterator()
+                    .next().getEmbeddedFile().toByteArray();
+            return (RepairQuote) PaperJson.read(new String(json, StandardCharsets.UTF_8), "paper.json").orElseThrow();
+        }
+    }
+}
