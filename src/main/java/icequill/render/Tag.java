@@ -2,6 +2,7 @@ package icequill.render;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfNumber;
@@ -22,13 +23,17 @@ record Tag(PdfName type) {
             Map.entry("li", "LI"), Map.entry("table", "Table"), Map.entry("caption", "Caption"),
             Map.entry("thead", "THead"), Map.entry("tbody", "TBody"), Map.entry("tfoot", "TFoot"),
             Map.entry("tr", "TR"), Map.entry("th", "TH"), Map.entry("td", "TD"), Map.entry("img", "Figure"));
-    private static final String CELLS = "t[hd]";
+    private static final Set<String> CELLS = Set.of("th", "td");
+    private static final Set<String> TABLE_PARTS = Set.of("table", "thead", "tbody", "tfoot", "tr", "th", "td");
+    private static final Set<String> LISTS = Set.of("ul", "ol");
+    private static final PdfName DIVISION = new PdfName("Div");
+    private static final PdfName ITEM = new PdfName("LI");
 
     /** Empty for an element that adds nothing to the structure. */
     static Optional<Tag> of(Element element) {
         String name = element.getNodeName();
         if (isTablePart(element) && isForLooks(element)) {
-            return name.matches(CELLS) ? tag("Div") : Optional.empty();
+            return CELLS.contains(name) ? Optional.of(new Tag(DIVISION)) : Optional.empty();
         }
         if (name.equals("a")) {
             return LinkTarget.of(element).flatMap(target -> tag("Link"));
@@ -43,7 +48,7 @@ record Tag(PdfName type) {
 
     /** Tables keep their rows and cells even where nothing stands in them. */
     static boolean isTablePart(Element element) {
-        return element.getNodeName().matches("table|thead|tbody|tfoot|tr|" + CELLS);
+        return TABLE_PARTS.contains(element.getNodeName());
     }
 
     /** A table that only places things beside each other, as its role says. */
@@ -56,18 +61,18 @@ record Tag(PdfName type) {
     }
 
     boolean isListItem() {
-        return type.equals(new PdfName("LI"));
+        return type.equals(ITEM);
     }
 
     /** What else readers are told of the element, for its attributes. */
     Optional<PdfDictionary> attributes(Element element) {
         PdfDictionary attributes = new PdfDictionary();
         String name = element.getNodeName();
-        if (name.matches("[uo]l")) {
+        if (LISTS.contains(name)) {
             attributes.put(PdfName.O, new PdfName("List"));
             attributes.put(new PdfName("ListNumbering"), new PdfName(name.equals("ol") ? "Decimal" : "Disc"));
         }
-        if (name.matches(CELLS) && !type.equals(new PdfName("Div"))) {
+        if (CELLS.contains(name) && !type.equals(DIVISION)) {
             attributes.put(PdfName.O, new PdfName("Table"));
             if (name.equals("th")) {
                 attributes.put(new PdfName("Scope"),
