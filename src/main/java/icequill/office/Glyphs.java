@@ -4,9 +4,7 @@ import icequill.files.ShopFolder;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.render.Fonts;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds texts that could not be printed, before anything is. */
@@ -21,14 +19,8 @@ final class Glyphs {
             return missing.isEmpty()
                     ? Stream.empty()
                     : Stream.of(new Problem(Code.NO_GLYPH, text.place(),
-                            "our fonts cannot draw "
-                                    + missing.stream().map(Glyphs::name).collect(Collectors.joining(", ")),
+                            "our fonts cannot draw " + Fonts.named(missing),
                             "letters of scripts that run from left to right, such as Latin, Greek, Cyrillic and Armenian, and common signs"));
         }).toList();
-    }
-
-    private static String name(int point) {
-        String sign = Character.isISOControl(point) ? "" : " (" + Character.toString(point) + ")";
-        return "U+" + HexFormat.of().withUpperCase().toHexDigits(point, point > 0xFFFF ? 6 : 4) + sign;
     }
 }

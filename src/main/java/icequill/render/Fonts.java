@@ -3,8 +3,10 @@ package icequill.render;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.openpdf.text.pdf.BaseFont;
 import org.xhtmlrenderer.pdf.ITextFontResolver;
@@ -48,6 +50,16 @@ public final class Fonts {
                 .filter(point -> !Character.isWhitespace(point)
                         && (isRightToLeft(point) || (!isOurs(point) && !has(Fallback.FACES, point))))
                 .distinct().boxed().toList();
+    }
+
+    /** Characters named for a person: {@code U+6C37 (氷)}. */
+    public static String named(List<Integer> points) {
+        return points.stream().map(Fonts::named).collect(Collectors.joining(", "));
+    }
+
+    private static String named(int point) {
+        String sign = Character.isISOControl(point) ? "" : " (" + Character.toString(point) + ")";
+        return "U+" + HexFormat.of().withUpperCase().toHexDigits(point, point > 0xFFFF ? 6 : 4) + sign;
     }
 
     /** Whether the first family can draw the character in each of its faces. */

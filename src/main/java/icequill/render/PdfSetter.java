@@ -35,7 +35,7 @@ final class PdfSetter {
     }
 
     Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments) {
-        return parse(html).then(document -> set(paper, document, attachments));
+        return parse(html).then(PdfSetter::drawable).then(document -> set(paper, document, attachments));
     }
 
     private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments) {
@@ -57,6 +57,16 @@ final class PdfSetter {
                 : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
                         "asks for " + String.join(", ", images.refused()),
                         "a PNG or JPEG that lies in the shop folder, by its bare name"));
+    }
+
+    /** What the shop's files say is checked where it is read; this finds what a template of its own says. */
+    private static Checked<Document> drawable(Document document) {
+        List<Integer> missing = Fonts.missing(document.getElementsByTagName("body").item(0).getTextContent());
+        return missing.isEmpty()
+                ? Checked.sound(document)
+                : Checked.faulty(new Problem(Code.NO_GLYPH, Place.ofFile("templates"),
+                        "our fonts cannot draw " + Fonts.named(missing),
+                        "letters of scripts that run from left to right, and common signs"));
     }
 
     /** The style sheet asks for the second font where the foot of the pages needs it. */

@@ -269,6 +269,18 @@ class PrinterTest {
         assertThat(problems.getFirst().message()).contains("asks for");
     }
 
+    /** Never a silent box: also what only a template says is found. */
+    @Test
+    void pdf_characterThatNoFontHas_isAProblem() throws IOException {
+        template("invoice.ftlh", "<html><head><title>t</title></head><body><p>ice is 氷</p></body></html>");
+        Printer printer = Printer.of(shop);
+
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of())).problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly(Code.NO_GLYPH);
+        assertThat(problems.getFirst().message()).isEqualTo("our fonts cannot draw U+6C37 (氷)");
+    }
+
     @Test
     void pdf_documentTypeOrEntity_isRefused() {
         Html page = new Html(
