@@ -47,13 +47,26 @@ abstract class PaperCommand implements Callable<Integer> {
     abstract Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish);
 
     @Override
-    public final Integer call() {
-        Printout printout = Printout.of(spec.commandLine(), options.json());
-        Office.Wish wish = new Office.Wish(Optional.ofNullable(number), date == null ? LocalDate.now(clock) : date,
+    public Integer call() {
+        Printout printout = printout();
+        return printout.show(write(office(), from(), wish()), paper -> print(paper, printout));
+    }
+
+    final Printout printout() {
+        return Printout.of(spec.commandLine(), options.json());
+    }
+
+    final Office office() {
+        return Office.of(options.folderOf(file));
+    }
+
+    final Path from() {
+        return options.file(file);
+    }
+
+    final Office.Wish wish() {
+        return new Office.Wish(Optional.ofNullable(number), date == null ? LocalDate.now(clock) : date,
                 options.language(), extras.extras());
-        return printout.show(
-                write(Office.of(options.folderOf(file)), options.file(file), wish),
-                paper -> print(paper, printout));
     }
 
     private void print(WrittenPaper paper, Printout printout) {

@@ -1,7 +1,6 @@
 package icequill.cli;
 
 import icequill.office.Office;
-import icequill.office.PriceSheet;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -37,11 +36,6 @@ final class PriceCommand implements Callable<Integer> {
         Printout printout = Printout.of(spec.commandLine(), options.json());
         return printout.show(
                 Office.of(options.folderOf(file)).price(options.file(file), options.language()),
-                sheet -> print(sheet, printout));
-    }
-
-    private void print(PriceSheet sheet, Printout printout) {
-        printout.out().println(options.json() ? sheet.json(owner) : PriceTable.text(sheet, how, owner));
-        sheet.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
+                sheet -> PriceTable.print(sheet, how, owner, printout));
     }
 }

@@ -12,7 +12,13 @@ final class PriceTable {
     private PriceTable() {
     }
 
-    static String text(PriceSheet sheet, boolean how, boolean owner) {
+    /** Prints a price, and beside it what should be known about it. */
+    static void print(PriceSheet sheet, boolean how, boolean owner, Printout printout) {
+        printout.out().println(printout.json() ? sheet.json(owner) : text(sheet, how, owner));
+        sheet.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
+    }
+
+    private static String text(PriceSheet sheet, boolean how, boolean owner) {
         List<String> parts = new ArrayList<>();
         parts.add(Table.of(sheet.head(owner), sheet.rows(owner), TEXT_COLUMNS));
         parts.add("");

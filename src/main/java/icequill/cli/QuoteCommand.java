@@ -6,15 +6,30 @@ import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Writes a quote. */
 @Command(name = "quote", mixinStandardHelpOptions = true, description = "Writes the quote of a planned repair as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill quote quotes/float-switch.yaml                       a draft, marked as one",
-        "  icequill quote quotes/float-switch.yaml --number Q-2026-001 --date 2026-05-14"})
+        "  icequill quote quotes/float-switch.yaml --number Q-2026-001 --date 2026-05-14",
+        "  icequill quote quotes/float-switch.yaml --owner               what it costs and earns"})
 final class QuoteCommand extends PaperCommand {
+
+    @Option(names = "--owner", description = "Print cost, price and margin of each line instead. For the owner's eyes only.")
+    private boolean owner;
 
     QuoteCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        if (!owner) {
+            return super.call();
+        }
+        Printout printout = printout();
+        return printout.show(office().priceOfQuote(from(), wish()),
+                sheet -> PriceTable.print(sheet, true, true, printout));
     }
 
     @Override

@@ -11,12 +11,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Writes files so that a reader sees the whole new one or the old one, whatever happens in between. */
 public final class SafeFile {
 
     private SafeFile() {
+    }
+
+    /** A problem when there is such a file already. */
+    public static Optional<Problem> inTheWay(Path target) {
+        return Files.exists(target)
+                ? Optional.of(new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.toString()),
+                        "the file exists already", "another number, or move the file away first"))
+                : Optional.empty();
     }
 
     /**
@@ -26,9 +35,9 @@ public final class SafeFile {
      * @param replace whether an existing file may be replaced; otherwise it is a problem
      */
     public static Checked<Path> write(Path target, byte[] bytes, boolean replace) {
-        if (!replace && Files.exists(target)) {
-            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.toString()),
-                    "the file exists already", "another number, or move the file away first"));
+        Optional<Problem> inTheWay = replace ? Optional.empty() : inTheWay(target);
+        if (inTheWay.isPresent()) {
+            return Checked.faulty(inTheWay.get());
         }
         try {
             Path folder = target.toAbsolutePath().getParent();

@@ -120,6 +120,12 @@ public final class Office {
                                         hand.notices()))));
     }
 
+    /** The price of a planned repair as its quote has it, for the owner. */
+    public Checked<PriceSheet> priceOfQuote(Path file, Wish wish) {
+        return VisitInHand.of(ShopFolder.read(folder), file, visit -> wish.date())
+                .map(hand -> new PriceSheet(hand, language(hand, wish)));
+    }
+
     private static String name(String kind, VisitInHand hand, Wish wish) {
         return wish.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
     }

@@ -8,6 +8,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.render.Html;
 import icequill.render.Printer;
 import java.nio.charset.StandardCharsets;
@@ -64,7 +65,10 @@ final class PaperDesk {
     }
 
     private Checked<List<Path>> written(Map<String, byte[]> files, boolean replace) {
-        Checked<List<Path>> paths = Checked.sound(List.of());
+        Problems inTheWay = new Problems();
+        files.keySet().stream().filter(name -> !replace).map(papers::resolve)
+                .forEach(target -> SafeFile.inTheWay(target).ifPresent(inTheWay::add));
+        Checked<List<Path>> paths = inTheWay.or(List::<Path>of);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             paths = paths.then(before -> SafeFile.write(papers.resolve(file.getKey()), file.getValue(), replace)
                     .map(path -> Stream.concat(before.stream(), Stream.of(path))

@@ -101,6 +101,42 @@ class CommandsTest {
                 "pricing/");
     }
 
+    /** The part costs 36.90 and its markup bracket is 50 %; the customer reads neither in any file that leaves the shop. */
+    @Test
+    void quote_owner_showsCostAndMarginThatNoPaperHas() throws IOException {
+        String file = shop.resolve("quotes/float-switch.yaml").toString();
+
+        Run owner = Run.of("quote", file, "--owner", "--date", "2026-05-14");
+        Run paper = Run.of("quote", file, "--number", "Q-1", "--date", "2026-05-14", "--html", "--xml", "--json");
+
+        assertThat(owner.out()).contains("cost", "margin", "cost 36.90", "markup 50");
+        assertThat(paper.status()).as(paper.out()).isZero();
+        assertThat(paper.json().path("gross").asString()).isEqualTo("250.25");
+        for (int i = 1; i < 3; i++) {
+            assertThat(Files.readString(Path.of(paper.json().path("files").get(i).asString())))
+                    .doesNotContain("36.90", "markup", "wage", "pricing/").contains("250.25");
+        }
+    }
+
+    @Test
+    void credit_linesOfAnInvoice_saysWhatGoesBack() {
+        Run run = Run.of("credit", shop.resolve("credits/late-call-evening.yaml").toString(), "--number", "C-1",
+                "--date", "2026-06-01");
+
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out()).contains("credit-C-1.pdf", "Copper Kettle Brewing LLC, USD -173.38");
+        assertThat(Run.of("credit", shop.resolve("credits/late-call-evening.yaml").toString(), "--number", "C-1"))
+                .satisfies(again -> assertThat(again.err()).contains("the file exists already"));
+    }
+
+    @Test
+    void xml_ofADraft_isAProblem() {
+        Run run = Run.of("invoice", visit("late-call"), "--xml");
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("only a numbered invoice, credit note or quote", "give --number");
+    }
+
     @Test
     void invoice_anyDemoVisit_customerSeesNothingOfTheOwners() throws IOException {
         for (Path visit : visits()) {

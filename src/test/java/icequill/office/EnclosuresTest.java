@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.document.Invoice;
 import icequill.files.PaperJson;
 import icequill.files.ShopFolder;
+import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.render.Judge;
 import java.io.ByteArrayInputStream;
@@ -82,6 +83,20 @@ class EnclosuresTest {
         // 276.58 x 19 % = 52.5502
         assertThat(amount(files(paper).get("factur-x.xml"), "ram:GrandTotalAmount")).isEqualTo("329.13");
         assertStandards(paper);
+    }
+
+    /** Of several files all are written or none. */
+    @Test
+    void invoice_oneOfItsFilesExists_nothingIsWritten() throws Exception {
+        Files.createDirectories(folder.resolve("papers"));
+        Files.writeString(folder.resolve("papers/invoice-2026-0114.xml"), "kept");
+
+        List<Problem> problems = Office.of(folder).invoice(folder.resolve(VISIT), wish(new Extras(false, true, false)))
+                .problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly(Code.ALREADY_EXISTS);
+        assertThat(folder.resolve("papers")).isDirectoryContaining("glob:**.xml")
+                .isDirectoryNotContaining("glob:**.pdf");
     }
 
     @Test
