@@ -66,6 +66,15 @@ a { color: inherit; text-decoration: none; }
 .lines .last th, .lines .last td { border-top: 0.8pt solid #1a1a1a; font-weight: bold; font-size: 11pt; padding-top: 1.2mm; }
 .lines .notes td { padding-top: 1.5mm; }
 
+/* Papers without charges. */
+.readings.wide { width: 100%; }
+.readings.wide .value { width: 14%; }
+.together { page-break-inside: avoid; }
+.note { margin-top: 2.5mm; }
+.sign { margin-top: 12mm; page-break-inside: avoid; }
+.sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
+.sign .gap { width: 8%; }
+
 @media screen {
   body { max-width: 176mm; margin: 12mm auto; padding: 0 5mm; }
 }

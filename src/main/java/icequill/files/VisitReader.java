@@ -17,10 +17,12 @@ import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -53,7 +55,20 @@ final class VisitReader {
         return Optional
                 .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
                         fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
-                        named("classDiscount"), named("documentDiscount"), fields.place("site")));
+                        named("classDiscount"), named("documentDiscount"), handover(people), fields.place("site")));
+    }
+
+    private Visit.Handover handover(List<Attendance> people) {
+        ZonedDateTime began = people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+        Optional<ZonedDateTime> safeFrom = moment(fields, "safeFrom");
+        safeFrom.filter(moment -> moment.isBefore(began)).ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER,
+                fields.place("safeFrom"), "safe from " + moment.toLocalDateTime() + ", before anybody had come",
+                "a time after " + began.toLocalDateTime()));
+        Optional<LocalDate> nextDue = fields.day("nextDue");
+        nextDue.filter(day -> !day.isAfter(began.toLocalDate())).ifPresent(day -> fields.problems().add(
+                Code.WRONG_ORDER, fields.place("nextDue"),
+                "due again on " + day + ", but this visit was on " + began.toLocalDate(), "a later day"));
+        return new Visit.Handover(safeFrom, nextDue);
     }
 
     private Optional<Named> named(String key) {
@@ -162,6 +177,10 @@ final class VisitReader {
                         .map(advice -> new Finding.Recommendation(advice.text("text").orElse(""),
                                 advice.flag("accepted")))
                         .toList(),
+                entry.children("chemicals").stream().flatMap(used -> used.text("material")
+                        .map(id -> new Finding.ChemicalUse(id, used.number("dose"), used.number("minutes"),
+                                used.number("ph"), used.number("strip"), used.place("material")))
+                        .stream()).toList(),
                 entry.place("machine")));
     }
 

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -42,14 +43,13 @@ public final class Demo {
         /** One row a paper, and one with the sums. */
         public List<List<String>> rows() {
             List<List<String>> rows = new ArrayList<>(papers.stream().map(WrittenPaper::row).toList());
-            rows.add(
-                    List.of("together", papers.size() + " papers", sum(papers.stream().map(WrittenPaper::net).toList()),
-                            sum(papers.stream().map(WrittenPaper::tax).toList()),
-                            sum(papers.stream().map(WrittenPaper::gross).toList())));
+            rows.add(List.of("together", papers.size() + " papers", sum(WrittenPaper.Sums::net),
+                    sum(WrittenPaper.Sums::tax), sum(WrittenPaper.Sums::gross)));
             return rows;
         }
 
-        private static String sum(List<MonetaryAmount> amounts) {
+        private String sum(Function<WrittenPaper.Sums, MonetaryAmount> part) {
+            List<MonetaryAmount> amounts = papers.stream().flatMap(paper -> paper.sums().stream()).map(part).toList();
             return Amounts.plain(Amounts.sum(amounts, amounts.getFirst().getCurrency()));
         }
 
@@ -62,7 +62,7 @@ public final class Demo {
     }
 
     /**
-     * Makes the shop and all its invoices, each numbered and dated by the day of its visit.
+     * Makes the shop and all its papers, invoices numbered, each dated by the day of its visit.
      *
      * @param folder new, empty, or made by an earlier demo, which is then replaced
      * @param progress is told what comes next
@@ -85,12 +85,13 @@ public final class Demo {
         List<Path> visits = ShopFolder.read(folder).visits();
         for (int i = 0; i < visits.size(); i++) {
             Path visit = visits.get(i);
-            progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
+            progress.accept("Invoice and record " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
             String number = "2026-0" + (FIRST_NUMBER + i);
             problems.take(VisitInHand.of(ShopFolder.read(folder), visit)).ifPresent(hand -> {
                 Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(),
                         Extras.NONE);
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
+                problems.take(office.record(hand, unnumbered(hand.visit().day()))).ifPresent(papers::add);
             });
         }
         List<Path> credits = ShopFolder.read(folder).credits();
@@ -104,6 +105,10 @@ public final class Demo {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
         }
         return problems.or(() -> new Made(folder, papers));
+    }
+
+    private static Office.Wish unnumbered(LocalDate day) {
+        return new Office.Wish(Optional.empty(), day, Optional.empty(), Extras.NONE);
     }
 
     private static void mark(Path folder) {

@@ -4,6 +4,7 @@ import icequill.document.Attachment;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.document.VisitRecord;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -35,6 +36,7 @@ public final class Printer {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
+        case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
         };
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.document.VisitRecord;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.problem.Code;
@@ -68,6 +69,7 @@ class PrinterTest {
             String kind = switch (paper) {
             case Invoice invoice -> "invoice";
             case CreditNote credit -> "credit";
+            case VisitRecord visit -> "record";
             };
             assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
                     + currency + "-" + country);
@@ -322,7 +324,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head|record)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
