@@ -73,6 +73,14 @@ a { color: inherit; text-decoration: none; }
 .approval { page-break-inside: avoid; }
 .signing { margin-top: 9mm; border-collapse: separate; border-spacing: 4mm 0; }
 .signing td { width: 25%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.6mm; }
+/* Papers without charges. */
+.readings.wide { width: 100%; }
+.readings.wide .value { width: 14%; }
+.together { page-break-inside: avoid; }
+.note { margin-top: 2.5mm; }
+.sign { margin-top: 12mm; page-break-inside: avoid; }
+.sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
+.sign .gap { width: 8%; }
 
 @media screen {
   body { max-width: 176mm; margin: 12mm auto; padding: 0 5mm; }

@@ -103,7 +103,8 @@ public final class VisitBuilder {
     public Visit build() {
         return new Visit("test", "bakery", Optional.empty(), Order.NONE, serviceCall, people, findings, lines,
                 surcharges,
-                classDiscount, documentDiscount, Optional.empty(), place());
+                classDiscount, documentDiscount, Optional.empty(),
+                new Visit.Handover(Optional.empty(), Optional.empty()), place());
     }
 
     private Place place() {

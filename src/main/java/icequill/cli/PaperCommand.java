@@ -74,7 +74,7 @@ abstract class PaperCommand implements Callable<Integer> {
             printout.out().println(JsonText.of(paper.json()));
         } else {
             paper.files().forEach(written -> printout.out().println("Wrote " + written));
-            printout.out().println(paper.customer() + ", " + paper.total());
+            printout.out().println(paper.summary());
         }
         paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
     }

@@ -19,10 +19,12 @@ import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,7 +58,7 @@ final class VisitReader {
                 .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
                         fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
                         named("classDiscount"), named("documentDiscount"),
-                        fields.child("quote").flatMap(VisitReader::proposal),
+                        fields.child("quote").flatMap(VisitReader::proposal), handover(people),
                         fields.place("site")));
     }
 
@@ -68,6 +70,19 @@ final class VisitReader {
                 .map(work -> new Proposal(machine, work, found,
                         quote.percent("deposit", 100).orElse(Percent.ZERO),
                         quote.integer("holdsDays").orElse(Proposal.USUAL_DAYS), quote.place("machine"))));
+    }
+
+    private Visit.Handover handover(List<Attendance> people) {
+        ZonedDateTime began = people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+        Optional<ZonedDateTime> safeFrom = moment(fields, "safeFrom");
+        safeFrom.filter(moment -> moment.isBefore(began)).ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER,
+                fields.place("safeFrom"), "safe from " + moment.toLocalDateTime() + ", before anybody had come",
+                "a time after " + began.toLocalDateTime()));
+        Optional<LocalDate> nextDue = fields.day("nextDue");
+        nextDue.filter(day -> !day.isAfter(began.toLocalDate())).ifPresent(day -> fields.problems().add(
+                Code.WRONG_ORDER, fields.place("nextDue"),
+                "due again on " + day + ", but this visit was on " + began.toLocalDate(), "a later day"));
+        return new Visit.Handover(safeFrom, nextDue);
     }
 
     private Optional<Named> named(String key) {
@@ -176,6 +191,10 @@ final class VisitReader {
                         .map(advice -> new Finding.Recommendation(advice.text("text").orElse(""),
                                 advice.flag("accepted")))
                         .toList(),
+                entry.children("chemicals").stream().flatMap(used -> used.text("material")
+                        .map(id -> new Finding.ChemicalUse(id, used.number("dose"), used.number("minutes"),
+                                used.number("ph"), used.number("strip"), used.place("material")))
+                        .stream()).toList(),
                 entry.place("machine")));
     }
 

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -46,14 +47,14 @@ public final class Demo {
         public List<List<String>> rows() {
             List<WrittenPaper> bills = papers.stream().filter(WrittenPaper::isOwed).toList();
             List<List<String>> rows = new ArrayList<>(papers.stream().map(WrittenPaper::row).toList());
-            rows.add(List.of("together", bills.size() + " invoices and credit notes",
-                    sum(bills.stream().map(WrittenPaper::net).toList()),
-                    sum(bills.stream().map(WrittenPaper::tax).toList()),
-                    sum(bills.stream().map(WrittenPaper::gross).toList())));
+            rows.add(
+                    List.of("together", bills.size() + " invoices and credit notes", sum(bills, WrittenPaper.Sums::net),
+                            sum(bills, WrittenPaper.Sums::tax), sum(bills, WrittenPaper.Sums::gross)));
             return rows;
         }
 
-        private static String sum(List<MonetaryAmount> amounts) {
+        private static String sum(List<WrittenPaper> bills, Function<WrittenPaper.Sums, MonetaryAmount> part) {
+            List<MonetaryAmount> amounts = bills.stream().flatMap(paper -> paper.sums().stream()).map(part).toList();
             return Amounts.plain(Amounts.sum(amounts, amounts.getFirst().getCurrency()));
         }
 
@@ -66,7 +67,7 @@ public final class Demo {
     }
 
     /**
-     * Makes the shop and all its invoices, each numbered and dated by the day of its visit.
+     * Makes the shop and all its papers, invoices numbered, each dated by the day of its visit.
      *
      * @param folder new, empty, or made by an earlier demo, which is then replaced
      * @param progress is told what comes next
@@ -89,12 +90,13 @@ public final class Demo {
         List<Path> visits = ShopFolder.read(folder).visits();
         for (int i = 0; i < visits.size(); i++) {
             Path visit = visits.get(i);
-            progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
+            progress.accept("Invoice and record " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
             String number = "2026-0" + (FIRST_NUMBER + i);
             problems.take(VisitInHand.of(ShopFolder.read(folder), visit)).ifPresent(hand -> {
                 Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(),
                         Extras.NONE);
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
+                problems.take(office.record(hand, unnumbered(hand.visit().day()))).ifPresent(papers::add);
             });
         }
         others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
@@ -114,6 +116,10 @@ public final class Demo {
             Optional<String> number = Optional.of(prefix + "2026-0" + (FIRST_NUMBER + i));
             return write.apply(files.get(i), new Office.Wish(number, day, Optional.empty(), Extras.NONE));
         });
+    }
+
+    private static Office.Wish unnumbered(LocalDate day) {
+        return new Office.Wish(Optional.empty(), day, Optional.empty(), Extras.NONE);
     }
 
     private static void mark(Path folder) {

@@ -1,20 +1,14 @@
 package icequill.office;
 
-import icequill.document.Attended;
 import icequill.document.Invoice;
-import icequill.document.MachineReport;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
-import icequill.rates.Grade;
 import icequill.rates.Rates;
 import icequill.tax.TaxedVisit;
-import icequill.work.Attendance;
-import icequill.work.Finding;
-import icequill.work.Task;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,34 +24,12 @@ record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisi
         Language language) {
 
     Invoice invoice(Optional<String> number, LocalDate date) {
+        VisitReport report = new VisitReport(site, visit, rates, language);
         ChargeSheet sheet = new ChargeSheet(site, taxed);
         int days = site.customer().paymentDays().orElse(shop.paymentDays());
         return new Invoice(number, date, date.plusDays(days), shop, language, shop.paper(), billTo,
-                site.customer().vendorNumber(), attended(), machines(), sheet.lines(), sheet.totals(), remarks());
-    }
-
-    private Attended attended() {
-        return new Attended(visit.id(), site.name(), site.storeNumber(), site.address(), visit.call(), visit.order(),
-                visit.began(), visit.ended(), visit.people().stream().map(this::person).toList());
-    }
-
-    private Attended.Person person(Attendance attendance) {
-        String grade = rates.labor().grade(attendance.grade()).map(Grade::name).orElseThrow().in(language);
-        return new Attended.Person(attendance.person(), grade, attendance.arrived(), attendance.left());
-    }
-
-    private List<MachineReport> machines() {
-        return visit.findings().stream()
-                .map(finding -> new MachineReport(site.machine(finding.machine()).orElseThrow(), finding,
-                        tasks(finding)))
-                .toList();
-    }
-
-    private List<String> tasks(Finding finding) {
-        return finding.tasks().stream().filter(done -> done.outcome().isDone())
-                .map(done -> rates.tasks().stream().filter(task -> task.id().equals(done.task())).findFirst()
-                        .map(Task::name).orElseThrow().in(language))
-                .toList();
+                site.customer().vendorNumber(), report.attended(), report.machines(), sheet.lines(), sheet.totals(),
+                remarks());
     }
 
     private List<Phrase> remarks() {

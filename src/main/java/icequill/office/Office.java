@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.document.CreditRequest;
 import icequill.document.Invoice;
+import icequill.document.Paper;
 import icequill.files.ShopFolder;
 import icequill.party.BillTo;
 import icequill.party.BillTo;
@@ -132,6 +133,28 @@ public final class Office {
 
     private static Language language(VisitInHand hand, Wish wish) {
         return wish.language().orElseGet(() -> languageOf(hand));
+    }
+
+    /** Writes the record of a visit into papers/, in place of an earlier one. */
+    public Checked<WrittenPaper> record(Path file, Wish wish) {
+        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> record(hand, wish));
+    }
+
+    /** The same for a visit that was read already. */
+    Checked<WrittenPaper> record(VisitInHand hand, Wish wish) {
+        Language language = wish.language().orElseGet(() -> languageOf(hand));
+        return write(new RecordAssembly(hand, language).record(wish.date()), "record-" + hand.visit().id(),
+                hand.site().customer().name(), wish);
+    }
+
+    /** A paper that asks for nothing; it has no number. */
+    private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
+        if (wish.number().isPresent()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",
+                    "leave out --number"));
+        }
+        return desk.write(paper, name, wish.extras(), true)
+                .map(files -> new WrittenPaper(name, files, customer, Optional.empty(), List.of()));
     }
 
     private static Checked<Wish> numbered(Wish wish) {

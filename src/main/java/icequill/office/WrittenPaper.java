@@ -11,15 +11,33 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
  * A paper that was written, and where.
  *
- * @param isOwed whether the amounts are owed by it, as they are not by a quote; those of a credit note are negative
+ * @param sums empty where the paper has none
  */
-public record WrittenPaper(String name, List<Path> files, String customer, MonetaryAmount net, MonetaryAmount tax,
-        MonetaryAmount gross, boolean isOwed, List<Problem> notices) {
+public record WrittenPaper(String name, List<Path> files, String customer, Optional<Sums> sums,
+        List<Problem> notices) {
+
+    /**
+     * What a paper comes to.
+     *
+     * @param isOwed whether the customer owes it, as he does not by a quote; what a credit note gives back is negative
+     */
+    public record Sums(MonetaryAmount net, MonetaryAmount tax, MonetaryAmount gross, boolean isOwed) {
+
+        /** Net, tax and total without a currency. */
+        List<String> plain() {
+            return List.of(Amounts.plain(net), Amounts.plain(tax), Amounts.plain(gross));
+        }
+
+        String currency() {
+            return gross.getCurrency().getCurrencyCode();
+        }
+    }
 
     public WrittenPaper {
         files = List.copyOf(files);
@@ -29,20 +47,23 @@ public record WrittenPaper(String name, List<Path> files, String customer, Monet
     /** Of a paper with sums. */
     static WrittenPaper of(String name, List<Path> files, PricedPaper paper, List<Problem> notices) {
         Totals totals = paper.totals();
-        String customer = paper.billTo().name();
-        return switch (paper) {
-        case CreditNote credit -> new WrittenPaper(name, files, customer, totals.net().negate(),
-                totals.tax().negate(), totals.gross().negate(), true, notices);
-        case Invoice invoice -> new WrittenPaper(name, files, customer, totals.net(), totals.tax(), totals.gross(),
-                true, notices);
-        case Offer offer -> new WrittenPaper(name, files, customer, totals.net(), totals.tax(), totals.gross(), false,
-                notices);
+        Sums sums = switch (paper) {
+        case CreditNote credit ->
+            new Sums(totals.net().negate(), totals.tax().negate(), totals.gross().negate(), true);
+        case Invoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
+        case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
         };
+        return new WrittenPaper(name, files, paper.billTo().name(), Optional.of(sums), notices);
     }
 
-    /** The total with its currency. */
-    public String total() {
-        return gross.getCurrency().getCurrencyCode() + " " + Amounts.plain(gross);
+    /** Whether the customer owes by it, or is given back. */
+    boolean isOwed() {
+        return sums.map(Sums::isOwed).orElse(false);
+    }
+
+    /** Whom it is for, and the total with its currency where there is one. */
+    public String summary() {
+        return customer + sums.map(all -> ", " + all.currency() + " " + Amounts.plain(all.gross())).orElse("");
     }
 
     public Map<String, Object> json() {
@@ -50,15 +71,18 @@ public record WrittenPaper(String name, List<Path> files, String customer, Monet
         view.put("paper", name);
         view.put("files", files.stream().map(Path::toString).toList());
         view.put("customer", customer);
-        view.put("currency", gross.getCurrency().getCurrencyCode());
-        view.put("net", Amounts.plain(net));
-        view.put("tax", Amounts.plain(tax));
-        view.put("gross", Amounts.plain(gross));
+        sums.ifPresent(all -> {
+            view.put("currency", all.currency());
+            view.put("net", Amounts.plain(all.net()));
+            view.put("tax", Amounts.plain(all.tax()));
+            view.put("gross", Amounts.plain(all.gross()));
+        });
         return view;
     }
 
     /** As a row of a table: paper, customer, net, tax, total. */
     public List<String> row() {
-        return List.of(name, customer, Amounts.plain(net), Amounts.plain(tax), Amounts.plain(gross));
+        List<String> amounts = sums.map(Sums::plain).orElse(List.of("", "", ""));
+        return List.of(name, customer, amounts.get(0), amounts.get(1), amounts.get(2));
     }
 }

@@ -56,7 +56,10 @@ final class Binder {
         }
         List<Worker> workers = visit.people().stream().flatMap(person -> worker(person).stream()).toList();
         List<Use> uses = new ArrayList<>();
-        visit.findings().forEach(finding -> uses.addAll(doses(finding)));
+        for (Finding finding : visit.findings()) {
+            uses.addAll(doses(finding));
+            finding.chemicals().forEach(this::checkChemical);
+        }
         List<Applied> modifiers = new ArrayList<>();
         for (VisitLine line : visit.lines()) {
             switch (line) {
@@ -118,6 +121,13 @@ final class Binder {
             }
         }
         return uses;
+    }
+
+    /** What the record says of chemicals is not priced, but it must name chemicals. */
+    private void checkChemical(Finding.ChemicalUse used) {
+        List<Material> chemicals = rates.materials().stream()
+                .filter(material -> material.chargeClass() == ChargeClass.CHEMICALS).toList();
+        find(new Named(used.material(), used.place()), "chemical", chemicals, Material::id);
     }
 
     private Optional<Use> use(MaterialUsed line) {

@@ -1,6 +1,7 @@
 package icequill.render;
 
 import icequill.document.Paper;
+import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Shop;
 import java.util.ArrayList;
@@ -14,6 +15,22 @@ record LetterView(Paper paper, String title, Sentences sentences) {
 
     /** @param facts the references beside the address */
     Map<String, Object> model(BillTo addressee, List<Map<String, String>> facts) {
+        return model(billTo(addressee), facts);
+    }
+
+    /** For papers that go to a site: whose it is, and where. */
+    Map<String, Object> model(String customer, String site, Address address, List<Map<String, String>> facts) {
+        List<String> lines = new ArrayList<>();
+        if (!site.equals(customer)) {
+            lines.add(site);
+        }
+        lines.addAll(address.lines());
+        Map<String, Object> model = model(Map.of("name", customer, "lines", lines), facts);
+        model.put("draft", false);
+        return model;
+    }
+
+    private Map<String, Object> model(Map<String, Object> addressee, List<Map<String, String>> facts) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("lang", paper.language().tag());
         model.put("size", paper.size().name().toLowerCase(Locale.ROOT));
@@ -22,7 +39,7 @@ record LetterView(Paper paper, String title, Sentences sentences) {
         model.put("title", title);
         model.put("footFont", Fonts.familyFor(title + paper.shop().name()));
         model.put("shop", shop(paper.shop()));
-        model.put("billTo", billTo(addressee));
+        model.put("billTo", addressee);
         model.put("facts", facts);
         return model;
     }

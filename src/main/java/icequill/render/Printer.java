@@ -5,6 +5,7 @@ import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
+import icequill.document.VisitRecord;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -37,6 +38,7 @@ public final class Printer {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
         case RepairQuote quote -> fill("repair-quote.ftlh", paper, RepairQuoteView.of(quote));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
+        case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
         };
     }
 

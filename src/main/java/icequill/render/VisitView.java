@@ -36,7 +36,7 @@ record VisitView(Attended attended, List<MachineReport> reports, Sentences sente
         return throughout ? who : who + ", " + span(person.arrived(), person.left());
     }
 
-    private String moment(ZonedDateTime moment) {
+    String moment(ZonedDateTime moment) {
         return sentences.formats().day(moment.toLocalDate()) + ", " + sentences.formats().time(moment.toLocalTime());
     }
 
@@ -50,7 +50,7 @@ record VisitView(Attended attended, List<MachineReport> reports, Sentences sente
                 : moment(until);
     }
 
-    private Map<String, Object> machine(MachineReport report) {
+    Map<String, Object> machine(MachineReport report) {
         Finding finding = report.finding();
         Details details = new Details(sentences).add("machine.complaint", finding.complaint())
                 .add("machine.cause", finding.cause()).add("machine.correction", finding.correction())

@@ -1,6 +1,7 @@
 package icequill.work;
 
 import icequill.problem.Place;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,14 +9,23 @@ import java.util.Optional;
  * What was found and done at one machine.
  *
  * @param tasks done, by id
+ * @param chemicals whose use was written down, in order; others are known by the doses of the tasks
  */
 public record Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
-        List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations, Place place) {
+        List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations,
+        List<ChemicalUse> chemicals, Place place) {
 
     public Finding {
         tasks = List.copyOf(tasks);
         readings = List.copyOf(readings);
         recommendations = List.copyOf(recommendations);
+        chemicals = List.copyOf(chemicals);
+    }
+
+    /** One without notes on chemicals. */
+    public Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
+            List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations, Place place) {
+        this(machine, complaint, cause, correction, tasks, readings, recommendations, List.of(), place);
     }
 
     /** A task that was carried out; its doses are charged with the outcome. */
@@ -23,6 +33,18 @@ public record Finding(String machine, Optional<String> complaint, Optional<Strin
 
     /** A measurement, before the work and after it; either may be missing. */
     public record Reading(String what, String unit, Optional<String> before, Optional<String> after) {}
+
+    /**
+     * A cleaner or sanitizer as it was used, which is for the record and not for the price.
+     *
+     * @param material by id, as the rates name it
+     * @param dose in the material's unit; empty where it is that of the task
+     * @param minutes it was left to work
+     * @param ph measured after flushing
+     * @param ppm on the test strip
+     */
+    public record ChemicalUse(String material, Optional<BigDecimal> dose, Optional<BigDecimal> minutes,
+            Optional<BigDecimal> ph, Optional<BigDecimal> ppm, Place place) {}
 
     /** A repair that was recommended, and what the customer said. */
     public record Recommendation(String text, boolean accepted) {}

@@ -14,15 +14,24 @@ import java.util.Optional;
  * @param id the shop's own reference
  * @param serviceCall who bears the charge for coming out
  * @param proposal of a visit that is only planned, and to be quoted
+ * @param handover how the machines were left
  * @param surcharges and {@code classDiscount}, {@code documentDiscount}: by id, as the rates name them
  */
 public record Visit(String id, String site, Optional<Call> call, Order order, Outcome serviceCall,
         List<Attendance> people, List<Finding> findings, List<VisitLine> lines, List<Named> surcharges,
         Optional<Named> classDiscount, Optional<Named> documentDiscount, Optional<Proposal> proposal,
-        Place place) {
+        Handover handover, Place place) {
 
     /** A name that the rates must know, and where it was written. */
     public record Named(String id, Place place) {}
+
+    /**
+     * What the customer is told at the end.
+     *
+     * @param safeFrom when ice may be served again
+     * @param nextDue the day by which the next cleaning is due
+     */
+    public record Handover(Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue) {}
 
     public Visit {
         people = List.copyOf(people);

@@ -2,7 +2,6 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.money.Amounts;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -85,7 +84,6 @@ class CreditTest {
     }
 
     private static void assertSums(WrittenPaper paper, String net, String tax, String gross) {
-        assertThat(List.of(Amounts.plain(paper.net()), Amounts.plain(paper.tax()), Amounts.plain(paper.gross())))
-                .containsExactly(net, tax, gross);
+        assertThat(paper.sums().orElseThrow().plain()).containsExactly(net, tax, gross);
     }
 }

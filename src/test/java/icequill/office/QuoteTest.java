@@ -46,7 +46,7 @@ class QuoteTest {
     void quote_plannedRepair_addsUpByHand() throws Exception {
         WrittenPaper paper = quote().orElseThrow();
 
-        assertThat(List.of(Amounts.plain(paper.net()), Amounts.plain(paper.tax()), Amounts.plain(paper.gross())))
+        assertThat(paper.sums().orElseThrow().plain())
                 .containsExactly("229.85", "20.40", "250.25");
         RepairQuote quote = data(paper);
         assertThat(quote.validUntil()).isEqualTo("2026-06-13");

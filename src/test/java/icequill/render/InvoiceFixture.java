@@ -9,6 +9,7 @@ import icequill.document.MachineReport;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
 import icequill.document.Totals;
+import icequill.document.VisitRecord;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
@@ -49,6 +50,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -138,7 +140,22 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
-        return List.of(invoice(), creditNote(), repairQuote());
+        return List.of(invoice(), creditNote(), repairQuote(), visitRecord());
+    }
+
+    /** The visit that the invoice bills, with chemicals as long as the invoice's lines. */
+    public VisitRecord visitRecord() {
+        Invoice billed = invoice();
+        VisitRecord.Chemical cleaner = new VisitRecord.Chemical("descaler <mild>", Optional.empty(),
+                Optional.of(new Quantity(new BigDecimal("16"), Unit.FLUID_OUNCE)), Optional.of(new BigDecimal("22")),
+                Optional.of(new BigDecimal("7.1")), Optional.empty());
+        VisitRecord.Chemical sanitizer = new VisitRecord.Chemical("sanitizer", Optional.of("00-1"), Optional.empty(),
+                Optional.of(new BigDecimal("10")), Optional.empty(), Optional.of(new BigDecimal("200")));
+        List<VisitRecord.Chemical> chemicals = new ArrayList<>(Collections.nCopies(lines, cleaner));
+        chemicals.add(sanitizer);
+        return new VisitRecord(billed.date(), billed.shop(), language, size, customer, billed.attended(),
+                List.of(new VisitRecord.Machine(billed.machines().getFirst(), chemicals)),
+                Optional.of(billed.attended().left().plusHours(1)), Optional.of(LocalDate.of(2026, 8, 13)));
     }
 
     private List<InvoiceLine> invoiceLines() {

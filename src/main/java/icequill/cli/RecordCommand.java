@@ -1,0 +1,24 @@
+package icequill.cli;
+
+import icequill.office.Office;
+import icequill.office.WrittenPaper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes the record of one visit. */
+@Command(name = "record", mixinStandardHelpOptions = true, description = "Writes the record of a visit, for the customer and the health inspector and without prices, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill record visits/spring-cleaning-bakery.yaml",
+        "  icequill record visits/spring-cleaning-bakery.yaml --lang es --html"})
+final class RecordCommand extends PaperCommand {
+
+    RecordCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+        return office.record(from, wish);
+    }
+}
