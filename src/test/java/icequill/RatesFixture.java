@@ -1,5 +1,12 @@
 package icequill;
 
+import icequill.agreement.FilterRule;
+import icequill.agreement.IncludedCalls;
+import icequill.agreement.IntervalRules;
+import icequill.agreement.Plans;
+import icequill.agreement.Scope;
+import icequill.agreement.Slot;
+import icequill.agreement.Tier;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Address;
@@ -41,6 +48,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.Monetary;
 import javax.money.MonetaryAmount;
@@ -71,7 +79,7 @@ public final class RatesFixture {
     }
 
     public static Rates rates() {
-        return new Rates(USD, labor(), serviceCall(), materials(), tasks(), adjustments());
+        return new Rates(USD, labor(), serviceCall(), materials(), tasks(), adjustments(), plans());
     }
 
     public static LaborRates labor() {
@@ -149,6 +157,32 @@ public final class RatesFixture {
                         new DocumentDiscount.Fixed(usd("10")), place),
                         new DocumentDiscount("five-percent", Wording.same("five percent"),
                                 new DocumentDiscount.Part(Percent.of("5")), place)));
+    }
+
+    private static Plans plans() {
+        return new Plans(List.of(tier("semiannual", 2), tier("quarterly", 4)),
+                Optional.of(new FilterRule("filter", 6, Place.NOWHERE)),
+                new IntervalRules(new BigDecimal("181"), 1, 1, 1));
+    }
+
+    /** Full cleans of descaling and brushing, ten percent off, to steps of five. */
+    public static Tier tier(String id, int slots) {
+        return tier(id, IntStream.range(0, slots).mapToObj(i -> Scope.Kind.FULL_CLEAN).toList(), IncludedCalls.NONE);
+    }
+
+    public static Tier tier(String id, List<Scope.Kind> slots, IncludedCalls included) {
+        Place place = new Place("pricing/tiers.yaml", 30, "");
+        return new Tier(id, Wording.same(id),
+                slots.stream()
+                        .map(kind -> new Slot(Wording.same("visit"),
+                                new Scope(kind.name(), Wording.same(kind.name()), kind,
+                                        kind == Scope.Kind.FULL_CLEAN
+                                                ? List.of("descale", "brush-condenser")
+                                                : List.of("brush-condenser"),
+                                        place)))
+                        .toList(),
+                List.of(), Map.of("standard", 24, "after-hours", 24, "sundays-and-holidays", 48), included,
+                Percent.of("10"), Map.of(ChargeClass.REPAIR, Percent.of("10")), usd("5"), Percent.of("5"), place);
     }
 
     private static Map<ChargeClass, Percent> allClasses(Percent percent) {

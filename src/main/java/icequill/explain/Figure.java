@@ -5,6 +5,7 @@ import icequill.money.Exact;
 import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.money.Shares;
+import icequill.money.Stepping;
 import icequill.problem.Check;
 import java.math.BigDecimal;
 import java.util.List;
@@ -103,6 +104,20 @@ public sealed interface Figure {
         }
     }
 
+    /** A figure rounded to a full multiple of a price step. */
+    record Stepped(Figure of, Stepping stepping, BigDecimal step) implements Figure {
+        @Override
+        public BigFraction exact() {
+            return stepping.to(of.exact(), step);
+        }
+
+        @Override
+        public String text() {
+            return "step(" + of.text() + "; " + stepping.name().toLowerCase(Locale.ROOT) + "; " + step.toPlainString()
+                    + ")";
+        }
+    }
+
     /**
      * One share of an amount divided by largest remainder.
      *
@@ -167,6 +182,11 @@ public sealed interface Figure {
     /** Rounds to what the currency asks of this rounding. */
     default Figure rounded(Rounding rounding, CurrencyUnit currency) {
         return new Rounded(this, rounding, rounding.decimals(currency));
+    }
+
+    /** Rounds to a price step, which must be positive. */
+    default Figure stepped(Stepping stepping, MonetaryAmount step) {
+        return new Stepped(this, stepping, new BigDecimal(Amounts.plain(step)));
     }
 
     default Figure plus(Figure other) {

@@ -11,6 +11,8 @@
  * factor = number [ " " unit ] | "(" figure ")"
  *        | "round(" figure "; " name "; " digits ")"      half up, to so many decimals
  *        | "up(" figure "; " number ")"                   up to the next full multiple of the number
+ *        | "step(" figure "; " ( "nearest" | "down" ) "; " number ")"
+ *                                                         to the nearest full multiple of the number, half up, or down to one
  *        | "share(" number "; " number { " : " number } "; " place "; " digits ")"
  *                                                         largest remainder: the share of the place-th weight, from 1
  * number = ["-"] digits [ "." digits ]

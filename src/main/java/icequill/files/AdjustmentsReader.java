@@ -9,8 +9,6 @@ import icequill.rates.Modifier;
 import icequill.rates.Surcharge;
 import icequill.work.ChargeClass;
 import icequill.work.Unit;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
@@ -52,11 +50,8 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
     }
 
     private Optional<ClassDiscount> classDiscount(String id, Fields entry) {
-        Map<ChargeClass, Percent> percents = new EnumMap<>(ChargeClass.class);
-        entry.child("percents").ifPresent(byClass -> byClass.entries().keySet().forEach(name -> Fields
-                .constantOf(name, ChargeClass.class).ifPresent(chargeClass -> byClass.percent(name, MOST)
-                        .ifPresent(part -> percents.put(chargeClass, part)))));
-        return entry.wording("name").map(name -> new ClassDiscount(id, name, percents, entry.place("percents")));
+        return entry.wording("name").map(
+                name -> new ClassDiscount(id, name, Prices.byClass(entry, "percents"), entry.place("percents")));
     }
 
     private Optional<DocumentDiscount> documentDiscount(String id, Fields entry) {

@@ -1,6 +1,7 @@
 package icequill.files;
 
 import icequill.problem.Code;
+import icequill.problem.Problem;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,12 @@ final class Names {
     static void duplicate(Fields entry, String id) {
         entry.problems().add(Code.DUPLICATE_NAME, entry.place("id"), "\"" + id + "\" is used a second time",
                 "a name of its own for each");
+    }
+
+    /** Reports a name that refers to nothing, unless nothing of its kind could be read. */
+    static void refer(Fields entry, String key, String kind, Set<String> known) {
+        entry.id(key).filter(id -> !known.isEmpty() && !known.contains(id))
+                .ifPresent(id -> entry.problems().add(Problem.unknownName(entry.place(key), kind, id, known)));
     }
 
     /** The entries of a list with each its id, made by the maker; what has no id is left out, it was reported. */

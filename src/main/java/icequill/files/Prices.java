@@ -2,20 +2,25 @@ package icequill.files;
 
 import icequill.money.Amounts;
 import icequill.money.Exact;
+import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.work.ChargeClass;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** Reads amounts of money. */
+/** Reads amounts of money, and values by band and class. */
 final class Prices {
 
     private static final int MOST_DECIMALS = 4;
+    private static final int MOST_PERCENT = 100;
 
     private Prices() {
     }
@@ -43,19 +48,38 @@ final class Prices {
         return amount.filter(Amounts::isWhole);
     }
 
-    /** A price for each band, by its id; a band left out or unknown is reported, unless no bands could be read at all. */
+    /** Percentages off, by the classes that are named. */
+    static Map<ChargeClass, Percent> byClass(Fields fields, String key) {
+        Map<ChargeClass, Percent> percents = new EnumMap<>(ChargeClass.class);
+        fields.child(key).ifPresent(byClass -> byClass.entries().keySet().forEach(name -> Fields
+                .constantOf(name, ChargeClass.class).ifPresent(chargeClass -> byClass.percent(name, MOST_PERCENT)
+                        .ifPresent(part -> percents.put(chargeClass, part)))));
+        return percents;
+    }
+
+    /** A price for each band. */
     static Map<String, MonetaryAmount> byBand(Fields fields, String key, Set<String> bands, CurrencyUnit currency) {
-        Map<String, MonetaryAmount> prices = new LinkedHashMap<>();
+        return byBand(fields, key, bands, "price", (prices, band) -> charged(prices, band, currency));
+    }
+
+    /**
+     * A value for each band, by its id; a band left out or unknown is reported, unless no bands could be read at all.
+     *
+     * @param what the value is, for a report
+     */
+    static <T> Map<String, T> byBand(Fields fields, String key, Set<String> bands, String what,
+            BiFunction<Fields, String, Optional<T>> value) {
+        Map<String, T> values = new LinkedHashMap<>();
         Optional<Fields> child = fields.child(key);
         if (child.isEmpty() || bands.isEmpty()) {
-            return prices;
+            return values;
         }
         for (String band : bands) {
             if (child.get().entries().containsKey(band)) {
-                charged(child.get(), band, currency).ifPresent(price -> prices.put(band, price));
+                value.apply(child.get(), band).ifPresent(found -> values.put(band, found));
             } else {
-                fields.problems().add(Code.MISSING, fields.place(key), "no price for the band \"" + band + "\"",
-                        "a price for each of " + String.join(", ", bands));
+                fields.problems().add(Code.MISSING, fields.place(key), "no " + what + " for the band \"" + band + "\"",
+                        "a " + what + " for each of " + String.join(", ", bands));
             }
         }
         for (String named : child.get().entries().keySet()) {
@@ -64,7 +88,7 @@ final class Prices {
                 fields.problems().add(Problem.unknownName(place, "labor band", named, bands));
             }
         }
-        return prices;
+        return values;
     }
 
     private static int decimals(MonetaryAmount amount) {

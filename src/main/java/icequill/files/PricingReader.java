@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.agreement.Plans;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Code;
@@ -29,7 +30,7 @@ final class PricingReader {
 
     private static final String FOLDER = "pricing";
     private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
-            "taxes");
+            "tiers", "taxes");
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -38,6 +39,7 @@ final class PricingReader {
     private final List<Timeline.Entry<List<Material>>> materials = new ArrayList<>();
     private final List<Timeline.Entry<List<Task>>> tasks = new ArrayList<>();
     private final List<Timeline.Entry<Adjustments>> adjustments = new ArrayList<>();
+    private final List<Timeline.Entry<Plans>> plans = new ArrayList<>();
     private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
 
     PricingReader(CurrencyUnit currency, Problems problems) {
@@ -60,18 +62,20 @@ final class PricingReader {
                 .forEach(file -> add(serviceCall, file, new ServiceCallReader(file, currency, bands).read()));
         ofKind("materials", known)
                 .forEach(file -> add(materials, file, Optional.of(new MaterialsReader(file, currency).read())));
-        Set<String> named = ofKind("materials", known).stream().flatMap(file -> file.ids("items").stream())
-                .collect(Collectors.toSet());
+        Set<String> named = ids("materials", "items", known);
         ofKind("tasks", known).forEach(file -> add(tasks, file, Optional.of(new TasksReader(file, named).read())));
         ofKind("adjustments", known)
                 .forEach(file -> add(adjustments, file, Optional.of(new AdjustmentsReader(file, currency).read())));
+        TiersReader.Known others = new TiersReader.Known(bands, named, ids("tasks", "tasks", known));
+        ofKind("tiers", known)
+                .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));
         ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
         boolean complete = Stream
                 .of(there("labor", labor), there("service-call", serviceCall), there("materials", materials),
-                        there("tasks", tasks), there("adjustments", adjustments))
+                        there("tasks", tasks), there("adjustments", adjustments), there("tiers", plans))
                 .reduce(true, Boolean::logicalAnd);
         RateSchedule schedule = new RateSchedule(currency, timeline(labor), timeline(serviceCall), timeline(materials),
-                timeline(tasks), timeline(adjustments));
+                timeline(tasks), timeline(adjustments), timeline(plans));
         TaxRules rules = new TaxRules(timeline(taxes));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
                 there("taxes", taxes) ? Optional.of(rules) : Optional.empty());
@@ -85,6 +89,11 @@ final class PricingReader {
                     "one file or more of each kind: " + String.join(", ", KINDS));
         }
         return !entries.isEmpty();
+    }
+
+    /** The ids in the lists of all files of a kind. */
+    private static Set<String> ids(String kind, String list, List<Fields> files) {
+        return ofKind(kind, files).stream().flatMap(file -> file.ids(list).stream()).collect(Collectors.toSet());
     }
 
     private static List<Fields> ofKind(String kind, List<Fields> files) {

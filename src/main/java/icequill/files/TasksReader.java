@@ -1,7 +1,6 @@
 package icequill.files;
 
 import icequill.party.Machine;
-import icequill.problem.Problem;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.MachineState;
@@ -45,9 +44,7 @@ record TasksReader(Fields fields, Set<String> materials) {
     }
 
     private Optional<Task.Dose> dose(Fields entry) {
-        entry.id("material").filter(id -> !materials.isEmpty() && !materials.contains(id))
-                .ifPresent(id -> entry.problems()
-                        .add(Problem.unknownName(entry.place("material"), "material", id, materials)));
+        Names.refer(entry, "material", "material", materials);
         List<Task.Step> steps = entry.children("perMachine").stream().flatMap(step -> step.number("upTo")
                 .flatMap(upTo -> step.number("amount").map(amount -> new Task.Step(upTo, amount))).stream()).toList();
         return entry.text("material").map(material -> new Task.Dose(material, steps, entry.place("material")));

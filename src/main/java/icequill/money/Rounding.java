@@ -6,7 +6,7 @@ import javax.money.CurrencyUnit;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Every rounding the program does, by name. All round halves away from zero, to the currency's own minor units, except
+ * Every rounding the program does, by name, except those to a shop's price step, which are {@link Stepping}. All round halves away from zero, to the currency's own minor units, except
  * {@link #UNIT_PRICE}. There is no default: code that rounds says which rounding it means.
  */
 public enum Rounding {
@@ -22,6 +22,10 @@ public enum Rounding {
     COST,
     /** What is paid before work begins. */
     DEPOSIT,
+    /** What is set aside in an agreement's price for the calls that it includes. */
+    RESERVE,
+    /** The change of an agreement's price for the days that are left of its term. */
+    PRORATION,
     /** A unit price that follows from cost and markup: to four decimals, so that the line is rounded only once. */
     UNIT_PRICE;
 

@@ -1,5 +1,6 @@
 package icequill.rates;
 
+import icequill.agreement.Plans;
 import icequill.party.Timeline;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -14,7 +15,8 @@ import javax.money.CurrencyUnit;
 
 /** All prices of the shop, each dated. */
 public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Timeline<ServiceCallRates> serviceCall,
-        Timeline<List<Material>> materials, Timeline<List<Task>> tasks, Timeline<Adjustments> adjustments) {
+        Timeline<List<Material>> materials, Timeline<List<Task>> tasks, Timeline<Adjustments> adjustments,
+        Timeline<Plans> plans) {
 
     /** The prices of one day; a problem for each kind of price that no file covers on that day. */
     public Checked<Rates> asOf(LocalDate day) {
@@ -24,8 +26,10 @@ public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Ti
         Optional<List<Material>> dayMaterials = on(day, materials, "materials", problems);
         Optional<List<Task>> dayTasks = on(day, tasks, "tasks", problems);
         Optional<Adjustments> dayAdjustments = on(day, adjustments, "adjustments", problems);
+        Optional<Plans> dayPlans = on(day, plans, "tiers", problems);
         return problems.or(() -> new Rates(currency, dayLabor.orElseThrow(), dayCall.orElseThrow(),
-                dayMaterials.orElseThrow(), dayTasks.orElseThrow(), dayAdjustments.orElseThrow()));
+                dayMaterials.orElseThrow(), dayTasks.orElseThrow(), dayAdjustments.orElseThrow(),
+                dayPlans.orElseThrow()));
     }
 
     private static <T> Optional<T> on(LocalDate day, Timeline<T> timeline, String kind, Problems problems) {

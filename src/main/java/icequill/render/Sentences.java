@@ -73,6 +73,7 @@ public final class Sentences {
         case Figure.Joined joined -> part(joined.left(), joined.operator(), false) + sign(joined.operator())
                 + part(joined.right(), joined.operator(), true);
         case Figure.Rounded rounded -> formula(rounded.of());
+        case Figure.Stepped stepped -> formula(stepped.of());
         case Figure.RaisedTo raised ->
             formula(Figure.term(Rounding.halfUp(raised.exact(), raised.step().scale()), unit(raised.of())));
         case Figure.Share share -> word("formula.share", number(share.amount()));

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import icequill.money.Percent;
 import icequill.money.Rounding;
+import icequill.money.Stepping;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -49,6 +50,18 @@ class FigureTest {
                 + " {all.facts \"a \\\"b\\\" \\\\ c\" \"ice\" class.parts 5min 1.50USD 3% 2026-05-13 16:20}");
         assertThat(HowReader.evaluate(text)).isEqualByComparingTo("43.33");
         assertThat(how.because(Phrase.of("more")).reasons()).hasSize(2);
+    }
+
+    @Test
+    void explanation_priceSteps_readBack() {
+        Figure price = Figure.price(usd("684"), "").times(Figure.percent(Percent.of("105")));
+        String nearest = Explanation.of(price.stepped(Stepping.NEAREST, usd("5"))).text(USD);
+        String down = Explanation.of(price.stepped(Stepping.DOWN, usd("5"))).text(USD);
+
+        assertThat(nearest).isEqualTo("step(684.00 USD x 105 %; nearest; 5.00) = 720.00");
+        assertThat(HowReader.evaluate(nearest)).isEqualByComparingTo("720");
+        assertThat(down).isEqualTo("step(684.00 USD x 105 %; down; 5.00) = 715.00");
+        assertThat(HowReader.evaluate(down)).isEqualByComparingTo("715");
     }
 
     @Test

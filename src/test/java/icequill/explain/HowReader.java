@@ -121,6 +121,17 @@ public final class HowReader {
                     .divide(new BigDecimal(value.below).multiply(step), 0, RoundingMode.CEILING);
             return Value.of(multiple.multiply(step));
         }
+        if (took("step(")) {
+            Value value = figure();
+            need("; ");
+            RoundingMode mode = upTo(';').equals("down") ? RoundingMode.FLOOR : RoundingMode.HALF_UP;
+            need("; ");
+            BigDecimal step = new BigDecimal(upTo(')'));
+            need(")");
+            BigDecimal multiple = new BigDecimal(value.above).divide(new BigDecimal(value.below).multiply(step), 0,
+                    mode);
+            return Value.of(multiple.multiply(step));
+        }
         return took("share(") ? share() : number();
     }
 

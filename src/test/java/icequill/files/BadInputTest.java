@@ -142,11 +142,25 @@ class BadInputTest {
             pricing/adjustments.yaml | amount: 10.00            | amount: 10.00, percent: 5     | NOT_ALLOWED      | needs an amount or a percent (one of the two)
             pricing/taxes.yaml       | cleaning: {taxability: taxable, rate: sales} | cleaning: {taxability: taxable, rate: sails} | UNKNOWN_NAME | there is no rate of this place "sails"
             pricing/taxes.yaml       | cleaning: {taxability: taxable, rate: sales} | cleaning: {taxability: taxable} | MISSING | taxed, but at no rate of category S
+            pricing/tiers.yaml       | scope: full-clean}       | scope: full-claen}            | UNKNOWN_NAME     | there is no scope "full-claen" (did you mean "full-clean"?
+            pricing/tiers.yaml       | {name: {en: second cleaning, es: segunda limpieza}, scope: full-clean} | {name: {en: b, es: b}, scope: full-clean}\\n      - {name: {en: c, es: c}, scope: light-visit}\\n      - {name: {en: d, es: d}, scope: light-visit}\\n      - {name: {en: e, es: e}, scope: light-visit} | NOT_ALLOWED | 5 slots are not whole months apart in a year (1, 2, 3, 4, 6 or 12 slots)
+            pricing/tiers.yaml       | brush-condenser, wash    | brush-condensor, wash         | UNKNOWN_NAME     | there is no task "brush-condensor" (did you mean "brush-condenser"?
+            pricing/tiers.yaml       | material: water-filter   | material: water-filtre        | UNKNOWN_NAME     | there is no material "water-filtre" (did you mean "water-filter"?
+            pricing/tiers.yaml       | exclusions: [sealed-system | exclusions: [sealed-sistem  | UNKNOWN_NAME     | there is no exclusion "sealed-sistem" (did you mean "sealed-system"?
+            pricing/tiers.yaml       | {standard: 24, after     | {after                        | MISSING          | no response for the band "standard"
+            pricing/tiers.yaml       | {standard: 24, after     | {normal: 24, standard: 24, after | UNKNOWN_NAME  | there is no labor band "normal"
+            pricing/tiers.yaml       | {standard: 24, after     | {standard: 0, after           | OUT_OF_RANGE     | found the number 0 (hours, from 1 to 720)
+            pricing/tiers.yaml       | callDiscounts: {cleaning | callDiscounts: {claening      | UNKNOWN_KEY      | there is no key "claening"
+            pricing/tiers.yaml       | priceStep: 5.00          | priceStep: 0.005              | OUT_OF_RANGE     | found 0.005, finer than USD is paid
+            pricing/tiers.yaml       | priceStep: 5.00          | priceStep: 0                  | OUT_OF_RANGE     | found the number 0 (a year's price is a full multiple of it
+            pricing/tiers.yaml       | renewalCap: 5            | renewalcap: 5                 | UNKNOWN_KEY      | did you mean "renewalCap"?
+            pricing/tiers.yaml       | id: quarterly            | id: semiannual                | DUPLICATE_NAME   | "semiannual" is used a second time
+            pricing/tiers.yaml       | months: 6}               | months: 13}                   | OUT_OF_RANGE     | found the number 13 (months that a water filter may stay in, from 1 to 12)
             pricing/taxes.yaml       | category: S              | category: Z                   | NOT_ALLOWED      | category Z with 3 components
             """)
     void shopAndRates_oneFault_reported(String name, String right, String wrong, Code code, String text)
             throws IOException {
-        edited(name, right, wrong);
+        edited(name, right, wrong.replace("\\n", "\n"));
 
         List<Problem> problems = ShopFolder.read(shop).problems();
 
@@ -194,6 +208,7 @@ class BadInputTest {
     @CsvSource(delimiter = '|', value = {
             "pricing/taxes.yaml | category: S | category: Z | NOT_ALLOWED pricing/taxes.yaml:17",
             "pricing/labor.yaml | es: horario normal | esp: horario normal | UNKNOWN_KEY pricing/labor.yaml:10",
+            "pricing/tiers.yaml | kind: full-clean | kind: full | NOT_ALLOWED pricing/tiers.yaml:20",
             "pricing/materials.yaml | cost: 1.37 | cost: cheap | WRONG_TYPE pricing/materials.yaml:20"})
     void rates_entryWithAFault_whatNamesItIsNotReportedToo(String name, String right, String wrong, String report)
             throws IOException {
@@ -225,7 +240,8 @@ class BadInputTest {
 
         assertThat(folder.problems()).extracting(Problem::text)
                 .containsExactly("pricing: there is no file of kind labor"
-                        + " (one file or more of each kind: labor, service-call, materials, tasks, adjustments, taxes)");
+                        + " (one file or more of each kind: labor, service-call, materials, tasks, adjustments, tiers,"
+                        + " taxes)");
         assertThat(folder.taxes()).isEmpty();
     }
 

@@ -7,17 +7,27 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import icequill.agreement.FilterRule;
+import icequill.agreement.IncludedCalls;
+import icequill.agreement.IntervalRules;
+import icequill.agreement.Plans;
+import icequill.agreement.Tier;
 import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.rates.Rates;
+import icequill.work.ChargeClass;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -94,6 +104,48 @@ class ShippedFilesTest {
                 .containsExactlyInAnyOrder("52.00", "78.00", "104.00");
         assertThat(Amounts.plain(rates.serviceCall().beyond())).isEqualTo("2.40");
         assertThat(rates.adjustments().surcharges()).noneMatch(surcharge -> surcharge.always());
+    }
+
+    @Test
+    void tiers_shipped_semiannualAndQuarterlyForYeast() {
+        ShippedFiles.copyDemo(shop).orElseThrow();
+
+        Plans plans = ShopFolder.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow()
+                .plans();
+
+        assertThat(plans.tiers()).extracting(Tier::id).containsExactly("semiannual", "quarterly");
+        Tier quarterly = plans.tier("quarterly").orElseThrow();
+        assertThat(quarterly.monthsBetweenFullCleans()).contains(3);
+        assertThat(quarterly.response()).containsExactlyInAnyOrderEntriesOf(
+                Map.of("standard", 8, "after-hours", 12, "sundays-and-holidays", 24));
+        assertThat(quarterly.exclusions()).hasSize(6).first().extracting(Wording::english)
+                .isEqualTo("compressor and sealed refrigeration system");
+        assertThat(quarterly.included()).isEqualTo(IncludedCalls.NONE);
+        assertThat(quarterly.discount()).isEqualTo(Percent.of("10"));
+        assertThat(quarterly.callDiscounts()).containsEntry(ChargeClass.PARTS, Percent.of("5")).hasSize(4);
+        assertThat(Amounts.plain(quarterly.step())).isEqualTo("5.00");
+        assertThat(quarterly.cap()).isEqualTo(Percent.of("5"));
+        assertThat(plans.filters()).map(FilterRule::months).contains(6);
+        assertThat(plans.interval()).isEqualTo(new IntervalRules(new BigDecimal("181"), 1, 1, 1));
+    }
+
+    /** A tier of the shop's own: monthly, as the comment in the shipped file proposes it. */
+    @Test
+    void tiers_ownMonthlyOne_isRead() throws IOException {
+        ShippedFiles.copyDemo(shop).orElseThrow();
+        Path file = shop.resolve("pricing/tiers.yaml");
+        String text = Files.readString(file);
+        String example = text.substring(text.indexOf("#  - id: monthly")).replaceAll("(?m)^#", "");
+        String visit = "      - {name: {en: light visit, es: visita ligera}, scope: light-visit}\n";
+        Files.writeString(file, text + example.replaceAll(" *[.]{3} and so on.*\n", visit.repeat(9)));
+
+        ShopFolder folder = ShopFolder.read(shop);
+
+        assertThat(folder.problems()).isEmpty();
+        Tier monthly = folder.schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow().plans()
+                .tier("monthly").orElseThrow();
+        assertThat(monthly.slots()).hasSize(12);
+        assertThat(monthly.included()).isEqualTo(new IncludedCalls(1, Percent.of("15")));
     }
 
     static Stream<Path> schemas() {

@@ -76,6 +76,17 @@ class MoneyTest {
         assertThat(Percent.of("7.50")).isEqualTo(Percent.of("7.5"));
     }
 
+    /** The multiples below and above, by hand. */
+    @ParameterizedTest
+    @CsvSource({"683.82, 5, 685, 680", "682.50, 5, 685, 680", "682.49, 5, 680, 680", "718.20, 5, 720, 715",
+            "685, 5, 685, 685", "0.124, 0.01, 0.12, 0.12", "-682.50, 5, -685, -685", "-681, 5, -680, -685"})
+    void stepping_toAPriceStep_nearestOrDown(String value, String step, String nearest, String down) {
+        assertThat(Stepping.NEAREST.to(Exact.of(new BigDecimal(value)), new BigDecimal(step)))
+                .isEqualTo(Exact.of(new BigDecimal(nearest)));
+        assertThat(Stepping.DOWN.to(Exact.of(new BigDecimal(value)), new BigDecimal(step)))
+                .isEqualTo(Exact.of(new BigDecimal(down)));
+    }
+
     @ParameterizedTest
     @CsvSource({"40, 32, 64", "64, 32, 64", "0.1, 15, 15", "60, 15, 60", "-1, 15, 0"})
     void upToMultiple_nextFullOne(String value, String step, String raised) {

@@ -58,7 +58,8 @@ class DatedTest {
         RateSchedule schedule = new RateSchedule(RatesFixture.USD,
                 Timeline.of(List.of(entry(RatesFixture.labor(), "2026-01-01", null))).orElseThrow(),
                 new Timeline<>(List.of()), Timeline.always(RatesFixture.rates().materials()),
-                Timeline.always(RatesFixture.rates().tasks()), Timeline.always(RatesFixture.rates().adjustments()));
+                Timeline.always(RatesFixture.rates().tasks()), Timeline.always(RatesFixture.rates().adjustments()),
+                Timeline.always(RatesFixture.rates().plans()));
 
         List<Problem> problems = schedule.asOf(LocalDate.of(2025, 12, 31)).problems();
 

@@ -1,0 +1,61 @@
+package icequill.agreement;
+
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Divides an agreement's price into payments that add up to it. */
+public final class Installments {
+
+    private Installments() {
+    }
+
+    /**
+     * Payments at the beginning of each stretch of the term, by largest remainder, left-over minor units first. Their days are
+     * counted from the start of the term, never from each other, so that a 31st comes back after a shorter month.
+     *
+     * @param price of the whole term, in whole minor units
+     */
+    public static List<Installment> of(Term term, MonetaryAmount price, Billing billing) {
+        List<LocalDate> days = new ArrayList<>();
+        List<BigDecimal> months = new ArrayList<>();
+        for (int begun = 0; begun < term.months(); begun += billing.months()) {
+            days.add(term.start().plusMonths(begun));
+            // The last stretch may be cut short by the end of the term, and its payment with it.
+            months.add(BigDecimal.valueOf(Math.min(billing.months(), term.months() - begun)));
+        }
+        List<Installment> all = new ArrayList<>();
+        for (int i = 0; i < days.size(); i++) {
+            all.add(share(price, months, i, i + 1, days.get(i)));
+        }
+        return List.copyOf(all);
+    }
+
+    /** Divides an amount evenly over payments that there are already. */
+    static List<Installment> over(List<Installment> payments, MonetaryAmount amount) {
+        List<BigDecimal> even = payments.stream().map(payment -> BigDecimal.ONE).toList();
+        List<Installment> shares = new ArrayList<>();
+        for (int i = 0; i < payments.size(); i++) {
+            shares.add(share(amount, even, i, payments.get(i).number(), payments.get(i).due()));
+        }
+        return List.copyOf(shares);
+    }
+
+    private static Installment share(MonetaryAmount amount, List<BigDecimal> weights, int index, int number,
+            LocalDate due) {
+        CurrencyUnit currency = amount.getCurrency();
+        Explanation how = Explanation.of(
+                new Figure.Share(new BigDecimal(Amounts.plain(amount)), weights, index,
+                        currency.getDefaultFractionDigits()),
+                Phrase.of("reason.installment", Fact.number(index + 1L, ""), Fact.number(weights.size(), "")));
+        return new Installment(number, due, how.amount(currency), how);
+    }
+}

@@ -1,0 +1,44 @@
+package icequill.agreement;
+
+import icequill.problem.Check;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+
+/**
+ * The time an agreement runs for.
+ *
+ * @param start its first day
+ * @param months from 1 to 120
+ */
+public record Term(LocalDate start, int months) {
+
+    private static final int MOST_MONTHS = 120;
+
+    public Term {
+        Check.inRange(months, 1, MOST_MONTHS, "months of a term");
+    }
+
+    /** The first day after the term, on which a renewal would begin. */
+    public LocalDate renewal() {
+        return start.plusMonths(months);
+    }
+
+    public LocalDate lastDay() {
+        return renewal().minusDays(1);
+    }
+
+    /** Days of the term, the first and the last counted. */
+    public long days() {
+        return ChronoUnit.DAYS.between(start, renewal());
+    }
+
+    /** Days from one of its days to its last, both counted. */
+    public long daysFrom(LocalDate day) {
+        Check.that(contains(day), day + " is not within the term from " + start + " to " + lastDay());
+        return ChronoUnit.DAYS.between(day, renewal());
+    }
+
+    public boolean contains(LocalDate day) {
+        return !day.isBefore(start) && day.isBefore(renewal());
+    }
+}

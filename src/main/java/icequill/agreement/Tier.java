@@ -1,0 +1,65 @@
+package icequill.agreement;
+
+import icequill.money.Percent;
+import icequill.party.Wording;
+import icequill.problem.Check;
+import icequill.problem.Place;
+import icequill.work.ChargeClass;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/**
+ * A maintenance plan that a shop offers.
+ *
+ * @param slots the visits of a year in order, evenly spaced; 1, 2, 3, 4, 6 or 12
+ * @param exclusions what the agreement does not cover
+ * @param response hours within which somebody comes after a call, by the id of the labor band in which it was made
+ * @param discount off the planned visits
+ * @param callDiscounts off all other work while the agreement is in force, by class
+ * @param step full multiples of which the year's price is; above zero
+ * @param cap the most a renewal may raise the price by, in percent a year
+ */
+public record Tier(String id, Wording name, List<Slot> slots, List<Wording> exclusions, Map<String, Integer> response,
+        IncludedCalls included, Percent discount, Map<ChargeClass, Percent> callDiscounts, MonetaryAmount step,
+        Percent cap, Place place) {
+
+    private static final int YEAR = 12;
+
+    public Tier {
+        slots = List.copyOf(slots);
+        exclusions = List.copyOf(exclusions);
+        response = Map.copyOf(response);
+        callDiscounts = Map.copyOf(callDiscounts);
+        Check.that(fitsIntoAYear(slots.size()), "slots of a year: " + slots.size());
+        Check.that(step.isPositive(), "a price step is not above zero: " + step);
+    }
+
+    /** Whether so many visits of a year are whole months apart. */
+    public static boolean fitsIntoAYear(int slots) {
+        return slots > 0 && YEAR % slots == 0;
+    }
+
+    /** From one visit to the next. */
+    public int months() {
+        return YEAR / slots.size();
+    }
+
+    /** The most months from one full cleaning to the next, year after year; empty when there is none. */
+    public Optional<Integer> monthsBetweenFullCleans() {
+        List<Integer> full = IntStream.range(0, slots.size()).filter(i -> slots.get(i).scope().isFullClean()).boxed()
+                .toList();
+        return IntStream.range(0, full.size())
+                .mapToObj(i -> i + 1 < full.size()
+                        ? full.get(i + 1) - full.get(i)
+                        : full.getFirst() + slots.size() - full.get(i))
+                .max(Integer::compare).map(gap -> gap * months());
+    }
+
+    /** Whether its full cleanings are as close together as a site should get them. */
+    public boolean meets(CleaningInterval interval) {
+        return monthsBetweenFullCleans().filter(months -> months <= interval.months()).isPresent();
+    }
+}

@@ -1,0 +1,53 @@
+package icequill.pricer;
+
+import icequill.agreement.Tier;
+import icequill.party.Site;
+import icequill.problem.Check;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Prices a year of an agreement. Stateless: the same tier, visits, site and rates give the same price. */
+public final class AgreementPricer {
+
+    private AgreementPricer() {
+    }
+
+    /**
+     * The price of a year: each visit as {@link Pricer} prices it, at the hours at which the site lets us in, with the doses and
+     * due filters of every machine of the site, summed and rounded as {@link PricedAgreement} says.
+     *
+     * @param visits of a year, at least one, each with somebody who comes
+     * @param calls what is expected of included calls; needed when the tier includes any, of no account otherwise
+     * @param site with those machines that the agreement is for
+     * @param rates of the day of the quote
+     * @param zone of the shop
+     * @return a problem for each name that the site or the rates do not know, and when the calls are missing
+     */
+    public static Checked<PricedAgreement> price(Tier tier, List<VisitPlan> visits, Optional<CallReserve> calls,
+            Site site, Rates rates, ZoneId zone) {
+        Check.that(!visits.isEmpty(), "an agreement without visits");
+        Problems problems = new Problems();
+        boolean included = tier.included().number() > 0;
+        if (included && calls.isEmpty()) {
+            problems.add(new Problem(Code.MISSING, tier.place(),
+                    "the tier \"" + tier.id()
+                            + "\" includes calls, but nothing says how many to expect and at what charge",
+                    "a forecast of calls, or a tier without included calls"));
+        }
+        SlotVisit slotVisit = new SlotVisit(site, rates, zone);
+        List<PricedSlot> slots = new ArrayList<>();
+        for (VisitPlan plan : visits) {
+            problems.take(Pricer.price(slotVisit.of(plan), site, rates))
+                    .ifPresent(priced -> slots.add(new PricedSlot(plan.visit(), priced)));
+        }
+        return problems.or(() -> new YearPricing(tier, rates.currency()).price(slots,
+                slots.stream().map(slot -> slot.priced().net()).toList(), included ? calls : Optional.empty()));
+    }
+}

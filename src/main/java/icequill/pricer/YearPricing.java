@@ -1,0 +1,61 @@
+package icequill.pricer;
+
+import icequill.agreement.Tier;
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.money.Rounding;
+import icequill.money.Stepping;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Puts a year's price together from those of its visits. */
+record YearPricing(Tier tier, CurrencyUnit currency) {
+
+    /**
+     * The visits summed, less the tier's discount, plus what included calls are expected to cost with its loading, to the price
+     * step.
+     *
+     * @param nets of the visits, at least one
+     */
+    PricedAgreement price(List<PricedSlot> slots, List<MonetaryAmount> nets, Optional<CallReserve> calls) {
+        List<Phrase> reasons = new ArrayList<>();
+        Figure sum = nets.stream().map(net -> Figure.price(net, "")).reduce(Figure::plus).orElseThrow();
+        Figure discount = discount(Amounts.sum(nets, currency), reasons);
+        Figure figure = tier.discount().isZero() ? sum : sum.minus(discount);
+        Figure reserve = Figure.price(Amounts.zero(currency), "");
+        if (calls.isPresent()) {
+            reserve = reserve(calls.get(), reasons);
+            figure = figure.plus(reserve);
+        }
+        reasons.add(Phrase.of("reason.price-step", new Fact.Amount(tier.step())));
+        Explanation how = new Explanation(figure.stepped(Stepping.NEAREST, tier.step()), reasons);
+        return new PricedAgreement(tier, slots, Amounts.sum(nets, currency), amount(discount), amount(reserve),
+                how.amount(currency), how, calls);
+    }
+
+    private Figure discount(MonetaryAmount list, List<Phrase> reasons) {
+        if (!tier.discount().isZero()) {
+            reasons.add(Phrase.of("reason.tier-discount", Names.of(tier.name()), new Fact.Part(tier.discount())));
+        }
+        return Figure.percent(tier.discount()).times(Figure.price(list, "")).rounded(Rounding.ALLOWANCE, currency);
+    }
+
+    private Figure reserve(CallReserve calls, List<Phrase> reasons) {
+        Percent loading = tier.included().loading();
+        reasons.add(Phrase.of("reason.included-calls", Fact.number(tier.included().number(), ""),
+                new Fact.Measure(calls.expected(), ""), new Fact.Amount(calls.meanCharge()), new Fact.Part(loading)));
+        return Figure.percent(Percent.HUNDRED).plus(Figure.percent(loading)).times(Figure.term(calls.expected(), ""))
+                .times(Figure.price(calls.meanCharge(), "")).rounded(Rounding.RESERVE, currency);
+    }
+
+    private MonetaryAmount amount(Figure figure) {
+        return new Explanation(figure, List.of()).amount(currency);
+    }
+}

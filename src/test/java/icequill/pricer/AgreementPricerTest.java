@@ -1,0 +1,235 @@
+package icequill.pricer;
+
+import static icequill.RatesFixture.USD;
+import static icequill.RatesFixture.rates;
+import static icequill.RatesFixture.site;
+import static icequill.RatesFixture.tier;
+import static icequill.RatesFixture.usd;
+import static icequill.VisitBuilder.NEW_YORK;
+import static icequill.agreement.Scope.Kind.FULL_CLEAN;
+import static icequill.agreement.Scope.Kind.LIGHT_VISIT;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.RatesFixture;
+import icequill.agreement.IncludedCalls;
+import icequill.agreement.Term;
+import icequill.agreement.Tier;
+import icequill.agreement.VisitCalendar;
+import icequill.explain.HowReader;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.AccessHours;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.work.Outcome;
+import icequill.work.VisitLine.ModifierApplied;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.money.MonetaryAmount;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Prices of a year, worked by hand from service call 52, 78, 104 by band and labor 98, 147, 196. */
+class AgreementPricerTest {
+
+    private static final IncludedCalls ONE_CALL = new IncludedCalls(1, Percent.of("15"));
+    private static final CallReserve EXPECTED = new CallReserve(new BigDecimal("0.351472"), usd("286.803"),
+            usd("120.50"));
+
+    /**
+     * By hand: 10 % off 631.00 leaves 567.90; 1.15 x 0.351472 x 286.803 = 115.9228... is 115.92; 683.82 to the step 685.
+     */
+    @Test
+    void year_discountAndOneIncludedCall_toThePriceStep() {
+        PricedAgreement year = new YearPricing(tier("any", List.of(FULL_CLEAN, FULL_CLEAN), ONE_CALL), USD)
+                .price(List.of(), List.of(usd("315.50"), usd("315.50")), Optional.of(EXPECTED));
+
+        assertThat(Amounts.plain(year.list())).isEqualTo("631.00");
+        assertThat(Amounts.plain(year.list().subtract(year.discount()))).isEqualTo("567.90");
+        assertThat(Amounts.plain(year.reserve())).isEqualTo("115.92");
+        assertThat(Amounts.plain(year.price())).isEqualTo("685.00");
+        assertThat(year.how().text(USD))
+                .isEqualTo("step(315.50 USD + 315.50 USD - round(10 % x 631.00 USD; allowance; 2)"
+                        + " + round((100 % + 15 %) x 0.351472 x 286.803 USD; reserve; 2); nearest; 5.00) = 685.00"
+                        + " {reason.tier-discount \"any\" 10%; reason.included-calls 1 0.351472 286.803USD 15%;"
+                        + " reason.price-step 5.00USD}");
+        assertThat(HowReader.evaluate(year.how().text(USD))).isEqualByComparingTo("685");
+    }
+
+    /**
+     * By hand, two full cleans on weekdays: service call 52.00, 90 minutes 147.00, descaler for the 500 lb head 16 x 1.8495 =
+     * 29.59, two filters of 87.25. That is 403.09 a visit, 806.18 a year, less 80.62; 725.56 to the step 725.
+     */
+    @Test
+    void price_semiannual_callLaborDosesAndFiltersOfEveryMachine() {
+        PricedAgreement year = price(tier("semiannual", 2), site(), 90).orElseThrow();
+
+        assertThat(nets(year.slots().getFirst())).containsExactly("52.00", "147.00", "29.59", "87.25", "87.25");
+        assertThat(Amounts.plain(year.list())).isEqualTo("806.18");
+        assertThat(Amounts.plain(year.discount())).isEqualTo("80.62");
+        assertThat(year.reserve().isZero()).isTrue();
+        assertThat(Amounts.plain(year.price())).isEqualTo("725.00");
+        assertThat(year.how().reasons()).extracting(Phrase::key).containsExactly("reason.tier-discount",
+                "reason.price-step");
+    }
+
+    /** By hand: filters every six months only; 228.59 without and 403.09 with them. The light visit has no descaler. */
+    @Test
+    void price_quarterlyWithALightVisit_filtersWhenDueAndDosesOfTheScope() {
+        Tier mixed = tier("mixed", List.of(FULL_CLEAN, LIGHT_VISIT, FULL_CLEAN, FULL_CLEAN), IncludedCalls.NONE);
+
+        PricedAgreement year = price(mixed, site(), 90).orElseThrow();
+
+        assertThat(year.slots()).map(slot -> Amounts.plain(slot.priced().net())).containsExactly("403.09", "199.00",
+                "403.09", "228.59");
+    }
+
+    /**
+     * By hand: 90 minutes from 05:00 are all before seven: 78.00 and 220.50; from 16:30 they are 30 minutes at
+     * 98 and 60 at 147: 52.00, 49.00 and 147.00.
+     */
+    @ParameterizedTest
+    @CsvSource({"05:00, 78.00 220.50", "16:30, 52.00 49.00 147.00", "09:00, 52.00 147.00"})
+    void price_accessHours_decideTheBand(LocalTime from, String expected) {
+        Site open = access(site(), from);
+
+        PricedAgreement year = price(tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE), open, 90).orElseThrow();
+
+        assertThat(nets(year.slots().getFirst())).containsExactlyElementsOf(
+                List.of((expected + " 87.25 87.25").split(" ")));
+    }
+
+    /** A planned day that is a Sunday, a Saturday or a holiday is priced like the next working day. */
+    @ParameterizedTest
+    @CsvSource({"2026-05-10", "2026-05-09", "2026-01-01", "2026-11-26"})
+    void price_dayOff_pricedAtTheNextWorkingDay(LocalDate start) {
+        Tier light = tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE);
+
+        PricedAgreement year = AgreementPricer.price(light, plans(light, start, 60, List.of()), Optional.empty(),
+                site(), rates(), NEW_YORK).orElseThrow();
+
+        assertThat(nets(year.slots().getFirst())).startsWith("52.00", "98.00");
+    }
+
+    @Test
+    void price_modifiers_onEveryVisitTheyAreNamedFor() {
+        Tier light = tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE);
+        ModifierApplied stairs = new ModifierApplied("stairs", BigDecimal.ONE, Optional.of("head"), Outcome.CHARGED,
+                Place.NOWHERE);
+
+        PricedAgreement year = AgreementPricer.price(light,
+                plans(light, LocalDate.of(2026, 5, 13), 60, List.of(stairs)), Optional.empty(), site(), rates(),
+                NEW_YORK).orElseThrow();
+
+        assertThat(nets(year.slots().getFirst())).endsWith("25.00");
+    }
+
+    @Test
+    void price_callsIncludedButNoneExpected_problemBesideAllOthers() {
+        Tier calls = tier("calls", List.of(FULL_CLEAN), ONE_CALL);
+        List<VisitPlan> unknown = plans(calls, LocalDate.of(2026, 5, 13), 60, List.of()).stream()
+                .map(plan -> new VisitPlan(plan.visit(), List.of(new VisitPlan.Person("leed", 60)), List.of()))
+                .toList();
+
+        List<Problem> problems = AgreementPricer.price(calls, unknown, Optional.empty(),
+                RatesFixture.siteWithLargeHead(), rates(), NEW_YORK).problems();
+
+        assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference()).containsExactly(
+                "MISSING pricing/tiers.yaml:30", "UNKNOWN_NAME pricing/tiers.yaml:30",
+                "OUT_OF_RANGE pricing/tiers.yaml:30");
+    }
+
+    @Test
+    void price_callsIncluded_reserveAndWithoutThemNone() {
+        Tier calls = tier("calls", List.of(FULL_CLEAN), ONE_CALL);
+        Tier none = tier("none", List.of(FULL_CLEAN), IncludedCalls.NONE);
+
+        assertThat(Amounts.plain(price(calls, site(), 90, Optional.of(EXPECTED)).orElseThrow().reserve()))
+                .isEqualTo("115.92");
+        assertThat(price(none, site(), 90, Optional.of(EXPECTED)).orElseThrow().calls()).isEmpty();
+    }
+
+    /**
+     * By hand: a visit costs 11.60 for 16 miles, 69.75 for 90 minutes, 21.92 of descaler and two filters at 41.00: 185.27. The
+     * year's 725.00 falls on two like visits as 362.50 each.
+     */
+    @Test
+    void margin_semiannual_costAndMarginOfEachSlot() {
+        AgreementMargin margin = AgreementMargin.of(price(tier("semiannual", 2), site(), 90).orElseThrow());
+
+        assertThat(margin.slots()).map(slot -> Amounts.plain(slot.price()) + " " + Amounts.plain(slot.cost()) + " "
+                + Amounts.plain(slot.margin())).containsExactly("362.50 185.27 177.23", "362.50 185.27 177.23");
+        assertThat(Amounts.plain(margin.cost())).isEqualTo("370.54");
+        assertThat(Amounts.plain(margin.margin())).isEqualTo("354.46");
+        assertThat(margin.calls().amount().isZero()).isTrue();
+    }
+
+    /** By hand: 0.351472 x 120.50 = 42.352..., so 42.35. */
+    @Test
+    void margin_includedCalls_theirCostToo() {
+        AgreementMargin margin = AgreementMargin.of(price(tier("calls", List.of(FULL_CLEAN), ONE_CALL), site(), 90,
+                Optional.of(EXPECTED)).orElseThrow());
+
+        assertThat(Amounts.plain(margin.calls().amount())).isEqualTo("42.35");
+        assertThat(margin.cost().isEqualTo(usd("185.27").add(usd("42.35")))).isTrue();
+        assertThat(HowReader.evaluate(margin.calls().how().text(USD))).isEqualByComparingTo("42.35");
+    }
+
+    @Property(tries = 300, seed = "685")
+    void year_anyVisits_explainsItselfToAFullStepNearBy(
+            @ForAll @Size(min = 1, max = 12) List<@LongRange(min = 0, max = 500_000) Long> cents,
+            @ForAll @IntRange(min = 0, max = 100) int discount, @ForAll @IntRange(min = 1, max = 5000) int step) {
+        Tier base = tier("any", 1);
+        MonetaryAmount full = usd(BigDecimal.valueOf(step, 2).toPlainString());
+        Tier any = new Tier("any", base.name(), base.slots(), List.of(), base.response(), ONE_CALL,
+                Percent.of(String.valueOf(discount)), base.callDiscounts(), full, base.cap(), base.place());
+
+        PricedAgreement year = new YearPricing(any, USD).price(List.of(),
+                cents.stream().map(number -> usd(BigDecimal.valueOf(number, 2).toPlainString())).toList(),
+                Optional.of(EXPECTED));
+
+        BigDecimal price = Amounts.number(year.price());
+        BigDecimal exact = Amounts.number(year.list().subtract(year.discount()).add(year.reserve()));
+        assertThat(HowReader.evaluate(year.how().text(USD))).isEqualByComparingTo(price);
+        assertThat(price.remainder(BigDecimal.valueOf(step, 2))).isEqualByComparingTo("0");
+        assertThat(price.subtract(exact).abs().multiply(BigDecimal.TWO))
+                .isLessThanOrEqualTo(BigDecimal.valueOf(step, 2));
+    }
+
+    private static Checked<PricedAgreement> price(Tier tier, Site site, int minutes) {
+        return price(tier, site, minutes, Optional.empty());
+    }
+
+    private static Checked<PricedAgreement> price(Tier tier, Site site, int minutes, Optional<CallReserve> calls) {
+        return AgreementPricer.price(tier, plans(tier, LocalDate.of(2026, 5, 13), minutes, List.of()), calls, site,
+                rates(), NEW_YORK);
+    }
+
+    private static List<VisitPlan> plans(Tier tier, LocalDate start, int minutes, List<ModifierApplied> modifiers) {
+        return VisitCalendar.of(new Term(start, 12), tier, Set.of(), rates().plans().filters()).firstYear().stream()
+                .map(visit -> new VisitPlan(visit, List.of(new VisitPlan.Person("lead", minutes)), modifiers)).toList();
+    }
+
+    private static Site access(Site site, LocalTime from) {
+        return new Site(site.id(), site.customer(), site.name(), site.storeNumber(), site.address(), site.kind(),
+                site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, LocalTime.of(18, 0))), site.season(),
+                site.parking(), site.roof(), site.machines());
+    }
+
+    private static List<String> nets(PricedSlot slot) {
+        return slot.priced().lines().stream().map(line -> Amounts.plain(line.net())).toList();
+    }
+}
