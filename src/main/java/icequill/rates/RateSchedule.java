@@ -16,7 +16,7 @@ import javax.money.CurrencyUnit;
 public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Timeline<ServiceCallRates> serviceCall,
         Timeline<List<Material>> materials, Timeline<List<Task>> tasks, Timeline<Adjustments> adjustments) {
 
-    /** The prices of one day; a problem for each kind of price that no file covers on that day. */
+    /** The prices of one day; a problem for each kind of price that no file covers on that day, and for each dose above its label. */
     public Checked<Rates> asOf(LocalDate day) {
         Problems problems = new Problems();
         Optional<LaborRates> dayLabor = on(day, labor, "labor", problems);
@@ -24,6 +24,8 @@ public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Ti
         Optional<List<Material>> dayMaterials = on(day, materials, "materials", problems);
         Optional<List<Task>> dayTasks = on(day, tasks, "tasks", problems);
         Optional<Adjustments> dayAdjustments = on(day, adjustments, "adjustments", problems);
+        dayTasks.ifPresent(found -> dayMaterials
+                .ifPresent(known -> problems.addAll(DosesByLabel.problems(known, found))));
         return problems.or(() -> new Rates(currency, dayLabor.orElseThrow(), dayCall.orElseThrow(),
                 dayMaterials.orElseThrow(), dayTasks.orElseThrow(), dayAdjustments.orElseThrow()));
     }

@@ -5,6 +5,7 @@ import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.document.VisitRecord;
+import icequill.document.WorkSheet;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -37,6 +38,7 @@ public final class Printer {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
+        case WorkSheet sheet -> fill("work-sheet.ftlh", paper, WorkSheetView.of(sheet));
         };
     }
 

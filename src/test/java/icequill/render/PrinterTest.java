@@ -7,6 +7,7 @@ import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.document.VisitRecord;
+import icequill.document.WorkSheet;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.problem.Code;
@@ -70,6 +71,7 @@ class PrinterTest {
             case Invoice invoice -> "invoice";
             case CreditNote credit -> "credit";
             case VisitRecord visit -> "record";
+            case WorkSheet sheet -> "worksheet";
             };
             assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
                     + currency + "-" + country);
@@ -324,7 +326,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head|record)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head|record|sheet|caution|state|measure)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
