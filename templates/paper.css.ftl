@@ -78,6 +78,21 @@ a { color: inherit; text-decoration: none; }
 .readings.wide .value { width: 14%; }
 .together { page-break-inside: avoid; }
 .note { margin-top: 2.5mm; }
+.cautions { margin: 0 0 1mm 0; padding-left: 6mm; }
+.cautions li { margin: 0 0 0.4mm 0; page-break-inside: avoid; }
+.steps { -fs-table-paginate: paginate; margin-top: 1mm; }
+.steps tr { page-break-inside: avoid; }
+.steps thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 8pt; }
+.steps tbody td, .steps tbody th { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 2mm 1mm 0; }
+.steps .number { width: 5%; }
+.steps .state { width: 14%; }
+.steps .task { width: 44%; }
+.steps .minutes { width: 9%; text-align: right; }
+.steps tbody .minutes, .steps thead .minutes { padding-right: 4mm; }
+.steps .record { width: 20%; }
+.steps .done { width: 8%; padding-right: 0; border-left: 0.3pt solid #bbbbbb; }
+.steps thead .done { border-left: none; text-align: center; }
+.blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 8pt; }
 .sign { margin-top: 12mm; page-break-inside: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }

@@ -104,7 +104,7 @@ public final class VisitBuilder {
         return new Visit("test", "bakery", Optional.empty(), Order.NONE, serviceCall, people, findings, lines,
                 surcharges,
                 classDiscount, documentDiscount, Optional.empty(),
-                new Visit.Handover(Optional.empty(), Optional.empty()), place());
+                Visit.Handover.NONE, place());
     }
 
     private Place place() {

@@ -4,8 +4,10 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Place;
+import icequill.rates.Label;
 import icequill.rates.Material;
 import icequill.work.ChargeClass;
+import icequill.work.Chemistry;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -68,7 +70,14 @@ final class MaterialsReader {
         }
         return entry.wording("name").map(name -> new Material(id, name, chargeClass.get(), unit.get(),
                 entry.number("pack").filter(size -> size.signum() > 0), price.get(), entry.text("registration"),
+                entry.child("label").flatMap(MaterialsReader::label),
                 entry.place("cost")));
+    }
+
+    private static Optional<Label> label(Fields entry) {
+        Optional<Unit> per = entry.text("per").flatMap(Unit::ofSymbol);
+        return entry.constant("chemistry", Chemistry.class).flatMap(
+                chemistry -> entry.number("most").flatMap(most -> per.map(unit -> new Label(chemistry, most, unit))));
     }
 
     private Optional<Material.Price> price(Fields entry) {

@@ -130,6 +130,11 @@ public final class ShopFolder {
         return Files.isDirectory(folder.resolve(subfolder)) ? yamlFiles(subfolder) : List.of();
     }
 
+    /** The files of all visits that are planned, by name; a shop need not have any. */
+    public List<Path> planned() {
+        return Files.isDirectory(folder.resolve("planned")) ? yamlFiles("planned") : List.of();
+    }
+
     private Optional<Fields> fields(Path file, String schema) {
         return tree(file).flatMap(tree -> {
             problems.addAll(SchemaCheck.check(tree, "/icequill/schema/" + schema + ".schema.json"));

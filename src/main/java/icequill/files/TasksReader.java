@@ -1,10 +1,13 @@
 package icequill.files;
 
 import icequill.party.Machine;
+import icequill.problem.Code;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.MachineState;
+import icequill.work.Procedure;
 import icequill.work.Task;
+import icequill.work.ToRecord;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +38,27 @@ record TasksReader(Fields fields, Set<String> materials) {
                 entry.leaves("cautions").stream()
                         .flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
                         .toList(),
-                entry.place("id")));
+                procedure(entry), entry.place("id")));
+    }
+
+    private static Procedure procedure(Fields entry) {
+        return new Procedure(entry.child("timer").flatMap(TasksReader::timer), entry.integer("flushes").orElse(0),
+                entry.leaves("record").stream()
+                        .flatMap(leaf -> Fields.constantOf(leaf.text(), ToRecord.class).stream()).toList());
+    }
+
+    private static Optional<Procedure.Timer> timer(Fields entry) {
+        Optional<Integer> least = entry.integer("least");
+        Optional<Integer> most = entry.integer("most");
+        if (least.isEmpty() || most.isEmpty() || least.get() < 0) {
+            return Optional.empty();
+        }
+        if (least.get() > most.get()) {
+            entry.problems().add(Code.WRONG_ORDER, entry.place("least"),
+                    "at least " + least.get() + " minutes, but at most " + most.get(), "the smaller number first");
+            return Optional.empty();
+        }
+        return Optional.of(new Procedure.Timer(least.get(), most.get()));
     }
 
     private static <E extends Enum<E>> Set<E> constants(Fields entry, String key, Class<E> type) {
@@ -46,7 +69,8 @@ record TasksReader(Fields fields, Set<String> materials) {
     private Optional<Task.Dose> dose(Fields entry) {
         Names.refer(entry, "material", "material", materials);
         List<Task.Step> steps = entry.children("perMachine").stream().flatMap(step -> step.number("upTo")
-                .flatMap(upTo -> step.number("amount").map(amount -> new Task.Step(upTo, amount))).stream()).toList();
+                .flatMap(upTo -> step.number("amount").map(amount -> new Task.Step(upTo, amount, step.number("water"))))
+                .stream()).toList();
         return entry.text("material").map(material -> new Task.Dose(material, steps, entry.place("material")));
     }
 }

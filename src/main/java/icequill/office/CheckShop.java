@@ -37,6 +37,8 @@ public final class CheckShop {
         }
         List<Path> visits = whole.visits();
         visits.forEach(file -> VisitInHand.read(whole, file, problems));
+        whole.planned().forEach(file -> VisitInHand.read(whole, file, problems).ifPresent(
+                hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
         whole.credits().forEach(whole::credit);
         whole.quotes().forEach(file -> VisitInHand.read(whole, file, problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());

@@ -31,6 +31,7 @@ public final class Demo {
     /** Marks a folder as one that a demo made and may replace. */
     private static final String MARK = ".icequill-demo";
     private static final int FIRST_NUMBER = 101;
+    private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
     private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
     private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
 
@@ -98,6 +99,10 @@ public final class Demo {
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
                 problems.take(office.record(hand, unnumbered(hand.visit().day()))).ifPresent(papers::add);
             });
+        }
+        for (Path planned : ShopFolder.read(folder).planned()) {
+            progress.accept("Work sheet: " + planned.getFileName());
+            problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
         others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));

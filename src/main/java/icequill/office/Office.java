@@ -147,6 +147,16 @@ public final class Office {
                 hand.site().customer().name(), wish);
     }
 
+    /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
+    public Checked<WrittenPaper> worksheet(Path file, Wish wish) {
+        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> {
+            Language language = wish.language().orElse(hand.shop().language());
+            return new WorkSheetAssembly(hand, language).sheet(wish.date())
+                    .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
+                            wish));
+        });
+    }
+
     /** A paper that asks for nothing; it has no number. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
         if (wish.number().isPresent()) {

@@ -47,7 +47,8 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
             rates.plans().filters().ifPresent(rule -> lines.addAll(filters(rule)));
         }
         return new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED, people, findings(planned, place),
-                lines, List.of(), Optional.empty(), Optional.empty(), place);
+                lines, List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Visit.Handover.NONE, place);
     }
 
     private List<VisitLine> filters(FilterRule rule) {

@@ -16,10 +16,17 @@ import javax.money.MonetaryAmount;
  * @param pack the units of one pack, if it is charged by whole packs; empty if by measure
  * @param price of one unit, or of one pack
  * @param registration number of a registered sanitizer
+ * @param label of a cleaner or sanitizer
  */
 public record Material(String id, Wording name, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
         Price price,
-        Optional<String> registration, Place place) {
+        Optional<String> registration, Optional<Label> label, Place place) {
+
+    /** Something without a label that limits its dose. */
+    public Material(String id, Wording name, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
+            Price price, Optional<String> registration, Place place) {
+        this(id, name, chargeClass, unit, pack, price, registration, Optional.empty(), place);
+    }
 
     /** How the price comes about. */
     public sealed interface Price {

@@ -18,7 +18,7 @@ public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Ti
         Timeline<List<Material>> materials, Timeline<List<Task>> tasks, Timeline<Adjustments> adjustments,
         Timeline<Plans> plans) {
 
-    /** The prices of one day; a problem for each kind of price that no file covers on that day. */
+    /** The prices of one day; a problem for each kind of price that no file covers on that day, and for each dose above its label. */
     public Checked<Rates> asOf(LocalDate day) {
         Problems problems = new Problems();
         Optional<LaborRates> dayLabor = on(day, labor, "labor", problems);
@@ -27,6 +27,8 @@ public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Ti
         Optional<List<Task>> dayTasks = on(day, tasks, "tasks", problems);
         Optional<Adjustments> dayAdjustments = on(day, adjustments, "adjustments", problems);
         Optional<Plans> dayPlans = on(day, plans, "tiers", problems);
+        dayTasks.ifPresent(found -> dayMaterials
+                .ifPresent(known -> problems.addAll(DosesByLabel.problems(known, found))));
         return problems.or(() -> new Rates(currency, dayLabor.orElseThrow(), dayCall.orElseThrow(),
                 dayMaterials.orElseThrow(), dayTasks.orElseThrow(), dayAdjustments.orElseThrow(),
                 dayPlans.orElseThrow()));

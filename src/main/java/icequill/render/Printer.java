@@ -6,6 +6,7 @@ import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
 import icequill.document.VisitRecord;
+import icequill.document.WorkSheet;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -39,6 +40,7 @@ public final class Printer {
         case RepairQuote quote -> fill("repair-quote.ftlh", paper, RepairQuoteView.of(quote));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
+        case WorkSheet sheet -> fill("work-sheet.ftlh", paper, WorkSheetView.of(sheet));
         };
     }
 

@@ -24,7 +24,7 @@ record VisitRecordView(VisitRecord visit, Sentences sentences) {
                 new LetterView(visit, sentences.word("record.title"), sentences).model(visit.customer(),
                         visit.attended().site(), visit.attended().address(), facts()));
         VisitView view = new VisitView(visit.attended(), List.of(), sentences);
-        model.put("visitRows", view.model().getOrDefault("visitRows", List.of()));
+        model.put("visitRows", view.visitRows());
         model.put("machines", visit.machines().stream().map(machine -> machine(view, machine)).toList());
         model.put("ending", ending(view));
         return model;

@@ -13,13 +13,18 @@ import java.util.stream.Collectors;
 record VisitView(Attended attended, List<MachineReport> reports, Sentences sentences) {
 
     Map<String, Object> model() {
-        return Map.of("visitRows", rows(), "machines", reports.stream().map(this::machine).toList());
+        return Map.of("visitRows", visitRows(), "machines", reports.stream().map(this::machine).toList());
     }
 
-    private List<Map<String, String>> rows() {
+    List<Map<String, String>> visitRows() {
+        return visitRows("visit.times");
+    }
+
+    /** @param times what the times are, by the key of its words */
+    List<Map<String, String>> visitRows(String times) {
         Details details = new Details(sentences);
         details.add("visit.site", attended.site() + ", " + String.join(", ", attended.address().lines()))
-                .add("visit.times", moment(attended.arrived()) + " – " + until(attended.arrived(), attended.left()))
+                .add(times, moment(attended.arrived()) + " – " + until(attended.arrived(), attended.left()))
                 .add(attended.people().size() == 1 ? "visit.person" : "visit.people",
                         attended.people().stream().map(this::person).collect(Collectors.joining("; ")));
         attended.call()

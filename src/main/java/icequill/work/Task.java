@@ -17,17 +17,26 @@ import java.util.Set;
  * @param attended minutes with a technician at the machine
  * @param unattended minutes that pass by themselves afterwards
  * @param cautions to be said with it, every time
+ * @param procedure how it is carried out
  */
 public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
         ChargeClass chargeClass,
         MachineState state, int order, int attended, int unattended, List<Dose> doses, List<Caution> cautions,
-        Place place) {
+        Procedure procedure, Place place) {
 
     public Task {
         makes = Set.copyOf(makes);
         coolings = Set.copyOf(coolings);
         doses = List.copyOf(doses);
         cautions = List.copyOf(cautions);
+    }
+
+    /** One of which nothing more is to be said. */
+    public Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
+            ChargeClass chargeClass, MachineState state, int order, int attended, int unattended, List<Dose> doses,
+            List<Caution> cautions, Place place) {
+        this(id, name, makes, coolings, chargeClass, state, order, attended, unattended, doses, cautions,
+                Procedure.NONE, place);
     }
 
     public boolean suits(Machine machine) {
@@ -46,11 +55,25 @@ public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine
 
         /** The quantity for a harvest rate in pounds per 24 hours; empty above the last step. */
         public Optional<BigDecimal> quantity(BigDecimal harvestRate) {
-            return steps.stream().filter(step -> harvestRate.compareTo(step.upTo()) <= 0).map(Step::quantity)
-                    .findFirst();
+            return step(harvestRate).map(Step::quantity);
+        }
+
+        /** The step for a harvest rate in pounds per 24 hours; empty above the last. */
+        public Optional<Step> step(BigDecimal harvestRate) {
+            return steps.stream().filter(step -> harvestRate.compareTo(step.upTo()) <= 0).findFirst();
         }
     }
 
-    /** A quantity, in the material's unit, for machines up to a harvest rate (inclusive, pounds per 24 hours). */
-    public record Step(BigDecimal upTo, BigDecimal quantity) {}
+    /**
+     * A quantity, in the material's unit, for machines up to a harvest rate (inclusive, pounds per 24 hours).
+     *
+     * @param water it goes into, in the unit that the label counts water in
+     */
+    public record Step(BigDecimal upTo, BigDecimal quantity, Optional<BigDecimal> water) {
+
+        /** Of a material whose label limits nothing. */
+        public Step(BigDecimal upTo, BigDecimal quantity) {
+            this(upTo, quantity, Optional.empty());
+        }
+    }
 }

@@ -31,7 +31,11 @@ public record Visit(String id, String site, Optional<Call> call, Order order, Ou
      * @param safeFrom when ice may be served again
      * @param nextDue the day by which the next cleaning is due
      */
-    public record Handover(Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue) {}
+    public record Handover(Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue) {
+
+        /** Nothing was said. */
+        public static final Handover NONE = new Handover(Optional.empty(), Optional.empty());
+    }
 
     public Visit {
         people = List.copyOf(people);

@@ -259,7 +259,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "demo"})
+    @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "worksheet", "demo"})
     void help_everyCommand_hasAnExample(String command) {
         Run run = Run.of(Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
 

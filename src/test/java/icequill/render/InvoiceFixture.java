@@ -10,6 +10,7 @@ import icequill.document.Paper;
 import icequill.document.RepairQuote;
 import icequill.document.Totals;
 import icequill.document.VisitRecord;
+import icequill.document.WorkSheet;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
@@ -18,6 +19,7 @@ import icequill.money.Amounts;
 import icequill.money.Currencies;
 import icequill.money.Percent;
 import icequill.money.Rounding;
+import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Language;
@@ -39,14 +41,19 @@ import icequill.tax.TaxTotals;
 import icequill.tax.Taxability;
 import icequill.tax.Taxable;
 import icequill.work.Call;
+import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
+import icequill.work.MachineState;
 import icequill.work.Order;
 import icequill.work.Outcome;
+import icequill.work.Procedure;
 import icequill.work.Quantity;
+import icequill.work.ToRecord;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -140,7 +147,33 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
-        return List.of(invoice(), creditNote(), repairQuote(), visitRecord());
+        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet());
+    }
+
+    /** As many steps as the invoice has lines, in every state, with everything that a step can say. */
+    public WorkSheet workSheet() {
+        Invoice billed = invoice();
+        WorkSheet.Dose dose = new WorkSheet.Dose("descaler <mild>", Optional.of("00-1"),
+                new Quantity(new BigDecimal("16"), Unit.FLUID_OUNCE),
+                Optional.of(new WorkSheet.ByLabel(new Quantity(new BigDecimal("3"), Unit.GALLON),
+                        new Quantity(new BigDecimal("18"), Unit.FLUID_OUNCE))));
+        WorkSheet.Dose unlimited = new WorkSheet.Dose("soap", Optional.empty(),
+                new Quantity(BigDecimal.ONE, Unit.OUNCE), Optional.empty());
+        Procedure procedure = new Procedure(Optional.of(new Procedure.Timer(20, 25)), 3,
+                List.of(ToRecord.values()));
+        List<WorkSheet.Step> steps = new ArrayList<>();
+        for (int i = 0; i < lines; i++) {
+            steps.add(new WorkSheet.Step("brush the condenser", MachineState.DE_ENERGIZED, 10, 0, List.of(),
+                    Procedure.NONE, List.of(Caution.LOCK_OUT, Caution.NYLON_BRUSH_ONLY)));
+        }
+        steps.add(new WorkSheet.Step("descale", MachineState.CIRCULATING, 3, 20, List.of(dose, unlimited), procedure,
+                List.of(Caution.LABEL_FIRST)));
+        steps.add(new WorkSheet.Step("restart", MachineState.MAKING_ICE, 4, 0, List.of(), Procedure.NONE, List.of()));
+        return new WorkSheet(billed.date(), billed.shop(), language, size, customer, billed.attended(),
+                new WorkSheet.Access(Optional.of(new AccessHours(LocalTime.of(9, 0), LocalTime.of(15, 0))),
+                        Optional.of("Alley"), Optional.of("By the stair")),
+                List.of(new WorkSheet.Job(billed.machines().getFirst().machine(), Optional.of("Quarterly."), steps)),
+                List.of(Caution.values()));
     }
 
     /** The visit that the invoice bills, with chemicals as long as the invoice's lines. */

@@ -8,6 +8,7 @@ import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
 import icequill.document.VisitRecord;
+import icequill.document.WorkSheet;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.problem.Code;
@@ -72,6 +73,7 @@ class PrinterTest {
             case CreditNote credit -> "credit";
             case RepairQuote quote -> "repair-quote";
             case VisitRecord visit -> "record";
+            case WorkSheet sheet -> "worksheet";
             };
             assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
                     + currency + "-" + country);
@@ -338,7 +340,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {

@@ -1,0 +1,24 @@
+package icequill.cli;
+
+import icequill.office.Office;
+import icequill.office.WrittenPaper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes the work sheet of one planned visit. */
+@Command(name = "worksheet", mixinStandardHelpOptions = true, description = "Writes the technician's sheet for a planned visit, its tasks in order with doses, readings and cautions, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill worksheet planned/summer-cleaning-bakery.yaml",
+        "  icequill worksheet planned/summer-cleaning-bakery.yaml --lang es --html"})
+final class WorksheetCommand extends PaperCommand {
+
+    WorksheetCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+        return office.worksheet(from, wish);
+    }
+}

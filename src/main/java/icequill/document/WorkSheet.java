@@ -1,0 +1,81 @@
+package icequill.document;
+
+import icequill.party.AccessHours;
+import icequill.party.Language;
+import icequill.party.Machine;
+import icequill.party.PaperSize;
+import icequill.party.Shop;
+import icequill.problem.Check;
+import icequill.work.Caution;
+import icequill.work.MachineState;
+import icequill.work.Procedure;
+import icequill.work.Quantity;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a technician does on a planned visit, in order. It holds no prices.
+ *
+ * @param customer whose site it is
+ * @param attended as planned
+ * @param cautions all that are said on the sheet, each once
+ */
+public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
+        Attended attended, Access access, List<Job> jobs, List<Caution> cautions)
+        implements
+        Paper {
+
+    /** How to get to the machines. */
+    public record Access(Optional<AccessHours> hours, Optional<String> parking, Optional<String> roof) {}
+
+    /**
+     * The work at one machine.
+     *
+     * @param reason why it is done, as the office wrote it
+     */
+    public record Job(Machine machine, Optional<String> reason, List<Step> steps) {
+        public Job {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * One thing to do.
+     *
+     * @param name in the paper's language
+     * @param state the machine is in meanwhile; never {@link MachineState#ANY}
+     * @param attended minutes with a technician at the machine
+     * @param unattended minutes that pass by themselves afterwards
+     */
+    public record Step(String name, MachineState state, int attended, int unattended, List<Dose> doses,
+            Procedure procedure, List<Caution> cautions) {
+        public Step {
+            Check.that(state != MachineState.ANY, "no state: " + name);
+            doses = List.copyOf(doses);
+            cautions = List.copyOf(cautions);
+        }
+    }
+
+    /**
+     * How much of a cleaner or sanitizer goes in.
+     *
+     * @param name in the paper's language
+     * @param registration number on its label
+     */
+    public record Dose(String name, Optional<String> registration, Quantity quantity, Optional<ByLabel> label) {
+        public Dose {
+            BigDecimal most = label.map(limit -> limit.most().number()).orElse(quantity.number());
+            Check.inRange(quantity.number(), BigDecimal.ZERO, most, "dose");
+        }
+    }
+
+    /** The most that the label allows in the water of the machine. */
+    public record ByLabel(Quantity water, Quantity most) {}
+
+    public WorkSheet {
+        jobs = List.copyOf(jobs);
+        cautions = List.copyOf(cautions);
+    }
+}

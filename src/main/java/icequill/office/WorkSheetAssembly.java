@@ -1,0 +1,89 @@
+package icequill.office;
+
+import icequill.document.WorkSheet;
+import icequill.party.Language;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Label;
+import icequill.work.Caution;
+import icequill.work.ChemicalOrder;
+import icequill.work.Chemistry;
+import icequill.work.Finding;
+import icequill.work.Task;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Puts the work sheet of a planned visit together: its tasks in their order, with what must be said of them. */
+record WorkSheetAssembly(VisitInHand hand, Language language) {
+
+    /** The sheet, or why the work must not be done as it is planned. */
+    Checked<WorkSheet> sheet(LocalDate date) {
+        Problems problems = new Problems();
+        List<Finding> findings = hand.visit().findings();
+        if (findings.isEmpty()) {
+            problems.add(new Problem(Code.MISSING, hand.visit().place(), "no machine is planned for",
+                    "machines, each with its tasks"));
+        }
+        findings.forEach(finding -> check(finding, problems));
+        return problems.or(() -> assembled(date));
+    }
+
+    private void check(Finding finding, Problems problems) {
+        if (tasks(finding).isEmpty()) {
+            problems.add(new Problem(Code.MISSING, finding.place(),
+                    "no task is planned for the machine \"" + finding.machine() + "\"", "tasks"));
+        }
+        problems.addAll(ChemicalOrder.problems(tasks(finding).stream()
+                .map(task -> new ChemicalOrder.Step(task.id(), chemistry(task), task.procedure(), finding.place()))
+                .toList()));
+    }
+
+    private List<Task> tasks(Finding finding) {
+        return report().done(finding).stream().sorted(Comparator.comparingInt(Task::order)).toList();
+    }
+
+    private Set<Chemistry> chemistry(Task task) {
+        return task.doses().stream().map(Task.Dose::material)
+                .flatMap(id -> hand.rates().materials().stream().filter(material -> material.id().equals(id)))
+                .flatMap(material -> material.label().stream()).map(Label::chemistry).collect(Collectors.toSet());
+    }
+
+    private VisitReport report() {
+        return new VisitReport(hand.site(), hand.visit(), hand.rates(), language);
+    }
+
+    private WorkSheet assembled(LocalDate date) {
+        Site site = hand.site();
+        List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(this::job).toList();
+        return new WorkSheet(date, hand.shop(), language, hand.shop().paper(), site.customer().name(),
+                report().attendedWithoutLimit(), new WorkSheet.Access(site.access(), site.parking(), site.roof()), jobs,
+                cautions(jobs));
+    }
+
+    private WorkSheet.Job job(Finding finding) {
+        Machine machine = hand.site().machine(finding.machine()).orElseThrow();
+        return new WorkSheet.Job(machine, finding.complaint(),
+                new StepsAssembly(machine, tasks(finding), hand.rates(), language).steps());
+    }
+
+    /** Those that stand on every sheet, and those that a step or the site asks for. */
+    private List<Caution> cautions(List<WorkSheet.Job> jobs) {
+        Set<Caution> all = EnumSet.noneOf(Caution.class);
+        Arrays.stream(Caution.values()).filter(Caution::isAlways).forEach(all::add);
+        jobs.forEach(job -> job.steps().forEach(step -> all.addAll(step.cautions())));
+        boolean remote = jobs.stream().anyMatch(job -> job.machine().form() == Machine.Form.REMOTE);
+        if (remote && hand.site().roof().isPresent()) {
+            all.add(Caution.ROOF_EDGE);
+        }
+        return List.copyOf(all);
+    }
+}

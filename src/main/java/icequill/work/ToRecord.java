@@ -1,0 +1,10 @@
+package icequill.work;
+
+/** What is measured and written down during a task; the words files hold the names and units. */
+public enum ToRecord {
+    FREEZE_TIME, HARVEST_TIME, ICE_WEIGHT, AIR_OFF_CONDENSER, WATER_PRESSURE, TIMER_START, TIMER_STOP,
+    /** Of the water that drains, after flushing. */
+    PH,
+    /** Of the sanitizer, on a test strip. */
+    STRIP
+}

@@ -1,0 +1,208 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import icequill.document.WorkSheet;
+import icequill.files.PaperJson;
+import icequill.files.ShopFolder;
+import icequill.party.Language;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.render.Printer;
+import icequill.render.Sentences;
+import icequill.work.Caution;
+import icequill.work.MachineState;
+import icequill.work.Quantity;
+import icequill.work.Unit;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Work sheets of the invented shop's planned visits. */
+class WorkSheetTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 7, 1);
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    /** For the machine of 350 lb; 6 fl oz of descaler and 1.5 of sanitizer a gallon are the labels' most. */
+    @Test
+    void sheet_fullCleaning_hasEveryStepWithItsState() {
+        assertThat(sheet("summer-cleaning-bakery", Language.ENGLISH).jobs().getFirst().steps())
+                .extracting(step -> step.state() + " " + step.attended() + "+" + step.unattended() + " "
+                        + step.procedure().flushes() + " " + step.doses().stream().map(WorkSheetTest::plain).toList())
+                .containsExactly("MAKING_ICE 5+15 0 []", "CIRCULATING 6+0 0 []", "DE_ENERGIZED 10+0 0 []",
+                        "DE_ENERGIZED 12+0 0 []", "DE_ENERGIZED 8+0 0 []", "CIRCULATING 3+20 0 [16 in 3, at most 18]",
+                        "CIRCULATING 9+0 3 []", "CIRCULATING 2+10 0 [2 in 1.5, at most 2.25]", "CIRCULATING 8+0 0 []",
+                        "MAKING_ICE 4+0 0 []", "MAKING_ICE 5+15 0 []", "MAKING_ICE 2+0 0 []");
+    }
+
+    @Test
+    void sheet_everyDemoPlan_everyStepHasAStateAndNoDoseIsAboveItsLabel() {
+        List<WorkSheet.Step> steps = sheets(Language.SPANISH).stream().flatMap(sheet -> sheet.jobs().stream())
+                .flatMap(job -> job.steps().stream()).toList();
+
+        assertThat(steps).hasSizeGreaterThan(25).allMatch(step -> step.state() != MachineState.ANY);
+        assertThat(steps.stream().flatMap(step -> step.doses().stream())).isNotEmpty().allSatisfy(dose -> {
+            WorkSheet.ByLabel label = dose.label().orElseThrow();
+            assertThat(dose.quantity().number()).isLessThanOrEqualTo(label.most().number());
+        });
+    }
+
+    /** The sentences of each sheet that needs them, and of no other, stand on it, in both languages. */
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void sheet_everyDemoPlan_saysTheCautionsItNeeds(Language language) {
+        Sentences sentences = Sentences.of(language, "US");
+        for (WorkSheet sheet : sheets(language)) {
+            List<Caution> needed = new ArrayList<>(Arrays.stream(Caution.values()).filter(Caution::isAlways).toList());
+            List<WorkSheet.Step> steps = sheet.jobs().stream().flatMap(job -> job.steps().stream()).toList();
+            steps.forEach(step -> needed.addAll(step.cautions()));
+            if (steps.stream().anyMatch(step -> step.state() == MachineState.DE_ENERGIZED)) {
+                needed.add(Caution.LOCK_OUT);
+            }
+            String html = Printer.of(folder).html(sheet).orElseThrow().text().replace("&#39;", "'");
+            for (Caution caution : Caution.values()) {
+                String key = "caution." + caution.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                boolean said = html.contains(sentences.word(key));
+                boolean roof = caution == Caution.ROOF_EDGE && sheet.attended().site().contains("Fernhill");
+                assertThat(said).as(caution + " " + sheet.attended().visit())
+                        .isEqualTo(needed.contains(caution) || roof);
+            }
+        }
+    }
+
+    @Test
+    void cautions_designedForEverySheet_areOnEverySheet() {
+        assertThat(Arrays.stream(Caution.values()).filter(Caution::isAlways)).containsExactlyInAnyOrder(
+                Caution.LABEL_FIRST, Caution.GLOVES_AND_EYES, Caution.NEVER_ACID_WITH_CHLORINE,
+                Caution.SANITIZER_AT_LABEL_STRENGTH, Caution.BLEACH_BY_STRENGTH, Caution.CERTIFIED_REFRIGERANT,
+                Caution.QUALIFIED_ELECTRICAL, Caution.DISCARD_FIRST_ICE, Caution.LOCAL_RULES);
+    }
+
+    /** Never a cup a gallon, and not the customer's limit either. */
+    @Test
+    void sheet_everyDemoPlan_noCupsAndNoPrices() {
+        for (WorkSheet sheet : sheets(Language.ENGLISH)) {
+            assertThat(Printer.of(folder).html(sheet).orElseThrow().text()).doesNotContainPattern("\\bcups?\\b")
+                    .doesNotContain("900.00", "USD");
+            assertThat(PaperJson.write(sheet)).doesNotContain("\"amount\"", "\"limit\"");
+        }
+    }
+
+    @ParameterizedTest(name = "{1} -> {2}")
+    @CsvSource(delimiter = '|', value = {
+            "pricing/materials.yaml | most: 1.5, | most: 1.3, | OUT_OF_RANGE pricing/tasks.yaml:120 | , above its label (at most ",
+            "pricing/tasks.yaml | upTo: 800, amount: 16, water: 3 | upTo: 800, amount: 16 | MISSING pricing/tasks.yaml:76 | does not say how much water it goes into (water, in gal)",
+            "pricing/tasks.yaml | upTo: 800, amount: 16, | upTo: 800, amount: 18.001, | OUT_OF_RANGE pricing/tasks.yaml:76 | is 18.001 floz, above its label (at most 18 floz in 3 gal)",
+            "pricing/materials.yaml | chemistry: other | chemistry: chlorine | '' | ''",
+            "planned/summer-cleaning-bakery.yaml | - {task: flush} | - {task: clean-bin} | WRONG_ORDER planned/summer-cleaning-bakery.yaml:8 | the acid cleaner is not flushed out",
+            "pricing/tasks.yaml | least: 20, most: 25 | least: 30, most: 25 | WRONG_ORDER pricing/tasks.yaml:78 | at least 30 minutes, but at most 25",
+            "pricing/tasks.yaml | record: [ph] | record: [pH] | NOT_ALLOWED pricing/tasks.yaml:107 | did you mean \"ph\"?"})
+    void sheet_wrongRatesOrPlan_aProblemWithItsPlace(String file, String right, String wrong, String where,
+            String message) throws Exception {
+        change(file, right, wrong);
+
+        List<Problem> problems = problems();
+
+        assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
+                .allMatch(where::equals);
+        assertThat(problems.isEmpty()).isEqualTo(where.isEmpty());
+        assertThat(problems).allMatch(problem -> problem.text().contains(message));
+    }
+
+    /** With a sanitizer of chlorine, no flush and no pH reading may be left out. */
+    @ParameterizedTest
+    @ValueSource(strings = {"flushes: 3|flushes: 2", "record: [ph]|record: [ice-weight]"})
+    void sheet_chlorineAfterAcid_refused(String edit) throws Exception {
+        change("pricing/materials.yaml", "chemistry: other", "chemistry: chlorine");
+        change("pricing/tasks.yaml", edit.substring(0, edit.indexOf('|')), edit.substring(edit.indexOf('|') + 1));
+
+        assertThat(problems()).singleElement().matches(problem -> problem.message().contains("chlorine follows acid"));
+    }
+
+    @Test
+    void sheet_nothingPlanned_saysSo() throws Exception {
+        change("planned/summer-cleaning-bakery.yaml", "  - machine: proof-room", "  - machine: proof-room\n"
+                + "    complaint: x\n  - machine: proof-room");
+        assertThat(problems()).extracting(Problem::message)
+                .containsExactly("no task is planned for the machine \"proof-room\"");
+
+        Path none = folder.resolve("planned/none.yaml");
+        Files.writeString(none, """
+                format: 1
+                site: crumb-lane-bakery
+                people:
+                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00}
+                """);
+        assertThat(Office.of(folder).worksheet(none, wish()).problems()).extracting(Problem::text)
+                .containsExactly(
+                        "planned/none.yaml:2: site: no machine is planned for (machines, each with its tasks)");
+    }
+
+    @Test
+    void dose_aboveItsLabel_cannotEvenBeWritten() {
+        Optional<WorkSheet.ByLabel> label = Optional.of(new WorkSheet.ByLabel(Quantity.of(1, Unit.GALLON),
+                Quantity.of(6, Unit.FLUID_OUNCE)));
+        Quantity above = new Quantity(new BigDecimal("6.001"), Unit.FLUID_OUNCE);
+
+        assertThatThrownBy(() -> new WorkSheet.Dose("descaler", Optional.empty(), above, label))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static String plain(WorkSheet.Dose dose) {
+        WorkSheet.ByLabel label = dose.label().orElseThrow();
+        return dose.quantity().number() + " in " + label.water().number() + ", at most " + label.most().number();
+    }
+
+    private void change(String file, String right, String wrong) throws Exception {
+        String text = Files.readString(folder.resolve(file));
+        assertThat(text).contains(right);
+        int at = text.indexOf(right);
+        Files.writeString(folder.resolve(file), text.substring(0, at) + wrong + text.substring(at + right.length()));
+    }
+
+    private List<Problem> problems() {
+        return Office.of(folder).worksheet(folder.resolve("planned/summer-cleaning-bakery.yaml"), wish()).problems();
+    }
+
+    private List<WorkSheet> sheets(Language language) {
+        return ShopFolder.read(folder).planned().stream().map(file -> read(file, language).orElseThrow()).toList();
+    }
+
+    private WorkSheet sheet(String name, Language language) {
+        return read(folder.resolve("planned/" + name + ".yaml"), language).orElseThrow();
+    }
+
+    private Checked<WorkSheet> read(Path file, Language language) {
+        return VisitInHand.of(ShopFolder.read(folder), file)
+                .then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY));
+    }
+
+    private static Office.Wish wish() {
+        return new Office.Wish(Optional.empty(), DAY, Optional.empty(), Extras.NONE);
+    }
+}
