@@ -102,6 +102,11 @@ record Fields(Tree.Branch branch, Problems problems) {
         return text(key).flatMap(text -> constantOf(text, type));
     }
 
+    /** Constants of a list; those that are none are left out. */
+    <E extends Enum<E>> List<E> constants(String key, Class<E> type) {
+        return leaves(key).stream().flatMap(leaf -> constantOf(leaf.text(), type).stream()).toList();
+    }
+
     static <E extends Enum<E>> Optional<E> constantOf(String text, Class<E> type) {
         String name = text.toUpperCase(Locale.ROOT).replace('-', '_');
         return Arrays.stream(type.getEnumConstants()).filter(constant -> constant.name().equals(name)).findFirst();

@@ -1,5 +1,7 @@
 package icequill.files;
 
+import icequill.agreement.NoticeRule;
+import icequill.agreement.NoticeRules;
 import icequill.agreement.Plans;
 import icequill.party.Period;
 import icequill.party.Timeline;
@@ -25,12 +27,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 
-/** Makes the rate schedule and the tax rules from all files of pricing/. For one run. */
+/** Makes the rate schedule, the tax rules and the laws about renewal notices from all files of pricing/. For one run. */
 final class PricingReader {
 
     private static final String FOLDER = "pricing";
     private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
-            "tiers", "taxes");
+            "tiers", "notices", "taxes");
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -40,6 +42,7 @@ final class PricingReader {
     private final List<Timeline.Entry<List<Task>>> tasks = new ArrayList<>();
     private final List<Timeline.Entry<Adjustments>> adjustments = new ArrayList<>();
     private final List<Timeline.Entry<Plans>> plans = new ArrayList<>();
+    private final List<Timeline.Entry<List<NoticeRule>>> notices = new ArrayList<>();
     private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
 
     PricingReader(CurrencyUnit currency, Problems problems) {
@@ -48,7 +51,7 @@ final class PricingReader {
     }
 
     /** What pricing/ says; empty where a kind that is needed could not be read at all. */
-    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes) {}
+    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices) {}
 
     /** @param known files, each of a kind that {@link #checked} has seen */
     Pricing read(List<Fields> known) {
@@ -70,6 +73,7 @@ final class PricingReader {
         ofKind("tiers", known)
                 .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));
         ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
+        ofKind("notices", known).forEach(file -> add(notices, file, Optional.of(NoticesReader.read(file))));
         boolean complete = Stream
                 .of(there("labor", labor), there("service-call", serviceCall), there("materials", materials),
                         there("tasks", tasks), there("adjustments", adjustments), there("tiers", plans))
@@ -77,8 +81,10 @@ final class PricingReader {
         RateSchedule schedule = new RateSchedule(currency, timeline(labor), timeline(serviceCall), timeline(materials),
                 timeline(tasks), timeline(adjustments), timeline(plans));
         TaxRules rules = new TaxRules(timeline(taxes));
+        NoticeRules laws = new NoticeRules(timeline(notices));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
-                there("taxes", taxes) ? Optional.of(rules) : Optional.empty());
+                there("taxes", taxes) ? Optional.of(rules) : Optional.empty(),
+                there("notices", notices) ? Optional.of(laws) : Optional.empty());
     }
 
     /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */

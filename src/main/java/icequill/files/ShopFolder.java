@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.agreement.NoticeRules;
 import icequill.document.CreditRequest;
 import icequill.party.Shop;
 import icequill.party.Site;
@@ -67,6 +68,11 @@ public final class ShopFolder {
     /** Empty, with a problem that says why, when there are none. */
     public Optional<TaxRules> taxes() {
         return pricing.flatMap(PricingReader.Pricing::taxes);
+    }
+
+    /** Empty, with a problem that says why, when there are none. */
+    public Optional<NoticeRules> notices() {
+        return pricing.flatMap(PricingReader.Pricing::notices);
     }
 
     /** All texts read so far, for a check that they can be printed. */

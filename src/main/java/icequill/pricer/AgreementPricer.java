@@ -45,7 +45,7 @@ public final class AgreementPricer {
         List<PricedSlot> slots = new ArrayList<>();
         for (VisitPlan plan : visits) {
             problems.take(Pricer.price(slotVisit.of(plan), site, rates))
-                    .ifPresent(priced -> slots.add(new PricedSlot(plan.visit(), priced)));
+                    .ifPresent(priced -> slots.add(new PricedSlot(plan.visit(), priced, slotVisit.remarks(plan))));
         }
         return problems.or(() -> new YearPricing(tier, rates.currency()).price(slots,
                 slots.stream().map(slot -> slot.priced().net()).toList(), included ? calls : Optional.empty()));

@@ -1,5 +1,6 @@
 package icequill.pricer;
 
+import icequill.agreement.Tier;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.rates.ClassDiscount;
@@ -35,6 +36,13 @@ record BoundVisit(Visit visit, Site site, Rates rates, List<Worker> workers, Lis
 
     /** A modifier that applied. */
     record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
+
+    /** The visit with a tier's discounts on other work, unless it names a class discount of its own. */
+    BoundVisit under(Tier tier) {
+        ClassDiscount agreed = new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), tier.place());
+        return new BoundVisit(visit, site, rates, workers, uses, modifiers, surcharges,
+                classDiscount.or(() -> Optional.of(agreed)), documentDiscount);
+    }
 
     /** The modifier because of which labor is not charged. */
     Optional<Applied> insteadOfLabor() {

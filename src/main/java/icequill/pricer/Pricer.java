@@ -1,5 +1,6 @@
 package icequill.pricer;
 
+import icequill.agreement.Tier;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
@@ -40,6 +41,14 @@ public final class Pricer {
      */
     public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates) {
         return new Binder(visit, site, rates).bind().map(Pricer::price);
+    }
+
+    /**
+     * The same for a visit to a site under an agreement: the tier's discounts on other work are taken off what is charged, unless
+     * the visit names a class discount of its own.
+     */
+    public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates, Tier tier) {
+        return new Binder(visit, site, rates).bind().map(bound -> price(bound.under(tier)));
     }
 
     /**

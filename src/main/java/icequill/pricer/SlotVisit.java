@@ -2,6 +2,8 @@ package icequill.pricer;
 
 import icequill.agreement.FilterRule;
 import icequill.agreement.PlannedVisit;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.party.AccessHours;
 import icequill.party.Site;
 import icequill.problem.Place;
@@ -14,10 +16,12 @@ import icequill.work.Finding;
 import icequill.work.Order;
 import icequill.work.Outcome;
 import icequill.work.Task;
+import icequill.work.Unit;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -49,6 +53,21 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
         return new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED, people, findings(planned, place),
                 lines, List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Visit.Handover.NONE, place);
+    }
+
+    /** That the work takes longer than the site lets us in, where it does. */
+    List<Phrase> remarks(VisitPlan plan) {
+        int longest = plan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElse(0);
+        return site.access().filter(hours -> minutes(hours) < longest)
+                .map(hours -> Phrase.of("remark.access-too-short", Fact.number(longest, Unit.MINUTE.symbol()),
+                        new Fact.Time(hours.from()), new Fact.Time(hours.until())))
+                .stream().toList();
+    }
+
+    /** From the first to the last minute of access; midnight ends the day. */
+    private static long minutes(AccessHours hours) {
+        long minutes = Duration.between(hours.from(), hours.until()).toMinutes();
+        return minutes > 0 ? minutes : minutes + Duration.ofDays(1).toMinutes();
     }
 
     private List<VisitLine> filters(FilterRule rule) {

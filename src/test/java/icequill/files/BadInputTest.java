@@ -156,6 +156,14 @@ class BadInputTest {
             pricing/tiers.yaml       | renewalCap: 5            | renewalcap: 5                 | UNKNOWN_KEY      | did you mean "renewalCap"?
             pricing/tiers.yaml       | id: quarterly            | id: semiannual                | DUPLICATE_NAME   | "semiannual" is used a second time
             pricing/tiers.yaml       | months: 6}               | months: 13}                   | OUT_OF_RANGE     | found the number 13 (months that a water filter may stay in, from 1 to 12)
+            pricing/notices.yaml     | latest: 15               | latest: 31                    | WRONG_ORDER      | earliest 30 days before, latest 31 (earliest is the larger number
+            pricing/notices.yaml     | moreThan: 1,             | moreThan: 1, atLeast: 2,      | NOT_ALLOWED      | needs moreThan or atLeast (one of the two)
+            pricing/notices.yaml     | of: renewal, moreThan: 1, | of: renewal,                 | NOT_ALLOWED      | needs moreThan or atLeast (one of the two)
+            pricing/notices.yaml     | jurisdiction: US-NY      | jurisdiction: New York        | NOT_ALLOWED      | found the text "New York" (a place by ISO 3166, such as US-NY or DE)
+            pricing/notices.yaml     | [personal, certified-mail] | [personal, certifiedmail]   | NOT_ALLOWED      | did you mean "certified-mail"?
+            pricing/notices.yaml     | from: 2011-07-01         | from: 2011-07-32              | NOT_ALLOWED      | there is no day 2011-07-32
+            pricing/notices.yaml     | id: wi-134-49            | id: ny-5-903                  | DUPLICATE_NAME   | "ny-5-903" is used a second time
+            pricing/notices.yaml     | anchor: renewal          | anchor: renewall              | NOT_ALLOWED      | did you mean "renewal"?
             pricing/taxes.yaml       | category: S              | category: Z                   | NOT_ALLOWED      | category Z with 3 components
             """)
     void shopAndRates_oneFault_reported(String name, String right, String wrong, Code code, String text)
@@ -241,7 +249,7 @@ class BadInputTest {
         assertThat(folder.problems()).extracting(Problem::text)
                 .containsExactly("pricing: there is no file of kind labor"
                         + " (one file or more of each kind: labor, service-call, materials, tasks, adjustments, tiers,"
-                        + " taxes)");
+                        + " notices, taxes)");
         assertThat(folder.taxes()).isEmpty();
     }
 

@@ -6,11 +6,14 @@ import static icequill.RatesFixture.site;
 import static icequill.RatesFixture.tier;
 import static icequill.RatesFixture.usd;
 import static icequill.VisitBuilder.NEW_YORK;
+import static icequill.VisitBuilder.spell;
+import static icequill.VisitBuilder.visit;
 import static icequill.agreement.Scope.Kind.FULL_CLEAN;
 import static icequill.agreement.Scope.Kind.LIGHT_VISIT;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.RatesFixture;
+import icequill.VisitBuilder;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
@@ -24,6 +27,7 @@ import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.VisitLine.ModifierApplied;
 import java.math.BigDecimal;
@@ -104,12 +108,36 @@ class AgreementPricerTest {
     @ParameterizedTest
     @CsvSource({"05:00, 78.00 220.50", "16:30, 52.00 49.00 147.00", "09:00, 52.00 147.00"})
     void price_accessHours_decideTheBand(LocalTime from, String expected) {
-        Site open = access(site(), from);
+        Site open = access(site(), from, LocalTime.of(18, 0));
 
         PricedAgreement year = price(tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE), open, 90).orElseThrow();
 
         assertThat(nets(year.slots().getFirst())).containsExactlyElementsOf(
                 List.of((expected + " 87.25 87.25").split(" ")));
+    }
+
+    /** 90 minutes of work; open for 89 or for 90, the last ones before midnight. */
+    @ParameterizedTest
+    @CsvSource({"16:31, 18:00, true", "16:30, 18:00, false", "22:31, 00:00, true", "22:30, 00:00, false"})
+    void price_workLongerThanAccess_remarked(LocalTime from, LocalTime until, boolean remarked) {
+        PricedAgreement year = price(tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE),
+                access(site(), from, until), 90).orElseThrow();
+
+        assertThat(year.slots().getFirst().remarks().stream().map(Phrase::key).toList())
+                .isEqualTo(remarked ? List.of("remark.access-too-short") : List.of());
+    }
+
+    /** By hand: the tier takes 10 % off repair labor, 98.00, and nothing off the service call; the visit's own discount wins. */
+    @Test
+    void price_callUnderAnAgreement_tiersDiscountsByClass() {
+        Tier tier = tier("quarterly", 4);
+        VisitBuilder call = visit().person("lead",
+                spell("2026-05-13T10:00", "2026-05-13T11:00", ChargeClass.REPAIR, Outcome.CHARGED));
+
+        assertThat(nets(Pricer.price(call.build(), site(), rates(), tier).orElseThrow())).containsExactly("52.00",
+                "88.20");
+        assertThat(nets(Pricer.price(call.classDiscount("labor-only").build(), site(), rates(), tier).orElseThrow()))
+                .containsExactly("52.00", "98.00");
     }
 
     /** A planned day that is a Sunday, a Saturday or a holiday is priced like the next working day. */
@@ -223,13 +251,17 @@ class AgreementPricerTest {
                 .map(visit -> new VisitPlan(visit, List.of(new VisitPlan.Person("lead", minutes)), modifiers)).toList();
     }
 
-    private static Site access(Site site, LocalTime from) {
+    private static Site access(Site site, LocalTime from, LocalTime until) {
         return new Site(site.id(), site.customer(), site.name(), site.storeNumber(), site.address(), site.kind(),
-                site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, LocalTime.of(18, 0))), site.season(),
+                site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
                 site.parking(), site.roof(), site.machines());
     }
 
     private static List<String> nets(PricedSlot slot) {
-        return slot.priced().lines().stream().map(line -> Amounts.plain(line.net())).toList();
+        return nets(slot.priced());
+    }
+
+    private static List<String> nets(PricedVisit priced) {
+        return priced.lines().stream().map(line -> Amounts.plain(line.net())).toList();
     }
 }

@@ -9,6 +9,7 @@ import icequill.money.Amounts;
 import icequill.money.Currencies;
 import icequill.money.Percent;
 import icequill.money.Rounding;
+import icequill.money.Stepping;
 import icequill.party.Language;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -41,6 +42,10 @@ class SentencesTest {
                         "55,00 − (55,00 − 55,00)"),
                 Arguments.of("raised to full packs",
                         new Figure.RaisedTo(Figure.term(40, "floz"), new BigDecimal("32")), "64 fl oz", "64 oz fl"),
+                Arguments.of("to a price step",
+                        list.plus(list).stepped(Stepping.NEAREST, Amounts.of(new BigDecimal("5"), DOLLAR)),
+                        "55.00 + 55.00",
+                        "55,00 + 55,00"),
                 Arguments.of("share",
                         new Figure.Share(new BigDecimal("10.00"), List.of(BigDecimal.ONE, BigDecimal.TWO), 1, 2),
                         "share of 10.00", "parte de 10,00"));
