@@ -6,7 +6,7 @@ import icequill.party.Shop;
 import java.time.LocalDate;
 
 /** A document that leaves the shop. It holds only what its reader may see. */
-public sealed interface Paper permits Bill, VisitRecord, WorkSheet {
+public sealed interface Paper permits Bill, VisitRecord, WorkSheet, BrushingSheet {
 
     Shop shop();
 

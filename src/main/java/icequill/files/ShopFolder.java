@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.party.Shop;
 import icequill.party.Site;
@@ -119,6 +120,16 @@ public final class ShopFolder {
     /** The files of all requests for credit notes, by name; a shop need not have any. */
     public List<Path> credits() {
         return Files.isDirectory(folder.resolve("credits")) ? yamlFiles("credits") : List.of();
+    }
+
+    /** Reads a request for a brushing sheet, empty also while the shop has problems. */
+    public Optional<BrushingRequest> brushing(Path file) {
+        return fields(file, "brushing").flatMap(fields -> shop.flatMap(found -> BrushingReader.read(fields, found)));
+    }
+
+    /** The files of all requests for brushing sheets, by name; a shop need not have any. */
+    public List<Path> brushings() {
+        return Files.isDirectory(folder.resolve("brushing")) ? yamlFiles("brushing") : List.of();
     }
 
     /** The files of all visits that are planned, by name; a shop need not have any. */

@@ -99,6 +99,10 @@ public final class Demo {
             progress.accept("Work sheet: " + planned.getFileName());
             problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
+        for (Path brushing : ShopFolder.read(folder).brushings()) {
+            progress.accept("Brushing sheet: " + brushing.getFileName());
+            problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).ifPresent(papers::add);
+        }
         List<Path> credits = ShopFolder.read(folder).credits();
         for (int i = 0; i < credits.size(); i++) {
             progress.accept("Credit note " + (i + 1) + " of " + credits.size() + ": " + credits.get(i).getFileName());

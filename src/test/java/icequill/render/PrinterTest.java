@@ -3,6 +3,7 @@ package icequill.render;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.document.BrushingSheet;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
@@ -72,6 +73,7 @@ class PrinterTest {
             case CreditNote credit -> "credit";
             case VisitRecord visit -> "record";
             case WorkSheet sheet -> "worksheet";
+            case BrushingSheet sheet -> "brushing";
             };
             assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
                     + currency + "-" + country);
@@ -326,7 +328,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head|record|sheet|caution|state|measure)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|attachment|head|record|sheet|caution|state|measure|brushing)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
