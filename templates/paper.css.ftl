@@ -93,6 +93,14 @@ a { color: inherit; text-decoration: none; }
 .steps .done { width: 8%; padding-right: 0; border-left: 0.3pt solid #bbbbbb; }
 .steps thead .done { border-left: none; text-align: center; }
 .blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 8pt; }
+.about.left th { width: 50%; }
+.apart { page-break-before: always; }
+.log td, .log th { border: 0.3pt solid #999999; padding: 0.8mm 1.5mm; height: 9mm; }
+.log thead th { height: auto; color: #444444; font-size: 8pt; width: 17%; }
+.log thead .number { width: 8%; }
+.log thead .by { width: 27%; }
+.log thead .seen { width: 31%; }
+.lines .line th { border-bottom: 0.3pt solid #bbbbbb; padding: 0.9mm 0; }
 .sign { margin-top: 12mm; page-break-inside: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }

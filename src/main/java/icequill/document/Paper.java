@@ -6,7 +6,7 @@ import icequill.party.Shop;
 import java.time.LocalDate;
 
 /** A document that leaves the shop. It holds only what its reader may see. */
-public sealed interface Paper permits PricedPaper, VisitRecord, WorkSheet {
+public sealed interface Paper permits PricedPaper, VisitRecord, WorkSheet, BrushingSheet {
 
     Shop shop();
 

@@ -1,6 +1,7 @@
 package icequill.files;
 
 import icequill.agreement.NoticeRules;
+import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.party.Shop;
 import icequill.party.Site;
@@ -136,9 +137,19 @@ public final class ShopFolder {
         return Files.isDirectory(folder.resolve(subfolder)) ? yamlFiles(subfolder) : List.of();
     }
 
+    /** Reads a request for a brushing sheet, empty also while the shop has problems. */
+    public Optional<BrushingRequest> brushing(Path file) {
+        return fields(file, "brushing").flatMap(fields -> shop.flatMap(found -> BrushingReader.read(fields, found)));
+    }
+
+    /** The files of all requests for brushing sheets, by name; a shop need not have any. */
+    public List<Path> brushings() {
+        return optional("brushing");
+    }
+
     /** The files of all visits that are planned, by name; a shop need not have any. */
     public List<Path> planned() {
-        return Files.isDirectory(folder.resolve("planned")) ? yamlFiles("planned") : List.of();
+        return optional("planned");
     }
 
     private Optional<Fields> fields(Path file, String schema) {

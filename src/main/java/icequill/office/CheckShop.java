@@ -10,6 +10,7 @@ import icequill.problem.Problems;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads all of a shop folder and prices every visit, to find every problem before it is in the way. */
 public final class CheckShop {
@@ -39,6 +40,8 @@ public final class CheckShop {
         visits.forEach(file -> VisitInHand.read(whole, file, problems));
         whole.planned().forEach(file -> VisitInHand.read(whole, file, problems).ifPresent(
                 hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
+        whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)
+                .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
         whole.credits().forEach(whole::credit);
         whole.quotes().forEach(file -> VisitInHand.read(whole, file, problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());

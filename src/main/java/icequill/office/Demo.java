@@ -104,6 +104,10 @@ public final class Demo {
             progress.accept("Work sheet: " + planned.getFileName());
             problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
+        for (Path brushing : ShopFolder.read(folder).brushings()) {
+            progress.accept("Brushing sheet: " + brushing.getFileName());
+            problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).ifPresent(papers::add);
+        }
         others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));
         others("Quote", ShopFolder.read(folder).quotes(), "Q-", QUOTE_DAY, office::quote, progress)

@@ -157,6 +157,13 @@ public final class Office {
         });
     }
 
+    /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
+    public Checked<WrittenPaper> brushing(Path file, Wish wish) {
+        return BrushingInHand.of(ShopFolder.read(folder), file, wish.date())
+                .then(hand -> hand.sheet(wish.date(), wish.language()).then(sheet -> write(sheet,
+                        "brushing-" + hand.site().id(), sheet.customer(), wish)));
+    }
+
     /** A paper that asks for nothing; it has no number. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
         if (wish.number().isPresent()) {

@@ -1,6 +1,7 @@
 package icequill.render;
 
 import icequill.document.Attachment;
+import icequill.document.BrushingSheet;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
@@ -41,6 +42,7 @@ public final class Printer {
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
         case WorkSheet sheet -> fill("work-sheet.ftlh", paper, WorkSheetView.of(sheet));
+        case BrushingSheet sheet -> fill("brushing-sheet.ftlh", paper, BrushingSheetView.of(sheet));
         };
     }
 

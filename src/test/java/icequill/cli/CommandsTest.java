@@ -205,6 +205,8 @@ class CommandsTest {
                 "visits/clock-change.yaml|arrived: 2026-03-08T01:30|arrived: 2026-03-08T02:30",
                 "sites/mercado-del-mar.yaml|taxPlace: alder-county|taxPlace: elder-county",
                 "pricing/adjustments.yaml|price: 45.00|prize: 45.00",
+                "planned/summer-cleaning-bakery.yaml|{task: flush}|{task: flash}",
+                "brushing/hotel-fernhill.yaml|[floor-3]|[floor-33]",
                 "sites/harbor-street-clinic.yaml|signed: 2024-09-10|signed: 2024-09-10, expires: 2025-09-10")) {
             String[] parts = edit.split("\\|", -1);
             Path file = mine.resolve(parts[0]);
@@ -216,7 +218,8 @@ class CommandsTest {
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.err())
                 .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:8", "there is no grade \"leed\"",
-                        "sites/mercado-del-mar.yaml:17",
+                        "sites/mercado-del-mar.yaml:17", "planned/summer-cleaning-bakery.yaml:17",
+                        "brushing/hotel-fernhill.yaml:8",
                         "no tax rule for \"elder-county\"", "certificate DEMO-E-2093", "did you mean \"price\"?")
                 .doesNotContain("there is no modifier \"first-machine\"");
     }
@@ -259,7 +262,8 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "worksheet", "demo"})
+    @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "worksheet", "brushing",
+            "demo"})
     void help_everyCommand_hasAnExample(String command) {
         Run run = Run.of(Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
 

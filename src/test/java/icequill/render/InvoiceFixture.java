@@ -2,6 +2,7 @@ package icequill.render;
 
 import icequill.RatesFixture;
 import icequill.document.Attended;
+import icequill.document.BrushingSheet;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
@@ -23,6 +24,7 @@ import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Language;
+import icequill.party.Machine;
 import icequill.party.PaperSize;
 import icequill.party.Remittance;
 import icequill.party.SalesTaxEncoding;
@@ -57,6 +59,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -147,7 +150,31 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
-        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet());
+        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet());
+    }
+
+    /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */
+    public BrushingSheet brushingSheet() {
+        Invoice billed = invoice();
+        Machine machine = billed.machines().getFirst().machine();
+        BrushingSheet.Charge charge = new BrushingSheet.Charge(
+                Phrase.of("line.material", new Fact.Named("service call", "visita de servicio")), amount("52"),
+                Explanation.of(Figure.price(amount("52"), "")));
+        BrushingSheet.Sum visit = sum(Figure.price(amount("52"), ""));
+        BrushingSheet.Sum own = sum(Figure.term(10, "min").times(Figure.price(amount("22"), "h"))
+                .over(Figure.term(60, "min/h")).rounded(Rounding.LINE, currency));
+        BrushingSheet.Sum difference = sum(Figure.price(amount("52"), "").minus(Figure.price(own.amount(), "")));
+        return new BrushingSheet(billed.date(), billed.shop(), language, size, customer, "Mill Lane",
+                Optional.of("0042"), billed.attended().address(), Collections.nCopies(lines, machine),
+                Arrays.stream(BrushingSheet.Reason.values())
+                        .map(reason -> new BrushingSheet.Left(machine, List.of(reason))).toList(),
+                new BrushingSheet.Comparison(List.of(charge), visit, own, amount("8"), difference, own),
+                List.of(Caution.values()));
+    }
+
+    private BrushingSheet.Sum sum(Figure figure) {
+        Explanation how = Explanation.of(figure);
+        return new BrushingSheet.Sum(how.amount(currency), how);
     }
 
     /** As many steps as the invoice has lines, in every state, with everything that a step can say. */

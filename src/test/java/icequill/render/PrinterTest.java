@@ -3,6 +3,7 @@ package icequill.render;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.document.BrushingSheet;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.Paper;
@@ -74,6 +75,7 @@ class PrinterTest {
             case RepairQuote quote -> "repair-quote";
             case VisitRecord visit -> "record";
             case WorkSheet sheet -> "worksheet";
+            case BrushingSheet sheet -> "brushing";
             };
             assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
                     + currency + "-" + country);
@@ -340,7 +342,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure|brushing)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {

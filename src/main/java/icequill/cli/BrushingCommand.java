@@ -1,0 +1,24 @@
+package icequill.cli;
+
+import icequill.office.Office;
+import icequill.office.WrittenPaper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes the brushing sheet of one site. */
+@Command(name = "brushing", mixinStandardHelpOptions = true, description = "Writes the sheet by which a customer brushes his own condensers, and what that costs beside a visit, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill brushing brushing/crumb-lane-bakery.yaml",
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --lang es --html"})
+final class BrushingCommand extends PaperCommand {
+
+    BrushingCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+        return office.brushing(from, wish);
+    }
+}

@@ -1,0 +1,43 @@
+package icequill.office;
+
+import icequill.document.BrushingRequest;
+import icequill.document.BrushingSheet;
+import icequill.files.ShopFolder;
+import icequill.party.Language;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** A request for a brushing sheet that was read, with everything that goes into it. */
+record BrushingInHand(Shop shop, Site site, Rates rates, BrushingRequest request) {
+
+    /** Reads one request; one report holds all that is wrong with it, its site and the rates of the day. */
+    static Checked<BrushingInHand> of(ShopFolder folder, Path file, LocalDate day) {
+        Problems problems = new Problems();
+        Optional<BrushingInHand> hand = read(folder, file, day, problems);
+        return VisitInHand.report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /**
+     * The request as far as it could be read; empty where something is missing, which was reported.
+     *
+     * @param problems those are added here that the folder itself cannot know
+     */
+    static Optional<BrushingInHand> read(ShopFolder folder, Path file, LocalDate day, Problems problems) {
+        Optional<BrushingRequest> request = folder.brushing(file);
+        Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
+        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
+        return site.flatMap(where -> rates.map(
+                prices -> new BrushingInHand(folder.shop().orElseThrow(), where, prices, request.orElseThrow())));
+    }
+
+    Checked<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
+        Language language = wanted.orElseGet(() -> site.customer().language().orElse(shop.language()));
+        return new BrushingAssembly(shop, site, rates, request, language).sheet(day);
+    }
+}

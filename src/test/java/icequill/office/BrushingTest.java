@@ -1,0 +1,126 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheet.Comparison;
+import icequill.files.ShopFolder;
+import icequill.money.Amounts;
+import icequill.party.Language;
+import icequill.problem.Problem;
+import icequill.render.Printer;
+import icequill.render.Sentences;
+import icequill.work.Caution;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Brushing sheets of the invented shop. A ten-minute brushing costs about 150 by common practice. */
+class BrushingTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 7, 1);
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    /** 52.00 + 98.00; 10 x 22.00 / 60 = 3.67; 150.00 - 3.67 - 8.00; 120 x 22.00 / 60 + 8.00. */
+    @Test
+    void sheet_bakery_figuresByHand() {
+        Comparison comparison = sheet("crumb-lane-bakery", DAY, Language.ENGLISH).comparison();
+
+        assertThat(comparison.ours()).extracting(charge -> Amounts.plain(charge.net())).containsExactly("52.00",
+                "98.00");
+        assertThat(plain(comparison)).containsExactly("150.00", "3.67", "8.00", "138.33", "52.00");
+    }
+
+    /** 15 x 24.50 / 60 = 6.125; 150.00 - 6.13 - 8.00; 180 x 24.50 / 60 + 8.00. */
+    @Test
+    void sheet_hotel_figuresByHandAndReasons() {
+        BrushingSheet sheet = sheet("hotel-fernhill", DAY, Language.ENGLISH);
+
+        assertThat(plain(sheet.comparison())).containsExactly("150.00", "6.13", "8.00", "135.87", "81.50");
+        assertThat(sheet.yours()).extracting(machine -> machine.id()).containsExactly("floor-3");
+        assertThat(sheet.left()).extracting(left -> left.machine().id() + " " + left.reasons()).containsExactly(
+                "lobby-bar [HEAD, HARD_WIRED]", "main-kitchen [REMOTE, HARD_WIRED]", "banquet [REMOTE, HARD_WIRED]",
+                "floor-6 [BEHIND_PANEL]", "pool-bar [WATER_COOLED]");
+    }
+
+    /** On a Saturday, a holiday or the day when clocks change, the price is still that of standard hours. */
+    @ParameterizedTest
+    @CsvSource({"2026-05-23", "2026-05-25", "2026-07-04", "2026-11-01", "2026-03-08", "2026-12-25"})
+    void sheet_anyDay_pricedInStandardHours(LocalDate day) {
+        assertThat(Amounts.plain(sheet("crumb-lane-bakery", day, Language.ENGLISH).comparison().visit().amount()))
+                .isEqualTo("150.00");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void sheet_says_whatIsWhoseAndEveryCaution(Language language) {
+        BrushingSheet sheet = sheet("hotel-fernhill", DAY, language);
+        Sentences sentences = Sentences.of(language, "US");
+        String html = Printer.of(folder).html(sheet).orElseThrow().text().replace("&#39;", "'");
+
+        Stream.of("who", "note", "brush", "do.4", "not.2", "reason.hard-wired", "log")
+                .forEach(key -> assertThat(html).containsIgnoringCase(sentences.word("brushing." + key)));
+        assertThat(html.split("<tr><th scope=\"row\">[0-9]", -1)).as("rows of the log").hasSize(13);
+        assertThat(html).contains(language == Language.ENGLISH ? "your figure" : "cifras suyas");
+        for (Caution caution : Caution.values()) {
+            if (caution.isAlways() || caution == Caution.NYLON_BRUSH_ONLY || caution == Caution.LOCK_OUT) {
+                assertThat(html).contains(sentences
+                        .word("caution." + caution.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(delimiter = '|', value = {
+            "minutes: 10 | minutes: 0 | OUT_OF_RANGE brushing/crumb-lane-bakery.yaml:5 | from 1 to 480",
+            "wage: 22.00 | wage: 22.005 | OUT_OF_RANGE brushing/crumb-lane-bakery.yaml:6 | finer than USD is paid",
+            "brush: 8.00 | brusch: 8.00 | UNKNOWN_KEY brushing/crumb-lane-bakery.yaml:7 | did you mean \"brush\"?",
+            "[proof-room] | [prof-room] | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:8 | did you mean \"proof-room\"?",
+            "[proof-room] | [] | NOT_ALLOWED brushing/crumb-lane-bakery.yaml:4 | proof-room [BEHIND_PANEL]",
+            "crumb-lane-bakery | copper-kettle-taproom | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:8 | back-bar",
+            "crumb-lane-bakery | crumb-lan-bakery | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:4 | did you mean"})
+    void sheet_wrongRequest_aProblemWithItsPlace(String right, String wrong, String where, String message)
+            throws Exception {
+        Path file = folder.resolve("brushing/crumb-lane-bakery.yaml");
+        Files.writeString(file, Files.readString(file).replace(right, wrong));
+
+        List<Problem> problems = Office.of(folder)
+                .brushing(file, new Office.Wish(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
+
+        assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
+                .containsExactly(where);
+        assertThat(problems.getFirst().text()).contains(message);
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
+    private static List<String> plain(Comparison comparison) {
+        return Stream.<MonetaryAmount>of(comparison.visit().amount(), comparison.own().amount(), comparison.brush(),
+                comparison.difference().amount(), comparison.year().amount()).map(Amounts::plain).toList();
+    }
+
+    private BrushingSheet sheet(String name, LocalDate day, Language language) {
+        return BrushingInHand.of(ShopFolder.read(folder), folder.resolve("brushing/" + name + ".yaml"), day)
+                .then(hand -> hand.sheet(day, Optional.of(language))).orElseThrow();
+    }
+}
