@@ -3,6 +3,7 @@ package icequill.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.document.Paper;
+import icequill.files.PaperJson;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import java.awt.image.BufferedImage;
@@ -70,7 +71,8 @@ class ArchiveTest {
         try {
             Locale.setDefault(Locale.GERMANY);
             TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
-            assertThat(Arrays.mismatch(pdf(paper), first)).as("first differing byte").isEqualTo(-1);
+            Paper stored = PaperJson.read(PaperJson.write(paper), "stored.json").orElseThrow();
+            assertThat(Arrays.mismatch(pdf(stored), first)).as("first differing byte").isEqualTo(-1);
         } finally {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
