@@ -34,6 +34,7 @@ import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.Holiday;
 import icequill.work.MachineState;
+import icequill.work.Procedure;
 import icequill.work.Task;
 import icequill.work.Unit;
 import java.math.BigDecimal;
@@ -119,7 +120,7 @@ public final class RatesFixture {
 
     private static Material material(String id, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
             Material.Price price) {
-        return new Material(id, Wording.same(id), chargeClass, unit, pack, price, Optional.empty(),
+        return new Material(id, Wording.same(id), chargeClass, unit, pack, price, Optional.empty(), Optional.empty(),
                 new Place("pricing/materials.yaml", 12, "items"));
     }
 
@@ -127,15 +128,15 @@ public final class RatesFixture {
         Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8"), step("800", "16")), Place.NOWHERE);
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
                 EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20,
-                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Place.NOWHERE);
+                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Procedure.NONE, Place.NOWHERE);
         Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
                 Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, List.of(),
-                List.of(Caution.NYLON_BRUSH_ONLY), Place.NOWHERE);
+                List.of(Caution.NYLON_BRUSH_ONLY), Procedure.NONE, Place.NOWHERE);
         return List.of(descale, brush);
     }
 
     private static Task.Step step(String upTo, String quantity) {
-        return new Task.Step(new BigDecimal(upTo), new BigDecimal(quantity));
+        return new Task.Step(new BigDecimal(upTo), new BigDecimal(quantity), Optional.empty());
     }
 
     private static Adjustments adjustments() {

@@ -22,12 +22,6 @@ public record Material(String id, Wording name, ChargeClass chargeClass, Unit un
         Price price,
         Optional<String> registration, Optional<Label> label, Place place) {
 
-    /** Something without a label that limits its dose. */
-    public Material(String id, Wording name, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
-            Price price, Optional<String> registration, Place place) {
-        this(id, name, chargeClass, unit, pack, price, registration, Optional.empty(), place);
-    }
-
     /** How the price comes about. */
     public sealed interface Price {
 

@@ -31,14 +31,6 @@ public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine
         cautions = List.copyOf(cautions);
     }
 
-    /** One of which nothing more is to be said. */
-    public Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
-            ChargeClass chargeClass, MachineState state, int order, int attended, int unattended, List<Dose> doses,
-            List<Caution> cautions, Place place) {
-        this(id, name, makes, coolings, chargeClass, state, order, attended, unattended, doses, cautions,
-                Procedure.NONE, place);
-    }
-
     public boolean suits(Machine machine) {
         return makes.contains(machine.make()) && coolings.contains(machine.cooling());
     }
@@ -69,11 +61,5 @@ public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine
      *
      * @param water it goes into, in the unit that the label counts water in
      */
-    public record Step(BigDecimal upTo, BigDecimal quantity, Optional<BigDecimal> water) {
-
-        /** Of a material whose label limits nothing. */
-        public Step(BigDecimal upTo, BigDecimal quantity) {
-            this(upTo, quantity, Optional.empty());
-        }
-    }
+    public record Step(BigDecimal upTo, BigDecimal quantity, Optional<BigDecimal> water) {}
 }
