@@ -1,6 +1,5 @@
 package icequill.files;
 
-import icequill.money.Percent;
 import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -12,7 +11,6 @@ import icequill.work.Finding;
 import icequill.work.LocalTimes;
 import icequill.work.Order;
 import icequill.work.Outcome;
-import icequill.work.Proposal;
 import icequill.work.Visit;
 import icequill.work.Visit.Named;
 import icequill.work.VisitLine;
@@ -58,18 +56,8 @@ final class VisitReader {
                 .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
                         fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
                         named("classDiscount"), named("documentDiscount"),
-                        fields.child("quote").flatMap(VisitReader::proposal), handover(people),
+                        fields.child("quote").flatMap(ProposalReader::read), handover(people),
                         fields.place("site")));
-    }
-
-    private static Optional<Proposal> proposal(Fields quote) {
-        Optional<Proposal.Found> found = quote.child("found").flatMap(entry -> entry.text("visit")
-                .flatMap(visit -> entry.text("recommended").map(
-                        recommended -> new Proposal.Found(visit, recommended, entry.place("recommended")))));
-        return quote.text("machine").flatMap(machine -> quote.text("work")
-                .map(work -> new Proposal(machine, work, found,
-                        quote.percent("deposit", 100).orElse(Percent.ZERO),
-                        quote.integer("holdsDays").orElse(Proposal.USUAL_DAYS), quote.place("machine"))));
     }
 
     private Visit.Handover handover(List<Attendance> people) {
