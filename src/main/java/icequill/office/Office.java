@@ -142,8 +142,7 @@ public final class Office {
 
     /** The same for a visit that was read already. */
     Checked<WrittenPaper> record(VisitInHand hand, Wish wish) {
-        Language language = wish.language().orElseGet(() -> languageOf(hand));
-        return write(new RecordAssembly(hand, language).record(wish.date()), "record-" + hand.visit().id(),
+        return write(new RecordAssembly(hand, language(hand, wish)).record(wish.date()), "record-" + hand.visit().id(),
                 hand.site().customer().name(), wish);
     }
 

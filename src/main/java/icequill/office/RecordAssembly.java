@@ -42,8 +42,7 @@ record RecordAssembly(VisitInHand hand, Language language) {
     }
 
     private Chemical chemical(ChemicalUse use, Finding finding) {
-        Material material = hand.rates().materials().stream().filter(known -> known.id().equals(use.material()))
-                .findFirst().orElseThrow();
+        Material material = hand.rates().material(use.material()).orElseThrow();
         Optional<BigDecimal> dose = use.dose().or(() -> dose(use.material(), finding));
         return new Chemical(material.name().in(language), material.registration(),
                 dose.map(amount -> new Quantity(amount, material.unit())), use.minutes(), use.ph(), use.ppm());

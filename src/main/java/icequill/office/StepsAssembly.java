@@ -60,8 +60,7 @@ record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language la
 
     private Dose dose(Task.Dose dose) {
         Task.Step step = dose.step(machine.harvestRate()).orElseThrow();
-        Material material = rates.materials().stream().filter(known -> known.id().equals(dose.material())).findFirst()
-                .orElseThrow();
+        Material material = rates.material(dose.material()).orElseThrow();
         return new WorkSheet.Dose(material.name().in(language), material.registration(),
                 new Quantity(step.quantity(), material.unit()), byLabel(material, step));
     }

@@ -49,8 +49,6 @@ record VisitReport(Site site, Visit visit, Rates rates, Language language) {
     /** The tasks that were carried out, in the order in which they were written down. */
     List<Task> done(Finding finding) {
         return finding.tasks().stream().filter(done -> done.outcome().isDone())
-                .map(done -> rates.tasks().stream().filter(task -> task.id().equals(done.task())).findFirst()
-                        .orElseThrow())
-                .toList();
+                .map(done -> rates.task(done.task()).orElseThrow()).toList();
     }
 }

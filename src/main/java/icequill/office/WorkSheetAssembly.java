@@ -53,8 +53,8 @@ record WorkSheetAssembly(VisitInHand hand, Language language) {
 
     private Set<Chemistry> chemistry(Task task) {
         return task.doses().stream().map(Task.Dose::material)
-                .flatMap(id -> hand.rates().materials().stream().filter(material -> material.id().equals(id)))
-                .flatMap(material -> material.label().stream()).map(Label::chemistry).collect(Collectors.toSet());
+                .flatMap(id -> hand.rates().material(id).stream()).flatMap(material -> material.label().stream())
+                .map(Label::chemistry).collect(Collectors.toSet());
     }
 
     private VisitReport report() {
