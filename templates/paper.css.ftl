@@ -9,7 +9,7 @@
   @bottom-right { content: "${w["page"]} " counter(page) " ${w["page.of"]} " counter(pages); font-family: Liberation Sans; font-size: 8pt; color: #555555; }
 }
 body { font-family: Liberation Sans, Arial, sans-serif; font-size: 9pt; line-height: 1.27; color: #1a1a1a; margin: 0; }
-h1 { font-size: 17pt; line-height: 1.1; font-weight: normal; margin: 0; color: ${accent}; }
+h1 { font-size: 15.5pt; line-height: 1.1; font-weight: normal; margin: 0; color: ${accent}; }
 h2 { font-size: 10.5pt; font-weight: bold; margin: 3.6mm 0 0.8mm 0; color: ${accent}; page-break-after: avoid; }
 h3 { font-size: 9pt; font-weight: bold; margin: 1.8mm 0 0.3mm 0; page-break-after: avoid; }
 p { margin: 0; }
@@ -21,8 +21,8 @@ a { color: inherit; text-decoration: none; }
 
 /* The head: who sends it, and what it is. Its height brings the address to where window envelopes show it. */
 .head { height: 32mm; }
-.head .sender { width: 58%; padding-right: 6mm; }
-.head .kind { width: 42%; text-align: right; }
+.head .sender { width: 53%; padding-right: 4mm; }
+.head .kind { width: 47%; text-align: right; }
 .sendername { font-size: 13pt; font-weight: bold; }
 
 .address { height: 24mm; }
@@ -101,6 +101,23 @@ a { color: inherit; text-decoration: none; }
 .log thead .by { width: 27%; }
 .log thead .seen { width: 31%; }
 .lines .line th { border-bottom: 0.3pt solid #bbbbbb; padding: 0.9mm 0; }
+/* Plans: what is planned, for how much. */
+.planned { margin-top: 0.8mm; -fs-table-paginate: paginate; }
+.planned tr { page-break-inside: avoid; }
+.planned thead th { color: #444444; font-size: 8pt; border-bottom: 0.3pt solid #999999; }
+.planned th, .planned td { padding: 0.2mm 0; }
+.planned .first { width: 19%; padding-right: 4mm; }
+.planned .text { padding-right: 4mm; }
+.planned .value { width: 13%; text-align: right; }
+.planned .value.near { padding-right: 4mm; }
+.choices { -fs-table-paginate: paginate; }
+.choices tr { page-break-inside: avoid; }
+.choices thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 8pt; }
+.choices tbody th, .choices tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 0; }
+.choices .choice { width: 42%; padding-right: 4mm; }
+.choices .visits { width: 12%; }
+.choices .value { text-align: right; padding-left: 2mm; }
+.choices .payments { white-space: nowrap; }
 .sign { margin-top: 12mm; page-break-inside: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }

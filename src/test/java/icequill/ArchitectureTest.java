@@ -77,15 +77,16 @@ class ArchitectureTest {
         arrows.put("pricer", List.of("rates", "agreement", "work", "party", "explain", "money"));
         // work, because taxability goes by class of work
         arrows.put("tax", List.of("pricer", "work", "party", "explain", "money"));
-        arrows.put("document", List.of("tax", "pricer", "work", "party", "explain", "money"));
+        // agreement, because quotes and agreements show plans, terms, visits and payments
+        arrows.put("document", List.of("tax", "pricer", "agreement", "work", "party", "explain", "money"));
         arrows.put("files",
                 List.of("document", "tax", "pricer", "rates", "agreement", "work", "party", "explain", "money"));
-        arrows.put("render", List.of("document", "tax", "pricer", "work", "party", "explain", "money"));
+        arrows.put("render", List.of("document", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
         // tax and pricer, because the tax and the price for one of each line are written by themselves
         arrows.put("einvoice", List.of("document", "tax", "pricer", "work", "party", "explain", "money"));
         arrows.put("office",
-                List.of("files", "render", "einvoice", "document", "tax", "pricer", "rates", "work", "party", "explain",
-                        "money"));
+                List.of("files", "render", "einvoice", "document", "tax", "pricer", "rates", "agreement", "work",
+                        "party", "explain", "money"));
         arrows.put("cli",
                 List.of("office", "document", "tax", "pricer", "rates", "work", "party", "explain", "money"));
         return arrows;

@@ -1,5 +1,6 @@
 package icequill;
 
+import icequill.agreement.CatchUp;
 import icequill.agreement.FilterRule;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
@@ -11,6 +12,7 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Address;
 import icequill.party.BillTo;
+import icequill.party.Conditions;
 import icequill.party.Customer;
 import icequill.party.Machine;
 import icequill.party.Site;
@@ -162,7 +164,8 @@ public final class RatesFixture {
 
     private static Plans plans() {
         return new Plans(List.of(tier("semiannual", 2), tier("quarterly", 4)),
-                Optional.of(new FilterRule("filter", 6, Place.NOWHERE)),
+                List.of(new CatchUp("heavy-scale", Wording.same("heavy scale"), List.of("descale"), Place.NOWHERE)),
+                Optional.of(new FilterRule("filter", Optional.empty(), 6, Place.NOWHERE)),
                 new IntervalRules(new BigDecimal("181"), 1, 1, 1));
     }
 
@@ -217,7 +220,8 @@ public final class RatesFixture {
 
     private static Site site(Customer customer, String miles, Machine head) {
         return new Site("bakery", customer, "Mill Lane", Optional.of("0042"), address(), SiteKind.BAKERY,
-                new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(), Optional.empty(),
+                Conditions.UNKNOWN, new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(),
+                Optional.empty(),
                 Optional.empty(), List.of(head,
                         machine("flaker", Machine.Make.CONTINUOUS, "900")));
     }

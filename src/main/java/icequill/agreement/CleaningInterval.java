@@ -1,8 +1,9 @@
 package icequill.agreement;
 
-import icequill.agreement.Conditions.Air;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.party.Conditions;
+import icequill.party.Conditions.Air;
 import icequill.party.SiteKind;
 import java.util.ArrayList;
 import java.util.List;

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -37,6 +38,22 @@ public final class Installments {
             all.add(share(price, months, i, i + 1, days.get(i)));
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * A payment on the day of each visit, in proportion to what the visits would cost by themselves, evenly where they would
+     * cost nothing.
+     *
+     * @param visits of the whole term, at least one
+     * @param lists what each would cost, in the same order
+     * @param price of the whole term, in whole minor units
+     */
+    public static List<Installment> perVisit(List<PlannedVisit> visits, List<MonetaryAmount> lists,
+            MonetaryAmount price) {
+        boolean free = lists.stream().allMatch(MonetaryAmount::isZero);
+        List<BigDecimal> weights = lists.stream().map(list -> free ? BigDecimal.ONE : Amounts.number(list)).toList();
+        return IntStream.range(0, visits.size())
+                .mapToObj(i -> share(price, weights, i, i + 1, visits.get(i).date())).toList();
     }
 
     /** Divides an amount evenly over payments that there are already. */

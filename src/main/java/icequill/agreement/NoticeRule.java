@@ -77,7 +77,8 @@ public record NoticeRule(String id, String jurisdiction, Wording name, Covers co
         return new NoticeWindow(from.minusDays(earliest), from.minusDays(latest));
     }
 
-    Fact law() {
+    /** Its name, for a reader. */
+    public Fact law() {
         return new Fact.Named(name.english(), name.spanish());
     }
 

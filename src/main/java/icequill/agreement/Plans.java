@@ -6,12 +6,18 @@ import java.util.Optional;
 /**
  * The maintenance plans of a day.
  *
+ * @param catchUps what a survey of a machine may find
  * @param filters empty where filters are not part of any plan
  */
-public record Plans(List<Tier> tiers, Optional<FilterRule> filters, IntervalRules interval) {
+public record Plans(List<Tier> tiers, List<CatchUp> catchUps, Optional<FilterRule> filters, IntervalRules interval) {
 
     public Plans {
         tiers = List.copyOf(tiers);
+        catchUps = List.copyOf(catchUps);
+    }
+
+    public Optional<CatchUp> catchUp(String id) {
+        return catchUps.stream().filter(catchUp -> catchUp.id().equals(id)).findFirst();
     }
 
     public Optional<Tier> tier(String id) {

@@ -1,13 +1,19 @@
 package icequill.agreement;
 
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import icequill.problem.Place;
 import icequill.work.ChargeClass;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
 
@@ -61,5 +67,16 @@ public record Tier(String id, Wording name, List<Slot> slots, List<Wording> excl
     /** Whether its full cleanings are as close together as a site should get them. */
     public boolean meets(CleaningInterval interval) {
         return monthsBetweenFullCleans().filter(months -> months <= interval.months()).isPresent();
+    }
+
+    /** What is off other work than the planned visits, a sentence for each percentage, the largest first. */
+    public List<Phrase> callTerms() {
+        Map<BigDecimal, List<ChargeClass>> byPercent = new TreeMap<>(Comparator.reverseOrder());
+        callDiscounts.entrySet().stream().filter(off -> !off.getValue().isZero()).sorted(Map.Entry.comparingByKey())
+                .forEach(off -> byPercent.computeIfAbsent(off.getValue().value(), percent -> new ArrayList<>())
+                        .add(off.getKey()));
+        return byPercent.entrySet().stream().map(off -> Phrase.of("choice.call-discount",
+                new Fact.Part(new Percent(off.getKey())),
+                new Fact.Several(off.getValue().stream().map(ChargeClass::word).toList()))).toList();
     }
 }

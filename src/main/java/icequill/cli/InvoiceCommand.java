@@ -5,15 +5,21 @@ import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Writes the invoice of one visit. */
-@Command(name = "invoice", mixinStandardHelpOptions = true, description = "Writes the invoice of a visit as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+@Command(name = "invoice", mixinStandardHelpOptions = true, description = "Writes the invoice of a visit, or of an agreement's payment, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill invoice visits/late-call.yaml                        a draft, marked as one",
         "  icequill invoice visits/late-call.yaml --number 2026-0114 --date 2026-05-14",
         "  icequill invoice visits/late-call.yaml --lang es --html",
-        "  icequill invoice visits/late-call.yaml --number 2026-0114 --xml   UBL beside the PDF"})
+        "  icequill invoice visits/late-call.yaml --number 2026-0114 --xml   UBL beside the PDF",
+        "  icequill invoice agreements/crumb-lane-bakery.yaml --payment 2 --number 2026-0131 --date 2026-09-01"})
 final class InvoiceCommand extends PaperCommand {
+
+    @Option(names = "--payment", paramLabel = "N", description = "FILE is an agreement: bill its payment N, counted from 1.")
+    private @Nullable Integer payment;
 
     InvoiceCommand(Clock clock) {
         super(clock);
@@ -21,6 +27,6 @@ final class InvoiceCommand extends PaperCommand {
 
     @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.invoice(from, wish);
+        return payment == null ? office.invoice(from, wish) : office.plans().payment(from, payment, wish);
     }
 }

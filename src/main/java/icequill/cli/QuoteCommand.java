@@ -9,13 +9,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Writes a quote. */
-@Command(name = "quote", mixinStandardHelpOptions = true, description = "Writes the quote of a planned repair as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+@Command(name = "quote", mixinStandardHelpOptions = true, description = "Writes the quote of a planned repair, or of maintenance with all its choices, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill quote quotes/float-switch.yaml                       a draft, marked as one",
         "  icequill quote quotes/float-switch.yaml --number Q-2026-001 --date 2026-05-14",
-        "  icequill quote quotes/float-switch.yaml --owner               what it costs and earns"})
+        "  icequill quote quotes/float-switch.yaml --owner               what it costs and earns",
+        "  icequill quote quotes/crumb-lane-plan.yaml --number Q-2026-002",
+        "  icequill quote quotes/crumb-lane-plan.yaml --owner            by plan and visit"})
 final class QuoteCommand extends PaperCommand {
 
-    @Option(names = "--owner", description = "Print cost, price and margin of each line instead. For the owner's eyes only.")
+    @Option(names = "--owner", description = "Print cost, price and margin instead: of each line, or of each plan and visit. For the owner's eyes only.")
     private boolean owner;
 
     QuoteCommand(Clock clock) {
@@ -28,6 +30,10 @@ final class QuoteCommand extends PaperCommand {
             return super.call();
         }
         Printout printout = printout();
+        if (office().isMaintenance(from())) {
+            return printout.show(office().plans().earnings(from(), wish()),
+                    earnings -> EarningsTable.print(earnings, printout));
+        }
         return printout.show(office().priceOfQuote(from(), wish()),
                 sheet -> PriceTable.print(sheet, true, true, printout));
     }

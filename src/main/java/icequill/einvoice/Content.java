@@ -2,6 +2,7 @@ package icequill.einvoice;
 
 import icequill.document.Bill;
 import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.PricedPaper;
@@ -76,6 +77,7 @@ record Content(PricedPaper bill, String number, List<String> notes, String terms
     private static List<String> notes(PricedPaper bill, Function<Phrase, String> wording) {
         return switch (bill) {
         case Invoice invoice -> invoice.remarks().stream().map(wording).toList();
+        case InstallmentInvoice invoice -> invoice.remarks().stream().map(wording).toList();
         case CreditNote credit -> {
             List<String> notes = new ArrayList<>(List.of(credit.reason()));
             credit.remarks().forEach(remark -> notes.add(wording.apply(remark)));
@@ -93,6 +95,7 @@ record Content(PricedPaper bill, String number, List<String> notes, String terms
         return wording.apply(switch (bill) {
         case Invoice invoice when invoice.totals().gross().isZero() -> Phrase.of("pay.nothing");
         case Invoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
+        case InstallmentInvoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case CreditNote credit -> Phrase.of("credit.settle");
         case RepairQuote quote -> Phrase.of("quote.tax-estimated");
         });
@@ -102,6 +105,7 @@ record Content(PricedPaper bill, String number, List<String> notes, String terms
     String typeCode() {
         return switch (bill) {
         case Invoice invoice -> Codes.INVOICE;
+        case InstallmentInvoice invoice -> Codes.INVOICE;
         case CreditNote credit -> Codes.CREDIT_NOTE;
         case RepairQuote quote -> throw new IllegalStateException("an offer is no invoice");
         };
@@ -112,6 +116,7 @@ record Content(PricedPaper bill, String number, List<String> notes, String terms
         return switch (bill) {
         case CreditNote credit -> Optional.of(credit.original());
         case Invoice invoice -> Optional.empty();
+        case InstallmentInvoice invoice -> Optional.empty();
         case RepairQuote quote -> Optional.empty();
         };
     }

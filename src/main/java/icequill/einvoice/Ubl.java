@@ -2,6 +2,7 @@ package icequill.einvoice;
 
 import com.helger.ubl21.UBL21Marshaller;
 import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.RepairQuote;
 
@@ -14,6 +15,7 @@ final class Ubl {
     static byte[] bytes(Content content) {
         return switch (content.bill()) {
         case Invoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
+        case InstallmentInvoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
         case RepairQuote quote -> XmlBytes.of(UBL21Marshaller.quotation(), UblQuotation.of(content, quote));
         case CreditNote credit -> XmlBytes.of(UBL21Marshaller.creditNote(), UblCreditNote.of(content));
         };

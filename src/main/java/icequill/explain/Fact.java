@@ -2,9 +2,11 @@ package icequill.explain;
 
 import icequill.money.Exact;
 import icequill.money.Percent;
+import icequill.problem.Check;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.List;
 import javax.money.MonetaryAmount;
 
 /** One detail within a phrase, kept as data so that each language and country writes it its own way. */
@@ -33,6 +35,14 @@ public sealed interface Fact {
     record Day(LocalDate date) implements Fact {}
 
     record Time(LocalTime time) implements Fact {}
+
+    /** Details in a row, at least one. */
+    record Several(List<Fact> facts) implements Fact {
+        public Several {
+            facts = List.copyOf(facts);
+            Check.that(!facts.isEmpty(), "no details");
+        }
+    }
 
     static Fact number(long number, String unit) {
         return new Measure(BigDecimal.valueOf(number), unit);

@@ -37,6 +37,7 @@ public record Phrase(String key, List<Fact> facts) {
         case Fact.Part part -> part.percent().value().toPlainString() + "%";
         case Fact.Day day -> day.date().toString();
         case Fact.Time time -> time.time().toString();
+        case Fact.Several several -> several.facts().stream().map(Phrase::word).collect(Collectors.joining(" "));
         };
     }
 

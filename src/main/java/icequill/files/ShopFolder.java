@@ -1,8 +1,10 @@
 package icequill.files;
 
 import icequill.agreement.NoticeRules;
+import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
+import icequill.document.PlanRequest;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Code;
@@ -128,9 +130,35 @@ public final class ShopFolder {
         return optional("credits");
     }
 
-    /** The files of all planned visits that are to be quoted, by name; a shop need not have any. */
+    /** The files of all that is to be quoted, planned visits and maintenance, by name; a shop need not have any. */
     public List<Path> quotes() {
         return optional("quotes");
+    }
+
+    /** Whether a file that is to be quoted asks for maintenance; otherwise it is a planned visit. Faults show when it is read. */
+    public boolean isMaintenance(Path file) {
+        return YamlReader.read(file, shown(file), new Problems())
+                .flatMap(tree -> tree instanceof Tree.Branch branch
+                        ? new Fields(branch, new Problems()).text("kind")
+                        : Optional.empty())
+                .filter("maintenance"::equals).isPresent();
+    }
+
+    /** Reads a request for a maintenance quote, empty also while the shop has problems. */
+    public Optional<PlanRequest> maintenance(Path file) {
+        return fields(file, "maintenance")
+                .flatMap(fields -> shop.flatMap(found -> PlanRequestReader.read(fields, found)));
+    }
+
+    /** Reads an agreement, empty also while the shop has problems. */
+    public Optional<AgreementRequest> agreement(Path file) {
+        return fields(file, "agreement")
+                .flatMap(fields -> shop.flatMap(found -> new AgreementReader(fields, found).read()));
+    }
+
+    /** The files of all agreements, by name; a shop need not have any. */
+    public List<Path> agreements() {
+        return optional("agreements");
     }
 
     private List<Path> optional(String subfolder) {

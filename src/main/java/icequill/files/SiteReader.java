@@ -5,6 +5,7 @@ import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
+import icequill.party.Conditions;
 import icequill.party.Customer;
 import icequill.party.Language;
 import icequill.party.Machine;
@@ -41,10 +42,16 @@ final class SiteReader {
         }
         return Optional.of(new Site(id, customer.get(), fields.text("name").orElse(""), fields.text("storeNumber"),
                 address.get(), fields.constant("kind", SiteKind.class).orElse(SiteKind.OTHER),
+                fields.child("conditions").map(SiteReader::conditions).orElse(Conditions.UNKNOWN),
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
                 fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
                 fields.text("roof"),
                 machines));
+    }
+
+    private static Conditions conditions(Fields entry) {
+        return new Conditions(entry.integer("makersMonths"), entry.number("hardness"),
+                Set.copyOf(entry.constants("air", Conditions.Air.class)));
     }
 
     private Set<Month> season() {

@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.agreement.CatchUp;
 import icequill.agreement.FilterRule;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
@@ -49,6 +50,7 @@ final class TiersReader {
 
     Plans read() {
         return new Plans(Names.list(fields.children("tiers"), this::tier),
+                Names.list(fields.children("catchUp"), this::catchUp),
                 fields.child("filters").flatMap(this::filters),
                 fields.child("interval").map(TiersReader::interval)
                         .orElseGet(() -> new IntervalRules(BigDecimal.ZERO, 0, 0, 0)));
@@ -63,20 +65,30 @@ final class TiersReader {
 
     private Optional<FilterRule> filters(Fields entry) {
         Names.refer(entry, "material", "material", known.materials());
+        Names.refer(entry, "task", "task", known.tasks());
         return entry.id("material").flatMap(material -> entry.integer("months")
                 .filter(months -> months >= 1 && months <= 12)
-                .map(months -> new FilterRule(material, months, entry.place("material"))));
+                .map(months -> new FilterRule(material, entry.id("task"), months, entry.place("material"))));
     }
 
-    private Optional<Scope> scope(String id, Fields entry) {
+    private Optional<CatchUp> catchUp(String id, Fields entry) {
+        return entry.wording("name").map(name -> new CatchUp(id, name, tasks(entry), entry.place("id")));
+    }
+
+    private List<String> tasks(Fields entry) {
         entry.leaves("tasks").forEach(leaf -> {
             if (!known.tasks().isEmpty() && !known.tasks().contains(leaf.text())) {
                 entry.problems().add(Problem.unknownName(leaf.place(), "task", leaf.text(), known.tasks()));
             }
         });
+        return entry.leaves("tasks").stream().map(Tree.Leaf::text).toList();
+    }
+
+    private Optional<Scope> scope(String id, Fields entry) {
+        List<String> tasks = tasks(entry);
         Optional<Scope.Kind> kind = entry.constant("kind", Scope.Kind.class);
-        return kind.flatMap(found -> entry.wording("name").map(name -> new Scope(id, name, found,
-                entry.leaves("tasks").stream().map(Tree.Leaf::text).toList(), entry.place("tasks"))));
+        return kind.flatMap(
+                found -> entry.wording("name").map(name -> new Scope(id, name, found, tasks, entry.place("tasks"))));
     }
 
     private Optional<Tier> tier(String id, Fields entry) {

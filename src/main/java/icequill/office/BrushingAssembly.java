@@ -21,6 +21,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Rates;
 import icequill.work.Caution;
+import icequill.work.ChargeClass;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -32,6 +33,8 @@ import java.util.stream.Collectors;
 record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest request, Language language) {
 
     private static final int MINUTES_OF_AN_HOUR = 60;
+    /** Minutes that a technician takes for one condenser (common practice). */
+    private static final int BRUSHING = 10;
     private static final int MONTHS = 12;
     /** Besides those that stand on every sheet. */
     private static final Set<Caution> WHEN_BRUSHING = Set.of(Caution.LOCK_OUT, Caution.SHARP_FINS,
@@ -49,7 +52,8 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
                             .map(machine -> machine.id() + " " + reasons(machine)).collect(Collectors.joining(", ")),
                     "a self-contained, air-cooled machine with cord and plug that is listed as reachable"));
         }
-        return problems.or(() -> date).then(day -> new BrushingPrice(shop, site, rates).from(day))
+        return problems.or(() -> date).then(day -> new SampleCall(shop, site, rates)
+                .price(day, rates.labor().bands().getFirst(), BRUSHING, ChargeClass.CLEANING, List.of()))
                 .map(priced -> assembled(date, priced));
     }
 

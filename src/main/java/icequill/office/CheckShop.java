@@ -43,8 +43,21 @@ public final class CheckShop {
         whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)
                 .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
         whole.credits().forEach(whole::credit);
-        whole.quotes().forEach(file -> VisitInHand.read(whole, file, problems));
+        quotes(whole, today, problems);
+        whole.agreements().forEach(file -> AgreementInHand.read(whole, file, today, problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
+    }
+
+    private static void quotes(ShopFolder whole, LocalDate today, Problems problems) {
+        for (Path file : whole.quotes()) {
+            if (whole.isMaintenance(file)) {
+                PlanInHand.read(whole, file, today, problems).ifPresent(hand -> hand.request().survey()
+                        .ifPresent(survey -> problems.take(new CatchUpAssembly(hand.choices().yardstick(), survey)
+                                .price())));
+            } else {
+                VisitInHand.read(whole, file, problems);
+            }
+        }
     }
 
     /** An expired certificate does not stop an invoice, it makes tax due; the office wants to know beforehand. */

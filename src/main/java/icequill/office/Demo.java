@@ -112,6 +112,8 @@ public final class Demo {
                 .forEach(made -> problems.take(made).ifPresent(papers::add));
         others("Quote", ShopFolder.read(folder).quotes(), "Q-", QUOTE_DAY, office::quote, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));
+        new DemoPlans(folder, FIRST_NUMBER + visits.size(), progress).papers()
+                .forEach(made -> problems.take(made).ifPresent(papers::add));
         if (papers.isEmpty() && problems.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
         }

@@ -4,6 +4,7 @@ import icequill.document.Attachment;
 import icequill.document.Attachment.Relation;
 import icequill.document.Bill;
 import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.Offer;
 import icequill.document.Paper;
@@ -53,6 +54,7 @@ final class Enclosures {
     private static String name(PricedPaper paper) {
         return switch (paper) {
         case Invoice invoice -> "invoice.xml";
+        case InstallmentInvoice invoice -> "invoice.xml";
         case CreditNote credit -> "credit-note.xml";
         case Offer offer -> "quotation.xml";
         };

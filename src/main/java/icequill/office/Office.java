@@ -7,6 +7,7 @@ import icequill.files.ShopFolder;
 import icequill.party.BillTo;
 import icequill.party.BillTo;
 import icequill.party.Language;
+import icequill.party.Site;
 import icequill.pricer.SpendingLimit;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -43,6 +44,16 @@ public final class Office {
         return new Office(folder);
     }
 
+    /** The office where plans and agreements of the same shop are looked after. */
+    public PlanOffice plans() {
+        return PlanOffice.of(folder);
+    }
+
+    /** Whether a file that is to be quoted asks for maintenance. */
+    public boolean isMaintenance(Path file) {
+        return ShopFolder.read(folder).isMaintenance(file);
+    }
+
     /** The price of a visit. */
     public Checked<PriceSheet> price(Path file, Optional<Language> language) {
         return VisitInHand.of(ShopFolder.read(folder), file)
@@ -69,14 +80,15 @@ public final class Office {
     }
 
     private static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
-        return billTo(hand, wish).map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
+        return billTo(hand.site(), wish).map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
                 hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));
     }
 
-    private static Checked<BillTo> billTo(VisitInHand hand, Wish wish) {
-        return hand.site().customer().billTo().at(wish.date()).map(Checked::sound)
+    /** Who is billed for a site on the day of a paper. */
+    static Checked<BillTo> billTo(Site site, Wish wish) {
+        return site.customer().billTo().at(wish.date()).map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(
-                        new Problem(Code.MISSING, Place.ofFile("sites/" + hand.site().id() + ".yaml"),
+                        new Problem(Code.MISSING, Place.ofFile("sites/" + site.id() + ".yaml"),
                                 "nobody is billed on " + wish.date(), "a billTo entry that covers the day")));
     }
 
@@ -109,11 +121,17 @@ public final class Office {
                         .map(files -> WrittenPaper.of(name, files, credit, List.of())));
     }
 
-    /** Writes the quote of a planned repair into papers/, at the prices of the quote's own date, which it holds. */
+    /**
+     * Writes the quote of a planned repair, or of maintenance, into papers/, at the prices of the quote's own date, which it
+     * holds.
+     */
     public Checked<WrittenPaper> quote(Path file, Wish wish) {
         ShopFolder shop = ShopFolder.read(folder);
+        if (shop.isMaintenance(file)) {
+            return plans().quote(file, wish);
+        }
         return VisitInHand.of(shop, file, visit -> wish.date())
-                .then(hand -> numbered(wish).then(sound -> billTo(hand, wish))
+                .then(hand -> numbered(wish).then(sound -> billTo(hand.site(), wish))
                         .then(billTo -> new RepairQuoting(folder, shop, hand, billTo, language(hand, wish)).quote(wish))
                         .then(quote -> desk
                                 .write(quote, name("quote", hand, wish), wish.extras(), quote.isDraft())
@@ -165,15 +183,20 @@ public final class Office {
 
     /** A paper that asks for nothing; it has no number. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
-        if (wish.number().isPresent()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",
-                    "leave out --number"));
-        }
-        return desk.write(paper, name, wish.extras(), true)
-                .map(files -> new WrittenPaper(name, files, customer, Optional.empty(), List.of()));
+        return unnumbered(wish).then(sound -> desk.write(paper, name, wish.extras(), true)
+                .map(files -> new WrittenPaper(name, files, customer, Optional.empty(), List.of())));
     }
 
-    private static Checked<Wish> numbered(Wish wish) {
+    /** The wish, or that it has a number, which not every kind of paper can have. */
+    static Checked<Wish> unnumbered(Wish wish) {
+        return wish.number().isEmpty()
+                ? Checked.sound(wish)
+                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",
+                        "leave out --number"));
+    }
+
+    /** The wish, or that its number cannot be used. */
+    static Checked<Wish> numbered(Wish wish) {
         return wish.number().filter(number -> !number.matches(NUMBER))
                 .map(number -> Checked.<Wish>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens")))

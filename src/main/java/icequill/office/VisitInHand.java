@@ -3,12 +3,10 @@ package icequill.office;
 import icequill.files.ShopFolder;
 import icequill.party.Shop;
 import icequill.party.Site;
-import icequill.party.Sourcing;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
 import icequill.pricer.SpendingLimit;
 import icequill.problem.Checked;
-import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Rates;
@@ -69,7 +67,7 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         Optional<PricedVisit> priced = visit.flatMap(found -> site
                 .flatMap(where -> rates.flatMap(prices -> price(found, where, prices, folder, problems))));
         Optional<TaxPlace> place = visit
-                .flatMap(found -> site.flatMap(where -> place(folder, found, where, problems)));
+                .flatMap(found -> site.flatMap(where -> PlanSetting.taxPlace(folder, where, found.day(), problems)));
         if (priced.isEmpty() || place.isEmpty()) {
             return Optional.empty();
         }
@@ -93,14 +91,6 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         Pricer.problems(visit, site, rates).stream()
                 .filter(problem -> mentioned.stream().noneMatch(problem.message()::endsWith)).forEach(problems::add);
         return Optional.empty();
-    }
-
-    private static Optional<TaxPlace> place(ShopFolder folder, Visit visit, Site site, Problems problems) {
-        Shop shop = folder.shop().orElseThrow();
-        boolean atShop = shop.sourcing() == Sourcing.SHOP;
-        Place asked = folder.place(atShop ? "shop.yaml" : "sites/" + site.id() + ".yaml", "taxPlace");
-        return folder.taxes().flatMap(
-                rules -> problems.take(rules.at(visit.day(), atShop ? shop.taxPlace() : site.taxPlace(), asked)));
     }
 
     /** What does not stop the work but should be known: a limit exceeded. */

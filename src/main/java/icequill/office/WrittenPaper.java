@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.Offer;
 import icequill.document.PricedPaper;
@@ -51,6 +52,7 @@ public record WrittenPaper(String name, List<Path> files, String customer, Optio
         case CreditNote credit ->
             new Sums(totals.net().negate(), totals.tax().negate(), totals.gross().negate(), true);
         case Invoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
+        case InstallmentInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
         };
         return new WrittenPaper(name, files, paper.billTo().name(), Optional.of(sums), notices);

@@ -13,12 +13,14 @@ import java.util.Set;
  * @param storeNumber the customer's own number for the site
  * @param miles one way from the shop, exact
  * @param taxPlace as the tax rules name it; without one, nothing here can be taxed
+ * @param conditions that bear on how often its machines should be cleaned
  * @param season the months it is open; empty for the whole year
  * @param roof how to reach what stands on the roof; empty if nothing does
  */
 public record Site(String id, Customer customer, String name, Optional<String> storeNumber, Address address,
         SiteKind kind,
-        BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access, Set<Month> season,
+        Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
+        Set<Month> season,
         Optional<String> parking, Optional<String> roof, List<Machine> machines) {
 
     public Site {
@@ -28,5 +30,11 @@ public record Site(String id, Customer customer, String name, Optional<String> s
 
     public Optional<Machine> machine(String machineId) {
         return machines.stream().filter(machine -> machine.id().equals(machineId)).findFirst();
+    }
+
+    /** The same site with only some of its machines, in the site's order. */
+    public Site only(Set<String> ids) {
+        return new Site(id, customer, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
+                parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList());
     }
 }

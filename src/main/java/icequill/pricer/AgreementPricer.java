@@ -50,4 +50,16 @@ public final class AgreementPricer {
         return problems.or(() -> new YearPricing(tier, rates.currency()).price(slots,
                 slots.stream().map(slot -> slot.priced().net()).toList(), included ? calls : Optional.empty()));
     }
+
+    /**
+     * One visit of a plan with more work than its scope, at list.
+     *
+     * @param extra at machines and of tasks that the site and the rates know
+     */
+    public static Checked<PricedSlot> visit(VisitPlan plan, List<ExtraWork> extra, Site site, Rates rates,
+            ZoneId zone) {
+        SlotVisit slotVisit = new SlotVisit(site, rates, zone);
+        return Pricer.price(slotVisit.of(plan, extra), site, rates)
+                .map(priced -> new PricedSlot(plan.visit(), priced, slotVisit.remarks(plan)));
+    }
 }

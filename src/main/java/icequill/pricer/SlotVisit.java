@@ -30,6 +30,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Makes a planned visit into the visit it will be, so that it is priced by the same rules as any other.
@@ -39,6 +40,11 @@ import java.util.Optional;
 record SlotVisit(Site site, Rates rates, ZoneId zone) {
 
     Visit of(VisitPlan plan) {
+        return of(plan, List.of());
+    }
+
+    /** The same with more work than the visit's scope. */
+    Visit of(VisitPlan plan, List<ExtraWork> extra) {
         PlannedVisit planned = plan.visit();
         Place place = planned.slot().scope().place();
         ZonedDateTime arrival = arrival(planned.date());
@@ -50,7 +56,8 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
         if (planned.filtersDue()) {
             rates.plans().filters().ifPresent(rule -> lines.addAll(filters(rule)));
         }
-        return new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED, people, findings(planned, place),
+        return new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED, people,
+                findings(planned, extra, place),
                 lines, List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Visit.Handover.NONE, place);
     }
@@ -75,11 +82,13 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
                 BigDecimal.ONE, Optional.of(machine.id()), Outcome.CHARGED, rule.place())).toList();
     }
 
-    /** Each machine with those tasks of the scope that suit it. */
-    private List<Finding> findings(PlannedVisit planned, Place place) {
+    /** Each machine with those tasks of the scope that suit it, and what is done besides. */
+    private List<Finding> findings(PlannedVisit planned, List<ExtraWork> extra, Place place) {
         return site.machines().stream()
                 .map(machine -> new Finding(machine.id(), Optional.empty(), Optional.empty(), Optional.empty(),
-                        planned.slot().scope().tasksOn(machine, rates.tasks()).stream().map(Task::id)
+                        Stream.concat(
+                                planned.tasksOn(machine, rates.tasks(), rates.plans().filters()).stream().map(Task::id),
+                                extra.stream().filter(work -> work.machine().equals(machine.id())).map(ExtraWork::task))
                                 .map(task -> new Finding.TaskDone(task, Outcome.CHARGED, place)).toList(),
                         List.of(), List.of(), place))
                 .toList();

@@ -4,14 +4,12 @@ import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheet.Comparison;
 import icequill.document.BrushingSheet.Left;
 import icequill.document.BrushingSheet.Sum;
-import icequill.explain.Explanation;
 import icequill.party.Machine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** A brushing sheet as texts, ready for {@code brushing-sheet.ftlh}. */
@@ -52,7 +50,7 @@ record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
     private List<Map<String, Object>> rows(Comparison comparison) {
         List<Map<String, Object>> rows = new ArrayList<>();
         comparison.ours().forEach(charge -> rows.add(row(Sentences.capitalized(sentences.say(charge.text())),
-                how(charge.how(), charge.net()), charge.net(), false)));
+                sentences.how(charge.how(), charge.net()), charge.net(), false)));
         rows.add(row("brushing.visit", comparison.visit(), true));
         rows.add(row("brushing.own", comparison.own(), false));
         rows.add(row(sentences.word("brushing.brush"), "", comparison.brush(), false));
@@ -62,19 +60,10 @@ record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
     }
 
     private Map<String, Object> row(String key, Sum sum, boolean isSum) {
-        return row(sentences.word(key), how(sum.how(), sum.amount()), sum.amount(), isSum);
+        return row(sentences.word(key), sentences.how(sum.how(), sum.amount()), sum.amount(), isSum);
     }
 
     private Map<String, Object> row(String what, String how, MonetaryAmount amount, boolean isSum) {
         return Map.of("what", what, "how", how, "amount", sentences.formats().amount(amount), "sum", isSum);
-    }
-
-    /** A bare amount explains nothing, so it is not said twice. */
-    private String how(Explanation how, MonetaryAmount amount) {
-        String formula = sentences.formula(how.figure());
-        return Sentences.capitalized(Stream
-                .concat(Stream.of(formula).filter(text -> !text.equals(sentences.formats().amount(amount))),
-                        how.reasons().stream().map(sentences::say))
-                .collect(Collectors.joining("; ")));
     }
 }

@@ -2,13 +2,9 @@ package icequill.render;
 
 import icequill.document.InvoiceLine;
 import icequill.document.Totals;
-import icequill.explain.Explanation;
 import icequill.explain.Phrase;
-import icequill.work.Outcome;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -37,32 +33,8 @@ record ChargesView(List<InvoiceLine> all, Totals totals, List<Phrase> remarks, S
     }
 
     private Map<String, Object> line(InvoiceLine line) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("text", Sentences.capitalized(sentences.say(line.text())));
-        view.put("outcome", line.outcome() == Outcome.CHARGED
-                ? ""
-                : sentences.word("outcome." + line.outcome().name().toLowerCase(Locale.ROOT)));
-        view.put("quantity", line.unitPrice().isPresent() ? sentences.quantity(line.quantity()) : "");
-        view.put("price", line.unitPrice()
-                .map(price -> sentences.formats().amount(price.amount()) + sentences.each(price.per())).orElse(""));
-        view.put("list", sentences.formats().amount(line.list()));
-        view.put("amount", sentences.formats().amount(line.net()));
-        view.put("how", how(line));
-        view.put("marked", line.tax().isTaxed() && done().anyMatch(other -> !other.tax().isTaxed()));
-        return view;
-    }
-
-    /** Where, by what arithmetic, and why. A bare amount explains nothing, so it is not said twice. */
-    private String how(InvoiceLine line) {
-        List<String> parts = new ArrayList<>();
-        line.machine().ifPresent(parts::add);
-        Explanation how = line.how();
-        String formula = sentences.formula(how.figure());
-        if (!formula.equals(sentences.formats().amount(line.net()))) {
-            parts.add(formula);
-        }
-        how.reasons().forEach(reason -> parts.add(sentences.say(reason)));
-        return Sentences.capitalized(String.join("; ", parts));
+        return new LineView(line, sentences)
+                .row(line.tax().isTaxed() && done().anyMatch(other -> !other.tax().isTaxed()));
     }
 
     private List<String> notes() {

@@ -14,28 +14,12 @@ record InvoiceView(Invoice invoice, Sentences sentences) {
     }
 
     private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(invoice, title(), sentences).model(invoice.billTo(), facts()));
-        model.put("draft", invoice.isDraft());
-        model.put("currency", currency());
-        model.put("pay", pay());
+        InvoiceHead head = new InvoiceHead(invoice, sentences);
+        Map<String, Object> model = new LinkedHashMap<>(head.model(facts()));
         model.putAll(new VisitView(invoice.attended(), invoice.machines(), sentences).model());
-        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), label(),
+        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), head.label(),
                 sentences).model());
         return model;
-    }
-
-    private String title() {
-        return invoice.number().map(number -> sentences.word("invoice.title") + " " + number)
-                .orElseGet(() -> sentences.word("invoice.draft"));
-    }
-
-    private String label() {
-        return sentences.word(invoice.isDraft() ? "total.draft" : "total.gross");
-    }
-
-    private String currency() {
-        return invoice.totals().gross().getCurrency().getCurrencyCode();
     }
 
     private List<Map<String, String>> facts() {
@@ -44,14 +28,5 @@ record InvoiceView(Invoice invoice, Sentences sentences) {
                 .add("fact.purchase-order", invoice.attended().order().purchaseOrder())
                 .add("fact.store", invoice.attended().storeNumber()).add("fact.vendor", invoice.vendorNumber())
                 .add("fact.visit", invoice.attended().visit()).rows();
-    }
-
-    /** A draft asks for no payment yet, and a sum of nothing for none at all. */
-    private Map<String, Object> pay() {
-        boolean nothing = invoice.totals().gross().isZero();
-        boolean asked = !nothing && !invoice.isDraft();
-        return Map.of("label", label(), "amount",
-                currency() + "\u00a0" + sentences.formats().amount(invoice.totals().gross()), "nothing", nothing, "by",
-                asked ? sentences.formats().day(invoice.due()) : "");
     }
 }

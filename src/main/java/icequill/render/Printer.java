@@ -2,10 +2,15 @@ package icequill.render;
 
 import icequill.document.Attachment;
 import icequill.document.BrushingSheet;
+import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
+import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
+import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
+import icequill.document.ServiceAgreement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.problem.Checked;
@@ -38,6 +43,13 @@ public final class Printer {
     public Checked<Html> html(Paper paper) {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
+        case InstallmentInvoice invoice ->
+            fill("installment-invoice.ftlh", paper, InstallmentInvoiceView.of(invoice));
+        case MaintenanceQuote quote -> fill("maintenance-quote.ftlh", paper, MaintenanceQuoteView.of(quote));
+        case ServiceAgreement agreement ->
+            fill("service-agreement.ftlh", paper, ServiceAgreementView.of(agreement));
+        case RenewalNotice notice -> fill("renewal-notice.ftlh", paper, RenewalNoticeView.of(notice));
+        case ComparisonSheet sheet -> fill("comparison-sheet.ftlh", paper, ComparisonSheetView.of(sheet));
         case RepairQuote quote -> fill("repair-quote.ftlh", paper, RepairQuoteView.of(quote));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));

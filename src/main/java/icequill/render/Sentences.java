@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
@@ -14,11 +15,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
 
 /** Says phrases and figures to a person, in the words and formats of a language and country. */
 public final class Sentences {
 
     private static final Pattern PLACE = Pattern.compile("\\{([0-9])\\}");
+
+    private static final int HOUR = 60;
 
     private final Formats formats;
 
@@ -83,6 +89,22 @@ public final class Sentences {
     /** A quantity with its unit in words. */
     public String quantity(Quantity quantity) {
         return measure(quantity.number(), quantity.unit().symbol());
+    }
+
+    /** Minutes as hours and minutes. */
+    String duration(int minutes) {
+        String rest = measure(BigDecimal.valueOf(minutes % HOUR), "min");
+        String hours = measure(BigDecimal.valueOf(minutes / HOUR), "h");
+        return minutes < HOUR ? rest : minutes % HOUR == 0 ? hours : hours + "\u00a0" + rest;
+    }
+
+    /** An explanation's arithmetic and reasons. A bare amount explains nothing, so it is not said twice. */
+    String how(Explanation how, MonetaryAmount amount) {
+        String formula = formula(how.figure());
+        return capitalized(Stream
+                .concat(Stream.of(formula).filter(text -> !text.equals(formats.amount(amount))),
+                        how.reasons().stream().map(this::say))
+                .collect(Collectors.joining("; ")));
     }
 
     /** What follows a price, to say that it is for one of the unit: "/h". */
@@ -159,6 +181,7 @@ public final class Sentences {
         case Fact.Part part -> formats.percent(part.percent().value());
         case Fact.Day day -> formats.day(day.date());
         case Fact.Time time -> formats.time(time.time());
+        case Fact.Several several -> several.facts().stream().map(this::fact).collect(Collectors.joining(", "));
         };
     }
 }

@@ -5,7 +5,9 @@ import java.util.Locale;
 
 /** What a charge is for. Taxes, discounts and agreements treat the classes differently. */
 public enum ChargeClass {
-    CLEANING, REPAIR, DIAGNOSIS, TRAVEL, CHEMICALS, FILTERS, PARTS, DISPOSAL;
+    CLEANING, REPAIR, DIAGNOSIS, TRAVEL, CHEMICALS, FILTERS, PARTS, DISPOSAL,
+    /** A payment of a maintenance agreement. */
+    AGREEMENT;
 
     /** Its name, for a reader. */
     public Fact word() {
@@ -16,7 +18,7 @@ public enum ChargeClass {
     public boolean isLabor() {
         return switch (this) {
         case CLEANING, REPAIR, DIAGNOSIS, TRAVEL -> true;
-        case CHEMICALS, FILTERS, PARTS, DISPOSAL -> false;
+        case CHEMICALS, FILTERS, PARTS, DISPOSAL, AGREEMENT -> false;
         };
     }
 

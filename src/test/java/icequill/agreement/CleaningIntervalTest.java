@@ -3,8 +3,9 @@ package icequill.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.RatesFixture;
-import icequill.agreement.Conditions.Air;
 import icequill.explain.Phrase;
+import icequill.party.Conditions;
+import icequill.party.Conditions.Air;
 import icequill.party.SiteKind;
 import java.math.BigDecimal;
 import java.util.EnumSet;

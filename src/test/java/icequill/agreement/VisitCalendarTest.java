@@ -25,7 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class VisitCalendarTest {
 
     private static final Set<Month> ALL_YEAR = Set.of();
-    private static final Optional<FilterRule> SIX_MONTHS = Optional.of(new FilterRule("filter", 6, Place.NOWHERE));
+    private static final Optional<FilterRule> SIX_MONTHS = Optional
+            .of(new FilterRule("filter", Optional.empty(), 6, Place.NOWHERE));
 
     /** Days read off the calendar: each is the start plus so many months, cut to the month's last day where it must be. */
     @ParameterizedTest
@@ -56,7 +57,7 @@ class VisitCalendarTest {
             "1, 6, x", "4, 12, x - - -"})
     void filters_slotsOfAYear_neverOlderThanTheRule(int slots, int months, String due) {
         VisitCalendar calendar = VisitCalendar.of(new Term(LocalDate.of(2026, 8, 31), 12), tier("any", slots),
-                ALL_YEAR, Optional.of(new FilterRule("filter", months, Place.NOWHERE)));
+                ALL_YEAR, Optional.of(new FilterRule("filter", Optional.empty(), months, Place.NOWHERE)));
 
         assertThat(calendar.visits().stream().map(visit -> visit.filtersDue() ? "x" : "-")
                 .collect(Collectors.joining(" "))).isEqualTo(due);

@@ -155,7 +155,7 @@ class BadInputTest {
             pricing/tiers.yaml       | priceStep: 5.00          | priceStep: 0                  | OUT_OF_RANGE     | found the number 0 (a year's price is a full multiple of it
             pricing/tiers.yaml       | renewalCap: 5            | renewalcap: 5                 | UNKNOWN_KEY      | did you mean "renewalCap"?
             pricing/tiers.yaml       | id: quarterly            | id: semiannual                | DUPLICATE_NAME   | "semiannual" is used a second time
-            pricing/tiers.yaml       | months: 6}               | months: 13}                   | OUT_OF_RANGE     | found the number 13 (months that a water filter may stay in, from 1 to 12)
+            pricing/tiers.yaml       | months: 6, task           | months: 13, task                 | OUT_OF_RANGE     | found the number 13 (months that a water filter may stay in, from 1 to 12)
             pricing/notices.yaml     | latest: 15               | latest: 31                    | WRONG_ORDER      | earliest 30 days before, latest 31 (earliest is the larger number
             pricing/notices.yaml     | moreThan: 1,             | moreThan: 1, atLeast: 2,      | NOT_ALLOWED      | needs moreThan or atLeast (one of the two)
             pricing/notices.yaml     | of: renewal, moreThan: 1, | of: renewal,                 | NOT_ALLOWED      | needs moreThan or atLeast (one of the two)

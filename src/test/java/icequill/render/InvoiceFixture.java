@@ -150,7 +150,9 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
-        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet());
+        PlanFixture plans = new PlanFixture(invoice(), lines);
+        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
+                plans.quote(), plans.agreement(), plans.installment(), plans.renewal(), plans.comparison());
     }
 
     /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */

@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.BrushingSheet;
+import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
+import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
+import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
+import icequill.document.ServiceAgreement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.party.Language;
@@ -76,6 +81,11 @@ class PrinterTest {
             case VisitRecord visit -> "record";
             case WorkSheet sheet -> "worksheet";
             case BrushingSheet sheet -> "brushing";
+            case MaintenanceQuote quote -> "maintenance-quote";
+            case ServiceAgreement agreement -> "agreement";
+            case InstallmentInvoice invoice -> "installment";
+            case RenewalNotice notice -> "renewal";
+            case ComparisonSheet sheet -> "comparison";
             };
             assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
                     + currency + "-" + country);
@@ -342,7 +352,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure|brushing)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure|brushing|plan|choice|calls|catch-up|agreement|billing|renewal|compare|answer)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {

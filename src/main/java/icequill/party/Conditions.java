@@ -1,13 +1,13 @@
-package icequill.agreement;
+package icequill.party;
 
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * What is known about a machine's surroundings besides the kind of its site.
+ * What is known about a site's water, air and machines besides its kind.
  *
- * @param makersMonths the interval that the maker states, from 1
+ * @param makersMonths the shortest cleaning interval that a maker of its machines states, from 1
  * @param hardness of the water, mg/l as CaCO3
  */
 public record Conditions(Optional<Integer> makersMonths, Optional<BigDecimal> hardness, Set<Air> air) {

@@ -1,0 +1,24 @@
+package icequill.cli;
+
+import icequill.office.Office;
+import icequill.office.WrittenPaper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes an agreement. */
+@Command(name = "agreement", mixinStandardHelpOptions = true, description = "Writes a maintenance agreement, a summary of one page first, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill agreement agreements/crumb-lane-bakery.yaml",
+        "  icequill agreement agreements/crumb-lane-bakery.yaml --date 2026-05-20 --lang es"})
+final class AgreementCommand extends PaperCommand {
+
+    AgreementCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+        return office.plans().agreement(from, wish);
+    }
+}

@@ -1,0 +1,43 @@
+package icequill.document;
+
+import icequill.agreement.Billing;
+import icequill.agreement.CleaningInterval;
+import icequill.agreement.Term;
+import icequill.explain.Phrase;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.party.Machine;
+import icequill.party.PaperSize;
+import icequill.party.Shop;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What looking after a site's machines would cost: all choices side by side, none of them marked out.
+ *
+ * @param number empty while it is a draft
+ * @param validUntil the last day on which a plan can be accepted at its price
+ * @param term of a plan
+ * @param billing empty where each visit is billed when it is done
+ * @param interval how often the machines should be cleaned, and why
+ * @param calls what calls beside the plan cost, for every labor band
+ * @param plans each in detail
+ * @param catchUp empty without a survey
+ * @param customerEmptiesBin otherwise the technician does
+ * @param remarks about taxes
+ */
+public record MaintenanceQuote(Optional<String> number, LocalDate date, LocalDate validUntil, Shop shop,
+        Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Where where,
+        List<Machine> machines, Term term, Optional<Billing> billing, CleaningInterval interval,
+        List<PlanChoice> choices, List<CallCharge> calls, List<PlanYear> plans, Optional<CatchUpPrice> catchUp,
+        boolean customerEmptiesBin, List<Phrase> remarks) implements Paper {
+
+    public MaintenanceQuote {
+        machines = List.copyOf(machines);
+        choices = List.copyOf(choices);
+        calls = List.copyOf(calls);
+        plans = List.copyOf(plans);
+        remarks = List.copyOf(remarks);
+    }
+}

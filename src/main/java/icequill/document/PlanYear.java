@@ -1,0 +1,64 @@
+package icequill.document;
+
+import icequill.agreement.PlannedVisit;
+import icequill.agreement.Tier;
+import icequill.explain.Explanation;
+import icequill.party.Wording;
+import java.util.List;
+import javax.money.MonetaryAmount;
+
+/**
+ * A year on a maintenance plan, as its customer sees it.
+ *
+ * @param visits of the year, those that are alike put together, by the day of the first
+ * @param list all visits by themselves
+ * @param discount off them; positive
+ * @param reserve for included calls
+ * @param price list less discount, plus reserve, to the plan's price step
+ */
+public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, MonetaryAmount discount,
+        MonetaryAmount reserve, MonetaryAmount price, Explanation how) {
+
+    /**
+     * Visits on which the same is done, at the same price.
+     *
+     * @param people who come
+     * @param minutes each of them is there
+     * @param net of one visit, at list
+     */
+    public record SlotWork(List<PlannedVisit> visits, int people, int minutes, List<MachineWork> machines,
+            List<InvoiceLine> lines, MonetaryAmount net) {
+        public SlotWork {
+            visits = List.copyOf(visits);
+            machines = List.copyOf(machines);
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * What is done at one machine.
+     *
+     * @param where it stands
+     * @param withoutIce minutes in which it makes none
+     */
+    public record MachineWork(String where, List<Wording> tasks, int withoutIce) {
+        public MachineWork {
+            tasks = List.copyOf(tasks);
+        }
+    }
+
+    public PlanYear {
+        visits = List.copyOf(visits);
+    }
+
+    /** All visits of the year. */
+    public int count() {
+        return visits.stream().mapToInt(alike -> alike.visits().size()).sum();
+    }
+
+    /** Those that are full cleanings. */
+    public int fullCleans() {
+        return (int) visits.stream().flatMap(alike -> alike.visits().stream())
+                .filter(visit -> visit.slot().scope().isFullClean()).count();
+    }
+}

@@ -1,0 +1,92 @@
+package icequill.office;
+
+import icequill.document.CallHistory;
+import icequill.document.ComparisonSheet;
+import icequill.document.Where;
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.party.Site;
+import icequill.pricer.PricedVisit;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Material;
+import icequill.rates.Rates;
+import icequill.work.Band;
+import icequill.work.Outcome;
+import icequill.work.VisitLine;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/** Puts a comparison of plans with calls together. */
+record ComparisonAssembly(PlanInHand hand) {
+
+    /** Rows of calls beyond the last break-even, so that the reader sees it pass. */
+    private static final int BEYOND = 1;
+    private static final int FEWEST_ROWS = 4;
+    private static final int MOST_ROWS = 12;
+
+    /** The sheet, or what is missing for it. */
+    Checked<ComparisonSheet> sheet(Office.Wish wish) {
+        Optional<CallHistory> calls = hand.request().calls();
+        if (calls.isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, hand.request().scope().place(),
+                    "\"calls\" is missing", "what a typical call takes: calls: {minutes: ..., on: repair}"));
+        }
+        Problems problems = new Problems();
+        calls.get().parts().stream().filter(part -> rates().material(part.material().id()).isEmpty())
+                .forEach(part -> problems.add(Problem.unknownName(part.material().place(), "material",
+                        part.material().id(), rates().materials().stream().map(Material::id).toList())));
+        Band band = rates().labor().bands().getFirst();
+        return problems.or(() -> new SampleCall(hand.setting().shop(), hand.setting().site(), rates()))
+                .then(sample -> sample.price(wish.date(), band, calls.get().minutes(), calls.get().on(),
+                        lines(calls.get())))
+                .map(call -> sheet(wish, band, call, calls.get()));
+    }
+
+    private Rates rates() {
+        return hand.setting().rates();
+    }
+
+    private static List<VisitLine> lines(CallHistory calls) {
+        return calls.parts().stream().<VisitLine>map(part -> new VisitLine.MaterialUsed(part.material().id(),
+                part.amount(), Optional.empty(), Outcome.CHARGED, part.material().place())).toList();
+    }
+
+    private ComparisonSheet sheet(Office.Wish wish, Band band, PricedVisit call, CallHistory calls) {
+        Site site = hand.setting().site();
+        List<ComparisonSheet.Plan> plans = hand.plans().stream().map(plan -> plan(plan, call.net())).toList();
+        return new ComparisonSheet(wish.date(), hand.setting().shop(), hand.language(wish.language()),
+                hand.setting().shop().paper(), site.customer().name(), Where.of(site), site.machines(), band,
+                call.lines().stream()
+                        .map(line -> new ComparisonSheet.CallLine(line.text(), line.net(), line.how())).toList(),
+                call.net(), calls.lastYear(), plans, sums(call.net(), plans),
+                List.of(Phrase.of("compare.not-promised"), Phrase.of("compare.still-calls"),
+                        Phrase.of("compare.hygiene"), Phrase.of("compare.energy"), Phrase.of("compare.before-tax")));
+    }
+
+    private static ComparisonSheet.Plan plan(PricedPlan plan, MonetaryAmount call) {
+        MonetaryAmount price = plan.year().price();
+        Figure quotient = Figure.price(price, "").over(Figure.price(call, ""));
+        Optional<Integer> breakEven = call.isPositive()
+                ? Optional.of(new Figure.RaisedTo(quotient, BigDecimal.ONE).exact().intValue())
+                : Optional.empty();
+        int fullCleans = (int) plan.year().slots().stream()
+                .filter(slot -> slot.visit().slot().scope().isFullClean()).count();
+        return new ComparisonSheet.Plan(plan.tier().name(), fullCleans, plan.year().slots().size(), price,
+                plan.year().list(), breakEven, Explanation.of(quotient));
+    }
+
+    private static List<ComparisonSheet.Sum> sums(MonetaryAmount call, List<ComparisonSheet.Plan> plans) {
+        int last = plans.stream().flatMap(plan -> plan.breakEven().stream()).mapToInt(n -> n + BEYOND).max().orElse(0);
+        return IntStream.rangeClosed(1, Math.clamp(last, FEWEST_ROWS, MOST_ROWS)).mapToObj(calls -> {
+            Explanation how = Explanation.of(Figure.term(calls, "").times(Figure.price(call, "")));
+            return new ComparisonSheet.Sum(calls, how.amount(call.getCurrency()), how);
+        }).toList();
+    }
+}

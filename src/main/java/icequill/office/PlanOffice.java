@@ -1,0 +1,108 @@
+package icequill.office;
+
+import icequill.agreement.NoticeRules;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Paper;
+import icequill.files.ShopFolder;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The office where plans and agreements are looked after. Each call reads the shop folder anew, so that it always works with
+ * what stands there now.
+ */
+public final class PlanOffice {
+
+    private final Path folder;
+    private final PaperDesk desk;
+
+    private PlanOffice(Path folder) {
+        this.folder = folder;
+        this.desk = new PaperDesk(folder);
+    }
+
+    static PlanOffice of(Path folder) {
+        return new PlanOffice(folder);
+    }
+
+    /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
+    Checked<WrittenPaper> quote(Path file, Office.Wish wish) {
+        return Office.numbered(wish).then(sound -> PlanInHand.of(ShopFolder.read(folder), file, wish.date()))
+                .then(hand -> Office.billTo(hand.setting().site(), wish)
+                        .then(billTo -> hand.quote(wish, billTo))
+                        .then(quote -> write(quote, wish.number().map(number -> "quote-" + number)
+                                .orElse("draft-quote-" + nameOf(file)), hand.setting().site(), wish,
+                                wish.number().isEmpty())));
+    }
+
+    /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
+    public Checked<PlanEarnings> earnings(Path file, Office.Wish wish) {
+        return PlanInHand.of(ShopFolder.read(folder), file, wish.date())
+                .map(hand -> new PlanEarnings(hand, hand.language(wish.language())));
+    }
+
+    /** Writes an agreement into papers/, in place of an earlier print. */
+    public Checked<WrittenPaper> agreement(Path file, Office.Wish wish) {
+        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
+                .then(hand -> Office.billTo(hand.setting().whole(), wish)
+                        .then(billTo -> new AgreementAssembly(hand, billTo).agreement(wish))
+                        .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), wish,
+                                true)));
+    }
+
+    /**
+     * Writes the invoice of one payment of an agreement into papers/. A draft replaces an earlier draft; a numbered invoice never
+     * replaces anything.
+     *
+     * @param payment from 1
+     */
+    public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
+        return Office.numbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
+                .then(hand -> Office.billTo(hand.setting().whole(), wish)
+                        .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
+                        .then(invoice -> write(invoice, wish)));
+    }
+
+    private Checked<WrittenPaper> write(InstallmentInvoice invoice, Office.Wish wish) {
+        String name = wish.number().map(number -> "invoice-" + number)
+                .orElse("draft-" + invoice.agreement() + "-" + invoice.payment());
+        return desk.write(invoice, name, wish.extras(), invoice.isDraft())
+                .map(files -> WrittenPaper.of(name, files, invoice, List.of()));
+    }
+
+    /** Writes the notice of an agreement's renewal into papers/, in place of an earlier one. */
+    public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date()))
+                .then(hand -> Office.billTo(hand.setting().whole(), wish)
+                        .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish)));
+    }
+
+    private Checked<RenewalAdvice> renewal(RenewalAssembly assembly, Office.Wish wish) {
+        NoticeRules rules = assembly.folder().notices().orElseThrow();
+        return assembly.notice(wish)
+                .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(), wish,
+                        true))
+                .map(paper -> new RenewalAdvice(paper, assembly.plan(rules), assembly.hand().language(wish.language()),
+                        assembly.hand().setting().shop().address().country()));
+    }
+
+    /** Writes a comparison of plans with calls into papers/, in place of an earlier one. */
+    public Checked<WrittenPaper> compare(Path file, Office.Wish wish) {
+        return Office.unnumbered(wish).then(sound -> PlanInHand.of(ShopFolder.read(folder), file, wish.date()))
+                .then(hand -> new ComparisonAssembly(hand).sheet(wish)
+                        .then(sheet -> write(sheet, "comparison-" + nameOf(file), hand.setting().site(), wish, true)));
+    }
+
+    private Checked<WrittenPaper> write(Paper paper, String name, Site site, Office.Wish wish, boolean replace) {
+        return desk.write(paper, name, wish.extras(), replace).map(files -> new WrittenPaper(name, files,
+                site.customer().name(), Optional.empty(), List.of()));
+    }
+
+    private static String nameOf(Path file) {
+        return file.getFileName().toString().replaceFirst("[.]yaml$", "");
+    }
+}

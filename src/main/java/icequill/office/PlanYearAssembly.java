@@ -1,0 +1,95 @@
+package icequill.office;
+
+import icequill.agreement.PlannedVisit;
+import icequill.document.InvoiceLine;
+import icequill.document.PlanYear;
+import icequill.document.PlanYear.MachineWork;
+import icequill.document.PlanYear.SlotWork;
+import icequill.money.Amounts;
+import icequill.party.Machine;
+import icequill.pricer.PricedAgreement;
+import icequill.pricer.PricedSlot;
+import icequill.pricer.VisitPlan;
+import icequill.tax.TaxCalculator;
+import icequill.tax.TaxedVisit;
+import icequill.work.Task;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/** Puts a year on a plan together as its customer sees it. */
+record PlanYearAssembly(PricedPlan plan) {
+
+    PlanYear year() {
+        PricedAgreement priced = plan.year();
+        return new PlanYear(plan.tier(), visits(), priced.list(), priced.discount(), priced.reserve(), priced.price(),
+                priced.how());
+    }
+
+    /** Visits that are alike in everything but their day stand together. */
+    List<SlotWork> visits() {
+        List<SlotWork> kinds = new ArrayList<>();
+        List<PricedSlot> slots = plan.year().slots();
+        for (int i = 0; i < slots.size(); i++) {
+            SlotWork work = work(slots.get(i), plan.plans().get(i));
+            int like = IntStream.range(0, kinds.size()).filter(k -> isAlike(kinds.get(k), work)).findFirst()
+                    .orElse(kinds.size());
+            if (like == kinds.size()) {
+                kinds.add(work);
+            } else {
+                kinds.set(like, and(kinds.get(like), work));
+            }
+        }
+        return kinds;
+    }
+
+    private static boolean isAlike(SlotWork one, SlotWork other) {
+        return one.visits().getFirst().slot().scope().equals(other.visits().getFirst().slot().scope())
+                && one.people() == other.people() && one.minutes() == other.minutes()
+                && one.machines().equals(other.machines()) && prints(one).equals(prints(other));
+    }
+
+    /** What is printed of the lines; the reasons of a service call name the hour, which may differ by the day. */
+    private static List<List<Object>> prints(SlotWork work) {
+        return work.lines().stream().map(line -> List.<Object>of(line.text(), line.quantity(), line.net())).toList();
+    }
+
+    private static SlotWork and(SlotWork before, SlotWork like) {
+        List<PlannedVisit> visits = new ArrayList<>(before.visits());
+        visits.addAll(like.visits());
+        return new SlotWork(visits, before.people(), before.minutes(), before.machines(), before.lines(),
+                before.net());
+    }
+
+    private SlotWork work(PricedSlot slot, VisitPlan visitPlan) {
+        List<InvoiceLine> lines = new ChargeSheet(plan.setting().site(), taxed(slot)).lines();
+        return new SlotWork(List.of(slot.visit()), visitPlan.crew().size(),
+                visitPlan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(),
+                machines(slot.visit()), lines, slot.priced().net());
+    }
+
+    private List<MachineWork> machines(PlannedVisit visit) {
+        PlannedMinutes minutes = new PlannedMinutes(plan.setting());
+        List<MachineWork> machines = new ArrayList<>();
+        for (Machine machine : plan.setting().site().machines()) {
+            machines.add(
+                    new MachineWork(machine.where(), minutes.tasks(visit, machine).stream().map(Task::name).toList(),
+                            minutes.withoutIce(visit, machine)));
+        }
+        return machines;
+    }
+
+    /** One visit of the plan taxed as if it were booked singly. */
+    TaxedVisit taxed(PricedSlot slot) {
+        PlanSetting setting = plan.setting();
+        return TaxCalculator.tax(slot.priced(), setting.place(), setting.shop().taxBasis(),
+                setting.site().customer(), slot.visit().date());
+    }
+
+    /** What the tax would come to if every visit of the year were booked singly. */
+    MonetaryAmount taxBookedSingly() {
+        return Amounts.sum(plan.year().slots().stream().map(slot -> taxed(slot).tax()).toList(),
+                plan.setting().rates().currency());
+    }
+}

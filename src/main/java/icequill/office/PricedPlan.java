@@ -1,0 +1,82 @@
+package icequill.office;
+
+import icequill.agreement.Installment;
+import icequill.agreement.Installments;
+import icequill.agreement.Term;
+import icequill.agreement.Tier;
+import icequill.agreement.VisitCalendar;
+import icequill.document.PlanScope;
+import icequill.pricer.AgreementPricer;
+import icequill.pricer.PricedAgreement;
+import icequill.pricer.PricedSlot;
+import icequill.pricer.VisitPlan;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.util.List;
+import javax.money.MonetaryAmount;
+
+/**
+ * A plan for a site with its price.
+ *
+ * @param calendar of the whole term
+ * @param plans of all visits of the term, in the calendar's order
+ * @param year the price of a year, by the visits of the first
+ * @param visits all visits of the term, each by itself at list
+ */
+record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<VisitPlan> plans, PricedAgreement year,
+        List<PricedSlot> visits) {
+
+    private static final int YEAR = 12;
+
+    /** Prices a tier for a site, or says what is in the way. */
+    static Checked<PricedPlan> of(PlanSetting setting, Tier tier) {
+        PlanScope scope = setting.scope();
+        VisitCalendar calendar = VisitCalendar.of(scope.term(), tier, setting.site().season(),
+                setting.rates().plans().filters());
+        if (calendar.firstYear().isEmpty()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("sites/" + setting.site().id() + ".yaml"),
+                    "the site is closed whenever the tier \"" + tier.id() + "\" has a visit in the first year",
+                    "a season with a month in which somebody can come"));
+        }
+        return new PlannedMinutes(setting).plans(calendar.visits())
+                .then(plans -> priced(setting, tier, calendar, plans));
+    }
+
+    private static Checked<PricedPlan> priced(PlanSetting setting, Tier tier, VisitCalendar calendar,
+            List<VisitPlan> plans) {
+        List<VisitPlan> first = plans.subList(0, calendar.firstYear().size());
+        return price(setting, tier, first)
+                .then(year -> (plans.size() == first.size() ? Checked.sound(year) : price(setting, tier, plans))
+                        .map(whole -> new PricedPlan(setting, tier, calendar, plans, year, whole.slots())));
+    }
+
+    private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<VisitPlan> plans) {
+        return AgreementPricer.price(tier, plans, setting.scope().reserve(), setting.site(), setting.rates(),
+                setting.shop().zone());
+    }
+
+    Term term() {
+        return setting.scope().term();
+    }
+
+    /** A year's price for every year of the term. */
+    MonetaryAmount termPrice(MonetaryAmount yearPrice) {
+        return yearPrice.multiply(term().months() / YEAR);
+    }
+
+    /** The payments of the whole term for a year's price. */
+    List<Installment> payments(MonetaryAmount yearPrice) {
+        MonetaryAmount price = termPrice(yearPrice);
+        return setting.scope().billing().map(billing -> Installments.of(term(), price, billing))
+                .orElseGet(() -> Installments.perVisit(calendar.visits(),
+                        visits.stream().map(slot -> slot.priced().net()).toList(), price));
+    }
+
+    /** Those of the first year. */
+    List<Installment> firstPayments() {
+        return payments(year.price()).stream()
+                .filter(payment -> payment.due().isBefore(term().start().plusMonths(YEAR))).toList();
+    }
+}

@@ -1,0 +1,90 @@
+package icequill.office;
+
+import icequill.agreement.NoticePlan;
+import icequill.agreement.NoticeRule;
+import icequill.agreement.NoticeRules;
+import icequill.agreement.Raise;
+import icequill.agreement.RenewalPrice;
+import icequill.agreement.RenewalTerms;
+import icequill.agreement.Term;
+import icequill.agreement.Tier;
+import icequill.document.AgreementRequest.RaiseBy;
+import icequill.document.AgreementRequest.Renewal;
+import icequill.document.PlanScope;
+import icequill.document.RenewalNotice;
+import icequill.document.Where;
+import icequill.explain.Phrase;
+import icequill.files.ShopFolder;
+import icequill.party.BillTo;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts the notice together by which a customer learns that his agreement will renew itself. */
+record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
+
+    /** What the notice says, or why its price is not known. */
+    Checked<RenewalNotice> notice(Office.Wish wish) {
+        return price().map(price -> notice(wish, price));
+    }
+
+    /** When to send it, by the laws on record. */
+    NoticePlan plan(NoticeRules rules) {
+        return NoticePlan.of(renewal().terms(), renewal().jurisdictions(), rules);
+    }
+
+    private RenewalNotice notice(Office.Wish wish, RenewalPrice price) {
+        PlanSetting setting = hand.setting();
+        Site site = setting.whole();
+        RenewalTerms terms = renewal().terms();
+        List<Phrase> laws = folder.notices().map(rules -> plan(rules).rules()).orElse(List.of()).stream()
+                .map(NoticeRule::law).map(law -> Phrase.of("renewal.law", law)).toList();
+        return new RenewalNotice(wish.date(), setting.shop(), hand.language(wish.language()),
+                setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),
+                hand.request().number(), hand.plan().tier().name(), setting.site().machines(), terms,
+                new Term(terms.term().renewal(), terms.renewalMonths()), price, laws);
+    }
+
+    private Renewal renewal() {
+        return hand.request().renewal();
+    }
+
+    private Checked<RenewalPrice> price() {
+        Tier tier = hand.plan().tier();
+        return raise().map(raise -> RenewalPrice.of(hand.currentYearPrice(), raise, tier.step(), tier.cap()));
+    }
+
+    private Checked<Raise> raise() {
+        if (renewal().raise().isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, hand.request().scope().place(),
+                    "nothing says how the price of the renewal comes about",
+                    "renewal: {raise: {percent: ...}}, or index, or repriced: true"));
+        }
+        return switch (renewal().raise().get()) {
+        case RaiseBy.Given given -> Checked.sound(given.raise());
+        case RaiseBy.Repricing repricing -> repriced();
+        };
+    }
+
+    /** The year's price of the machines as they are now, by the rates of the first day of the renewal. */
+    private Checked<Raise> repriced() {
+        Problems problems = new Problems();
+        Term next = new Term(renewal().terms().term().renewal(), renewal().terms().renewalMonths());
+        PlanScope old = hand.request().scope();
+        PlanScope scope = new PlanScope(old.site(), old.machines(), next, old.billing(), old.work(), old.reserve(),
+                old.place());
+        Optional<Rates> rates = folder.schedule()
+                .flatMap(schedule -> problems.take(schedule.asOf(next.start())));
+        PlanSetting now = hand.setting();
+        Optional<PlanSetting> setting = rates.map(prices -> new PlanSetting(now.shop(), now.whole(), now.site(),
+                prices, now.place(), scope));
+        Optional<Tier> tier = setting.flatMap(found -> PlanInHand.tier(found, hand.request().tier(), problems));
+        return problems.or(tier::orElseThrow).then(found -> PricedPlan.of(setting.orElseThrow(), found))
+                .map(plan -> new Raise.Repriced(plan.year().price()));
+    }
+}

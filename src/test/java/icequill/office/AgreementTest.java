@@ -1,0 +1,165 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.agreement.Installment;
+import icequill.files.ShopFolder;
+import icequill.money.Amounts;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The agreements of the demo. */
+class AgreementTest {
+
+    private static final String BAKERY = "agreements/crumb-lane-bakery.yaml";
+    private static final String HOTEL = "agreements/hotel-fernhill.yaml";
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 20);
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    /** 1,120.00 by the rates of the quote, in four payments of 280.00; tax 8.875 % of each is 24.85. */
+    @Test
+    void payment_ofTheBakery_isASaleOfItsOwn() {
+        WrittenPaper paper = PlanOffice.of(folder)
+                .payment(folder.resolve(BAKERY), 2, wish(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
+
+        assertThat(paper.name()).isEqualTo("invoice-2026-0200");
+        assertThat(paper.sums().orElseThrow().plain()).containsExactly("280.00", "24.85", "304.85");
+    }
+
+    /**
+     * Worked by hand: 1,680.00 by twelve is 140.00. A machine from 15 August on costs 225.00 more a year by the agreement's own
+     * rates (1,890.00 less 1,665.00); 290 of 365 days are left: 225 x 290 / 365 = 178.77 over nine payments, 19.87 three times
+     * and 19.86 six times.
+     */
+    @Test
+    void changes_machineAddedInMidTerm_raisesThePaymentsLeft() {
+        AgreementInHand hand = AgreementInHand.of(ShopFolder.read(folder), folder.resolve(HOTEL), DAY).orElseThrow();
+
+        assertThat(hand.payments()).extracting(Installment::amount).extracting(Amounts::plain).containsExactly(
+                "140.00", "140.00", "140.00", "159.87", "159.87", "159.87", "159.86", "159.86", "159.86", "159.86",
+                "159.86", "159.86");
+        assertThat(Amounts.plain(hand.changes().getFirst().price().amount())).isEqualTo("178.77");
+        assertThat(Amounts.plain(hand.currentYearPrice())).isEqualTo("1905.00");
+    }
+
+    @Test
+    void agreement_demo_saysPriceVisitsResponseExclusionsAndHowToLeaveOnItsFirstPage() throws IOException {
+        WrittenPaper paper = PlanOffice.of(folder).agreement(folder.resolve(BAKERY), wish(DAY)).orElseThrow();
+
+        String text = PrintedQuote.of(paper.files().getFirst()).flowing();
+        assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,120.00 a year, before tax",
+                "4 visits in the term, of them 4 full cleanings", "within 8 h", "Compressor and sealed refrigeration",
+                "tell us by April 1, 2027, 60 days before its last day", "with 30 days of notice");
+        assertThat(text).contains("A visit that we miss", "If the business changes hands",
+                "we pay back 3.07", "unless you refuse by April 1, 2027", "no more than 5% a year");
+    }
+
+    /** By N.Y. Gen. Oblig. Law 5-903, 30 to 15 days before 1 April 2027; proposed three days inside the early end. */
+    @Test
+    void renewal_ofTheBakery_saysOldNewAndWhenToSend() throws IOException {
+        RenewalAdvice advice = PlanOffice.of(folder)
+                .renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5))).orElseThrow();
+
+        // 1,120.00 + 4 % = 1,164.80, to 5.00: 1,165.00, under the cap of 1,176.00.
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,120.00",
+                "From the renewal on 1,165.00", "Difference 45.00", "April 1, 2027", "office@quillwater.example",
+                "418 Tanner Row", "N.Y. General Obligations Law 5-903");
+        assertThat(advice.json()).containsEntry("windowFirst", "2027-03-02").containsEntry("windowLast", "2027-03-17")
+                .containsEntry("send", "2027-03-05");
+        assertThat(advice.sentences()).anyMatch(text -> text.contains("certified mail"))
+                .anyMatch(text -> text.contains("check with your adviser"));
+    }
+
+    /** New York's 30 to 15 days and Utah's 90 to 30 have one day in common. */
+    @Test
+    void renewal_ofTheHotel_twoLawsLeaveOneDay() {
+        RenewalAdvice advice = PlanOffice.of(folder)
+                .renewal(folder.resolve(HOTEL), wish(LocalDate.of(2027, 1, 20))).orElseThrow();
+
+        assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
+        assertThat(advice.sentences()).anyMatch(text -> text.contains("The window is only"));
+    }
+
+    /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
+    @Test
+    void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
+        RenewalAdvice advice = PlanOffice.of(folder)
+                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 1)))
+                .orElseThrow();
+
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 715.00",
+                "Diferencia 0.00");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "tier: semiannual | tier: semianual | UNKNOWN_NAME | did you mean \"semiannual\"",
+            "add: [pool-bar] | add: [pool] | UNKNOWN_NAME | there is no machine \"pool\"",
+            "add: [pool-bar] | add: [floor-3] | NOT_ALLOWED | floor-3 is looked after already",
+            "add: [pool-bar] | remove: [pool-bar] | NOT_ALLOWED | pool-bar is not looked after",
+            "add: [pool-bar] | remove: [lobby-bar, floor-3, floor-6] | NOT_ALLOWED | no machine is left",
+            "from: 2026-08-15 | from: 2027-08-15 | OUT_OF_RANGE | is not within the term after its first day",
+            "from: 2026-08-15 | from: 2026-06-01 | OUT_OF_RANGE | is not within the term after its first day",
+            "refuseDays: 90 | refuseDays: 900 | OUT_OF_RANGE | 900",
+            "price: 1680.00 | price: 1680.005 | OUT_OF_RANGE | finer than USD is paid",
+            "refuseDays: 90 | refusedays: 90 | UNKNOWN_KEY | did you mean \"refuseDays\"",
+            "before: 312.4 | before: 0 | NOT_ALLOWED | above 0",
+            "months: 24 | months: 18 | NOT_ALLOWED | 18",
+            "jurisdictions: [US-NY, US-UT] | jurisdictions: [] | MISSING | jurisdictions",
+            "index: {name | percent: 3\\n    index: {name | NOT_ALLOWED | the price is raised in 2 ways",
+            "US-UT | Utah | NOT_ALLOWED | a place by ISO 3166"})
+    void agreements_wrong_sayWhat(String from, String to, Code code, String message) throws IOException {
+        Path file = folder.resolve(HOTEL);
+        Files.writeString(file, Files.readString(file).replace(from, to.replace("\\n", "\n")));
+
+        List<Problem> problems = PlanOffice.of(folder).agreement(file, wish(DAY)).problems();
+
+        assertThat(problems).extracting(Problem::code).contains(code);
+        assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
+    @Test
+    void payment_thatThereIsNot_saysWhich() {
+        assertThat(PlanOffice.of(folder).payment(folder.resolve(BAKERY), 5, wish(DAY)).problems())
+                .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
+    }
+
+    @Test
+    void renewal_withoutARaise_saysWhatToAdd() throws IOException {
+        Path file = folder.resolve(BAKERY);
+        Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
+
+        assertThat(PlanOffice.of(folder).renewal(file, wish(DAY)).problems()).extracting(Problem::message)
+                .containsExactly("nothing says how the price of the renewal comes about");
+    }
+
+    private static Office.Wish wish(LocalDate date) {
+        return new Office.Wish(Optional.empty(), date, Optional.empty(), Extras.NONE);
+    }
+
+    private static Office.Wish wish(LocalDate date, String number) {
+        return new Office.Wish(Optional.of(number), date, Optional.empty(), Extras.NONE);
+    }
+}

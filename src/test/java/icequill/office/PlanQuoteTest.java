@@ -1,0 +1,173 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plans for the bakery of the demo: one machine, yeast in the air, neglected. */
+class PlanQuoteTest {
+
+    private static final String QUOTE = "quotes/crumb-lane-plan.yaml";
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    /**
+     * Worked by hand from the demo's rates. With a new filter 112 minutes, billed 120: 52.00 + 196.00 + 16 x 1.8495 = 29.59 + 2 x
+     * 0.85 = 1.70 + 87.25 = 366.54; without, 104 minutes, billed 105: 254.79. Semiannual 733.08 - 36.65 = 696.43, to 5.00:
+     * 695.00, in four payments of 173.75 with 15.42 tax each. Quarterly 1,242.66 - 124.27 = 1,118.39, to 5.00: 1,120.00, in four
+     * of 280.00 with 24.85 each. Booked singly the visits bear 2 x 32.53 + 2 x 22.61 = 110.28.
+     */
+    @Test
+    void quote_bakery_addsUpByHand() throws IOException {
+        PrintedQuote printed = printed();
+
+        assertThat(printed.choice("The same cleanings booked singly (quarterly)")).containsExactly("1,242.66",
+                "110.28", "1,352.94");
+        assertThat(printed.choice("Agreement, semiannual")).containsExactly("695.00", "61.68", "756.68");
+        assertThat(printed.choice("Agreement, quarterly")).containsExactly("1,120.00", "99.40", "1,219.40");
+        assertThat(printed.flowing()).contains("Recommended: a full cleaning every 3 months", "4 × 280.00",
+                "Full cleanings up to 6 months apart, which is longer than");
+    }
+
+    /**
+     * The survey's three findings add 23 + 9 + 12 + 12 + 8 + 10 = 74 minutes, so 186 are billed as 195: 318.50; with double doses
+     * 52.00 + 318.50 + 59.18 + 3.40 + 87.25 = 520.33, which is 153.79 more than the visit without.
+     */
+    @Test
+    void quote_neglectedMachine_catchUpIsTheDifferenceOfTheFirstVisit() throws IOException {
+        assertThat(printed().text()).containsSubsequence("First visit with catching up", "520.33",
+                "Less the same visit without", "−366.54", "Catching up, charged once, before tax", "153.79");
+    }
+
+    /** A customer with pencil and paper: every line, visit, year, payment and sum from what the print says. */
+    @ParameterizedTest
+    @CsvSource({"quotes/crumb-lane-plan.yaml", "quotes/fernhill-plan.yaml"})
+    void quote_printed_canBeWorkedOutAgain(String file) throws IOException {
+        PrintedQuote printed = PrintedQuote.of(write(file).orElseThrow().files().getFirst());
+
+        assertThat(printed.lines()).hasSizeGreaterThan(10)
+                .allSatisfy(line -> assertThat(line.worked()).as(line.toString()).isEqualByComparingTo(line.amount()));
+        assertThat(printed.years()).hasSize(2).allSatisfy(year -> {
+            assertThat(year.visitsAddUp()).as(year.toString()).isTrue();
+            assertThat(year.workedList()).isEqualByComparingTo(year.list());
+            assertThat(year.workedPrice()).isEqualByComparingTo(year.price());
+        });
+        assertThat(printed.years()).extracting(PrintedQuote.Year::price)
+                .containsExactlyElementsOf(printed.agreementPrices());
+        assertThat(printed.paymentSums()).containsExactlyElementsOf(printed.agreementPrices());
+    }
+
+    @Test
+    void owner_costAndMargin_bySlotAndTier() {
+        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), wish()).orElseThrow();
+
+        // Cost by hand: 6.09 miles, 112 min x 46.50 / 60 = 86.80, 16 x 1.37 = 21.92, 2 x 0.34 = 0.68, filter 48.00.
+        assertThat(earnings.rows().get(0)).containsExactly("semiannual", "2026-06-01 full clean", "112", "366.54",
+                "347.50", "163.49", "184.01", "53.0%");
+        assertThat(earnings.rows().getLast()).containsExactly("quarterly", "a year", "", "1242.66", "1120.00",
+                "545.56", "574.44", "51.3%");
+        assertThat(earnings.movers().getLast()).contains("cleaning 334.80", "discount given 124.27",
+                "432 minutes of work");
+        assertThat(earnings.explanations()).anyMatch(text -> text.contains("pricing/labor.yaml"));
+    }
+
+    @Test
+    void compare_bakery_breakEvenByHand() throws IOException {
+        WrittenPaper paper = PlanOffice.of(folder).compare(folder.resolve(QUOTE), wish()).orElseThrow();
+
+        // 52.00 + 105 min x 98.00 / 60 = 171.50 + 55.35 = 278.85; 695.00 / 278.85 = 2.49, 1,120.00 / 278.85 = 4.02.
+        assertThat(PrintedQuote.of(paper.files().getFirst()).flowing()).contains("278.85",
+                "The semiannual plan costs no more than 3 calls", "The quarterly plan costs no more than 5 calls",
+                "In the last twelve months you had 3 calls.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "site: crumb-lane-bakery | site: crumb-lane | UNKNOWN_NAME | there is no site \"crumb-lane\"",
+            "billing: quarterly | billing: weekly | NOT_ALLOWED | allowed: monthly, per-visit, quarterly, yearly",
+            "months: 12 | months: 18 | NOT_ALLOWED | 18",
+            "found: [heavy-scale, | found: [heavy-scales, | UNKNOWN_NAME | did you mean \"heavy-scale\"",
+            "material: float-switch | material: float-swich | UNKNOWN_NAME | did you mean \"float-switch\"",
+            "start: 2026-06-01 | start: 2026-06-31 | NOT_ALLOWED | there is no day 2026-06-31",
+            "holdsDays: 30 | crew: [lead, chief] | UNKNOWN_NAME | there is no grade \"chief\"",
+            "holdsDays: 30 | crew: [lead, helper] | MISSING | 2 people come, but nothing says how long",
+            "holdsDays: 30 | tiers: [yearly] | UNKNOWN_NAME | there is no tier \"yearly\"",
+            "holdsDays: 30 | machines: [proof-rom] | UNKNOWN_NAME | did you mean \"proof-room\"",
+            "machine: proof-room | machine: cellar | UNKNOWN_NAME | there is no machine \"cellar\"",
+            "calls: | callz: | UNKNOWN_KEY | callz"})
+    void requests_wrong_sayWhat(String from, String to, Code code, String message) throws IOException {
+        Path file = folder.resolve(QUOTE);
+        Files.writeString(file, Files.readString(file).replace(from, to));
+
+        List<Problem> problems = PlanOffice.of(folder).compare(file, wish()).problems().isEmpty()
+                ? write(QUOTE).problems()
+                : PlanOffice.of(folder).compare(file, wish()).problems();
+
+        assertThat(problems).extracting(Problem::code).contains(code);
+        assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
+    }
+
+    @Test
+    void compare_withoutCalls_saysWhatToAdd() throws IOException {
+        Path file = folder.resolve(QUOTE);
+        String text = Files.readString(file);
+        Files.writeString(file, text.substring(0, text.indexOf("calls:")));
+
+        assertThat(PlanOffice.of(folder).compare(file, wish()).problems()).extracting(Problem::message)
+                .containsExactly("\"calls\" is missing");
+    }
+
+    /** A tier with an included call needs an expectation of calls; with one, 0.35 x 280 x 1.15 = 112.70 is in the price. */
+    @Test
+    void quote_includedCalls_needAnExpectation() throws IOException {
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        Files.writeString(tiers, Files.readString(tiers).replace("    discount: 10  ",
+                "    includedCalls: {number: 1, loading: 15}\n    discount: 10  "));
+        assertThat(write(QUOTE).problems()).extracting(Problem::message)
+                .anyMatch(text -> text.contains("includes calls"));
+
+        Path file = folder.resolve(QUOTE);
+        Files.writeString(file, Files.readString(file)
+                + "includedCalls: {expected: 0.35, meanCharge: 280, meanCost: 120}\n");
+        PrintedQuote printed = printed();
+
+        assertThat(printed.flowing()).contains("112.70", "Included in the price: 1 call a year");
+        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,230.00");
+        assertThat(PlanOffice.of(folder).earnings(file, wish()).orElseThrow().rows())
+                .anyMatch(row -> row.contains("included calls") && row.contains("42.00"));
+    }
+
+    private PrintedQuote printed() throws IOException {
+        return PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst());
+    }
+
+    private Checked<WrittenPaper> write(String file) {
+        return Office.of(folder).quote(folder.resolve(file), wish());
+    }
+
+    private static Office.Wish wish() {
+        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE);
+    }
+}

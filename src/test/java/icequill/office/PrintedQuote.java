@@ -1,0 +1,150 @@
+package icequill.office;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/** A quote as its customer has it on paper: only its text, read and worked out again with nothing of the program. */
+record PrintedQuote(String text) {
+
+    private static final String NUMBER = "(\\d[\\d,]*(?:\\.\\d+)?)";
+    private static final String AMOUNT = "(\\d[\\d,]*\\.\\d\\d)";
+    private static final Pattern LINE = Pattern.compile(
+            "^(.*?) " + NUMBER + "(?: (visit|min|fl oz))? " + NUMBER + "(/visit|/h|/fl oz| each) " + NUMBER + "$",
+            Pattern.MULTILINE);
+    private static final Pattern VISITS = Pattern
+            .compile("^(?:This visit|Each of these (\\d+) visits) " + NUMBER + "$", Pattern.MULTILINE);
+    private static final Pattern SUM = Pattern.compile("^All visits of the year (.*) " + NUMBER + "$",
+            Pattern.MULTILINE);
+    private static final Pattern LESS = Pattern.compile("^Less " + NUMBER + "% with the agreement −" + NUMBER + "$",
+            Pattern.MULTILINE);
+    private static final Pattern PRICE = Pattern.compile(
+            "^Price of a year, before tax rounded to full steps of " + NUMBER + " " + NUMBER + "$", Pattern.MULTILINE);
+    private static final Pattern PAYMENTS = Pattern.compile("(\\d+) × " + NUMBER);
+
+    static PrintedQuote of(Path pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            return new PrintedQuote(stripper.getText(document).replace('\u00a0', ' ').replaceAll(" +", " "));
+        }
+    }
+
+    /** The text without its line breaks. */
+    String flowing() {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    /** A line with a quantity and a price. */
+    record Line(String what, BigDecimal quantity, String per, BigDecimal price, BigDecimal amount) {
+
+        /** Quantity times price, to the cent; hours have sixty minutes. */
+        BigDecimal worked() {
+            BigDecimal product = quantity.multiply(price);
+            return per.equals("/h")
+                    ? product.divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP)
+                    : product.setScale(2, RoundingMode.HALF_UP);
+        }
+    }
+
+    /** Lines that are charged by quantity, as for every catch-up and visit. */
+    List<Line> lines() {
+        return LINE.matcher(text).results().map(found -> new Line(found.group(1), number(found.group(2)),
+                found.group(5), number(found.group(4)), number(found.group(6)))).toList();
+    }
+
+    /** One plan's year: the visits' sums with how often they occur, and what follows from them. */
+    record Year(List<BigDecimal> counts, List<BigDecimal> nets, List<BigDecimal> linesOfVisits, BigDecimal list,
+            BigDecimal percent, BigDecimal less, BigDecimal step, BigDecimal price) {
+
+        boolean visitsAddUp() {
+            return nets.equals(linesOfVisits);
+        }
+
+        BigDecimal workedList() {
+            BigDecimal sum = BigDecimal.ZERO;
+            for (int i = 0; i < nets.size(); i++) {
+                sum = sum.add(counts.get(i).multiply(nets.get(i)));
+            }
+            return sum;
+        }
+
+        BigDecimal workedPrice() {
+            BigDecimal off = list.multiply(percent).divide(BigDecimal.valueOf(100), 2, RoundingMode.HALF_UP);
+            return off.compareTo(less) == 0
+                    ? list.subtract(off).divide(step, 0, RoundingMode.HALF_UP).multiply(step)
+                    : BigDecimal.ZERO;
+        }
+    }
+
+    List<Year> years() {
+        List<Year> years = new ArrayList<>();
+        String[] parts = text.split("In detail: ", -1);
+        for (String part : Arrays.asList(parts).subList(1, parts.length)) {
+            List<MatchResult> visits = VISITS.matcher(part).results().toList();
+            MatchResult sum = first(SUM, part);
+            MatchResult less = first(LESS, part);
+            MatchResult price = first(PRICE, part);
+            years.add(new Year(
+                    visits.stream().map(found -> found.group(1) == null ? BigDecimal.ONE : number(found.group(1)))
+                            .toList(),
+                    visits.stream().map(found -> number(found.group(2))).toList(), linesOf(part, visits),
+                    number(sum.group(2)), number(less.group(1)), number(less.group(2)), number(price.group(1)),
+                    number(price.group(2))));
+        }
+        return years;
+    }
+
+    /** The sums of the lines that stand before each visit's sum. */
+    private static List<BigDecimal> linesOf(String part, List<MatchResult> visits) {
+        List<BigDecimal> sums = new ArrayList<>();
+        int from = 0;
+        for (MatchResult visit : visits) {
+            sums.add(LINE.matcher(part.substring(from, visit.start())).results()
+                    .map(found -> number(found.group(6))).reduce(BigDecimal.ZERO, BigDecimal::add));
+            from = visit.end();
+        }
+        return sums;
+    }
+
+    /** Before tax, tax, with tax of a row of the table of choices. */
+    List<String> choice(String name) {
+        String rest = text.substring(text.indexOf(name));
+        Matcher numbers = Pattern.compile(AMOUNT + " " + AMOUNT + " " + AMOUNT).matcher(rest);
+        return numbers.find() ? List.of(numbers.group(1), numbers.group(2), numbers.group(3)) : List.of();
+    }
+
+    /** The prices of the agreements in the table of choices. */
+    List<BigDecimal> agreementPrices() {
+        return List.of(number(choice("Agreement, semiannual").getFirst()),
+                number(choice("Agreement, quarterly").getFirst()));
+    }
+
+    /** What the payments of each agreement in the table of choices come to. */
+    List<BigDecimal> paymentSums() {
+        String table = text.substring(text.indexOf("Agreement, semiannual"), text.indexOf("What calls cost comes"));
+        String[] rows = table.split("Agreement, quarterly", -1);
+        return Arrays.stream(rows).map(row -> PAYMENTS.matcher(row).results()
+                .map(found -> number(found.group(1)).multiply(number(found.group(2))))
+                .reduce(BigDecimal.ZERO, BigDecimal::add)).toList();
+    }
+
+    private static MatchResult first(Pattern pattern, String text) {
+        return pattern.matcher(text).results().findFirst()
+                .orElseThrow(() -> new AssertionError("not printed: " + pattern));
+    }
+
+    private static BigDecimal number(String printed) {
+        return new BigDecimal(printed.replace(",", ""));
+    }
+}

@@ -1,0 +1,190 @@
+package icequill.render;
+
+import icequill.RatesFixture;
+import icequill.agreement.Billing;
+import icequill.agreement.CleaningInterval;
+import icequill.agreement.IncludedCalls;
+import icequill.agreement.Installment;
+import icequill.agreement.Installments;
+import icequill.agreement.Proration;
+import icequill.agreement.Raise;
+import icequill.agreement.RenewalPrice;
+import icequill.agreement.RenewalTerms;
+import icequill.agreement.Scope;
+import icequill.agreement.Slot;
+import icequill.agreement.Term;
+import icequill.agreement.Tier;
+import icequill.agreement.VisitCalendar;
+import icequill.document.AgreementRequest;
+import icequill.document.CallCharge;
+import icequill.document.CatchUpPrice;
+import icequill.document.ComparisonSheet;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Invoice;
+import icequill.document.MaintenanceQuote;
+import icequill.document.PlanChoice;
+import icequill.document.PlanYear;
+import icequill.document.RenewalNotice;
+import icequill.document.ServiceAgreement;
+import icequill.document.Where;
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.money.Rounding;
+import icequill.party.Wording;
+import icequill.problem.Place;
+import icequill.work.Band;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.money.MonetaryAmount;
+
+/** Papers about plans for tests of looks, with amounts written down, not priced; the parties are those of an invoice. */
+record PlanFixture(Invoice like, int lines) {
+
+    private static final Term TERM = new Term(LocalDate.of(2026, 1, 31), 24);
+    private static final RenewalTerms RENEWAL = new RenewalTerms(TERM, 60, 12);
+
+    MaintenanceQuote quote() {
+        MonetaryAmount price = amount("684");
+        PlanChoice none = new PlanChoice(PlanChoice.Kind.PAY_PER_CALL, Optional.empty(), 0, 0, Optional.empty(),
+                amount("0"), plain("0"), amount("0"), List.of(), List.of(Phrase.of("choice.pay-per-call")));
+        PlanChoice singly = new PlanChoice(PlanChoice.Kind.BOOKED_SINGLY, Optional.of(tier().name()), 2, 1,
+                Optional.of(12), amount("760"), plain("760"), amount("60"), List.of(),
+                List.of(Phrase.of("choice.booked-singly", new Fact.Named("half <yearly>", "cada medio año"))));
+        PlanChoice plan = new PlanChoice(PlanChoice.Kind.AGREEMENT, Optional.of(tier().name()), 2, 1,
+                Optional.of(12), price, how(), amount("55"), Installments.of(new Term(TERM.start(), 12), price,
+                        Billing.MONTHLY),
+                tier().callTerms());
+        return new MaintenanceQuote(like.number().map(of -> "Q-" + of), LocalDate.of(2026, 1, 15),
+                LocalDate.of(2026, 2, 14), like.shop(), like.language(), like.size(), like.billTo(),
+                like.vendorNumber(), where(), RatesFixture.site().machines(), TERM, Optional.of(Billing.MONTHLY),
+                new CleaningInterval(3, List.of(Phrase.of("reason.interval-recommended"))),
+                List.of(none, singly, plan), calls(), List.of(year()), Optional.of(catchUp()), true,
+                List.of(Phrase.of("remark.limit", new Fact.Amount(amount("400")))));
+    }
+
+    private PlanYear year() {
+        return new PlanYear(tier(), work(), amount("760"), amount("76"), amount("5"), amount("690"), how());
+    }
+
+    /** As many lines as the invoice has. */
+    private List<PlanYear.SlotWork> work() {
+        return calendar().firstYear().stream().map(visit -> new PlanYear.SlotWork(List.of(visit, visit), 2, 135,
+                List.of(new PlanYear.MachineWork("back <room>",
+                        List.of(Wording.same("brush"), new Wording("descale", "desincrustar")), 60)),
+                like.lines(), amount("380"))).toList();
+    }
+
+    private CatchUpPrice catchUp() {
+        CatchUpPrice.Found unknown = new CatchUpPrice.Found("cellar", Optional.empty(), List.of(), List.of(),
+                Optional.empty());
+        CatchUpPrice.Found scaled = new CatchUpPrice.Found("back room", Optional.of(LocalDate.of(2024, 11, 4)),
+                List.of(new Wording("heavy scale", "mucha incrustación")), List.of(Wording.same("descale")),
+                Optional.of("Scale <everywhere>."));
+        return new CatchUpPrice(LocalDate.of(2026, 1, 10), List.of(unknown, scaled), amount("380"), like.lines(),
+                amount("500"), amount("120"), plain("120"));
+    }
+
+    private List<CallCharge> calls() {
+        return List.of(new CallCharge(RatesFixture.STANDARD, amount("52"),
+                List.of(new CallCharge.Hour(new Wording("lead", "principal"), amount("98"), 60),
+                        new CallCharge.Hour(Wording.same("helper"), amount("58"), 0)),
+                amount("150")),
+                new CallCharge(new Band("unknown", Wording.same("by night")), amount("104"), List.of(), amount("300")));
+    }
+
+    private static Tier tier() {
+        Tier tier = RatesFixture.tier("half-yearly", List.of(Scope.Kind.FULL_CLEAN, Scope.Kind.LIGHT_VISIT),
+                new IncludedCalls(1, Percent.of("15")));
+        List<Slot> slots = tier.slots().stream()
+                .map(slot -> new Slot(slot.name(), new Scope(slot.scope().id(), slot.scope().name(),
+                        slot.scope().kind(), slot.scope().tasks(), Place.NOWHERE)))
+                .toList();
+        return new Tier(tier.id(), new Wording("half <yearly>", "cada medio año"), slots,
+                List.of(new Wording("misuse", "mal uso"), Wording.same("water & drain")), tier.response(),
+                tier.included(), tier.discount(), tier.callDiscounts(), tier.step(), tier.cap(), Place.NOWHERE);
+    }
+
+    /** Closed from May to August, so that a visit moves. */
+    private static VisitCalendar calendar() {
+        Set<Month> season = Set.of(Month.JANUARY, Month.FEBRUARY, Month.MARCH, Month.APRIL, Month.SEPTEMBER,
+                Month.OCTOBER, Month.NOVEMBER, Month.DECEMBER);
+        return VisitCalendar.of(TERM, tier(), season, Optional.empty());
+    }
+
+    /** With as many payments as the invoice has lines, and at least those of the term. */
+    ServiceAgreement agreement() {
+        MonetaryAmount price = amount("1380");
+        List<Installment> payments = Installments.of(TERM, price, Billing.QUARTERLY);
+        Proration change = Proration.of(TERM, LocalDate.of(2026, 5, 17), price, amount("1800"), payments);
+        return new ServiceAgreement("A-1", LocalDate.of(2026, 1, 20),
+                Optional.of(new AgreementRequest.Accepted(LocalDate.of(2026, 1, 18), "quote <7>")), like.shop(),
+                like.language(), like.size(), like.billTo(), like.vendorNumber(), where(),
+                Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), tier(), calendar(), work(),
+                amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), calls(), RENEWAL, 30,
+                Explanation.of(Figure.price(price, "").over(Figure.term(TERM.days(), "day"))
+                        .rounded(Rounding.PRORATION, price.getCurrency()),
+                        Phrase.of("reason.refund", Fact.number(TERM.days(), "day"))),
+                List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change)),
+                List.of(Phrase.of("reason.closed-to-the-end", new Fact.Day(LocalDate.of(2027, 7, 31)))));
+    }
+
+    InstallmentInvoice installment() {
+        return new InstallmentInvoice(like.number(), LocalDate.of(2026, 4, 30), LocalDate.of(2026, 5, 30), like.shop(),
+                like.language(), like.size(), like.billTo(), like.vendorNumber(), "A-1", tier().name(), 2, 8,
+                like.served(), like.lines(), like.totals(), List.of());
+    }
+
+    RenewalNotice renewal() {
+        RenewalPrice price = RenewalPrice.of(amount("684"), new Raise.ByPercent(Percent.of("9")), amount("5"),
+                Percent.of("5"));
+        return new RenewalNotice(LocalDate.of(2027, 11, 1), like.shop(), like.language(), like.size(), like.billTo(),
+                like.vendorNumber(), where(), "A-1", tier().name(),
+                Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), RENEWAL,
+                new Term(RENEWAL.term().renewal(), 12), price,
+                List.of(Phrase.of("renewal.law", new Fact.Named("a <law>", "una ley"))));
+    }
+
+    ComparisonSheet comparison() {
+        Explanation quotient = Explanation.of(Figure.price(amount("690"), "").over(Figure.price(amount("276"), "")));
+        List<ComparisonSheet.CallLine> call = Collections.nCopies(lines,
+                new ComparisonSheet.CallLine(Phrase.of("line.material", new Fact.Named("labor", "mano de obra")),
+                        amount("138"), Explanation.of(Figure.term(2, "h").times(Figure.price(amount("69"), "h")))));
+        return new ComparisonSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(),
+                like.billTo().name(), where(), RatesFixture.site().machines(), RatesFixture.STANDARD, call,
+                amount("276"), Optional.of(1),
+                List.of(new ComparisonSheet.Plan(tier().name(), 1, 2, amount("690"), amount("760"), Optional.of(3),
+                        quotient),
+                        new ComparisonSheet.Plan(Wording.same("other"), 4, 4, amount("900"), amount("800"),
+                                Optional.empty(), quotient)),
+                List.of(new ComparisonSheet.Sum(1, amount("276"), plain("276")),
+                        new ComparisonSheet.Sum(2, amount("552"), plain("552"))),
+                List.of(Phrase.of("compare.not-promised")));
+    }
+
+    private Where where() {
+        return new Where("Mill Lane", Optional.of("0042"), like.billTo().address());
+    }
+
+    private Explanation how() {
+        return Explanation.of(Figure.price(amount("690"), ""),
+                Phrase.of("reason.included-calls", Fact.number(1, ""), new Fact.Measure(new BigDecimal("0.35"), ""),
+                        new Fact.Amount(amount("14")), new Fact.Part(Percent.of("15"))));
+    }
+
+    private Explanation plain(String number) {
+        return Explanation.of(Figure.price(amount(number), ""));
+    }
+
+    private MonetaryAmount amount(String number) {
+        return Amounts.of(new BigDecimal(number), like.totals().gross().getCurrency());
+    }
+}
