@@ -47,7 +47,9 @@ class ArchitectureTest {
     /** The packages whose classes only take data and give data. */
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "work", "agreement",
             "rates", "pricer",
-            "tax", "document");
+            "tax", "forecast", "document");
+    /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
+    private static final List<String> COUNTING = List.of("forecast");
 
     /** Classes that break every rule, in packages named like the program's. */
     private static final JavaClasses PLANTED = new ClassFileImporter().importPackages("icequill.planted");
@@ -77,6 +79,8 @@ class ArchitectureTest {
         arrows.put("pricer", List.of("rates", "agreement", "work", "party", "explain", "money"));
         // work, because taxability goes by class of work
         arrows.put("tax", List.of("pricer", "work", "party", "explain", "money"));
+        // nothing yet but problem: the office hands prices over as plain minor units
+        arrows.put("forecast", List.of());
         // agreement, because quotes and agreements show plans, terms, visits and payments
         arrows.put("document", List.of("tax", "pricer", "agreement", "work", "party", "explain", "money"));
         arrows.put("files",
@@ -108,10 +112,10 @@ class ArchitectureTest {
                         root -> noClasses().that().resideInAnyPackage(pure(root)).should()
                                 .callMethodWhere(clockIsRead())),
                 new Rule("fields are exact",
-                        root -> noFields().that().areDeclaredInClassesThat().resideInAnyPackage(pure(root))
+                        root -> noFields().that().areDeclaredInClassesThat().resideInAnyPackage(exact(root))
                                 .should(beInexact())),
                 new Rule("parameters and results are exact",
-                        root -> noCodeUnits().that().areDeclaredInClassesThat().resideInAnyPackage(pure(root))
+                        root -> noCodeUnits().that().areDeclaredInClassesThat().resideInAnyPackage(exact(root))
                                 .should(beInexact())),
                 new Rule("money alone rounds",
                         root -> noClasses().that().resideOutsideOfPackage(root + ".money").should()
@@ -136,6 +140,11 @@ class ArchitectureTest {
                     : layers.whereLayer(arrow.getKey()).mayOnlyAccessLayers(allowed.toArray(String[]::new));
         }
         return layers;
+    }
+
+    private static String[] exact(String root) {
+        return PURE.stream().filter(name -> !COUNTING.contains(name)).map(name -> root + "." + name)
+                .toArray(String[]::new);
     }
 
     private static String[] pure(String root) {

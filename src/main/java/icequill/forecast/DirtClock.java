@@ -1,0 +1,84 @@
+package icequill.forecast;
+
+import icequill.problem.Check;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import org.hipparchus.special.Gamma;
+
+/**
+ * How dirt brings a machine to a stop: a Weibull law of the months since its last cleaning or brushing (NIST/SEMATECH e-Handbook
+ * of Statistical Methods, 8.1.6.2).
+ *
+ * @param shape above 0; from 1 on dirt never gets safer with time
+ * @param scale months by which 63 % have stopped; above 0
+ */
+public record DirtClock(double shape, double scale) {
+
+    public DirtClock {
+        Check.that(shape > 0 && scale > 0, "a clock of shape " + shape + " and scale " + scale);
+    }
+
+    /**
+     * The clock of an owner who counts: of many machines left dirty, which part stops within 6 months, and within 12.
+     *
+     * @return a problem where a chance is not between 0 and 1, or where dirt would get safer with time
+     */
+    public static Checked<DirtClock> ofChances(double sixMonths, double twelveMonths, Place place) {
+        Problems problems = new Problems();
+        if (!(sixMonths > 0 && sixMonths < 1 && twelveMonths > 0 && twelveMonths < 1)) {
+            problems.add(new Problem(Code.OUT_OF_RANGE, place,
+                    "chances of a stop of " + sixMonths + " and " + twelveMonths,
+                    "both above 0 and below 1"));
+        } else if (twelveMonths < 1 - Math.pow(1 - sixMonths, 2)) {
+            problems.add(new Problem(Code.NOT_ALLOWED, place,
+                    "with " + sixMonths + " by month 6 and " + twelveMonths
+                            + " by month 12 dirt would get safer with time",
+                    "by month 12 at least 1 - (1 - " + sixMonths + ")^2"));
+        }
+        return problems.or(() -> {
+            double shape = Math.log(Math.log1p(-twelveMonths) / Math.log1p(-sixMonths)) / Math.log(2);
+            return new DirtClock(shape, 12 / Math.pow(-Math.log1p(-twelveMonths), 1 / shape));
+        });
+    }
+
+    /** The same clock running faster: yeast, heat, grease or hard water. */
+    public DirtClock faster(double factor) {
+        Check.that(factor > 0, "a factor of " + factor);
+        return new DirtClock(shape, scale / factor);
+    }
+
+    /** Stops expected by a month when none of them cleans anything: the cumulative hazard. */
+    public double hazard(double months) {
+        return Math.pow(months / scale, shape);
+    }
+
+    /** The chance of a stop by a month. */
+    public double chanceBy(double months) {
+        return -Math.expm1(-hazard(months));
+    }
+
+    /** The month by which a cumulative hazard is reached. */
+    double monthOf(double hazard) {
+        return scale * Math.pow(hazard, 1 / shape);
+    }
+
+    /** Density of the next stop after some months more, for one that has run without a stop for its age. */
+    double density(double age, double months) {
+        double run = age + months;
+        return shape / scale * Math.pow(run / scale, shape - 1) * Math.exp(hazard(age) - hazard(run));
+    }
+
+    /** Months to a stop on average. */
+    public double mean() {
+        return scale * Gamma.gamma(1 + 1 / shape);
+    }
+
+    /** The squared coefficient of variation of the months to a stop. */
+    public double variation() {
+        double first = Gamma.gamma(1 + 1 / shape);
+        return Gamma.gamma(1 + 2 / shape) / (first * first) - 1;
+    }
+}
