@@ -6,7 +6,8 @@ import icequill.party.Shop;
 import java.time.LocalDate;
 
 /** A document that leaves the shop. It holds only what its reader may see. */
-public sealed interface Paper permits PricedPaper, VisitRecord, WorkSheet, BrushingSheet {
+public sealed interface Paper permits PricedPaper, VisitRecord, WorkSheet, BrushingSheet, Statement,
+        Reminder {
 
     Shop shop();
 

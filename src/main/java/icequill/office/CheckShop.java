@@ -42,6 +42,7 @@ public final class CheckShop {
                 hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
         whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)
                 .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
+        whole.accounts().forEach(file -> AccountInHand.read(whole, file, today, problems));
         whole.credits().forEach(whole::credit);
         whole.quotes().forEach(file -> VisitInHand.read(whole, file, problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());

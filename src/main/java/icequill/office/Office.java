@@ -3,10 +3,11 @@ package icequill.office;
 import icequill.document.CreditRequest;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.document.Reminder;
 import icequill.files.ShopFolder;
 import icequill.party.BillTo;
-import icequill.party.BillTo;
 import icequill.party.Language;
+import icequill.party.Site;
 import icequill.pricer.SpendingLimit;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -74,10 +75,15 @@ public final class Office {
     }
 
     private static Checked<BillTo> billTo(VisitInHand hand, Wish wish) {
-        return hand.site().customer().billTo().at(wish.date()).map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(
-                        new Problem(Code.MISSING, Place.ofFile("sites/" + hand.site().id() + ".yaml"),
-                                "nobody is billed on " + wish.date(), "a billTo entry that covers the day")));
+        return billTo(hand.site(), wish.date());
+    }
+
+    /** Who is billed for a site on a day. */
+    static Checked<BillTo> billTo(Site site, LocalDate day) {
+        return site.customer().billTo().at(day).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING,
+                        Place.ofFile("sites/" + site.id() + ".yaml"), "nobody is billed on " + day,
+                        "a billTo entry that covers the day")));
     }
 
     private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
@@ -163,7 +169,34 @@ public final class Office {
                         "brushing-" + hand.site().id(), sheet.customer(), wish)));
     }
 
-    /** A paper that asks for nothing; it has no number. */
+    /**
+     * Writes what a customer owes at the end of the wish's date into papers/, in place of an earlier one of that date.
+     *
+     * @param since the first day whose movements are listed; empty for the usual one
+     */
+    public Checked<WrittenPaper> statement(Path file, Wish wish, Optional<LocalDate> since) {
+        return account(file, wish).then(hand -> write(new AccountPapers(hand, language(hand, wish)).statement(since),
+                "statement-" + hand.account().id() + "-" + wish.date(), hand.billTo().name(), wish)
+                .map(paper -> paper.noting(hand.notices())));
+    }
+
+    /** Writes a reminder of what is past due on the wish's date into papers/, in place of an earlier one of that date. */
+    public Checked<WrittenPaper> reminder(Path file, Wish wish, Reminder.Level level) {
+        return account(file, wish).then(hand -> new AccountPapers(hand, language(hand, wish)).reminder(level)
+                .then(reminder -> write(reminder, "reminder-" + hand.account().id() + "-" + wish.date(),
+                        hand.billTo().name(), wish))
+                .map(paper -> paper.noting(hand.notices())));
+    }
+
+    private Checked<AccountInHand> account(Path file, Wish wish) {
+        return AccountInHand.of(ShopFolder.read(folder), file, wish.date());
+    }
+
+    private static Language language(AccountInHand hand, Wish wish) {
+        return wish.language().or(hand::language).orElse(hand.shop().language());
+    }
+
+    /** A paper without a number of its own. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
         if (wish.number().isPresent()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",

@@ -150,7 +150,9 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
-        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet());
+        AccountFixture account = new AccountFixture(invoice(), lines);
+        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
+                account.statement(), account.reminder());
     }
 
     /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */
