@@ -32,7 +32,7 @@ record AccountFixture(Invoice billed, int lines) {
     Statement statement() {
         Standing standing = account().asOf(DAY);
         List<Statement.Line> movements = new ArrayList<>();
-        MonetaryAmount balance = amount("700");
+        MonetaryAmount balance = amount("0");
         for (Movement movement : standing.movements()) {
             balance = balance.add(movement.amount());
             movements.add(new Statement.Line(movement, balance));
@@ -40,7 +40,7 @@ record AccountFixture(Invoice billed, int lines) {
         return new Statement(DAY, billed.shop(), billed.language(), billed.size(), billed.billTo(),
                 billed.vendorNumber(), standing.owed(), standing.credits(),
                 Ageing.of(standing.owed(), Ageing.USUAL, standing.currency()), standing.balance(),
-                LocalDate.of(2026, 6, 2), amount("700"), movements, standing.later());
+                LocalDate.of(2026, 1, 1), amount("0"), movements, standing.later());
     }
 
     Reminder reminder() {
