@@ -118,6 +118,15 @@ a { color: inherit; text-decoration: none; }
 .choices .visits { width: 12%; }
 .choices .value { text-align: right; padding-left: 2mm; }
 .choices .payments { white-space: nowrap; }
+/* Papers about an account. */
+.lines.account .what { width: 26%; }
+.lines.account .when { width: 19%; padding-right: 2mm; }
+.lines.account .days { width: 9%; text-align: right; }
+.lines.account .amount { width: 12%; }
+.lines.account .happened { width: 58%; padding-right: 4mm; }
+.ages { margin-bottom: 1.5mm; }
+.ages th, .ages td { text-align: right; padding: 0.8mm 0 0.8mm 2mm; border-bottom: 0.3pt solid #bbbbbb; }
+.ages th { color: #444444; font-size: 8pt; border-bottom: 0.8pt solid #1a1a1a; }
 .sign { margin-top: 12mm; page-break-inside: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }

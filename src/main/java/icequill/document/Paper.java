@@ -7,7 +7,7 @@ import java.time.LocalDate;
 
 /** A document that leaves the shop. It holds only what its reader may see. */
 public sealed interface Paper permits PricedPaper, MaintenanceQuote,
-        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, ComparisonSheet {
+        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, ComparisonSheet, Statement, Reminder {
 
     Shop shop();
 

@@ -1,5 +1,7 @@
 package icequill.files;
 
+import icequill.account.AccountOf;
+import icequill.account.ReminderTerms;
 import icequill.agreement.NoticeRules;
 import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
@@ -36,6 +38,7 @@ public final class ShopFolder {
     private final Problems problems = new Problems();
     private final List<Text> texts = new ArrayList<>();
     private final Optional<Shop> shop;
+    private final ReminderTerms reminders;
     private final Optional<PricingReader.Pricing> pricing;
 
     /** A text of the shop's own, and where it stands. */
@@ -43,7 +46,10 @@ public final class ShopFolder {
 
     private ShopFolder(Path folder) {
         this.folder = folder;
-        this.shop = fields(folder.resolve(SHOP), "shop").flatMap(ShopReader::read);
+        Optional<Fields> own = fields(folder.resolve(SHOP), "shop");
+        this.shop = own.flatMap(ShopReader::read);
+        this.reminders = own.flatMap(fields -> shop.map(found -> RemindersReader.read(fields, found.currency())))
+                .orElse(ReminderTerms.USUAL);
         List<Fields> rates = yamlFiles("pricing").stream()
                 .flatMap(file -> tree(file).flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
         this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
@@ -61,6 +67,11 @@ public final class ShopFolder {
 
     public Optional<Shop> shop() {
         return shop;
+    }
+
+    /** How the shop reminds customers of what they owe. */
+    public ReminderTerms reminders() {
+        return reminders;
     }
 
     /** Empty, with a problem that says why, when rates of some kind are missing altogether. */
@@ -173,6 +184,17 @@ public final class ShopFolder {
     /** The files of all requests for brushing sheets, by name; a shop need not have any. */
     public List<Path> brushings() {
         return optional("brushing");
+    }
+
+    /** Reads a customer's account, empty also while the shop has problems; the file need not lie in the folder. */
+    public Optional<AccountOf> account(Path file) {
+        return fields(file, "account")
+                .flatMap(fields -> shop.flatMap(found -> new AccountReader(fields, found).read(nameOf(file))));
+    }
+
+    /** The files of all accounts, by name; a shop need not have any. */
+    public List<Path> accounts() {
+        return optional("accounts");
     }
 
     /** The files of all visits that are planned, by name; a shop need not have any. */

@@ -76,16 +76,18 @@ final class SiteReader {
     }
 
     private static Optional<Timeline.Entry<BillTo>> billTo(Fields entry) {
-        Optional<Address> address = entry.child("address").flatMap(ShopReader::address);
         Optional<LocalDate> from = entry.entries().containsKey("from")
                 ? entry.day("from")
                 : Optional.of(LocalDate.MIN);
-        return address
-                .flatMap(found -> from.flatMap(first -> period(entry, first, entry.day("until")))
-                        .map(period -> new Timeline.Entry<>(period,
-                                new BillTo(entry.text("name").orElse(""), entry.text("attention"), found,
-                                        entry.text("email"), entry.text("vatId")),
-                                entry.place())));
+        return billed(entry).flatMap(billTo -> from.flatMap(first -> period(entry, first, entry.day("until")))
+                .map(period -> new Timeline.Entry<>(period, billTo, entry.place())));
+    }
+
+    /** Who is billed, without the days for which that holds. */
+    static Optional<BillTo> billed(Fields entry) {
+        return entry.child("address").flatMap(ShopReader::address)
+                .map(address -> new BillTo(entry.text("name").orElse(""), entry.text("attention"), address,
+                        entry.text("email"), entry.text("vatId")));
     }
 
     /** A period, unless its end is no day, which was reported, or comes before it begins, which is reported here. */

@@ -26,6 +26,8 @@ public enum Rounding {
     RESERVE,
     /** The change of an agreement's price for the days that are left of its term. */
     PRORATION,
+    /** Interest for paying late, once for each invoice. */
+    INTEREST,
     /** A unit price that follows from cost and markup: to four decimals, so that the line is rounded only once. */
     UNIT_PRICE;
 

@@ -42,6 +42,7 @@ public final class CheckShop {
                 hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
         whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)
                 .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
+        whole.accounts().forEach(file -> AccountInHand.read(whole, file, today, problems));
         whole.credits().forEach(whole::credit);
         quotes(whole, today, problems);
         whole.agreements().forEach(file -> AgreementInHand.read(whole, file, today, problems));

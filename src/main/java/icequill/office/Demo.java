@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.document.Reminder;
 import icequill.files.ShopFolder;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
@@ -33,6 +34,7 @@ public final class Demo {
     private static final int FIRST_NUMBER = 101;
     private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
     private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
+    private static final LocalDate ACCOUNT_DAY = LocalDate.of(2026, 8, 31);
     private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
 
     private Demo() {
@@ -107,6 +109,12 @@ public final class Demo {
         for (Path brushing : ShopFolder.read(folder).brushings()) {
             progress.accept("Brushing sheet: " + brushing.getFileName());
             problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).ifPresent(papers::add);
+        }
+        for (Path account : ShopFolder.read(folder).accounts()) {
+            progress.accept("Statement and reminder: " + account.getFileName());
+            Office.Wish wish = unnumbered(ACCOUNT_DAY);
+            problems.take(office.statement(account, wish, Optional.empty())).ifPresent(papers::add);
+            problems.take(office.reminder(account, wish, Reminder.Level.SECOND)).ifPresent(papers::add);
         }
         others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));

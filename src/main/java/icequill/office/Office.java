@@ -3,8 +3,8 @@ package icequill.office;
 import icequill.document.CreditRequest;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.document.Reminder;
 import icequill.files.ShopFolder;
-import icequill.party.BillTo;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Site;
@@ -80,16 +80,17 @@ public final class Office {
     }
 
     private static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
-        return billTo(hand.site(), wish).map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
-                hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));
+        return billTo(hand.site(), wish.date())
+                .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
+                        hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));
     }
 
-    /** Who is billed for a site on the day of a paper. */
-    static Checked<BillTo> billTo(Site site, Wish wish) {
-        return site.customer().billTo().at(wish.date()).map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(
-                        new Problem(Code.MISSING, Place.ofFile("sites/" + site.id() + ".yaml"),
-                                "nobody is billed on " + wish.date(), "a billTo entry that covers the day")));
+    /** Who is billed for a site on a day. */
+    static Checked<BillTo> billTo(Site site, LocalDate day) {
+        return site.customer().billTo().at(day).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING,
+                        Place.ofFile("sites/" + site.id() + ".yaml"), "nobody is billed on " + day,
+                        "a billTo entry that covers the day")));
     }
 
     private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
@@ -131,7 +132,7 @@ public final class Office {
             return plans().quote(file, wish);
         }
         return VisitInHand.of(shop, file, visit -> wish.date())
-                .then(hand -> numbered(wish).then(sound -> billTo(hand.site(), wish))
+                .then(hand -> numbered(wish).then(sound -> billTo(hand.site(), wish.date()))
                         .then(billTo -> new RepairQuoting(folder, shop, hand, billTo, language(hand, wish)).quote(wish))
                         .then(quote -> desk
                                 .write(quote, name("quote", hand, wish), wish.extras(), quote.isDraft())
@@ -181,7 +182,34 @@ public final class Office {
                         "brushing-" + hand.site().id(), sheet.customer(), wish)));
     }
 
-    /** A paper that asks for nothing; it has no number. */
+    /**
+     * Writes what a customer owes at the end of the wish's date into papers/, in place of an earlier one of that date.
+     *
+     * @param since the first day whose movements are listed; empty for the usual one
+     */
+    public Checked<WrittenPaper> statement(Path file, Wish wish, Optional<LocalDate> since) {
+        return account(file, wish).then(hand -> write(new AccountPapers(hand, language(hand, wish)).statement(since),
+                "statement-" + hand.account().id() + "-" + wish.date(), hand.billTo().name(), wish)
+                .map(paper -> paper.noting(hand.notices())));
+    }
+
+    /** Writes a reminder of what is past due on the wish's date into papers/, in place of an earlier one of that date. */
+    public Checked<WrittenPaper> reminder(Path file, Wish wish, Reminder.Level level) {
+        return account(file, wish).then(hand -> new AccountPapers(hand, language(hand, wish)).reminder(level)
+                .then(reminder -> write(reminder, "reminder-" + hand.account().id() + "-" + wish.date(),
+                        hand.billTo().name(), wish))
+                .map(paper -> paper.noting(hand.notices())));
+    }
+
+    private Checked<AccountInHand> account(Path file, Wish wish) {
+        return AccountInHand.of(ShopFolder.read(folder), file, wish.date());
+    }
+
+    private static Language language(AccountInHand hand, Wish wish) {
+        return wish.language().or(hand::language).orElse(hand.shop().language());
+    }
+
+    /** A paper without a number of its own. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
         return unnumbered(wish).then(sound -> desk.write(paper, name, wish.extras(), true)
                 .map(files -> new WrittenPaper(name, files, customer, Optional.empty(), List.of())));

@@ -31,7 +31,7 @@ public final class PlanOffice {
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, Office.Wish wish) {
         return Office.numbered(wish).then(sound -> PlanInHand.of(ShopFolder.read(folder), file, wish.date()))
-                .then(hand -> Office.billTo(hand.setting().site(), wish)
+                .then(hand -> Office.billTo(hand.setting().site(), wish.date())
                         .then(billTo -> hand.quote(wish, billTo))
                         .then(quote -> write(quote, wish.number().map(number -> "quote-" + number)
                                 .orElse("draft-quote-" + nameOf(file)), hand.setting().site(), wish,
@@ -47,7 +47,7 @@ public final class PlanOffice {
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Checked<WrittenPaper> agreement(Path file, Office.Wish wish) {
         return Office.unnumbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
-                .then(hand -> Office.billTo(hand.setting().whole(), wish)
+                .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo).agreement(wish))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), wish,
                                 true)));
@@ -61,7 +61,7 @@ public final class PlanOffice {
      */
     public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
         return Office.numbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
-                .then(hand -> Office.billTo(hand.setting().whole(), wish)
+                .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
                         .then(invoice -> write(invoice, wish)));
     }
@@ -77,7 +77,7 @@ public final class PlanOffice {
     public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish) {
         ShopFolder shop = ShopFolder.read(folder);
         return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date()))
-                .then(hand -> Office.billTo(hand.setting().whole(), wish)
+                .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish)));
     }
 

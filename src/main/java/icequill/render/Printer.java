@@ -8,9 +8,11 @@ import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
+import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
 import icequill.document.ServiceAgreement;
+import icequill.document.Statement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.problem.Checked;
@@ -55,6 +57,8 @@ public final class Printer {
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
         case WorkSheet sheet -> fill("work-sheet.ftlh", paper, WorkSheetView.of(sheet));
         case BrushingSheet sheet -> fill("brushing-sheet.ftlh", paper, BrushingSheetView.of(sheet));
+        case Statement statement -> fill("statement.ftlh", paper, StatementView.of(statement));
+        case Reminder reminder -> fill("reminder.ftlh", paper, ReminderView.of(reminder));
         };
     }
 

@@ -151,8 +151,10 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
     /** Every kind of paper that there is. */
     public List<Paper> papers() {
         PlanFixture plans = new PlanFixture(invoice(), lines);
+        AccountFixture account = new AccountFixture(invoice(), lines);
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
-                plans.quote(), plans.agreement(), plans.installment(), plans.renewal(), plans.comparison());
+                plans.quote(), plans.agreement(), plans.installment(), plans.renewal(), plans.comparison(),
+                account.statement(), account.reminder());
     }
 
     /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */

@@ -1,0 +1,33 @@
+package icequill.account;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
+
+/**
+ * An invoice that is not wholly settled on a day.
+ *
+ * @param credited what credit notes took off it
+ * @param open the total less what was paid and credited; positive
+ * @param daysLate from the day it was due; zero or negative while it is not past due
+ */
+public record Owed(String number, LocalDate date, LocalDate due, Optional<String> purchaseOrder, MonetaryAmount total,
+        MonetaryAmount paid, MonetaryAmount credited, MonetaryAmount open, long daysLate,
+        Optional<Disputed> disputed) {
+
+    /**
+     * What the customer objects to of it.
+     *
+     * @param amount positive, and not above what is open
+     */
+    public record Disputed(MonetaryAmount amount, String reason) {}
+
+    public boolean isPastDue() {
+        return daysLate > 0;
+    }
+
+    /** What is open and not disputed. */
+    public MonetaryAmount agreed() {
+        return disputed.map(part -> open.subtract(part.amount())).orElse(open);
+    }
+}

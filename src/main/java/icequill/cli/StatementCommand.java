@@ -1,0 +1,31 @@
+package icequill.cli;
+
+import icequill.office.Office;
+import icequill.office.WrittenPaper;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes the statement of one account. */
+@Command(name = "statement", mixinStandardHelpOptions = true, description = "Writes what a customer owes at the end of a day (--date) as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill statement accounts/fernhill-hotels.yaml",
+        "  icequill statement accounts/mercado-del-mar.yaml --date 2026-08-31 --since 2026-01-01 --html"})
+final class StatementCommand extends PaperCommand {
+
+    @Option(names = "--since", paramLabel = "D", description = "List what happened from this day on. Default: 90 days before the date.")
+    private @Nullable LocalDate since;
+
+    StatementCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+        return office.statement(from, wish, Optional.ofNullable(since));
+    }
+}
