@@ -6,5 +6,7 @@ public enum ToRecord {
     /** Of the water that drains, after flushing. */
     PH,
     /** Of the sanitizer, on a test strip. */
-    STRIP
+    STRIP,
+    /** Of a machine in the condition in which it is found. */
+    LAST_CLEANED, SCALE_FOUND, SLIME_FOUND, CONDENSER_FOUND, LEAKS_FOUND
 }

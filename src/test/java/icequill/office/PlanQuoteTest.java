@@ -159,6 +159,31 @@ class PlanQuoteTest {
                 .anyMatch(row -> row.contains("included calls") && row.contains("42.00"));
     }
 
+    /** A clinic's plan of the shop's own: a full clean every third month and light visits between, twelve in all. */
+    @Test
+    void quote_tierOfTheShopsOwn_isOfferedBesideTheOthers() throws IOException {
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        String slots = ("      - {name: {en: clean, es: limpieza}, scope: full-clean}\n"
+                + "      - {name: {en: light, es: ligera}, scope: light-visit}\n".repeat(2)).repeat(4);
+        Files.writeString(tiers, Files.readString(tiers) + """
+                \n  - id: monthly
+                    name: {en: monthly, es: mensual}
+                    slots:
+                """.replace("                ", "") + slots
+                + "    response: {standard: 4, after-hours: 8, sundays-and-holidays: 12}\n"
+                + "    priceStep: 5.00\n    renewalCap: 4\n");
+
+        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), wish()).orElseThrow();
+
+        List<List<String>> monthly = earnings.rows().stream().filter(row -> row.getFirst().equals("monthly")).toList();
+        assertThat(monthly).hasSize(13);
+        // A light visit takes 20 + 6 + 10 + 8 + 4 = 48 minutes, for which the minimum of 60 is billed: 52.00 + 98.00.
+        assertThat(monthly.get(1)).contains("48", "150.00");
+        assertThat(printed().choice("Agreement, monthly")).hasSize(3);
+        // 4 full cleans, two of them with a filter, and 8 light visits: 1,242.66 + 8 x 150.00 = 2,442.66, to 5.00.
+        assertThat(printed().choice("Agreement, monthly").getFirst()).isEqualTo("2,445.00");
+    }
+
     private PrintedQuote printed() throws IOException {
         return PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst());
     }
