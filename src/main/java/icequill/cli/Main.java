@@ -18,7 +18,8 @@ import picocli.CommandLine.TypeConversionException;
 /** The program's entry. */
 @Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, subcommands = {
         NewCommand.class, CheckCommand.class, PriceCommand.class, InvoiceCommand.class, CreditCommand.class,
-        QuoteCommand.class, RecordCommand.class, WorksheetCommand.class, BrushingCommand.class, DemoCommand.class,
+        QuoteCommand.class, RecordCommand.class, WorksheetCommand.class, PlanCommand.class, BrushingCommand.class,
+        DemoCommand.class,
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", footerHeading = "%nStart here:%n", footer = {
                 "  icequill demo                            see everything at work for an invented shop",
                 "  icequill new my-shop                     make a folder for your own shop",

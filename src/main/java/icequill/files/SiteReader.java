@@ -7,6 +7,7 @@ import icequill.party.BillTo;
 import icequill.party.Certificate;
 import icequill.party.Customer;
 import icequill.party.Language;
+import icequill.party.Layout;
 import icequill.party.Machine;
 import icequill.party.Period;
 import icequill.party.Site;
@@ -44,7 +45,8 @@ final class SiteReader {
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
                 fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
                 fields.text("roof"),
-                machines));
+                machines, fields.child("layout").map(layout -> new LayoutReader(layout, fields.ids("machines")).read())
+                        .orElse(Layout.USUAL)));
     }
 
     private Set<Month> season() {

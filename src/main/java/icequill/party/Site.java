@@ -19,7 +19,7 @@ import java.util.Set;
 public record Site(String id, Customer customer, String name, Optional<String> storeNumber, Address address,
         SiteKind kind,
         BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access, Set<Month> season,
-        Optional<String> parking, Optional<String> roof, List<Machine> machines) {
+        Optional<String> parking, Optional<String> roof, List<Machine> machines, Layout layout) {
 
     public Site {
         season = Set.copyOf(season);

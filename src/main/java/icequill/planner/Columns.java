@@ -4,10 +4,7 @@ import icequill.work.MachineState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * What a {@link Draft} keeps of the past, by position: when each person is free; for each machine when it is ready for the tasks of
@@ -24,11 +21,9 @@ final class Columns {
     private final int[] flush;
     private final int[] timerOf;
     private final int[] flushedBy;
-    private final int[] groupEnd;
-    private final int[] groupStart;
+    private final Turns turns;
     private final int[][] before;
     private final int[][] raises;
-    private final List<Integer> inTurn;
 
     Columns(Network network, Crew crew) {
         this.network = network;
@@ -36,8 +31,7 @@ final class Columns {
         int size = network.size();
         timerOf = new int[size];
         flushedBy = new int[size];
-        groupStart = new int[size];
-        groupEnd = new int[size];
+        turns = new Turns(network);
         Arrays.fill(timerOf, -1);
         Arrays.fill(flushedBy, -1);
         List<Integer> pours = new ArrayList<>();
@@ -48,25 +42,15 @@ final class Columns {
                 flushedBy[flush] = pours.size();
                 pours.add(task);
             }
-            groupStart[task] = task > 0 && sameGroup(task - 1, task) ? groupStart[task - 1] : task;
-        }
-        for (int task = size - 1; task >= 0; task--) {
-            groupEnd[task] = task + 1 < size && sameGroup(task, task + 1) ? groupEnd[task + 1] : task + 1;
         }
         flush = pours.stream().mapToInt(network::flushAfter).toArray();
         pouring = pours.stream().mapToInt(Integer::intValue).toArray();
-        inTurn = IntStream.range(0, machines()).boxed().sorted(Comparator.comparing(this::isLast)).toList();
         before = new int[size][];
         raises = new int[size][];
         for (int task = 0; task < size; task++) {
             before[task] = exclusions(task, true);
             raises[task] = exclusions(task, false);
         }
-    }
-
-    private boolean sameGroup(int one, int other) {
-        return network.machine[one] == network.machine[other]
-                && network.tasks.get(one).order() == network.tasks.get(other).order();
     }
 
     /** The columns of the sets that must be over before a task, or of those it belongs to. */
@@ -169,12 +153,8 @@ final class Columns {
         return network.tasks.get(pouring[timer]).timer().orElseThrow().most();
     }
 
-    int groupStart(int task) {
-        return groupStart[task];
-    }
-
-    int groupEnd(int task) {
-        return groupEnd[task];
+    Turns turns() {
+        return turns;
     }
 
     /** A task was placed: what it makes later. */
@@ -190,7 +170,7 @@ final class Columns {
 
     /** When the last task of a group was placed, the next group's turn has come. */
     void closeGroup(int[] way, int task, BitSet done) {
-        if (done.nextClearBit(groupStart[task]) < groupEnd[task]) {
+        if (!turns.isGroupDone(task, done)) {
             return;
         }
         for (int row = 0; row < rows(); row++) {
@@ -204,60 +184,15 @@ final class Columns {
 
     /** Nothing can begin at a machine sooner than somebody is there, and nothing at all when its tasks are done. */
     void settle(int[] way, int from, int machine, int soonest, BitSet done) {
-        boolean over = isOver(machine, done);
+        boolean over = turns.isOver(machine, done);
         for (int i = 0; i < PER_MACHINE; i++) {
             int column = from + machine(machine) + i;
             way[column] = over ? Network.NONE : i < 2 ? Math.max(way[column], soonest) : way[column];
         }
     }
 
-    boolean isOver(int machine, BitSet done) {
-        for (int task = 0; task < network.size(); task++) {
-            if (network.machine[task] == machine && !done.get(task)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** The machines in the order in which they can be done one by one: those that must go off last come last. */
-    List<Integer> inTurn() {
-        return inTurn;
-    }
-
-    private boolean isLast(int machine) {
-        return network.exclusions.stream().anyMatch(exclusion -> !exclusion.free()
-                && exclusion.other().stream().anyMatch(task -> network.machine[task] == machine));
-    }
-
-    /** Whether a task is next at its machine, and no set of tasks is open that excludes it. */
-    boolean isReady(int task, BitSet done) {
-        if (done.get(task)) {
-            return false;
-        }
-        for (int earlier = groupStart[task] - 1; earlier >= 0
-                && network.machine[earlier] == network.machine[task]; earlier--) {
-            if (!done.get(earlier)) {
-                return false;
-            }
-        }
-        for (Network.Exclusion exclusion : network.exclusions) {
-            if ((exclusion.one().contains(task) && exclusion.free() && isOpen(exclusion.other(), done))
-                    || (exclusion.other().contains(task) && isBlocked(exclusion, done))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean isBlocked(Network.Exclusion exclusion, BitSet done) {
-        return exclusion.free()
-                ? isOpen(exclusion.one(), done)
-                : !exclusion.one().stream().allMatch(done::get);
-    }
-
-    private static boolean isOpen(Set<Integer> tasks, BitSet done) {
-        long placed = tasks.stream().filter(done::get).count();
-        return placed > 0 && placed < tasks.size();
+    /** Whether a row says anything: the beginning always, a timer while it runs. */
+    boolean isOpen(int[] way, int row) {
+        return row == 0 || way[row * width() + pour(row - 1)] == 0;
     }
 }

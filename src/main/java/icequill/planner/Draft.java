@@ -58,7 +58,7 @@ final class Draft {
     }
 
     private int walk(int person, int machine) {
-        return place[person] < 0 ? 0 : network.walks.between(place[person], machine);
+        return network.walks.from(place[person], machine);
     }
 
     /** When somebody can be at a machine. */
@@ -115,7 +115,7 @@ final class Draft {
         int[] next = way.clone();
         int[] begin = new int[rows];
         for (int row = 0; row < rows; row++) {
-            begin[row] = isOpen(row) ? begin(row, task, people) : Network.NONE;
+            begin[row] = columns.isOpen(way, row) ? begin(row, task, people) : Network.NONE;
             place(next, row * width, begin[row], task, people);
         }
         if (begin[0] < newest() && aim != Aim.ONE_BY_ONE) {
@@ -144,11 +144,7 @@ final class Draft {
         }
         next[columns.walked()] = aim == Aim.WALKING ? walked : 0;
         Draft draft = new Draft(columns, next, placed, places, walked, new Step(task, people, last));
-        return draft.canFlush() ? draft.settled() : null;
-    }
-
-    private boolean isOpen(int row) {
-        return row == 0 || way[row * columns.width() + columns.pour(row - 1)] == 0;
+        return draft.flushes().arePossible() ? draft.settled() : null;
     }
 
     private void place(int[] next, int from, int begin, int task, int[] people) {
@@ -198,66 +194,13 @@ final class Draft {
         return true;
     }
 
-    /**
-     * Whether somebody can still be back in time for each flush that is due, and whether so many people as there are can share
-     * them: a person does two only if one can be begun in time after the other.
-     */
-    private boolean canFlush() {
-        int[] due = new int[columns.timers()];
-        int count = 0;
-        for (int timer = 0; timer < columns.timers(); timer++) {
-            if (isOpen(timer + 1)) {
-                if (back(timer, timer) > columns.most(timer)) {
-                    return false;
-                }
-                due[count++] = timer;
-            }
-        }
-        if (count <= place.length) {
-            return true;
-        }
-        int pairs = 0;
-        int alone = 0;
-        for (int i = 0; i < count; i++) {
-            boolean paired = false;
-            for (int j = 0; j < count; j++) {
-                boolean both = i != j && (follows(due[i], due[j]) || follows(due[j], due[i]));
-                paired |= both;
-                pairs += both && i < j ? 1 : 0;
-            }
-            alone += paired ? 0 : 1;
-        }
-        return alone <= place.length && pairs >= count - place.length;
-    }
-
     /** By how many minutes pourings will have to be put off, by what can be seen so far. */
     int lateness() {
-        int minutes = 0;
-        for (int timer = 0; timer < columns.timers(); timer++) {
-            if (isOpen(timer + 1)) {
-                int begin = Math.max(newest(), back(timer, -1));
-                minutes += Math.max(0, begin - way[columns.pour(timer)] - columns.most(timer));
-            }
-        }
-        return minutes;
+        return flushes().lateness(newest());
     }
 
-    /** The soonest at which somebody can begin the flush of a timer, counted from when another was started; -1 for the beginning. */
-    private int back(int timer, int from) {
-        int row = (from + 1) * columns.width();
-        int machine = network.machine[columns.pouring(timer)];
-        int soonest = Integer.MAX_VALUE;
-        for (int person = 0; person < place.length; person++) {
-            soonest = Math.min(soonest, way[row + columns.free(person)] + walk(person, machine));
-        }
-        return Math.max(soonest, way[row + columns.ready(columns.flush(timer))]);
-    }
-
-    /** Whether one person can begin one flush in time after another. */
-    private boolean follows(int first, int second) {
-        int flush = columns.flush(first);
-        int walk = network.walks.between(network.machine[flush], network.machine[columns.flush(second)]);
-        return back(first, second) + network.duration[flush] + walk <= columns.most(second);
+    private DueFlushes flushes() {
+        return new DueFlushes(columns, way, place);
     }
 
     /** A machine that is ready before anybody can be there is as good as one that is ready when the first is there. */

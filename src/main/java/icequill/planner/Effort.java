@@ -10,8 +10,16 @@ import icequill.problem.Check;
  */
 public record Effort(int nodes, int width) {
 
-    /** Enough to prove most visits to three machines; a few seconds at most. */
+    /** Enough to prove most visits to three machines. */
     public static final Effort USUAL = new Effort(1_000_000, 1 << 14);
+
+    /** A task of a large visit takes longer to be placed, so fewer are tried: some seconds in all. */
+    private static final int SHARED = 45_000_000;
+
+    /** The usual effort, less where there are many tasks. */
+    public static Effort of(VisitWork work) {
+        return new Effort(Math.min(USUAL.nodes(), SHARED / work.tasks().size()), USUAL.width());
+    }
 
     public Effort {
         Check.inRange(nodes, 1, Integer.MAX_VALUE, "nodes");

@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 final class Layers {
 
-    /** How much the walking so far and the chains ahead count beside the minutes that cannot be shared any more. */
+    /** Of equally promising drafts: what a minute of the crew counts, and how many minutes of chains ahead count as much as one. */
     private static final int WASTE = 4;
     private static final int AHEAD = 8;
 
@@ -101,7 +101,7 @@ final class Layers {
 
     private void extend(Draft draft, Map<Key, List<Ranked>> next) {
         for (int task = 0; task < network.size(); task++) {
-            if (!columns.isReady(task, draft.done) || isTwinOfUntouched(task, draft) || isNotNow(task, draft)) {
+            if (!columns.turns().isReady(task, draft.done) || isTwinOfUntouched(task, draft) || isNotNow(task, draft)) {
                 continue;
             }
             for (int[] people : choices(draft, task)) {
@@ -150,8 +150,8 @@ final class Layers {
             return false;
         }
         int machine = network.machine[task];
-        return isUntouched(machine, draft) && columns.inTurn().stream()
-                .takeWhile(other -> other != machine).anyMatch(other -> !columns.isOver(other, draft.done));
+        return isUntouched(machine, draft) && columns.turns().inTurn().stream()
+                .takeWhile(other -> other != machine).anyMatch(other -> !columns.turns().isOver(other, draft.done));
     }
 
     private List<int[]> choices(Draft draft, int task) {
@@ -193,8 +193,7 @@ final class Layers {
         int chains = 0;
         for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
             minutes += network.duration[task] * network.people[task] + spared[task];
-            if (columns.groupStart(task) == 0 || network.machine[columns.groupStart(task) - 1] != network.machine[task]
-                    || draft.done.get(columns.groupStart(task) - 1)) {
+            if (columns.turns().isNext(task, draft.done)) {
                 int chain = Math.max(draft.ready(task), draft.newest()) + network.tail[task];
                 chains += chain;
                 soonest = Math.max(soonest, chain);

@@ -41,7 +41,7 @@ final class Search {
     }
 
     private Draft sequential() {
-        return new Layers(new Columns(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, effort.nodes(), Integer.MAX_VALUE,
+        return new Layers(new Columns(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
                 Integer.MAX_VALUE).best().orElseThrow();
     }
 

@@ -79,6 +79,11 @@ public final class Walks {
         return minutes[from][to];
     }
 
+    /** The same; nobody walks to his first machine, which is from -1. */
+    int from(int from, int to) {
+        return from < 0 ? 0 : minutes[from][to];
+    }
+
     /** The shortest walk to a machine from any other; 0 when it stands alone. */
     int arrival(int machine) {
         int least = Integer.MAX_VALUE;

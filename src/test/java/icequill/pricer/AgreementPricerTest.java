@@ -254,7 +254,7 @@ class AgreementPricerTest {
     private static Site access(Site site, LocalTime from, LocalTime until) {
         return new Site(site.id(), site.customer(), site.name(), site.storeNumber(), site.address(), site.kind(),
                 site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
-                site.parking(), site.roof(), site.machines());
+                site.parking(), site.roof(), site.machines(), site.layout());
     }
 
     private static List<String> nets(PricedSlot slot) {
