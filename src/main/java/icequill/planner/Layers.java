@@ -16,9 +16,8 @@ import java.util.Optional;
  */
 final class Layers {
 
-    /** Of equally promising drafts: what a minute of the crew counts, and how many minutes of chains ahead count as much as one. */
-    private static final int WASTE = 4;
-    private static final int AHEAD = 8;
+    /** How much a minute counts by which a pouring must be put off: it holds up others, which cannot be seen yet. */
+    private static final int LATE = 2;
 
     private final Network network;
     private final Columns columns;
@@ -190,17 +189,15 @@ final class Layers {
             minutes += Math.max(draft.free(person), draft.newest());
         }
         int soonest = draft.end();
-        int chains = 0;
         for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
             minutes += network.duration[task] * network.people[task] + spared[task];
             if (columns.turns().isNext(task, draft.done)) {
                 int chain = Math.max(draft.ready(task), draft.newest()) + network.tail[task];
-                chains += chain;
                 soonest = Math.max(soonest, chain);
             }
         }
         soonest = Math.max(soonest, Math.ceilDiv(minutes, columns.crew()));
         int promise = aim == Aim.WALKING ? draft.walking : soonest;
-        return new Ranked(draft, soonest, promise + draft.lateness(), minutes * WASTE + chains / AHEAD);
+        return new Ranked(draft, soonest, promise + LATE * draft.lateness(), minutes);
     }
 }
