@@ -14,6 +14,7 @@ import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Conditions;
 import icequill.party.Customer;
+import icequill.party.Layout;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.party.SiteKind;
@@ -34,6 +35,7 @@ import icequill.work.Band;
 import icequill.work.BandWeek;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
+import icequill.work.Dust;
 import icequill.work.Holiday;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
@@ -129,10 +131,12 @@ public final class RatesFixture {
     private static List<Task> tasks() {
         Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8"), step("800", "16")), Place.NOWHERE);
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
-                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20,
+                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
+                Dust.NEITHER,
                 List.of(dose), List.of(Caution.GLOVES_AND_EYES), Procedure.NONE, Place.NOWHERE);
         Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
-                Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, List.of(),
+                Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1, Dust.RAISES,
+                List.of(),
                 List.of(Caution.NYLON_BRUSH_ONLY), Procedure.NONE, Place.NOWHERE);
         return List.of(descale, brush);
     }
@@ -223,7 +227,8 @@ public final class RatesFixture {
                 Conditions.UNKNOWN, new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(),
                 Optional.empty(),
                 Optional.empty(), List.of(head,
-                        machine("flaker", Machine.Make.CONTINUOUS, "900")));
+                        machine("flaker", Machine.Make.CONTINUOUS, "900")),
+                Layout.USUAL);
     }
 
     private static Machine machine(String id, Machine.Make make, String harvestRate) {

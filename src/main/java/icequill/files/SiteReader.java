@@ -8,6 +8,7 @@ import icequill.party.Certificate;
 import icequill.party.Conditions;
 import icequill.party.Customer;
 import icequill.party.Language;
+import icequill.party.Layout;
 import icequill.party.Machine;
 import icequill.party.Period;
 import icequill.party.Site;
@@ -46,7 +47,8 @@ final class SiteReader {
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
                 fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
                 fields.text("roof"),
-                machines));
+                machines, fields.child("layout").map(layout -> new LayoutReader(layout, fields.ids("machines")).read())
+                        .orElse(Layout.USUAL)));
     }
 
     private static Conditions conditions(Fields entry) {

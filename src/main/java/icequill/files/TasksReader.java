@@ -4,6 +4,7 @@ import icequill.party.Machine;
 import icequill.problem.Code;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
+import icequill.work.Dust;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Task;
@@ -33,7 +34,8 @@ record TasksReader(Fields fields, Set<String> materials) {
         return entry.wording("name").map(name -> new Task(id, name, constants(entry, "makes", Machine.Make.class),
                 constants(entry, "coolings", Machine.Cooling.class), chargeClass.get(), state.get(),
                 entry.integer("order").orElse(0), entry.integer("attended").orElse(0),
-                entry.integer("unattended").orElse(0),
+                entry.integer("unattended").orElse(0), entry.integer("people").orElse(1),
+                entry.constant("dust", Dust.class).orElse(Dust.NEITHER),
                 entry.children("doses").stream().flatMap(dose -> dose(dose).stream()).toList(),
                 entry.leaves("cautions").stream()
                         .flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
@@ -47,7 +49,7 @@ record TasksReader(Fields fields, Set<String> materials) {
                         .flatMap(leaf -> Fields.constantOf(leaf.text(), ToRecord.class).stream()).toList());
     }
 
-    private static Optional<Procedure.Timer> timer(Fields entry) {
+    static Optional<Procedure.Timer> timer(Fields entry) {
         Optional<Integer> least = entry.integer("least");
         Optional<Integer> most = entry.integer("most");
         if (least.isEmpty() || most.isEmpty() || least.get() < 0) {

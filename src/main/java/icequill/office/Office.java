@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The office of one shop folder. Each call reads the folder anew, so that it always works with what stands there now. */
 public final class Office {
@@ -163,6 +164,15 @@ public final class Office {
     Checked<WrittenPaper> record(VisitInHand hand, Wish wish) {
         return write(new RecordAssembly(hand, language(hand, wish)).record(wish.date()), "record-" + hand.visit().id(),
                 hand.site().customer().name(), wish);
+    }
+
+    /**
+     * The shortest safe timetable of a planned visit.
+     *
+     * @param crew how many come; empty for those whom the visit names
+     */
+    public Checked<PlanSheet> plan(Path file, OptionalInt crew) {
+        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> Planning.of(hand, crew).sheet());
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */

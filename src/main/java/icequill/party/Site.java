@@ -21,7 +21,7 @@ public record Site(String id, Customer customer, String name, Optional<String> s
         SiteKind kind,
         Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
         Set<Month> season,
-        Optional<String> parking, Optional<String> roof, List<Machine> machines) {
+        Optional<String> parking, Optional<String> roof, List<Machine> machines, Layout layout) {
 
     public Site {
         season = Set.copyOf(season);
@@ -35,6 +35,7 @@ public record Site(String id, Customer customer, String name, Optional<String> s
     /** The same site with only some of its machines, in the site's order. */
     public Site only(Set<String> ids) {
         return new Site(id, customer, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
-                parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList());
+                parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
+                layout);
     }
 }

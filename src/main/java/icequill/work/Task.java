@@ -16,12 +16,14 @@ import java.util.Set;
  * @param order its place in the order of a visit, low first
  * @param attended minutes with a technician at the machine
  * @param unattended minutes that pass by themselves afterwards
+ * @param people it takes at the same time, from 1
  * @param cautions to be said with it, every time
  * @param procedure how it is carried out
  */
 public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
         ChargeClass chargeClass,
-        MachineState state, int order, int attended, int unattended, List<Dose> doses, List<Caution> cautions,
+        MachineState state, int order, int attended, int unattended, int people, Dust dust, List<Dose> doses,
+        List<Caution> cautions,
         Procedure procedure, Place place) {
 
     public Task {

@@ -255,7 +255,7 @@ class AgreementPricerTest {
         return new Site(site.id(), site.customer(), site.name(), site.storeNumber(), site.address(), site.kind(),
                 site.conditions(),
                 site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
-                site.parking(), site.roof(), site.machines());
+                site.parking(), site.roof(), site.machines(), site.layout());
     }
 
     private static List<String> nets(PricedSlot slot) {

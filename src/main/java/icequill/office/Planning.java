@@ -1,0 +1,47 @@
+package icequill.office;
+
+import icequill.planner.Crew;
+import icequill.planner.Effort;
+import icequill.planner.Planner;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problems;
+import icequill.work.Attendance;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+
+/**
+ * Plans a visit.
+ *
+ * @param people names of those who come
+ */
+record Planning(VisitInHand hand, List<String> people) {
+
+    /**
+     * For those whom the visit names, or for so many whose names are not known yet.
+     *
+     * @param crew how many; empty for those of the visit
+     */
+    static Planning of(VisitInHand hand, OptionalInt crew) {
+        List<String> named = hand.visit().people().stream().map(Attendance::person).toList();
+        return new Planning(hand, crew.isEmpty()
+                ? named
+                : IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList());
+    }
+
+    Checked<PlanSheet> sheet() {
+        return crew().then(crew -> new PlanAssembly(hand).work()
+                .then(work -> Planner.plan(work, crew, Effort.of(work)).map(table -> new PlanSheet(table,
+                        people, new Alarms(hand.visit().id(), hand.visit().began().toInstant(), table)))));
+    }
+
+    private Checked<Crew> crew() {
+        Problems problems = new Problems();
+        if (people.isEmpty() || people.size() > Crew.MOST) {
+            problems.add(Code.OUT_OF_RANGE, hand.visit().place(), people.size() + " people come",
+                    "from 1 to " + Crew.MOST + " for a timetable");
+        }
+        return problems.or(() -> new Crew(people.size()));
+    }
+}

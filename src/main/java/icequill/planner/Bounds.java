@@ -1,0 +1,129 @@
+package icequill.planner;
+
+import icequill.work.MachineState;
+
+/** What no timetable can undercut, by arithmetic alone. */
+record Bounds(Network network, Crew crew) {
+
+    /** The larger of the longest chain and the shared work. */
+    int least() {
+        return Math.max(chain(), shared());
+    }
+
+    /** The longest of the machines' chains: tasks and waits one after another, as if every machine had people of its own. */
+    int chain() {
+        int longest = 0;
+        for (int task = 0; task < network.size(); task++) {
+            longest = Math.max(longest, network.head[task] + network.tail[task]);
+            longest = Math.max(longest, group(task));
+        }
+        return longest;
+    }
+
+    /** The chain through a machine's tasks of equal order, whose minutes the crew shares. */
+    private int group(int first) {
+        int minutes = 0;
+        int head = Integer.MAX_VALUE;
+        int rest = Integer.MAX_VALUE;
+        for (int task = 0; task < network.size(); task++) {
+            if (network.machine[task] == network.machine[first]
+                    && network.tasks.get(task).order() == network.tasks.get(first).order()) {
+                minutes += network.duration[task] * network.people[task];
+                head = Math.min(head, network.head[task]);
+                rest = Math.min(rest, network.tail[task] - network.duration[task]);
+            }
+        }
+        return head + Math.ceilDiv(minutes, crew.size()) + rest;
+    }
+
+    /**
+     * Attended minutes of all people, and the walks and idle minutes that no order of work can spare them, shared out over the
+     * crew. Everybody's first arrival is free, at the dearest machine.
+     */
+    int shared() {
+        int minutes = attended();
+        int dearest = 0;
+        for (int machine = 0; machine < network.walks.machines().size(); machine++) {
+            int arrival = network.walks.arrival(machine);
+            if (hasWork(machine)) {
+                minutes += arrival;
+                dearest = Math.max(dearest, arrival);
+            }
+        }
+        for (int task = 0; task < network.size(); task++) {
+            minutes += spared(task);
+        }
+        return Math.ceilDiv(Math.max(0, minutes - crew.size() * dearest), crew.size());
+    }
+
+    int attended() {
+        int minutes = 0;
+        for (int task = 0; task < network.size(); task++) {
+            minutes += network.duration[task] * network.people[task];
+        }
+        return minutes;
+    }
+
+    private boolean hasWork(int machine) {
+        for (int task = 0; task < network.size(); task++) {
+            if (network.machine[task] == machine && network.people[task] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * What the wait after a task costs at least: whoever does the next task either came within the wait, or stayed and was idle
+     * but for tasks that fit into it. The waits counted at a machine follow one another, so no minute is counted twice.
+     */
+    int spared(int task) {
+        int next = next(task);
+        if (network.pause[task] == 0 || next < 0 || network.people[next] == 0 || within(task)) {
+            return 0;
+        }
+        int idle = network.lag[task][next] - network.duration[task];
+        for (int other = 0; other < network.size(); other++) {
+            boolean fits = other != task && other != next && network.machine[other] == network.machine[task]
+                    && !network.before(other, task) && !network.before(next, other);
+            idle -= fits ? network.duration[other] * network.people[other] : 0;
+        }
+        return Math.max(0, Math.min(idle, network.walks.arrival(network.machine[task])));
+    }
+
+    /**
+     * The same for every task, as far as it is sure to be spent after the task has begun: a walk that ends within the wait may
+     * have begun before it.
+     */
+    int[] sparedAfterStart() {
+        int[] spared = new int[network.size()];
+        for (int task = 0; task < spared.length; task++) {
+            spared[task] = Math.min(spared(task), network.duration[task]);
+        }
+        return spared;
+    }
+
+    /** The first task that must wait for the wait after this one to pass; -1 if none. */
+    private int next(int task) {
+        for (int other = task + 1; other < network.size() && network.machine[other] == network.machine[task]; other++) {
+            if (network.tasks.get(other).state() != MachineState.ANY
+                    && network.lag[task][other] >= network.whole(task)) {
+                return other;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether a wait lies within that of an earlier task, which is counted already. */
+    private boolean within(int task) {
+        for (int earlier = 0; earlier < task; earlier++) {
+            int next = network.machine[earlier] == network.machine[task] && network.pause[earlier] > 0
+                    ? next(earlier)
+                    : -1;
+            if (next > task && network.people[next] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

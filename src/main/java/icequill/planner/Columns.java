@@ -1,0 +1,198 @@
+package icequill.planner;
+
+import icequill.work.MachineState;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * What a {@link Draft} keeps of the past, by position: when each person is free; for each machine when it is ready for the tasks of
+ * its present group (tasks of equal order) and of the next, each for tasks that may use a wait and for others; when each set of
+ * tasks that excludes another is over; when the whole is over; when each running timer was started.
+ */
+final class Columns {
+
+    private static final int PER_MACHINE = 4;
+
+    private final Network network;
+    private final int crew;
+    private final int[] pouring;
+    private final int[] flush;
+    private final int[] timerOf;
+    private final int[] flushedBy;
+    private final Turns turns;
+    private final int[][] before;
+    private final int[][] raises;
+
+    Columns(Network network, Crew crew) {
+        this.network = network;
+        this.crew = crew.size();
+        int size = network.size();
+        timerOf = new int[size];
+        flushedBy = new int[size];
+        turns = new Turns(network);
+        Arrays.fill(timerOf, -1);
+        Arrays.fill(flushedBy, -1);
+        List<Integer> pours = new ArrayList<>();
+        for (int task = 0; task < size; task++) {
+            int flush = network.tasks.get(task).timer().isPresent() ? network.flushAfter(task) : -1;
+            if (flush >= 0) {
+                timerOf[task] = pours.size();
+                flushedBy[flush] = pours.size();
+                pours.add(task);
+            }
+        }
+        flush = pours.stream().mapToInt(network::flushAfter).toArray();
+        pouring = pours.stream().mapToInt(Integer::intValue).toArray();
+        before = new int[size][];
+        raises = new int[size][];
+        for (int task = 0; task < size; task++) {
+            before[task] = exclusions(task, true);
+            raises[task] = exclusions(task, false);
+        }
+    }
+
+    /** The columns of the sets that must be over before a task, or of those it belongs to. */
+    private int[] exclusions(int task, boolean others) {
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < network.exclusions.size(); i++) {
+            Network.Exclusion exclusion = network.exclusions.get(i);
+            if (exclusion.one().contains(task)) {
+                found.add(exclusion(i) + (others ? 1 : 0));
+            }
+            if (exclusion.other().contains(task)) {
+                found.add(exclusion(i) + (others ? 0 : 1));
+            }
+        }
+        return found.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    Network network() {
+        return network;
+    }
+
+    int crew() {
+        return crew;
+    }
+
+    int machines() {
+        return network.walks.machines().size();
+    }
+
+    int timers() {
+        return pouring.length;
+    }
+
+    int rows() {
+        return 1 + timers();
+    }
+
+    int width() {
+        return end() + 3 + timers();
+    }
+
+    int free(int person) {
+        return person;
+    }
+
+    private int machine(int machine) {
+        return crew + PER_MACHINE * machine;
+    }
+
+    private int exclusion(int which) {
+        return machine(machines()) + 2 * which;
+    }
+
+    int end() {
+        return exclusion(network.exclusions.size());
+    }
+
+    int newest() {
+        return end() + 1;
+    }
+
+    /** What was walked, where that counts; otherwise always 0. */
+    int walked() {
+        return end() + 2;
+    }
+
+    int pour(int timer) {
+        return end() + 3 + timer;
+    }
+
+    int ready(int task) {
+        return machine(network.machine[task]) + (usesWaits(task) ? 0 : 1);
+    }
+
+    private boolean usesWaits(int task) {
+        return network.tasks.get(task).state() == MachineState.ANY;
+    }
+
+    int[] overBefore(int task) {
+        return before[task];
+    }
+
+    int timerOf(int task) {
+        return timerOf[task];
+    }
+
+    int flushedBy(int task) {
+        return flushedBy[task];
+    }
+
+    int pouring(int timer) {
+        return pouring[timer];
+    }
+
+    int flush(int timer) {
+        return flush[timer];
+    }
+
+    int most(int timer) {
+        return network.tasks.get(pouring[timer]).timer().orElseThrow().most();
+    }
+
+    Turns turns() {
+        return turns;
+    }
+
+    /** A task was placed: what it makes later. */
+    void raise(int[] way, int from, int task, int over, int whole) {
+        int next = from + machine(network.machine[task]) + 2;
+        way[next] = Math.max(way[next], over);
+        way[next + 1] = Math.max(way[next + 1], whole);
+        for (int column : raises[task]) {
+            way[from + column] = Math.max(way[from + column], whole);
+        }
+        way[from + end()] = Math.max(way[from + end()], whole);
+    }
+
+    /** When the last task of a group was placed, the next group's turn has come. */
+    void closeGroup(int[] way, int task, BitSet done) {
+        if (!turns.isGroupDone(task, done)) {
+            return;
+        }
+        for (int row = 0; row < rows(); row++) {
+            int present = row * width() + machine(network.machine[task]);
+            for (int i = 0; i < 2; i++) {
+                way[present + i] = Math.max(way[present + i], way[present + 2 + i]);
+                way[present + 2 + i] = row == 0 ? 0 : Network.NONE;
+            }
+        }
+    }
+
+    /** Nothing can begin at a machine sooner than somebody is there, and nothing at all when its tasks are done. */
+    void settle(int[] way, int from, int machine, int soonest, BitSet done) {
+        boolean over = turns.isOver(machine, done);
+        for (int i = 0; i < PER_MACHINE; i++) {
+            int column = from + machine(machine) + i;
+            way[column] = over ? Network.NONE : i < 2 ? Math.max(way[column], soonest) : way[column];
+        }
+    }
+
+    /** Whether a row says anything: the beginning always, a timer while it runs. */
+    boolean isOpen(int[] way, int row) {
+        return row == 0 || way[row * width() + pour(row - 1)] == 0;
+    }
+}

@@ -1,0 +1,245 @@
+package icequill.planner;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A timetable in the making: some tasks placed, each person's in a sequence. Of all that was placed only that is kept which what
+ * comes later can feel: the longest ways from the beginning of the visit, and from each pouring whose timer runs, to when people
+ * are free, machines ready and the whole over. With them a pouring can still be put off for a flush, and two drafts of the same
+ * tasks can be compared: one is no worse than another when none of its ways is longer.
+ */
+final class Draft {
+
+    private final Columns columns;
+    private final Network network;
+    /** One row for the beginning, then one for each timer; a column for each thing that {@link Columns} names. */
+    private final int[] way;
+    final BitSet done;
+    /** At which machine each person is; -1 before his first task. */
+    final int[] place;
+    final int walking;
+    final @Nullable Step last;
+
+    /** A task as it was placed, and who does it. */
+    static final class Step {
+        final int task;
+        final int[] people;
+        final @Nullable Step previous;
+
+        private Step(int task, int[] people, @Nullable Step previous) {
+            this.task = task;
+            this.people = people;
+            this.previous = previous;
+        }
+    }
+
+    private Draft(Columns columns, int[] way, BitSet done, int[] place, int walking, @Nullable Step last) {
+        this.columns = columns;
+        this.network = columns.network();
+        this.way = way;
+        this.done = done;
+        this.place = place;
+        this.walking = walking;
+        this.last = last;
+    }
+
+    static Draft empty(Columns columns) {
+        int[] way = new int[columns.rows() * columns.width()];
+        Arrays.fill(way, Network.NONE);
+        Arrays.fill(way, 0, columns.width(), 0);
+        for (int timer = 0; timer < columns.timers(); timer++) {
+            way[columns.pour(timer)] = Network.NONE;
+        }
+        int[] place = new int[columns.crew()];
+        Arrays.fill(place, -1);
+        return new Draft(columns, way, new BitSet(), place, 0, null);
+    }
+
+    private int walk(int person, int machine) {
+        return network.walks.from(place[person], machine);
+    }
+
+    /** When somebody can be at a machine. */
+    int arrival(int person, int machine) {
+        return way[columns.free(person)] + walk(person, machine);
+    }
+
+    int free(int person) {
+        return way[columns.free(person)];
+    }
+
+    /** When the task placed last begins, before which none that comes later does. */
+    int newest() {
+        return way[columns.newest()];
+    }
+
+    /** When everything placed so far is over, waits included. */
+    int end() {
+        return way[columns.end()];
+    }
+
+    /** When the machine of a task is ready for it. */
+    int ready(int task) {
+        return ready(0, task);
+    }
+
+    private int ready(int row, int task) {
+        int from = row * columns.width();
+        int ready = way[from + columns.ready(task)];
+        for (int over : columns.overBefore(task)) {
+            ready = Math.max(ready, way[from + over]);
+        }
+        return ready;
+    }
+
+    private int begin(int row, int task, int[] people) {
+        int begin = ready(row, task);
+        for (int person : people) {
+            begin = Math.max(begin,
+                    way[row * columns.width() + columns.free(person)] + walk(person, network.machine[task]));
+        }
+        return begin;
+    }
+
+    /**
+     * With one more task at the end of some people's sequences; null when a timer would run out, whatever is put off for it.
+     * Where the end is aimed at, also when it would begin before the task placed last: the same comes about by placing them
+     * the other way round.
+     */
+    @Nullable
+    Draft with(int task, int[] people, Aim aim) {
+        int rows = columns.rows();
+        int width = columns.width();
+        int[] next = way.clone();
+        int[] begin = new int[rows];
+        for (int row = 0; row < rows; row++) {
+            begin[row] = columns.isOpen(way, row) ? begin(row, task, people) : Network.NONE;
+            place(next, row * width, begin[row], task, people);
+        }
+        if (begin[0] < newest() && aim != Aim.ONE_BY_ONE) {
+            return null;
+        }
+        next[columns.newest()] = aim == Aim.ONE_BY_ONE ? 0 : begin[0];
+        int timer = columns.timerOf(task);
+        if (timer >= 0) {
+            start(next, timer, task, people);
+            for (int row = 0; row < rows; row++) {
+                next[row * width + columns.pour(timer)] = row == timer + 1 ? 0 : begin[row];
+            }
+        }
+        int flushed = columns.flushedBy(task);
+        if (flushed >= 0 && !putOff(next, begin, flushed)) {
+            return null;
+        }
+        BitSet placed = (BitSet) done.clone();
+        placed.set(task);
+        columns.closeGroup(next, task, placed);
+        int walked = walking;
+        int[] places = place.clone();
+        for (int person : people) {
+            walked += walk(person, network.machine[task]);
+            places[person] = network.machine[task];
+        }
+        next[columns.walked()] = aim == Aim.WALKING ? walked : 0;
+        Draft draft = new Draft(columns, next, placed, places, walked, new Step(task, people, last));
+        return draft.flushes().arePossible() ? draft.settled() : null;
+    }
+
+    private void place(int[] next, int from, int begin, int task, int[] people) {
+        if (begin < 0 && from > 0 && begin <= Network.NONE / 2) {
+            return;
+        }
+        int over = begin + network.duration[task];
+        for (int person : people) {
+            next[from + columns.free(person)] = over;
+        }
+        columns.raise(next, from, task, over, begin + network.whole(task));
+    }
+
+    private void start(int[] next, int timer, int task, int[] people) {
+        int from = (timer + 1) * columns.width();
+        Arrays.fill(next, from, from + columns.width(), Network.NONE);
+        place(next, from, 0, task, people);
+    }
+
+    /** Puts a pouring off until its flush is in time, and all that follows from it; false when that is no help. */
+    private boolean putOff(int[] next, int[] begin, int timer) {
+        int width = columns.width();
+        int most = columns.most(timer);
+        int poured = (timer + 1) * width;
+        if (begin[timer + 1] > most) {
+            return false;
+        }
+        for (int row = 0; row < columns.rows(); row++) {
+            int later = begin[row] - most;
+            if (row == timer + 1 || begin[row] <= Network.NONE / 2
+                    || later <= next[row * width + columns.pour(timer)]) {
+                continue;
+            }
+            for (int column = 0; column < width; column++) {
+                if (next[poured + column] > Network.NONE / 2) {
+                    next[row * width + column] = Math.max(next[row * width + column], later + next[poured + column]);
+                }
+            }
+            if (row > 0 && next[row * width + columns.pour(row - 1)] > 0) {
+                return false;
+            }
+        }
+        Arrays.fill(next, poured, poured + width, Network.NONE);
+        for (int row = 0; row < columns.rows(); row++) {
+            next[row * width + columns.pour(timer)] = Network.NONE;
+        }
+        return true;
+    }
+
+    /** By how many minutes pourings will have to be put off, by what can be seen so far. */
+    int lateness() {
+        return flushes().lateness(newest());
+    }
+
+    private DueFlushes flushes() {
+        return new DueFlushes(columns, way, place);
+    }
+
+    /** A machine that is ready before anybody can be there is as good as one that is ready when the first is there. */
+    private Draft settled() {
+        for (int row = 0; row < columns.rows(); row++) {
+            for (int machine = 0; machine < columns.machines(); machine++) {
+                int soonest = Integer.MAX_VALUE;
+                for (int person = 0; person < place.length; person++) {
+                    soonest = Math.min(soonest,
+                            way[row * columns.width() + columns.free(person)] + walk(person, machine));
+                }
+                columns.settle(way, row * columns.width(), machine, row == 0 ? Math.max(soonest, newest()) : soonest,
+                        done);
+            }
+        }
+        return this;
+    }
+
+    /** Whether two people are in the same situation. */
+    boolean isAlike(int one, int other) {
+        if (place[one] != place[other]) {
+            return false;
+        }
+        for (int row = 0; row < columns.rows(); row++) {
+            int from = row * columns.width();
+            if (way[from + columns.free(one)] != way[from + columns.free(other)]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether nothing that comes later can be sooner after the other; both of the same tasks, with people at the same places. */
+    boolean isNoWorse(Draft other) {
+        for (int i = 0; i < way.length; i++) {
+            if (way[i] > other.way[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,203 @@
+package icequill.planner;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Builds timetables layer by layer: all drafts with one task, then all with two, and so on, without those that are no better than
+ * another of the same tasks, and without those that cannot become shorter than what is known. While a layer holds fewer drafts
+ * than its width allows, nothing else is lost, and what comes out is proven; a full layer keeps the most promising.
+ */
+final class Layers {
+
+    /** How much a minute counts by which a pouring must be put off: it holds up others, which cannot be seen yet. */
+    private static final int LATE = 2;
+
+    private final Network network;
+    private final Columns columns;
+    private final Aim aim;
+    private final int width;
+    private final int mostNodes;
+    private final int end;
+    private final int walking;
+    private final int[] spared;
+    private final int[] twins;
+    private int nodes;
+    private int lost = Integer.MAX_VALUE;
+
+    /**
+     * Layers.
+     *
+     * @param width how many drafts a layer holds
+     * @param nodes how many placings are tried before it gives up
+     * @param end before which a timetable must end
+     * @param walking minutes below which it must stay
+     */
+    Layers(Columns columns, Aim aim, int width, int nodes, int end, int walking) {
+        this.network = columns.network();
+        this.columns = columns;
+        this.aim = aim;
+        this.width = width;
+        this.mostNodes = nodes;
+        this.end = end;
+        this.walking = walking;
+        this.spared = new Bounds(network, new Crew(columns.crew())).sparedAfterStart();
+        this.twins = Twins.of(network);
+    }
+
+    /**
+     * A draft.
+     *
+     * @param end the least that the end will be
+     * @param promise what is least in the most promising one
+     * @param waste by which equally promising ones are told apart
+     */
+    private record Ranked(Draft draft, int end, int promise, int waste) {}
+
+    private record Key(BitSet done, List<Integer> place) {}
+
+    /** The least end that a draft had which was left out for want of room; the largest integer when none was. */
+    int lost() {
+        return lost;
+    }
+
+    int nodes() {
+        return nodes;
+    }
+
+    /** The best timetable that ends before the limit; empty when none was found. */
+    Optional<Draft> best() {
+        List<Draft> drafts = List.of(Draft.empty(columns));
+        for (int depth = 0; depth < network.size(); depth++) {
+            if (nodes >= mostNodes) {
+                drafts.forEach(draft -> lost = Math.min(lost, ranked(draft).end()));
+                return Optional.empty();
+            }
+            Map<Key, List<Ranked>> next = new LinkedHashMap<>();
+            for (Draft draft : drafts) {
+                extend(draft, next);
+            }
+            drafts = keep(next);
+        }
+        return drafts.stream().min(Comparator.comparingInt(Draft::end).thenComparingInt(draft -> draft.walking));
+    }
+
+    private List<Draft> keep(Map<Key, List<Ranked>> next) {
+        List<Ranked> all = new ArrayList<>();
+        next.values().forEach(all::addAll);
+        all.sort(Comparator.comparingInt(Ranked::promise).thenComparingInt(Ranked::waste));
+        for (int i = width; i < all.size(); i++) {
+            lost = Math.min(lost, all.get(i).end());
+        }
+        return all.stream().limit(width).map(Ranked::draft).toList();
+    }
+
+    private void extend(Draft draft, Map<Key, List<Ranked>> next) {
+        for (int task = 0; task < network.size(); task++) {
+            if (!columns.turns().isReady(task, draft.done) || isTwinOfUntouched(task, draft) || isNotNow(task, draft)) {
+                continue;
+            }
+            for (int[] people : choices(draft, task)) {
+                nodes++;
+                Draft one = draft.with(task, people, aim);
+                if (one != null) {
+                    Ranked ranked = ranked(one);
+                    if (ranked.end() < end && one.walking < walking) {
+                        add(ranked, next.computeIfAbsent(
+                                new Key(one.done, Arrays.stream(one.place).boxed().toList()),
+                                key -> new ArrayList<>()));
+                    }
+                }
+            }
+        }
+    }
+
+    private static void add(Ranked ranked, List<Ranked> same) {
+        for (Ranked other : same) {
+            if (other.draft().isNoWorse(ranked.draft())) {
+                return;
+            }
+        }
+        same.removeIf(other -> ranked.draft().isNoWorse(other.draft()));
+        same.add(ranked);
+    }
+
+    /** Of machines that are alike in everything and untouched yet, the first is taken first. */
+    private boolean isTwinOfUntouched(int task, Draft draft) {
+        int twin = twins[network.machine[task]];
+        return twin >= 0 && isUntouched(network.machine[task], draft) && isUntouched(twin, draft);
+    }
+
+    private boolean isUntouched(int machine, Draft draft) {
+        for (int task = draft.done.nextSetBit(0); task >= 0; task = draft.done.nextSetBit(task + 1)) {
+            if (network.machine[task] == machine) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Where machines are done one by one: whether another is open, or comes before it. */
+    private boolean isNotNow(int task, Draft draft) {
+        if (aim != Aim.ONE_BY_ONE) {
+            return false;
+        }
+        int machine = network.machine[task];
+        return isUntouched(machine, draft) && columns.turns().inTurn().stream()
+                .takeWhile(other -> other != machine).anyMatch(other -> !columns.turns().isOver(other, draft.done));
+    }
+
+    private List<int[]> choices(Draft draft, int task) {
+        List<int[]> choices = new ArrayList<>();
+        choose(draft, network.people[task], 0, new int[0], choices);
+        return choices;
+    }
+
+    /** Every set of people; of people in the same situation the first ones. */
+    private void choose(Draft draft, int needed, int from, int[] chosen, List<int[]> choices) {
+        if (chosen.length == needed) {
+            choices.add(chosen);
+            return;
+        }
+        for (int person = from; person < columns.crew(); person++) {
+            if (isFirstOfItsKind(draft, person, from)) {
+                int[] more = Arrays.copyOf(chosen, chosen.length + 1);
+                more[chosen.length] = person;
+                choose(draft, needed, person + 1, more, choices);
+            }
+        }
+    }
+
+    private static boolean isFirstOfItsKind(Draft draft, int person, int from) {
+        for (int other = from; other < person; other++) {
+            if (draft.isAlike(other, person)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Ranked ranked(Draft draft) {
+        int minutes = 0;
+        for (int person = 0; person < columns.crew(); person++) {
+            minutes += Math.max(draft.free(person), draft.newest());
+        }
+        int soonest = draft.end();
+        for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
+            minutes += network.duration[task] * network.people[task] + spared[task];
+            if (columns.turns().isNext(task, draft.done)) {
+                int chain = Math.max(draft.ready(task), draft.newest()) + network.tail[task];
+                soonest = Math.max(soonest, chain);
+            }
+        }
+        soonest = Math.max(soonest, Math.ceilDiv(minutes, columns.crew()));
+        int promise = aim == Aim.WALKING ? draft.walking : soonest;
+        return new Ranked(draft, soonest, promise + LATE * draft.lateness(), minutes);
+    }
+}

@@ -1,0 +1,66 @@
+package icequill.planner;
+
+import icequill.problem.Check;
+import icequill.work.MachineState;
+import java.util.List;
+
+/**
+ * When each task of a visit is done, and by whom. Minutes count from the beginning of the visit.
+ *
+ * @param minutes until everything is done, waits included
+ * @param bound no timetable for this crew is shorter; at most {@code minutes}
+ * @param walking minutes of all people together
+ * @param crew how many people it was made for
+ * @param entries by start, then by machine, then by task
+ */
+public record Timetable(int minutes, int bound, int walking, int crew, List<Entry> entries) {
+
+    /**
+     * A task, or the wait after it.
+     *
+     * @param machine by id
+     * @param task by name
+     * @param kind whether somebody is at it
+     * @param people who, numbered from 0, rising; none for a wait, nor for a task of no minutes
+     * @param start inclusive
+     * @param end exclusive
+     */
+    public record Entry(String machine, String task, Kind kind, MachineState state, List<Integer> people, int start,
+            int end) {
+        public Entry {
+            people = List.copyOf(people);
+            Check.inRange(start, 0, end, "start");
+            Check.that(people.isEmpty() || kind == Kind.TASK, "nobody is needed for a wait: " + task);
+        }
+    }
+
+    /** What an entry is. */
+    public enum Kind {
+        TASK,
+        /** Minutes that pass by themselves after the task of the same name. */
+        WAIT
+    }
+
+    public Timetable {
+        entries = List.copyOf(entries);
+        Check.inRange(bound, 0, minutes, "bound");
+    }
+
+    /** Whether no shorter one exists. */
+    public boolean proven() {
+        return bound == minutes;
+    }
+
+    /** How much longer it may be than the shortest, in minutes. */
+    public int gap() {
+        return minutes - bound;
+    }
+
+    /**
+     * The minutes to be priced, one number for each person who has something to do: they come and leave together, so each stays
+     * to the end.
+     */
+    public List<Integer> crewMinutes() {
+        return entries.stream().flatMap(entry -> entry.people().stream()).distinct().map(person -> minutes).toList();
+    }
+}

@@ -1,0 +1,97 @@
+package icequill.planner;
+
+import icequill.problem.Check;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * Minutes of walking from machine to machine, the same both ways, over the shortest way.
+ */
+public final class Walks {
+
+    /** The most minutes of one walk. */
+    public static final int LONGEST = 60;
+
+    private final List<String> machines;
+    private final int[][] minutes;
+
+    /**
+     * A way between two machines.
+     *
+     * @param minutes from 0 to {@link Walks#LONGEST}; 0 says that both stand in the same room
+     */
+    public record Way(String one, String other, int minutes) {
+        public Way {
+            Check.inRange(minutes, 0, LONGEST, "minutes");
+        }
+    }
+
+    private Walks(List<String> machines, int[][] minutes) {
+        this.machines = machines;
+        this.minutes = minutes;
+    }
+
+    /**
+     * Walks between machines.
+     *
+     * @param usual minutes between two for which nothing else is said, from 0 to {@link #LONGEST}
+     * @param ways those that are said; a way to a machine that is not listed is of no account
+     */
+    public static Walks of(List<String> machines, int usual, Collection<Way> ways) {
+        Check.inRange(usual, 0, LONGEST, "usual");
+        List<String> known = List.copyOf(machines);
+        int[][] minutes = new int[known.size()][known.size()];
+        for (int i = 0; i < minutes.length; i++) {
+            Arrays.fill(minutes[i], usual);
+            minutes[i][i] = 0;
+        }
+        for (Way way : ways) {
+            int one = known.indexOf(way.one());
+            int other = known.indexOf(way.other());
+            if (one >= 0 && other >= 0 && one != other) {
+                minutes[one][other] = way.minutes();
+                minutes[other][one] = way.minutes();
+            }
+        }
+        shorten(minutes);
+        return new Walks(known, minutes);
+    }
+
+    /** Nobody walks from one to another when it is shorter by way of a third. */
+    private static void shorten(int[][] minutes) {
+        for (int by = 0; by < minutes.length; by++) {
+            for (int from = 0; from < minutes.length; from++) {
+                for (int to = 0; to < minutes.length; to++) {
+                    minutes[from][to] = Math.min(minutes[from][to], minutes[from][by] + minutes[by][to]);
+                }
+            }
+        }
+    }
+
+    /** In the order in which they were given. */
+    public List<String> machines() {
+        return machines;
+    }
+
+    /** Minutes from one machine to another, both by position. */
+    int between(int from, int to) {
+        return minutes[from][to];
+    }
+
+    /** The same; nobody walks to his first machine, which is from -1. */
+    int from(int from, int to) {
+        return from < 0 ? 0 : minutes[from][to];
+    }
+
+    /** The shortest walk to a machine from any other; 0 when it stands alone. */
+    int arrival(int machine) {
+        int least = Integer.MAX_VALUE;
+        for (int from = 0; from < minutes.length; from++) {
+            if (from != machine) {
+                least = Math.min(least, minutes[from][machine]);
+            }
+        }
+        return least == Integer.MAX_VALUE ? 0 : least;
+    }
+}

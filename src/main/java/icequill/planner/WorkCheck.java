@@ -1,0 +1,101 @@
+package icequill.planner;
+
+import icequill.problem.Code;
+import icequill.problem.Problems;
+import icequill.work.Dust;
+import icequill.work.MachineState;
+import icequill.work.Procedure;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds why a visit cannot be done as it is planned, whatever the times. Where nothing is found, a timetable exists. */
+record WorkCheck(VisitWork work, Crew crew) {
+
+    Problems problems() {
+        Problems problems = new Problems();
+        work.tasks().stream().filter(task -> task.people() > crew.size() && task.attended() > 0)
+                .forEach(task -> problems.add(Code.OUT_OF_RANGE, task.place(),
+                        at(task) + " takes " + task.people() + " people, but only " + crew.size() + " come",
+                        "a crew of at least " + task.people()));
+        for (String machine : work.walks().machines()) {
+            List<PlanTask> tasks = work.tasksAt(machine).stream().sorted(Comparator.comparingInt(PlanTask::order))
+                    .toList();
+            tasks.stream().filter(task -> task.timer().isPresent()).forEach(task -> timer(task, tasks, problems));
+            pump(tasks, problems);
+            dust(tasks, problems);
+        }
+        work.neverBothOff().forEach(pair -> restart(pair, problems));
+        return problems;
+    }
+
+    private void timer(PlanTask pour, List<PlanTask> tasks, Problems problems) {
+        Optional<PlanTask> flush = tasks.stream().filter(task -> task.flushes() && task.order() > pour.order())
+                .findFirst();
+        if (flush.isEmpty()) {
+            problems.add(Code.MISSING, pour.place(), at(pour) + " is not flushed out afterwards",
+                    "a task that flushes, later in the order");
+            return;
+        }
+        int most = pour.timer().map(Procedure.Timer::most).orElseThrow();
+        int between = tasks.stream()
+                .filter(task -> task.order() > pour.order() && task.order() < flush.get().order())
+                .mapToInt(task -> task.attended() + task.pause()).sum();
+        int soonest = pour.attended() + pour.pause() + between;
+        if (soonest > most) {
+            problems.add(Code.OUT_OF_RANGE, pour.place(),
+                    "nobody can begin \"" + flush.get().name() + "\" in time: from the start of " + at(pour) + " it is "
+                            + soonest + " minutes at the soonest (" + pour.attended() + " to pour, " + pour.pause()
+                            + " to circulate" + (between == 0 ? "" : ", " + between + " of tasks between") + ")",
+                    "at most " + most + " minutes, so that the cleaner does not eat the plating");
+        }
+    }
+
+    /** Nothing that needs the plug pulled stands between the first pouring or flushing and the last circulating task. */
+    private static void pump(List<PlanTask> tasks, Problems problems) {
+        List<PlanTask> wet = tasks.stream().filter(task -> task.timer().isPresent() || task.flushes()).toList();
+        List<PlanTask> circulating = tasks.stream().filter(task -> task.state() == MachineState.CIRCULATING).toList();
+        if (wet.isEmpty() || circulating.isEmpty()) {
+            return;
+        }
+        tasks.stream()
+                .filter(task -> task.state() == MachineState.DE_ENERGIZED && task.order() >= wet.getFirst().order()
+                        && task.order() <= circulating.getLast().order())
+                .forEach(task -> problems.add(Code.WRONG_ORDER, task.place(),
+                        at(task) + " would come while the pump runs, between \"" + wet.getFirst().name() + "\" and \""
+                                + circulating.getLast().name() + "\"",
+                        "de-energized work before pouring or after the sanitizer's wait"));
+    }
+
+    private static void dust(List<PlanTask> tasks, Problems problems) {
+        Optional<PlanTask> clean = tasks.stream().filter(task -> task.dust() == Dust.SPOILED).findFirst();
+        clean.ifPresent(spoiled -> tasks.stream()
+                .filter(task -> task.dust() == Dust.RAISES && task.order() >= spoiled.order())
+                .forEach(task -> problems.add(Code.WRONG_ORDER, task.place(),
+                        at(task) + " raises dust but does not come before \"" + spoiled.name() + "\"",
+                        "dusty work earlier in the order than what dust spoils")));
+    }
+
+    private void restart(VisitWork.Pair pair, Problems problems) {
+        Optional<PlanTask> one = lastStop(pair.one());
+        Optional<PlanTask> other = lastStop(pair.other());
+        if (one.isPresent() && other.isPresent() && !restarted(one.get()) && !restarted(other.get())) {
+            problems.add(Code.MISSING, one.get().place(), "\"" + pair.one() + "\" and \"" + pair.other()
+                    + "\" must not be off together, but neither is started again",
+                    "a task in the state making-ice after the others, at one of them at least");
+        }
+    }
+
+    private Optional<PlanTask> lastStop(String machine) {
+        return work.tasksAt(machine).stream().filter(Network::stops).max(Comparator.comparingInt(PlanTask::order));
+    }
+
+    private boolean restarted(PlanTask stop) {
+        return work.tasksAt(stop.machine()).stream()
+                .anyMatch(task -> task.state() == MachineState.MAKING_ICE && task.order() > stop.order());
+    }
+
+    private static String at(PlanTask task) {
+        return "\"" + task.name() + "\" at \"" + task.machine() + "\"";
+    }
+}

@@ -1,0 +1,93 @@
+package icequill.planner;
+
+import icequill.planner.Timetable.Entry;
+import icequill.planner.Timetable.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Tries every start of every task with everybody, for longer and longer ends: slow, and plain enough to be believed. */
+record EveryStart(VisitWork work, int crew, List<PlanTask> tasks, int end) {
+
+    static int shortest(VisitWork work, int crew) {
+        List<PlanTask> tasks = work.tasks().stream().sorted(Comparator.comparing(PlanTask::machine)
+                .thenComparingInt(PlanTask::order)).toList();
+        return IntStream.iterate(0, end -> end + 1)
+                .filter(end -> new EveryStart(work, crew, tasks, end).fits(new ArrayList<>())).findFirst()
+                .orElseThrow();
+    }
+
+    private boolean fits(List<Entry> placed) {
+        if (placed.size() == tasks.size()) {
+            return isAllowed(placed);
+        }
+        PlanTask task = tasks.get(placed.size());
+        int last = end - task.attended() - task.pause();
+        for (int start = soonest(task, placed); start <= last; start++) {
+            for (List<Integer> people : choices(task.people())) {
+                Entry entry = new Entry(task.machine(), task.name(), Kind.TASK, task.state(), people, start,
+                        start + task.attended());
+                if (placed.stream().noneMatch(other -> collides(other, entry))) {
+                    placed.add(entry);
+                    boolean found = fits(placed);
+                    placed.removeLast();
+                    if (found) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Tasks are placed by machine and order, so none begins before those of lower order that are placed. */
+    private int soonest(PlanTask task, List<Entry> placed) {
+        int soonest = 0;
+        for (int i = 0; i < placed.size(); i++) {
+            PlanTask other = tasks.get(i);
+            if (other.machine().equals(task.machine()) && other.order() < task.order()) {
+                soonest = Math.max(soonest, placed.get(i).end());
+            }
+        }
+        return soonest;
+    }
+
+    private boolean collides(Entry one, Entry other) {
+        List<String> machines = work.walks().machines();
+        int walk = work.walks().between(machines.indexOf(one.machine()), machines.indexOf(other.machine()));
+        return one.people().stream().anyMatch(other.people()::contains) && one.start() < other.end() + walk
+                && other.start() < one.end() + walk;
+    }
+
+    private List<List<Integer>> choices(int needed) {
+        return needed == crew
+                ? List.of(IntStream.range(0, crew).boxed().toList())
+                : IntStream.range(0, crew).mapToObj(List::of).toList();
+    }
+
+    private boolean isAllowed(List<Entry> placed) {
+        try {
+            TimetableRules.check(work, crew, new Timetable(placedEnd(placed), 0, walking(placed), crew, placed));
+            return true;
+        } catch (AssertionError broken) {
+            return false;
+        }
+    }
+
+    private int placedEnd(List<Entry> placed) {
+        return placed.stream().mapToInt(Entry::end).max().orElse(0);
+    }
+
+    private int walking(List<Entry> placed) {
+        return IntStream.range(0, crew).map(person -> walking(person, placed)).sum();
+    }
+
+    private int walking(int person, List<Entry> placed) {
+        List<String> machines = work.walks().machines();
+        List<Entry> mine = placed.stream().filter(entry -> entry.people().contains(person))
+                .sorted(Comparator.comparingInt(Entry::start)).toList();
+        return IntStream.range(1, mine.size()).map(i -> work.walks().between(
+                machines.indexOf(mine.get(i - 1).machine()), machines.indexOf(mine.get(i).machine()))).sum();
+    }
+}

@@ -1,0 +1,138 @@
+package icequill.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.work.Dust;
+import icequill.work.MachineState;
+import icequill.work.Procedure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+
+/** What holds of every visit, asked of generated ones. */
+class PlannerPropertiesTest {
+
+    private static final Effort EFFORT = new Effort(60_000, 1 << 12);
+
+    /** A visit and how many come. */
+    record Case(VisitWork work, int crew) {
+
+        Timetable plan(int size) {
+            return Planner.plan(work, new Crew(size), EFFORT).orElseThrow();
+        }
+    }
+
+    @Property(tries = 60, seed = "20260714", shrinking = ShrinkingMode.OFF)
+    void plan_keepsEveryRule(@ForAll("visits") Case visit) {
+        TimetableRules.check(visit.work(), visit.crew(), visit.plan(visit.crew()));
+        TimetableRules.check(visit.work(), visit.crew(),
+                Planner.oneAfterAnother(visit.work(), new Crew(visit.crew())).orElseThrow());
+    }
+
+    @Property(tries = 60, seed = "20260715", shrinking = ShrinkingMode.OFF)
+    void plan_isBetweenItsBoundsAndOneAfterAnother(@ForAll("visits") Case visit) {
+        Timetable table = visit.plan(visit.crew());
+        int attended = visit.work().tasks().stream().mapToInt(task -> task.attended() * task.people()).sum();
+
+        assertThat(table.minutes()).isLessThanOrEqualTo(
+                Planner.oneAfterAnother(visit.work(), new Crew(visit.crew())).orElseThrow().minutes());
+        assertThat(table.minutes() * visit.crew()).isGreaterThanOrEqualTo(attended);
+        for (PlanTask task : visit.work().tasks()) {
+            assertThat(table.minutes()).isGreaterThanOrEqualTo(chainThrough(task, visit.work()));
+        }
+    }
+
+    /** Every task of a lower order comes before, and its wait too where the machine's state is at stake. */
+    private static int chainThrough(PlanTask last, VisitWork work) {
+        return last.attended() + last.pause() + work.tasksAt(last.machine()).stream()
+                .filter(task -> task.order() < last.order()).mapToInt(task -> chainThrough(task, work)
+                        - (last.state() == MachineState.ANY ? task.pause() : 0))
+                .max().orElse(0);
+    }
+
+    @Property(tries = 40, seed = "20260716", shrinking = ShrinkingMode.OFF)
+    void plan_oneMoreTechnician_takesNoLonger(@ForAll("visits") Case visit) {
+        Timetable fewer = visit.plan(visit.crew());
+        Timetable more = visit.plan(visit.crew() + 1);
+
+        if (more.proven()) {
+            assertThat(more.minutes()).isLessThanOrEqualTo(fewer.minutes());
+        }
+        assertThat(more.bound()).isLessThanOrEqualTo(fewer.minutes());
+    }
+
+    @Property(tries = 40, seed = "20260717", shrinking = ShrinkingMode.OFF)
+    void plan_smallVisit_isAsShortAsTheSolverFinds(@ForAll("smallVisits") Case visit) {
+        Timetable table = visit.plan(visit.crew());
+
+        assertThat(table.proven()).isTrue();
+        assertThat(new ConstraintModel(visit.work(), visit.crew(), table.minutes() + 5).shortest())
+                .isEqualTo(table.minutes());
+    }
+
+    @Property(tries = 40, seed = "20260718", shrinking = ShrinkingMode.OFF)
+    void plan_tinyVisit_isAsShortAsTryingEverything(@ForAll("tinyVisits") Case visit) {
+        Timetable table = visit.plan(visit.crew());
+
+        assertThat(table.proven()).isTrue();
+        assertThat(EveryStart.shortest(visit.work(), visit.crew())).isEqualTo(table.minutes());
+    }
+
+    @Provide
+    Arbitrary<Case> visits() {
+        return Arbitraries.integers().between(0, 1_000_000).map(seed -> visit(new Random(seed), 4, 7, 12));
+    }
+
+    @Provide
+    Arbitrary<Case> smallVisits() {
+        return Arbitraries.integers().between(0, 1_000_000).map(seed -> visit(new Random(seed), 2, 4, 6));
+    }
+
+    @Provide
+    Arbitrary<Case> tinyVisits() {
+        return Arbitraries.integers().between(0, 1_000_000).map(seed -> visit(new Random(seed), 2, 2, 2));
+    }
+
+    /** Machines with some of the usual tasks each, in all the ways that a timetable can feel. */
+    private static Case visit(Random random, int machines, int tasks, int longest) {
+        int crew = 1 + random.nextInt(2);
+        List<String> names = Visits.names(1 + random.nextInt(machines));
+        List<PlanTask> all = new ArrayList<>();
+        for (String name : names) {
+            all.addAll(machine(name, random, crew, tasks, longest));
+        }
+        Walks walks = Walks.of(names, random.nextInt(3), List.of(new Walks.Way("m0", "m1", random.nextInt(4))));
+        boolean pair = names.size() > 1 && random.nextInt(3) == 0;
+        return new Case(
+                new VisitWork(walks, pair ? List.of(new VisitWork.Pair("m0", "m1")) : List.of(), all), crew);
+    }
+
+    private static List<PlanTask> machine(String name, Random random, int crew, int most, int longest) {
+        List<PlanTask> tasks = new ArrayList<>();
+        int[] minutes = random.ints(8, 1, longest + 1).toArray();
+        int least = 1 + random.nextInt(longest);
+        int slack = random.nextInt(3);
+        tasks.add(Visits.task(name, "read", MachineState.MAKING_ICE, 10, minutes[0], random.nextInt(longest)));
+        tasks.add(Visits.with(Visits.task(name, "brush", MachineState.DE_ENERGIZED, 30, minutes[1], 0),
+                1 + random.nextInt(crew), random.nextBoolean() ? Dust.RAISES : Dust.NEITHER));
+        tasks.add(Visits.task(name, "wash", MachineState.DE_ENERGIZED, 30, minutes[2], 0));
+        tasks.add(Visits.with(Visits.task(name, "sanitize", MachineState.CIRCULATING, 80, minutes[3], minutes[4]), 1,
+                random.nextBoolean() ? Dust.SPOILED : Dust.NEITHER));
+        tasks.add(Visits.task(name, "bin", MachineState.ANY, 90, minutes[5], 0));
+        while (tasks.size() > Math.max(1, most - 3)) {
+            tasks.remove(random.nextInt(tasks.size()));
+        }
+        if (most > 2 || random.nextBoolean()) {
+            tasks.add(Visits.pour(name, 60, minutes[6], 0, new Procedure.Timer(least, minutes[6] + least + slack)));
+            tasks.add(Visits.flush(name, 70, minutes[7]));
+        }
+        tasks.add(Visits.task(name, "restart", MachineState.MAKING_ICE, 100, 1, 0));
+        return tasks;
+    }
+}

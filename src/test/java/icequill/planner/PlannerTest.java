@@ -1,0 +1,237 @@
+package icequill.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.work.Dust;
+import icequill.work.MachineState;
+import icequill.work.Procedure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class PlannerTest {
+
+    private static final List<String> TWO = List.of("a", "b");
+
+    private static Timetable plan(VisitWork work, int crew) {
+        Timetable table = Planner.plan(work, new Crew(crew), Effort.USUAL).orElseThrow();
+        TimetableRules.check(work, crew, table);
+        return table;
+    }
+
+    private static List<PlanTask> both(List<PlanTask> one, List<PlanTask> other) {
+        return Stream.concat(one.stream(), other.stream()).toList();
+    }
+
+    private static VisitWork wetAndJob(Procedure.Timer timer) {
+        return Visits.work(0, TWO,
+                both(Visits.wet("a", timer), List.of(Visits.task("b", "job", MachineState.ANY, 10, 30, 0))));
+    }
+
+    private static VisitWork pairOf(int walk) {
+        return Visits.work(walk, TWO, both(Visits.wet("a", Visits.TIMER), Visits.wet("b", Visits.TIMER)));
+    }
+
+    static Stream<Arguments> provenByHand() {
+        return Stream.of(
+                // 4 + 10 + 3 + 20 + 9 + 2 + 10 + 4: the bin fits into the sanitizer's wait
+                Arguments.of("one machine with condenser and bin", Visits.work(2, List.of("a"), Visits.full("a")), 1,
+                        62),
+                // the second machine's flush begins 13 after the first one's: 9 to flush, 2 to sanitize, 2 to walk
+                Arguments.of("two machines, one person", pairOf(2), 1, 65),
+                // each has a person of its own: the chain 4 + 3 + 20 + 9 + 2 + 10 + 4
+                Arguments.of("two machines, two people", pairOf(2), 2, 52),
+                // 30 minutes fit into no window of 22, so they go into the sanitizer's wait, 20 longer than it
+                Arguments.of("a job too long for the window", wetAndJob(Visits.TIMER), 1, 72),
+                // without the limit they go into the circulation, 10 longer than it
+                Arguments.of("the same without a limit", wetAndJob(new Procedure.Timer(20, 400)), 1, 62),
+                // attended work longer than any wait: 3 x 30 and two walks
+                Arguments.of("three jobs, one person", Visits.work(5, List.of("a", "b", "c"),
+                        List.of(Visits.task("a", "job", MachineState.ANY, 1, 30, 0),
+                                Visits.task("b", "job", MachineState.ANY, 1, 30, 0),
+                                Visits.task("c", "job", MachineState.ANY, 1, 30, 0))),
+                        1, 100),
+                Arguments.of("three jobs, two people", Visits.work(5, List.of("a", "b", "c"),
+                        List.of(Visits.task("a", "job", MachineState.ANY, 1, 30, 0),
+                                Visits.task("b", "job", MachineState.ANY, 1, 30, 0),
+                                Visits.task("c", "job", MachineState.ANY, 1, 30, 0))),
+                        2, 65),
+                // waiting longer than the work: 5 + 5 + 90 at the second machine
+                Arguments.of("waits longer than work", Visits.work(0, TWO,
+                        List.of(Visits.task("a", "read", MachineState.MAKING_ICE, 1, 5, 90),
+                                Visits.task("b", "read", MachineState.MAKING_ICE, 1, 5, 90))),
+                        1, 100),
+                // two lift it together for 10, then each does a job of 20 on his own
+                Arguments.of("a task for two", Visits.work(0, TWO,
+                        List.of(Visits.with(Visits.task("a", "lift", MachineState.DE_ENERGIZED, 1, 10, 0), 2,
+                                Dust.NEITHER),
+                                Visits.task("a", "wash", MachineState.DE_ENERGIZED, 2, 20, 0),
+                                Visits.task("b", "wash", MachineState.DE_ENERGIZED, 2, 20, 0))),
+                        2, 30),
+                // one goes off when the other is on again: twice the chain, with the walk in between, which a second person spares
+                Arguments.of("never both off, one person", Visits.neverBothOff(pairOf(2), "a", "b"), 1, 106),
+                Arguments.of("never both off, two people", Visits.neverBothOff(pairOf(2), "a", "b"), 2, 104),
+                // side by side in equal order, as states allow it
+                Arguments.of("equal order, two people", Visits.work(0, List.of("a"),
+                        List.of(Visits.task("a", "wash", MachineState.DE_ENERGIZED, 1, 12, 0),
+                                Visits.task("a", "filter", MachineState.DE_ENERGIZED, 1, 8, 0))),
+                        2, 12),
+                Arguments.of("equal order, other states", Visits.work(0, List.of("a"),
+                        List.of(Visits.task("a", "wash", MachineState.DE_ENERGIZED, 1, 12, 0),
+                                Visits.task("a", "drain", MachineState.CIRCULATING, 1, 8, 0))),
+                        2, 20),
+                // in one room the dust of 10 comes before or after the sanitizing of 2 + 10, not beside it
+                Arguments.of("dust beside sanitizing", Visits.work(0, TWO,
+                        List.of(Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 1, 10, 0), 1,
+                                Dust.RAISES),
+                                Visits.with(Visits.task("b", "sanitize", MachineState.CIRCULATING, 1, 2, 10), 1,
+                                        Dust.SPOILED))),
+                        2, 22),
+                Arguments.of("dust in another room", Visits.work(1, TWO,
+                        List.of(Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 1, 10, 0), 1,
+                                Dust.RAISES),
+                                Visits.with(Visits.task("b", "sanitize", MachineState.CIRCULATING, 1, 2, 10), 1,
+                                        Dust.SPOILED))),
+                        2, 12),
+                // a task that nobody attends: 5 at the machine, then 40 of its own
+                Arguments.of("a task that nobody attends", Visits.work(0, List.of("a"),
+                        List.of(Visits.task("a", "start", MachineState.CIRCULATING, 1, 5, 0),
+                                Visits.task("a", "cycle", MachineState.CIRCULATING, 2, 0, 40))),
+                        1, 45));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("provenByHand")
+    void plan_provenByHand_isAsShort(String name, VisitWork work, int crew, int minutes) {
+        Timetable table = plan(work, crew);
+
+        assertThat(table.minutes()).as(name).isEqualTo(minutes);
+        assertThat(table.proven()).isTrue();
+        assertThat(table.gap()).isZero();
+    }
+
+    @Test
+    void plan_machineThatIsNotStartedAgain_goesOffLast() {
+        List<PlanTask> off = List.of(Visits.task("a", "off", MachineState.CIRCULATING, 20, 4, 0));
+        VisitWork work = Visits.neverBothOff(Visits.work(2, TWO, both(off, Visits.wet("b", Visits.TIMER))), "a", "b");
+
+        // 52 at the other, then 2 to walk and 4 to stop this one; a second person need not walk
+        assertThat(plan(work, 1).minutes()).isEqualTo(58);
+        assertThat(plan(work, 2).minutes()).isEqualTo(56);
+        assertThat(plan(Visits.neverBothOff(work, "b", "a"), 1).minutes()).isEqualTo(58);
+    }
+
+    @Test
+    void plan_threeMachines_isProven() {
+        Timetable table = plan(Visits.cleanings(3, 2), 1);
+
+        assertThat(table.proven()).isTrue();
+        assertThat(table.minutes()).isLessThan(
+                Planner.oneAfterAnother(Visits.cleanings(3, 2), new Crew(1)).orElseThrow().minutes());
+    }
+
+    @Test
+    void plan_littleEffort_saysBoundAndGap() {
+        VisitWork work = Visits.cleanings(6, 2);
+        Timetable table = Planner.plan(work, new Crew(2), new Effort(2_000, 8)).orElseThrow();
+
+        TimetableRules.check(work, 2, table);
+        assertThat(table.proven()).isFalse();
+        assertThat(table.gap()).isPositive().isEqualTo(table.minutes() - table.bound());
+        // 6 x 72 attended; each machine reached once, and left or waited at four times, at 2 minutes each; less the first arrivals
+        assertThat(table.bound()).isEqualTo((6 * 72 + 6 * 5 * 2 - 2 * 2) / 2);
+    }
+
+    @Test
+    void plan_twice_isTheSame() {
+        assertThat(plan(Visits.cleanings(4, 3), 2)).isEqualTo(plan(Visits.cleanings(4, 3), 2));
+    }
+
+    @Test
+    void plan_equallyShort_walksLess() {
+        // both orders of work end together, but only one stays at a machine for both of its tasks
+        VisitWork work = Visits.work(0, TWO,
+                List.of(Visits.task("a", "first", MachineState.ANY, 1, 5, 0),
+                        Visits.task("a", "second", MachineState.ANY, 2, 5, 0),
+                        Visits.task("b", "job", MachineState.ANY, 1, 10, 0)));
+        VisitWork apart = new VisitWork(Walks.of(TWO, 3, List.of()), List.of(), work.tasks());
+
+        assertThat(plan(apart, 2).walking()).isZero();
+        assertThat(plan(apart, 2).crewMinutes()).containsExactly(10, 10);
+        assertThat(plan(Visits.work(0, List.of("a"), Visits.full("a")), 3).crewMinutes()).allMatch(each -> each == 62);
+    }
+
+    @Test
+    void walks_shorterByWayOfAThird_goThatWay() {
+        Walks walks = Walks.of(List.of("a", "b", "c"), 9,
+                List.of(new Walks.Way("a", "b", 1), new Walks.Way("c", "b", 2), new Walks.Way("a", "elsewhere", 1)));
+
+        assertThat(walks.between(0, 2)).isEqualTo(3);
+        assertThat(walks.between(2, 0)).isEqualTo(3);
+        assertThat(walks.arrival(2)).isEqualTo(2);
+        assertThat(Walks.of(List.of("a"), 9, List.of()).arrival(0)).isZero();
+    }
+
+    static Stream<Arguments> impossible() {
+        PlanTask slowPour = Visits.pour("a", 60, 6, 0, Visits.TIMER);
+        PlanTask between = Visits.task("a", "rinse", MachineState.CIRCULATING, 65, 4, 0);
+        PlanTask dusty = Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 30, 10, 0), 1, Dust.RAISES);
+        PlanTask clean = Visits.with(Visits.task("a", "rinse", MachineState.CIRCULATING, 20, 1, 0), 1, Dust.SPOILED);
+        return Stream.of(
+                Arguments.of(List.of(slowPour, Visits.flush("a", 70, 9)), Code.OUT_OF_RANGE,
+                        "nobody can begin \"flush\" in time: from the start of \"pour\" at \"a\" it is 26 minutes"),
+                Arguments.of(List.of(Visits.pour("a", 60, 3, 0, Visits.TIMER), between, Visits.flush("a", 70, 9)),
+                        Code.OUT_OF_RANGE, "4 of tasks between"),
+                Arguments.of(List.of(Visits.pour("a", 60, 3, 24, Visits.TIMER), Visits.flush("a", 70, 9)),
+                        Code.OUT_OF_RANGE, "it is 27 minutes at the soonest (3 to pour, 24 to circulate)"),
+                Arguments.of(List.of(Visits.pour("a", 60, 3, 0, Visits.TIMER)), Code.MISSING,
+                        "\"pour\" at \"a\" is not flushed out afterwards"),
+                Arguments.of(
+                        List.of(Visits.pour("a", 60, 3, 0, Visits.TIMER), Visits.flush("a", 70, 9),
+                                Visits.task("a", "filter", MachineState.DE_ENERGIZED, 75, 8, 0),
+                                Visits.task("a", "sanitize", MachineState.CIRCULATING, 80, 2, 10)),
+                        Code.WRONG_ORDER,
+                        "\"filter\" at \"a\" would come while the pump runs, between \"pour\" and \"sanitize\""),
+                Arguments.of(List.of(clean, dusty), Code.WRONG_ORDER,
+                        "\"brush\" at \"a\" raises dust but does not come before \"rinse\""),
+                Arguments.of(List.of(Visits.with(Visits.task("a", "lift", MachineState.ANY, 1, 5, 0), 2, Dust.NEITHER)),
+                        Code.OUT_OF_RANGE, "\"lift\" at \"a\" takes 2 people, but only 1 come"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("impossible")
+    void plan_impossible_saysWhichAndWhy(List<PlanTask> tasks, Code code, String message) {
+        Checked<Timetable> result = Planner.plan(Visits.work(0, List.of("a"), tasks), new Crew(1), Effort.USUAL);
+
+        assertThat(result.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo(code);
+            assertThat(problem.message()).contains(message);
+            assertThat(problem.allowed()).isNotEmpty();
+        });
+    }
+
+    @Test
+    void plan_pairNeitherOfWhichIsStartedAgain_isAProblem() {
+        List<PlanTask> tasks = new ArrayList<>();
+        TWO.forEach(machine -> tasks.add(Visits.task(machine, "off", MachineState.CIRCULATING, 20, 4, 0)));
+        VisitWork work = Visits.neverBothOff(Visits.work(0, TWO, tasks), "a", "b");
+
+        assertThat(Planner.oneAfterAnother(work, new Crew(1)).problems()).extracting(Problem::message)
+                .containsExactly("\"a\" and \"b\" must not be off together, but neither is started again");
+    }
+
+    @Test
+    void work_machineWithoutWalks_isRefused() {
+        assertThatThrownBy(() -> Visits.work(0, List.of("a"), Visits.full("b")))
+                .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("no such machine: b");
+        assertThatThrownBy(() -> new Crew(0)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

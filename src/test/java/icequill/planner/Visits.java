@@ -1,0 +1,82 @@
+package icequill.planner;
+
+import icequill.problem.Place;
+import icequill.work.Dust;
+import icequill.work.MachineState;
+import icequill.work.Procedure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Visits to be planned, in short. */
+final class Visits {
+
+    static final Procedure.Timer TIMER = new Procedure.Timer(20, 25);
+
+    private Visits() {
+    }
+
+    static PlanTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
+        return new PlanTask(machine, name, state, order, 1, attended, unattended, Optional.empty(), false, Dust.NEITHER,
+                Place.NOWHERE);
+    }
+
+    static PlanTask pour(String machine, int order, int attended, int unattended, Procedure.Timer timer) {
+        return new PlanTask(machine, "pour", MachineState.CIRCULATING, order, 1, attended, unattended,
+                Optional.of(timer), false, Dust.NEITHER, Place.NOWHERE);
+    }
+
+    static PlanTask flush(String machine, int order, int attended) {
+        return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, attended, 0, Optional.empty(), true,
+                Dust.NEITHER, Place.NOWHERE);
+    }
+
+    static PlanTask with(PlanTask task, int people, Dust dust) {
+        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.attended(),
+                task.unattended(), task.timer(), task.flushes(), dust, task.place());
+    }
+
+    /** Off 4, pour 3, flushes 9, sanitizer in 2, wait 10, restart 4. */
+    static List<PlanTask> wet(String machine, Procedure.Timer timer) {
+        return List.of(task(machine, "off", MachineState.CIRCULATING, 20, 4, 0), pour(machine, 60, 3, 0, timer),
+                flush(machine, 70, 9), task(machine, "sanitize", MachineState.CIRCULATING, 80, 2, 10),
+                task(machine, "restart", MachineState.MAKING_ICE, 100, 4, 0));
+    }
+
+    /** The same with condenser 10 and bin 8. */
+    static List<PlanTask> full(String machine) {
+        List<PlanTask> tasks = new ArrayList<>(wet(machine, TIMER));
+        tasks.add(task(machine, "condenser", MachineState.DE_ENERGIZED, 30, 10, 0));
+        tasks.add(task(machine, "bin", MachineState.ANY, 90, 8, 0));
+        return tasks;
+    }
+
+    /** A whole cleaning with readings, twelve tasks. */
+    static List<PlanTask> cleaning(String machine) {
+        List<PlanTask> tasks = new ArrayList<>(full(machine));
+        tasks.add(task(machine, "read-before", MachineState.MAKING_ICE, 10, 5, 15));
+        tasks.add(task(machine, "wash", MachineState.DE_ENERGIZED, 40, 12, 0));
+        tasks.add(task(machine, "filter", MachineState.DE_ENERGIZED, 50, 8, 0));
+        tasks.add(task(machine, "read-after", MachineState.MAKING_ICE, 110, 5, 15));
+        tasks.add(task(machine, "sticker", MachineState.MAKING_ICE, 120, 2, 0));
+        return tasks;
+    }
+
+    static List<String> names(int machines) {
+        return IntStream.range(0, machines).mapToObj(i -> "m" + i).toList();
+    }
+
+    /** So many machines, each with a whole cleaning. */
+    static VisitWork cleanings(int machines, int walk) {
+        return work(walk, names(machines), names(machines).stream().flatMap(name -> cleaning(name).stream()).toList());
+    }
+
+    static VisitWork work(int walk, List<String> machines, List<PlanTask> tasks) {
+        return new VisitWork(Walks.of(machines, walk, List.of()), List.of(), tasks);
+    }
+
+    static VisitWork neverBothOff(VisitWork work, String one, String other) {
+        return new VisitWork(work.walks(), List.of(new VisitWork.Pair(one, other)), work.tasks());
+    }
+}
