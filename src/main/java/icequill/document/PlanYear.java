@@ -24,9 +24,11 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
      *
      * @param people who come
      * @param minutes each of them is there
+     * @param from where the minutes come from
      * @param net of one visit, at list
      */
-    public record SlotWork(List<PlannedVisit> visits, int people, int minutes, List<MachineWork> machines,
+    public record SlotWork(List<PlannedVisit> visits, int people, int minutes, MinutesFrom from,
+            List<MachineWork> machines,
             List<InvoiceLine> lines, MonetaryAmount net) {
         public SlotWork {
             visits = List.copyOf(visits);

@@ -1,12 +1,15 @@
 package icequill.office;
 
 import icequill.party.Layout;
+import icequill.party.Site;
 import icequill.planner.PlanTask;
 import icequill.planner.VisitWork;
 import icequill.planner.Walks;
 import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.rates.Rates;
 import icequill.work.Finding;
 import icequill.work.Procedure;
 import icequill.work.Task;
@@ -14,47 +17,56 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Puts a planned visit as the planner asks for it: its tasks, the ways between the machines. */
-record PlanAssembly(VisitInHand hand) {
+/**
+ * Puts a planned visit as the planner asks for it: its tasks, the ways between the machines.
+ *
+ * @param findings what is to be done at each machine, by tasks that the rates know
+ * @param place of the visit, for a problem
+ */
+record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place) {
 
     /** What a task is called that pours a cleaner in, whatever cleaner, and one that flushes it out. */
     static final String POUR = "pour";
     static final String FLUSH = "flush";
 
+    static PlanAssembly of(VisitInHand hand) {
+        return new PlanAssembly(hand.site(), hand.rates(), hand.visit().findings(), hand.visit().place());
+    }
+
     /** What is to be done, or that nothing is. */
     Checked<VisitWork> work() {
         Problems problems = new Problems();
-        List<PlanTask> tasks = hand.visit().findings().stream().flatMap(this::tasks).toList();
+        List<PlanTask> tasks = findings.stream().flatMap(this::tasks).toList();
         if (tasks.isEmpty()) {
-            problems.add(Code.MISSING, hand.visit().place(), "no task is planned at any machine",
+            problems.add(Code.MISSING, place, "no task is planned at any machine",
                     "machines, each with its tasks");
         }
         return problems.or(() -> new VisitWork(walks(), pairs(), tasks));
     }
 
     private Walks walks() {
-        Layout layout = hand.site().layout();
-        List<String> machines = hand.visit().findings().stream().map(Finding::machine).distinct().toList();
+        Layout layout = site.layout();
+        List<String> machines = findings.stream().map(Finding::machine).distinct().toList();
         return Walks.of(machines, layout.walk(), layout.ways().stream()
                 .map(way -> new Walks.Way(way.one(), way.other(), way.minutes())).toList());
     }
 
     /** A machine that is not touched on the visit makes ice all the time. */
     private List<VisitWork.Pair> pairs() {
-        List<String> machines = hand.visit().findings().stream().map(Finding::machine).toList();
-        return hand.site().layout().neverBothOff().stream()
+        List<String> machines = findings.stream().map(Finding::machine).toList();
+        return site.layout().neverBothOff().stream()
                 .filter(pair -> machines.contains(pair.one()) && machines.contains(pair.other()))
                 .map(pair -> new VisitWork.Pair(pair.one(), pair.other())).toList();
     }
 
     private Stream<PlanTask> tasks(Finding finding) {
         return finding.tasks().stream().filter(done -> done.outcome().isDone())
-                .map(done -> task(hand.rates().task(done.task()).orElseThrow(), finding.machine(), done));
+                .map(done -> task(rates.task(done.task()).orElseThrow(), finding.machine(), done));
     }
 
     private PlanTask task(Task task, String machine, Finding.TaskDone done) {
         Optional<Layout.Circulation> own = task.procedure().timer().isPresent()
-                ? hand.site().layout().circulations().stream().filter(each -> each.machine().equals(machine))
+                ? site.layout().circulations().stream().filter(each -> each.machine().equals(machine))
                         .findFirst()
                 : Optional.empty();
         Optional<Procedure.Timer> timer = own.map(each -> new Procedure.Timer(each.least(), each.most()))

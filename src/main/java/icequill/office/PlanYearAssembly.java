@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.agreement.PlannedVisit;
 import icequill.document.InvoiceLine;
+import icequill.document.MinutesFrom;
 import icequill.document.PlanYear;
 import icequill.document.PlanYear.MachineWork;
 import icequill.document.PlanYear.SlotWork;
@@ -32,7 +33,7 @@ record PlanYearAssembly(PricedPlan plan) {
         List<SlotWork> kinds = new ArrayList<>();
         List<PricedSlot> slots = plan.year().slots();
         for (int i = 0; i < slots.size(); i++) {
-            SlotWork work = work(slots.get(i), plan.plans().get(i));
+            SlotWork work = work(slots.get(i), plan.plans().get(i), plan.from().get(i));
             int like = IntStream.range(0, kinds.size()).filter(k -> isAlike(kinds.get(k), work)).findFirst()
                     .orElse(kinds.size());
             if (like == kinds.size()) {
@@ -58,14 +59,14 @@ record PlanYearAssembly(PricedPlan plan) {
     private static SlotWork and(SlotWork before, SlotWork like) {
         List<PlannedVisit> visits = new ArrayList<>(before.visits());
         visits.addAll(like.visits());
-        return new SlotWork(visits, before.people(), before.minutes(), before.machines(), before.lines(),
+        return new SlotWork(visits, before.people(), before.minutes(), before.from(), before.machines(), before.lines(),
                 before.net());
     }
 
-    private SlotWork work(PricedSlot slot, VisitPlan visitPlan) {
+    private SlotWork work(PricedSlot slot, VisitPlan visitPlan, MinutesFrom from) {
         List<InvoiceLine> lines = new ChargeSheet(plan.setting().site(), taxed(slot)).lines();
         return new SlotWork(List.of(slot.visit()), visitPlan.crew().size(),
-                visitPlan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(),
+                visitPlan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), from,
                 machines(slot.visit()), lines, slot.priced().net());
     }
 

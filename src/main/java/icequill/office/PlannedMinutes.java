@@ -1,38 +1,104 @@
 package icequill.office;
 
 import icequill.agreement.PlannedVisit;
+import icequill.document.MinutesFrom;
 import icequill.document.PlannedWork;
 import icequill.party.Machine;
+import icequill.planner.Crew;
+import icequill.planner.Effort;
+import icequill.planner.Planner;
+import icequill.planner.Timetable;
 import icequill.pricer.VisitPlan;
 import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Grade;
+import icequill.work.Finding;
+import icequill.work.Outcome;
 import icequill.work.Task;
 import icequill.work.Visit;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Finds who comes on planned visits, and for how long. */
 record PlannedMinutes(PlanSetting setting) {
 
     /**
-     * Each visit with its crew: the minutes that the request gives for the visit's scope, or else the plain sum of its tasks'
-     * minutes, attended and unattended, machine after machine, for one person.
+     * Each visit with its crew: the minutes that the request gives for the visit's scope, or else those of the shortest safe
+     * timetable that could be found, or else, for one person, the plain sum of its tasks' minutes, machine after machine.
      *
-     * @return a problem for each unknown grade, and where several people come but nothing says for how long
+     * @return a problem for each unknown grade, and where several people come for whom there is no timetable
      */
-    Checked<List<VisitPlan>> plans(List<PlannedVisit> visits) {
+    Checked<List<CrewPlan>> plans(List<PlannedVisit> visits) {
         Problems problems = new Problems();
         List<Grade> grades = grades(problems);
-        visits.stream().map(visit -> visit.slot().scope().id()).distinct()
-                .filter(scope -> grades.size() > 1 && !work().minutes().containsKey(scope))
-                .forEach(scope -> problems.add(new Problem(Code.MISSING, work().place(),
-                        grades.size() + " people come, but nothing says how long the visit \"" + scope
-                                + "\" takes them",
-                        "minutes: {" + scope + ": ...}")));
-        return problems.or(() -> visits.stream().map(visit -> plan(visit, grades)).toList());
+        List<Minutes> found = new ArrayList<>();
+        if (problems.isEmpty()) {
+            Map<Kind, Checked<Minutes>> known = new HashMap<>();
+            for (PlannedVisit visit : visits) {
+                Checked<Minutes> minutes = known.computeIfAbsent(
+                        new Kind(visit.slot().scope().id(), visit.filtersDue()), kind -> minutes(visit, grades.size()));
+                problems.take(minutes).ifPresent(found::add);
+            }
+        }
+        return problems.or(() -> IntStream.range(0, visits.size())
+                .mapToObj(i -> plan(visits.get(i), grades, found.get(i))).toList());
+    }
+
+    /** Visits of one kind take the same time. */
+    private record Kind(String scope, boolean filters) {}
+
+    private record Minutes(int number, MinutesFrom from) {}
+
+    private static CrewPlan plan(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
+        return new CrewPlan(new VisitPlan(visit,
+                grades.stream().map(grade -> new VisitPlan.Person(grade.id(), minutes.number())).toList(), List.of()),
+                minutes.from());
+    }
+
+    private Checked<Minutes> minutes(PlannedVisit visit, int people) {
+        String scope = visit.slot().scope().id();
+        Optional<Integer> given = Optional.ofNullable(work().minutes().get(scope));
+        if (given.isPresent()) {
+            return Checked.sound(new Minutes(given.get(), MinutesFrom.ESTIMATE));
+        }
+        Optional<Minutes> planned = people <= Crew.MOST ? timetable(visit, people) : Optional.empty();
+        if (planned.isEmpty() && people > 1) {
+            return Checked.faulty(new Problem(Code.MISSING, work().place(),
+                    people + " people come, but there is no timetable for the visit \"" + scope + "\"",
+                    "minutes: {" + scope + ": ...}"));
+        }
+        return Checked.sound(planned.orElseGet(() -> new Minutes(sum(visit), MinutesFrom.SUM)));
+    }
+
+    private Optional<Minutes> timetable(PlannedVisit visit, int people) {
+        PlanAssembly assembly = new PlanAssembly(setting.site(), setting.rates(), findings(visit),
+                visit.slot().scope().place());
+        Checked<Timetable> table = assembly.work()
+                .then(work -> Planner.plan(work, new Crew(people), Effort.of(work)));
+        return table.problems().isEmpty()
+                ? Optional.of(table.orElseThrow()).map(PlannedMinutes::minutes)
+                : Optional.empty();
+    }
+
+    private static Minutes minutes(Timetable table) {
+        return new Minutes(table.minutes(),
+                table.proven() ? MinutesFrom.SHORTEST_TIMETABLE : MinutesFrom.TIMETABLE);
+    }
+
+    private List<Finding> findings(PlannedVisit visit) {
+        Place place = visit.slot().scope().place();
+        return setting.site().machines().stream().map(machine -> new Finding(machine.id(), Optional.empty(),
+                Optional.empty(), Optional.empty(),
+                tasks(visit, machine).stream()
+                        .map(task -> new Finding.TaskDone(task.id(), Outcome.CHARGED, place)).toList(),
+                List.of(), List.of(), place)).toList();
     }
 
     private PlannedWork work() {
@@ -50,13 +116,6 @@ record PlannedMinutes(PlanSetting setting) {
         return work().crew().isEmpty()
                 ? List.of(all.getFirst())
                 : work().crew().stream().flatMap(named -> setting.rates().labor().grade(named.id()).stream()).toList();
-    }
-
-    private VisitPlan plan(PlannedVisit visit, List<Grade> grades) {
-        int minutes = Optional.ofNullable(work().minutes().get(visit.slot().scope().id()))
-                .orElseGet(() -> sum(visit));
-        return new VisitPlan(visit,
-                grades.stream().map(grade -> new VisitPlan.Person(grade.id(), minutes)).toList(), List.of());
     }
 
     /** At least one minute, since somebody is there. */

@@ -31,7 +31,7 @@ record Planning(VisitInHand hand, List<String> people) {
     }
 
     Checked<PlanSheet> sheet() {
-        return crew().then(crew -> new PlanAssembly(hand).work()
+        return crew().then(crew -> PlanAssembly.of(hand).work()
                 .then(work -> Planner.plan(work, crew, Effort.of(work)).map(table -> new PlanSheet(table,
                         people, new Alarms(hand.visit().id(), hand.visit().began().toInstant(), table)))));
     }

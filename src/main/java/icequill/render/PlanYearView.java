@@ -10,6 +10,7 @@ import icequill.party.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
@@ -33,7 +34,8 @@ record PlanYearView(Sentences sentences) {
                 .collect(Collectors.joining("; ")));
         model.put("scope", Sentences.capitalized(sentences.in(work.visits().getFirst().slot().scope().name())));
         model.put("takes", sentences.word(work.people() == 1 ? "plan.takes-one" : "plan.takes",
-                sentences.duration(work.minutes()), String.valueOf(work.people())));
+                sentences.duration(work.minutes()), String.valueOf(work.people())) + " "
+                + sentences.word("plan.from." + work.from().name().toLowerCase(Locale.ROOT).replace('_', '-')));
         model.put("machines", machines(work.machines()));
         model.put("lines", work.lines().stream().map(line -> new LineView(line, sentences).row(false)).toList());
         model.put("net", sentences.formats().amount(work.net()));

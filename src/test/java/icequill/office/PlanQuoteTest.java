@@ -112,7 +112,7 @@ class PlanQuoteTest {
             "material: float-switch | material: float-swich | UNKNOWN_NAME | did you mean \"float-switch\"",
             "start: 2026-06-01 | start: 2026-06-31 | NOT_ALLOWED | there is no day 2026-06-31",
             "holdsDays: 30 | crew: [lead, chief] | UNKNOWN_NAME | there is no grade \"chief\"",
-            "holdsDays: 30 | crew: [lead, helper] | MISSING | 2 people come, but nothing says how long",
+            "holdsDays: 30 | crew: [lead, lead, lead, lead, lead, lead, lead] | MISSING | 7 people come, but there is no timetable",
             "holdsDays: 30 | tiers: [yearly] | UNKNOWN_NAME | there is no tier \"yearly\"",
             "holdsDays: 30 | machines: [proof-rom] | UNKNOWN_NAME | did you mean \"proof-room\"",
             "machine: proof-room | machine: cellar | UNKNOWN_NAME | there is no machine \"cellar\"",
@@ -182,6 +182,27 @@ class PlanQuoteTest {
         assertThat(printed().choice("Agreement, monthly")).hasSize(3);
         // 4 full cleans, two of them with a filter, and 8 light visits: 1,242.66 + 8 x 150.00 = 2,442.66, to 5.00.
         assertThat(printed().choice("Agreement, monthly").getFirst()).isEqualTo("2,445.00");
+    }
+
+    /**
+     * Without minutes of the shop's own a timetable gives them: one machine and one person take the tasks one after another, 112
+     * minutes with a filter; two people at three machines take less than half of what one person takes machine after machine.
+     */
+    @Test
+    void quote_withoutMinutes_takesThoseOfATimetable() throws IOException {
+        Path hotel = folder.resolve("quotes/fernhill-plan.yaml");
+        Files.writeString(hotel, Files.readString(hotel).replace("minutes: {full-clean: 240, light-visit: 90}\n", "")
+                .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]",
+                        "machines: [floor-3, floor-6, lobby-bar]"));
+
+        List<List<String>> rows = PlanOffice.of(folder).earnings(hotel, wish()).orElseThrow().rows();
+
+        int minutes = Integer.parseInt(rows.getFirst().get(2).split(" ", 2)[0]);
+        assertThat(rows.getFirst().get(2)).isEqualTo(minutes + " + " + minutes);
+        assertThat(minutes).isBetween(112, 3 * 112 / 2);
+        assertThat(printed().flowing())
+                .contains("1 h 52 min, one person. By a timetable that keeps every wait and limit "
+                        + "and is proven to be the shortest.");
     }
 
     private PrintedQuote printed() throws IOException {

@@ -22,6 +22,7 @@ import icequill.document.ComparisonSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
+import icequill.document.MinutesFrom;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.document.RenewalNotice;
@@ -78,6 +79,7 @@ record PlanFixture(Invoice like, int lines) {
     /** As many lines as the invoice has. */
     private List<PlanYear.SlotWork> work() {
         return calendar().firstYear().stream().map(visit -> new PlanYear.SlotWork(List.of(visit, visit), 2, 135,
+                MinutesFrom.TIMETABLE,
                 List.of(new PlanYear.MachineWork("back <room>",
                         List.of(Wording.same("brush"), new Wording("descale", "desincrustar")), 60)),
                 like.lines(), amount("380"))).toList();
