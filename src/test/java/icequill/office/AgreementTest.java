@@ -37,14 +37,14 @@ class AgreementTest {
         NewShop.create(folder, true).orElseThrow();
     }
 
-    /** 1,120.00 by the rates of the quote, in four payments of 280.00; tax 8.875 % of each is 24.85. */
+    /** 1,075.00 by the rates of the quote, in four payments of 268.75; tax 8.875 % of each is 23.85. */
     @Test
     void payment_ofTheBakery_isASaleOfItsOwn() {
         WrittenPaper paper = PlanOffice.of(folder)
                 .payment(folder.resolve(BAKERY), 2, wish(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
 
         assertThat(paper.name()).isEqualTo("invoice-2026-0200");
-        assertThat(paper.sums().orElseThrow().plain()).containsExactly("280.00", "24.85", "304.85");
+        assertThat(paper.sums().orElseThrow().plain()).containsExactly("268.75", "23.85", "292.60");
     }
 
     /**
@@ -68,11 +68,11 @@ class AgreementTest {
         WrittenPaper paper = PlanOffice.of(folder).agreement(folder.resolve(BAKERY), wish(DAY)).orElseThrow();
 
         String text = PrintedQuote.of(paper.files().getFirst()).flowing();
-        assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,120.00 a year, before tax",
+        assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,075.00 a year, before tax",
                 "4 visits in the term, of them 4 full cleanings", "within 8 h", "Compressor and sealed refrigeration",
                 "tell us by April 1, 2027, 60 days before its last day", "with 30 days of notice");
         assertThat(text).contains("A visit that we miss", "If the business changes hands",
-                "we pay back 3.07", "unless you refuse by April 1, 2027", "no more than 5% a year");
+                "we pay back 2.95", "unless you refuse by April 1, 2027", "no more than 5% a year");
     }
 
     /** By N.Y. Gen. Oblig. Law 5-903, 30 to 15 days before 1 April 2027; proposed three days inside the early end. */
@@ -81,9 +81,9 @@ class AgreementTest {
         RenewalAdvice advice = PlanOffice.of(folder)
                 .renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5))).orElseThrow();
 
-        // 1,120.00 + 4 % = 1,164.80, to 5.00: 1,165.00, under the cap of 1,176.00.
-        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,120.00",
-                "From the renewal on 1,165.00", "Difference 45.00", "April 1, 2027", "office@quillwater.example",
+        // 1,075.00 + 4 % = 1,118.00, to 5.00: 1,120.00, under the cap of 1,128.75.
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,075.00",
+                "From the renewal on 1,120.00", "Difference 45.00", "April 1, 2027", "office@quillwater.example",
                 "418 Tanner Row", "N.Y. General Obligations Law 5-903");
         assertThat(advice.json()).containsEntry("windowFirst", "2027-03-02").containsEntry("windowLast", "2027-03-17")
                 .containsEntry("send", "2027-03-05");
@@ -101,14 +101,14 @@ class AgreementTest {
         assertThat(advice.sentences()).anyMatch(text -> text.contains("The window is only"));
     }
 
-    /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
+    /** The flaker's two visits at today's rates cost what they did: 705.32 less 35.27 = 670.05, to 5.00. */
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
                 .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 1)))
                 .orElseThrow();
 
-        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 715.00",
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 670.00",
                 "Diferencia 0.00");
     }
 
