@@ -27,7 +27,7 @@ final class ReminderCommand extends PaperCommand {
 
     @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.reminder(from, wish, level);
+        return office.accounts().reminder(from, wish, level);
     }
 
     /** Reads a level as people write it. */

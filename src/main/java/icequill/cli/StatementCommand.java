@@ -26,6 +26,6 @@ final class StatementCommand extends PaperCommand {
 
     @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.statement(from, wish, Optional.ofNullable(since));
+        return office.accounts().statement(from, wish, Optional.ofNullable(since));
     }
 }

@@ -9,21 +9,17 @@ import icequill.document.CreditRequest;
 import icequill.document.PlanRequest;
 import icequill.party.Shop;
 import icequill.party.Site;
-import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.RateSchedule;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
-import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * One reading of a shop folder. What is asked for is read; whatever is wrong is collected, and {@link #problems} gives it
@@ -32,10 +28,10 @@ import java.util.stream.Stream;
 public final class ShopFolder {
 
     private static final String SHOP = "shop.yaml";
-    private static final String YAML = ".yaml";
 
     private final Path folder;
     private final Problems problems = new Problems();
+    private final FolderFiles files;
     private final List<Text> texts = new ArrayList<>();
     private final Optional<Shop> shop;
     private final ReminderTerms reminders;
@@ -46,11 +42,12 @@ public final class ShopFolder {
 
     private ShopFolder(Path folder) {
         this.folder = folder;
+        this.files = new FolderFiles(folder, problems);
         Optional<Fields> own = fields(folder.resolve(SHOP), "shop");
         this.shop = own.flatMap(ShopReader::read);
         this.reminders = own.flatMap(fields -> shop.map(found -> RemindersReader.read(fields, found.currency())))
                 .orElse(ReminderTerms.USUAL);
-        List<Fields> rates = yamlFiles("pricing").stream()
+        List<Fields> rates = files.of("pricing").stream()
                 .flatMap(file -> tree(file).flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
         this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
     }
@@ -106,10 +103,10 @@ public final class ShopFolder {
      * @param asked where it is named
      */
     public Optional<Site> site(String id, Place asked) {
-        Path file = folder.resolve("sites").resolve(id + YAML);
+        Path file = folder.resolve("sites").resolve(id + FolderFiles.YAML);
         if (!Files.exists(file)) {
             problems.add(Problem.unknownName(asked, "site", id,
-                    yamlFiles("sites").stream().map(ShopFolder::nameOf).toList()));
+                    files.of("sites").stream().map(FolderFiles::nameOf).toList()));
             return Optional.empty();
         }
         return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id));
@@ -118,7 +115,8 @@ public final class ShopFolder {
     /** Reads a visit, empty also while the shop has problems; the file need not lie in the folder. */
     public Optional<Visit> visit(Path file) {
         return fields(file, "visit")
-                .flatMap(fields -> shop.flatMap(found -> new VisitReader(fields, found).read(nameOf(file))));
+                .flatMap(
+                        fields -> shop.flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
     }
 
     /** Reads a request for a credit note; the file need not lie in the folder. */
@@ -128,27 +126,27 @@ public final class ShopFolder {
 
     /** The ids of all sites. */
     public List<String> sites() {
-        return yamlFiles("sites").stream().map(ShopFolder::nameOf).toList();
+        return files.of("sites").stream().map(FolderFiles::nameOf).toList();
     }
 
     /** The files of all visits, by name. */
     public List<Path> visits() {
-        return yamlFiles("visits");
+        return files.of("visits");
     }
 
     /** The files of all requests for credit notes, by name; a shop need not have any. */
     public List<Path> credits() {
-        return optional("credits");
+        return files.ifThere("credits");
     }
 
     /** The files of all that is to be quoted, planned visits and maintenance, by name; a shop need not have any. */
     public List<Path> quotes() {
-        return optional("quotes");
+        return files.ifThere("quotes");
     }
 
     /** Whether a file that is to be quoted asks for maintenance; otherwise it is a planned visit. Faults show when it is read. */
     public boolean isMaintenance(Path file) {
-        return YamlReader.read(file, shown(file), new Problems())
+        return YamlReader.read(file, files.shown(file), new Problems())
                 .flatMap(tree -> tree instanceof Tree.Branch branch
                         ? new Fields(branch, new Problems()).text("kind")
                         : Optional.empty())
@@ -169,11 +167,7 @@ public final class ShopFolder {
 
     /** The files of all agreements, by name; a shop need not have any. */
     public List<Path> agreements() {
-        return optional("agreements");
-    }
-
-    private List<Path> optional(String subfolder) {
-        return Files.isDirectory(folder.resolve(subfolder)) ? yamlFiles(subfolder) : List.of();
+        return files.ifThere("agreements");
     }
 
     /** Reads a request for a brushing sheet, empty also while the shop has problems. */
@@ -183,23 +177,24 @@ public final class ShopFolder {
 
     /** The files of all requests for brushing sheets, by name; a shop need not have any. */
     public List<Path> brushings() {
-        return optional("brushing");
+        return files.ifThere("brushing");
     }
 
     /** Reads a customer's account, empty also while the shop has problems; the file need not lie in the folder. */
     public Optional<AccountOf> account(Path file) {
         return fields(file, "account")
-                .flatMap(fields -> shop.flatMap(found -> new AccountReader(fields, found).read(nameOf(file))));
+                .flatMap(fields -> shop
+                        .flatMap(found -> new AccountReader(fields, found).read(FolderFiles.nameOf(file))));
     }
 
     /** The files of all accounts, by name; a shop need not have any. */
     public List<Path> accounts() {
-        return optional("accounts");
+        return files.ifThere("accounts");
     }
 
     /** The files of all visits that are planned, by name; a shop need not have any. */
     public List<Path> planned() {
-        return optional("planned");
+        return files.ifThere("planned");
     }
 
     private Optional<Fields> fields(Path file, String schema) {
@@ -210,39 +205,8 @@ public final class ShopFolder {
     }
 
     private Optional<Tree> tree(Path file) {
-        Optional<Tree> tree = YamlReader.read(file, shown(file), problems);
+        Optional<Tree> tree = YamlReader.read(file, files.shown(file), problems);
         tree.ifPresent(found -> found.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text()))));
         return tree;
-    }
-
-    private List<Path> yamlFiles(String subfolder) {
-        if (!Files.exists(folder.resolve(SHOP))) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder.resolve(subfolder))) {
-            List<Path> all = files.sorted().toList();
-            all.stream().filter(file -> file.toString().endsWith(".yml")).forEach(file -> problems.add(Code.NOT_ALLOWED,
-                    Place.ofFile(shown(file)), "the file is not read", "a name that ends in .yaml"));
-            return all.stream().filter(file -> file.toString().endsWith(YAML)).toList();
-        } catch (NoSuchFileException missing) {
-            problems.add(Code.UNREADABLE, Place.ofFile(subfolder), "there is no folder " + subfolder,
-                    "a shop folder, as made by: icequill new DIR");
-        } catch (IOException unreadable) {
-            problems.add(Code.UNREADABLE, Place.ofFile(subfolder), "the folder cannot be read: " + unreadable,
-                    "a folder that may be read");
-        }
-        return List.of();
-    }
-
-    /** As problems show it: from the shop folder on, where the file lies in it. */
-    private String shown(Path file) {
-        Path whole = file.toAbsolutePath().normalize();
-        Path top = folder.toAbsolutePath().normalize();
-        return (whole.startsWith(top) ? top.relativize(whole) : file).toString().replace('\\', '/');
-    }
-
-    private static String nameOf(Path file) {
-        String name = file.getFileName().toString();
-        return name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
     }
 }

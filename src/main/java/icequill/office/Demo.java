@@ -113,8 +113,8 @@ public final class Demo {
         for (Path account : ShopFolder.read(folder).accounts()) {
             progress.accept("Statement and reminder: " + account.getFileName());
             Office.Wish wish = unnumbered(ACCOUNT_DAY);
-            problems.take(office.statement(account, wish, Optional.empty())).ifPresent(papers::add);
-            problems.take(office.reminder(account, wish, Reminder.Level.SECOND)).ifPresent(papers::add);
+            problems.take(office.accounts().statement(account, wish, Optional.empty())).ifPresent(papers::add);
+            problems.take(office.accounts().reminder(account, wish, Reminder.Level.SECOND)).ifPresent(papers::add);
         }
         others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));

@@ -3,7 +3,6 @@ package icequill.office;
 import icequill.document.CreditRequest;
 import icequill.document.Invoice;
 import icequill.document.Paper;
-import icequill.document.Reminder;
 import icequill.files.ShopFolder;
 import icequill.party.BillTo;
 import icequill.party.Language;
@@ -48,6 +47,11 @@ public final class Office {
     /** The office where plans and agreements of the same shop are looked after. */
     public PlanOffice plans() {
         return PlanOffice.of(folder);
+    }
+
+    /** The office where the accounts of the same shop's customers are looked after. */
+    public AccountOffice accounts() {
+        return AccountOffice.of(folder);
     }
 
     /** Whether a file that is to be quoted asks for maintenance. */
@@ -190,33 +194,6 @@ public final class Office {
         return BrushingInHand.of(ShopFolder.read(folder), file, wish.date())
                 .then(hand -> hand.sheet(wish.date(), wish.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), wish)));
-    }
-
-    /**
-     * Writes what a customer owes at the end of the wish's date into papers/, in place of an earlier one of that date.
-     *
-     * @param since the first day whose movements are listed; empty for the usual one
-     */
-    public Checked<WrittenPaper> statement(Path file, Wish wish, Optional<LocalDate> since) {
-        return account(file, wish).then(hand -> write(new AccountPapers(hand, language(hand, wish)).statement(since),
-                "statement-" + hand.account().id() + "-" + wish.date(), hand.billTo().name(), wish)
-                .map(paper -> paper.noting(hand.notices())));
-    }
-
-    /** Writes a reminder of what is past due on the wish's date into papers/, in place of an earlier one of that date. */
-    public Checked<WrittenPaper> reminder(Path file, Wish wish, Reminder.Level level) {
-        return account(file, wish).then(hand -> new AccountPapers(hand, language(hand, wish)).reminder(level)
-                .then(reminder -> write(reminder, "reminder-" + hand.account().id() + "-" + wish.date(),
-                        hand.billTo().name(), wish))
-                .map(paper -> paper.noting(hand.notices())));
-    }
-
-    private Checked<AccountInHand> account(Path file, Wish wish) {
-        return AccountInHand.of(ShopFolder.read(folder), file, wish.date());
-    }
-
-    private static Language language(AccountInHand hand, Wish wish) {
-        return wish.language().or(hand::language).orElse(hand.shop().language());
     }
 
     /** A paper without a number of its own. */

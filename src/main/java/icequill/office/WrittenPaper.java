@@ -58,11 +58,6 @@ public record WrittenPaper(String name, List<Path> files, String customer, Optio
         return new WrittenPaper(name, files, paper.billTo().name(), Optional.of(sums), notices);
     }
 
-    /** The same with notices. */
-    WrittenPaper noting(List<Problem> more) {
-        return new WrittenPaper(name, files, customer, sums, more);
-    }
-
     /** Whether the customer owes by it, or is given back. */
     boolean isOwed() {
         return sums.map(Sums::isOwed).orElse(false);

@@ -136,7 +136,7 @@ class AccountPapersTest {
         LocalDate day = LocalDate.of(2026, 7, 1);
         Path file = folder.resolve("accounts/" + HOTEL + ".yaml");
 
-        WrittenPaper written = Office.of(folder).statement(file, wish(day), Optional.empty()).orElseThrow();
+        WrittenPaper written = AccountOffice.of(folder).statement(file, wish(day), Optional.empty()).orElseThrow();
         String html = html(papers(HOTEL, day, Language.ENGLISH).statement(Optional.empty()));
 
         assertThat(written.name()).isEqualTo("statement-fernhill-hotels-2026-07-01");
@@ -191,7 +191,7 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
-        List<Problem> problems = Office.of(folder).statement(file, wish(DAY), Optional.empty()).problems();
+        List<Problem> problems = AccountOffice.of(folder).statement(file, wish(DAY), Optional.empty()).problems();
 
         assertThat(problems).as(problems.toString())
                 .anyMatch(problem -> (problem.code() + " " + problem.place().reference())
@@ -206,7 +206,7 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace("site: m", "sitte: m"));
 
-        assertThat(Office.of(folder).reminder(file, wish(DAY), Level.FIRST).problems()).hasSize(1);
+        assertThat(AccountOffice.of(folder).reminder(file, wish(DAY), Level.FIRST).problems()).hasSize(1);
     }
 
     private String html(Paper paper) {
