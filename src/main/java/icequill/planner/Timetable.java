@@ -20,13 +20,14 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
      *
      * @param machine by id
      * @param task by name
+     * @param order the task's place among those of its machine
      * @param kind whether somebody is at it
      * @param people who, numbered from 0, rising; none for a wait, nor for a task of no minutes
      * @param start inclusive
      * @param end exclusive
      */
-    public record Entry(String machine, String task, Kind kind, MachineState state, List<Integer> people, int start,
-            int end) {
+    public record Entry(String machine, String task, int order, Kind kind, MachineState state,
+            List<Integer> people, int start, int end) {
         public Entry {
             people = List.copyOf(people);
             Check.inRange(start, 0, end, "start");
