@@ -57,6 +57,14 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
         return minutes - bound;
     }
 
+    /** Minutes from when the machine stops making ice until it may make some again; 0 when it never stops. */
+    public int withoutIce(String machine) {
+        List<Entry> stopped = entries.stream()
+                .filter(entry -> entry.machine().equals(machine) && entry.state().stopsIce()).toList();
+        int from = stopped.stream().mapToInt(Entry::start).min().orElse(0);
+        return stopped.stream().mapToInt(Entry::end).max().orElse(0) - from;
+    }
+
     /**
      * The minutes to be priced, one number for each person who has something to do: they come and leave together, so each stays
      * to the end.
