@@ -20,10 +20,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Backups, and books made out of them. */
 class BackupTest {
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path shop;
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path other;
 
     @ParameterizedTest

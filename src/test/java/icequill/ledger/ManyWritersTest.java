@@ -29,7 +29,7 @@ class ManyWritersTest {
     private static final int THREADS = 16;
     private static final int EACH = 50;
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path shop;
 
     @ParameterizedTest
