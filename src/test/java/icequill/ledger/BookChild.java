@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -50,7 +51,7 @@ final class BookChild {
 
     /** Issues two papers in one transaction, and halts when a step comes for the n-th time. */
     private static void halt(BookPlace place, Step step, int times) {
-        Map<Step, Integer> came = new java.util.EnumMap<>(Step.class);
+        Map<Step, Integer> came = new EnumMap<>(Step.class);
         Consumer<Step> watcher = at -> {
             if (came.merge(at, 1, Integer::sum) == times && at == step) {
                 Runtime.getRuntime().halt(HALTED);

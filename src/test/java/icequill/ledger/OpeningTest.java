@@ -12,6 +12,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -69,7 +70,7 @@ class OpeningTest {
     void databaseThatIsCutOff_isSaidToBeDamaged() throws IOException {
         BookPlace place = threePapers();
         byte[] whole = Files.readAllBytes(database());
-        Files.write(database(), java.util.Arrays.copyOf(whole, whole.length / 2));
+        Files.write(database(), Arrays.copyOf(whole, whole.length / 2));
 
         Checked<AuditReport> audited = Book.open(place, Books.CLOCK).then(book -> {
             try (book) {

@@ -31,8 +31,9 @@ class SchemaTest {
 
     @ParameterizedTest
     @MethodSource("earlier")
-    void earlierBook_isBroughtUpToDateWithAllThatIsInIt(Database database, int version) {
+    void earlierBook_isBroughtUpToDateWithAllThatIsInIt(Database database, int version) throws IOException {
         BookPlace place = database.place(shop);
+        Files.createDirectories(shop.resolve("book"));
         try (Connections connections = Connections.to(place)) {
             Schema.migrate(connections, version);
             assertThat(Schema.version(connections.writer())).isEqualTo(version);
