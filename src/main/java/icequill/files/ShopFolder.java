@@ -36,12 +36,14 @@ public final class ShopFolder {
     private final Optional<Shop> shop;
     private final ReminderTerms reminders;
     private final Optional<PricingReader.Pricing> pricing;
+    private final SiteSource beyond;
 
     /** A text of the shop's own, and where it stands. */
     public record Text(Place place, String text) {}
 
-    private ShopFolder(Path folder) {
+    private ShopFolder(Path folder, SiteSource beyond) {
         this.folder = folder;
+        this.beyond = beyond;
         this.files = new FolderFiles(folder, problems);
         Optional<Fields> own = fields(folder.resolve(SHOP), "shop");
         this.shop = own.flatMap(ShopReader::read);
@@ -52,9 +54,18 @@ public final class ShopFolder {
         this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
     }
 
-    /** Reads shop.yaml and pricing/. */
+    /** Reads shop.yaml and pricing/ of a shop whose sites all have files. */
     public static ShopFolder read(Path folder) {
-        return new ShopFolder(folder);
+        return read(folder, SiteSource.NONE);
+    }
+
+    /**
+     * Reads shop.yaml and pricing/.
+     *
+     * @param beyond where to look for sites that have no file in sites/
+     */
+    public static ShopFolder read(Path folder, SiteSource beyond) {
+        return new ShopFolder(folder, beyond);
     }
 
     /** Everything wrong in what was read so far. */
@@ -104,12 +115,24 @@ public final class ShopFolder {
      */
     public Optional<Site> site(String id, Place asked) {
         Path file = folder.resolve("sites").resolve(id + FolderFiles.YAML);
-        if (!Files.exists(file)) {
-            problems.add(Problem.unknownName(asked, "site", id,
-                    files.of("sites").stream().map(FolderFiles::nameOf).toList()));
-            return Optional.empty();
-        }
-        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id));
+        return Files.exists(file)
+                ? fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id))
+                : problems.take(beyond.site(id)).flatMap(text -> text.isPresent()
+                        ? siteOf(text.get(), id)
+                        : unknown(id, asked));
+    }
+
+    private Optional<Site> siteOf(String text, String id) {
+        String name = "the book's site " + id;
+        return checked(noted(YamlReader.parse(text, name, problems)), "site")
+                .flatMap(fields -> new SiteReader(fields).read(id));
+    }
+
+    private Optional<Site> unknown(String id, Place asked) {
+        List<String> known = new ArrayList<>(files.of("sites").stream().map(FolderFiles::nameOf).toList());
+        problems.take(beyond.ids()).ifPresent(known::addAll);
+        problems.add(Problem.unknownName(asked, "site", id, known));
+        return Optional.empty();
     }
 
     /** Reads a visit, empty also while the shop has problems; the file need not lie in the folder. */
@@ -117,6 +140,16 @@ public final class ShopFolder {
         return fields(file, "visit")
                 .flatMap(
                         fields -> shop.flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
+    }
+
+    /**
+     * Reads a visit that stands in no file.
+     *
+     * @param text in the form of a visit's file
+     */
+    public Optional<Visit> visitOf(String text, String id) {
+        return checked(noted(YamlReader.parse(text, "the book's visit " + id, problems)), "visit")
+                .flatMap(fields -> shop.flatMap(found -> new VisitReader(fields, found).read(id)));
     }
 
     /** Reads a request for a credit note; the file need not lie in the folder. */
@@ -198,14 +231,21 @@ public final class ShopFolder {
     }
 
     private Optional<Fields> fields(Path file, String schema) {
-        return tree(file).flatMap(tree -> {
+        return checked(tree(file), schema);
+    }
+
+    private Optional<Fields> checked(Optional<Tree> read, String schema) {
+        return read.flatMap(tree -> {
             problems.addAll(SchemaCheck.check(tree, "/icequill/schema/" + schema + ".schema.json"));
             return tree instanceof Tree.Branch branch ? Optional.of(new Fields(branch, problems)) : Optional.empty();
         });
     }
 
     private Optional<Tree> tree(Path file) {
-        Optional<Tree> tree = YamlReader.read(file, files.shown(file), problems);
+        return noted(YamlReader.read(file, files.shown(file), problems));
+    }
+
+    private Optional<Tree> noted(Optional<Tree> tree) {
         tree.ifPresent(found -> found.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text()))));
         return tree;
     }

@@ -63,6 +63,11 @@ final class YamlReader {
         return reader.text(file).flatMap(reader::parse);
     }
 
+    /** The same for a text that stands in no file. */
+    static Optional<Tree> parse(String text, String name, Problems problems) {
+        return new YamlReader(name, problems).parse(text);
+    }
+
     private Optional<String> text(Path file) {
         try (InputStream stream = Files.newInputStream(file)) {
             byte[] bytes = stream.readNBytes(MOST_BYTES + 1);

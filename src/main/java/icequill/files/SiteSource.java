@@ -1,0 +1,28 @@
+package icequill.files;
+
+import icequill.problem.Checked;
+import java.util.List;
+import java.util.Optional;
+
+/** Sites that stand in no file of the shop folder. It is asked only where there is no file. */
+public interface SiteSource {
+
+    /** For a shop that has no book. */
+    SiteSource NONE = new SiteSource() {
+        @Override
+        public Checked<Optional<String>> site(String id) {
+            return Checked.sound(Optional.empty());
+        }
+
+        @Override
+        public Checked<List<String>> ids() {
+            return Checked.sound(List.of());
+        }
+    };
+
+    /** A site in the form of a site's file; empty when there is none of that id. */
+    Checked<Optional<String>> site(String id);
+
+    /** The ids of all, for a message about an unknown one. */
+    Checked<List<String>> ids();
+}
