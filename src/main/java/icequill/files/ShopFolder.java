@@ -7,6 +7,7 @@ import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.document.PlanRequest;
+import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Place;
@@ -117,15 +118,14 @@ public final class ShopFolder {
         Path file = folder.resolve("sites").resolve(id + FolderFiles.YAML);
         return Files.exists(file)
                 ? fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id))
-                : problems.take(beyond.site(id)).flatMap(text -> text.isPresent()
-                        ? siteOf(text.get(), id)
+                : problems.take(beyond.site(id)).flatMap(stored -> stored.isPresent()
+                        ? forms().site(id, stored.get())
                         : unknown(id, asked));
     }
 
-    private Optional<Site> siteOf(String text, String id) {
-        String name = "the book's site " + id;
-        return checked(noted(YamlReader.parse(text, name, problems)), "site")
-                .flatMap(fields -> new SiteReader(fields).read(id));
+    /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
+    public StoredForms forms() {
+        return new StoredForms(problems, this::noted);
     }
 
     private Optional<Site> unknown(String id, Place asked) {
@@ -140,6 +140,30 @@ public final class ShopFolder {
         return fields(file, "visit")
                 .flatMap(
                         fields -> shop.flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
+    }
+
+    /** A visit's file in the form in which it is stored; empty where it cannot be read at all. */
+    public Optional<String> stored(Path visit) {
+        return YamlReader.read(visit, files.shown(visit), new Problems())
+                .flatMap(tree -> tree instanceof Tree.Branch branch
+                        ? Optional.of(TreeJson.text(branch))
+                        : Optional.empty());
+    }
+
+    /**
+     * Reads a site's file for the book.
+     *
+     * @param id the name that it gets
+     */
+    public Optional<StoredForms.Whole> siteFile(Path file, String id) {
+        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id)
+                .map(site -> StoredForms.whole(site, fields.branch())));
+    }
+
+    /** Reads a customer's file, with the keys that a site's file has below {@code customer}. */
+    public Optional<Customer> customerFile(Path file) {
+        return YamlReader.read(file, files.shown(file), problems)
+                .flatMap(tree -> tree instanceof Tree.Branch branch ? forms().customer(branch) : Optional.empty());
     }
 
     /**
@@ -246,7 +270,11 @@ public final class ShopFolder {
     }
 
     private Optional<Tree> noted(Optional<Tree> tree) {
-        tree.ifPresent(found -> found.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text()))));
+        tree.ifPresent(this::noted);
         return tree;
+    }
+
+    private void noted(Tree tree) {
+        tree.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text())));
     }
 }

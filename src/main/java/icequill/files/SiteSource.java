@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.party.Customer;
 import icequill.problem.Checked;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,7 @@ public interface SiteSource {
     /** For a shop that has no book. */
     SiteSource NONE = new SiteSource() {
         @Override
-        public Checked<Optional<String>> site(String id) {
+        public Checked<Optional<Stored>> site(String id) {
             return Checked.sound(Optional.empty());
         }
 
@@ -20,8 +21,20 @@ public interface SiteSource {
         }
     };
 
-    /** A site in the form of a site's file; empty when there is none of that id. */
-    Checked<Optional<String>> site(String id);
+    /**
+     * A site as it is stored.
+     *
+     * @param data of the site itself, in the form of {@link StoredForms}
+     * @param machines each in that form
+     */
+    record Stored(Customer customer, String data, List<String> machines) {
+        public Stored {
+            machines = List.copyOf(machines);
+        }
+    }
+
+    /** Empty when there is none of that id. */
+    Checked<Optional<Stored>> site(String id);
 
     /** The ids of all, for a message about an unknown one. */
     Checked<List<String>> ids();
