@@ -1,0 +1,60 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import java.time.Clock;
+import java.util.function.Function;
+import org.jdbi.v3.core.Jdbi;
+
+/** A shop's book, open for work. For many threads; one at a time writes. */
+public final class Book implements AutoCloseable {
+
+    private final Connections connections;
+    private final Jdbi reader;
+    private final Writer writer;
+    private final PaperFiles files;
+    private final BookPlace place;
+
+    Book(BookPlace place, Connections connections, Writer writer) {
+        this.place = place;
+        this.connections = connections;
+        this.reader = connections.reader();
+        this.writer = writer;
+        this.files = new PaperFiles(place.papers());
+    }
+
+    /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
+    public static Checked<Book> open(BookPlace place, Clock clock) {
+        return open(place, clock, Patience.USUAL);
+    }
+
+    /**
+     * Opens the book at a place, and makes it when there is none; finishes what a stop left undone.
+     *
+     * @param patience with others who write in it
+     */
+    public static Checked<Book> open(BookPlace place, Clock clock, Patience patience) {
+        return Opening.open(place, Surroundings.usual(clock, patience));
+    }
+
+    /**
+     * Changes the book. When the work returns problems, or throws, nothing of it stays; otherwise all of it is on the disk when this
+     * returns.
+     *
+     * @return the work's own result, or what was in the way: somebody else writing, a full disk
+     */
+    public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+        return writer.write(work);
+    }
+
+    /** Looks at the book; all that the work sees is of one moment. */
+    public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
+        return Faults.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
+                handle -> work.apply(new Reading(handle, files))));
+    }
+
+    @Override
+    public void close() {
+        writer.close();
+        connections.close();
+    }
+}
