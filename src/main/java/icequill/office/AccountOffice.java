@@ -45,7 +45,7 @@ public final class AccountOffice {
 
     private Checked<AccountInHand> account(Path file, Office.Wish wish) {
         return Office.unnumbered(wish)
-                .then(sound -> AccountInHand.of(ShopFolder.read(folder), file, wish.date()));
+                .then(sound -> AccountInHand.of(BookSites.shop(folder), file, wish.date()));
     }
 
     private static Language language(AccountInHand hand, Office.Wish wish) {

@@ -56,12 +56,12 @@ public final class Office {
 
     /** Whether a file that is to be quoted asks for maintenance. */
     public boolean isMaintenance(Path file) {
-        return ShopFolder.read(folder).isMaintenance(file);
+        return BookSites.shop(folder).isMaintenance(file);
     }
 
     /** The price of a visit. */
     public Checked<PriceSheet> price(Path file, Optional<Language> language) {
-        return VisitInHand.of(ShopFolder.read(folder), file)
+        return VisitInHand.of(BookSites.shop(folder), file)
                 .map(hand -> new PriceSheet(hand, language.orElseGet(() -> languageOf(hand))));
     }
 
@@ -70,7 +70,7 @@ public final class Office {
      * anything. A price above the customer's limit is a problem.
      */
     public Checked<WrittenPaper> invoice(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> invoice(hand, wish));
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> invoice(hand, wish));
     }
 
     /** The same for a visit that was priced already. */
@@ -109,7 +109,7 @@ public final class Office {
      * addressee of its own date.
      */
     public Checked<WrittenPaper> credit(Path file, Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         Optional<CreditRequest> request = shop.credit(file);
         return VisitInHand.report(shop, new Problems()).or(request::orElseThrow)
                 .then(wanted -> VisitInHand.of(shop, folder.resolve(wanted.visit()))
@@ -132,7 +132,7 @@ public final class Office {
      * holds.
      */
     public Checked<WrittenPaper> quote(Path file, Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         if (shop.isMaintenance(file)) {
             return plans().quote(file, wish);
         }
@@ -147,7 +147,7 @@ public final class Office {
 
     /** The price of a planned repair as its quote has it, for the owner. */
     public Checked<PriceSheet> priceOfQuote(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file, visit -> wish.date())
+        return VisitInHand.of(BookSites.shop(folder), file, visit -> wish.date())
                 .map(hand -> new PriceSheet(hand, language(hand, wish)));
     }
 
@@ -161,7 +161,7 @@ public final class Office {
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> record(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> record(hand, wish));
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> record(hand, wish));
     }
 
     /** The same for a visit that was read already. */
@@ -176,12 +176,12 @@ public final class Office {
      * @param crew how many come; empty for those whom the visit names
      */
     public Checked<PlanSheet> plan(Path file, OptionalInt crew) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> Planning.of(hand, crew).sheet());
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> Planning.of(hand, crew).sheet());
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> worksheet(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> {
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> {
             Language language = wish.language().orElse(hand.shop().language());
             return new WorkSheetAssembly(hand, language).sheet(wish.date())
                     .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
@@ -191,7 +191,7 @@ public final class Office {
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> brushing(Path file, Wish wish) {
-        return BrushingInHand.of(ShopFolder.read(folder), file, wish.date())
+        return BrushingInHand.of(BookSites.shop(folder), file, wish.date())
                 .then(hand -> hand.sheet(wish.date(), wish.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), wish)));
     }
