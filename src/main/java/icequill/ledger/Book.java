@@ -3,6 +3,7 @@ package icequill.ledger;
 import icequill.problem.Checked;
 import java.time.Clock;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import org.jdbi.v3.core.Jdbi;
 
 /** A shop's book, open for work. For many threads; one at a time writes. */
@@ -50,6 +51,17 @@ public final class Book implements AutoCloseable {
     public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
         return Faults.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
                 handle -> work.apply(new Reading(handle, files))));
+    }
+
+    /**
+     * Goes through the whole book: numbers without gaps, seals, sums, data, and a file to each paper as it was issued and no other.
+     *
+     * @param reader of the papers' data
+     * @param progress is told how many papers were looked at, now and then
+     */
+    public Checked<AuditReport> audit(PaperReader reader, LongConsumer progress) {
+        return Faults.caught(place, () -> Checked.sound(this.reader.inTransaction(connections.dialect().snapshot(),
+                handle -> new Audit(handle, connections.dialect(), files, reader, progress).report())));
     }
 
     @Override

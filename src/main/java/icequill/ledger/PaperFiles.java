@@ -62,8 +62,11 @@ record PaperFiles(Path folder) {
 
     /** The bytes of a paper, wherever they lie. */
     byte[] read(Series series, String number, String hash) throws IOException {
-        Path target = place(series, number);
-        return Files.readAllBytes(Files.exists(target) ? target : unfinished(number, hash));
+        try {
+            return Files.readAllBytes(place(series, number));
+        } catch (NoSuchFileException notYet) {
+            return readUnfinished(series, number, hash);
+        }
     }
 
     List<Unfinished> unfinished() throws IOException {
@@ -90,6 +93,15 @@ record PaperFiles(Path folder) {
             } else {
                 finish(paper.get().series(), left.number(), left.hash());
             }
+        }
+    }
+
+    private byte[] readUnfinished(Series series, String number, String hash) throws IOException {
+        try {
+            return Files.readAllBytes(unfinished(number, hash));
+        } catch (NoSuchFileException moved) {
+            // Perhaps just now, between the two looks.
+            return Files.readAllBytes(place(series, number));
         }
     }
 

@@ -2,6 +2,8 @@ package icequill.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.result.RowView;
 
@@ -14,7 +16,27 @@ final class PaperRows {
                 pdf_hash, previous_seal, seal, whereabouts_id FROM paper
             """;
 
+    /** Rows that are fetched at once from a server. */
+    private static final int FETCHED = 200;
+
+    /**
+     * A row, and the seal that stands in it.
+     *
+     * @param seal as stored, which fits the row unless one of the two was changed
+     */
+    record Sealed(PaperRow row, String seal) {}
+
     private PaperRows() {
+    }
+
+    /** All papers of a series, one after another, by position. */
+    static void each(Handle handle, Series series, Consumer<Sealed> work) {
+        try (Stream<Sealed> rows = handle
+                .createQuery(SELECT + "WHERE kind = :kind AND office = :office AND year = :year ORDER BY position")
+                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
+                .setFetchSize(FETCHED).map(row -> new Sealed(read(handle, row), Column.text(row, "seal"))).stream()) {
+            rows.forEach(work);
+        }
     }
 
     static Optional<PaperRow> byNumber(Handle handle, String number) {

@@ -44,13 +44,13 @@ public final class Papers {
     }
 
     /** The PDF of a paper, the very bytes that were issued; a problem when the file is gone or was changed. */
-    public Checked<byte[]> pdf(String number) {
+    public Checked<Pdf> pdf(String number) {
         return show(number).then(paper -> {
             Place place = Place.ofFile(files.place(paper.series(), number).toString());
             try {
-                byte[] bytes = files.read(paper.series(), number, paper.pdfHash());
-                return Hash.of(bytes).equals(paper.pdfHash())
-                        ? Checked.sound(bytes)
+                Pdf pdf = Pdf.of(files.read(paper.series(), number, paper.pdfHash()));
+                return pdf.hash().equals(paper.pdfHash())
+                        ? Checked.sound(pdf)
                         : Checked.faulty(
                                 new Problem(Code.BOOK_DAMAGED, place, "the file was changed after it was issued",
                                         "the file from a backup"));

@@ -27,7 +27,11 @@ final class Books {
     }
 
     static Checked<IssuedPaper> issue(Book book, int seed) {
-        return book.write(transaction -> transaction.issue(INVOICES, Origin.NONE,
+        return issue(book, INVOICES, Origin.NONE, seed);
+    }
+
+    static Checked<IssuedPaper> issue(Book book, Series series, Origin origin, int seed) {
+        return book.write(transaction -> transaction.issue(series, origin,
                 numbered -> Checked.sound(printed(numbered, seed))));
     }
 

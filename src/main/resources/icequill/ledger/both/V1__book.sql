@@ -4,7 +4,7 @@
 CREATE TABLE customer (
     id               TEXT PRIMARY KEY,
     name             TEXT NOT NULL,
-    parent_id        TEXT REFERENCES customer (id),
+    parent_id        TEXT REFERENCES customer (id) DEFERRABLE INITIALLY DEFERRED,
     language         TEXT,
     vendor_number    TEXT,
     payment_days     INTEGER CHECK (payment_days >= 0),
