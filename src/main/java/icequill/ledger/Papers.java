@@ -5,6 +5,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -59,6 +60,11 @@ public final class Papers {
                         "the file from a backup"));
             }
         });
+    }
+
+    /** Where the PDF of a paper lies, or has to. */
+    public Path file(IssuedPaper paper) {
+        return files.place(paper.series(), paper.number());
     }
 
     /**
