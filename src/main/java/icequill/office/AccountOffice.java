@@ -2,7 +2,6 @@ package icequill.office;
 
 import icequill.document.Paper;
 import icequill.document.Reminder;
-import icequill.files.ShopFolder;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import java.nio.file.Path;

@@ -1,7 +1,6 @@
 package icequill.office;
 
 import icequill.document.Reminder;
-import icequill.files.ShopFolder;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
 import icequill.problem.Code;

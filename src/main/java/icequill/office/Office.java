@@ -79,12 +79,12 @@ public final class Office {
                 .then(found -> assembled(found, wish).then(invoice -> write(found, invoice, wish)));
     }
 
-    private static Checked<VisitInHand> withinLimit(VisitInHand hand) {
+    static Checked<VisitInHand> withinLimit(VisitInHand hand) {
         return SpendingLimit.exceeded(hand.taxed().priced(), hand.visit().order()).map(Checked::<VisitInHand>faulty)
                 .orElseGet(() -> Checked.sound(hand));
     }
 
-    private static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
+    static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
         return billTo(hand.site(), wish.date())
                 .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
                         hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));
@@ -136,13 +136,11 @@ public final class Office {
         if (shop.isMaintenance(file)) {
             return plans().quote(file, wish);
         }
-        return VisitInHand.of(shop, file, visit -> wish.date())
-                .then(hand -> numbered(wish).then(sound -> billTo(hand.site(), wish.date()))
-                        .then(billTo -> new RepairQuoting(folder, shop, hand, billTo, language(hand, wish)).quote(wish))
-                        .then(quote -> desk
-                                .write(quote, name("quote", hand, wish), wish.extras(), quote.isDraft())
-                                .map(files -> WrittenPaper.of(name("quote", hand, wish), files, quote,
-                                        hand.notices()))));
+        return numbered(wish).then(sound -> RepairQuoting.of(folder, shop, file, wish))
+                .then(quoting -> quoting.quote(wish).then(quote -> desk
+                        .write(quote, name("quote", quoting.hand(), wish), wish.extras(), quote.isDraft())
+                        .map(files -> WrittenPaper.of(name("quote", quoting.hand(), wish), files, quote,
+                                quoting.hand().notices()))));
     }
 
     /** The price of a planned repair as its quote has it, for the owner. */
@@ -155,7 +153,7 @@ public final class Office {
         return wish.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
     }
 
-    private static Language language(VisitInHand hand, Wish wish) {
+    static Language language(VisitInHand hand, Wish wish) {
         return wish.language().orElseGet(() -> languageOf(hand));
     }
 

@@ -7,7 +7,6 @@ import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
 import icequill.document.MaintenanceQuote;
-import icequill.document.Offer;
 import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
 import icequill.document.Served;
