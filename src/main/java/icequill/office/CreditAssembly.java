@@ -44,7 +44,7 @@ record CreditAssembly(Bill invoice, CreditRequest request) {
                 unknown(line, count, problems);
             } else if (!seen.add(line)) {
                 problems.add(new Problem(Code.DUPLICATE_NAME, request.place(),
-                        "line " + line + " is credited twice", "each line once, and none of creditedBefore"));
+                        "line " + line + " is credited twice", "each line once, and none that was credited before"));
             }
         });
         if (problems.isEmpty() && chosen().isEmpty()) {
