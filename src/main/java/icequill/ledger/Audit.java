@@ -2,9 +2,12 @@ package icequill.ledger;
 
 import icequill.problem.Code;
 import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /** Goes through a book as it is at one moment: tables, series, papers, files. */
@@ -12,7 +15,6 @@ final class Audit {
 
     private final Handle handle;
     private final Dialect dialect;
-    private final PaperFiles files;
     private final PaperCheck papers;
     private final LongConsumer progress;
     private final Problems findings = new Problems();
@@ -22,7 +24,6 @@ final class Audit {
     Audit(Handle handle, Dialect dialect, PaperFiles files, PaperReader reader, LongConsumer progress) {
         this.handle = handle;
         this.dialect = dialect;
-        this.files = files;
         this.papers = new PaperCheck(files, reader, findings);
         this.progress = progress;
     }
@@ -39,9 +40,21 @@ final class Audit {
                     WHERE s.kind = p.kind AND s.office = p.office AND s.year = p.year) ORDER BY id""")
                 .mapTo(String.class).forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE,
                         number + " belongs to no series", "the series' row from a backup"));
-        new FilesCheck(handle, files, findings).run();
         progress.accept(looked);
         return new AuditReport(looked, heads, findings.list());
+    }
+
+    /**
+     * The same report with the files that belong to no paper.
+     *
+     * @param unknown files that had no row at the audit's moment
+     * @param later a handle that sees the papers issued since
+     */
+    static AuditReport withUnknown(AuditReport report, List<Path> unknown, PaperFiles files, Handle later) {
+        FilesCheck again = new FilesCheck(later, files);
+        Stream<Problem> stray = unknown.stream().filter(again::isUnknown).map(FilesCheck::finding);
+        return new AuditReport(report.papers(), report.heads(),
+                Stream.concat(report.findings().stream(), stray).toList());
     }
 
     /** All series as their rows say. */

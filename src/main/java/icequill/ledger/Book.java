@@ -1,10 +1,14 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
 /** A shop's book, open for work. For many threads; one at a time writes. */
 public final class Book implements AutoCloseable {
@@ -60,8 +64,38 @@ public final class Book implements AutoCloseable {
      * @param progress is told how many papers were looked at, now and then
      */
     public Checked<AuditReport> audit(PaperReader reader, LongConsumer progress) {
-        return Faults.caught(place, () -> Checked.sound(this.reader.inTransaction(connections.dialect().snapshot(),
-                handle -> new Audit(handle, connections.dialect(), files, reader, progress).report())));
+        return Faults.caught(place, () -> {
+            TransactionIsolationLevel snapshot = connections.dialect().snapshot();
+            AtomicReference<List<Path>> unknown = new AtomicReference<>(List.of());
+            AuditReport report = this.reader.inTransaction(snapshot, handle -> {
+                unknown.set(new FilesCheck(handle, files).unknown());
+                return new Audit(handle, connections.dialect(), files, reader, progress).report();
+            });
+            return Checked.sound(this.reader.inTransaction(snapshot,
+                    later -> Audit.withUnknown(report, unknown.get(), files, later)));
+        });
+    }
+
+    /**
+     * Writes the whole book into one file, as it is at one moment; others may go on working in it.
+     *
+     * @param file must not exist yet
+     * @param progress is told how many papers were written, now and then
+     */
+    public Checked<BackupReport> backup(Path file, LongConsumer progress) {
+        return Faults.caught(place,
+                () -> new Backup(reader, connections.dialect(), files, writer.clock()).write(file, progress));
+    }
+
+    /**
+     * Makes a book out of a backup, in whichever database. What is in the file is checked before there is a book.
+     *
+     * @param target where there must be no book yet
+     * @param reader of the papers' data
+     */
+    public static Checked<AuditReport> restore(Path file, BookPlace target, PaperReader reader,
+            LongConsumer progress) {
+        return Faults.caught(target, () -> new Restore(target, reader, progress).from(file));
     }
 
     @Override

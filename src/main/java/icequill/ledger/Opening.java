@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Opens a book: looks whether the place will do, brings the tables up to date, and finishes what a stop left undone. */
 final class Opening {
@@ -28,8 +27,7 @@ final class Opening {
             Files.createDirectories(place.papers());
             Optional<BookLock> lock = Optional.empty();
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
-                Path folder = database.toAbsolutePath().getParent();
-                Files.createDirectories(folder);
+                Path folder = Folder.madeFor(database);
                 Optional<Problem> remote = remote(database, Files.getFileStore(folder).type());
                 if (remote.isPresent()) {
                     return Checked.faulty(remote.get());
@@ -67,7 +65,7 @@ final class Opening {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
                     "the book was written by a newer version of the program", "that version, or a later one"));
         }
-        if (version == 0 && holdsPapers(place.papers())) {
+        if (version == 0 && !Folder.isEmpty(place.papers())) {
             return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(place.text()),
                     "the book's database is empty or gone, but there are issued papers in " + place.papers(),
                     "restore the last backup into another folder"));
@@ -77,11 +75,5 @@ final class Opening {
             return Checked.sound(true);
         });
         return current.then(done -> writer.recoverIfNeeded());
-    }
-
-    private static boolean holdsPapers(Path papers) throws IOException {
-        try (Stream<Path> entries = Files.list(papers)) {
-            return entries.findAny().isPresent();
-        }
     }
 }

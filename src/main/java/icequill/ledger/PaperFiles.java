@@ -1,7 +1,6 @@
 package icequill.ledger;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -41,7 +40,7 @@ record PaperFiles(Path folder) {
     /** Moves a file to its place; done already is done. */
     void finish(Series series, String number, String hash) throws IOException {
         Path target = place(series, number);
-        Files.createDirectories(parent(target));
+        Folder.madeFor(target);
         try {
             Files.move(unfinished(number, hash), target, StandardCopyOption.ATOMIC_MOVE);
         } catch (NoSuchFileException moved) {
@@ -110,13 +109,5 @@ record PaperFiles(Path folder) {
         return name.matches()
                 ? Optional.of(new Unfinished(file, name.group(1), name.group(2)))
                 : Optional.empty();
-    }
-
-    private static Path parent(Path file) {
-        Path parent = file.toAbsolutePath().getParent();
-        if (parent == null) {
-            throw new UncheckedIOException(new IOException("no folder holds " + file));
-        }
-        return parent;
     }
 }

@@ -1,5 +1,7 @@
 package icequill.ledger;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -27,6 +29,29 @@ final class PaperRows {
     record Sealed(PaperRow row, String seal) {}
 
     private PaperRows() {
+    }
+
+    /** What is done with each file. */
+    @FunctionalInterface
+    interface FileWork {
+        void accept(String number, String hash) throws IOException;
+    }
+
+    /** The number and the file's hash of all papers of a series, by position. */
+    static void eachFile(Handle handle, Series series, FileWork work) {
+        try (Stream<String[]> rows = handle.createQuery("SELECT number, pdf_hash FROM paper"
+                + " WHERE kind = :kind AND office = :office AND year = :year ORDER BY position")
+                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
+                .setFetchSize(FETCHED)
+                .map(row -> new String[]{Column.text(row, "number"), Column.text(row, "pdf_hash")}).stream()) {
+            rows.forEach(row -> {
+                try {
+                    work.accept(row[0], row[1]);
+                } catch (IOException failed) {
+                    throw new UncheckedIOException(failed);
+                }
+            });
+        }
     }
 
     /** All papers of a series, one after another, by position. */

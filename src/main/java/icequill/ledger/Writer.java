@@ -3,6 +3,7 @@ package icequill.ledger;
 import icequill.problem.Checked;
 import java.io.IOException;
 import java.nio.channels.FileLock;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -29,6 +30,10 @@ final class Writer implements AutoCloseable {
         this.lock = lock;
         this.files = new PaperFiles(place.papers());
         this.surroundings = surroundings;
+    }
+
+    Clock clock() {
+        return surroundings.clock();
     }
 
     <T> Checked<T> write(Function<Transaction, Checked<T>> work) {

@@ -2,6 +2,9 @@ package icequill.ledger;
 
 import icequill.money.Amounts;
 import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -10,6 +13,10 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.LongConsumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.money.Monetary;
 import javax.money.MonetaryAmount;
 
@@ -17,7 +24,12 @@ import javax.money.MonetaryAmount;
 final class Books {
 
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-14T16:00:00Z"), ZoneOffset.UTC);
+    static final LongConsumer UNHEARD = count -> {
+    };
     static final Series INVOICES = new Series(PaperKind.INVOICE, "", 2026);
+
+    private static final LocalDate DATE = LocalDate.of(2026, 5, 14);
+    private static final Pattern DATA = Pattern.compile("\\{\"number\":\"([^\"]+)\",\"seed\":(\\d+)}");
 
     private Books() {
     }
@@ -35,18 +47,44 @@ final class Books {
                 numbered -> Checked.sound(printed(numbered, seed))));
     }
 
+    /** Reads what {@link #printed} wrote. */
+    static Checked<PaperReader.Read> read(String json) {
+        Matcher parts = DATA.matcher(json);
+        if (!parts.matches()) {
+            return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "no paper of these tests", "one"));
+        }
+        return Checked.sound(new PaperReader.Read(Optional.of(parts.group(1)), DATE,
+                Optional.of(sums(Integer.parseInt(parts.group(2))))));
+    }
+
+    static AuditReport audit(Book book) {
+        return book.audit(Books::read, UNHEARD).orElseThrow();
+    }
+
+    static <T> List<T> read(Book book, Function<Reading, List<T>> look) {
+        return book.read(reading -> Checked.sound(look.apply(reading))).orElseThrow();
+    }
+
+    /** At most a hundred. */
+    static List<IssuedPaper> found(Book book, String text) {
+        return read(book, reading -> reading.papers().find(text, 100));
+    }
+
     static Printed printed(Numbered numbered, int seed) {
-        MonetaryAmount net = usd(100 + seed);
-        MonetaryAmount tax = usd(8);
-        MonetaryAmount gross = net.add(tax);
-        LocalDate date = LocalDate.of(2026, 5, 14);
-        Sums sums = new Sums(net, net, tax, gross,
-                List.of(new Sums.Line("LABOR", "CHARGED", "Labor", net, net)));
+        Sums sums = sums(seed);
         Facts facts = new Facts("Crumb Lane Bakery", "Store 12", "4 Crumb Lane, Millbrook, NY 12545",
-                Optional.of("PO-" + (4710 + seed)), List.of("SN-" + seed), List.of(gross), List.of(date));
-        return new Printed(date, Optional.of(date.plusDays(30)), Optional.of(sums), facts,
+                Optional.of("PO-" + (4710 + seed)), List.of("SN-" + seed), List.of(sums.gross()), List.of(DATE));
+        return new Printed(DATE, Optional.of(DATE.plusDays(30)), Optional.of(sums), facts,
                 "{\"number\":\"" + numbered.number() + "\",\"seed\":" + seed + "}", "2026-01-01",
                 Pdf.of(pdf(numbered, seed)));
+    }
+
+    private static Sums sums(int seed) {
+        MonetaryAmount net = usd(100 + seed);
+        MonetaryAmount tax = usd(8);
+        return new Sums(net.add(usd(10)), net, tax, net.add(tax),
+                List.of(new Sums.Line("LABOR", "CHARGED", "Labor", net, net.subtract(usd(10))),
+                        new Sums.Line("FILTERS", "CHARGED", "Filter", usd(10), usd(10))));
     }
 
     static byte[] pdf(Numbered numbered, int seed) {
