@@ -5,7 +5,10 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -134,25 +139,26 @@ public final class CsvFile {
     }
 
     /**
-     * A list as CSV.
+     * Writes a list as CSV.
      *
      * @param numbers columns, from 0, that hold numbers the program made, which need no guard
+     * @param rows gives each row to whom it is given
      */
-    public static byte[] of(List<String> head, List<List<String>> rows, Set<Integer> numbers) {
-        StringBuilder text = new StringBuilder();
+    public static void write(OutputStream out, List<String> head, Set<Integer> numbers,
+            Consumer<Consumer<List<String>>> rows) throws IOException {
+        Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+        line(text, head);
+        rows.accept(row -> line(text, IntStream.range(0, row.size())
+                .mapToObj(i -> numbers.contains(i) ? row.get(i) : guarded(row.get(i))).toList()));
+        text.flush();
+    }
+
+    private static void line(Appendable text, List<String> cells) {
         try {
-            CSVFormat.RFC4180.printRecord(text, head.toArray());
-            for (List<String> row : rows) {
-                List<String> cells = new ArrayList<>();
-                for (int i = 0; i < row.size(); i++) {
-                    cells.add(numbers.contains(i) ? row.get(i) : guarded(row.get(i)));
-                }
-                CSVFormat.RFC4180.printRecord(text, cells.toArray());
-            }
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
+            CSVFormat.RFC4180.printRecord(text, cells.toArray());
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private static String guarded(String text) {

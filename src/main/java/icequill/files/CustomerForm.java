@@ -13,12 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A customer in the keys of a site's file. */
-final class CustomerForm {
+public final class CustomerForm {
 
     private CustomerForm() {
     }
 
-    static Map<String, Object> of(Customer customer) {
+    /** Keys and values, in the order of a file. */
+    public static Map<String, Object> of(Customer customer) {
         Map<String, Object> form = new LinkedHashMap<>();
         form.put("name", customer.name());
         customer.language().ifPresent(language -> form.put("language", language.tag()));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -72,8 +73,8 @@ class CsvFileTest {
     /** What begins a formula in a spreadsheet: the list of OWASP's page on CSV injection (from memory). */
     @ParameterizedTest
     @CsvSource({"=1+1", "+1", "-1", "@SUM(A1)", "'\t=1'", "'\r=1'"})
-    void of_textLikeAFormula_isGuardedAndReadBackAsItWas(String text) throws IOException {
-        byte[] csv = CsvFile.of(List.of("site", "name"), List.of(List.of("-173.38", text)), Set.of(0));
+    void write_textLikeAFormula_isGuardedAndReadBackAsItWas(String text) throws IOException {
+        byte[] csv = csv(List.of("site", "name"), List.of(List.of("-173.38", text)), Set.of(0));
 
         assertThat(new String(csv, StandardCharsets.UTF_8)).startsWith("site,name\r\n-173.38,")
                 .containsPattern("-173\\.38,\"?'[=+@\t\r-]").endsWith("\r\n");
@@ -82,11 +83,17 @@ class CsvFileTest {
     }
 
     @Test
-    void of_commasQuotesAndBreaks_areQuotedByTheStandard() {
+    void write_commasQuotesAndBreaks_areQuotedByTheStandard() throws IOException {
         assertThat(
-                new String(CsvFile.of(List.of("a", "b", "c"), List.of(List.of("x,y", "say \"no\"", "1\n2")), Set.of()),
+                new String(csv(List.of("a", "b", "c"), List.of(List.of("x,y", "say \"no\"", "1\n2")), Set.of()),
                         StandardCharsets.UTF_8))
                 .isEqualTo("a,b,c\r\n\"x,y\",\"say \"\"no\"\"\",\"1\n2\"\r\n");
+    }
+
+    private static byte[] csv(List<String> head, List<List<String>> rows, Set<Integer> numbers) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        CsvFile.write(out, head, numbers, rows::forEach);
+        return out.toByteArray();
     }
 
     private List<CsvFile.Row> read(String text) throws IOException {
