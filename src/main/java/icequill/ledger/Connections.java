@@ -3,8 +3,12 @@ package icequill.ledger;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.util.Properties;
 import java.util.concurrent.TimeUnit;
+import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -22,6 +26,11 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
     private static final int SERVER_CONNECTIONS = 8;
     private static final long BUSY_MILLISECONDS = TimeUnit.SECONDS.toMillis(10);
 
+    /**
+     * Connects once at first, since the pools try for half a minute before they say what is wrong.
+     *
+     * @throws ConnectionException when that fails
+     */
     static Connections to(BookPlace place) {
         return switch (place) {
         case BookPlace.InFile(Path database, Path papers) -> toFile(database);
@@ -47,12 +56,28 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         SQLiteConfig writes = sqlite();
         writes.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         SQLiteConfig reads = sqlite();
+        SQLiteDataSource source = source(database, reads);
+        tried(source::getConnection);
         HikariConfig readers = pool(READERS);
-        readers.setDataSource(source(database, reads));
+        readers.setDataSource(source);
         readers.setConnectionInitSql("PRAGMA query_only = 1");
         HikariConfig writer = pool(1);
         writer.setDataSource(source(database, writes));
         return new Connections(Dialect.SQLITE, new HikariDataSource(writer), new HikariDataSource(readers));
+    }
+
+    /** A way to connect. */
+    @FunctionalInterface
+    private interface Way {
+        Connection connect() throws SQLException;
+    }
+
+    private static void tried(Way way) {
+        try {
+            way.connect().close();
+        } catch (SQLException failed) {
+            throw new ConnectionException(failed);
+        }
     }
 
     private static SQLiteConfig sqlite() {
@@ -71,6 +96,7 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
     }
 
     private static Connections toServer(String url) {
+        tried(() -> DriverManager.getConnection(url));
         HikariConfig config = pool(SERVER_CONNECTIONS);
         config.setJdbcUrl(url);
         Properties properties = new Properties();

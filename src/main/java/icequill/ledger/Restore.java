@@ -67,7 +67,10 @@ final class Restore {
         Path papers = beside(target.papers(), mark);
         Files.createDirectories(papers);
         BookPlace scratch = switch (target) {
-        case BookPlace.InFile(Path database, Path ours) -> new BookPlace.InFile(beside(database, mark), papers);
+        case BookPlace.InFile(Path database, Path ours) -> {
+            Folder.madeFor(database);
+            yield new BookPlace.InFile(beside(database, mark), papers);
+        }
         case BookPlace.OnServer(String url, Path ours) -> new BookPlace.OnServer(url, papers);
         };
         try {
@@ -138,7 +141,6 @@ final class Restore {
         Files.move(scratch.papers(), target.papers(), StandardCopyOption.ATOMIC_MOVE);
         if (scratch instanceof BookPlace.InFile(Path from, Path fromPapers)
                 && target instanceof BookPlace.InFile(Path to, Path toPapers)) {
-            Folder.madeFor(to);
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         }
         return report;

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.party.BillTo;
 import icequill.problem.Checked;
-import icequill.problem.Code;
-import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
