@@ -10,6 +10,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Adjustments;
+import icequill.rates.ForecastRates;
 import icequill.rates.LaborRates;
 import icequill.rates.Material;
 import icequill.rates.RateSchedule;
@@ -31,8 +32,10 @@ import javax.money.CurrencyUnit;
 final class PricingReader {
 
     private static final String FOLDER = "pricing";
-    private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
+    private static final List<String> NEEDED = List.of("labor", "service-call", "materials", "tasks", "adjustments",
             "tiers", "notices", "taxes");
+    private static final String FORECAST = "forecast";
+    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST)).toList();
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -44,14 +47,16 @@ final class PricingReader {
     private final List<Timeline.Entry<Plans>> plans = new ArrayList<>();
     private final List<Timeline.Entry<List<NoticeRule>>> notices = new ArrayList<>();
     private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
+    private final List<Timeline.Entry<ForecastRates>> forecasts = new ArrayList<>();
 
     PricingReader(CurrencyUnit currency, Problems problems) {
         this.currency = currency;
         this.problems = problems;
     }
 
-    /** What pricing/ says; empty where a kind that is needed could not be read at all. */
-    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices) {}
+    /** What pricing/ says; empty where a kind that is needed could not be read at all. A shop need not forecast. */
+    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices,
+            Timeline<ForecastRates> forecasts) {}
 
     /** @param known files, each of a kind that {@link #checked} has seen */
     Pricing read(List<Fields> known) {
@@ -73,6 +78,8 @@ final class PricingReader {
         ofKind("tiers", known)
                 .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));
         ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
+        ofKind(FORECAST, known)
+                .forEach(file -> add(forecasts, file, new ForecastReader(file, currency, others).read()));
         ofKind("notices", known).forEach(file -> add(notices, file, Optional.of(NoticesReader.read(file))));
         boolean complete = Stream
                 .of(there("labor", labor), there("service-call", serviceCall), there("materials", materials),
@@ -84,7 +91,7 @@ final class PricingReader {
         NoticeRules laws = new NoticeRules(timeline(notices));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
                 there("taxes", taxes) ? Optional.of(rules) : Optional.empty(),
-                there("notices", notices) ? Optional.of(laws) : Optional.empty());
+                there("notices", notices) ? Optional.of(laws) : Optional.empty(), timeline(forecasts));
     }
 
     /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */
@@ -92,7 +99,7 @@ final class PricingReader {
         boolean explained = problems.list().stream().anyMatch(problem -> problem.place().file().startsWith(FOLDER));
         if (entries.isEmpty() && !explained) {
             problems.add(Code.MISSING, Place.ofFile(FOLDER), "there is no file of kind " + kind,
-                    "one file or more of each kind: " + String.join(", ", KINDS));
+                    "one file or more of each kind: " + String.join(", ", NEEDED));
         }
         return !entries.isEmpty();
     }

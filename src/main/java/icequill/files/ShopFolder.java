@@ -12,11 +12,14 @@ import icequill.party.Site;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.ForecastRates;
 import icequill.rates.RateSchedule;
+import icequill.rates.SiteHistory;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,6 +87,11 @@ public final class ShopFolder {
     /** Empty, with a problem that says why, when there are none. */
     public Optional<NoticeRules> notices() {
         return pricing.flatMap(PricingReader.Pricing::notices);
+    }
+
+    /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
+    public Optional<ForecastRates> forecast(LocalDate day) {
+        return pricing.flatMap(all -> all.forecasts().at(day));
     }
 
     /** All texts read so far, for a check that they can be printed. */
@@ -157,6 +165,12 @@ public final class ShopFolder {
     public Optional<PlanRequest> maintenance(Path file) {
         return fields(file, "maintenance")
                 .flatMap(fields -> shop.flatMap(found -> PlanRequestReader.read(fields, found)));
+    }
+
+    /** Reads what a request for a maintenance quote tells of its site for a forecast, empty also while the shop has problems. */
+    public Optional<SiteHistory> history(Path file) {
+        return fields(file, "maintenance")
+                .flatMap(fields -> shop.map(found -> SiteHistoryReader.read(fields, found)));
     }
 
     /** Reads an agreement, empty also while the shop has problems. */
