@@ -93,16 +93,17 @@ final class Guesses {
     }
 
     static Optional<BesideCash.Lives> lives(Fields fields, Origin origin) {
-        return fields.child("lives").flatMap(entry -> entry.number("cleaned")
-                .flatMap(cleaned -> entry.number("neglected").filter(neglected -> {
-                    boolean inOrder = neglected.compareTo(cleaned) <= 0;
-                    if (!inOrder) {
-                        entry.problems().add(Code.WRONG_ORDER, entry.place("neglected"),
-                                "a neglected machine lasts " + neglected.toPlainString() + " years, a cleaned one "
-                                        + cleaned.toPlainString(),
-                                "at most as long as a cleaned one");
-                    }
-                    return inOrder;
-                }).map(neglected -> new BesideCash.Lives(cleaned, neglected, origin))));
+        return fields.child("lives").flatMap(entry -> entry.integer("cleaned")
+                .flatMap(cleaned -> entry.integer("neglected").filter(neglected -> isShorter(entry, neglected, cleaned))
+                        .map(neglected -> new BesideCash.Lives(cleaned, neglected, origin))));
+    }
+
+    private static boolean isShorter(Fields entry, int neglected, int cleaned) {
+        if (neglected >= cleaned) {
+            entry.problems().add(Code.WRONG_ORDER, entry.place("neglected"),
+                    "a neglected machine lasts " + neglected + " years, a cleaned one " + cleaned,
+                    "fewer years than a cleaned one");
+        }
+        return neglected > 0 && neglected < cleaned;
     }
 }

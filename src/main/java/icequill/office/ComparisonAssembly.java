@@ -44,8 +44,8 @@ record ComparisonAssembly(PlanInHand hand) {
                         part.material().id(), rates().materials().stream().map(Material::id).toList())));
         Band band = rates().labor().bands().getFirst();
         return problems.or(() -> new SampleCall(hand.setting().shop(), hand.setting().site(), rates()))
-                .then(sample -> sample.price(wish.date(), band, calls.get().minutes(), calls.get().on(),
-                        lines(calls.get())))
+                .then(sample -> sample.price(wish.date(), band,
+                        SampleCall.Work.of(calls.get().minutes(), calls.get().on(), lines(calls.get()))))
                 .map(call -> sheet(wish, band, call, calls.get()));
     }
 

@@ -23,6 +23,6 @@ public record BesideCash(Guess iceUsed, Known electricity, Bag bag, BigDecimal h
     /** A bag of bought ice. */
     public record Bag(MonetaryAmount price, BigDecimal pounds, Origin origin) {}
 
-    /** Years that a machine lasts with and without care. */
-    public record Lives(BigDecimal cleaned, BigDecimal neglected, Origin origin) {}
+    /** Years that a machine lasts with and without care; more with it. */
+    public record Lives(int cleaned, int neglected, Origin origin) {}
 }

@@ -6,6 +6,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -44,6 +45,8 @@ final class PdfSetter {
         ShopImages images = new ShopImages(shop, device);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide));
+        Drawings drawings = new Drawings(device);
+        renderer.getSharedContext().setReplacedElementFactory(drawings);
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
@@ -52,11 +55,16 @@ final class PdfSetter {
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);
-        return images.refused().isEmpty()
-                ? Checked.sound(FixedIds.in(bytes.toByteArray()))
-                : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
-                        "asks for " + String.join(", ", images.refused()),
-                        "a PNG or JPEG that lies in the shop folder, by its bare name"));
+        Problems problems = new Problems();
+        if (!images.refused().isEmpty()) {
+            problems.add(Code.TEMPLATE, Place.ofFile("templates"), "asks for " + String.join(", ", images.refused()),
+                    "a PNG or JPEG that lies in the shop folder, by its bare name");
+        }
+        if (!drawings.strange().isEmpty()) {
+            problems.add(Code.TEMPLATE, Place.ofFile("templates"), "draws " + String.join(", ", drawings.strange()),
+                    "svg with a viewBox, and in it paths of M, L, H, V, C and Z with colors such as #1a1a1a");
+        }
+        return problems.or(() -> FixedIds.in(bytes.toByteArray()));
     }
 
     /** What the shop's files say is checked where it is read; this finds what a template of its own says. */

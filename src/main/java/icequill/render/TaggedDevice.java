@@ -82,12 +82,12 @@ final class TaggedDevice extends ITextOutputDevice {
     @Override
     public void paintReplacedElement(RenderingContext context, BlockBox box) {
         Element element = box.getElement();
-        if (element == null || element.getAttribute("alt").isEmpty() || isArtifact(box, box)) {
+        if (element == null || Figure.text(element).isEmpty() || isArtifact(box, box)) {
             artifact(() -> super.paintReplacedElement(context, box));
             return;
         }
         PdfStructureElement figure = tree().owner(element);
-        Figure.describe(figure, element.getAttribute("alt"), createLocalTargetArea(context, box));
+        Figure.describe(figure, Figure.text(element), createLocalTargetArea(context, box));
         content(element, 0, () -> super.paintReplacedElement(context, box));
     }
 
