@@ -83,8 +83,8 @@ class ArchitectureTest {
         arrows.put("pricer", List.of("rates", "agreement", "work", "party", "explain", "money"));
         // work, because taxability goes by class of work
         arrows.put("tax", List.of("pricer", "work", "party", "explain", "money"));
-        // nothing yet but problem: the office hands prices over as plain minor units
-        arrows.put("forecast", List.of());
+        // party, because limits of energy go by the make and form of machines, and records are pooled by the kind of site
+        arrows.put("forecast", List.of("party", "explain", "money"));
         // agreement, because quotes and agreements show plans, terms, visits and payments
         // account, because statements and reminders show what is owed
         arrows.put("document", List.of("account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
