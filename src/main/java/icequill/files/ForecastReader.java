@@ -15,6 +15,7 @@ import icequill.work.ChargeClass;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 
 /**
@@ -119,14 +120,18 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
 
     private Optional<BesideCash> beside(Fields entry) {
         Origin ours = Origin.ESTIMATE;
-        return Guesses.guess(entry, "iceUsed", ours)
-                .flatMap(ice -> Guesses.price(entry, "electricity", currency, ours)
-                        .flatMap(power -> Guesses.bag(entry, currency, ours)
-                                .flatMap(bag -> entry.number("hoursDown")
-                                        .flatMap(hours -> Guesses.price(entry, "newMachine", currency, ours)
-                                                .flatMap(machine -> Guesses.lives(entry, ours)
-                                                        .flatMap(lives -> entry.percent("interest", HUNDRED)
-                                                                .map(interest -> new BesideCash(ice, power, bag, hours,
-                                                                        machine, lives, interest))))))));
+        Optional<Guess> ice = Guesses.guess(entry, "iceUsed", ours);
+        Optional<BesideCash.Known> power = Guesses.price(entry, "electricity", currency, ours);
+        Optional<BesideCash.Bag> bag = Guesses.bag(entry, currency, ours);
+        Optional<BigDecimal> hours = entry.number("hoursDown");
+        Optional<BigDecimal> water = entry.number("water");
+        Optional<BesideCash.Known> machine = Guesses.price(entry, "newMachine", currency, ours);
+        Optional<BesideCash.Lives> lives = Guesses.lives(entry, ours);
+        Optional<Percent> interest = entry.percent("interest", HUNDRED);
+        return Stream.of(ice, power, bag, hours, water, machine, lives, interest).allMatch(Optional::isPresent)
+                ? Optional.of(new BesideCash(ice.orElseThrow(), power.orElseThrow(), bag.orElseThrow(),
+                        hours.orElseThrow(), water.orElseThrow(), machine.orElseThrow(), lives.orElseThrow(),
+                        interest.orElseThrow()))
+                : Optional.empty();
     }
 }

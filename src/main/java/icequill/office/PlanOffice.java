@@ -4,6 +4,7 @@ import icequill.agreement.NoticeRules;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.ShopFolder;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -95,7 +96,7 @@ public final class PlanOffice {
     }
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
-    public Checked<Compared> compare(Path file, Office.Wish wish, SiteForecast.Asked asked) {
+    public Checked<Compared> compare(Path file, Office.Wish wish, LookAhead asked) {
         ShopFolder shop = ShopFolder.read(folder);
         return Office.unnumbered(wish).then(sound -> PlanInHand.of(shop, file, wish.date()))
                 .then(hand -> forecast(shop, hand, wish, asked)
@@ -106,15 +107,17 @@ public final class PlanOffice {
 
     /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
     private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanInHand hand, Office.Wish wish,
-            SiteForecast.Asked asked) {
+            LookAhead asked) {
         Optional<ForecastRates> rates = shop.forecast(wish.date());
         if (rates.isEmpty()) {
-            return asked.equals(SiteForecast.Asked.NOTHING)
+            return asked.equals(LookAhead.USUAL)
                     ? Checked.sound(Optional.empty())
                     : Checked.faulty(new Problem(Code.NO_RATES, Place.ofFile("pricing"),
                             "no forecast rates cover " + wish.date(), "a file of kind forecast"));
         }
-        return asked.checked().then(sound -> SiteForecast.of(hand, rates.get(), wish, sound)).map(Optional::of);
+        return asked.checked()
+                .then(sound -> SiteForecast.of(hand, rates.get(), new EnergyLimits(List.of()), wish, sound))
+                .map(Optional::of);
     }
 
     private Checked<WrittenPaper> write(Paper paper, String name, Site site, Office.Wish wish, boolean replace) {

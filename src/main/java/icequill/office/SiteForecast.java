@@ -1,16 +1,16 @@
 package icequill.office;
 
+import icequill.document.WayOfCare;
 import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
+import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.StopPolicy;
 import icequill.money.Amounts;
+import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.problem.Checked;
-import icequill.problem.Code;
-import icequill.problem.Place;
-import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import java.math.BigDecimal;
 import java.util.List;
@@ -22,48 +22,24 @@ import javax.money.MonetaryAmount;
  * What the machines of a site may cost under each way of having them looked after.
  *
  * @param rates with what is assumed for the site
+ * @param limits of energy that are on record
  * @param ways paying per call first
  * @param years that the comparison looks ahead
  */
-record SiteForecast(PlanInHand hand, ForecastRates rates, SiteRisks risks, List<Way> ways, int years) {
+record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
+        int years) {
 
     private static final int MONTHS = 12;
 
-    /**
-     * What is asked besides the file.
-     *
-     * @param years to look ahead; empty for the shop's
-     * @param interval months between the full cleanings of one more way
-     */
-    public record Asked(Optional<Integer> years, Optional<Integer> interval) {
-
-        private static final int MOST_YEARS = 10;
-        private static final int MOST_MONTHS = 60;
-
-        /** What the shop has set. */
-        public static final Asked NOTHING = new Asked(Optional.empty(), Optional.empty());
-
-        /** The same, or that it is out of bounds. */
-        Checked<Asked> checked() {
-            Problems problems = new Problems();
-            years.filter(found -> found < 1 || found > MOST_YEARS)
-                    .ifPresent(found -> problems.add(Code.OUT_OF_RANGE, Place.NOWHERE, "--years " + found,
-                            "from 1 to " + MOST_YEARS));
-            interval.filter(found -> found < 1 || found > MOST_MONTHS)
-                    .ifPresent(found -> problems.add(Code.OUT_OF_RANGE, Place.NOWHERE, "--interval " + found,
-                            "from 1 to " + MOST_MONTHS + " months"));
-            return problems.or(() -> this);
-        }
-    }
-
     /** The forecast, or what is wrong with what it goes by. */
-    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, Office.Wish wish, Asked asked) {
+    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, Office.Wish wish,
+            LookAhead asked) {
         ForecastRates rates = expected.with(hand.history().assumed());
         Site site = hand.setting().site();
         SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), wish.date());
         return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())
                 .then(sound -> new Ways(hand, rates, wish.date(), asked.interval()).all())
-                .map(ways -> new SiteForecast(hand, rates, risks, ways, asked.years().orElse(rates.years())));
+                .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, asked.years().orElse(rates.years())));
     }
 
     Forecast forecast(Way way, int over) {
@@ -83,6 +59,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, SiteRisks risks, List<
 
     Way payPerCall() {
         return ways.getFirst();
+    }
+
+    /** The plan that cleans as often as recommended, or the nearest to it. */
+    Way recommended() {
+        PricedPlan yardstick = hand.choices().yardstick();
+        return ways.stream().filter(way -> way.kind() == WayOfCare.AGREEMENT)
+                .filter(way -> way.plan().filter(yardstick::equals).isPresent()).findFirst().orElseThrow();
     }
 
     /** The chance that a way costs less in all than paying per call; empty for paying per call itself. */
@@ -116,6 +99,11 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, SiteRisks risks, List<
 
     MonetaryAmount amount(long minor) {
         return Amounts.of(BigDecimal.valueOf(minor, currency().getDefaultFractionDigits()), currency());
+    }
+
+    /** To the step that money is rounded to on a customer's sheet. */
+    MonetaryAmount rounded(MonetaryAmount amount) {
+        return Stepping.NEAREST.of(amount, rates.roundTo());
     }
 
     MonetaryAmount quantile(ChargeLaw law, double chance) {

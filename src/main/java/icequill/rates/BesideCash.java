@@ -11,10 +11,12 @@ import javax.money.MonetaryAmount;
  * @param electricity price of a kWh
  * @param bag of bought ice
  * @param hoursDown until a stopped machine makes ice again
+ * @param water gallons taken for 100 lb of ice
  * @param machine price of another one, set up
  * @param interest percent a year
  */
-public record BesideCash(Guess iceUsed, Known electricity, Bag bag, BigDecimal hoursDown, Known machine, Lives lives,
+public record BesideCash(Guess iceUsed, Known electricity, Bag bag, BigDecimal hoursDown, BigDecimal water,
+        Known machine, Lives lives,
         Percent interest) {
 
     /** A price, and who says so. */

@@ -41,6 +41,7 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, SiteFactor
     public ForecastRates with(Assumed site) {
         BesideCash other = new BesideCash(site.iceUsed().orElse(beside.iceUsed()),
                 site.electricity().orElse(beside.electricity()), site.bag().orElse(beside.bag()), beside.hoursDown(),
+                beside.water(),
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
                 site.water().orElse(water), factors, cleaningRestores, brushingRestores, afterCall, unknownMonths,

@@ -32,6 +32,7 @@ record ComparisonSheetView(ComparisonSheet sheet, Sentences sentences) {
         model.put("plans", sheet.plans().stream().map(this::plan).toList());
         model.put("sums", sheet.sums().stream().map(this::sum).toList());
         model.put("reasons", sheet.reasons().stream().map(sentences::say).toList());
+        sheet.outlook().ifPresent(outlook -> model.put("outlook", new OutlookView(outlook, sentences).model()));
         return model;
     }
 
