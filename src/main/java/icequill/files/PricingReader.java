@@ -3,6 +3,7 @@ package icequill.files;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
 import icequill.agreement.Plans;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Code;
@@ -27,12 +28,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 
-/** Makes the rate schedule, the tax rules and the laws about renewal notices from all files of pricing/. For one run. */
+/** Makes the rate schedule, the tax rules and the laws about renewal notices and energy from all files of pricing/. For one run. */
 final class PricingReader {
 
     private static final String FOLDER = "pricing";
     private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
             "tiers", "notices", "taxes");
+    /** Without it, energy is told from nameplates alone. */
+    private static final String ENERGY = "energy";
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -51,7 +54,8 @@ final class PricingReader {
     }
 
     /** What pricing/ says; empty where a kind that is needed could not be read at all. */
-    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices) {}
+    record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices,
+            EnergyLimits energy) {}
 
     /** @param known files, each of a kind that {@link #checked} has seen */
     Pricing read(List<Fields> known) {
@@ -84,7 +88,9 @@ final class PricingReader {
         NoticeRules laws = new NoticeRules(timeline(notices));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
                 there("taxes", taxes) ? Optional.of(rules) : Optional.empty(),
-                there("notices", notices) ? Optional.of(laws) : Optional.empty());
+                there("notices", notices) ? Optional.of(laws) : Optional.empty(),
+                new EnergyLimits(ofKind(ENERGY, known).stream().flatMap(file -> EnergyReader.read(file).stream())
+                        .toList()));
     }
 
     /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */
@@ -114,10 +120,11 @@ final class PricingReader {
         }
         Fields fields = new Fields(branch, problems);
         Optional<String> kind = fields.text("kind");
-        if (kind.isEmpty() || !KINDS.contains(kind.get())) {
+        List<String> kinds = Stream.concat(KINDS.stream(), Stream.of(ENERGY)).toList();
+        if (kind.isEmpty() || !kinds.contains(kind.get())) {
             problems.add(new Problem(Code.NOT_ALLOWED, fields.place("kind"),
                     kind.map(name -> "there is no kind of rates \"" + name + "\"").orElse("\"kind\" is missing"),
-                    Problem.oneOf(kind.orElse(""), KINDS)));
+                    Problem.oneOf(kind.orElse(""), kinds)));
             return Optional.empty();
         }
         problems.addAll(SchemaCheck.check(tree, "/icequill/pricing/schema/" + kind.get() + ".schema.json"));

@@ -7,6 +7,7 @@ import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.document.PlanRequest;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Place;
@@ -84,6 +85,11 @@ public final class ShopFolder {
     /** Empty, with a problem that says why, when there are none. */
     public Optional<NoticeRules> notices() {
         return pricing.flatMap(PricingReader.Pricing::notices);
+    }
+
+    /** The limits of energy on record; without any where there is no file of them. */
+    public EnergyLimits energy() {
+        return pricing.map(PricingReader.Pricing::energy).orElseGet(() -> new EnergyLimits(List.of()));
     }
 
     /** All texts read so far, for a check that they can be printed. */
