@@ -88,8 +88,10 @@ class ArchitectureTest {
         // agreement, because quotes and agreements show plans, terms, visits and payments
         // account, because statements and reminders show what is owed
         arrows.put("document", List.of("account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
+        // forecast, because limits of energy are data
         arrows.put("files",
-                List.of("document", "account", "tax", "pricer", "rates", "agreement", "work", "party", "explain",
+                List.of("forecast", "document", "account", "tax", "pricer", "rates", "agreement", "work", "party",
+                        "explain",
                         "money"));
         arrows.put("render",
                 List.of("document", "account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));

@@ -3,6 +3,7 @@ package icequill.files;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
 import icequill.agreement.Plans;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Code;
@@ -28,14 +29,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 
-/** Makes the rate schedule, the tax rules and the laws about renewal notices from all files of pricing/. For one run. */
+/** Makes the rate schedule, the tax rules and the laws about renewal notices and energy from all files of pricing/. For one run. */
 final class PricingReader {
 
     private static final String FOLDER = "pricing";
     private static final List<String> NEEDED = List.of("labor", "service-call", "materials", "tasks", "adjustments",
             "tiers", "notices", "taxes");
+    /** Without it, energy is told from nameplates alone. */
+    private static final String ENERGY = "energy";
     private static final String FORECAST = "forecast";
-    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST)).toList();
+    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY)).toList();
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -54,9 +57,12 @@ final class PricingReader {
         this.problems = problems;
     }
 
-    /** What pricing/ says; empty where a kind that is needed could not be read at all. A shop need not forecast. */
+    /**
+     * What pricing/ says; empty where a kind that is needed could not be read at all. A shop need neither forecast nor have limits
+     * of energy.
+     */
     record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices,
-            Timeline<ForecastRates> forecasts) {}
+            EnergyLimits energy, Timeline<ForecastRates> forecasts) {}
 
     /** @param known files, each of a kind that {@link #checked} has seen */
     Pricing read(List<Fields> known) {
@@ -91,7 +97,10 @@ final class PricingReader {
         NoticeRules laws = new NoticeRules(timeline(notices));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
                 there("taxes", taxes) ? Optional.of(rules) : Optional.empty(),
-                there("notices", notices) ? Optional.of(laws) : Optional.empty(), timeline(forecasts));
+                there("notices", notices) ? Optional.of(laws) : Optional.empty(),
+                new EnergyLimits(ofKind(ENERGY, known).stream().flatMap(file -> EnergyReader.read(file).stream())
+                        .toList()),
+                timeline(forecasts));
     }
 
     /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */

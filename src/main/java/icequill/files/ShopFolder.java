@@ -7,6 +7,7 @@ import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.document.PlanRequest;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Place;
@@ -92,6 +93,11 @@ public final class ShopFolder {
     /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
     public Optional<ForecastRates> forecast(LocalDate day) {
         return pricing.flatMap(all -> all.forecasts().at(day));
+    }
+
+    /** The limits of energy on record; without any where there is no file of them. */
+    public EnergyLimits energy() {
+        return pricing.map(PricingReader.Pricing::energy).orElseGet(() -> new EnergyLimits(List.of()));
     }
 
     /** All texts read so far, for a check that they can be printed. */

@@ -4,7 +4,6 @@ import icequill.agreement.NoticeRules;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.ShopFolder;
-import icequill.forecast.EnergyLimits;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -116,7 +115,7 @@ public final class PlanOffice {
                             "no forecast rates cover " + wish.date(), "a file of kind forecast"));
         }
         return asked.checked()
-                .then(sound -> SiteForecast.of(hand, rates.get(), new EnergyLimits(List.of()), wish, sound))
+                .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), wish, sound))
                 .map(Optional::of);
     }
 
