@@ -68,8 +68,12 @@ record InputsAssembly(SiteForecast forecast) {
             return all.stream().map(this::since).toList();
         }
         List<SiteRisks.Since> known = all.stream().filter(since -> since.cleaned().isPresent()).toList();
+        if (known.isEmpty()) {
+            return List.of(new Input(Phrase.of("outlook.in.since-none", Fact.number(all.size(), ""), months()),
+                    origin(Origin.ESTIMATE)));
+        }
         return List.of(new Input(Phrase.of("outlook.in.since-known", Fact.number(known.size(), ""),
-                Fact.number(all.size(), ""), months()), origin(known.isEmpty() ? Origin.ESTIMATE : Origin.CUSTOMER)));
+                Fact.number(all.size(), ""), months()), origin(Origin.CUSTOMER)));
     }
 
     private Input since(SiteRisks.Since since) {

@@ -35,7 +35,7 @@ final class Drawings extends ITextReplacedElementFactory {
         Drawing.Canvas canvas = reader.canvas();
         List<Drawing.Part> parts = reader.parts();
         strange.addAll(reader.strange());
-        int wide = width > 0 ? width : (int) canvas.width() * context.getDotsPerPixel();
+        int wide = width > 0 ? width : (int) (canvas.width() * context.getDotsPerPixel());
         int high = height > 0 ? height : (int) (wide * canvas.height() / canvas.width());
         return new Drawing(canvas, parts, wide, high);
     }

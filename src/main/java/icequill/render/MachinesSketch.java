@@ -9,11 +9,11 @@ import java.util.Map;
  */
 final class MachinesSketch {
 
-    private static final int WIDE = 42;
-    private static final int HIGH = 62;
+    private static final int WIDE = 34;
+    private static final int HIGH = 50;
     private static final int GAP = 12;
     private static final int LINE = 3;
-    private static final int BIN = 26;
+    private static final int BIN = 20;
 
     private final StringBuilder cabinets = new StringBuilder();
     private final StringBuilder ice = new StringBuilder();
@@ -74,8 +74,8 @@ final class MachinesSketch {
     /** Three cubes in the bin. */
     private void quiet() {
         int left = cabinet();
-        ice.append(Sketch.box(left + 7, LINE + 48, 9, 9)).append(Sketch.box(left + 25, LINE + 48, 9, 9))
-                .append(Sketch.box(left + 16, LINE + 36, 9, 9));
+        ice.append(Sketch.box(left + 6, LINE + 39, 7, 7)).append(Sketch.box(left + 21, LINE + 39, 7, 7))
+                .append(Sketch.box(left + 13, LINE + 28, 7, 7));
     }
 
     private void hatched() {

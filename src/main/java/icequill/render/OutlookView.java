@@ -8,10 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
 record OutlookView(Outlook outlook, Sentences sentences) {
+
+    /** What each input takes besides its letters, in letters. */
+    private static final int LINE = 30;
 
     Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>();
@@ -22,10 +26,25 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("ways", outlook.ways().stream().map(this::way).toList());
         model.put("beside", outlook.beside().stream().map(this::beside).toList());
         List<Map<String, String>> inputs = outlook.inputs().stream().map(this::input).toList();
-        int half = (inputs.size() + 1) / 2;
+        int half = half(inputs);
         model.put("inputs", List.of(inputs.subList(0, half), inputs.subList(half, inputs.size())));
-        model.put("reasons", outlook.reasons().stream().map(this::say).toList());
+        model.put("reasons", Sentences.capitalized(
+                outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
         return model;
+    }
+
+    /** How many of them take about half of the room. */
+    private static int half(List<Map<String, String>> inputs) {
+        List<Integer> lengths = inputs.stream()
+                .map(input -> LINE + input.values().stream().mapToInt(String::length).sum()).toList();
+        int whole = lengths.stream().mapToInt(Integer::intValue).sum();
+        int sum = 0;
+        int count = 0;
+        while (2 * sum < whole) {
+            sum += lengths.get(count);
+            count++;
+        }
+        return count;
     }
 
     private List<Map<String, Object>> legend() {
@@ -49,16 +68,16 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("planned", way.planned().isZero() ? "–" : sentences.formats().amount(way.planned()));
         model.put("calls", sentences.formats().number(way.calls(), 1));
         model.put("first", range(way.first()));
-        model.put("later", range(way.later()));
+        model.put("laterRange", range(way.later()));
         model.put("mean", sentences.word("outlook.mean", amount(way.first().mean())));
         model.put("laterMean", sentences.word("outlook.mean", amount(way.later().mean())));
-        model.put("cheaper", way.cheaperFirst().map(this::ofTen).orElse("–"));
-        model.put("laterCheaper", way.cheaperLater().map(this::ofTen).orElse("–"));
+        model.put("cheaper", way.cheaperFirst().map(this::cheaper).orElse(""));
+        model.put("laterCheaper", way.cheaperLater().map(this::cheaper).orElse(""));
         return model;
     }
 
-    private String ofTen(int sites) {
-        return sentences.word("outlook.of-ten." + sites);
+    private String cheaper(int sites) {
+        return sentences.word("outlook.cheaper", sentences.word("outlook.of-ten." + sites));
     }
 
     private String in(Wording wording) {
