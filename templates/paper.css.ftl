@@ -134,7 +134,8 @@ a { color: inherit; text-decoration: none; }
 .compact .head { height: 20mm; }
 .compact .address { height: 16mm; }
 svg { display: block; }
-.outlook h2 { margin: 2.4mm 0 0.5mm 0; }
+.outlook { font-size: 8.7pt; line-height: 1.22; }
+.outlook h2 { margin: 2mm 0 0.4mm 0; }
 .outlook .small { font-size: 7.4pt; line-height: 1.2; }
 .answer { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1.6mm 0; margin-top: 2mm; }
 .answer .strong { font-size: 11pt; line-height: 1.2; margin-bottom: 0.8mm; }

@@ -16,6 +16,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
 
     /** What each input takes besides its letters, in letters. */
     private static final int LINE = 30;
+    private static final int TEN = 10;
 
     Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>();
@@ -77,7 +78,11 @@ record OutlookView(Outlook outlook, Sentences sentences) {
     }
 
     private String cheaper(int sites) {
-        return sentences.word("outlook.cheaper", sentences.word("outlook.of-ten." + sites));
+        return switch (sites) {
+        case 0 -> sentences.word("outlook.cheaper.never");
+        case TEN -> sentences.word("outlook.cheaper.always");
+        default -> sentences.word("outlook.cheaper", String.valueOf(sites));
+        };
     }
 
     private String in(Wording wording) {

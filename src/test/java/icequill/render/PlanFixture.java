@@ -199,7 +199,7 @@ record PlanFixture(Invoice like, int lines) {
                                 Phrase.of("outlook.beside.energy-range", Fact.number(0, ""), Fact.number(300, ""),
                                         Fact.number(150, "")),
                                 Phrase.of("outlook.mark.from-memory"))),
-                        Collections.nCopies(4, new Outlook.Input(Phrase.of("outlook.in.last-year",
+                        Collections.nCopies(2 * lines, new Outlook.Input(Phrase.of("outlook.in.last-year",
                                 Fact.number(3, "call")),
                                 Phrase.of("outlook.origin.visits",
                                         Fact.number(4, "visit")))),
