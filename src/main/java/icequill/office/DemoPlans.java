@@ -29,7 +29,7 @@ record DemoPlans(Path folder, int number, Consumer<String> progress) {
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
-            papers.add(office.compare(request, wish(COMPARISON_DAY)));
+            papers.add(office.compare(request, wish(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
         }
         int next = number;
         for (Path agreement : shop.agreements()) {
