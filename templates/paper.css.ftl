@@ -97,7 +97,7 @@ svg { display: inline-block; }
 .alarms .at { width: 12%; }
 .alarms .machine { width: 20%; }
 .alarms .next { width: 21%; }
-.alarms .who { width: 8%; }
+.alarms .person { width: 8%; }
 .steps .turn { font-size: 7.8pt; white-space: nowrap; }
 
 .steps { -fs-table-paginate: paginate; margin-top: 1mm; }
