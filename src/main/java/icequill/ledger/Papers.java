@@ -5,10 +5,12 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.result.RowView;
 
@@ -21,6 +23,8 @@ public final class Papers {
                 p.previous_seal, p.seal, w.text AS whereabouts
             FROM paper p JOIN whereabouts w ON w.id = p.whereabouts_id
             """;
+
+    private static final int FETCHED = 200;
 
     private final Handle handle;
     private final PaperFiles files;
@@ -59,6 +63,11 @@ public final class Papers {
                         "the file from a backup"));
             }
         });
+    }
+
+    /** Where the PDF of a paper lies, or has to. */
+    public Path file(IssuedPaper paper) {
+        return files.place(paper.series(), paper.number());
     }
 
     /**
@@ -104,6 +113,11 @@ public final class Papers {
     /** What was issued under an agreement, in the order of issue. */
     public List<IssuedPaper> ofAgreement(String number) {
         return by("p.agreement", number);
+    }
+
+    /** All of them, in the order of issue, one after the other. */
+    public void each(Consumer<IssuedPaper> reader) {
+        handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(Papers::paper).forEach(reader);
     }
 
     /** How many there are. */

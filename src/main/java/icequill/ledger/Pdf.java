@@ -18,7 +18,7 @@ public final class Pdf {
     }
 
     /** SHA-256, in hexadecimal digits. */
-    String hash() {
+    public String hash() {
         return Hash.of(bytes);
     }
 }
