@@ -1,7 +1,6 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
-import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
@@ -90,9 +89,6 @@ final class BookLock implements AutoCloseable {
         ByteBuffer text = ByteBuffer.allocate(LONGEST_TEXT);
         channel.read(text, 0);
         String holder = new String(text.array(), 0, text.position(), StandardCharsets.UTF_8).strip();
-        return new Problem(Code.BOOK_IN_USE, Place.ofFile(file.toString()),
-                (holder.isEmpty() ? "another process" : holder) + " is writing in the book, and has been for "
-                        + patience.longest().toSeconds() + " seconds",
-                "try again when it is done, or end that process");
+        return BookInUse.problem(Place.ofFile(file.toString()), holder.isEmpty() ? "another process" : holder);
     }
 }

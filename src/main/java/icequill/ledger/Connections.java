@@ -100,7 +100,7 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         HikariConfig config = pool(SERVER_CONNECTIONS);
         config.setJdbcUrl(url);
         Properties properties = new Properties();
-        properties.setProperty("ApplicationName", "icequill " + Holder.self().text());
+        properties.setProperty("ApplicationName", Holder.self().text());
         config.setDataSourceProperties(properties);
         HikariDataSource both = new HikariDataSource(config);
         return new Connections(Dialect.POSTGRESQL, both, both);

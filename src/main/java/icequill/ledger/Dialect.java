@@ -1,8 +1,10 @@
 package icequill.ledger;
 
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
 /** What the two databases do differently, besides the folders of their migrations. */
@@ -32,7 +34,25 @@ enum Dialect {
         @Override
         void becomeWriter(Handle handle, Patience patience) {
             handle.execute("SET LOCAL lock_timeout = " + Math.max(1, patience.longest().toMillis()));
-            handle.createQuery("SELECT CAST(pg_advisory_xact_lock(" + WRITER + ") AS TEXT)").mapTo(String.class).list();
+            try {
+                handle.createQuery("SELECT CAST(pg_advisory_xact_lock(" + WRITER + ") AS TEXT)").mapTo(String.class)
+                        .list();
+            } catch (JdbiException failed) {
+                if (failed.getCause() instanceof SQLException waited && LOCK_TIMEOUT.equals(waited.getSQLState())) {
+                    handle.rollback();
+                    throw new BookInUse(holder(handle), failed);
+                }
+                throw failed;
+            }
+        }
+
+        // As the holder's connection names itself; see Connections.
+        private static String holder(Handle handle) {
+            return handle.createQuery("""
+                    SELECT activity.application_name FROM pg_locks locks JOIN pg_stat_activity activity USING (pid)
+                    WHERE locks.locktype = 'advisory' AND locks.granted AND locks.objid = :writer
+                        AND locks.database = (SELECT oid FROM pg_database WHERE datname = current_database())""")
+                    .bind("writer", WRITER).mapTo(String.class).findFirst().orElse("somebody");
         }
 
         @Override
@@ -52,6 +72,9 @@ enum Dialect {
 
     /** A number of our own, which no other program on the server is likely to lock. */
     static final long WRITER = 0x1ce9_0111L;
+
+    /** SQLSTATE of a lock that was not to be had in time. */
+    private static final String LOCK_TIMEOUT = "55P03";
 
     private final String folder;
     private final String id;

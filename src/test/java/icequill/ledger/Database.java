@@ -49,7 +49,8 @@ enum Database {
 
         private static EmbeddedPostgres start() {
             try {
-                return EmbeddedPostgres.start();
+                // Tests stop processes, never the power.
+                return EmbeddedPostgres.builder().setServerConfig("fsync", "off").start();
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
