@@ -100,7 +100,9 @@ final class IssueCommand extends BookCommand {
             printout.out().println(JsonText.of(view));
         } else {
             problems.list().stream().map(Problem::text).forEach(printout.err()::println);
-            print(issued.size() + " of " + visits.size() + " visits billed.");
+            if (what.all || visits.size() > 1) {
+                print(issued.size() + " of " + visits.size() + " visits billed.");
+            }
         }
         return problems.isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();
     }
