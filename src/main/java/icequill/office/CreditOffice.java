@@ -70,11 +70,13 @@ public final class CreditOffice {
                     "part of " + invoice.number() + " was given back already",
                     "give back the rest, and bill the visit anew: icequill issue"));
         }
-        return wrong(wish, invoice).or(() -> wish)
+        CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish, before));
+        Problems problems = wrong(wish, invoice);
+        problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
+        return problems.or(() -> wish)
                 .then(sound -> desk.issue(open, PaperKind.CREDIT_NOTE, wish.date(),
                         invoice.origin().correcting(invoice.number()),
-                        number -> new CreditAssembly(billing.bill(), request(invoice, wish, before))
-                                .credit(Optional.of(number), wish.date())))
+                        number -> assembly.credit(Optional.of(number), wish.date())))
                 .map(credit -> BookedPaper.of(credit, open))
                 .then(credit -> instead.map(other -> desk.issue(open, PaperKind.INVOICE, wish.date(),
                         invoice.origin().replacing(invoice.number()), number -> Checked.sound(other.bill(number)))
