@@ -25,14 +25,19 @@ public final class CreditOffice {
     private final ShopBook book;
     private final IssueDesk desk;
 
-    private CreditOffice(Path folder, Clock clock) {
-        this.folder = folder;
-        this.book = ShopBook.of(folder, clock);
-        this.desk = IssueDesk.of(folder);
+    private CreditOffice(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.desk = IssueDesk.of(book.folder());
     }
 
     public static CreditOffice of(Path folder, Clock clock) {
-        return new CreditOffice(folder, clock);
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    static CreditOffice of(ShopBook book) {
+        return new CreditOffice(book);
     }
 
     /** An invoice that was issued. */

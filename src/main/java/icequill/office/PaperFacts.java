@@ -41,16 +41,18 @@ final class PaperFacts {
 
     /** Those of a quote with choices. */
     static Facts of(MaintenanceQuote quote, Optional<String> customer) {
-        return new Facts(who(quote.billTo(), customer), store(quote.where().site(), quote.where().storeNumber()),
+        String store = store(quote.where().site(), quote.where().storeNumber());
+        return new Facts(who(quote.billTo(), customer, store), store,
                 address(quote.where().address()), Optional.empty(), serials(quote.machines().stream()),
                 quote.choices().stream().flatMap(choice -> Stream.of(choice.net(), choice.gross())).distinct()
                         .toList(),
                 List.of(quote.date()));
     }
 
-    private static String who(BillTo billTo, Optional<String> customer) {
-        return customer.filter(name -> !name.equals(billTo.name())).map(name -> billTo.name() + ", " + name)
-                .orElse(billTo.name());
+    /** Who pays, and whose site it is where neither he nor the site is called so. */
+    private static String who(BillTo billTo, Optional<String> customer, String store) {
+        return customer.filter(name -> !name.equals(billTo.name()) && !store.startsWith(name))
+                .map(name -> billTo.name() + ", " + name).orElse(billTo.name());
     }
 
     static Sums sums(PricedPaper paper) {
