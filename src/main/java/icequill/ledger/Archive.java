@@ -20,7 +20,7 @@ final class Archive {
             new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("series", "kind, office, year"),
             new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
             new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
-            new Table("paper_word", "word, whereabouts_id, paper_id"));
+            new Table("paper_word", "word, paper_id"));
 
     /**
      * A table of the book.
