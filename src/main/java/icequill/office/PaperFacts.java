@@ -33,7 +33,8 @@ final class PaperFacts {
     static Facts of(PricedPaper paper, Optional<String> customer) {
         Served served = paper.served();
         Totals totals = paper.totals();
-        return new Facts(who(paper.billTo(), customer), store(served.site(), served.storeNumber()),
+        String store = store(served.site(), served.storeNumber());
+        return new Facts(who(paper.billTo(), customer, store), store,
                 address(served.address()),
                 served.purchaseOrder(), serials(paper), amounts(totals),
                 Stream.of(paper.date(), served.from(), served.until()).distinct().toList());
