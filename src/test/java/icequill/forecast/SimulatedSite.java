@@ -31,19 +31,23 @@ final class SimulatedSite {
     }
 
     /** A site drawn by chance: one to four machines, ages up to 18 months, some with worn cleanings, some cooled by water. */
-    static List<MachineRisk> machines(Random random) {
+    static List<MachineRisk> machines(Random random, StopPolicy policy) {
         List<MachineRisk> machines = new ArrayList<>();
         int number = 1 + random.nextInt(4);
         for (int i = 0; i < number; i++) {
             machines.add(new MachineRisk(0.8 * random.nextDouble(),
-                    random.nextInt(4) == 0 ? Optional.empty() : Optional.of(clock(random)),
-                    18 * random.nextDouble(), clock(random), random.nextBoolean() ? 0 : 18 * random.nextDouble()));
+                    random.nextInt(4) == 0 ? Optional.empty() : Optional.of(clock(random, policy)),
+                    18 * random.nextDouble(), clock(random, policy),
+                    random.nextBoolean() ? 0 : 18 * random.nextDouble()));
         }
         return machines;
     }
 
-    private static DirtClock clock(Random random) {
-        return new DirtClock(1.3 + 2.7 * random.nextDouble(), 8 + 22 * random.nextDouble());
+    /** Where nothing but cleanings takes dirt away, steep clocks would stop hundreds of times in five years. */
+    private static DirtClock clock(Random random, StopPolicy policy) {
+        return policy == StopPolicy.RESETS
+                ? new DirtClock(1.3 + 2.7 * random.nextDouble(), 8 + 22 * random.nextDouble())
+                : new DirtClock(1.3 + random.nextDouble(), 14 + 22 * random.nextDouble());
     }
 
     /** Never, or every so many months, which need not divide a year. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import icequill.money.Percent;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,7 @@ class SimulationTest {
         Random random = new Random(20261125L + number);
         StopPolicy policy = number % 2 == 0 ? StopPolicy.RESETS : StopPolicy.RESTARTS;
         double months = new double[]{12, 36, 60}[number % 3];
-        List<MachineRisk> machines = SimulatedSite.machines(random);
+        List<MachineRisk> machines = SimulatedSite.machines(random, policy);
         Choice own = new Choice(random.nextInt(60000), SimulatedSite.care(random), SimulatedSite.care(random),
                 SimulatedSite.table(random));
         Choice other = new Choice(0, Care.NEVER, Care.NEVER, SimulatedSite.table(random));
@@ -56,10 +57,11 @@ class SimulationTest {
         long moved = law.step() <= 2 ? 0 : (long) (3 * law.step() * Math.sqrt(forecast.calls().mean() + 1));
         for (double part : new double[]{0.1, 0.5, 0.9}) {
             long quantile = law.quantile(part);
-            chance("charges up to " + quantile, charges, quantile, law.chanceOfAtMost(quantile - moved),
+            chance("charges up to " + quantile, charges, (double) quantile, law.chanceOfAtMost(quantile - moved),
                     law.chanceOfAtMost(quantile + moved));
         }
-        mean("cheaper", cheaper, forecast.chanceCheaperThan(rival));
+        chance("being no cheaper", cheaper, 0, 1 - forecast.chanceCheaperThan(rival),
+                1 - forecast.chanceCheaperThan(rival));
     }
 
     private static void mean(String what, double[] values, double expected) {
@@ -106,8 +108,13 @@ class SimulationTest {
         renewals(() -> exponential.getAsDouble() + exponential.getAsDouble(), 3, 1.250620);
         renewals(random::nextDouble, 0.5, 0.648721);
         renewals(random::nextDouble, 1, 1.718282);
-        renewals(() -> Math.max(exponential.getAsDouble(), exponential.getAsDouble()), 0.5, 0.160696);
-        renewals(() -> Math.max(exponential.getAsDouble(), exponential.getAsDouble()), 3, 1.777805);
+        renewals(() -> larger(exponential), 0.5, 0.160696);
+        renewals(() -> larger(exponential), 3, 1.777805);
+    }
+
+    private static double larger(DoubleSupplier life) {
+        double one = life.getAsDouble();
+        return Math.max(one, life.getAsDouble());
     }
 
     private static void renewals(DoubleSupplier life, double until, double expected) {
@@ -123,7 +130,7 @@ class SimulationTest {
         DirtClock clock = new DirtClock(2, 9);
         PriceTerms terms = new PriceTerms(Percent.of("3"), Percent.of("8"));
         Choice choice = new Choice(10000, Care.NEVER, Care.NEVER, SimulatedSite.table(new Random(5)));
-        Forecast forecast = Forecast.of(List.of(new MachineRisk(0.5, java.util.Optional.empty(), 0, clock, 0)), choice,
+        Forecast forecast = Forecast.of(List.of(new MachineRisk(0.5, Optional.empty(), 0, clock, 0)), choice,
                 StopPolicy.RESTARTS, 36, terms);
         double[] charges = new double[DRAWS];
         for (int i = 0; i < DRAWS; i++) {
