@@ -1,6 +1,10 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -61,6 +65,39 @@ public final class Forecast {
         counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
         counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
         return new Forecast(choice, months, counts, charged);
+    }
+
+    /**
+     * Checks what would come of it before it is forecast.
+     *
+     * @return a problem for each side that would stop so often that a figure must be wrong, and one for an absurd horizon
+     */
+    public static Checked<Forecast> checked(List<MachineRisk> machines, Choice choice, StopPolicy policy,
+            double months, PriceTerms terms, Place place) {
+        Problems problems = new Problems();
+        if (!(months > 0 && months <= MOST_MONTHS)) {
+            problems.add(Code.OUT_OF_RANGE, place, "a horizon of " + months + " months",
+                    "above 0, up to " + MOST_MONTHS);
+        } else {
+            for (MachineRisk machine : machines) {
+                machine.condenser().ifPresent(clock -> check("condenser", choice.condenser(),
+                        new Side(clock, machine.monthsSinceBrushed()), policy, months, place, problems));
+                check("water side", choice.water(), new Side(machine.water(), machine.monthsSinceCleaned()), policy,
+                        months, place, problems);
+            }
+        }
+        return problems.or(() -> of(machines, choice, policy, months, terms));
+    }
+
+    private static void check(String what, Care care, Side side, StopPolicy policy, double months, Place place,
+            Problems problems) {
+        if (StopCounts.isAbsurd(side.clock(), policy, side.age(), months, care)) {
+            problems.add(Code.NOT_ALLOWED, place,
+                    "a " + what + " with a clock of " + side.clock().scale()
+                            + " months would stop hundreds of times in "
+                            + months + " months",
+                    "a slower clock, a shorter horizon, or calls that clean the side they are for");
+        }
     }
 
     /** One side of a machine: the clock it runs by, and its age. */

@@ -157,15 +157,9 @@ final class RenewalSeries {
             return Counts.NONE;
         }
         double[] row = new double[nodes.length];
-        if (age == 0) {
-            spread(1, Math.min(months, most), row);
-        } else {
-            convolve(age, months, (density, left) -> spread(density, left, row));
-        }
-        List<Double> atLeastNow = new ArrayList<>(List.of(1.0));
-        if (age > 0) {
-            atLeastNow.add(-Math.expm1(clock.hazard(age) - clock.hazard(age + months)));
-        }
+        convolve(age, months, (density, left) -> spread(density, left, row));
+        List<Double> atLeastNow = new ArrayList<>(
+                List.of(1.0, -Math.expm1(clock.hazard(age) - clock.hazard(age + months))));
         atLeast.forEach(chances -> atLeastNow.add(value(chances, row)));
         double[] chances = new double[atLeastNow.size()];
         double before = 1;

@@ -12,6 +12,9 @@ final class StopCounts {
     private final double months;
     private final Care care;
 
+    /** More stops of one side are no forecast but a mistake in the figures. */
+    private static final double MOST_STOPS = 300;
+
     /** Stops within some months of an age. */
     @FunctionalInterface
     private interface Interval {
@@ -48,6 +51,23 @@ final class StopCounts {
 
     /** The age that a cleaning leaves. */
     private double left(double age) {
+        return left(care, age);
+    }
+
+    private static double left(Care care, double age) {
         return (1 - care.restores()) * age;
+    }
+
+    /** Whether so many stops would come of it that a figure must be wrong. */
+    static boolean isAbsurd(DirtClock clock, StopPolicy policy, double age, double months, Care care) {
+        double stops = switch (policy) {
+        case RESETS -> months / clock.mean();
+        case RESTARTS -> {
+            double longest = Math.min(months, care.months());
+            double from = Double.isInfinite(care.months()) ? age : left(care, Math.max(age, care.months()));
+            yield (clock.hazard(from + longest) - clock.hazard(from)) * Math.ceil(months / longest);
+        }
+        };
+        return stops > MOST_STOPS;
     }
 }

@@ -33,6 +33,6 @@ record SumRange(long low, long high) {
     }
 
     private static double logMean(List<Part> parts, double rate) {
-        return parts.stream().mapToDouble(part -> Math.log(part.exponential(rate))).sum();
+        return parts.stream().mapToDouble(part -> Math.log(Math.max(part.exponential(rate), Double.MIN_NORMAL))).sum();
     }
 }

@@ -206,6 +206,23 @@ class FiguresForReadersTest {
                 .isThrownBy(() -> new PriceTerms(Percent.of("-51"), Percent.of("4")));
     }
 
+    /** (60/3)^4 is 160 000 stops where a call takes no dirt away. */
+    @Test
+    void forecast_hundredsOfStops_isAMistake() {
+        List<MachineRisk> machines = List
+                .of(new MachineRisk(0.2, Optional.of(new DirtClock(4, 3)), 0, new DirtClock(4, 3), 0));
+
+        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 60, PriceTerms.NONE, Place.NOWHERE)
+                .problems()).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED, Code.NOT_ALLOWED);
+        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 0, PriceTerms.NONE, Place.NOWHERE)
+                .problems()).extracting(Problem::code).containsExactly(Code.OUT_OF_RANGE);
+        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESETS, 60, PriceTerms.NONE, Place.NOWHERE)
+                .orElseThrow().calls(Cause.WATER).mean()).isEqualTo(
+                        Forecast.of(machines, NEVER, StopPolicy.RESETS, 60).calls(Cause.CONDENSER).mean());
+        assertThat(Forecast.checked(machines, AGREEMENT, StopPolicy.RESTARTS, 12, PriceTerms.NONE, Place.NOWHERE)
+                .orElseThrow().calls(Cause.WATER).mean()).isEqualTo(2 * Math.pow(6 / 3.0, 4), within(1e-9));
+    }
+
     @Test
     void calls_enteredWrong_allIsReported() {
         Place place = new Place("calls.yaml", 3, "calls");
