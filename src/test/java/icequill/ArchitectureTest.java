@@ -86,11 +86,14 @@ class ArchitectureTest {
         // party, because limits of energy go by the make and form of machines, and records are pooled by the kind of site
         arrows.put("forecast", List.of("party", "explain", "money"));
         // agreement, because quotes and agreements show plans, terms, visits and payments
+        // planner, because plans and work sheets tell the timetable by which their minutes were found
         // account, because statements and reminders show what is owed
-        arrows.put("document", List.of("account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
+        arrows.put("document",
+                List.of("planner", "account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
         // forecast, because limits of energy are data
         arrows.put("files",
-                List.of("forecast", "document", "account", "tax", "pricer", "rates", "agreement", "work", "party",
+                List.of("forecast", "document", "planner", "account", "tax", "pricer", "rates", "agreement", "work",
+                        "party",
                         "explain",
                         "money"));
         arrows.put("render",

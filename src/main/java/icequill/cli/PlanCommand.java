@@ -43,7 +43,7 @@ final class PlanCommand implements Callable<Integer> {
         OptionalInt size = crew == null ? OptionalInt.empty() : OptionalInt.of(crew);
         Path target = alarms;
         return printout.show(
-                Office.of(options.folderOf(file)).plan(options.file(file), size)
+                Office.of(options.folderOf(file)).plan(options.file(file), size, options.language())
                         .then(sheet -> target == null
                                 ? Checked.sound(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),

@@ -174,9 +174,11 @@ public final class Office {
      * The shortest safe timetable of a planned visit.
      *
      * @param crew how many come; empty for those whom the visit names
+     * @param language of the alarms; empty for the shop's
      */
-    public Checked<PlanSheet> plan(Path file, OptionalInt crew) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> Planning.of(hand, crew).sheet());
+    public Checked<PlanSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
+        return VisitInHand.of(ShopFolder.read(folder), file)
+                .then(hand -> Planning.of(hand, crew).sheet(language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */

@@ -6,11 +6,17 @@ import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfRectangle;
 import org.openpdf.text.pdf.PdfString;
 import org.openpdf.text.pdf.PdfStructureElement;
+import org.w3c.dom.Element;
 
 /** What those who cannot see a picture are told of it. */
 final class Figure {
 
     private Figure() {
+    }
+
+    /** The picture in words; empty for mere decoration. */
+    static String words(Element element) {
+        return element.getAttribute(element.getNodeName().equals(Drawings.ELEMENT) ? "aria-label" : "alt");
     }
 
     /** @param area on its page, in points from the lower left corner */

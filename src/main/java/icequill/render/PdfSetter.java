@@ -6,6 +6,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -18,6 +19,7 @@ import org.openpdf.text.pdf.PdfWriter;
 import org.w3c.dom.Document;
 import org.w3c.dom.Node;
 import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.pdf.ITextTextRenderer;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
@@ -42,8 +44,10 @@ final class PdfSetter {
         boolean wide = FallbackRuns.mark(document) || usesFallback(document);
         TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
+        Drawings drawings = new Drawings(device);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
-                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide));
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide), drawings,
+                new ITextTextRenderer());
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
@@ -52,11 +56,14 @@ final class PdfSetter {
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);
-        return images.refused().isEmpty()
-                ? Checked.sound(FixedIds.in(bytes.toByteArray()))
-                : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
-                        "asks for " + String.join(", ", images.refused()),
-                        "a PNG or JPEG that lies in the shop folder, by its bare name"));
+        Problems problems = new Problems();
+        if (!images.refused().isEmpty()) {
+            problems.add(Code.TEMPLATE, Place.ofFile("templates"), "asks for " + String.join(", ", images.refused()),
+                    "a PNG or JPEG that lies in the shop folder, by its bare name");
+        }
+        drawings.refused().stream().distinct().forEach(refused -> problems.add(Code.TEMPLATE,
+                Place.ofFile("templates"), refused, Drawings.ALLOWED));
+        return problems.or(() -> FixedIds.in(bytes.toByteArray()));
     }
 
     /** What the shop's files say is checked where it is read; this finds what a template of its own says. */
