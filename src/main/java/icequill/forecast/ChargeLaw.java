@@ -15,7 +15,7 @@ public final class ChargeLaw {
     /** Points of the longest lattice whose sums are added up one by one. */
     public static final int MOST_POINTS = 1 << 20;
 
-    static final double MOST_WORK = 1 << 27;
+    static final double MOST_WORK = 1 << 26;
     /** What rounding may be off by, so that a quantile does not slip to the next amount. */
     private static final double ROUNDING = 1e-12;
 
