@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.money.Rounding;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -62,7 +63,7 @@ final class YearlyCharges {
         for (CallKind kind : kinds) {
             for (int year = 0; year < years.length; year++) {
                 amounts.add(new ChargeLaw.Amount(kind.share() * years[year],
-                        MinorUnits.whole(terms.factor(year).multiply(kind.charge()))));
+                        Rounding.LATER_YEAR.wholeMinor(terms.factor(year).multiply(kind.charge()))));
             }
         }
         return amounts;
@@ -75,6 +76,6 @@ final class YearlyCharges {
             BigFraction part = BigFraction.from(Math.min(1, months / YEAR - year));
             sum = sum.add(terms.factor(year).multiply(part));
         }
-        return MinorUnits.whole(sum.multiply(aYear));
+        return Rounding.PLANNED.wholeMinor(sum.multiply(aYear));
     }
 }

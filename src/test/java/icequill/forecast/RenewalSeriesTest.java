@@ -90,7 +90,8 @@ class RenewalSeriesTest {
 
     /** Twice the nodes and a longer horizon of the series change nothing: what is left of the error is below the promise. */
     @ParameterizedTest
-    @CsvSource({"1.3, 9, 60, 9", "2.5724, 13.838, 60, 12", "3.5, 8, 60, 30", "6, 10, 36, 5", "10, 12, 48, 3"})
+    @CsvSource({"1.3, 9, 60, 9", "2.5724, 13.838, 60, 12", "3.5, 8, 60, 30", "6, 10, 36, 5", "10, 12, 48, 3",
+            "4.9, 10, 80, 15", "6, 10, 40, 15", "8, 10, 40, 15", "3.5, 10, 120, 15"})
     void counts_ofALongerSeries_agree(double shape, double scale, double months, double age) {
         DirtClock clock = new DirtClock(shape, scale);
         Counts counts = new RenewalSeries(clock, months).counts(age, months);
