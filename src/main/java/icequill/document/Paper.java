@@ -5,9 +5,11 @@ import icequill.party.PaperSize;
 import icequill.party.Shop;
 import java.time.LocalDate;
 
-/** A document that leaves the shop. It holds only what its reader may see. */
+/** A document. It holds only what its reader may see; all but {@link OwnersOutlook} are made to leave the shop. */
 public sealed interface Paper permits PricedPaper, MaintenanceQuote,
-        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, ComparisonSheet, Statement, Reminder {
+        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, ComparisonSheet, OwnersOutlook,
+        Statement,
+        Reminder {
 
     Shop shop();
 

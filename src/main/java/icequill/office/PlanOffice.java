@@ -104,6 +104,21 @@ public final class PlanOffice {
                                         true).map(paper -> new Compared(paper, sheet, forecast)))));
     }
 
+    /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
+    public Checked<WrittenPaper> ownersOutlook(Path file, Office.Wish wish, LookAhead asked) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return Office.unnumbered(wish).then(sound -> PlanInHand.of(shop, file, wish.date()))
+                .then(hand -> forecast(shop, hand, wish, asked)
+                        .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(wish)))))
+                .then(forecast -> write(new OwnersAssembly(forecast).page(wish), "owner-comparison-" + nameOf(file),
+                        forecast.hand().setting().site(), wish, true));
+    }
+
+    private static Problem noRates(Office.Wish wish) {
+        return new Problem(Code.NO_RATES, Place.ofFile("pricing"), "no forecast rates cover " + wish.date(),
+                "a file of kind forecast");
+    }
+
     /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
     private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanInHand hand, Office.Wish wish,
             LookAhead asked) {
@@ -111,8 +126,7 @@ public final class PlanOffice {
         if (rates.isEmpty()) {
             return asked.equals(LookAhead.USUAL)
                     ? Checked.sound(Optional.empty())
-                    : Checked.faulty(new Problem(Code.NO_RATES, Place.ofFile("pricing"),
-                            "no forecast rates cover " + wish.date(), "a file of kind forecast"));
+                    : Checked.faulty(noRates(wish));
         }
         return asked.checked()
                 .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), wish, sound))

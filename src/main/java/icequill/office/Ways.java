@@ -71,7 +71,11 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
                 .rounded(Rounding.LINE, currency())).amount(currency());
     }
 
-    /** The mean list price of a full cleaning in a year of the yardstick. */
+    /** The mean list price of a full cleaning in a year of the yardstick, rounded once. */
+    MonetaryAmount cleaning() {
+        return Explanation.of(oneCleaning().rounded(Rounding.LINE, currency())).amount(currency());
+    }
+
     private Figure oneCleaning() {
         List<PricedSlot> full = hand.choices().yardstick().year().slots().stream()
                 .filter(slot -> slot.visit().slot().scope().isFullClean()).toList();

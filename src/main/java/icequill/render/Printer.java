@@ -7,6 +7,7 @@ import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
+import icequill.document.OwnersOutlook;
 import icequill.document.Paper;
 import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
@@ -52,6 +53,7 @@ public final class Printer {
             fill("service-agreement.ftlh", paper, ServiceAgreementView.of(agreement));
         case RenewalNotice notice -> fill("renewal-notice.ftlh", paper, RenewalNoticeView.of(notice));
         case ComparisonSheet sheet -> fill("comparison-sheet.ftlh", paper, ComparisonSheetView.of(sheet));
+        case OwnersOutlook page -> fill("owners-outlook.ftlh", paper, OwnersOutlookView.of(page));
         case RepairQuote quote -> fill("repair-quote.ftlh", paper, RepairQuoteView.of(quote));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));

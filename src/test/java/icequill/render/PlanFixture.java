@@ -24,6 +24,7 @@ import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.MinutesFrom;
 import icequill.document.Outlook;
+import icequill.document.OwnersOutlook;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.document.RenewalNotice;
@@ -204,6 +205,20 @@ record PlanFixture(Invoice like, int lines) {
                                 Phrase.of("outlook.origin.visits",
                                         Fact.number(4, "visit")))),
                         List.of(Phrase.of("reason.interval-recommended")))));
+    }
+
+    /** For the owner. */
+    OwnersOutlook owners() {
+        Phrase head = Phrase.of("outlook.way.agreement", new Fact.Named("half <yearly>", "semestral"));
+        Phrase value = Phrase.of("mine.value", new Fact.Amount(amount("690")));
+        return new OwnersOutlook(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(),
+                like.billTo().name(), where(), List.of(head, head),
+                Collections.nCopies(lines, new OwnersOutlook.Line(Phrase.of("mine.planned"), List.of(value, value))),
+                List.of(Phrase.of("mine.best", Fact.number(8, "month"), new Fact.Amount(amount("373")))), head,
+                amount("-100"),
+                List.of(new OwnersOutlook.Swing(Phrase.of("mine.swing.charges"), amount("-300"), amount("200")),
+                        new OwnersOutlook.Swing(Phrase.of("mine.swing.run"), amount("-50"), amount("-150"))),
+                List.of(Phrase.of("mine.conditional")));
     }
 
     private Where where() {
