@@ -7,7 +7,8 @@ import java.time.LocalDate;
 
 /** A document. It holds only what its reader may see; all but {@link OwnersOutlook} are made to leave the shop. */
 public sealed interface Paper permits PricedPaper, MaintenanceQuote,
-        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, ComparisonSheet, OwnersOutlook,
+        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, BrushingSheetPair,
+        ComparisonSheet, OwnersOutlook,
         Statement,
         Reminder {
 

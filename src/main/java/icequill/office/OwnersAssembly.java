@@ -142,7 +142,7 @@ record OwnersAssembly(SiteForecast forecast) {
         Forecast found = first(way);
         double scale = Math.pow(TEN, forecast.currency().getDefaultFractionDigits());
         return Stream.of(Cause.values()).mapToDouble(cause -> found.calls(cause).mean()
-                * (SiteForecast.meanCharge(way, cause) - scale * way.charges().meanCost(cause))).sum();
+                * (way.charges().meanCharge(cause) - scale * way.charges().meanCost(cause))).sum();
     }
 
     private List<Phrase> interval() {
@@ -177,7 +177,7 @@ record OwnersAssembly(SiteForecast forecast) {
     }
 
     private static IntervalCosts.Side side(DirtClock clock, Way way, Cause cause) {
-        return new IntervalCosts.Side(clock, MinorUnits.expected(SiteForecast.meanCharge(way, cause)));
+        return new IntervalCosts.Side(clock, MinorUnits.expected(way.charges().meanCharge(cause)));
     }
 
     private Fact money(long minor) {

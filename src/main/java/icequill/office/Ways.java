@@ -34,7 +34,8 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
     /** Paying per call first, then the same cleanings booked singly, then each plan, then the interval asked for. */
     Checked<List<Way>> all() {
         Problems problems = new Problems();
-        ExpectedCharges prices = new ExpectedCharges(hand.setting(), rates, day);
+        ExpectedCharges prices = new ExpectedCharges(hand.setting().shop(), hand.setting().site(),
+                hand.setting().rates(), rates, day);
         Optional<ExpectedCharges.Charges> list = problems.take(prices.charges(Optional.empty()));
         List<Way> ways = new ArrayList<>();
         list.ifPresent(charges -> {

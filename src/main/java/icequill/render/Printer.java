@@ -2,6 +2,7 @@ package icequill.render;
 
 import icequill.document.Attachment;
 import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheetPair;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
@@ -59,6 +60,7 @@ public final class Printer {
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));
         case WorkSheet sheet -> fill("work-sheet.ftlh", paper, WorkSheetView.of(sheet));
         case BrushingSheet sheet -> fill("brushing-sheet.ftlh", paper, BrushingSheetView.of(sheet));
+        case BrushingSheetPair pair -> fill("brushing-pair.ftlh", paper, BrushingSheetView.of(pair));
         case Statement statement -> fill("statement.ftlh", paper, StatementView.of(statement));
         case Reminder reminder -> fill("reminder.ftlh", paper, ReminderView.of(reminder));
         };

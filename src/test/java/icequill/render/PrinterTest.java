@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheetPair;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
@@ -89,6 +90,7 @@ class PrinterTest {
             case InstallmentInvoice invoice -> "installment";
             case RenewalNotice notice -> "renewal";
             case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";
+            case BrushingSheetPair pair -> "brushing-pair";
             case OwnersOutlook page -> "owners";
             case Statement statement -> "statement";
             case Reminder reminder -> "reminder";
