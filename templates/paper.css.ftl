@@ -181,6 +181,8 @@ svg { display: block; }
 .monthly thead th { width: 6.8%; height: auto; color: #444444; font-size: 7.4pt; text-align: center; }
 .monthly .first { width: 18%; font-size: 7.4pt; color: #444444; text-align: left; }
 
+.code { font-family: Liberation Sans, Arial, sans-serif; margin: 0; white-space: pre; }
+
 @media screen {
   body { max-width: 176mm; margin: 12mm auto; padding: 0 5mm; }
 }

@@ -5,11 +5,12 @@ import icequill.party.PaperSize;
 import icequill.party.Shop;
 import java.time.LocalDate;
 
-/** A document. It holds only what its reader may see; all but {@link OwnersOutlook} are made to leave the shop. */
+/**
+ * A document. It holds only what its reader may see; all but {@link OwnersOutlook} and {@link FitSheet} are made to leave the shop.
+ */
 public sealed interface Paper permits PricedPaper, MaintenanceQuote,
         ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, BrushingSheetPair,
-        ComparisonSheet, OwnersOutlook,
-        Statement,
+        ComparisonSheet, OwnersOutlook, FitSheet, Statement,
         Reminder {
 
     Shop shop();

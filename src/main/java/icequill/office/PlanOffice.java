@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.agreement.NoticeRules;
+import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.ShopFolder;
@@ -9,6 +10,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import java.nio.file.Path;
 import java.util.List;
@@ -112,6 +114,21 @@ public final class PlanOffice {
                         .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(wish)))))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(wish), "owner-comparison-" + nameOf(file),
                         forecast.hand().setting().site(), wish, true));
+    }
+
+    /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
+    public Checked<FitResult> fit(Path file, Office.Wish wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        Problems problems = new Problems();
+        problems.addAll(shop.problems());
+        return problems.or(() -> shop.shop().orElseThrow()).then(found -> FitAssembly.of(found, file))
+                .then(assembly -> assembly.fits().then(fits -> {
+                    FitSheet sheet = assembly.sheet(wish, fits);
+                    String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
+                    return desk.write(sheet, name, wish.extras(), true)
+                            .map(files -> new FitResult(new WrittenPaper(name, files, sheet.table(), Optional.empty(),
+                                    List.of()), sheet, fits));
+                }));
     }
 
     private static Problem noRates(Office.Wish wish) {

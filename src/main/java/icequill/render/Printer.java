@@ -5,6 +5,7 @@ import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
+import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
@@ -55,6 +56,7 @@ public final class Printer {
         case RenewalNotice notice -> fill("renewal-notice.ftlh", paper, RenewalNoticeView.of(notice));
         case ComparisonSheet sheet -> fill("comparison-sheet.ftlh", paper, ComparisonSheetView.of(sheet));
         case OwnersOutlook page -> fill("owners-outlook.ftlh", paper, OwnersOutlookView.of(page));
+        case FitSheet sheet -> fill("fit-sheet.ftlh", paper, FitSheetView.of(sheet));
         case RepairQuote quote -> fill("repair-quote.ftlh", paper, RepairQuoteView.of(quote));
         case CreditNote credit -> fill("credit-note.ftlh", paper, CreditNoteView.of(credit));
         case VisitRecord visit -> fill("visit-record.ftlh", paper, VisitRecordView.of(visit));

@@ -23,6 +23,7 @@ import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.MinutesFrom;
+import icequill.document.FitSheet;
 import icequill.document.Outlook;
 import icequill.document.OwnersOutlook;
 import icequill.document.PlanChoice;
@@ -44,6 +45,7 @@ import icequill.work.Band;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -219,6 +221,20 @@ record PlanFixture(Invoice like, int lines) {
                 List.of(new OwnersOutlook.Swing(Phrase.of("mine.swing.charges"), amount("-300"), amount("200")),
                         new OwnersOutlook.Swing(Phrase.of("mine.swing.run"), amount("-50"), amount("-150"))),
                 List.of(Phrase.of("mine.conditional")));
+    }
+
+    /** One fit that was found, and one of too few stops. */
+    FitSheet fit() {
+        List<FitSheet.Point> points = List.of(new FitSheet.Point(new BigDecimal("5.5"), new BigDecimal("2.1")),
+                new FitSheet.Point(new BigDecimal("11"), new BigDecimal("9.25")));
+        FitSheet.Plot found = new FitSheet.Plot(Phrase.of("fit.water", new Fact.Word("fit.all")),
+                List.of(Phrase.of("fit.counted", Fact.number(30, ""), Fact.number(6, ""))), points, points);
+        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Word("kind.hotel")),
+                List.of(Phrase.of("fit.too-few", Fact.number(5, ""))), List.of(), List.of());
+        List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
+        plots.add(found);
+        return new FitSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(), "runs <1>.csv",
+                plots, List.of("water:", "  usual: {by6: 2.10, by12: 9.25}"));
     }
 
     private Where where() {

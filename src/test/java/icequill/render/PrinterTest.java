@@ -7,6 +7,7 @@ import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
+import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
@@ -91,6 +92,7 @@ class PrinterTest {
             case RenewalNotice notice -> "renewal";
             case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";
             case BrushingSheetPair pair -> "brushing-pair";
+            case FitSheet sheet -> "fit";
             case OwnersOutlook page -> "owners";
             case Statement statement -> "statement";
             case Reminder reminder -> "reminder";
@@ -360,7 +362,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure|brushing|plan|choice|calls|catch-up|agreement|billing|renewal|compare|outlook|mine|answer|account|ageing|statement|reminder)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|caution|state|measure|brushing|plan|choice|calls|catch-up|agreement|billing|renewal|compare|outlook|mine|fit|answer|account|ageing|statement|reminder)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
