@@ -155,7 +155,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         AccountFixture account = new AccountFixture(invoice(), lines);
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
                 brushingPair(), plans.quote(), plans.agreement(), plans.installment(), plans.renewal(),
-                plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(), account.reminder());
+                plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(),
+                account.reminder());
     }
 
     /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */
