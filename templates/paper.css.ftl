@@ -80,16 +80,36 @@ a { color: inherit; text-decoration: none; }
 .note { margin-top: 2.5mm; }
 .cautions { margin: 0 0 1mm 0; padding-left: 6mm; }
 .cautions li { margin: 0 0 0.4mm 0; page-break-inside: avoid; }
+svg { display: inline-block; }
+
+/* The timetable of a visit: a row for each machine, drawn to scale. */
+.crew { list-style: none; margin: 1mm 0; padding: 0; }
+.crew li { display: inline; margin-right: 5mm; }
+.swatch { width: 8mm; height: 3.2mm; display: inline-block; }
+.axis { display: block; width: 170mm; height: 4mm; margin-top: 1mm; }
+.bars { display: block; width: 170mm; height: 8.6mm; }
+.alarms { -fs-table-paginate: paginate; }
+.alarms tr { page-break-inside: avoid; }
+.alarms thead th { border-bottom: 0.8pt solid #1a1a1a; color: #444444; font-size: 8pt; }
+.alarms td, .alarms th { padding: 0.5mm 2mm 0.5mm 0; }
+.alarms tbody td, .alarms tbody th { border-bottom: 0.3pt solid #bbbbbb; }
+.alarms .number { width: 6%; }
+.alarms .at { width: 12%; }
+.alarms .machine { width: 20%; }
+.alarms .next { width: 21%; }
+.alarms .person { width: 8%; }
+.steps .turn { font-size: 7.8pt; white-space: nowrap; }
+
 .steps { -fs-table-paginate: paginate; margin-top: 1mm; }
 .steps tr { page-break-inside: avoid; }
 .steps thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 8pt; }
 .steps tbody td, .steps tbody th { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 2mm 1mm 0; }
 .steps .number { width: 5%; }
 .steps .state { width: 14%; }
-.steps .task { width: 44%; }
-.steps .minutes { width: 9%; text-align: right; }
+.steps .task { width: 38%; }
+.steps .minutes { width: 17%; text-align: right; }
 .steps tbody .minutes, .steps thead .minutes { padding-right: 4mm; }
-.steps .record { width: 20%; }
+.steps .record { width: 18%; }
 .steps .done { width: 8%; padding-right: 0; border-left: 0.3pt solid #bbbbbb; }
 .steps thead .done { border-left: none; text-align: center; }
 .blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 8pt; }
@@ -133,7 +153,6 @@ a { color: inherit; text-decoration: none; }
 /* What to expect, on one page: it is handed over, not sent in a window envelope. */
 .compact .head { height: 20mm; }
 .compact .address { height: 16mm; }
-svg { display: block; }
 .outlook { font-size: 8.7pt; line-height: 1.22; }
 .outlook h2 { margin: 2mm 0 0.4mm 0; }
 .outlook .small { font-size: 7.4pt; line-height: 1.2; }

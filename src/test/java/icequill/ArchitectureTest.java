@@ -86,24 +86,26 @@ class ArchitectureTest {
         // party, because limits of energy go by the make and form of machines, and records are pooled by the kind of site
         arrows.put("forecast", List.of("party", "explain", "money"));
         // agreement, because quotes and agreements show plans, terms, visits and payments
+        // planner, because plans and work sheets tell the timetable by which their minutes were found
         // account, because statements and reminders show what is owed
-        arrows.put("document", List.of("account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
+        arrows.put("document",
+                List.of("planner", "account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
         // forecast, because limits of energy are data
         arrows.put("files",
-                List.of("forecast", "document", "account", "tax", "pricer", "rates", "agreement", "work", "party",
+                List.of("forecast", "document", "planner", "account", "tax", "pricer", "rates", "agreement", "work",
+                        "party",
                         "explain",
                         "money"));
         arrows.put("render",
                 List.of("document", "account", "tax", "pricer", "agreement", "work", "party", "explain", "money"));
         // tax and pricer, because the tax and the price for one of each line are written by themselves
         arrows.put("einvoice", List.of("document", "tax", "pricer", "work", "party", "explain", "money"));
-        // forecast, because comparisons look ahead
+        // party, because customers and addresses are stored by their parts; money, because amounts are stored as minor units
+        arrows.put("ledger", List.of("party", "money"));
+        // ledger, because papers are issued into the book; forecast, because comparisons look ahead
         arrows.put("office",
-                List.of("forecast", "files", "render", "einvoice", "document", "account", "tax", "pricer", "planner",
-                        "rates",
-                        "agreement",
-                        "work",
-                        "party", "explain", "money"));
+                List.of("ledger", "forecast", "files", "render", "einvoice", "document", "account", "tax", "pricer",
+                        "planner", "rates", "agreement", "work", "party", "explain", "money"));
         arrows.put("cli",
                 List.of("office", "document", "tax", "pricer", "rates", "work", "party", "explain", "money"));
         return arrows;

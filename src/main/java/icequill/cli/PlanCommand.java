@@ -43,14 +43,14 @@ final class PlanCommand implements Callable<Integer> {
         OptionalInt size = crew == null ? OptionalInt.empty() : OptionalInt.of(crew);
         Path target = alarms;
         return printout.show(
-                Office.of(options.folderOf(file)).plan(options.file(file), size)
+                Office.of(options.folderOf(file)).plan(options.file(file), size, options.language())
                         .then(sheet -> target == null
                                 ? Checked.sound(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),
                 sheet -> print(sheet, printout));
     }
 
-    private static void print(PlanSheet sheet, Printout printout) {
+    private void print(PlanSheet sheet, Printout printout) {
         if (printout.json()) {
             printout.out().println(sheet.json());
             return;
@@ -60,5 +60,8 @@ final class PlanCommand implements Callable<Integer> {
         printout.out().println(Table.of(sheet.head(), sheet.rows(), TEXT_COLUMNS));
         printout.out().println();
         sheet.notes().forEach(printout.out()::println);
+        if (alarms != null) {
+            printout.out().println("Wrote the alarms to " + alarms);
+        }
     }
 }

@@ -4,7 +4,9 @@ import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
 import icequill.explain.Explanation;
 import icequill.party.Wording;
+import icequill.planner.Timetable;
 import java.util.List;
+import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
@@ -25,11 +27,11 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
      * @param people who come
      * @param minutes each of them is there
      * @param from where the minutes come from
+     * @param timetable by which they were found; empty where they come from elsewhere
      * @param net of one visit, at list
      */
     public record SlotWork(List<PlannedVisit> visits, int people, int minutes, MinutesFrom from,
-            List<MachineWork> machines,
-            List<InvoiceLine> lines, MonetaryAmount net) {
+            Optional<Timetable> timetable, List<MachineWork> machines, List<InvoiceLine> lines, MonetaryAmount net) {
         public SlotWork {
             visits = List.copyOf(visits);
             machines = List.copyOf(machines);

@@ -20,10 +20,11 @@ import java.util.Optional;
  *
  * @param customer whose site it is
  * @param attended as planned
+ * @param schedule empty where nobody made a timetable
  * @param cautions all that are said on the sheet, each once
  */
 public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
-        Attended attended, Access access, List<Job> jobs, List<Caution> cautions)
+        Attended attended, Access access, Optional<Schedule> schedule, List<Job> jobs, List<Caution> cautions)
         implements
         Paper {
 
@@ -48,13 +49,29 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
      * @param state the machine is in meanwhile; never {@link MachineState#ANY}
      * @param attended minutes with a technician at the machine
      * @param unattended minutes that pass by themselves afterwards
+     * @param turn when it is done, by the sheet's schedule; empty where there is none
      */
-    public record Step(String name, MachineState state, int attended, int unattended, List<Dose> doses,
-            Procedure procedure, List<Caution> cautions) {
+    public record Step(String name, MachineState state, int attended, int unattended, Optional<Turn> turn,
+            List<Dose> doses, Procedure procedure, List<Caution> cautions) {
         public Step {
             Check.that(state != MachineState.ANY, "no state: " + name);
             doses = List.copyOf(doses);
             cautions = List.copyOf(cautions);
+        }
+    }
+
+    /**
+     * When a step is done, in minutes from the beginning of the visit.
+     *
+     * @param over when nobody is needed any more; at least {@code start}
+     * @param until when the next step may begin; at least {@code over}
+     * @param people numbers in the schedule's list; none for a step of no minutes
+     */
+    public record Turn(int start, int over, int until, List<Integer> people) {
+        public Turn {
+            people = List.copyOf(people);
+            Check.inRange(start, 0, over, "start");
+            Check.inRange(over, start, until, "over");
         }
     }
 

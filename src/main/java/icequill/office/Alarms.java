@@ -1,14 +1,14 @@
 package icequill.office;
 
-import icequill.planner.Timetable;
-import icequill.planner.Timetable.Entry;
-import icequill.planner.Timetable.Kind;
+import icequill.document.Schedule;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.ComponentList;
@@ -31,15 +31,13 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
  * with alarms two minutes before and at it. The same timetable gives the same bytes, and the same events when it is taken in again.
  *
  * @param visit by id
- * @param begins when the visit does
  */
-record Alarms(String visit, Instant begins, Timetable table) {
+record Alarms(String visit, Schedule schedule) {
 
     private static final List<Duration> BEFORE = List.of(Duration.ofMinutes(-2), Duration.ZERO);
 
     byte[] calendar() {
-        List<VEvent> events = table.entries().stream().filter(entry -> entry.kind() == Kind.WAIT).map(this::event)
-                .toList();
+        List<VEvent> events = IntStream.range(0, schedule.alarms().size()).mapToObj(this::event).toList();
         Calendar calendar = new Calendar(new PropertyList(List.of(new ProdId("-//Icequill//Timetable//EN"),
                 ImmutableVersion.VERSION_2_0)), new ComponentList<>(events));
         try (ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
@@ -50,14 +48,26 @@ record Alarms(String visit, Instant begins, Timetable table) {
         }
     }
 
-    private VEvent event(Entry wait) {
-        Instant over = begins.plus(Duration.ofMinutes(wait.end()));
-        String text = wait.machine() + ": " + wait.task() + ", the wait is over";
+    private VEvent event(int number) {
+        Schedule.Alarm alarm = schedule.alarms().get(number);
+        Instant over = alarm.rings().toInstant();
+        String text = text(alarm);
         return new VEvent(
-                new PropertyList(List.of(new Uid(visit + "-" + wait.machine() + "-" + wait.task() + "@icequill"),
-                        new DtStamp(begins), new DtStart<>(over), new DtEnd<>(over.plus(Duration.ofMinutes(1))),
-                        new Summary(text))),
+                new PropertyList(List.of(new Uid(visit + "-alarm-" + (number + 1) + "@icequill"),
+                        new DtStamp(schedule.begins().toInstant()), new DtStart<>(over),
+                        new DtEnd<>(over.plus(Duration.ofMinutes(1))), new Summary(text))),
                 new ComponentList<>(BEFORE.stream().map(before -> alarm(before, text)).toList()));
+    }
+
+    /** In signs that need no language: the machine, what follows at it, who does it, and by when. */
+    private String text(Schedule.Alarm alarm) {
+        return alarm.machine().id() + ": " + alarm.next().map(this::text).orElse(alarm.waited() + " ✓")
+                + alarm.latest().map(latest -> " ≤ " + latest.toLocalTime()).orElse("");
+    }
+
+    private String text(Schedule.Next next) {
+        String who = next.people().stream().map(schedule.people()::get).collect(Collectors.joining(", "));
+        return who.isEmpty() ? next.step() : next.step() + " (" + who + ")";
     }
 
     private static VAlarm alarm(Duration before, String text) {

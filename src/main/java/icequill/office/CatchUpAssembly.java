@@ -44,7 +44,7 @@ record CatchUpAssembly(PricedPlan plan, Survey survey) {
     }
 
     private Checked<PricedSlot> firstVisit(List<ExtraWork> extra) {
-        VisitPlan usual = plan.plans().getFirst();
+        VisitPlan usual = plan.visitPlan(0);
         int more = extra.stream().mapToInt(work -> minutes(rates().task(work.task()).orElseThrow())).sum();
         VisitPlan longer = new VisitPlan(usual.visit(), usual.crew().stream()
                 .map(person -> new VisitPlan.Person(person.grade(), person.minutes() + share(more))).toList(),
@@ -54,7 +54,7 @@ record CatchUpAssembly(PricedPlan plan, Survey survey) {
 
     /** The crew divides the additional work; the odd minute is somebody's. */
     private int share(int minutes) {
-        int people = plan.plans().getFirst().crew().size();
+        int people = plan.visitPlan(0).crew().size();
         return (minutes + people - 1) / people;
     }
 

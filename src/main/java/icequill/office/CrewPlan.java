@@ -1,7 +1,13 @@
 package icequill.office;
 
 import icequill.document.MinutesFrom;
+import icequill.planner.Timetable;
 import icequill.pricer.VisitPlan;
+import java.util.Optional;
 
-/** A visit with its crew, and where its minutes come from. */
-record CrewPlan(VisitPlan plan, MinutesFrom from) {}
+/**
+ * A visit with its crew, and where its minutes come from.
+ *
+ * @param timetable by which the minutes were found; empty where they come from elsewhere
+ */
+record CrewPlan(VisitPlan plan, MinutesFrom from, Optional<Timetable> timetable) {}

@@ -64,16 +64,27 @@ record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place)
                 .map(done -> task(rates.task(done.task()).orElseThrow(), finding.machine(), done));
     }
 
-    private PlanTask task(Task task, String machine, Finding.TaskDone done) {
-        Optional<Layout.Circulation> own = task.procedure().timer().isPresent()
-                ? site.layout().circulations().stream().filter(each -> each.machine().equals(machine))
-                        .findFirst()
-                : Optional.empty();
-        Optional<Procedure.Timer> timer = own.map(each -> new Procedure.Timer(each.least(), each.most()))
-                .or(task.procedure()::timer);
+    /** What a task is called in a timetable. */
+    static String name(Task task) {
         boolean flushes = task.procedure().flushes() > 0;
-        return new PlanTask(machine, timer.isPresent() ? POUR : flushes ? FLUSH : task.id(), task.state(), task.order(),
-                task.people(), task.attended(), own.isPresent() ? 0 : task.unattended(), timer, flushes, task.dust(),
-                done.place());
+        return task.procedure().timer().isPresent() ? POUR : flushes ? FLUSH : task.id();
+    }
+
+    /** How long the chemical of a task circulates: as the site says for the machine, or else as the task says; empty for none. */
+    static Optional<Procedure.Timer> timer(Site site, Task task, String machine) {
+        return own(site, task, machine).map(each -> new Procedure.Timer(each.least(), each.most()))
+                .or(task.procedure()::timer);
+    }
+
+    private static Optional<Layout.Circulation> own(Site site, Task task, String machine) {
+        return task.procedure().timer().isPresent()
+                ? site.layout().circulations().stream().filter(each -> each.machine().equals(machine)).findFirst()
+                : Optional.empty();
+    }
+
+    private PlanTask task(Task task, String machine, Finding.TaskDone done) {
+        return new PlanTask(machine, name(task), task.state(), task.order(), task.people(), task.attended(),
+                own(site, task, machine).isPresent() ? 0 : task.unattended(), timer(site, task, machine),
+                task.procedure().flushes() > 0, task.dust(), done.place());
     }
 }

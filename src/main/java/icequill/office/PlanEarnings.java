@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -48,7 +49,7 @@ public final class PlanEarnings {
             for (int i = 0; i < margin.slots().size(); i++) {
                 AgreementMargin.Slot slot = margin.slots().get(i);
                 rows.add(row(name, slot.visit().date() + " " + slot.visit().slot().scope().name().in(language),
-                        minutes(plan.plans().get(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
+                        minutes(plan.visitPlan(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
             }
             if (!plan.year().reserve().isZero()) {
                 rows.add(row(name, "included calls", "", "", plan.year().reserve(), margin.calls().amount(),
@@ -71,7 +72,7 @@ public final class PlanEarnings {
                     .collect(Collectors.joining(", "));
             movers.add(plan.tier().name().in(language) + ": costs a year " + costs + "; discount given "
                     + plain(plan.year().discount()) + "; "
-                    + plan.plans().subList(0, plan.year().slots().size()).stream()
+                    + IntStream.range(0, plan.year().slots().size()).mapToObj(plan::visitPlan)
                             .flatMap(visit -> visit.crew().stream()).mapToInt(VisitPlan.Person::minutes).sum()
                     + " minutes of work, ten of which more a visit cost " + plain(tenMinutes(plan)));
         }
@@ -100,7 +101,7 @@ public final class PlanEarnings {
 
     /** What ten minutes more of the first person on each visit would cost in wages. */
     private MonetaryAmount tenMinutes(PricedPlan plan) {
-        String grade = plan.plans().getFirst().crew().getFirst().grade();
+        String grade = plan.visitPlan(0).crew().getFirst().grade();
         MonetaryAmount wage = hand.setting().rates().labor().grade(grade).orElseThrow().wage();
         return Explanation.of(Figure.term(10L * plan.year().slots().size(), "min")
                 .times(Figure.price(wage, "h"))

@@ -36,7 +36,7 @@ public final class PlanOffice {
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, Office.Wish wish) {
-        return Office.numbered(wish).then(sound -> PlanInHand.of(ShopFolder.read(folder), file, wish.date()))
+        return Office.numbered(wish).then(sound -> PlanInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().site(), wish.date())
                         .then(billTo -> hand.quote(wish, billTo))
                         .then(quote -> write(quote, wish.number().map(number -> "quote-" + number)
@@ -46,13 +46,13 @@ public final class PlanOffice {
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
     public Checked<PlanEarnings> earnings(Path file, Office.Wish wish) {
-        return PlanInHand.of(ShopFolder.read(folder), file, wish.date())
+        return PlanInHand.of(BookSites.shop(folder), file, wish.date())
                 .map(hand -> new PlanEarnings(hand, hand.language(wish.language())));
     }
 
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Checked<WrittenPaper> agreement(Path file, Office.Wish wish) {
-        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
+        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo).agreement(wish))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), wish,
@@ -66,7 +66,7 @@ public final class PlanOffice {
      * @param payment from 1
      */
     public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
-        return Office.numbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
+        return Office.numbered(wish).then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
                         .then(invoice -> write(invoice, wish)));
@@ -81,7 +81,7 @@ public final class PlanOffice {
 
     /** Writes the notice of an agreement's renewal into papers/, in place of an earlier one. */
     public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish)));
@@ -98,7 +98,7 @@ public final class PlanOffice {
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
     public Checked<Compared> compare(Path file, Office.Wish wish, LookAhead asked) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         return Office.unnumbered(wish).then(sound -> PlanInHand.of(shop, file, wish.date()))
                 .then(hand -> forecast(shop, hand, wish, asked)
                         .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(wish)

@@ -2,12 +2,12 @@ package icequill.office;
 
 import icequill.agreement.PlannedVisit;
 import icequill.document.InvoiceLine;
-import icequill.document.MinutesFrom;
 import icequill.document.PlanYear;
 import icequill.document.PlanYear.MachineWork;
 import icequill.document.PlanYear.SlotWork;
 import icequill.money.Amounts;
 import icequill.party.Machine;
+import icequill.planner.Timetable;
 import icequill.pricer.PricedAgreement;
 import icequill.pricer.PricedSlot;
 import icequill.pricer.VisitPlan;
@@ -16,6 +16,7 @@ import icequill.tax.TaxedVisit;
 import icequill.work.Task;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
 
@@ -33,7 +34,7 @@ record PlanYearAssembly(PricedPlan plan) {
         List<SlotWork> kinds = new ArrayList<>();
         List<PricedSlot> slots = plan.year().slots();
         for (int i = 0; i < slots.size(); i++) {
-            SlotWork work = work(slots.get(i), plan.plans().get(i), plan.from().get(i));
+            SlotWork work = work(slots.get(i), plan.crews().get(i));
             int like = IntStream.range(0, kinds.size()).filter(k -> isAlike(kinds.get(k), work)).findFirst()
                     .orElse(kinds.size());
             if (like == kinds.size()) {
@@ -59,24 +60,26 @@ record PlanYearAssembly(PricedPlan plan) {
     private static SlotWork and(SlotWork before, SlotWork like) {
         List<PlannedVisit> visits = new ArrayList<>(before.visits());
         visits.addAll(like.visits());
-        return new SlotWork(visits, before.people(), before.minutes(), before.from(), before.machines(), before.lines(),
+        return new SlotWork(visits, before.people(), before.minutes(), before.from(), before.timetable(),
+                before.machines(), before.lines(),
                 before.net());
     }
 
-    private SlotWork work(PricedSlot slot, VisitPlan visitPlan, MinutesFrom from) {
+    private SlotWork work(PricedSlot slot, CrewPlan crew) {
+        List<VisitPlan.Person> people = crew.plan().crew();
         List<InvoiceLine> lines = new ChargeSheet(plan.setting().site(), taxed(slot)).lines();
-        return new SlotWork(List.of(slot.visit()), visitPlan.crew().size(),
-                visitPlan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), from,
-                machines(slot.visit()), lines, slot.priced().net());
+        return new SlotWork(List.of(slot.visit()), people.size(),
+                people.stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), crew.from(), crew.timetable(),
+                machines(slot.visit(), crew.timetable()), lines, slot.priced().net());
     }
 
-    private List<MachineWork> machines(PlannedVisit visit) {
+    private List<MachineWork> machines(PlannedVisit visit, Optional<Timetable> timetable) {
         PlannedMinutes minutes = new PlannedMinutes(plan.setting());
         List<MachineWork> machines = new ArrayList<>();
         for (Machine machine : plan.setting().site().machines()) {
             machines.add(
                     new MachineWork(machine.where(), minutes.tasks(visit, machine).stream().map(Task::name).toList(),
-                            minutes.withoutIce(visit, machine)));
+                            minutes.withoutIce(visit, machine, timetable)));
         }
         return machines;
     }

@@ -54,19 +54,19 @@ record PlannedMinutes(PlanSetting setting) {
     /** Visits of one kind take the same time. */
     private record Kind(String scope, boolean filters) {}
 
-    private record Minutes(int number, MinutesFrom from) {}
+    private record Minutes(int number, MinutesFrom from, Optional<Timetable> timetable) {}
 
     private static CrewPlan plan(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
         return new CrewPlan(new VisitPlan(visit,
                 grades.stream().map(grade -> new VisitPlan.Person(grade.id(), minutes.number())).toList(), List.of()),
-                minutes.from());
+                minutes.from(), minutes.timetable());
     }
 
     private Checked<Minutes> minutes(PlannedVisit visit, int people) {
         String scope = visit.slot().scope().id();
         Optional<Integer> given = Optional.ofNullable(work().minutes().get(scope));
         if (given.isPresent()) {
-            return Checked.sound(new Minutes(given.get(), MinutesFrom.ESTIMATE));
+            return Checked.sound(new Minutes(given.get(), MinutesFrom.ESTIMATE, Optional.empty()));
         }
         Optional<Minutes> planned = people <= Crew.MOST ? timetable(visit, people) : Optional.empty();
         if (planned.isEmpty() && people > 1) {
@@ -74,7 +74,7 @@ record PlannedMinutes(PlanSetting setting) {
                     people + " people come, but there is no timetable for the visit \"" + scope + "\"",
                     "minutes: {" + scope + ": ...}"));
         }
-        return Checked.sound(planned.orElseGet(() -> new Minutes(sum(visit), MinutesFrom.SUM)));
+        return Checked.sound(planned.orElseGet(() -> new Minutes(sum(visit), MinutesFrom.SUM, Optional.empty())));
     }
 
     private Optional<Minutes> timetable(PlannedVisit visit, int people) {
@@ -89,7 +89,7 @@ record PlannedMinutes(PlanSetting setting) {
 
     private static Minutes minutes(Timetable table) {
         return new Minutes(table.minutes(),
-                table.proven() ? MinutesFrom.SHORTEST_TIMETABLE : MinutesFrom.TIMETABLE);
+                table.proven() ? MinutesFrom.SHORTEST_TIMETABLE : MinutesFrom.TIMETABLE, Optional.of(table));
     }
 
     private List<Finding> findings(PlannedVisit visit) {
@@ -128,16 +128,13 @@ record PlannedMinutes(PlanSetting setting) {
         return visit.tasksOn(machine, setting.rates().tasks(), setting.rates().plans().filters());
     }
 
-    /** Minutes in which the machine makes no ice: all but the tasks for which it runs. */
-    int withoutIce(PlannedVisit visit, Machine machine) {
-        return tasks(visit, machine).stream().filter(PlannedMinutes::stopsIce)
-                .mapToInt(task -> task.attended() + task.unattended()).sum();
+    /** Minutes in which the machine makes no ice: by the timetable, or else all but those of the tasks for which it runs. */
+    int withoutIce(PlannedVisit visit, Machine machine, Optional<Timetable> timetable) {
+        return timetable.map(table -> table.withoutIce(machine.id())).orElseGet(() -> stopped(visit, machine));
     }
 
-    private static boolean stopsIce(Task task) {
-        return switch (task.state()) {
-        case CIRCULATING, DE_ENERGIZED -> true;
-        case MAKING_ICE, ANY -> false;
-        };
+    private int stopped(PlannedVisit visit, Machine machine) {
+        return tasks(visit, machine).stream().filter(task -> task.state().stopsIce())
+                .mapToInt(task -> task.attended() + task.unattended()).sum();
     }
 }

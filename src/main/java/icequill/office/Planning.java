@@ -1,8 +1,10 @@
 package icequill.office;
 
+import icequill.party.Language;
 import icequill.planner.Crew;
 import icequill.planner.Effort;
 import icequill.planner.Planner;
+import icequill.planner.Timetable;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problems;
@@ -30,10 +32,14 @@ record Planning(VisitInHand hand, List<String> people) {
                 : IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList());
     }
 
-    Checked<PlanSheet> sheet() {
+    Checked<PlanSheet> sheet(Language language) {
+        return timetable().map(table -> new PlanSheet(table, people, new Alarms(hand.visit().id(),
+                new ScheduleAssembly(hand, table, people, language).schedule())));
+    }
+
+    Checked<Timetable> timetable() {
         return crew().then(crew -> PlanAssembly.of(hand).work()
-                .then(work -> Planner.plan(work, crew, Effort.of(work)).map(table -> new PlanSheet(table,
-                        people, new Alarms(hand.visit().id(), hand.visit().began().toInstant(), table)))));
+                .then(work -> Planner.plan(work, crew, Effort.of(work))));
     }
 
     private Checked<Crew> crew() {

@@ -5,7 +5,6 @@ import icequill.agreement.Installments;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
-import icequill.document.MinutesFrom;
 import icequill.document.PlanScope;
 import icequill.pricer.AgreementPricer;
 import icequill.pricer.PricedAgreement;
@@ -22,13 +21,12 @@ import javax.money.MonetaryAmount;
  * A plan for a site with its price.
  *
  * @param calendar of the whole term
- * @param from where the minutes of each visit come from, in the calendar's order
- * @param plans of all visits of the term, in the calendar's order
+ * @param crews of all visits of the term, in the calendar's order
  * @param year the price of a year, by the visits of the first
  * @param visits all visits of the term, each by itself at list
  */
-record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<MinutesFrom> from,
-        List<VisitPlan> plans, PricedAgreement year, List<PricedSlot> visits) {
+record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<CrewPlan> crews, PricedAgreement year,
+        List<PricedSlot> visits) {
 
     private static final int YEAR = 12;
 
@@ -49,17 +47,21 @@ record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<M
     private static Checked<PricedPlan> priced(PlanSetting setting, Tier tier, VisitCalendar calendar,
             List<CrewPlan> crews) {
         List<VisitPlan> plans = crews.stream().map(CrewPlan::plan).toList();
-        List<MinutesFrom> from = crews.stream().map(CrewPlan::from).toList();
         List<VisitPlan> first = plans.subList(0, calendar.firstYear().size());
         return price(setting, tier, first)
                 .then(year -> (plans.size() == first.size() ? Checked.sound(year) : price(setting, tier, plans))
-                        .map(whole -> new PricedPlan(setting, tier, calendar, from, plans, year,
+                        .map(whole -> new PricedPlan(setting, tier, calendar, crews, year,
                                 whole.slots())));
     }
 
     private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<VisitPlan> plans) {
         return AgreementPricer.price(tier, plans, setting.scope().reserve(), setting.site(), setting.rates(),
                 setting.shop().zone());
+    }
+
+    /** The crew of a visit and its minutes, by the visit's place in the calendar. */
+    VisitPlan visitPlan(int visit) {
+        return crews.get(visit).plan();
     }
 
     Term term() {

@@ -4,6 +4,7 @@ import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.ByLabel;
 import icequill.document.WorkSheet.Dose;
 import icequill.document.WorkSheet.Step;
+import icequill.document.WorkSheet.Turn;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.rates.Label;
@@ -16,28 +17,38 @@ import icequill.work.Quantity;
 import icequill.work.Task;
 import icequill.work.ToRecord;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Makes the steps at one machine.
  *
  * @param tasks in their order, all of which suit the machine
+ * @param turns when each is done, where there is a timetable
  */
-record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language language) {
+record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language language,
+        Function<Task, Optional<Turn>> turns) {
 
+    /** In the order in which they are done: that of the timetable, where there is one. */
     List<Step> steps() {
         List<Step> steps = new ArrayList<>();
         MachineState state = first();
-        for (Task task : tasks) {
+        for (Task task : sequence()) {
             state = task.state() == MachineState.ANY ? state : task.state();
             List<Dose> doses = task.doses().stream().map(this::dose).toList();
-            steps.add(new Step(task.name().in(language), state, task.attended(), task.unattended(), doses,
-                    procedure(task.procedure()), cautions(task, state)));
+            steps.add(new Step(task.name().in(language), state, task.attended(), task.unattended(),
+                    turns.apply(task), doses, procedure(task.procedure()), cautions(task, state)));
         }
         return steps;
+    }
+
+    private List<Task> sequence() {
+        return tasks.stream().sorted(Comparator.comparingInt(task -> turns.apply(task).map(Turn::start).orElse(0)))
+                .toList();
     }
 
     /** A machine that makes ice without a break has no cycles to be timed. */
@@ -54,7 +65,7 @@ record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language la
      * the next one needs it; when none says, it is taken to run, which is the safe guess.
      */
     private MachineState first() {
-        return tasks.stream().map(Task::state).filter(state -> state != MachineState.ANY).findFirst()
+        return sequence().stream().map(Task::state).filter(state -> state != MachineState.ANY).findFirst()
                 .orElse(MachineState.MAKING_ICE);
     }
 

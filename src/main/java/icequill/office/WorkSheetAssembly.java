@@ -4,6 +4,7 @@ import icequill.document.WorkSheet;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.planner.Crew;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -19,6 +20,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -34,7 +37,16 @@ record WorkSheetAssembly(VisitInHand hand, Language language) {
                     "machines, each with its tasks"));
         }
         findings.forEach(finding -> check(finding, problems));
-        return problems.or(() -> assembled(date));
+        return problems.or(() -> hand).then(sound -> schedule()).map(schedule -> assembled(date, schedule));
+    }
+
+    /** Nobody makes timetables for a crowd. */
+    private Checked<Optional<ScheduleAssembly>> schedule() {
+        Planning planning = Planning.of(hand, OptionalInt.empty());
+        return planning.people().size() > Crew.MOST
+                ? Checked.sound(Optional.empty())
+                : planning.timetable()
+                        .map(table -> Optional.of(new ScheduleAssembly(hand, table, planning.people(), language)));
     }
 
     private void check(Finding finding, Problems problems) {
@@ -61,18 +73,20 @@ record WorkSheetAssembly(VisitInHand hand, Language language) {
         return new VisitReport(hand.site(), hand.visit(), hand.rates(), language);
     }
 
-    private WorkSheet assembled(LocalDate date) {
+    private WorkSheet assembled(LocalDate date, Optional<ScheduleAssembly> schedule) {
         Site site = hand.site();
-        List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(this::job).toList();
+        List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(finding -> job(finding, schedule)).toList();
         return new WorkSheet(date, hand.shop(), language, hand.shop().paper(), site.customer().name(),
-                report().attendedWithoutLimit(), new WorkSheet.Access(site.access(), site.parking(), site.roof()), jobs,
+                report().attendedWithoutLimit(), new WorkSheet.Access(site.access(), site.parking(), site.roof()),
+                schedule.map(ScheduleAssembly::schedule), jobs,
                 cautions(jobs));
     }
 
-    private WorkSheet.Job job(Finding finding) {
+    private WorkSheet.Job job(Finding finding, Optional<ScheduleAssembly> schedule) {
         Machine machine = hand.site().machine(finding.machine()).orElseThrow();
         return new WorkSheet.Job(machine, finding.complaint(),
-                new StepsAssembly(machine, tasks(finding), hand.rates(), language).steps());
+                new StepsAssembly(machine, tasks(finding), hand.rates(), language,
+                        task -> schedule.map(made -> made.turn(machine.id(), task))).steps());
     }
 
     /** Those that stand on every sheet, and those that a step or the site asks for. */

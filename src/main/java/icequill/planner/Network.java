@@ -190,7 +190,7 @@ final class Network {
 
     /** The tasks during which a machine makes no ice: from the first that stops it to the one that starts it again. */
     int[] off(int where) {
-        int[] stopped = at(where).filter(task -> stops(tasks.get(task))).toArray();
+        int[] stopped = at(where).filter(task -> tasks.get(task).state().stopsIce()).toArray();
         if (stopped.length == 0) {
             return stopped;
         }
@@ -198,9 +198,5 @@ final class Network {
         int restart = at(where).filter(task -> task > last && tasks.get(task).state() == MachineState.MAKING_ICE)
                 .findFirst().orElse(last);
         return at(where).filter(task -> task >= stopped[0] && task <= restart).toArray();
-    }
-
-    static boolean stops(PlanTask task) {
-        return task.state() == MachineState.CIRCULATING || task.state() == MachineState.DE_ENERGIZED;
     }
 }

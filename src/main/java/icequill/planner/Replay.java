@@ -25,11 +25,12 @@ record Replay(Network network, Crew crew, Draft draft) {
             int whole = over + task.pause();
             int flush = task.timer().isPresent() ? network.flushAfter(step.task) : -1;
             end = Math.max(end, whole);
-            entries.add(new Entry(task.machine(), task.name(), Kind.TASK, task.state(),
+            entries.add(new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(),
                     Arrays.stream(step.people).boxed().toList(), begin, over));
             if (whole > over) {
-                entries.add(new Entry(task.machine(), task.name(), Kind.WAIT, task.state(), List.of(), over,
-                        flush < 0 ? whole : start[flush]));
+                entries.add(
+                        new Entry(task.machine(), task.name(), task.order(), Kind.WAIT, task.state(), List.of(), over,
+                                flush < 0 ? whole : start[flush]));
             }
         }
         entries.sort(Comparator.comparingInt(Entry::start)

@@ -20,13 +20,14 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
      *
      * @param machine by id
      * @param task by name
+     * @param order the task's place among those of its machine
      * @param kind whether somebody is at it
      * @param people who, numbered from 0, rising; none for a wait, nor for a task of no minutes
      * @param start inclusive
      * @param end exclusive
      */
-    public record Entry(String machine, String task, Kind kind, MachineState state, List<Integer> people, int start,
-            int end) {
+    public record Entry(String machine, String task, int order, Kind kind, MachineState state,
+            List<Integer> people, int start, int end) {
         public Entry {
             people = List.copyOf(people);
             Check.inRange(start, 0, end, "start");
@@ -54,6 +55,14 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
     /** How much longer it may be than the shortest, in minutes. */
     public int gap() {
         return minutes - bound;
+    }
+
+    /** Minutes from when the machine stops making ice until it may make some again; 0 when it never stops. */
+    public int withoutIce(String machine) {
+        List<Entry> stopped = entries.stream()
+                .filter(entry -> entry.machine().equals(machine) && entry.state().stopsIce()).toList();
+        int from = stopped.stream().mapToInt(Entry::start).min().orElse(0);
+        return stopped.stream().mapToInt(Entry::end).max().orElse(0) - from;
     }
 
     /**

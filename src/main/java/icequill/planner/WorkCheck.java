@@ -87,7 +87,8 @@ record WorkCheck(VisitWork work, Crew crew) {
     }
 
     private Optional<PlanTask> lastStop(String machine) {
-        return work.tasksAt(machine).stream().filter(Network::stops).max(Comparator.comparingInt(PlanTask::order));
+        return work.tasksAt(machine).stream().filter(task -> task.state().stopsIce())
+                .max(Comparator.comparingInt(PlanTask::order));
     }
 
     private boolean restarted(PlanTask stop) {

@@ -1,132 +1,120 @@
 package icequill.render;
 
-import java.awt.geom.Path2D;
+import icequill.render.Drawing.Anchor;
+import icequill.render.Drawing.Line;
+import icequill.render.Drawing.Mark;
+import icequill.render.Drawing.Outline;
+import icequill.render.Drawing.Words;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import org.w3c.dom.NodeList;
-import org.xhtmlrenderer.css.parser.FSColor;
-import org.xhtmlrenderer.css.parser.FSRGBColor;
 
 /**
- * Reads the part of SVG 1.1 that our papers draw with: {@code svg} with a {@code viewBox}, and {@code path} with the commands M, L,
- * H, V, C and Z in absolute coordinates, colors as six hexadecimal digits, and {@code stroke-width}.
+ * Reads a drawing from an {@code svg} element of a page: rect, circle, ellipse, line, polyline, polygon, path, text and g, with plain
+ * attributes. What it does not know is an error, so that nothing is silently left out of a paper.
  */
 final class DrawingReader {
 
-    private static final Pattern STEP = Pattern.compile("\\s*([MLHVCZ])([^A-Za-z]*)");
-    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+([.][0-9]+)?");
-    private static final Pattern COLOR = Pattern.compile("#[0-9a-fA-F]{6}");
-    private static final int HEX = 16;
+    private static final Set<String> SILENT = Set.of("title", "desc");
 
-    private final Element svg;
-    private final List<String> strange = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
 
-    DrawingReader(Element svg) {
-        this.svg = svg;
+    private DrawingReader() {
     }
 
-    /** What is in it that we cannot draw, after it was read. */
-    List<String> strange() {
-        return List.copyOf(strange);
-    }
-
-    /** One as wide and high as it says itself, where the page does not say. */
-    Drawing.Canvas canvas() {
-        List<Double> box = numbers(svg.getAttribute("viewBox"));
+    /** @throws IllegalArgumentException for what cannot be drawn */
+    static Drawing read(Element svg) {
+        List<Float> box = Numbers.of(svg.getAttribute("viewBox"));
         if (box.size() != 4 || box.get(2) <= 0 || box.get(3) <= 0) {
-            strange.add("an svg without a viewBox of four numbers");
-            return new Drawing.Canvas(0, 0, 1, 1);
+            throw new IllegalArgumentException("svg: viewBox wants four numbers, as in \"0 0 170 40\"");
         }
-        return new Drawing.Canvas(box.get(0), box.get(1), box.get(2), box.get(3));
+        DrawingReader reader = new DrawingReader();
+        reader.children(svg, new AffineTransform());
+        return new Drawing(new Rectangle2D.Float(box.get(0), box.get(1), box.get(2), box.get(3)), reader.marks);
     }
 
-    List<Drawing.Part> parts() {
-        List<Drawing.Part> parts = new ArrayList<>();
-        NodeList children = svg.getChildNodes();
-        for (int i = 0; i < children.getLength(); i++) {
-            Node child = children.item(i);
-            if (child instanceof Element element && element.getNodeName().equals("path")) {
-                parts.add(part(element));
-            } else if (child instanceof Element element) {
-                strange.add("<" + element.getNodeName() + "> in an svg");
+    private void children(Element parent, AffineTransform placed) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element element && !SILENT.contains(element.getNodeName())) {
+                read(element, placed);
             }
         }
-        return parts;
     }
 
-    private Drawing.Part part(Element path) {
-        String width = path.getAttribute("stroke-width");
-        List<Double> line = numbers(width);
-        return new Drawing.Part(path(path.getAttribute("d")), color(path.getAttribute("fill")),
-                color(path.getAttribute("stroke")), line.isEmpty() ? 1 : line.getFirst());
-    }
-
-    private Optional<FSColor> color(String text) {
-        if (text.isEmpty() || text.equals("none")) {
-            return Optional.empty();
-        }
-        if (!COLOR.matcher(text).matches()) {
-            strange.add("the color " + text);
-            return Optional.empty();
-        }
-        return Optional.of(new FSRGBColor(Integer.parseInt(text.substring(1), HEX)));
-    }
-
-    private Path2D path(String text) {
-        Path2D path = new Path2D.Double();
-        Matcher steps = STEP.matcher(text);
-        int end = 0;
-        while (steps.find() && steps.start() == end) {
-            if (!step(path, steps.group(1).charAt(0), numbers(steps.group(2)))) {
-                break;
-            }
-            end = steps.end();
-        }
-        if (!text.substring(end).isBlank()) {
-            strange.add("the path " + text.substring(end).strip());
-        }
-        return path;
-    }
-
-    /** Adds a step, once or over and over as it has numbers; false where it has the wrong number of them. */
-    private static boolean step(Path2D path, char command, List<Double> numbers) {
-        int each = switch (command) {
-        case 'M', 'L' -> 2;
-        case 'H', 'V' -> 1;
-        case 'C' -> 6;
-        default -> 0;
-        };
-        boolean begins = path.getCurrentPoint() == null;
-        boolean counted = each == 0 ? numbers.isEmpty() : !numbers.isEmpty() && numbers.size() % each == 0;
-        if (!counted || (begins && command != 'M')) {
-            return false;
-        }
-        if (each == 0) {
-            path.closePath();
-        }
-        for (int i = 0; i < numbers.size(); i += each) {
-            add(path, i > 0 && command == 'M' ? 'L' : command, numbers.subList(i, i + each));
-        }
-        return true;
-    }
-
-    private static void add(Path2D path, char command, List<Double> numbers) {
-        switch (command) {
-        case 'M' -> path.moveTo(numbers.get(0), numbers.get(1));
-        case 'L' -> path.lineTo(numbers.get(0), numbers.get(1));
-        case 'H' -> path.lineTo(numbers.get(0), path.getCurrentPoint().getY());
-        case 'V' -> path.lineTo(path.getCurrentPoint().getX(), numbers.get(0));
-        default -> path.curveTo(numbers.get(0), numbers.get(1), numbers.get(2), numbers.get(3), numbers.get(4),
-                numbers.get(5));
+    private void read(Element element, AffineTransform outer) {
+        AffineTransform placed = new AffineTransform(outer);
+        placed.concatenate(Numbers.transform(element.getAttribute("transform")));
+        switch (element.getNodeName()) {
+        case "g" -> children(element, placed);
+        case "text" -> words(element, placed);
+        case "rect" -> outline(element, rectangle(element), placed);
+        case "circle" -> outline(element, ellipse(element, number(element, "r"), number(element, "r")), placed);
+        case "ellipse" -> outline(element, ellipse(element, number(element, "rx"), number(element, "ry")), placed);
+        case "line" -> outline(element, new Line2D.Float(number(element, "x1"), number(element, "y1"),
+                number(element, "x2"), number(element, "y2")), placed);
+        case "polyline" -> outline(element, PathData.through(element.getAttribute("points"), false), placed);
+        case "polygon" -> outline(element, PathData.through(element.getAttribute("points"), true), placed);
+        case "path" -> outline(element, PathData.shape(element.getAttribute("d")), placed);
+        default -> throw new IllegalArgumentException("svg: no element " + element.getNodeName());
         }
     }
 
-    private static List<Double> numbers(String text) {
-        return NUMBER.matcher(text).results().map(found -> Double.valueOf(found.group())).toList();
+    private static Shape rectangle(Element element) {
+        float x = number(element, "x");
+        float y = number(element, "y");
+        float width = number(element, "width");
+        float height = number(element, "height");
+        float round = 2 * number(element, "rx");
+        return round > 0
+                ? new RoundRectangle2D.Float(x, y, width, height, round, round)
+                : new Rectangle2D.Float(x, y, width, height);
+    }
+
+    private static Shape ellipse(Element element, float across, float down) {
+        return new Ellipse2D.Float(number(element, "cx") - across, number(element, "cy") - down, 2 * across, 2 * down);
+    }
+
+    private void outline(Element element, Shape shape, AffineTransform placed) {
+        Optional<Line> line = color(element, "stroke", "none").map(color -> new Line(color,
+                Numbers.one(inherited(element, "stroke-width").orElse("1")),
+                inherited(element, "stroke-dasharray").map(Numbers::of).orElse(List.of())));
+        marks.add(new Outline(placed.createTransformedShape(shape), color(element, "fill", "#000000"), line));
+    }
+
+    private void words(Element element, AffineTransform placed) {
+        Point2D at = placed.transform(new Point2D.Float(number(element, "x"), number(element, "y")), null);
+        Anchor anchor = Anchor.valueOf(inherited(element, "text-anchor").orElse("start").toUpperCase(Locale.ROOT));
+        color(element, "fill", "#000000").ifPresent(color -> marks.add(new Words(
+                element.getTextContent().strip(), color, Numbers.one(inherited(element, "font-size").orElse("10")),
+                inherited(element, "font-weight").filter("bold"::equals).isPresent(), anchor, at)));
+    }
+
+    private static float number(Element element, String name) {
+        return element.hasAttribute(name) ? Numbers.one(element.getAttribute(name)) : 0;
+    }
+
+    private static Optional<Color> color(Element element, String name, String usual) {
+        String text = inherited(element, name).orElse(usual);
+        return text.equals("none") ? Optional.empty() : Optional.of(Color.decode(text));
+    }
+
+    /** What the element says, or the nearest around it. */
+    private static Optional<String> inherited(Element element, String name) {
+        return Stream.<Node>iterate(element, node -> node instanceof Element, Node::getParentNode)
+                .map(Element.class::cast).filter(around -> around.hasAttribute(name)).findFirst()
+                .map(around -> around.getAttribute(name));
     }
 }

@@ -11,32 +11,39 @@ import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextReplacedElementFactory;
 import org.xhtmlrenderer.render.BlockBox;
 
-/** Sets {@code svg} elements as drawings, and all else as the renderer does. What cannot be drawn is kept, to be reported. */
+/** Gives each {@code svg} element of a page its place and its drawing, and leaves other elements to the renderer. */
 final class Drawings extends ITextReplacedElementFactory {
 
-    private final List<String> strange = new ArrayList<>();
+    static final String ELEMENT = "svg";
+    static final String ALLOWED = "rect, circle, ellipse, line, polyline, polygon, path (M L H V C Z), text, g; "
+            + "colors as #rrggbb or none; transform: translate, rotate, scale";
+
+    private final List<String> refused = new ArrayList<>();
 
     Drawings(ITextOutputDevice device) {
         super(device);
     }
 
-    List<String> strange() {
-        return List.copyOf(strange);
+    /** What could not be drawn. */
+    List<String> refused() {
+        return List.copyOf(refused);
     }
 
     @Override
-    public @Nullable ReplacedElement createReplacedElement(LayoutContext context, BlockBox box, UserAgentCallback files,
-            int width, int height) {
+    public @Nullable ReplacedElement createReplacedElement(LayoutContext context, BlockBox box,
+            UserAgentCallback callback, int cssWidth, int cssHeight) {
         Element element = box.getElement();
-        if (element == null || !element.getNodeName().equals("svg")) {
-            return super.createReplacedElement(context, box, files, width, height);
+        if (element == null || !element.getNodeName().equals(ELEMENT)) {
+            return super.createReplacedElement(context, box, callback, cssWidth, cssHeight);
         }
-        DrawingReader reader = new DrawingReader(element);
-        Drawing.Canvas canvas = reader.canvas();
-        List<Drawing.Part> parts = reader.parts();
-        strange.addAll(reader.strange());
-        int wide = width > 0 ? width : (int) (canvas.width() * context.getDotsPerPixel());
-        int high = height > 0 ? height : (int) (wide * canvas.height() / canvas.width());
-        return new Drawing(canvas, parts, wide, high);
+        try {
+            Drawing drawing = DrawingReader.read(element);
+            int dots = context.getDotsPerPixel();
+            return new DrawnElement(drawing, cssWidth > 0 ? cssWidth : dots * (int) drawing.view().getWidth(),
+                    cssHeight > 0 ? cssHeight : dots * (int) drawing.view().getHeight());
+        } catch (IllegalArgumentException unknown) {
+            refused.add(String.valueOf(unknown.getMessage()));
+            return null;
+        }
     }
 }

@@ -14,9 +14,9 @@ final class Figure {
     private Figure() {
     }
 
-    /** What an element says that it shows; empty for mere decoration. */
-    static String text(Element element) {
-        return element.getAttribute(element.getNodeName().equals("svg") ? "aria-label" : "alt");
+    /** The picture in words; empty for mere decoration. */
+    static String words(Element element) {
+        return element.getAttribute(element.getNodeName().equals(Drawings.ELEMENT) ? "aria-label" : "alt");
     }
 
     /** @param area on its page, in points from the lower left corner */

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -19,6 +20,7 @@ import org.openpdf.text.pdf.PdfWriter;
 import org.w3c.dom.Document;
 import org.w3c.dom.Node;
 import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.pdf.ITextTextRenderer;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
@@ -35,23 +37,25 @@ final class PdfSetter {
         this.shop = shop;
     }
 
-    Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments) {
-        return parse(html).then(PdfSetter::drawable).then(document -> set(paper, document, attachments));
+    Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Optional<String> previous) {
+        return parse(html).then(PdfSetter::drawable)
+                .then(document -> set(paper, document, attachments, previous));
     }
 
-    private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments) {
+    private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
+            Optional<String> previous) {
         boolean wide = FallbackRuns.mark(document) || usesFallback(document);
         TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
-        ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
-                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide));
         Drawings drawings = new Drawings(device);
-        renderer.getSharedContext().setReplacedElementFactory(drawings);
+        ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide), drawings,
+                new ITextTextRenderer());
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
         renderer.setPDFXConformance(PdfWriter.PDFA3A);
-        renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments));
+        renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments, previous));
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);
@@ -60,10 +64,8 @@ final class PdfSetter {
             problems.add(Code.TEMPLATE, Place.ofFile("templates"), "asks for " + String.join(", ", images.refused()),
                     "a PNG or JPEG that lies in the shop folder, by its bare name");
         }
-        if (!drawings.strange().isEmpty()) {
-            problems.add(Code.TEMPLATE, Place.ofFile("templates"), "draws " + String.join(", ", drawings.strange()),
-                    "svg with a viewBox, and in it paths of M, L, H, V, C and Z with colors such as #1a1a1a");
-        }
+        drawings.refused().stream().distinct().forEach(refused -> problems.add(Code.TEMPLATE,
+                Place.ofFile("templates"), refused, Drawings.ALLOWED));
         return problems.or(() -> FixedIds.in(bytes.toByteArray()));
     }
 

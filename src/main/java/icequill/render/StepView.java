@@ -1,8 +1,9 @@
 package icequill.render;
 
+import icequill.document.Schedule;
+import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.Dose;
 import icequill.document.WorkSheet.Step;
-import icequill.work.Caution;
 import icequill.work.Procedure;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,15 +13,26 @@ import java.util.stream.Collectors;
 /**
  * One step of a work sheet as texts.
  *
- * @param numbered the sheet's cautions, by whose numbers a step refers to them
+ * @param sheet by whose numbers of cautions a step refers to them
  */
-record StepView(Step step, List<Caution> numbered, Sentences sentences) {
+record StepView(Step step, WorkSheet sheet, Sentences sentences) {
 
     Map<String, Object> model() {
         return Map.of("name", Sentences.capitalized(step.name()), "state",
-                sentences.word("state." + WorkSheetView.key(step.state())), "minutes", minutes(), "details", details(),
+                sentences.word("state." + WorkSheetView.key(step.state())), "minutes", minutes(), "turn", turn(),
+                "details", details(),
                 "blanks", step.procedure().readings().stream()
                         .map(reading -> sentences.word("measure." + WorkSheetView.key(reading))).toList());
+    }
+
+    /** When it is done and by whom, a line each; none without a timetable. */
+    private List<String> turn() {
+        return sheet.schedule().flatMap(schedule -> step.turn().map(turn -> turn(schedule, turn))).orElse(List.of());
+    }
+
+    private List<String> turn(Schedule schedule, WorkSheet.Turn turn) {
+        String times = new ScheduleView(schedule, sheet.jobs(), sentences).times(turn);
+        return turn.people().isEmpty() ? List.of(times) : List.of(times, ScheduleView.letters(turn.people()));
     }
 
     private String minutes() {
@@ -38,7 +50,7 @@ record StepView(Step step, List<Caution> numbered, Sentences sentences) {
             details.add(sentences.word("sheet.flushes", String.valueOf(procedure.flushes())));
         }
         if (!step.cautions().isEmpty()) {
-            details.add(sentences.word("sheet.see", step.cautions().stream().map(numbered::indexOf).sorted()
+            details.add(sentences.word("sheet.see", step.cautions().stream().map(sheet.cautions()::indexOf).sorted()
                     .map(index -> String.valueOf(index + 1)).collect(Collectors.joining(", "))));
         }
         return details;

@@ -23,7 +23,7 @@ record Tag(PdfName type) {
             Map.entry("li", "LI"), Map.entry("table", "Table"), Map.entry("caption", "Caption"),
             Map.entry("thead", "THead"), Map.entry("tbody", "TBody"), Map.entry("tfoot", "TFoot"),
             Map.entry("tr", "TR"), Map.entry("th", "TH"), Map.entry("td", "TD"), Map.entry("img", "Figure"),
-            Map.entry("svg", "Figure"));
+            Map.entry(Drawings.ELEMENT, "Figure"));
     private static final Set<String> CELLS = Set.of("th", "td");
     private static final Set<String> TABLE_PARTS = Set.of("table", "thead", "tbody", "tfoot", "tr", "th", "td");
     private static final Set<String> LISTS = Set.of("ul", "ol");

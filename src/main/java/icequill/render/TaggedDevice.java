@@ -82,12 +82,13 @@ final class TaggedDevice extends ITextOutputDevice {
     @Override
     public void paintReplacedElement(RenderingContext context, BlockBox box) {
         Element element = box.getElement();
-        if (element == null || Figure.text(element).isEmpty() || isArtifact(box, box)) {
+        String words = element == null ? "" : Figure.words(element);
+        if (element == null || words.isEmpty() || isArtifact(box, box)) {
             artifact(() -> super.paintReplacedElement(context, box));
             return;
         }
         PdfStructureElement figure = tree().owner(element);
-        Figure.describe(figure, Figure.text(element), createLocalTargetArea(context, box));
+        Figure.describe(figure, words, createLocalTargetArea(context, box));
         content(element, 0, () -> super.paintReplacedElement(context, box));
     }
 

@@ -25,6 +25,8 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
                         sheet.attended().site(), sheet.attended().address(), facts()));
         model.put("visitRows", rows());
         model.put("cautions", sheet.cautions().stream().map(caution -> caution(caution, sentences)).toList());
+        sheet.schedule().map(schedule -> new ScheduleView(schedule, sheet.jobs(), sentences).model())
+                .ifPresent(timetable -> model.put("timetable", timetable));
         model.put("jobs", sheet.jobs().stream().map(this::job).toList());
         return model;
     }
@@ -55,7 +57,7 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
 
     private Map<String, Object> job(Job job) {
         List<StepView> steps = new ArrayList<>();
-        job.steps().forEach(step -> steps.add(new StepView(step, sheet.cautions(), sentences)));
+        job.steps().forEach(step -> steps.add(new StepView(step, sheet, sentences)));
         return Map.of("name", new MachineName(job.machine(), sentences).text(), "rows", about(job), "steps",
                 steps.stream().map(StepView::model).toList());
     }

@@ -8,5 +8,10 @@ public enum MachineState {
     /** Unplugged or locked out. */
     DE_ENERGIZED,
     /** The task does not touch the machine's working parts. */
-    ANY
+    ANY;
+
+    /** Whether a machine in this state makes no ice; one that may be in any is left as it was. */
+    public boolean stopsIce() {
+        return this == CIRCULATING || this == DE_ENERGIZED;
+    }
 }

@@ -1,5 +1,6 @@
 package icequill.bench;
 
+import icequill.planner.ConstraintModel;
 import icequill.planner.Crew;
 import icequill.planner.Effort;
 import icequill.planner.PlanTask;
@@ -38,6 +39,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3)
 public class PlannerBenchmark {
 
+    private static final int HORIZON = 190;
+
     @Param({"3", "6", "12"})
     private int machines;
 
@@ -63,6 +66,26 @@ public class PlannerBenchmark {
     @Setup
     public void visit() {
         work = work(machines);
+    }
+
+    /** As many machines as a constraint solver proves within seconds. */
+    @State(Scope.Benchmark)
+    public static class Two {
+        @Param({"1", "2"})
+        private int people;
+
+        private final VisitWork work = work(2);
+    }
+
+    @Benchmark
+    public int planOfTwo(Two two) {
+        return Planner.plan(two.work, new Crew(two.people), Effort.of(two.work)).orElseThrow().minutes();
+    }
+
+    /** The yardstick: the same visit as a model of Choco, which searches by starts and is told a horizon a little too long. */
+    @Benchmark
+    public int constraintSolverOfTwo(Two two) {
+        return new ConstraintModel(two.work, two.people, HORIZON).shortest();
     }
 
     @Benchmark

@@ -76,14 +76,18 @@ class PlanCommandTest {
         String calendar = Files.readString(file);
 
         assertThat(run.status()).isZero();
-        assertThat(calendar).startsWith("BEGIN:VCALENDAR\r\n").contains("VERSION:2.0",
-                "UID:summer-cleaning-bakery-proof-room-pour@icequill", "DTSTAMP:20260714T131500Z",
-                "DTSTART:20260714T143400Z", "SUMMARY:proof-room: pour\\, the wait is over", "TRIGGER:-PT2M",
+        assertThat(calendar.replace("\r\n ", "")).startsWith("BEGIN:VCALENDAR\r\n").contains("VERSION:2.0",
+                "UID:summer-cleaning-bakery-alarm-2@icequill", "DTSTAMP:20260714T131500Z",
+                "DTSTART:20260714T143400Z",
+                "SUMMARY:proof-room: flush three times with clean water (Ada Quill) ≤ 10:36", "TRIGGER:-PT2M",
                 "ACTION:DISPLAY");
         assertThat(calendar.split("BEGIN:VEVENT", -1)).hasSize(5);
 
         Run.of("plan", planned("summer-cleaning-bakery"), "--ics", file.toString());
         assertThat(Files.readString(file)).isEqualTo(calendar);
+
+        Run.of("plan", planned("summer-cleaning-bakery"), "--ics", file.toString(), "--lang", "es");
+        assertThat(Files.readString(file)).contains("SUMMARY:proof-room: enjuagar tres veces");
     }
 
     @Test

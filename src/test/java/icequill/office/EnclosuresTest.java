@@ -180,7 +180,7 @@ class EnclosuresTest {
     }
 
     /** By name; each is also among the associated files of the document. */
-    private static Map<String, String> files(WrittenPaper paper) throws Exception {
+    static Map<String, String> files(WrittenPaper paper) throws Exception {
         try (PDDocument document = Loader.loadPDF(paper.files().getFirst().toFile())) {
             Map<String, String> files = new LinkedHashMap<>();
             var names = document.getDocumentCatalog().getNames();

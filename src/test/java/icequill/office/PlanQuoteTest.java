@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Plans for the bakery of the demo: one machine, yeast in the air, neglected. */
 class PlanQuoteTest {
@@ -206,6 +208,24 @@ class PlanQuoteTest {
         assertThat(printed().flowing())
                 .contains("1 h 44 min, one person. By a timetable that keeps every wait and limit "
                         + "and is proven to be the shortest.");
+    }
+
+    /**
+     * The timetable goes with the quote: 5 + 15 of readings, 6, 10 + 12 + 8, 3 + 20, 9, 2 + 10, 4; no ice from minute 20 to the end of
+     * the sanitizer's wait at 100.
+     */
+    @Test
+    void quote_withoutMinutes_carriesItsTimetable() throws Exception {
+        JsonNode quote = JsonMapper.shared()
+                .readTree(EnclosuresTest.files(write(QUOTE).orElseThrow()).values().iterator().next());
+        JsonNode visit = quote.findParent("timetable");
+        JsonNode table = visit.path("timetable");
+
+        assertThat(table.path("minutes").asInt()).isEqualTo(visit.path("minutes").asInt()).isEqualTo(104);
+        assertThat(table.path("bound").asInt()).isEqualTo(104);
+        assertThat(table.path("entries").valueStream().map(entry -> entry.path("task").asString()))
+                .contains("pour", "flush");
+        assertThat(visit.path("machines").get(0).path("withoutIce").asInt()).isEqualTo(80);
     }
 
     private PrintedQuote printed() throws IOException {

@@ -3,6 +3,7 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import icequill.document.Schedule;
 import icequill.document.WorkSheet;
 import icequill.files.PaperJson;
 import icequill.files.ShopFolder;
@@ -18,12 +19,16 @@ import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +63,65 @@ class WorkSheetTest {
                         "DE_ENERGIZED 12+0 0 []", "DE_ENERGIZED 8+0 0 []", "CIRCULATING 3+20 0 [16 in 3, at most 18]",
                         "CIRCULATING 9+0 3 []", "CIRCULATING 2+10 0 [2 in 1.5, at most 2.25]", "CIRCULATING 8+0 0 []",
                         "MAKING_ICE 4+0 0 []", "MAKING_ICE 5+15 0 []", "MAKING_ICE 2+0 0 []");
+    }
+
+    /**
+     * From 9:15: 5 + 15, 6, 10 + 12 + 8, so pouring from 10:11 to 10:14; twenty minutes later the flush, by 10:36 at the latest;
+     * 9 and 2, the bin within the sanitizer's ten minutes, 4, 5 + 15, 2: done at 11:21.
+     */
+    @Test
+    void sheet_fullCleaning_tellsTheTimetableAndItsAlarms() {
+        WorkSheet sheet = sheet("summer-cleaning-bakery", Language.ENGLISH);
+        Schedule schedule = sheet.schedule().orElseThrow();
+
+        assertThat(schedule.at(schedule.minutes()).toLocalTime()).isEqualTo(LocalTime.of(11, 21));
+        assertThat(schedule.bound()).isEqualTo(126);
+        assertThat(sheet.jobs().getFirst().steps()).extracting(step -> step.turn().orElseThrow())
+                .extracting(turn -> turn.start() + "-" + turn.over() + "-" + turn.until())
+                .containsExactly("0-5-20", "20-26-26", "26-36-36", "36-48-48", "48-56-56", "56-59-79", "79-88-88",
+                        "88-90-100", "90-98-98", "100-104-104", "104-109-124", "124-126-126");
+        assertThat(schedule.alarms()).extracting(alarm -> alarm.rings().toLocalTime() + " "
+                + alarm.latest().map(latest -> latest.toLocalTime() + " ").orElse("")
+                + alarm.next().orElseThrow().step() + " " + alarm.next().orElseThrow().people())
+                .containsExactly("09:35 ice off, bin emptied, water off [0]",
+                        "10:34 10:36 flush three times with clean water [0]",
+                        "10:55 restart, and throw the first ice away [0]",
+                        "11:19 sticker with date, and signature [0]");
+    }
+
+    /** The site's own 10 to 15 minutes for the machine come before the 20 to 25 of the task. */
+    @Test
+    void sheet_siteWithItsOwnCirculation_givesItsLatestTime() throws Exception {
+        Files.writeString(folder.resolve("sites/crumb-lane-bakery.yaml"),
+                "layout:\n  circulation: [{machine: proof-room, least: 10, most: 15}]\n", StandardOpenOption.APPEND);
+
+        assertThat(sheet("summer-cleaning-bakery", Language.ENGLISH).schedule().orElseThrow().alarms().get(1).latest()
+                .orElseThrow().toLocalTime()).isEqualTo(LocalTime.of(10, 26));
+    }
+
+    /** Two people at three machines: the drawing tells them apart by hatching and letter, and says itself in words. */
+    @Test
+    void sheet_severalMachines_drawsEachWithItsPeople() {
+        WorkSheet sheet = sheet("autumn-condensers-hotel", Language.ENGLISH);
+        String html = Printer.of(folder).html(sheet).orElseThrow().text().replace('\u00a0', ' ');
+
+        assertThat(html.split("class=\"bars\"", -1)).hasSize(4);
+        assertThat(html).contains("<span class=\"strong\">A</span> Ada Quill",
+                "<span class=\"strong\">B</span> Teo Lindqvist", ">B</text>",
+                "52 minutes if all goes as planned, done at 9:07 AM; 4 minutes of walking in all.",
+                "8:35 AM – 8:45 AM brush the condenser along its fins, B",
+                "No safe timetable for these people is shorter.");
+    }
+
+    @Test
+    void sheet_crowd_hasNoTimetable() throws Exception {
+        String person = "  - {name: Ada Quill, grade: lead, arrived: 2026-07-14T09:15, left: 2026-07-14T11:30, on: cleaning}\n";
+        change("planned/summer-cleaning-bakery.yaml", person,
+                IntStream.range(0, 7).mapToObj(i -> person.replace("Ada", "Ada " + i)).collect(Collectors.joining()));
+        WorkSheet sheet = sheet("summer-cleaning-bakery", Language.ENGLISH);
+
+        assertThat(sheet.schedule()).isEmpty();
+        assertThat(Printer.of(folder).html(sheet).orElseThrow().text()).doesNotContain("class=\"bars\"", "Alarms");
     }
 
     @Test

@@ -15,7 +15,7 @@ import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 
 /** The same question put to a constraint solver: a start for each task, and who is at it. It shares nothing with the search. */
-final class ConstraintModel {
+public final class ConstraintModel {
 
     private final VisitWork work;
     private final int crew;
@@ -24,7 +24,8 @@ final class ConstraintModel {
     private final List<BoolVar[]> people = new ArrayList<>();
     private final IntVar end;
 
-    ConstraintModel(VisitWork work, int crew, int horizon) {
+    /** @param horizon minutes within which everything must be done */
+    public ConstraintModel(VisitWork work, int crew, int horizon) {
         this.work = work;
         this.crew = crew;
         end = model.intVar("end", 0, horizon, true);
@@ -46,7 +47,7 @@ final class ConstraintModel {
     }
 
     /** The least end; -1 when there is none within the horizon. */
-    int shortest() {
+    public int shortest() {
         model.getSolver().setSearch(
                 Search.domOverWDegSearch(people.stream().flatMap(Arrays::stream).toArray(BoolVar[]::new)),
                 Search.inputOrderLBSearch(starts.toArray(IntVar[]::new)), Search.inputOrderLBSearch(end));

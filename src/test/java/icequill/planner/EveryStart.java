@@ -26,7 +26,8 @@ record EveryStart(VisitWork work, int crew, List<PlanTask> tasks, int end) {
         int last = end - task.attended() - task.pause();
         for (int start = soonest(task, placed); start <= last; start++) {
             for (List<Integer> people : choices(task.people())) {
-                Entry entry = new Entry(task.machine(), task.name(), Kind.TASK, task.state(), people, start,
+                Entry entry = new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(), people,
+                        start,
                         start + task.attended());
                 if (placed.stream().noneMatch(other -> collides(other, entry))) {
                     placed.add(entry);

@@ -10,6 +10,7 @@ import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
+import icequill.document.Schedule;
 import icequill.document.Totals;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
@@ -66,6 +67,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -129,7 +131,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         Invoice whole = invoice();
         return new CreditNote(number.map(of -> "C-" + of), LocalDate.of(2026, 6, 1),
                 new CreditNote.Original("2026-0114", whole.date()), "Charged <twice>.", whole.shop(), language, size,
-                whole.billTo(), whole.vendorNumber(), whole.served(), whole.lines(), whole.totals(), List.of());
+                whole.billTo(), whole.vendorNumber(), whole.served(), whole.lines(),
+                IntStream.rangeClosed(1, whole.lines().size()).boxed().toList(), whole.totals(), List.of());
     }
 
     /** The same lines, offered. */
@@ -205,16 +208,28 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(ToRecord.values()));
         List<WorkSheet.Step> steps = new ArrayList<>();
         for (int i = 0; i < lines; i++) {
-            steps.add(new WorkSheet.Step("brush the condenser", MachineState.DE_ENERGIZED, 10, 0, List.of(),
+            steps.add(new WorkSheet.Step("brush the condenser", MachineState.DE_ENERGIZED, 10, 0,
+                    Optional.of(new WorkSheet.Turn(12 * i, 12 * i + 10, 12 * i + 10, List.of(i % 6))), List.of(),
                     Procedure.NONE, List.of(Caution.LOCK_OUT, Caution.NYLON_BRUSH_ONLY)));
         }
-        steps.add(new WorkSheet.Step("descale", MachineState.CIRCULATING, 3, 20, List.of(dose, unlimited), procedure,
-                List.of(Caution.LABEL_FIRST)));
-        steps.add(new WorkSheet.Step("restart", MachineState.MAKING_ICE, 4, 0, List.of(), Procedure.NONE, List.of()));
+        int pour = 12 * lines;
+        steps.add(new WorkSheet.Step("descale", MachineState.CIRCULATING, 3, 20,
+                Optional.of(new WorkSheet.Turn(pour, pour + 3, pour + 23, List.of(1))), List.of(dose, unlimited),
+                procedure, List.of(Caution.LABEL_FIRST)));
+        steps.add(new WorkSheet.Step("restart", MachineState.MAKING_ICE, 4, 0,
+                Optional.of(new WorkSheet.Turn(pour + 23, pour + 27, pour + 27, List.of(0, 1))), List.of(),
+                Procedure.NONE, List.of()));
+        Machine machine = billed.machines().getFirst().machine();
+        ZonedDateTime begins = billed.attended().arrived();
+        Schedule schedule = new Schedule(begins, pour + 27, pour + 20, 4,
+                List.of("Ana <lead>", customer, "C", "D", "E", "F"),
+                List.of(new Schedule.Alarm(begins.plusMinutes(pour + 23L),
+                        Optional.of(begins.plusMinutes(pour + 25L)), machine, "descale",
+                        Optional.of(new Schedule.Next("restart", begins.plusMinutes(pour + 24L), List.of(0, 1))))));
         return new WorkSheet(billed.date(), billed.shop(), language, size, customer, billed.attended(),
                 new WorkSheet.Access(Optional.of(new AccessHours(LocalTime.of(9, 0), LocalTime.of(15, 0))),
                         Optional.of("Alley"), Optional.of("By the stair")),
-                List.of(new WorkSheet.Job(billed.machines().getFirst().machine(), Optional.of("Quarterly."), steps)),
+                Optional.of(schedule), List.of(new WorkSheet.Job(machine, Optional.of("Quarterly."), steps)),
                 List.of(Caution.values()));
     }
 

@@ -40,8 +40,10 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.party.Wording;
+import icequill.planner.Timetable;
 import icequill.problem.Place;
 import icequill.work.Band;
+import icequill.work.MachineState;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
@@ -82,10 +84,19 @@ record PlanFixture(Invoice like, int lines) {
         return new PlanYear(tier(), work(), amount("760"), amount("76"), amount("5"), amount("690"), how());
     }
 
+    private static Timetable timetable() {
+        return new Timetable(135, 130, 2, 2, List.of(
+                new Timetable.Entry("m <1>", "pour", 60, Timetable.Kind.TASK, MachineState.CIRCULATING, List.of(0, 1),
+                        0,
+                        3),
+                new Timetable.Entry("m <1>", "pour", 60, Timetable.Kind.WAIT, MachineState.CIRCULATING, List.of(), 3,
+                        23)));
+    }
+
     /** As many lines as the invoice has. */
     private List<PlanYear.SlotWork> work() {
         return calendar().firstYear().stream().map(visit -> new PlanYear.SlotWork(List.of(visit, visit), 2, 135,
-                MinutesFrom.TIMETABLE,
+                MinutesFrom.TIMETABLE, Optional.of(timetable()),
                 List.of(new PlanYear.MachineWork("back <room>",
                         List.of(Wording.same("brush"), new Wording("descale", "desincrustar")), 60)),
                 like.lines(), amount("380"))).toList();

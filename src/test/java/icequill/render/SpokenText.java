@@ -31,6 +31,9 @@ record SpokenText(String text, List<String> types) {
     private static final Set<String> INLINE_TYPES = Set.of("Span", "Link");
     private static final Set<String> INLINE_ELEMENTS = Set.of("span", "a", "b", "i", "strong", "em", "small");
 
+    /** Pictures are told by the words in an attribute; without it they are mere decoration. */
+    private static final Map<String, String> PICTURES = Map.of("img", "alt", "svg", "aria-label");
+
     /** Follows the structure tree of a PDF, as PDFBox reads it. */
     static SpokenText of(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -81,6 +84,10 @@ record SpokenText(String text, List<String> types) {
                 && INLINE_TYPES.contains(element.getStructureType());
         if (node instanceof PDStructureElement element) {
             types.add(element.getStructureType());
+            if (element.getStructureType().equals("Figure")) {
+                text.append(' ').append(element.getAlternateDescription()).append(' ');
+                return;
+            }
         }
         text.append(inline ? "" : " ");
         for (Object kid : node.getKids()) {
@@ -95,6 +102,10 @@ record SpokenText(String text, List<String> types) {
     }
 
     private static void write(Node node, StringBuilder text) {
+        if (node instanceof Element picture && PICTURES.containsKey(picture.getNodeName())) {
+            text.append(' ').append(picture.getAttribute(PICTURES.get(picture.getNodeName()))).append(' ');
+            return;
+        }
         boolean inline = INLINE_ELEMENTS.contains(node.getNodeName());
         text.append(inline || node instanceof Text ? "" : " ");
         if (node instanceof Text own) {
