@@ -8,6 +8,8 @@ final class StopCounts {
     /** Below it a rest of an interval is what rounding left. */
     private static final double NOTHING = 1e-9;
 
+    private final DirtClock clock;
+    private final StopPolicy policy;
     private final Interval interval;
     private final double months;
     private final Care care;
@@ -22,6 +24,8 @@ final class StopCounts {
     }
 
     StopCounts(DirtClock clock, StopPolicy policy, double months, Care care) {
+        this.clock = clock;
+        this.policy = policy;
         this.months = months;
         this.care = care;
         this.interval = switch (policy) {
@@ -37,23 +41,20 @@ final class StopCounts {
      */
     Counts of(double age) {
         Check.that(age >= 0 && Double.isFinite(age), "an age of " + age + " months");
-        double begins = Double.isInfinite(care.months()) ? age : left(age);
+        Check.that(!isAbsurd(clock, policy, age, months, care), "hundreds of stops of " + clock);
+        double begins = Double.isInfinite(care.months()) ? age : left(care, age);
         if (care.months() >= months) {
             return interval.counts(begins, months);
         }
         int full = (int) Math.floor(months / care.months() + NOTHING);
         double rest = months - full * care.months();
-        double again = left(care.months());
+        double again = left(care, care.months());
         Counts all = interval.counts(begins, care.months())
                 .plus(interval.counts(again, care.months()).times(full - 1));
         return rest > NOTHING ? all.plus(interval.counts(again, rest)) : all;
     }
 
     /** The age that a cleaning leaves. */
-    private double left(double age) {
-        return left(care, age);
-    }
-
     private static double left(Care care, double age) {
         return (1 - care.restores()) * age;
     }
