@@ -114,16 +114,16 @@ final class Finder {
                         .bindList("last", last).bind("most", most).mapTo(Long.class).list();
     }
 
-    /** Goes through the papers of some places, and keeps those that have the words. */
+    /** Goes through the papers of some places, and keeps those that have the words. Adding 0 keeps the ids from being the way. */
     private List<Long> fromPlaces(Split split) {
         return bound("SELECT p.id FROM paper p WHERE p.whereabouts_id IN (" + places(split.whereabouts()) + ")"
-                + having(0, split.papers().size(), "p.id") + " ORDER BY p.id DESC LIMIT :most", split.papers(),
+                + having(0, split.papers().size(), "p.id") + " ORDER BY p.id + 0 DESC LIMIT :most", split.papers(),
                 split.whereabouts()).mapTo(Long.class).list();
     }
 
     /**
      * Goes through the papers that have the rarest word, from the newest on, and keeps those that have the others and went to the
-     * places. IS TRUE keeps the databases from doing it the other way around.
+     * places. IS TRUE, here and elsewhere, keeps the databases from doing it the other way around.
      */
     private List<Long> fromWords(Split split) {
         String places = split.whereabouts().isEmpty()
