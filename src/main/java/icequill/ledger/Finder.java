@@ -136,8 +136,8 @@ final class Finder {
 
     private static String having(int first, int end, String paper) {
         return IntStream.range(first, end)
-                .mapToObj(i -> " AND EXISTS (SELECT 1 FROM paper_word o WHERE o.word = :own" + i
-                        + " AND o.paper_id = " + paper + ")")
+                .mapToObj(i -> " AND (EXISTS (SELECT 1 FROM paper_word o WHERE o.word = :own" + i
+                        + " AND o.paper_id = " + paper + ")) IS TRUE")
                 .collect(Collectors.joining());
     }
 
