@@ -1,8 +1,9 @@
 package icequill.ledger;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,8 +17,8 @@ import org.jdbi.v3.core.statement.Query;
  */
 final class Finder {
 
-    /** More words are left out: each may double the queries. */
-    private static final int MOST_WORDS = 6;
+    /** Each doubles the queries; further ones count as words of where papers went. */
+    private static final int MOST_ON_BOTH_SIDES = 6;
     /** Shorter beginnings of words fit too much. */
     private static final int SHORTEST_BEGINNING = 3;
     /** Counting goes no further: beyond, a word is common. */
@@ -57,7 +58,7 @@ final class Finder {
         if (words.isEmpty()) {
             return List.of();
         }
-        List<Counted> counted = words.stream().limit(MOST_WORDS).map(this::counted).toList();
+        List<Counted> counted = words.stream().map(this::counted).toList();
         return splits(counted).filter(Split::isPossible).flatMap(split -> found(split).stream()).distinct()
                 .sorted(Comparator.reverseOrder()).limit(most).toList();
     }
@@ -73,17 +74,21 @@ final class Finder {
         return new Counted(word, papers, whereabouts);
     }
 
+    /** All ways to share out the words that are on both sides; most words are on one. */
     private static Stream<Split> splits(List<Counted> words) {
-        return IntStream.range(0, 1 << words.size()).mapToObj(chosen -> {
-            List<Counted> papers = new ArrayList<>();
-            List<Counted> whereabouts = new ArrayList<>();
-            for (int i = 0; i < words.size(); i++) {
-                ((chosen >> i & 1) == 1 ? papers : whereabouts).add(words.get(i));
-            }
-            papers.sort(Comparator.comparingInt(Counted::papers));
-            whereabouts.sort(Comparator.comparingInt(Counted::whereabouts));
-            return new Split(papers, whereabouts);
+        List<Counted> both = words.stream().filter(word -> word.papers() > 0 && word.whereabouts() > 0)
+                .limit(MOST_ON_BOTH_SIDES).toList();
+        return IntStream.range(0, 1 << both.size()).mapToObj(chosen -> {
+            Predicate<Counted> ofPaper = word -> both.contains(word)
+                    ? (chosen >> both.indexOf(word) & 1) == 1
+                    : word.whereabouts() == 0;
+            return new Split(sorted(words, ofPaper, Counted::papers),
+                    sorted(words, ofPaper.negate(), Counted::whereabouts));
         });
+    }
+
+    private static List<Counted> sorted(List<Counted> words, Predicate<Counted> side, ToIntFunction<Counted> count) {
+        return words.stream().filter(side).sorted(Comparator.comparingInt(count)).toList();
     }
 
     private List<Long> found(Split split) {
