@@ -10,22 +10,22 @@ import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** The databases that a book may be in; all that a book does is tested on each. */
-enum Database {
+public enum Database {
     SQLITE {
         @Override
-        BookPlace place(Path shop) {
+        public BookPlace place(Path shop) {
             return BookPlace.inShop(shop);
         }
     },
     POSTGRESQL {
         @Override
-        BookPlace place(Path shop) {
+        public BookPlace place(Path shop) {
             return new BookPlace.OnServer(Server.newSchema(), BookPlace.papersIn(shop));
         }
     };
 
     /** A place for a new book. */
-    abstract BookPlace place(Path shop);
+    public abstract BookPlace place(Path shop);
 
     /** One real server for all tests, started when first used. Each book has a schema, since databases take long to make and remove. */
     private static final class Server {
