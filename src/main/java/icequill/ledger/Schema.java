@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import org.flywaydb.core.Flyway;
@@ -41,7 +42,9 @@ final class Schema {
     }
 
     private static int version(Handle handle) {
-        try (ResultSet table = handle.getConnection().getMetaData().getTables(null, null, HISTORY, null)) {
+        Connection connection = handle.getConnection();
+        // A server may hold other books, each in a schema of its own.
+        try (ResultSet table = connection.getMetaData().getTables(null, connection.getSchema(), HISTORY, null)) {
             return table.next()
                     ? handle.createQuery("SELECT max(CAST(version AS INTEGER)) FROM " + HISTORY + " WHERE success")
                             .mapTo(Integer.class).findOne().orElse(0)

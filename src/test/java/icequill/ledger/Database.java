@@ -20,31 +20,31 @@ public enum Database {
     POSTGRESQL {
         @Override
         public BookPlace place(Path shop) {
-            return new BookPlace.OnServer(Server.newDatabase(), BookPlace.papersIn(shop));
+            return new BookPlace.OnServer(Server.newSchema(), BookPlace.papersIn(shop));
         }
     };
 
     /** A place for a new book. */
     public abstract BookPlace place(Path shop);
 
-    /** One real server for all tests, started when first used. */
+    /** One real server for all tests, started when first used. Each book has a schema, since databases take long to make and remove. */
     private static final class Server {
 
-        private static final AtomicInteger DATABASES = new AtomicInteger();
+        private static final AtomicInteger SCHEMAS = new AtomicInteger();
         private static final EmbeddedPostgres SERVER = start();
 
         private Server() {
         }
 
-        static String newDatabase() {
-            String name = "shop" + DATABASES.incrementAndGet();
+        static String newSchema() {
+            String name = "shop" + SCHEMAS.incrementAndGet();
             try (Connection connection = SERVER.getPostgresDatabase().getConnection();
                     Statement statement = connection.createStatement()) {
-                statement.execute("CREATE DATABASE " + name);
+                statement.execute("CREATE SCHEMA " + name);
             } catch (SQLException failed) {
                 throw new IllegalStateException(failed);
             }
-            return SERVER.getJdbcUrl("postgres", name);
+            return SERVER.getJdbcUrl("postgres", "postgres") + "&currentSchema=" + name;
         }
 
         private static EmbeddedPostgres start() {

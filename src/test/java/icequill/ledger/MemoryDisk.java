@@ -14,11 +14,14 @@ import org.junit.jupiter.api.io.TempDirFactory;
 final class MemoryDisk implements TempDirFactory {
 
     private static final Path MEMORY = Path.of("/dev/shm");
+    /** Containers may have as little as 64 MB of it, which others want too. */
+    private static final long ENOUGH = 500_000_000;
 
     @Override
     public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext context) throws IOException {
         return Files.isDirectory(MEMORY) && Files.isWritable(MEMORY)
-                ? Files.createTempDirectory(MEMORY, "icequill")
-                : Files.createTempDirectory("icequill");
+                && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH
+                        ? Files.createTempDirectory(MEMORY, "icequill")
+                        : Files.createTempDirectory("icequill");
     }
 }
