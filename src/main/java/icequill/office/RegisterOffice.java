@@ -201,17 +201,15 @@ public final class RegisterOffice {
 
     private Checked<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
         Problems problems = new Problems();
-        read.ifPresent(whole -> taxPlace(shop, whole, new Place("", 0, "taxPlace"), LocalDate.now(clock))
-                .ifPresent(problems::add));
+        read.flatMap(whole -> whole.site().taxPlace()).flatMap(
+                place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), LocalDate.now(clock)))
+                .ifPresent(problems::add);
         return VisitInHand.report(shop, problems).or(read::orElseThrow);
     }
 
-    /** A problem when a site names a tax place that the rates do not know. */
-    static Optional<Problem> taxPlace(ShopFolder shop, StoredForms.Whole whole, Place place, LocalDate day) {
-        return whole.site().taxPlace().isEmpty()
-                ? Optional.empty()
-                : shop.taxes().flatMap(rules -> rules.at(day, whole.site().taxPlace(), place).problems().stream()
-                        .findFirst());
+    /** A problem when the rates do not know a tax place. */
+    static Optional<Problem> taxPlace(ShopFolder shop, String id, Place asked, LocalDate day) {
+        return shop.taxes().flatMap(rules -> rules.at(day, Optional.of(id), asked).problems().stream().findFirst());
     }
 
     /** A site's file comes before what the book has, so that changing that would change nothing. */
