@@ -118,6 +118,23 @@ public sealed interface Figure {
         }
     }
 
+    /** A figure multiplied by itself: growth over so many years. */
+    record Power(Figure of, int times) implements Figure {
+        public Power {
+            Check.that(times >= 0, "a power of " + times);
+        }
+
+        @Override
+        public BigFraction exact() {
+            return of.exact().pow(times);
+        }
+
+        @Override
+        public String text() {
+            return "power(" + of.text() + "; " + times + ")";
+        }
+    }
+
     /**
      * One share of an amount divided by largest remainder.
      *

@@ -13,6 +13,7 @@
  *        | "up(" figure "; " number ")"                   up to the next full multiple of the number
  *        | "step(" figure "; " ( "nearest" | "down" ) "; " number ")"
  *                                                         to the nearest full multiple of the number, half up, or down to one
+ *        | "power(" figure "; " digits ")"                multiplied by itself: as many factors as the digits say
  *        | "share(" number "; " number { " : " number } "; " place "; " digits ")"
  *                                                         largest remainder: the share of the place-th weight, from 1
  * number = ["-"] digits [ "." digits ]

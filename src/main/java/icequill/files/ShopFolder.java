@@ -7,17 +7,21 @@ import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.document.PlanRequest;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.ForecastRates;
 import icequill.rates.RateSchedule;
+import icequill.rates.SiteHistory;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,6 +100,16 @@ public final class ShopFolder {
     /** Empty, with a problem that says why, when there are none. */
     public Optional<NoticeRules> notices() {
         return pricing.flatMap(PricingReader.Pricing::notices);
+    }
+
+    /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
+    public Optional<ForecastRates> forecast(LocalDate day) {
+        return pricing.flatMap(all -> all.forecasts().at(day));
+    }
+
+    /** The limits of energy on record; without any where there is no file of them. */
+    public EnergyLimits energy() {
+        return pricing.map(PricingReader.Pricing::energy).orElseGet(() -> new EnergyLimits(List.of()));
     }
 
     /** All texts read so far, for a check that they can be printed. */
@@ -214,6 +228,12 @@ public final class ShopFolder {
     public Optional<PlanRequest> maintenance(Path file) {
         return fields(file, "maintenance")
                 .flatMap(fields -> shop.flatMap(found -> PlanRequestReader.read(fields, found)));
+    }
+
+    /** Reads what a request for a maintenance quote tells of its site for a forecast, empty also while the shop has problems. */
+    public Optional<SiteHistory> history(Path file) {
+        return fields(file, "maintenance")
+                .flatMap(fields -> shop.map(found -> SiteHistoryReader.read(fields, found)));
     }
 
     /** Reads an agreement, empty also while the shop has problems. */

@@ -8,22 +8,32 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * Counts the stops of a clock that each stop sets back to zero: a Weibull renewal process. The chance of at least n stops within t
- * months is a power series in the hazard z = (t / scale)^shape, so a Chebyshev interpolation in z holds it, and one matrix leads
- * from n - 1 stops to n: the integral of the density of the first stop times the chance of n - 1 more in what is left, by Gauss
- * rules that are dense at both ends. For shapes of 1.3 and more the chances are right to 1e-9; for smaller ones to about 1e-7.
+ * months is a power series in (t / scale)^shape, so a Chebyshev interpolation in (t / scale)^(shape / whole part of the shape) holds
+ * it, and one matrix leads from n - 1 stops to n: the integral of the density of the first stop times the chance of n - 1 more in
+ * what is left, by Gauss rules that are dense at both ends. For shapes from 1.3 to 10 and up to 20 scales the chances are right to
+ * 1e-9; for smaller shapes to about 1e-7.
  */
 final class RenewalSeries {
 
     private static final double NEGLIGIBLE = 1e-16;
     private static final int MOST_STOPS = 400;
-    private static final int FEWEST_NODES = 28;
-    private static final double NODES_PER_ROOT = 6;
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(48, 0, 1);
-    /** Nodes of the rule are drawn to the ends of an interval by this power, where densities and chances begin like powers. */
+    /** Nodes for a horizon of so many scales: found by comparing with twice as many. */
+    private static final int FEWEST_NODES = 20;
+    private static final double NODES_PER_SCALE = 1.3;
+    private static final double NODES_PER_SHAPE = 0.1;
+    /** Beyond this hazard hardly any first stop is left. */
+    private static final double LAST_HAZARD = 41.5;
+    /** Above it densities are so narrow that more points are needed. */
+    private static final double NARROW = 5;
+    private static final GaussIntegrator WIDE_RULE = new GaussIntegratorFactory().legendre(32, 0, 1);
+    private static final GaussIntegrator NARROW_RULE = new GaussIntegratorFactory().legendre(48, 0, 1);
+    /** Points of the rule are drawn to the ends of an interval by this power, where densities and chances begin like powers. */
     private static final int DRAW = 4;
 
     private final DirtClock clock;
+    private final GaussIntegrator rule;
     private final double most;
+    private final double power;
     private final double[] nodes;
     private final double[] weights;
     /** The chances of at least 1, 2, ... stops at each node. */
@@ -37,23 +47,35 @@ final class RenewalSeries {
     RenewalSeries(DirtClock clock, double most) {
         Check.that(most > 0, "a series of " + most + " months");
         this.clock = clock;
-        this.most = clock.hazard(most);
-        int count = FEWEST_NODES + (int) (NODES_PER_ROOT * Math.sqrt(this.most));
+        this.most = most;
+        this.rule = clock.shape() > NARROW ? NARROW_RULE : WIDE_RULE;
+        this.power = clock.shape() / Math.max(1, Math.floor(clock.shape()));
+        int count = FEWEST_NODES + (int) ((NODES_PER_SCALE + NODES_PER_SHAPE * clock.shape()) * clock.shape() * most
+                / clock.scale());
         this.nodes = new double[count + 1];
         this.weights = new double[count + 1];
         for (int j = 0; j <= count; j++) {
             // The end points are exact, so that t = 0 and t = most are nodes.
-            nodes[j] = this.most * (j == 0 ? 0 : j == count ? 1 : (1 - Math.cos(Math.PI * j / count)) / 2);
+            nodes[j] = place(most) * (j == 0 ? 0 : j == count ? 1 : (1 - Math.cos(Math.PI * j / count)) / 2);
             weights[j] = (j % 2 == 0 ? 1 : -1) * (j == 0 || j == count ? 0.5 : 1);
         }
         fill();
+    }
+
+    /** Where a month lies among the nodes. */
+    private double place(double months) {
+        return Math.pow(months / clock.scale(), power);
+    }
+
+    private double monthAt(int node) {
+        return node == nodes.length - 1 ? most : clock.scale() * Math.pow(nodes[node], 1 / power);
     }
 
     private void fill() {
         double[][] step = step();
         double[] chances = new double[nodes.length];
         for (int j = 0; j < nodes.length; j++) {
-            chances[j] = -Math.expm1(-nodes[j]);
+            chances[j] = clock.chanceBy(monthAt(j));
         }
         while (chances[nodes.length - 1] > NEGLIGIBLE && atLeast.size() < MOST_STOPS) {
             atLeast.add(chances);
@@ -73,7 +95,7 @@ final class RenewalSeries {
         double[][] step = new double[nodes.length][nodes.length];
         for (int i = 1; i < nodes.length; i++) {
             double[] row = step[i];
-            convolve(0, clock.monthOf(nodes[i]), (density, left) -> spread(density, clock.hazard(left), row));
+            convolve(0, monthAt(i), (density, left) -> spread(density, left, row));
         }
         return step;
     }
@@ -86,28 +108,33 @@ final class RenewalSeries {
 
     /** All parts of the integral over the first stop of one that has an age. */
     private void convolve(double age, double months, Part part) {
-        double half = months / 2;
-        for (int q = 0; q < RULE.getNumberOfPoints(); q++) {
-            double point = RULE.getPoint(q);
+        double last = Math.min(months, clock.monthOf(clock.hazard(age) + LAST_HAZARD) - age);
+        double half = last / 2;
+        for (int q = 0; q < rule.getNumberOfPoints(); q++) {
+            double point = rule.getPoint(q);
             double near = half * Math.pow(point, DRAW);
-            double weight = RULE.getWeight(q) * half * DRAW * Math.pow(point, DRAW - 1);
+            double weight = rule.getWeight(q) * half * DRAW * Math.pow(point, DRAW - 1);
             part.of(weight * clock.density(age, near), months - near);
-            part.of(weight * clock.density(age, months - near), near);
+            part.of(weight * clock.density(age, last - near), months - last + near);
         }
     }
 
-    /** Adds an amount times the interpolation at a hazard to the row. */
-    private void spread(double amount, double hazard, double[] row) {
+    /** Adds an amount times the interpolation at a month to the row. */
+    private void spread(double amount, double months, double[] row) {
+        double at = place(months);
         double sum = 0;
+        double[] parts = new double[nodes.length];
         for (int j = 0; j < nodes.length; j++) {
-            if (hazard == nodes[j]) {
+            if (at == nodes[j]) {
                 row[j] += amount;
                 return;
             }
-            sum += weights[j] / (hazard - nodes[j]);
+            parts[j] = weights[j] / (at - nodes[j]);
+            sum += parts[j];
         }
+        double scaled = amount / sum;
         for (int j = 0; j < nodes.length; j++) {
-            row[j] += amount * weights[j] / (hazard - nodes[j]) / sum;
+            row[j] += scaled * parts[j];
         }
     }
 
@@ -131,9 +158,9 @@ final class RenewalSeries {
         }
         double[] row = new double[nodes.length];
         if (age == 0) {
-            spread(1, Math.min(clock.hazard(months), most), row);
+            spread(1, Math.min(months, most), row);
         } else {
-            convolve(age, months, (density, left) -> spread(density, clock.hazard(left), row));
+            convolve(age, months, (density, left) -> spread(density, left, row));
         }
         List<Double> atLeastNow = new ArrayList<>(List.of(1.0));
         if (age > 0) {

@@ -1,6 +1,7 @@
 package icequill.ledger;
 
 import java.util.List;
+import java.util.Map;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -37,15 +38,16 @@ final class Archive {
      * What a backup says of itself.
      *
      * @param schema the version of the tables
-     * @param hashes of the tables' entries, in their order
+     * @param hashes of the tables' entries, by their names
      * @param missing numbers of papers whose files are not in it
      */
-    record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads, List<String> hashes,
+    record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads,
+            Map<String, String> hashes,
             List<String> missing) {
 
         Contents {
             heads = List.copyOf(heads);
-            hashes = List.copyOf(hashes);
+            hashes = Map.copyOf(hashes);
             missing = List.copyOf(missing);
         }
     }

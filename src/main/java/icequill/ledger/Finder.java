@@ -1,8 +1,9 @@
 package icequill.ledger;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,8 +17,8 @@ import org.jdbi.v3.core.statement.Query;
  */
 final class Finder {
 
-    /** More words are left out: each may double the queries. */
-    private static final int MOST_WORDS = 6;
+    /** Each doubles the queries; further ones count as words of where papers went. */
+    private static final int MOST_ON_BOTH_SIDES = 6;
     /** Shorter beginnings of words fit too much. */
     private static final int SHORTEST_BEGINNING = 3;
     /** Counting goes no further: beyond, a word is common. */
@@ -57,7 +58,7 @@ final class Finder {
         if (words.isEmpty()) {
             return List.of();
         }
-        List<Counted> counted = words.stream().limit(MOST_WORDS).map(this::counted).toList();
+        List<Counted> counted = words.stream().map(this::counted).toList();
         return splits(counted).filter(Split::isPossible).flatMap(split -> found(split).stream()).distinct()
                 .sorted(Comparator.reverseOrder()).limit(most).toList();
     }
@@ -73,17 +74,21 @@ final class Finder {
         return new Counted(word, papers, whereabouts);
     }
 
+    /** All ways to share out the words that are on both sides; most words are on one. */
     private static Stream<Split> splits(List<Counted> words) {
-        return IntStream.range(0, 1 << words.size()).mapToObj(chosen -> {
-            List<Counted> papers = new ArrayList<>();
-            List<Counted> whereabouts = new ArrayList<>();
-            for (int i = 0; i < words.size(); i++) {
-                ((chosen >> i & 1) == 1 ? papers : whereabouts).add(words.get(i));
-            }
-            papers.sort(Comparator.comparingInt(Counted::papers));
-            whereabouts.sort(Comparator.comparingInt(Counted::whereabouts));
-            return new Split(papers, whereabouts);
+        List<Counted> both = words.stream().filter(word -> word.papers() > 0 && word.whereabouts() > 0)
+                .limit(MOST_ON_BOTH_SIDES).toList();
+        return IntStream.range(0, 1 << both.size()).mapToObj(chosen -> {
+            Predicate<Counted> ofPaper = word -> both.contains(word)
+                    ? (chosen >> both.indexOf(word) & 1) == 1
+                    : word.whereabouts() == 0;
+            return new Split(sorted(words, ofPaper, Counted::papers),
+                    sorted(words, ofPaper.negate(), Counted::whereabouts));
         });
+    }
+
+    private static List<Counted> sorted(List<Counted> words, Predicate<Counted> side, ToIntFunction<Counted> count) {
+        return words.stream().filter(side).sorted(Comparator.comparingInt(count)).toList();
     }
 
     private List<Long> found(Split split) {
@@ -114,16 +119,16 @@ final class Finder {
                         .bindList("last", last).bind("most", most).mapTo(Long.class).list();
     }
 
-    /** Goes through the papers of some places, and keeps those that have the words. */
+    /** Goes through the papers of some places, and keeps those that have the words. Adding 0 keeps the ids from being the way. */
     private List<Long> fromPlaces(Split split) {
         return bound("SELECT p.id FROM paper p WHERE p.whereabouts_id IN (" + places(split.whereabouts()) + ")"
-                + having(0, split.papers().size(), "p.id") + " ORDER BY p.id DESC LIMIT :most", split.papers(),
+                + having(0, split.papers().size(), "p.id") + " ORDER BY p.id + 0 DESC LIMIT :most", split.papers(),
                 split.whereabouts()).mapTo(Long.class).list();
     }
 
     /**
      * Goes through the papers that have the rarest word, from the newest on, and keeps those that have the others and went to the
-     * places. IS TRUE keeps the databases from doing it the other way around.
+     * places. IS TRUE, here and elsewhere, keeps the databases from doing it the other way around.
      */
     private List<Long> fromWords(Split split) {
         String places = split.whereabouts().isEmpty()
@@ -136,8 +141,8 @@ final class Finder {
 
     private static String having(int first, int end, String paper) {
         return IntStream.range(first, end)
-                .mapToObj(i -> " AND EXISTS (SELECT 1 FROM paper_word o WHERE o.word = :own" + i
-                        + " AND o.paper_id = " + paper + ")")
+                .mapToObj(i -> " AND (EXISTS (SELECT 1 FROM paper_word o WHERE o.word = :own" + i
+                        + " AND o.paper_id = " + paper + ")) IS TRUE")
                 .collect(Collectors.joining());
     }
 

@@ -26,12 +26,11 @@ final class Opening {
         return Faults.caught(place, () -> {
             Files.createDirectories(place.papers());
             Optional<BookLock> lock = Optional.empty();
+            Optional<Problem> unsuitable = unsuitable(place);
+            if (unsuitable.isPresent()) {
+                return Checked.faulty(unsuitable.get());
+            }
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
-                Path folder = Folder.madeFor(database);
-                Optional<Problem> remote = remote(database, Files.getFileStore(folder).type());
-                if (remote.isPresent()) {
-                    return Checked.faulty(remote.get());
-                }
                 // Connecting would make a new file.
                 if (!Files.exists(database) && !Folder.isEmpty(papers)) {
                     return Checked.faulty(gone(place));
@@ -40,6 +39,13 @@ final class Opening {
             }
             return opened(place, Connections.to(place), lock, surroundings);
         });
+    }
+
+    /** Why no book can be kept at a place; its folder is made. */
+    static Optional<Problem> unsuitable(BookPlace place) throws IOException {
+        return place instanceof BookPlace.InFile(Path database, Path papers)
+                ? remote(database, Files.getFileStore(Folder.madeFor(database)).type())
+                : Optional.empty();
     }
 
     /** A problem when a kind of file system is that of another machine. */

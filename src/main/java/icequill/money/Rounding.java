@@ -28,6 +28,18 @@ public enum Rounding {
     PRORATION,
     /** Interest for paying late, once for each invoice. */
     INTEREST,
+    /** What energy costs in a year. */
+    ENERGY,
+    /** What it costs to buy ice that a machine did not make. */
+    ICE,
+    /** What it costs to own a machine, as equal amounts a year or at one day. */
+    OWNING,
+    /** What calls may be expected to cost, a mean or a spread. */
+    EXPECTED,
+    /** What is planned for a part of a year. */
+    PLANNED,
+    /** An amount of a later year at the prices or the worth of today. */
+    LATER_YEAR,
     /** A unit price that follows from cost and markup: to four decimals, so that the line is rounded only once. */
     UNIT_PRICE;
 

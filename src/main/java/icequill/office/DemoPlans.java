@@ -26,7 +26,7 @@ record DemoPlans(Path folder, Consumer<String> progress) {
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
-            papers.add(office.compare(request, wish(COMPARISON_DAY)));
+            papers.add(office.compare(request, wish(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
         }
         for (Path agreement : shop.agreements()) {
             progress.accept("Agreement, renewal: " + agreement.getFileName());

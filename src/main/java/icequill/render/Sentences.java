@@ -82,6 +82,7 @@ public final class Sentences {
         case Figure.Stepped stepped -> formula(stepped.of());
         case Figure.RaisedTo raised ->
             formula(Figure.term(Rounding.halfUp(raised.exact(), raised.step().scale()), unit(raised.of())));
+        case Figure.Power power -> word("formula.power", formula(power.of()), Integer.toString(power.times()));
         case Figure.Share share -> word("formula.share", number(share.amount()));
         };
     }

@@ -52,6 +52,19 @@ class FigureTest {
         assertThat(how.because(Phrase.of("more")).reasons()).hasSize(2);
     }
 
+    /** 1.07 to the power of 2 is 1.1449, by hand. */
+    @Test
+    void explanation_power_readsBack() {
+        Figure growth = new Figure.Power(Figure.term(1, "").plus(Figure.percent(Percent.of("7"))), 2);
+
+        String text = Explanation.of(growth.times(Figure.price(usd("100"), "")).rounded(Rounding.OWNING, USD))
+                .text(USD);
+
+        assertThat(text).isEqualTo("round(power(1 + 7 %; 2) x 100.00 USD; owning; 2) = 114.49");
+        assertThat(HowReader.evaluate(text)).isEqualByComparingTo("114.49");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Figure.Power(TWO, -1));
+    }
+
     @Test
     void explanation_priceSteps_readBack() {
         Figure price = Figure.price(usd("684"), "").times(Figure.percent(Percent.of("105")));

@@ -132,6 +132,13 @@ public final class HowReader {
                     mode);
             return Value.of(multiple.multiply(step));
         }
+        if (took("power(")) {
+            Value value = figure();
+            need("; ");
+            int times = Integer.parseInt(upTo(')'));
+            need(")");
+            return new Value(value.above.pow(times), value.below.pow(times));
+        }
         return took("share(") ? share() : number();
     }
 

@@ -156,6 +156,9 @@ class BadInputTest {
             pricing/tiers.yaml       | renewalCap: 5            | renewalcap: 5                 | UNKNOWN_KEY      | did you mean "renewalCap"?
             pricing/tiers.yaml       | id: quarterly            | id: semiannual                | DUPLICATE_NAME   | "semiannual" is used a second time
             pricing/tiers.yaml       | months: 6, task           | months: 13, task                 | OUT_OF_RANGE     | found the number 13 (months that a water filter may stay in, from 1 to 12)
+            pricing/energy.yaml      | from: 500, below: 1436   | from: 499, below: 1436         | WRONG_ORDER      | from 499 to below 1436 (rows by rising harvest rate, none twice: from 500 on)
+            pricing/energy.yaml      | mark: published         | mark: read                     | NOT_ALLOWED      | found the text "read"
+            pricing/energy.yaml      | until: 2018-01-28       | until: 2009-01-28              | WRONG_ORDER      | ends on 2009-01-28
             pricing/notices.yaml     | latest: 15               | latest: 31                    | WRONG_ORDER      | earliest 30 days before, latest 31 (earliest is the larger number
             pricing/notices.yaml     | moreThan: 1,             | moreThan: 1, atLeast: 2,      | NOT_ALLOWED      | needs moreThan or atLeast (one of the two)
             pricing/notices.yaml     | of: renewal, moreThan: 1, | of: renewal,                 | NOT_ALLOWED      | needs moreThan or atLeast (one of the two)

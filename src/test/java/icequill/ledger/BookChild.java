@@ -1,11 +1,13 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
+import icequill.problem.Code;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,6 +16,9 @@ import java.util.function.Consumer;
 
 /** A process of its own that works in a book; it may be stopped at any moment. */
 final class BookChild {
+
+    /** How it ends when it found the book in use. */
+    static final int IN_USE = 8;
 
     private static final int HALTED = 7;
 
@@ -45,6 +50,7 @@ final class BookChild {
         case "halt" -> halt(place, Step.valueOf(args[3]), Integer.parseInt(args[4]));
         case "issue" -> issue(place, Integer.parseInt(args[3]));
         case "hold" -> hold(place);
+        case "impatient" -> impatient(place);
         default -> throw new IllegalArgumentException(args[2]);
         }
     }
@@ -88,6 +94,15 @@ final class BookChild {
                 }
                 return Checked.sound(Books.printed(numbered, 1));
             })).orElseThrow();
+        }
+    }
+
+    /** Tries to issue without waiting. */
+    private static void impatient(BookPlace place) {
+        try (Book book = Book.open(place, Books.CLOCK, Patience.of(Duration.ZERO)).orElseThrow()) {
+            System.exit(Books.issue(book, 1).problems().stream().anyMatch(found -> found.code() == Code.BOOK_IN_USE)
+                    ? IN_USE
+                    : 0);
         }
     }
 }

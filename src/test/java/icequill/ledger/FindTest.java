@@ -72,6 +72,17 @@ class FindTest {
 
     @ParameterizedTest
     @EnumSource
+    void longQuestion_isTakenWordByWord(Database database) {
+        try (Book book = filled(database)) {
+            String all = "José's Grill Store No. 7 14 Harbor Street Fernhill 12508 88/2 SN-9-b 1250.00 2026-06-02 ";
+
+            assertThat(numbers(book, all)).containsExactly("INV-2026-00002");
+            assertThat(numbers(book, all + "Millbrook")).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
     void list_isOfTheDaysAskedFor(Database database) {
         LocalDate first = LocalDate.of(2026, 6, 1);
         try (Book book = filled(database)) {

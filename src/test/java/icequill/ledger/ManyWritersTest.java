@@ -2,9 +2,11 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -112,6 +114,40 @@ class ManyWritersTest {
             }
             assertThat(second.take().problems()).isEmpty();
             assertThat(file).content().isEqualTo(Holder.self().text() + "\n");
+        }
+    }
+
+    /** The system lets go of a process's locks on a file as soon as any of its handles on it is closed. */
+    @Test
+    void closedBook_leavesTheLockOfAnotherInTheSameProcess() throws Exception {
+        BookPlace place = Database.SQLITE.place(shop);
+        try (Book book = Books.open(place)) {
+            List<Problem> problems = book
+                    .write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE, numbered -> {
+                        Books.open(place).close();
+                        try {
+                            assertThat(BookChild.start(place, "impatient").waitFor()).isEqualTo(BookChild.IN_USE);
+                        } catch (IOException | InterruptedException failed) {
+                            throw new IllegalStateException(failed);
+                        }
+                        return Checked.sound(Books.printed(numbered, 1));
+                    })).problems();
+
+            assertThat(problems).isEmpty();
+        }
+    }
+
+    @Test
+    void stoppedThread_doesNotTakeTheBookFromOthers() throws Exception {
+        try (Book book = Books.open(Database.SQLITE.place(shop));
+                ExecutorService other = Executors.newSingleThreadExecutor()) {
+            List<Code> stopped = other.submit(() -> {
+                Thread.currentThread().interrupt();
+                return Books.issue(book, 1).problems().stream().map(Problem::code).toList();
+            }).get();
+
+            assertThat(stopped).containsExactly(Code.CANNOT_WRITE);
+            assertThat(Books.issue(book, 1).orElseThrow().position()).isEqualTo(1);
         }
     }
 

@@ -157,6 +157,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         AccountFixture account = new AccountFixture(invoice(), lines);
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
                 plans.quote(), plans.agreement(), plans.installment(), plans.renewal(), plans.comparison(),
+                plans.outlook(),
                 account.statement(), account.reminder());
     }
 

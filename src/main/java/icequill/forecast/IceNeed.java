@@ -1,0 +1,34 @@
+package icequill.forecast;
+
+import icequill.explain.Figure;
+import icequill.money.Percent;
+import icequill.problem.Check;
+import java.math.BigDecimal;
+
+/**
+ * The ice that a site needs of a machine.
+ *
+ * @param pounds a day
+ */
+public record IceNeed(MarkedFigure pounds) {
+
+    private static final BigDecimal FULL = new BigDecimal("100");
+
+    /** What the customer says that he uses, lb a day. */
+    public static IceNeed used(BigDecimal pounds) {
+        Check.that(pounds.signum() > 0, "a need of " + pounds + " lb a day");
+        return new IceNeed(new MarkedFigure(Figure.term(pounds, "lb"), Mark.OWN));
+    }
+
+    /**
+     * A part of what the machine can make.
+     *
+     * @param harvest lb in 24 hours
+     * @param duty above 0 %, up to 100 %
+     */
+    public static IceNeed duty(BigDecimal harvest, Percent duty, Mark mark) {
+        Check.that(duty.value().signum() > 0 && duty.value().compareTo(FULL) <= 0, "a duty of " + duty.value() + " %");
+        return new IceNeed(
+                new MarkedFigure(Figure.term(harvest, "lb").times(Figure.percent(duty)), mark));
+    }
+}

@@ -1,0 +1,115 @@
+package icequill.forecast;
+
+import icequill.party.SiteKind;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Fits a clock to the shop's own records by maximum likelihood, with runs that did not end in a stop counted as what they are
+ * (NIST/SEMATECH e-Handbook 8.4.1.3), and limits by profile likelihood: those values whose best companion makes the records not much
+ * less likely (twice the fall of the log likelihood up to {@value #FALL}, the 95 % point of chi-square with one degree of freedom).
+ */
+public final class WeibullFit {
+
+    private static final double FALL = 3.841458820694124;
+    private static final double MOST_MONTHS = 600;
+    /** Times the likeliest value: what lies beyond is no limit. */
+    private static final double FARTHEST = 1e6;
+
+    private WeibullFit() {
+    }
+
+    /** One fit for each kind of site, from all its machines together. */
+    public static Checked<Map<SiteKind, Fit>> byKind(List<Run> runs) {
+        Problems problems = new Problems();
+        Map<SiteKind, Fit> fits = new TreeMap<>();
+        for (SiteKind kind : runs.stream().map(Run::kind).distinct().toList()) {
+            problems.take(of(runs.stream().filter(run -> run.kind() == kind).toList()))
+                    .ifPresent(fit -> fits.put(kind, fit));
+        }
+        return problems.or(() -> fits);
+    }
+
+    /**
+     * One fit for all runs.
+     *
+     * @return problems where a run has no length or an absurd one, or where all stops came at the end of the longest run
+     */
+    public static Checked<Fit> of(List<Run> runs) {
+        Problems problems = new Problems();
+        runs.stream().filter(run -> !(run.months() > 0 && run.months() <= MOST_MONTHS))
+                .forEach(run -> problems.add(new Problem(Code.OUT_OF_RANGE, run.place(),
+                        "a run of " + run.months() + " months", "above 0, up to " + MOST_MONTHS)));
+        List<Run> stopped = runs.stream().filter(Run::stopped).toList();
+        if (!problems.isEmpty() || stopped.size() < Fit.FEWEST_STOPS) {
+            return problems.or(() -> new Fit.TooFew(stopped.size(), runs.size()));
+        }
+        ShapeSearch search = new ShapeSearch(runs.stream().map(Run::months).toList(),
+                stopped.stream().map(Run::months).toList());
+        Optional<Double> shape = search.shape();
+        if (shape.isEmpty()) {
+            problems.add(new Problem(Code.NOT_ALLOWED, stopped.getFirst().place(),
+                    "all " + stopped.size() + " stops came after " + stopped.getFirst().months()
+                            + " months, and no run was longer",
+                    "stops after different times; were the months of stops rounded, or taken from the calendar of cleanings?"));
+        }
+        return problems.or(() -> found(search, shape.orElseThrow(), runs));
+    }
+
+    private static Fit found(ShapeSearch search, double shape, List<Run> runs) {
+        DirtClock clock = new DirtClock(shape, search.scale(shape));
+        double least = search.likelihood(shape, clock.scale()) - FALL / 2;
+        return new Fit.Found(clock,
+                limits(shape, value -> least - search.likelihood(value, search.scale(value))),
+                limits(clock.scale(), value -> least - search.likelihood(search.shapeFor(value), value)),
+                (int) runs.stream().filter(Run::stopped).count(), runs.size(), points(runs, clock));
+    }
+
+    /** Where a function that is below 0 at the likeliest value comes to 0 on both sides of it. */
+    private static Fit.Limits limits(double likeliest, DoubleUnaryOperator beyond) {
+        double high = bracket(likeliest, 2, beyond);
+        double low = bracket(likeliest, 0.5, beyond);
+        return new Fit.Limits(ShapeSearch.root(value -> -beyond.applyAsDouble(value), low, likeliest),
+                Double.isInfinite(high) ? high : ShapeSearch.root(beyond, likeliest, high));
+    }
+
+    /** Goes away from the likeliest value by a factor until the function is above 0. */
+    private static double bracket(double likeliest, double factor, DoubleUnaryOperator beyond) {
+        double value = likeliest * factor;
+        while (beyond.applyAsDouble(value) < 0) {
+            value *= factor;
+            if (value > likeliest * FARTHEST) {
+                return Double.POSITIVE_INFINITY;
+            }
+            if (value < likeliest / FARTHEST) {
+                return 0;
+            }
+        }
+        return value;
+    }
+
+    /** Of runs that ended in the same month, those that stopped come first. */
+    private static List<Fit.Point> points(List<Run> runs, DirtClock clock) {
+        List<Double> months = runs.stream().filter(Run::stopped).map(Run::months).distinct()
+                .sorted(Comparator.naturalOrder()).toList();
+        List<Fit.Point> points = new ArrayList<>();
+        double running = 1;
+        for (double month : months) {
+            long watched = runs.stream().filter(run -> run.months() >= month).count();
+            long stops = runs.stream().filter(run -> run.stopped() && run.months() == month).count();
+            double left = running * (watched - stops) / watched;
+            points.add(new Fit.Point(month, 1 - (running + left) / 2, clock.chanceBy(month)));
+            running = left;
+        }
+        return points;
+    }
+}
