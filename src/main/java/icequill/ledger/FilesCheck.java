@@ -7,12 +7,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /** Looks for files of which the book knows nothing. */
 record FilesCheck(Handle handle, PaperFiles files) {
+
+    private static final String ENDING = ".pdf";
 
     /** Files without a row. Those of papers that were issued since the handle's moment are among them. */
     List<Path> unknown() throws IOException {
@@ -24,10 +25,11 @@ record FilesCheck(Handle handle, PaperFiles files) {
 
     boolean isUnknown(Path file) {
         String name = String.valueOf(file.getFileName());
-        Optional<PaperRow> row = name.endsWith(".pdf")
-                ? PaperRows.byNumber(handle, name.substring(0, name.length() - ".pdf".length()))
-                : Optional.empty();
-        return row.filter(found -> files.place(found.series(), found.number()).equals(file)).isEmpty();
+        if (!name.endsWith(ENDING)) {
+            return true;
+        }
+        String number = name.substring(0, name.length() - ENDING.length());
+        return PaperRows.seriesOf(handle, number).filter(series -> files.place(series, number).equals(file)).isEmpty();
     }
 
     static Problem finding(Path file) {

@@ -69,6 +69,13 @@ final class PaperRows {
                 .map(row -> read(handle, row)).findOne();
     }
 
+    static Optional<Series> seriesOf(Handle handle, String number) {
+        return handle.createQuery("SELECT kind, office, year FROM paper WHERE number = :number").bind("number", number)
+                .map(row -> new Series(PaperKind.valueOf(Column.text(row, "kind")), Column.text(row, "office"),
+                        row.getColumn("year", Integer.class)))
+                .findOne();
+    }
+
     private static PaperRow read(Handle handle, RowView row) {
         long id = row.getColumn("id", Long.class);
         return new PaperRow(id, Column.text(row, "number"), Column.text(row, "kind"), Column.text(row, "office"),

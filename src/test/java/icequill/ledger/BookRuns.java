@@ -26,6 +26,7 @@ public final class BookRuns {
     private static final int MOST_PAPERS = 25;
     private static final int MOST_MILLISECONDS = 40;
     private static final int SEED = 5;
+    private static final int TOLD_EVERY = 20;
 
     private BookRuns() {
     }
@@ -51,7 +52,6 @@ public final class BookRuns {
         Random random = new Random(SEED);
         List<String> told = new ArrayList<>();
         int unfinished = 0;
-        long papers = 0;
         Books.open(place).close();
         for (int kill = 1; kill <= count; kill++) {
             told.addAll(killed(place, random));
@@ -60,14 +60,16 @@ public final class BookRuns {
                 AuditReport report = Books.audit(book);
                 List<String> lost = Books.read(book, reading -> told.stream()
                         .filter(number -> !reading.papers().show(number).problems().isEmpty()).toList());
-                papers = report.papers();
                 if (!report.isClean() || !lost.isEmpty()) {
                     throw new IllegalStateException("after kill " + kill + ": " + report.findings() + " lost " + lost);
                 }
+                if (kill % TOLD_EVERY == 0 || kill == count) {
+                    System.out.println(kill + " kills, " + report.papers() + " papers in the book, " + told.size()
+                            + " told of; all audits clean, none lost; " + unfinished
+                            + " files were left unfinished, and seen to");
+                }
             }
         }
-        System.out.println(count + " kills, " + papers + " papers in the book, " + told.size()
-                + " told of; all audits clean, none lost; " + unfinished + " files were left unfinished, and seen to");
     }
 
     /** Lets a process issue some papers, then a moment more, and kills it; returns what it told. */
