@@ -1,37 +1,36 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
-import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.transform.DftNormalization;
-import org.hipparchus.transform.FastFourierTransformer;
-import org.hipparchus.transform.TransformType;
 
 /**
- * The distribution of a sum of charges on a lattice of minor units, found by generating functions and a Fourier transform. Mean
- * and variance come from closed forms; chances and quantiles from the lattice, whose step is one minor unit, or the largest that
- * all amounts are multiples of. A sum that would need more than {@value #MOST_POINTS} points is set on a wider lattice: each
- * amount is split between its two neighbors so that its mean stays.
+ * The distribution of a sum of charges on a lattice of minor units. Mean and variance come from closed forms; chances and quantiles
+ * from the lattice. Its step is one minor unit, or the largest that all charges are multiples of, as long as the sums can be
+ * added up one by one ({@link DirectSum}: up to {@value #MOST_POINTS} points and {@value #MOST_WORK} additions) or fit into a
+ * Fourier transform ({@link LatticeSum}). Beyond that the transform has a wider step, which {@link #step} says: each charge is
+ * split between its two neighbors so that its mean stays, and a quantile is off by about a step at most.
  */
 public final class ChargeLaw {
 
-    /** Points of the widest lattice. */
+    /** Points of the longest lattice whose sums are added up one by one. */
     public static final int MOST_POINTS = 1 << 20;
 
-    /** What the transform may be off by, so that a quantile does not slip to the next amount. */
+    static final double MOST_WORK = 1 << 26;
+    /** What rounding may be off by, so that a quantile does not slip to the next amount. */
     private static final double ROUNDING = 1e-12;
 
-    private final double[] chances;
+    /** The chances of at most the amount of each point. */
+    private final double[] upTo;
     private final long lowest;
     private final long step;
     private final double mean;
     private final double variance;
 
     /**
-     * Calls that all draw their amounts alike, independent of other parts.
+     * Calls that all draw their charges alike, independent of other parts.
      *
      * @param counts how many
-     * @param amounts with their shares, which add up to 1; negative where they are taken off
+     * @param amounts with their shares, which add up to 1
      */
     record Part(Counts counts, List<Amount> amounts) {
 
@@ -50,88 +49,67 @@ public final class ChargeLaw {
                     .sum();
             return counts.mean() * (second - mean * mean) + counts.variance() * mean * mean;
         }
+
+        /** The mean of e to the power of the sum times a rate. */
+        double exponential(double rate) {
+            return counts.generate(
+                    amounts.stream().mapToDouble(amount -> amount.share() * Math.exp(rate * amount.minor())).sum());
+        }
+
+        long most() {
+            return amounts.stream().mapToLong(Amount::minor).max().orElse(0);
+        }
     }
 
-    /** An amount of so many minor units. */
+    /** A charge of so many minor units, from 0. */
     record Amount(double share, long minor) {}
 
-    private ChargeLaw(double[] chances, long lowest, long step, double mean, double variance) {
-        this.chances = chances;
+    private ChargeLaw(double[] upTo, long lowest, long step, double mean, double variance) {
+        this.upTo = upTo;
         this.lowest = lowest;
         this.step = step;
         this.mean = mean;
         this.variance = variance;
     }
 
-    /** The sum of independent parts and a fixed amount of minor units. */
-    static ChargeLaw of(List<Part> parts, long fixed) {
-        long low = 0;
-        long high = 0;
+    /** The sum of independent parts. */
+    static ChargeLaw of(List<Part> parts) {
         long common = 0;
+        double work = 0;
         for (Part part : parts) {
             for (Amount amount : part.amounts()) {
-                common = gcd(common, Math.abs(amount.minor()));
+                common = gcd(common, amount.minor());
             }
-            low += part.counts().most() * Math.min(0, part.amounts().stream().mapToLong(Amount::minor).min().orElse(0));
-            high += part.counts().most()
-                    * Math.max(0, part.amounts().stream().mapToLong(Amount::minor).max().orElse(0));
+            work += part.counts().most() * (part.amounts().size() + 1.0);
         }
         long step = Math.max(1, common);
-        while ((high - low) / step + 2 > MOST_POINTS) {
-            step *= 2;
-        }
-        // A split amount may reach one step beyond each end.
-        long most = parts.stream().mapToLong(part -> part.counts().most()).sum();
-        long slack = step == Math.max(1, common) ? 0 : Math.min(most, MOST_POINTS / 4);
-        long points = (high - low) / step + 1 + 2 * slack;
-        int length = Integer.highestOneBit((int) Math.max(1, points - 1)) * 2;
-        double mean = parts.stream().mapToDouble(Part::mean).sum() + fixed;
+        SumRange range = SumRange.of(parts);
+        long points = range.high() / step + 1;
+        double mean = parts.stream().mapToDouble(Part::mean).sum();
         double variance = parts.stream().mapToDouble(Part::variance).sum();
-        double[] chances = transform(parts, length, step);
-        long lowest = Math.floorDiv(low, step) - slack;
-        return new ChargeLaw(rotated(chances, lowest), lowest * step + fixed, step, mean, variance);
+        if (points <= MOST_POINTS && work * points <= MOST_WORK) {
+            return new ChargeLaw(summed(DirectSum.of(parts, step, (int) points)), 0, step, mean, variance);
+        }
+        LatticeSum sum = LatticeSum.of(parts, range, step);
+        return new ChargeLaw(summed(sum.chances()), sum.lowest(), sum.step(), mean, variance);
     }
 
-    private static double[] transform(List<Part> parts, int length, long step) {
-        double[][] product = {new double[length], new double[length]};
-        Arrays.fill(product[0], 1);
-        double[] value = new double[2];
-        for (Part part : parts) {
-            double[][] single = {new double[length], new double[length]};
-            part.amounts().forEach(amount -> split(amount, step, single[0]));
-            FastFourierTransformer.transformInPlace(single, DftNormalization.STANDARD, TransformType.FORWARD);
-            for (int k = 0; k < length; k++) {
-                part.counts().generate(single[0][k], single[1][k], value);
-                double re = product[0][k] * value[0] - product[1][k] * value[1];
-                product[1][k] = product[0][k] * value[1] + product[1][k] * value[0];
-                product[0][k] = re;
-            }
+    private static double[] summed(double[] chances) {
+        double sum = 0;
+        for (int k = 0; k < chances.length; k++) {
+            sum += chances[k];
+            chances[k] = Math.min(1, sum);
         }
-        FastFourierTransformer.transformInPlace(product, DftNormalization.STANDARD, TransformType.INVERSE);
-        return product[0];
-    }
-
-    /** Sets an amount on the lattice, whose negative points follow the positive ones. */
-    private static void split(Amount amount, long step, double[] lattice) {
-        long below = Math.floorDiv(amount.minor(), step);
-        double above = (double) Math.floorMod(amount.minor(), step) / step;
-        lattice[Math.floorMod(below, lattice.length)] += amount.share() * (1 - above);
-        if (above > 0) {
-            lattice[Math.floorMod(below + 1, lattice.length)] += amount.share() * above;
-        }
-    }
-
-    /** From the lowest point upwards; what the transform left below zero is nothing. */
-    private static double[] rotated(double[] chances, long lowest) {
-        double[] all = new double[chances.length];
-        for (int k = 0; k < all.length; k++) {
-            all[k] = Math.max(0, chances[Math.floorMod(lowest + k, all.length)]);
-        }
-        return all;
+        return chances;
     }
 
     private static long gcd(long one, long other) {
         return other == 0 ? one : gcd(other, one % other);
+    }
+
+    /** The same with a fixed amount of minor units besides. */
+    ChargeLaw plus(long fixed) {
+        return new ChargeLaw(upTo, lowest + fixed, step, mean + fixed, variance);
     }
 
     /** Minor units on average. */
@@ -152,27 +130,38 @@ public final class ChargeLaw {
     /** The smallest amount of the lattice that is not exceeded with at least this chance, in minor units. */
     public long quantile(double chance) {
         Check.that(chance > 0 && chance < 1, "a chance of " + chance);
-        double sum = 0;
-        for (int k = 0; k < chances.length; k++) {
-            sum += chances[k];
-            if (sum >= chance - ROUNDING) {
-                return lowest + k * step;
+        int low = 0;
+        int high = upTo.length - 1;
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (upTo[middle] >= chance - ROUNDING) {
+                high = middle;
+            } else {
+                low = middle + 1;
             }
         }
-        return lowest + (chances.length - 1) * step;
+        return lowest + low * step;
     }
 
     /** The chance of an amount of at most so many minor units. */
     public double chanceOfAtMost(long minor) {
-        double sum = 0;
-        for (int k = 0; k < chances.length && lowest + k * step <= minor; k++) {
-            sum += chances[k];
-        }
-        return Math.min(1, sum);
+        long point = Math.floorDiv(minor - lowest, step);
+        return point < 0 ? 0 : point >= upTo.length ? 1 : upTo[(int) point];
     }
 
     /** The chance of an amount below so many minor units. */
     public double chanceOfLessThan(long minor) {
         return chanceOfAtMost(minor - 1);
+    }
+
+    /** The chance of less than another sum that does not depend on this one. */
+    double chanceOfLessThan(ChargeLaw other) {
+        double sum = 0;
+        double before = 0;
+        for (int k = 0; k < upTo.length; k++) {
+            sum += (upTo[k] - before) * (1 - other.chanceOfAtMost(lowest + k * step));
+            before = upTo[k];
+        }
+        return Math.clamp(sum, 0, 1);
     }
 }

@@ -1,6 +1,10 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 
 /**
  * A way of having machines looked after.
@@ -11,6 +15,13 @@ import icequill.problem.Check;
  * @param calls what calls cost under it
  */
 public record Choice(long planned, Care water, Care condenser, CallTable calls) {
+
+    /** Checks what was entered. */
+    public static Checked<Choice> of(long planned, Care water, Care condenser, CallTable calls, Place place) {
+        return planned < 0
+                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place, "a planned price below 0", "0 or more"))
+                : Checked.sound(new Choice(planned, water, condenser, calls));
+    }
 
     public Choice {
         Check.that(planned >= 0, "a planned price of " + planned);

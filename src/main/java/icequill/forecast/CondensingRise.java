@@ -73,5 +73,4 @@ public record CondensingRise(BigDecimal fahrenheit) {
     private Figure degrees() {
         return Figure.term(fahrenheit, "F");
     }
-
 }

@@ -109,16 +109,12 @@ public final class Counts {
         return sum;
     }
 
-    /** The mean of values to the power of the calls: E[value^calls] for a complex value, as {real, imaginary}. */
-    void generate(double real, double imaginary, double[] into) {
-        double re = 0;
-        double im = 0;
+    /** The mean of a value to the power of the calls: E[value^calls]. */
+    double generate(double value) {
+        double sum = 0;
         for (int n = chances.length - 1; n >= 0; n--) {
-            double next = re * real - im * imaginary + chances[n];
-            im = re * imaginary + im * real;
-            re = next;
+            sum = sum * value + chances[n];
         }
-        into[0] = re;
-        into[1] = im;
+        return sum;
     }
 }

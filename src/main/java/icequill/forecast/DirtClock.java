@@ -17,6 +17,11 @@ import org.hipparchus.special.Gamma;
  */
 public record DirtClock(double shape, double scale) {
 
+    /** Steeper would be a date on the calendar. */
+    private static final double STEEPEST = 10;
+    /** Faster would be a machine that nobody keeps. */
+    private static final double FASTEST = 1;
+
     public DirtClock {
         Check.that(shape > 0 && scale > 0, "a clock of shape " + shape + " and scale " + scale);
     }
@@ -24,7 +29,8 @@ public record DirtClock(double shape, double scale) {
     /**
      * The clock of an owner who counts: of many machines left dirty, which part stops within 6 months, and within 12.
      *
-     * @return a problem where a chance is not between 0 and 1, or where dirt would get safer with time
+     * @return a problem where a chance is not between 0 and 1, where dirt would get safer with time, or where a clock would be too
+     *         steep or too fast to be believed
      */
     public static Checked<DirtClock> ofChances(double sixMonths, double twelveMonths, Place place) {
         Problems problems = new Problems();
@@ -38,10 +44,21 @@ public record DirtClock(double shape, double scale) {
                             + " by month 12 dirt would get safer with time",
                     "by month 12 at least 1 - (1 - " + sixMonths + ")^2"));
         }
-        return problems.or(() -> {
-            double shape = Math.log(Math.log1p(-twelveMonths) / Math.log1p(-sixMonths)) / Math.log(2);
-            return new DirtClock(shape, 12 / Math.pow(-Math.log1p(-twelveMonths), 1 / shape));
-        });
+        return problems.or(() -> through(sixMonths, twelveMonths)).then(clock -> believed(clock, place));
+    }
+
+    private static DirtClock through(double sixMonths, double twelveMonths) {
+        double shape = Math.log(Math.log1p(-twelveMonths) / Math.log1p(-sixMonths)) / Math.log(2);
+        return new DirtClock(shape, 12 / Math.pow(-Math.log1p(-twelveMonths), 1 / shape));
+    }
+
+    private static Checked<DirtClock> believed(DirtClock clock, Place place) {
+        return clock.shape() > STEEPEST || clock.scale() < FASTEST
+                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place,
+                        "chances by month 6 and 12 of " + clock.chanceBy(6) + " and " + clock.chanceBy(12)
+                                + " make a clock of shape " + clock.shape() + " and scale " + clock.scale() + " months",
+                        "a shape up to " + STEEPEST + " and a scale of at least " + FASTEST + " month"))
+                : Checked.sound(clock);
     }
 
     /** The same clock running faster: yeast, heat, grease or hard water. */

@@ -1,12 +1,19 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a choice leads to over some months: the calls of each cause and what they cost. Everything is conditional on the figures
@@ -14,45 +21,95 @@ import java.util.Optional;
  */
 public final class Forecast {
 
-    private static final double YEAR = 12;
+    private static final double MOST_MONTHS = 120;
 
     private final Choice choice;
     private final double months;
     private final Map<Cause, Counts> counts;
+    private final YearlyCharges charged;
+    private final Supplier<ChargeLaw> dirt = once(() -> ChargeLaw.of(parts(Cause.CONDENSER, Cause.WATER)));
+    private final Supplier<ChargeLaw> charges = once(() -> ChargeLaw.of(parts(Cause.values())));
 
-    private Forecast(Choice choice, double months, Map<Cause, Counts> counts) {
+    private Forecast(Choice choice, double months, Map<Cause, Counts> counts, YearlyCharges charged) {
         this.choice = choice;
         this.months = months;
         this.counts = counts;
+        this.charged = charged;
+    }
+
+    /** A forecast at today's prices. */
+    public static Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months) {
+        return of(machines, choice, policy, months, PriceTerms.NONE);
     }
 
     /**
      * The forecast for some machines, whose stops do not depend on each other.
      *
-     * @param months of the horizon, above 0; a horizon of years is one run, not a sum of first years
+     * @param months of the horizon, above 0, up to {@value #MOST_MONTHS}; years are one run, not a sum of first years
+     * @param terms how later years are counted. Means stay exact; the spread supposes that the years of a side's calls do not
+     *        depend on their number, which holds for random faults and where a call only restarts
      */
-    public static Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months) {
-        Check.that(months > 0 && Double.isFinite(months), "a horizon of " + months + " months");
+    public static Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months,
+            PriceTerms terms) {
+        Check.that(months > 0 && months <= MOST_MONTHS, "a horizon of " + months + " months");
+        List<Side> condensers = machines.stream().flatMap(machine -> machine.condenser().stream()
+                .map(clock -> new Side(clock, machine.monthsSinceBrushed()))).toList();
+        List<Side> waters = machines.stream()
+                .map(machine -> new Side(machine.water(), machine.monthsSinceCleaned())).toList();
+        double random = machines.stream().mapToDouble(MachineRisk::randomAYear).sum();
+        YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, until -> random * until,
+                Cause.CONDENSER, until -> sum(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
+                until -> sum(waters, policy, until, choice.water()).mean()));
         Map<Cause, Counts> counts = new EnumMap<>(Cause.class);
-        counts.put(Cause.RANDOM,
-                Counts.poisson(machines.stream().mapToDouble(MachineRisk::randomAYear).sum() * months / YEAR));
-        counts.put(Cause.CONDENSER, sum(machines.stream().flatMap(machine -> machine.condenser().stream()
-                .map(clock -> new Side(clock, machine.monthsSinceBrushed()))).toList(), policy, months,
-                choice.condenser()));
-        counts.put(Cause.WATER, sum(
-                machines.stream().map(machine -> new Side(machine.water(), machine.monthsSinceCleaned())).toList(),
-                policy, months, choice.water()));
-        return new Forecast(choice, months, counts);
+        counts.put(Cause.RANDOM, Counts.poisson(random * months / YearlyCharges.YEAR));
+        counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
+        counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
+        return new Forecast(choice, months, counts, charged);
+    }
+
+    /**
+     * Checks what would come of it before it is forecast.
+     *
+     * @return a problem for each side that would stop so often that a figure must be wrong, and one for an absurd horizon
+     */
+    public static Checked<Forecast> checked(List<MachineRisk> machines, Choice choice, StopPolicy policy,
+            double months, PriceTerms terms, Place place) {
+        Problems problems = new Problems();
+        if (!(months > 0 && months <= MOST_MONTHS)) {
+            problems.add(Code.OUT_OF_RANGE, place, "a horizon of " + months + " months",
+                    "above 0, up to " + MOST_MONTHS);
+        } else {
+            for (MachineRisk machine : machines) {
+                machine.condenser().ifPresent(clock -> check("condenser", choice.condenser(),
+                        new Side(clock, machine.monthsSinceBrushed()), policy, months, place, problems));
+                check("water side", choice.water(), new Side(machine.water(), machine.monthsSinceCleaned()), policy,
+                        months, place, problems);
+            }
+        }
+        return problems.or(() -> of(machines, choice, policy, months, terms));
+    }
+
+    private static void check(String what, Care care, Side side, StopPolicy policy, double months, Place place,
+            Problems problems) {
+        if (StopCounts.isAbsurd(side.clock(), policy, side.age(), months, care)) {
+            problems.add(Code.NOT_ALLOWED, place,
+                    "a " + what + " with a clock of " + side.clock().scale()
+                            + " months would stop hundreds of times in "
+                            + months + " months",
+                    "a slower clock, a shorter horizon, or calls that clean the side they are for");
+        }
     }
 
     /** One side of a machine: the clock it runs by, and its age. */
     private record Side(DirtClock clock, double age) {}
 
-    /** Sides that are alike are counted once. */
+    /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
     private static Counts sum(List<Side> sides, StopPolicy policy, double months, Care care) {
+        Map<DirtClock, StopCounts> clocks = new HashMap<>();
         return sides.stream().distinct()
-                .map(side -> new StopCounts(side.clock(), policy, side.age()).over(months, care)
-                        .times((int) sides.stream().filter(side::equals).count()))
+                .map(side -> clocks
+                        .computeIfAbsent(side.clock(), clock -> new StopCounts(clock, policy, months, care))
+                        .of(side.age()).times((int) sides.stream().filter(side::equals).count()))
                 .reduce(Counts.NONE, Counts::plus);
     }
 
@@ -66,30 +123,32 @@ public final class Forecast {
         return counts.values().stream().reduce(Counts.NONE, Counts::plus);
     }
 
-    /** What is paid over the horizon whatever happens, in minor units, the rest of a year in proportion, rounded half up. */
+    /** How later years were counted. */
+    public PriceTerms terms() {
+        return charged.terms();
+    }
+
+    /** What is paid over the horizon whatever happens, in minor units, the rest of a year in proportion, rounded once. */
     public long planned() {
-        return Math.round(choice.planned() * months / YEAR);
+        return charged.planned(choice.planned());
     }
 
     /** What calls cost, without what is planned. */
     public ChargeLaw charges() {
-        return ChargeLaw.of(parts(Optional.empty(), 1), 0);
+        return charges.get();
     }
 
     /** What calls cost and what is planned. */
     public ChargeLaw total() {
-        return ChargeLaw.of(parts(Optional.empty(), 1), planned());
+        return charges().plus(planned());
     }
 
-    private List<ChargeLaw.Part> parts(Optional<Cause> without, int sign) {
-        List<ChargeLaw.Part> parts = new ArrayList<>();
-        for (Cause cause : Cause.values()) {
-            if (without.filter(cause::equals).isEmpty()) {
-                parts.add(new ChargeLaw.Part(calls(cause), choice.calls().of(cause).stream()
-                        .map(kind -> new ChargeLaw.Amount(kind.share(), sign * kind.charge())).toList()));
-            }
-        }
-        return parts;
+    private List<ChargeLaw.Part> parts(Cause... causes) {
+        return Stream.of(causes).map(cause -> new ChargeLaw.Part(calls(cause), amounts(cause))).toList();
+    }
+
+    private List<ChargeLaw.Amount> amounts(Cause cause) {
+        return charged.amounts(cause, choice.calls().of(cause));
     }
 
     /**
@@ -98,16 +157,49 @@ public final class Forecast {
      */
     public double chanceCheaperThan(Forecast other) {
         Check.that(months == other.months, "horizons differ: " + months + ", " + other.months);
-        List<CallKind> own = choice.calls().of(Cause.RANDOM);
-        List<CallKind> others = other.choice.calls().of(Cause.RANDOM);
+        List<ChargeLaw.Amount> own = amounts(Cause.RANDOM);
+        List<ChargeLaw.Amount> others = other.amounts(Cause.RANDOM);
         Check.that(own.size() == others.size(), "random faults of different kinds");
-        List<ChargeLaw.Amount> differences = new ArrayList<>();
+        List<ChargeLaw.Amount> dearer = new ArrayList<>();
+        List<ChargeLaw.Amount> cheaper = new ArrayList<>();
         for (int i = 0; i < own.size(); i++) {
-            differences.add(new ChargeLaw.Amount(own.get(i).share(), own.get(i).charge() - others.get(i).charge()));
+            long more = own.get(i).minor() - others.get(i).minor();
+            if (more != 0) {
+                (more > 0 ? dearer : cheaper).add(new ChargeLaw.Amount(own.get(i).share(), Math.abs(more)));
+            }
         }
-        List<ChargeLaw.Part> parts = new ArrayList<>(parts(Optional.of(Cause.RANDOM), 1));
-        parts.addAll(other.parts(Optional.of(Cause.RANDOM), -1));
-        parts.add(new ChargeLaw.Part(calls(Cause.RANDOM), differences));
-        return ChargeLaw.of(parts, planned() - other.planned()).chanceOfLessThan(0);
+        return with(dearer).plus(planned()).chanceOfLessThan(other.with(cheaper).plus(other.planned()));
+    }
+
+    /**
+     * The charges of dirt and, of random faults, what those of some kinds differ by. Faults come as a Poisson process, so those
+     * of some kinds do not depend on those of others.
+     */
+    private ChargeLaw with(List<ChargeLaw.Amount> differences) {
+        double share = differences.stream().mapToDouble(ChargeLaw.Amount::share).sum();
+        if (share == 0) {
+            return dirt.get();
+        }
+        List<ChargeLaw.Part> parts = new ArrayList<>(parts(Cause.CONDENSER, Cause.WATER));
+        parts.add(new ChargeLaw.Part(Counts.poisson(calls(Cause.RANDOM).mean() * share), differences.stream()
+                .map(amount -> new ChargeLaw.Amount(amount.share() / share, amount.minor())).toList()));
+        return ChargeLaw.of(parts);
+    }
+
+    /** Finds a law when it is first asked for, and keeps it. */
+    private static Supplier<ChargeLaw> once(Supplier<ChargeLaw> law) {
+        return new Supplier<>() {
+            private @Nullable ChargeLaw found;
+
+            @Override
+            public synchronized ChargeLaw get() {
+                ChargeLaw known = found;
+                if (known == null) {
+                    known = law.get();
+                    found = known;
+                }
+                return known;
+            }
+        };
     }
 }

@@ -29,11 +29,6 @@ public final class MinorUnits {
 
     /** A mean or a spread of minor units, rounded half up to whole ones ({@link Rounding#EXPECTED}). */
     public static long expected(double minor) {
-        return whole(BigFraction.from(minor));
-    }
-
-    /** Whole minor units of an exact number of them, rounded half away from zero. */
-    static long whole(BigFraction minor) {
-        return Rounding.halfUp(minor, 0).longValueExact();
+        return Rounding.EXPECTED.wholeMinor(BigFraction.from(minor));
     }
 }

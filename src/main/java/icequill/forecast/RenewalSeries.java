@@ -10,7 +10,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * Counts the stops of a clock that each stop sets back to zero: a Weibull renewal process. The chance of at least n stops within t
  * months is a power series in (t / scale)^shape, so a Chebyshev interpolation in (t / scale)^(shape / whole part of the shape) holds
  * it, and one matrix leads from n - 1 stops to n: the integral of the density of the first stop times the chance of n - 1 more in
- * what is left, by Gauss rules that are dense at both ends. For shapes from 1.3 to 10 and up to 20 scales the chances are right to
+ * what is left, by Gauss rules that are dense at both ends. For shapes from 1.3 to 10 and up to 40 scales the chances are right to
  * 1e-9; for smaller shapes to about 1e-7.
  */
 final class RenewalSeries {
@@ -21,10 +21,13 @@ final class RenewalSeries {
     private static final int FEWEST_NODES = 20;
     private static final double NODES_PER_SCALE = 1.3;
     private static final double NODES_PER_SHAPE = 0.1;
+    private static final double NODES_WHERE_STEEP = 6;
+    private static final double STEEP_FROM = 2.6;
+    private static final double STEEP_SCALES = 3;
     /** Beyond this hazard hardly any first stop is left. */
     private static final double LAST_HAZARD = 41.5;
     /** Above it densities are so narrow that more points are needed. */
-    private static final double NARROW = 5;
+    private static final double NARROW = 4;
     private static final GaussIntegrator WIDE_RULE = new GaussIntegratorFactory().legendre(32, 0, 1);
     private static final GaussIntegrator NARROW_RULE = new GaussIntegratorFactory().legendre(48, 0, 1);
     /** Points of the rule are drawn to the ends of an interval by this power, where densities and chances begin like powers. */
@@ -50,8 +53,7 @@ final class RenewalSeries {
         this.most = most;
         this.rule = clock.shape() > NARROW ? NARROW_RULE : WIDE_RULE;
         this.power = clock.shape() / Math.max(1, Math.floor(clock.shape()));
-        int count = FEWEST_NODES + (int) ((NODES_PER_SCALE + NODES_PER_SHAPE * clock.shape()) * clock.shape() * most
-                / clock.scale());
+        int count = nodes(clock.shape(), most / clock.scale());
         this.nodes = new double[count + 1];
         this.weights = new double[count + 1];
         for (int j = 0; j <= count; j++) {
@@ -60,6 +62,12 @@ final class RenewalSeries {
             weights[j] = (j % 2 == 0 ? 1 : -1) * (j == 0 || j == count ? 0.5 : 1);
         }
         fill();
+    }
+
+    private static int nodes(double shape, double scales) {
+        double steep = Math.max(0, shape - STEEP_FROM) * Math.sqrt(Math.min(scales, STEEP_SCALES));
+        return FEWEST_NODES + (int) ((NODES_PER_SCALE + NODES_PER_SHAPE * shape) * shape * scales
+                + NODES_WHERE_STEEP * steep);
     }
 
     /** Where a month lies among the nodes. */
@@ -157,15 +165,9 @@ final class RenewalSeries {
             return Counts.NONE;
         }
         double[] row = new double[nodes.length];
-        if (age == 0) {
-            spread(1, Math.min(months, most), row);
-        } else {
-            convolve(age, months, (density, left) -> spread(density, left, row));
-        }
-        List<Double> atLeastNow = new ArrayList<>(List.of(1.0));
-        if (age > 0) {
-            atLeastNow.add(-Math.expm1(clock.hazard(age) - clock.hazard(age + months)));
-        }
+        convolve(age, months, (density, left) -> spread(density, left, row));
+        List<Double> atLeastNow = new ArrayList<>(
+                List.of(1.0, -Math.expm1(clock.hazard(age) - clock.hazard(age + months))));
         atLeast.forEach(chances -> atLeastNow.add(value(chances, row)));
         double[] chances = new double[atLeastNow.size()];
         double before = 1;

@@ -2,7 +2,7 @@ package icequill.forecast;
 
 import icequill.problem.Check;
 
-/** The stops of one side of a machine over a horizon. */
+/** The stops of sides with one clock over a horizon, under a care whose last interval is cut at the end. */
 final class StopCounts {
 
     /** Below it a rest of an interval is what rounding left. */
@@ -10,19 +10,12 @@ final class StopCounts {
 
     private final DirtClock clock;
     private final StopPolicy policy;
-    private final double age;
+    private final Interval interval;
+    private final double months;
+    private final Care care;
 
-    /**
-     * A side of a machine.
-     *
-     * @param age months since it was last cleaned, at the beginning
-     */
-    StopCounts(DirtClock clock, StopPolicy policy, double age) {
-        Check.that(age >= 0 && Double.isFinite(age), "an age of " + age + " months");
-        this.clock = clock;
-        this.policy = policy;
-        this.age = age;
-    }
+    /** More stops of one side are no forecast but a mistake in the figures. */
+    private static final double MOST_STOPS = 300;
 
     /** Stops within some months of an age. */
     @FunctionalInterface
@@ -30,13 +23,25 @@ final class StopCounts {
         Counts counts(double start, double months);
     }
 
-    /** Over some months with a care whose last interval is cut at the end; the intervals do not depend on each other. */
-    Counts over(double months, Care care) {
-        double longest = Math.min(months, care.months());
-        Interval interval = switch (policy) {
+    StopCounts(DirtClock clock, StopPolicy policy, double months, Care care) {
+        this.clock = clock;
+        this.policy = policy;
+        this.months = months;
+        this.care = care;
+        this.interval = switch (policy) {
         case RESTARTS -> (start, length) -> Counts.poisson(clock.hazard(start + length) - clock.hazard(start));
-        case RESETS -> new RenewalSeries(clock, longest)::counts;
+        case RESETS -> new RenewalSeries(clock, Math.min(months, care.months()))::counts;
         };
+    }
+
+    /**
+     * Of a side; the intervals do not depend on each other.
+     *
+     * @param age months since it was last cleaned, at the beginning
+     */
+    Counts of(double age) {
+        Check.that(age >= 0 && Double.isFinite(age), "an age of " + age + " months");
+        Check.that(!isAbsurd(clock, policy, age, months, care), "hundreds of stops of " + clock);
         double begins = Double.isInfinite(care.months()) ? age : left(care, age);
         if (care.months() >= months) {
             return interval.counts(begins, months);
@@ -44,12 +49,26 @@ final class StopCounts {
         int full = (int) Math.floor(months / care.months() + NOTHING);
         double rest = months - full * care.months();
         double again = left(care, care.months());
-        Counts all = interval.counts(begins, longest).plus(interval.counts(again, longest).times(full - 1));
+        Counts all = interval.counts(begins, care.months())
+                .plus(interval.counts(again, care.months()).times(full - 1));
         return rest > NOTHING ? all.plus(interval.counts(again, rest)) : all;
     }
 
     /** The age that a cleaning leaves. */
     private static double left(Care care, double age) {
         return (1 - care.restores()) * age;
+    }
+
+    /** Whether so many stops would come of it that a figure must be wrong. */
+    static boolean isAbsurd(DirtClock clock, StopPolicy policy, double age, double months, Care care) {
+        double stops = switch (policy) {
+        case RESETS -> months / clock.mean();
+        case RESTARTS -> {
+            double longest = Math.min(months, care.months());
+            double from = Double.isInfinite(care.months()) ? age : left(care, Math.max(age, care.months()));
+            yield (clock.hazard(from + longest) - clock.hazard(from)) * Math.ceil(months / longest);
+        }
+        };
+        return stops > MOST_STOPS;
     }
 }

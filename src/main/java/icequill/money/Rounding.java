@@ -56,6 +56,11 @@ public enum Rounding {
         return halfUp(exact, decimals(currency));
     }
 
+    /** Rounds an exact number of minor units half away from zero to whole ones. */
+    public long wholeMinor(BigFraction minor) {
+        return halfUp(minor, 0).longValueExact();
+    }
+
     /** Rounds an exact value half away from zero to so many decimals. */
     public static BigDecimal halfUp(BigFraction exact, int decimals) {
         return exact.bigDecimalValue(decimals, RoundingMode.HALF_UP);

@@ -1,12 +1,10 @@
 package icequill.office;
 
 import icequill.document.WayOfCare;
-import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
-import icequill.forecast.StopPolicy;
 import icequill.money.Amounts;
 import icequill.money.Stepping;
 import icequill.party.Site;
@@ -47,14 +45,7 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     Forecast forecast(Way way, List<MachineRisk> machines, int over) {
-        return Forecast.of(machines, way.choice(rates), policy(), (double) MONTHS * over);
-    }
-
-    StopPolicy policy() {
-        return switch (rates.afterCall()) {
-        case RESETS -> StopPolicy.RESETS;
-        case RESTARTS -> StopPolicy.RESTARTS;
-        };
+        return Forecast.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
     }
 
     Way payPerCall() {
@@ -73,12 +64,6 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         return way.equals(payPerCall())
                 ? Optional.empty()
                 : Optional.of(forecast(way, over).chanceCheaperThan(forecast(payPerCall(), over)));
-    }
-
-    /** Charges of a call of a cause, on average, in minor units. */
-    static double meanCharge(Way way, Cause cause) {
-        return way.charges().kinds().stream().filter(kind -> kind.cause() == cause)
-                .mapToDouble(kind -> kind.share() * kind.minor()).sum();
     }
 
     /** What a call costs on average when nobody cleans, over a year; zero where there are none. */

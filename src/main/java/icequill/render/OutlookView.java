@@ -14,8 +14,6 @@ import javax.money.MonetaryAmount;
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
 record OutlookView(Outlook outlook, Sentences sentences) {
 
-    /** What each input takes besides its letters, in letters. */
-    private static final int LINE = 30;
     private static final int TEN = 10;
 
     Map<String, Object> model() {
@@ -27,25 +25,12 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("ways", outlook.ways().stream().map(this::way).toList());
         model.put("beside", outlook.beside().stream().map(this::beside).toList());
         List<Map<String, String>> inputs = outlook.inputs().stream().map(this::input).toList();
-        int half = half(inputs);
+        int half = Columns.half(inputs.stream()
+                .map(input -> input.values().stream().mapToInt(String::length).sum()).toList());
         model.put("inputs", List.of(inputs.subList(0, half), inputs.subList(half, inputs.size())));
         model.put("reasons", Sentences.capitalized(
                 outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
         return model;
-    }
-
-    /** How many of them take about half of the room. */
-    private static int half(List<Map<String, String>> inputs) {
-        List<Integer> lengths = inputs.stream()
-                .map(input -> LINE + input.values().stream().mapToInt(String::length).sum()).toList();
-        int whole = lengths.stream().mapToInt(Integer::intValue).sum();
-        int sum = 0;
-        int count = 0;
-        while (2 * sum < whole) {
-            sum += lengths.get(count);
-            count++;
-        }
-        return count;
     }
 
     private List<Map<String, Object>> legend() {

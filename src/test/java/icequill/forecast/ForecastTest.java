@@ -120,10 +120,12 @@ class ForecastTest {
     /** Computed: shorter is not always fewer, where the shorter interval does not divide the longer. */
     @Test
     void renewals_intervalThatDoesNotDivide_mayHaveMoreStops() {
-        StopCounts side = new StopCounts(new DirtClock(6, 10), StopPolicy.RESETS, 0);
+        DirtClock steep = new DirtClock(6, 10);
 
-        assertThat(side.over(36, Care.every(12)).mean()).isEqualTo(2.8737, within(5e-5));
-        assertThat(side.over(36, Care.every(18)).mean()).isEqualTo(2.7976, within(5e-5));
+        assertThat(new StopCounts(steep, StopPolicy.RESETS, 36, Care.every(12)).of(0).mean())
+                .isEqualTo(2.8737, within(5e-5));
+        assertThat(new StopCounts(steep, StopPolicy.RESETS, 36, Care.every(18)).of(0).mean())
+                .isEqualTo(2.7976, within(5e-5));
     }
 
     /** Published: Poisson of mean 0.5 and 1.2, by formula. */

@@ -1,0 +1,69 @@
+package icequill.forecast;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/** A figure that goes into a forecast and may be off. Each can be multiplied by a factor, with all others as they were. */
+public enum Assumption {
+    /** Random faults in a year. */
+    RANDOM_FAULTS,
+    /** How fast condensers get dirty. */
+    CONDENSER_DIRT,
+    /** How fast scale and slime build up. */
+    WATER_DIRT,
+    /** Months since machines were last cleaned and brushed. */
+    MONTHS_RUN,
+    /** What calls cost, of both choices. */
+    CALL_CHARGES,
+    /** What the first choice costs whatever happens. */
+    PLANNED_PRICE;
+
+    /**
+     * The question with this figure multiplied; charges are rounded to whole minor units.
+     *
+     * @param factor above 0
+     */
+    public Question times(double factor, Question question) {
+        return switch (this) {
+        case RANDOM_FAULTS -> machines(question,
+                machine -> new MachineRisk(machine.randomAYear() * factor, machine.condenser(),
+                        machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned()));
+        case CONDENSER_DIRT -> machines(question,
+                machine -> new MachineRisk(machine.randomAYear(),
+                        machine.condenser().map(clock -> clock.faster(factor)),
+                        machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned()));
+        case WATER_DIRT -> machines(question,
+                machine -> new MachineRisk(machine.randomAYear(), machine.condenser(), machine.monthsSinceBrushed(),
+                        machine.water().faster(factor), machine.monthsSinceCleaned()));
+        case MONTHS_RUN -> machines(question,
+                machine -> new MachineRisk(machine.randomAYear(), machine.condenser(),
+                        machine.monthsSinceBrushed() * factor, machine.water(),
+                        machine.monthsSinceCleaned() * factor));
+        case CALL_CHARGES -> choices(question, dearerCalls(question.first(), factor),
+                dearerCalls(question.second(), factor));
+        case PLANNED_PRICE -> choices(question,
+                new Choice(MinorUnits.expected(question.first().planned() * factor), question.first().water(),
+                        question.first().condenser(), question.first().calls()),
+                question.second());
+        };
+    }
+
+    private static Question machines(Question question, UnaryOperator<MachineRisk> changed) {
+        return new Question(question.machines().stream().map(changed).toList(), question.first(), question.second(),
+                question.policy(), question.months(), question.terms());
+    }
+
+    private static Question choices(Question question, Choice first, Choice second) {
+        return new Question(question.machines(), first, second, question.policy(), question.months(),
+                question.terms());
+    }
+
+    private static Choice dearerCalls(Choice choice, double factor) {
+        Map<Cause, List<CallKind>> kinds = new EnumMap<>(Cause.class);
+        choice.calls().kinds().forEach((cause, own) -> kinds.put(cause, own.stream()
+                .map(kind -> new CallKind(kind.share(), MinorUnits.expected(kind.charge() * factor))).toList()));
+        return new Choice(choice.planned(), choice.water(), choice.condenser(), new CallTable(kinds));
+    }
+}

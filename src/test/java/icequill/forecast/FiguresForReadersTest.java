@@ -1,0 +1,268 @@
+package icequill.forecast;
+
+import static icequill.RatesFixture.USD;
+import static icequill.RatesFixture.usd;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plain figures for customers, the owner's sensitivity, later years, wide lattices, and input that cannot be right. */
+class FiguresForReadersTest {
+
+    private static final DirtClock CLOCK = new DirtClock(2.5724, 13.838);
+    private static final List<CallKind> KINDS = List.of(new CallKind(0.4, 15000), new CallKind(0.35, 27658),
+            new CallKind(0.25, 52000));
+    private static final CallTable TABLE = new CallTable(
+            Map.of(Cause.RANDOM, KINDS, Cause.CONDENSER, KINDS, Cause.WATER, KINDS));
+    private static final List<MachineRisk> ONE = List
+            .of(new MachineRisk(0.2, Optional.empty(), 0, CLOCK, 12));
+    private static final Choice NEVER = new Choice(0, Care.NEVER, Care.NEVER, TABLE);
+    private static final Choice AGREEMENT = new Choice(60000, Care.every(6), Care.every(6), TABLE);
+
+    private static Forecast year(Choice choice) {
+        return Forecast.of(ONE, choice, StopPolicy.RESETS, 12);
+    }
+
+    /** By hand from .026532, .605667, .367801: 0.27, 6.06, 3.68; the one site that is left goes to the last. */
+    @Test
+    void tenSites_neverCleaned_byLargestRemainder() {
+        assertThat(TenSites.of(year(NEVER).calls())).isEqualTo(new TenSites(0, 6, 4));
+        // .648528, .288391, .063081
+        assertThat(TenSites.of(year(AGREEMENT).calls())).isEqualTo(new TenSites(6, 3, 1));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, LESS, 1", "0.049, LESS, 1", "0.05, ABOUT, 1", "0.149, ABOUT, 1", "0.15, ABOUT, 2",
+            "0.734, ABOUT, 7", "0.9499, ABOUT, 9", "0.95, MORE, 9", "1, MORE, 9"})
+    void inTen_neverPromisesCertainty(double chance, InTen.Than than, int tenths) {
+        assertThat(InTen.of(chance)).isEqualTo(new InTen(than, tenths));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12499, 100.00", "12500, 150.00", "-12500, -150.00", "2499, 0.00", "79658, 800.00"})
+    void money_forCustomers_isRoundedToFifty(long minor, String amount) {
+        assertThat(Amounts.plain(PlainRange.rounded(minor, USD))).isEqualTo(amount);
+    }
+
+    /** P10 150.00 and P90 796.58 of the year that is never cleaned. */
+    @Test
+    void range_eightYearsInTen_isRounded() {
+        PlainRange range = PlainRange.of(year(NEVER).charges(), USD);
+
+        assertThat(range).isEqualTo(new PlainRange(usd("150"), usd("800")));
+        assertThat(range.isPoint()).isFalse();
+    }
+
+    /** By hand: 600.00 over a call of 286.80 is 2.09: three calls. */
+    @Test
+    void breakEven_agreementOverTheMeanCall_isRaisedToWholeCalls() {
+        long call = BreakEven.meanCall(year(NEVER));
+
+        assertThat(call).isEqualTo(28680);
+        assertThat(BreakEven.of(60000, call).calls()).contains(3);
+        assertThat(BreakEven.of(2 * call, call).calls()).contains(2);
+        assertThat(BreakEven.of(0, call).calls()).contains(0);
+        assertThat(BreakEven.of(-5, call).calls()).contains(0);
+        assertThat(BreakEven.of(60000, 0).calls()).isEmpty();
+        assertThat(BreakEven.of(-5, 0).calls()).contains(0);
+        assertThat(BreakEven.of(60000, call).quotient().text()).isEqualTo("60000 / 28680");
+    }
+
+    @Test
+    void minorUnits_thereAndBack_andRoundedOnce() {
+        assertThat(MinorUnits.of(usd("12.34"))).isEqualTo(1234);
+        assertThat(MinorUnits.amount(1234, USD)).isEqualTo(usd("12.34"));
+        assertThat(MinorUnits.expected(12.5)).isEqualTo(13);
+        assertThat(MinorUnits.expected(-12.5)).isEqualTo(-13);
+        assertThat(MinorUnits.expected(12.499999)).isEqualTo(12);
+        assertThatIllegalArgumentException().isThrownBy(() -> MinorUnits.of(usd("0.001")));
+    }
+
+    /**
+     * A year beside never cleaning: 404.756 - 121.089 - 600 = -316.33. Dearer by a tenth it is 60.00 less; calls at half or double
+     * the charge move it by half or all of 283.667; random faults cancel.
+     */
+    @Test
+    void sensitivity_widestFirst_movesAsFiguredByHand() {
+        Question question = new Question(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
+
+        Sensitivity found = Sensitivity.of(question,
+                List.of(new Sensitivity.Doubt(Assumption.RANDOM_FAULTS, 0.5, 2),
+                        new Sensitivity.Doubt(Assumption.PLANNED_PRICE, 0.9, 1.1),
+                        new Sensitivity.Doubt(Assumption.CALL_CHARGES, 0.5, 2),
+                        new Sensitivity.Doubt(Assumption.WATER_DIRT, 0.5, 2),
+                        new Sensitivity.Doubt(Assumption.MONTHS_RUN, 0.5, 1),
+                        new Sensitivity.Doubt(Assumption.CONDENSER_DIRT, 0.5, 2)));
+
+        assertThat(found.base().saved()).isEqualTo(-31633);
+        assertThat(found.swings()).extracting(swing -> swing.doubt().assumption()).containsExactly(
+                Assumption.CALL_CHARGES, Assumption.WATER_DIRT, Assumption.PLANNED_PRICE, Assumption.MONTHS_RUN,
+                Assumption.RANDOM_FAULTS, Assumption.CONDENSER_DIRT);
+        Sensitivity.Swing charges = found.swings().getFirst();
+        assertThat(charges.low().saved()).isEqualTo(-60000 + 14183);
+        assertThat(charges.high().saved()).isEqualTo(-60000 + 56733);
+        assertThat(charges.turns()).isFalse();
+        Sensitivity.Swing planned = found.swings().get(2);
+        assertThat(planned.width()).isEqualTo(12000);
+        assertThat(found.swings().get(4).width()).isZero();
+        assertThat(charges.high().chance()).isGreaterThan(charges.low().chance());
+    }
+
+    /** Choices that share a table share their random faults; an agreement whose calls are dearer or cheaper keeps the difference. */
+    @Test
+    void comparison_differentRandomCharges_keepsTheDifference() {
+        DirtClock never = new DirtClock(3, 1e6);
+        List<MachineRisk> machines = List.of(new MachineRisk(1, Optional.empty(), 0, never, 0));
+        Forecast list = Forecast.of(machines, choice(0, 20000, 30000), StopPolicy.RESETS, 12);
+        Forecast mixed = Forecast.of(machines, choice(0, 19000, 31000), StopPolicy.RESETS, 12);
+
+        // Kinds of half each: 10.00 less and 10.00 more come as Poisson numbers of mean 1/2; less often the first: Skellam.
+        double half = 0.5;
+        double none = Math.exp(-2 * half);
+        double tie = 0;
+        for (int n = 0; n < 20; n++) {
+            tie += none * Math.pow(half, 2 * n) / Math.pow(factorial(n), 2);
+        }
+        assertThat(mixed.chanceCheaperThan(list)).isEqualTo((1 - tie) / 2, within(1e-9));
+        assertThat(list.chanceCheaperThan(mixed)).isEqualTo((1 - tie) / 2, within(1e-9));
+    }
+
+    private static double factorial(int n) {
+        double product = 1;
+        for (int i = 2; i <= n; i++) {
+            product *= i;
+        }
+        return product;
+    }
+
+    private static Choice choice(long planned, long first, long second) {
+        List<CallKind> kinds = List.of(new CallKind(0.5, first), new CallKind(0.5, second));
+        return new Choice(planned, Care.NEVER, Care.NEVER,
+                new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds)));
+    }
+
+    /** Thirty machines over five years in single cents need a wider lattice, which says so and keeps mean and spread. */
+    @Test
+    void law_wideSums_stepIsStatedAndMomentsStay() {
+        List<MachineRisk> machines = java.util.Collections.nCopies(30,
+                new MachineRisk(0.5, Optional.of(CLOCK), 3, CLOCK, 7));
+        List<CallKind> kinds = List.of(new CallKind(0.5, 15001), new CallKind(0.5, 40250));
+        Forecast forecast = Forecast.of(machines, new Choice(0, Care.NEVER, Care.NEVER,
+                new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds))),
+                StopPolicy.RESETS, 60);
+        ChargeLaw law = forecast.charges();
+
+        assertThat(law.step()).isGreaterThan(1);
+        assertThat(law.step()).isLessThan(1000);
+        // Nearly normal: its quantiles lie where those of a normal law do, to a hundredth of the spread.
+        assertThat((law.quantile(0.5) - law.mean()) / law.deviation()).isEqualTo(0, within(0.02));
+        assertThat((law.quantile(0.9) - law.mean()) / law.deviation()).isEqualTo(1.2816, within(0.02));
+        assertThat((law.quantile(0.1) - law.mean()) / law.deviation()).isEqualTo(-1.2816, within(0.02));
+        assertThat(law.chanceOfAtMost(Long.MAX_VALUE / 4)).isEqualTo(1, within(1e-9));
+    }
+
+    /** By hand: 400.00 a year at 2 % more and 5 % interest: 400 (1 + 1.02/1.05 + half of (1.02/1.05)^2) = 977.31. */
+    @Test
+    void laterYears_planned_countedFromTheBeginningOfEach() {
+        PriceTerms terms = new PriceTerms(Percent.of("2"), Percent.of("5"));
+        Choice choice = new Choice(40000, Care.every(6), Care.every(6), TABLE);
+
+        assertThat(Forecast.of(ONE, choice, StopPolicy.RESETS, 30, terms).planned()).isEqualTo(97731);
+        assertThat(Forecast.of(ONE, choice, StopPolicy.RESETS, 30).planned()).isEqualTo(100000);
+    }
+
+    /** Equal rates cancel, whatever they are; and a year that a call falls into keeps the mean of the renewals. */
+    @Test
+    void laterYears_callResets_meanIsTheSumOfTheYears() {
+        PriceTerms terms = new PriceTerms(Percent.of("0"), Percent.of("10"));
+        Forecast discounted = Forecast.of(ONE, NEVER, StopPolicy.RESETS, 36, terms);
+        double[] until = {0, 0, 0, 0};
+        for (int year = 1; year <= 3; year++) {
+            until[year] = Forecast.of(ONE, NEVER, StopPolicy.RESETS, 12 * year).charges().mean();
+        }
+        double expected = 0;
+        for (int year = 0; year < 3; year++) {
+            expected += (until[year + 1] - until[year]) / Math.pow(1.1, year);
+        }
+
+        // Each charge is rounded to a cent.
+        assertThat(discounted.charges().mean()).isEqualTo(expected, within(3.0));
+        assertThat(new PriceTerms(Percent.of("4"), Percent.of("4")).isNone()).isTrue();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new PriceTerms(Percent.of("-51"), Percent.of("4")));
+    }
+
+    /** (60/3)^4 is 160 000 stops where a call takes no dirt away. */
+    @Test
+    void forecast_hundredsOfStops_isAMistake() {
+        List<MachineRisk> machines = List
+                .of(new MachineRisk(0.2, Optional.of(new DirtClock(4, 3)), 0, new DirtClock(4, 3), 0));
+
+        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 60, PriceTerms.NONE, Place.NOWHERE)
+                .problems()).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED, Code.NOT_ALLOWED);
+        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 0, PriceTerms.NONE, Place.NOWHERE)
+                .problems()).extracting(Problem::code).containsExactly(Code.OUT_OF_RANGE);
+        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESETS, 60, PriceTerms.NONE, Place.NOWHERE)
+                .orElseThrow().calls(Cause.WATER).mean()).isEqualTo(
+                        Forecast.of(machines, NEVER, StopPolicy.RESETS, 60).calls(Cause.CONDENSER).mean());
+        assertThat(Forecast.checked(machines, AGREEMENT, StopPolicy.RESTARTS, 12, PriceTerms.NONE, Place.NOWHERE)
+                .orElseThrow().calls(Cause.WATER).mean()).isEqualTo(2 * Math.pow(6 / 3.0, 4), within(1e-9));
+    }
+
+    @Test
+    void calls_enteredWrong_allIsReported() {
+        Place place = new Place("calls.yaml", 3, "calls");
+        Map<Cause, List<EnteredKind>> entered = new EnumMap<>(Cause.class);
+        entered.put(Cause.RANDOM, List.of(new EnteredKind(0, 15000, place), new EnteredKind(1, -1, place)));
+        entered.put(Cause.WATER, List.of(new EnteredKind(0.5, 15000, place), new EnteredKind(0.4, 15000, place)));
+
+        List<Problem> problems = CallTable.of(entered, place).problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly(Code.OUT_OF_RANGE, Code.OUT_OF_RANGE,
+                Code.MISSING, Code.NOT_ALLOWED);
+        assertThat(problems).extracting(Problem::text).allMatch(text -> text.startsWith("calls.yaml:3: calls: "));
+        entered.replaceAll((cause, kinds) -> List.of(new EnteredKind(1, 15000, place)));
+        entered.put(Cause.CONDENSER, List.of(new EnteredKind(0.25, 15000, place), new EnteredKind(0.75, 0, place)));
+        assertThat(CallTable.of(entered, place).orElseThrow().of(Cause.CONDENSER))
+                .containsExactly(new CallKind(0.25, 15000), new CallKind(0.75, 0));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.1, 0, 0, 1", "51, 0, 0, 1", "0.2, -1, 601, 2", "NaN, 0, 0, 1", "0.2, 3, 40, 0"})
+    void machine_enteredWrong_allIsReported(double random, double brushed, double cleaned, int problems) {
+        assertThat(MachineRisk.of(random, Optional.of(CLOCK), brushed, CLOCK, cleaned, Place.NOWHERE).problems())
+                .hasSize(problems).allMatch(problem -> problem.code() == Code.OUT_OF_RANGE);
+    }
+
+    /** Nobody has clocks that strike on a day, or machines that stop each month; nor prices below nothing. */
+    @Test
+    void clockAndChoice_absurd_sayWhy() {
+        assertThat(DirtClock.ofChances(0.0001, 0.9999, Place.NOWHERE).problems()).extracting(Problem::code)
+                .containsExactly(Code.OUT_OF_RANGE);
+        assertThat(DirtClock.ofChances(0.9999, 0.99999999, Place.NOWHERE).problems()).extracting(Problem::code)
+                .containsExactly(Code.OUT_OF_RANGE);
+        assertThat(Choice.of(-1, Care.NEVER, Care.NEVER, TABLE, Place.NOWHERE).problems()).hasSize(1);
+        assertThat(Choice.of(1, Care.NEVER, Care.NEVER, TABLE, Place.NOWHERE).orElseThrow().planned()).isEqualTo(1);
+        assertThatIllegalArgumentException().isThrownBy(() -> year(new Choice(0, new Care(0, 1), Care.NEVER, TABLE)));
+        assertThatIllegalArgumentException().isThrownBy(() -> Forecast.of(ONE, NEVER, StopPolicy.RESETS, 121));
+        assertThatIllegalArgumentException().isThrownBy(() -> new CallTable(
+                Map.of(Cause.RANDOM, List.of(new CallKind(0.5, 1)), Cause.CONDENSER, KINDS, Cause.WATER, KINDS)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Sensitivity.Doubt(Assumption.WATER_DIRT, 2, 1));
+        assertThat(new BigDecimal("50")).isEqualByComparingTo(PlainRange.STEP);
+    }
+}

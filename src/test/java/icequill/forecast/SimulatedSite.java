@@ -1,0 +1,167 @@
+package icequill.forecast;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.DoubleSupplier;
+
+/**
+ * Years of a site drawn by chance, as a second opinion on what is computed. It walks through each side's months one stop after another
+ * and shares nothing with the program but the input.
+ */
+final class SimulatedSite {
+
+    private static final double SHORT = 1e-9;
+
+    private final Random random;
+    private final List<MachineRisk> machines;
+    private final StopPolicy policy;
+    private final double months;
+
+    /** One drawn horizon: calls and charges of two choices that share their random faults. */
+    record Draw(int calls, long charges, long otherTotal, long ownTotal) {}
+
+    SimulatedSite(Random random, List<MachineRisk> machines, StopPolicy policy, double months) {
+        this.random = random;
+        this.machines = machines;
+        this.policy = policy;
+        this.months = months;
+    }
+
+    /** A site drawn by chance: one to four machines, ages up to 18 months, some with worn cleanings, some cooled by water. */
+    static List<MachineRisk> machines(Random random, StopPolicy policy) {
+        List<MachineRisk> machines = new ArrayList<>();
+        int number = 1 + random.nextInt(4);
+        for (int i = 0; i < number; i++) {
+            machines.add(new MachineRisk(0.8 * random.nextDouble(),
+                    random.nextInt(4) == 0 ? Optional.empty() : Optional.of(clock(random, policy)),
+                    18 * random.nextDouble(), clock(random, policy),
+                    random.nextBoolean() ? 0 : 18 * random.nextDouble()));
+        }
+        return machines;
+    }
+
+    /** Where nothing but cleanings takes dirt away, steep clocks would stop hundreds of times in five years. */
+    private static DirtClock clock(Random random, StopPolicy policy) {
+        return policy == StopPolicy.RESETS
+                ? new DirtClock(1.3 + 2.7 * random.nextDouble(), 8 + 22 * random.nextDouble())
+                : new DirtClock(1.3 + random.nextDouble(), 14 + 22 * random.nextDouble());
+    }
+
+    /** Never, or every so many months, which need not divide a year. */
+    static Care care(Random random) {
+        double[] intervals = {Double.POSITIVE_INFINITY, 1.5, 3, 4, 5, 6, 7, 12, 18};
+        double every = intervals[random.nextInt(intervals.length)];
+        return Double.isInfinite(every) ? Care.NEVER : new Care(every, random.nextInt(3) == 0 ? 0.6 : 1);
+    }
+
+    /** Two or three kinds of charges in cents for each cause. */
+    static CallTable table(Random random) {
+        return new CallTable(Map.of(Cause.RANDOM, kinds(random), Cause.CONDENSER, kinds(random), Cause.WATER,
+                kinds(random)));
+    }
+
+    private static List<CallKind> kinds(Random random) {
+        double first = 0.2 + 0.5 * random.nextDouble();
+        return List.of(new CallKind(first, 15000 + random.nextInt(5000)),
+                new CallKind(1 - first, 25000 + 2 * random.nextInt(15000)));
+    }
+
+    /** Calls up to a month that each come some time after the one before. */
+    static int renewals(DoubleSupplier life, double until) {
+        int stops = 0;
+        double at = life.getAsDouble();
+        while (at < until) {
+            stops++;
+            at += life.getAsDouble();
+        }
+        return stops;
+    }
+
+    Draw draw(Choice own, Choice other) {
+        long ownRandom = 0;
+        long otherRandom = 0;
+        int faults = 0;
+        for (MachineRisk machine : machines) {
+            double gap = 12 / machine.randomAYear();
+            int calls = renewals(() -> -gap * Math.log(1 - random.nextDouble()), months);
+            for (int i = 0; i < calls; i++) {
+                int kind = kind(own.calls().of(Cause.RANDOM));
+                ownRandom += own.calls().of(Cause.RANDOM).get(kind).charge();
+                otherRandom += other.calls().of(Cause.RANDOM).get(kind).charge();
+            }
+            faults += calls;
+        }
+        long[] ownDirt = dirt(own);
+        long[] otherDirt = dirt(other);
+        long years = Math.round(months / 12);
+        return new Draw(faults + (int) ownDirt[0], ownRandom + ownDirt[1],
+                otherRandom + otherDirt[1] + years * other.planned(), ownRandom + ownDirt[1] + years * own.planned());
+    }
+
+    /** Calls and charges of the dirt of all machines. */
+    private long[] dirt(Choice choice) {
+        long calls = 0;
+        long charges = 0;
+        for (MachineRisk machine : machines) {
+            int water = stops(machine.water(), machine.monthsSinceCleaned(), choice.water());
+            int condenser = machine.condenser()
+                    .map(clock -> stops(clock, machine.monthsSinceBrushed(), choice.condenser())).orElse(0);
+            calls += water + condenser;
+            charges += charges(choice.calls().of(Cause.WATER), water)
+                    + charges(choice.calls().of(Cause.CONDENSER), condenser);
+        }
+        return new long[]{calls, charges};
+    }
+
+    private long charges(List<CallKind> kinds, int calls) {
+        long sum = 0;
+        for (int i = 0; i < calls; i++) {
+            sum += kinds.get(kind(kinds)).charge();
+        }
+        return sum;
+    }
+
+    private int kind(List<CallKind> kinds) {
+        double left = random.nextDouble();
+        int kind = 0;
+        while (kind < kinds.size() - 1 && left >= kinds.get(kind).share()) {
+            left -= kinds.get(kind).share();
+            kind++;
+        }
+        return kind;
+    }
+
+    private int stops(DirtClock clock, double age, Care care) {
+        boolean never = Double.isInfinite(care.months());
+        double clean = never ? age : (1 - care.restores()) * age;
+        double at = 0;
+        int stops = 0;
+        while (months - at > SHORT) {
+            double end = Math.min(months, at + (never ? months : care.months()));
+            stops += stops(clock, clean, end - at);
+            clean = (1 - care.restores()) * care.months();
+            at = end;
+        }
+        return stops;
+    }
+
+    /** Within one interval: the next stop comes when the hazard since the last has grown by an exponential number. */
+    private int stops(DirtClock clock, double age, double length) {
+        int stops = 0;
+        double left = length;
+        double run = age;
+        while (true) {
+            double hazard = Math.pow(run / clock.scale(), clock.shape()) - Math.log(1 - random.nextDouble());
+            double life = clock.scale() * Math.pow(hazard, 1 / clock.shape()) - run;
+            if (life >= left) {
+                return stops;
+            }
+            stops++;
+            left -= life;
+            run = policy == StopPolicy.RESETS ? 0 : run + life;
+        }
+    }
+}
