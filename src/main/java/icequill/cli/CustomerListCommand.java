@@ -17,6 +17,6 @@ final class CustomerListCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return list(office().customers(text));
+        return list(lists().customers(text));
     }
 }

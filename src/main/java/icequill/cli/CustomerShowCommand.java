@@ -17,6 +17,6 @@ final class CustomerShowCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return showEntry(office().showCustomer(id));
+        return showEntry(lists().customer(id));
     }
 }

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import icequill.office.EntrySheet;
 import icequill.office.Listing;
+import icequill.office.RegisterLists;
 import icequill.office.RegisterOffice;
 import icequill.problem.Checked;
 import java.time.Clock;
@@ -15,6 +16,10 @@ abstract class EntryCommand extends BookCommand {
 
     final RegisterOffice office() {
         return RegisterOffice.of(folder(), clock());
+    }
+
+    final RegisterLists lists() {
+        return RegisterLists.of(folder(), clock());
     }
 
     final int stored(Checked<EntrySheet> entry) {

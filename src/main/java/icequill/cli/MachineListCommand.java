@@ -17,6 +17,6 @@ final class MachineListCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return list(office().machines(text));
+        return list(lists().machines(text));
     }
 }

@@ -20,6 +20,6 @@ final class MachineShowCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return showEntry(office().showMachine(site, id));
+        return showEntry(lists().machine(site, id));
     }
 }

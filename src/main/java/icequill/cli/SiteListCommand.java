@@ -17,6 +17,6 @@ final class SiteListCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return list(office().sites(text));
+        return list(lists().sites(text));
     }
 }

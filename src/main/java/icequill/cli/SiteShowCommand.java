@@ -17,6 +17,6 @@ final class SiteShowCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return showEntry(office().showSite(id));
+        return showEntry(lists().site(id));
     }
 }

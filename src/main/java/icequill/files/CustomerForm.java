@@ -33,7 +33,9 @@ public final class CustomerForm {
         }
         customer.accepted().ifPresent(accepted -> form.put("accepted",
                 Map.of("date", accepted.date().toString(), "paper", accepted.paper())));
-        form.put("billTo", customer.billTo().entries().stream().map(CustomerForm::dated).toList());
+        if (!customer.billTo().entries().isEmpty()) {
+            form.put("billTo", customer.billTo().entries().stream().map(CustomerForm::dated).toList());
+        }
         return form;
     }
 

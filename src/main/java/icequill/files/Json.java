@@ -36,7 +36,7 @@ public final class Json {
      * @param lists by key; each gives its values to whom it is given
      */
     public static void stream(OutputStream out, Map<String, Consumer<Consumer<Object>>> lists) {
-        try (JsonGenerator json = COMPACT.createGenerator(out)) {
+        try (JsonGenerator json = COMPACT.writer().without(StreamWriteFeature.AUTO_CLOSE_TARGET).createGenerator(out)) {
             json.writeStartObject();
             lists.forEach((key, values) -> {
                 json.writeName(key);

@@ -53,7 +53,7 @@ public final class StoredForms {
     Optional<Site> site(String id, SiteSource.Stored stored) {
         Tree.Branch tree = whole(siteTree(id, stored.data()), stored.machines().stream()
                 .map(machine -> tree(machine, "the book's machine at " + id)).toList());
-        return checked(tree, "", Set.of(CUSTOMER_KEY)).read(id, stored.customer());
+        return checked(tree).read(id, stored.customer());
     }
 
     /**
@@ -74,7 +74,7 @@ public final class StoredForms {
         machines.forEach(given -> all.put(given.id(), machine(given, Optional.ofNullable(all.get(given.id())))));
         Tree.Branch tree = whole(site, all.values().stream().toList());
         int found = problems.list().size();
-        Optional<Site> read = checked(tree, "", Set.of(CUSTOMER_KEY)).read(id, customer.orElse(SiteReader.UNKNOWN));
+        Optional<Site> read = checked(tree).read(id, customer.orElse(SiteReader.UNKNOWN));
         return read.filter(sound -> problems.list().size() == found && customer.isPresent())
                 .map(sound -> whole(sound, tree));
     }
@@ -167,9 +167,9 @@ public final class StoredForms {
         return new Tree.Branch(entries, tree.keys(), tree.place());
     }
 
-    private SiteReader checked(Tree.Branch tree, String key, Set<String> without) {
+    private SiteReader checked(Tree.Branch tree) {
         note.accept(tree);
-        problems.addAll(SchemaCheck.check(tree, SITE, key, without));
+        problems.addAll(SchemaCheck.check(tree, SITE, "", Set.of(CUSTOMER_KEY, MACHINES_KEY)));
         return new SiteReader(new Fields(tree, problems));
     }
 
@@ -187,8 +187,10 @@ public final class StoredForms {
         Map<String, Tree> entries = new LinkedHashMap<>();
         entries.put("format", Tree.Leaf.of("1", Tree.Leaf.Kind.NUMBER, site.place()));
         entries.putAll(site.entries());
-        entries.put(MACHINES_KEY, new Tree.Row(machines.stream().map(machine -> (Tree) machine).toList(),
-                site.place()));
+        // A site of the book may come before its machines.
+        if (!machines.isEmpty()) {
+            entries.put(MACHINES_KEY, new Tree.Row(List.copyOf(machines), site.place()));
+        }
         return new Tree.Branch(entries, site.keys(), site.place());
     }
 }

@@ -134,8 +134,9 @@ record ImportPlan(List<CustomerEntry> customers, List<PlannedSite> sites) {
             Optional<StoredForms.Whole> whole = shop.forms().site(id, payer.flatMap(this::customer),
                     row.map(found -> ImportLists.values(found, Column.SITE)).orElse(Map.of()), place,
                     old.map(SiteEntry::data), before.machines().getOrDefault(id, Map.of()), machines);
-            whole.flatMap(found -> RegisterOffice.taxPlace(shop, found,
-                    row.map(cells -> cells.place("taxPlace")).orElse(place), today)).ifPresent(problems::add);
+            row.ifPresent(cells -> cells.cell("taxPlace").flatMap(
+                    named -> RegisterOffice.taxPlace(shop, named, cells.place("taxPlace"), today))
+                    .ifPresent(problems::add));
             return payer.flatMap(customer -> whole.map(found -> new PlannedSite(customer, found)));
         }
 

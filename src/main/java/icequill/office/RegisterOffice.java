@@ -97,7 +97,7 @@ public final class RegisterOffice {
                         machines(open, wish.id()), List.of());
     }
 
-    private static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
+    static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
         if (id.isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
                     "--customer with a customer of the book"));
@@ -127,57 +127,10 @@ public final class RegisterOffice {
         }));
     }
 
-    private static Checked<SiteEntry> found(Reading open, String site) {
+    static Checked<SiteEntry> found(Reading open, String site) {
         return EntryRows.find(open.entries().site(site)).map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(Unknown.name("site", site,
                         open.entries().sites().stream().map(SiteEntry::id).toList(), "see: icequill site list")));
-    }
-
-    public Checked<EntrySheet> showCustomer(String id) {
-        return book.read(open -> payer(open, Optional.of(id)).map(entry -> {
-            Map<String, Object> values = new LinkedHashMap<>(Export.customer(entry));
-            values.put("sites", open.entries().sitesOf(id).stream().map(SiteEntry::id).toList());
-            return new EntrySheet("customer", id, values);
-        }));
-    }
-
-    public Checked<EntrySheet> showSite(String id) {
-        return book.read(open -> found(open, id).map(entry -> sheet(open, entry)));
-    }
-
-    public Checked<EntrySheet> showMachine(String site, String id) {
-        return book.read(open -> found(open, site).then(entry -> EntryRows.find(open.entries().machine(site, id))
-                .map(machine -> Checked.sound(new EntrySheet("machine", id, Export.machine(machine))))
-                .orElseGet(() -> Checked.faulty(Unknown.name("machine at " + site, id, machines(open, site).keySet(),
-                        "see: icequill machine list " + site)))));
-    }
-
-    /** The customers that have a text somewhere; all for no letters. */
-    public Checked<Listing> customers(String text) {
-        return book.read(open -> Checked.sound(new Listing("customers", List.of("id", "name", "account", "sites"),
-                open.entries().customers().stream()
-                        .map(entry -> List.of(entry.id(), entry.customer().name(), entry.parent().orElse(""),
-                                String.join(" ", open.entries().sitesOf(entry.id()).stream().map(SiteEntry::id)
-                                        .toList())))
-                        .toList())
-                .with(text)));
-    }
-
-    /** The sites that have a text somewhere; all for no letters. */
-    public Checked<Listing> sites(String text) {
-        return book.read(open -> Checked.sound(new Listing("sites",
-                List.of("id", "name", "store", "customer", "city"),
-                open.entries().sites().stream().map(entry -> List.of(entry.id(), entry.name(),
-                        entry.storeNumber().orElse(""), entry.customer(), entry.address().city())).toList())
-                .with(text)));
-    }
-
-    /** The machines that have a text somewhere; all for no letters. */
-    public Checked<Listing> machines(String text) {
-        return book.read(open -> Checked.sound(new Listing("machines", List.of("site", "id", "model", "serial"),
-                open.entries().machines().stream().map(entry -> List.of(entry.site(), entry.id(), entry.model(),
-                        entry.serial().orElse(""))).toList())
-                .with(text)));
     }
 
     /** Blanks what is personal about a customer, as far as it need not be kept. */
@@ -187,13 +140,13 @@ public final class RegisterOffice {
                         entry -> new Forgetting(folder, book.settings(), open).forget(entry, LocalDate.now(clock)))));
     }
 
-    private static Map<String, String> machines(Reading open, String site) {
+    static Map<String, String> machines(Reading open, String site) {
         Map<String, String> machines = new LinkedHashMap<>();
         open.entries().machinesOf(site).forEach(machine -> machines.put(machine.id(), machine.data()));
         return machines;
     }
 
-    private static EntrySheet sheet(Reading open, SiteEntry entry) {
+    static EntrySheet sheet(Reading open, SiteEntry entry) {
         Map<String, Object> values = new LinkedHashMap<>(Export.site(entry));
         values.put("machines", open.entries().machinesOf(entry.id()).stream().map(MachineEntry::id).toList());
         return new EntrySheet("site", entry.id(), values);
@@ -201,17 +154,15 @@ public final class RegisterOffice {
 
     private Checked<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
         Problems problems = new Problems();
-        read.ifPresent(whole -> taxPlace(shop, whole, new Place("", 0, "taxPlace"), LocalDate.now(clock))
-                .ifPresent(problems::add));
+        read.flatMap(whole -> whole.site().taxPlace()).flatMap(
+                place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), LocalDate.now(clock)))
+                .ifPresent(problems::add);
         return VisitInHand.report(shop, problems).or(read::orElseThrow);
     }
 
-    /** A problem when a site names a tax place that the rates do not know. */
-    static Optional<Problem> taxPlace(ShopFolder shop, StoredForms.Whole whole, Place place, LocalDate day) {
-        return whole.site().taxPlace().isEmpty()
-                ? Optional.empty()
-                : shop.taxes().flatMap(rules -> rules.at(day, whole.site().taxPlace(), place).problems().stream()
-                        .findFirst());
+    /** A problem when the rates do not know a tax place. */
+    static Optional<Problem> taxPlace(ShopFolder shop, String id, Place asked, LocalDate day) {
+        return shop.taxes().flatMap(rules -> rules.at(day, Optional.of(id), asked).problems().stream().findFirst());
     }
 
     /** A site's file comes before what the book has, so that changing that would change nothing. */

@@ -6,6 +6,8 @@ import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.Served;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.files.ShopFolder;
 import icequill.ledger.CustomerEntry;
 import icequill.ledger.Reading;
@@ -21,7 +23,9 @@ import icequill.work.Order;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * An invoice that is issued in the place of one with a wrong addressee or purchase order: the same work, amounts and taxes.
@@ -30,6 +34,8 @@ import java.util.Optional;
  * @param purchaseOrder empty to leave it
  */
 record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> payer, Optional<String> purchaseOrder) {
+
+    private static final String REPLACES = "remark.replaces";
 
     /** Who is billed, and the shop's number in his books. */
     record Payer(BillTo billTo, Optional<String> vendorNumber) {}
@@ -80,12 +86,21 @@ record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> pa
         Optional<String> vendorNumber = payer.map(Payer::vendorNumber).orElse(original.vendorNumber());
         return switch (original) {
         case Invoice old -> new Invoice(Optional.of(number), date, due, old.shop(), old.language(), old.size(), billTo,
-                vendorNumber, attended(old.attended()), old.machines(), old.lines(), old.totals(), old.remarks());
+                vendorNumber, attended(old.attended()), old.machines(), old.lines(), old.totals(),
+                remarks(old.remarks()));
         case InstallmentInvoice old -> new InstallmentInvoice(Optional.of(number), date, due, old.shop(),
                 old.language(), old.size(), billTo, vendorNumber, old.agreement(), old.plan(), old.payment(),
-                old.payments(), served(old.served()), old.lines(), old.totals(), old.remarks());
+                old.payments(), served(old.served()), old.lines(), old.totals(), remarks(old.remarks()));
         case CreditNote none -> throw new IllegalStateException("no invoice: " + none.number());
         };
+    }
+
+    /** The remarks, and which invoice the customer can lay aside. */
+    private List<Phrase> remarks(List<Phrase> old) {
+        Phrase instead = Phrase.of(REPLACES, new Fact.Text(original.number().orElseThrow()),
+                new Fact.Day(original.date()));
+        return Stream.concat(old.stream().filter(phrase -> !phrase.key().equals(REPLACES)), Stream.of(instead))
+                .toList();
     }
 
     private Attended attended(Attended old) {

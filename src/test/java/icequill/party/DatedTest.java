@@ -46,6 +46,32 @@ class DatedTest {
                 "autumn.yaml");
     }
 
+    @ParameterizedTest(name = "from {0}")
+    @CsvSource({"2026-05-01, old, other, other", "2026-07-01, old, other, other", "2026-01-01, other, other, other"})
+    void from_aDay_whatHeldEndsAndWhatWasToComeIsLeftOut(LocalDate day, String april, String may, String next) {
+        Timeline<String> timeline = Timeline
+                .of(List.of(entry("old", "2026-01-01", "2026-07-01"), entry("new", "2026-07-01", null))).orElseThrow()
+                .from(day, "other", Place.NOWHERE);
+
+        assertThat(timeline.at(LocalDate.of(2026, 4, 30))).contains(april);
+        assertThat(timeline.at(day)).contains(may);
+        assertThat(timeline.at(LocalDate.of(2027, 1, 1))).contains(next);
+    }
+
+    @Test
+    void corrected_aDay_onlyThatEntryChanges() {
+        Timeline<String> timeline = Timeline
+                .of(List.of(entry("old", "2026-01-01", "2026-07-01"), entry("new", "2026-07-01", null))).orElseThrow();
+
+        Timeline<String> before = timeline.corrected(LocalDate.of(2026, 6, 30), "right");
+        Timeline<String> none = timeline.corrected(LocalDate.of(2025, 1, 1), "right");
+
+        assertThat(before.entries()).extracting(Timeline.Entry::value).containsExactly("right", "new");
+        assertThat(none.entries()).extracting(Timeline.Entry::value).containsExactly("old", "right");
+        assertThat(new Timeline<String>(List.of()).corrected(LocalDate.of(2025, 1, 1), "right")
+                .at(LocalDate.of(1999, 1, 1))).contains("right");
+    }
+
     @Test
     void period_empty_refused() {
         LocalDate day = LocalDate.of(2026, 1, 1);
