@@ -97,7 +97,7 @@ svg { display: inline-block; }
 .alarms .at { width: 12%; }
 .alarms .machine { width: 20%; }
 .alarms .next { width: 21%; }
-.alarms .who { width: 8%; }
+.alarms .person { width: 8%; }
 .steps .turn { font-size: 7.8pt; white-space: nowrap; }
 
 .steps { -fs-table-paginate: paginate; margin-top: 1mm; }
@@ -150,6 +150,30 @@ svg { display: inline-block; }
 .sign { margin-top: 12mm; page-break-inside: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }
+/* What to expect, on one page: it is handed over, not sent in a window envelope. */
+.compact .head { height: 20mm; }
+.compact .address { height: 16mm; }
+.outlook { font-size: 8.7pt; line-height: 1.22; }
+.outlook h2 { margin: 2mm 0 0.4mm 0; }
+.outlook .small { font-size: 7.4pt; line-height: 1.2; }
+.answer { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1.6mm 0; margin-top: 2mm; }
+.answer .strong { font-size: 11pt; line-height: 1.2; margin-bottom: 0.8mm; }
+.legend { width: 100%; margin-bottom: 0.8mm; }
+.legend td { vertical-align: middle; font-size: 7.8pt; color: #444444; }
+.legend .kind { width: 6mm; }
+.legend .means { width: 21mm; }
+.ways tr { page-break-inside: avoid; }
+.ways thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.5mm 0; color: #444444; font-size: 7.8pt; vertical-align: bottom; }
+.ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.9mm 0; }
+.ways .way { width: 19%; padding-right: 2mm; }
+.ways .sites { width: 27%; }
+.ways .calls { width: 9%; }
+.ways .value { text-align: right; padding-left: 2mm; }
+.ways .span { width: 19%; text-align: right; padding-left: 2mm; }
+.besides th { width: 22%; }
+.inputs .column { width: 50%; padding-right: 4mm; }
+.inputs ul { margin: 0; padding-left: 4mm; }
+.who { font-style: italic; }
 
 @media screen {
   body { max-width: 176mm; margin: 12mm auto; padding: 0 5mm; }

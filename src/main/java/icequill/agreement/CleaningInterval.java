@@ -35,7 +35,7 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
     public static CleaningInterval of(SiteKind kind, Conditions conditions, IntervalRules rules) {
         int months = MOST;
         List<Phrase> reasons = new ArrayList<>(List.of(Phrase.of("reason.interval-usual", months(MOST))));
-        if (hasYeast(kind)) {
+        if (kind.hasYeast()) {
             months = MOST_WITH_YEAST;
             reasons.add(Phrase.of("reason.interval-yeast-kind", word(kind), months(MOST_WITH_YEAST)));
         } else if (conditions.air().contains(Air.YEAST)) {
@@ -51,14 +51,6 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
         months = Math.max(1, months - shorter);
         reasons.add(Phrase.of("reason.interval-recommended"));
         return new CleaningInterval(months, reasons);
-    }
-
-    /** What flour, dough, beer and its foam give off feeds slime. Common practice. */
-    private static boolean hasYeast(SiteKind kind) {
-        return switch (kind) {
-        case BAKERY, PIZZA, BREWERY, TAPROOM -> true;
-        case BAR, RESTAURANT, HOTEL, CLINIC, SEAFOOD, SHOP, OFFICE, OTHER -> false;
-        };
     }
 
     private static int shorter(Conditions conditions, IntervalRules rules, List<Phrase> reasons) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
 
@@ -55,12 +56,17 @@ public record Tier(String id, Wording name, List<Slot> slots, List<Wording> excl
 
     /** The most months from one full cleaning to the next, year after year; empty when there is none. */
     public Optional<Integer> monthsBetweenFullCleans() {
-        List<Integer> full = IntStream.range(0, slots.size()).filter(i -> slots.get(i).scope().isFullClean()).boxed()
+        return monthsBetween(Scope::isFullClean);
+    }
+
+    /** The most months from one visit whose scope is so to the next, year after year; empty when there is none. */
+    public Optional<Integer> monthsBetween(Predicate<Scope> so) {
+        List<Integer> found = IntStream.range(0, slots.size()).filter(i -> so.test(slots.get(i).scope())).boxed()
                 .toList();
-        return IntStream.range(0, full.size())
-                .mapToObj(i -> i + 1 < full.size()
-                        ? full.get(i + 1) - full.get(i)
-                        : full.getFirst() + slots.size() - full.get(i))
+        return IntStream.range(0, found.size())
+                .mapToObj(i -> i + 1 < found.size()
+                        ? found.get(i + 1) - found.get(i)
+                        : found.getFirst() + slots.size() - found.get(i))
                 .max(Integer::compare).map(gap -> gap * months());
     }
 

@@ -1,24 +1,52 @@
 package icequill.cli;
 
+import icequill.office.Compared;
+import icequill.office.JsonText;
+import icequill.office.LookAhead;
 import icequill.office.Office;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
-/** Writes a comparison of plans with calls. */
-@Command(name = "compare", mixinStandardHelpOptions = true, description = "Writes what a year of each plan costs beside a number of calls, from a request for a maintenance quote that tells of calls, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+/** Writes a comparison of all ways of having machines looked after. */
+@Command(name = "compare", mixinStandardHelpOptions = true, description = "Writes what to expect of paying per call, of cleanings booked singly and of each plan, from a request for a maintenance quote, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill compare quotes/crumb-lane-plan.yaml",
-        "  icequill compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --lang es --html"})
+        "  icequill compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --lang es --html",
+        "  icequill compare quotes/crumb-lane-plan.yaml --years 5 --interval 4 --json"})
 final class CompareCommand extends PaperCommand {
+
+    @Option(names = "--years", paramLabel = "N", description = "Look ahead so many years, from 1 to 10. Default: as pricing/ says.")
+    private @Nullable Integer years;
+
+    @Option(names = "--interval", paramLabel = "K", description = "Also compare full cleanings every K months, each ordered by itself.")
+    private @Nullable Integer interval;
 
     CompareCommand(Clock clock) {
         super(clock);
     }
 
     @Override
+    public Integer call() {
+        return printout().json() ? json() : super.call();
+    }
+
+    private int json() {
+        return printout().show(compared(office(), from(), wish()),
+                compared -> printout().out().println(JsonText.of(compared.json())));
+    }
+
+    @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.plans().compare(from, wish);
+        return compared(office, from, wish).map(Compared::paper);
+    }
+
+    private Checked<Compared> compared(Office office, Path from, Office.Wish wish) {
+        return office.plans().compare(from, wish,
+                new LookAhead(Optional.ofNullable(years), Optional.ofNullable(interval)));
     }
 }

@@ -50,7 +50,7 @@ final class PlanCommand implements Callable<Integer> {
                 sheet -> print(sheet, printout));
     }
 
-    private static void print(PlanSheet sheet, Printout printout) {
+    private void print(PlanSheet sheet, Printout printout) {
         if (printout.json()) {
             printout.out().println(sheet.json());
             return;
@@ -60,5 +60,8 @@ final class PlanCommand implements Callable<Integer> {
         printout.out().println(Table.of(sheet.head(), sheet.rows(), TEXT_COLUMNS));
         printout.out().println();
         sheet.notes().forEach(printout.out()::println);
+        if (alarms != null) {
+            printout.out().println("Wrote the alarms to " + alarms);
+        }
     }
 }

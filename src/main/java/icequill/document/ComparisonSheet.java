@@ -16,15 +16,17 @@ import javax.money.MonetaryAmount;
 /**
  * What a year of each plan costs beside a number of calls, all before tax.
  *
- * @param call a typical call, line by line, at list
+ * @param call a typical call, line by line, at list; empty for the mean of those that are expected when nobody cleans
  * @param callPrice what it comes to
  * @param lastYear calls in the last twelve months; empty when nobody counted
  * @param sums what one call, two calls and so on come to
  * @param reasons what the comparison leaves out
+ * @param outlook what to expect of each way; empty where the shop does not say by what to forecast
  */
 public record ComparisonSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
         Where where, List<Machine> machines, Band band, List<CallLine> call, MonetaryAmount callPrice,
-        Optional<Integer> lastYear, List<Plan> plans, List<Sum> sums, List<Phrase> reasons) implements Paper {
+        Optional<Integer> lastYear, List<Plan> plans, List<Sum> sums, List<Phrase> reasons,
+        Optional<Outlook> outlook) implements Paper {
 
     /** A part of a typical call. */
     public record CallLine(Phrase text, MonetaryAmount net, Explanation how) {}

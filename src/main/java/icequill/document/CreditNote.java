@@ -16,17 +16,19 @@ import java.util.Optional;
  * @param original the invoice it corrects
  * @param reason as the office wrote it
  * @param lines of the original that are credited
+ * @param numbers of these lines as the original counts them, from 1
  * @param remarks about taxes and terms
  */
 public record CreditNote(Optional<String> number, LocalDate date, Original original, String reason, Shop shop,
         Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Served served,
-        List<InvoiceLine> lines, Totals totals, List<Phrase> remarks) implements Bill {
+        List<InvoiceLine> lines, List<Integer> numbers, Totals totals, List<Phrase> remarks) implements Bill {
 
     /** The invoice that a credit note corrects. */
     public record Original(String number, LocalDate date) {}
 
     public CreditNote {
         lines = List.copyOf(lines);
+        numbers = List.copyOf(numbers);
         remarks = List.copyOf(remarks);
     }
 

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -26,6 +27,8 @@ public final class PaperJson {
     private static final int FORMAT = 1;
 
     private static final JsonMapper MAPPER = mapper();
+
+    private static final ObjectWriter COMPACT = MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT);
 
     /** The file around a paper. */
     private record Envelope(int format, Paper paper) {}
@@ -42,8 +45,13 @@ public final class PaperJson {
         return MAPPER.writeValueAsString(new Envelope(FORMAT, paper)) + "\n";
     }
 
+    /** The same on one line, to be stored. */
+    public static String compact(Paper paper) {
+        return COMPACT.writeValueAsString(new Envelope(FORMAT, paper));
+    }
+
     /**
-     * The paper that {@link #write} wrote, or a problem when the text is anything else.
+     * The paper that {@link #write} or {@link #compact} wrote, or a problem when the text is anything else.
      *
      * @param name of the file, for a problem's place
      */

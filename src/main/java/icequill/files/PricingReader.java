@@ -11,6 +11,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Adjustments;
+import icequill.rates.ForecastRates;
 import icequill.rates.LaborRates;
 import icequill.rates.Material;
 import icequill.rates.RateSchedule;
@@ -32,10 +33,12 @@ import javax.money.CurrencyUnit;
 final class PricingReader {
 
     private static final String FOLDER = "pricing";
-    private static final List<String> KINDS = List.of("labor", "service-call", "materials", "tasks", "adjustments",
+    private static final List<String> NEEDED = List.of("labor", "service-call", "materials", "tasks", "adjustments",
             "tiers", "notices", "taxes");
     /** Without it, energy is told from nameplates alone. */
     private static final String ENERGY = "energy";
+    private static final String FORECAST = "forecast";
+    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY)).toList();
 
     private final CurrencyUnit currency;
     private final Problems problems;
@@ -47,15 +50,19 @@ final class PricingReader {
     private final List<Timeline.Entry<Plans>> plans = new ArrayList<>();
     private final List<Timeline.Entry<List<NoticeRule>>> notices = new ArrayList<>();
     private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
+    private final List<Timeline.Entry<ForecastRates>> forecasts = new ArrayList<>();
 
     PricingReader(CurrencyUnit currency, Problems problems) {
         this.currency = currency;
         this.problems = problems;
     }
 
-    /** What pricing/ says; empty where a kind that is needed could not be read at all. */
+    /**
+     * What pricing/ says; empty where a kind that is needed could not be read at all. A shop need neither forecast nor have limits
+     * of energy.
+     */
     record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices,
-            EnergyLimits energy) {}
+            EnergyLimits energy, Timeline<ForecastRates> forecasts) {}
 
     /** @param known files, each of a kind that {@link #checked} has seen */
     Pricing read(List<Fields> known) {
@@ -77,6 +84,8 @@ final class PricingReader {
         ofKind("tiers", known)
                 .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));
         ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
+        ofKind(FORECAST, known)
+                .forEach(file -> add(forecasts, file, new ForecastReader(file, currency, others).read()));
         ofKind("notices", known).forEach(file -> add(notices, file, Optional.of(NoticesReader.read(file))));
         boolean complete = Stream
                 .of(there("labor", labor), there("service-call", serviceCall), there("materials", materials),
@@ -90,7 +99,8 @@ final class PricingReader {
                 there("taxes", taxes) ? Optional.of(rules) : Optional.empty(),
                 there("notices", notices) ? Optional.of(laws) : Optional.empty(),
                 new EnergyLimits(ofKind(ENERGY, known).stream().flatMap(file -> EnergyReader.read(file).stream())
-                        .toList()));
+                        .toList()),
+                timeline(forecasts));
     }
 
     /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */
@@ -98,7 +108,7 @@ final class PricingReader {
         boolean explained = problems.list().stream().anyMatch(problem -> problem.place().file().startsWith(FOLDER));
         if (entries.isEmpty() && !explained) {
             problems.add(Code.MISSING, Place.ofFile(FOLDER), "there is no file of kind " + kind,
-                    "one file or more of each kind: " + String.join(", ", KINDS));
+                    "one file or more of each kind: " + String.join(", ", NEEDED));
         }
         return !entries.isEmpty();
     }
@@ -120,11 +130,10 @@ final class PricingReader {
         }
         Fields fields = new Fields(branch, problems);
         Optional<String> kind = fields.text("kind");
-        List<String> kinds = Stream.concat(KINDS.stream(), Stream.of(ENERGY)).toList();
-        if (kind.isEmpty() || !kinds.contains(kind.get())) {
+        if (kind.isEmpty() || !KINDS.contains(kind.get())) {
             problems.add(new Problem(Code.NOT_ALLOWED, fields.place("kind"),
                     kind.map(name -> "there is no kind of rates \"" + name + "\"").orElse("\"kind\" is missing"),
-                    Problem.oneOf(kind.orElse(""), kinds)));
+                    Problem.oneOf(kind.orElse(""), KINDS)));
             return Optional.empty();
         }
         problems.addAll(SchemaCheck.check(tree, "/icequill/pricing/schema/" + kind.get() + ".schema.json"));

@@ -4,8 +4,11 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +31,12 @@ public final class SafeFile {
                 : Optional.empty();
     }
 
+    /** Fills a file. */
+    @FunctionalInterface
+    public interface Filling {
+        void fill(OutputStream out) throws IOException;
+    }
+
     /**
      * Writes to a temporary file beside the target, forces it to the disk, and moves it into place. Folders are made as
      * needed.
@@ -35,6 +44,11 @@ public final class SafeFile {
      * @param replace whether an existing file may be replaced; otherwise it is a problem
      */
     public static Checked<Path> write(Path target, byte[] bytes, boolean replace) {
+        return write(target, replace, out -> out.write(bytes));
+    }
+
+    /** The same for what does not fit into memory. */
+    public static Checked<Path> write(Path target, boolean replace, Filling filling) {
         Optional<Problem> inTheWay = replace ? Optional.empty() : inTheWay(target);
         if (inTheWay.isPresent()) {
             return Checked.faulty(inTheWay.get());
@@ -47,11 +61,10 @@ public final class SafeFile {
                     .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".unfinished");
             try {
                 try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW,
-                        StandardOpenOption.WRITE)) {
-                    ByteBuffer rest = ByteBuffer.wrap(bytes);
-                    while (rest.hasRemaining()) {
-                        channel.write(rest);
-                    }
+                        StandardOpenOption.WRITE);
+                        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+                    filling.fill(out);
+                    out.flush();
                     channel.force(true);
                 }
                 Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
@@ -59,7 +72,7 @@ public final class SafeFile {
                 Files.deleteIfExists(unfinished);
             }
             return Checked.sound(target);
-        } catch (IOException failed) {
+        } catch (IOException | UncheckedIOException failed) {
             return Checked.faulty(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
                     "cannot write: " + failed, "free space, and a folder that may be written to"));
         }

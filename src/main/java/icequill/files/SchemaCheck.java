@@ -12,12 +12,12 @@ import icequill.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import tools.jackson.databind.JsonNode;
@@ -37,9 +37,37 @@ final class SchemaCheck {
 
     /** @param schema its resource, from the root of the class path */
     static List<Problem> check(Tree tree, String schema) {
-        Schema rules = READ.computeIfAbsent(schema, SchemaCheck::read);
+        return check(tree, READ.computeIfAbsent(schema, SchemaCheck::read));
+    }
+
+    /**
+     * The same for what a schema says of one of its keys.
+     *
+     * @param key where in the schema, such as {@code /properties/customer}; empty for the whole
+     * @param without keys that may be missing all the same
+     */
+    static List<Problem> check(Tree tree, String schema, String key, Set<String> without) {
+        Schema whole = READ.computeIfAbsent(schema, SchemaCheck::read);
+        return check(tree, READ.computeIfAbsent(schema + "#" + key + without,
+                name -> part(whole.getSchemaNode(), key, without)));
+    }
+
+    private static Schema part(JsonNode whole, String key, Set<String> without) {
+        ObjectNode part = ((ObjectNode) whole.at(key)).deepCopy();
+        part.set("$defs", whole.path("$defs"));
+        ArrayNode required = JsonNodeFactory.instance.arrayNode();
+        part.path("required").forEach(name -> {
+            if (!without.contains(name.asString())) {
+                required.add(name);
+            }
+        });
+        part.set("required", required);
+        return REGISTRY.getSchema(part);
+    }
+
+    private static List<Problem> check(Tree tree, Schema rules) {
         List<Problem> problems = new ArrayList<>();
-        for (Error error : rules.validate(json(tree))) {
+        for (Error error : rules.validate(TreeJson.node(tree))) {
             Tree at = find(tree, error.getInstanceLocation());
             JsonNode broken = parent(rules.getSchemaNode(), error.getSchemaLocation().getFragment());
             if (!isMisspelled(error, broken.path("properties"), at)) {
@@ -162,33 +190,5 @@ final class SchemaCheck {
             };
         }
         return found;
-    }
-
-    private static JsonNode json(Tree tree) {
-        JsonNodeFactory nodes = JsonNodeFactory.instance;
-        return switch (tree) {
-        case Tree.Branch branch -> {
-            ObjectNode object = nodes.objectNode();
-            branch.entries().forEach((key, value) -> object.set(key, json(value)));
-            yield object;
-        }
-        case Tree.Row row -> {
-            ArrayNode array = nodes.arrayNode();
-            row.items().forEach(item -> array.add(json(item)));
-            yield array;
-        }
-        case Tree.Leaf leaf -> switch (leaf.kind()) {
-        case TEXT -> nodes.stringNode(leaf.text());
-        case NUMBER -> leaf.number().map(SchemaCheck::number).orElseGet(() -> nodes.stringNode(leaf.text()));
-        case TRUTH -> nodes.booleanNode(Boolean.parseBoolean(leaf.text()));
-        case NOTHING -> nodes.nullNode();
-        };
-        };
-    }
-
-    private static JsonNode number(BigDecimal number) {
-        return number.stripTrailingZeros().scale() <= 0
-                ? JsonNodeFactory.instance.numberNode(number.toBigInteger())
-                : JsonNodeFactory.instance.numberNode(number);
     }
 }

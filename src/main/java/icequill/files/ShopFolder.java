@@ -8,16 +8,20 @@ import icequill.document.BrushingRequest;
 import icequill.document.CreditRequest;
 import icequill.document.PlanRequest;
 import icequill.forecast.EnergyLimits;
+import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.ForecastRates;
 import icequill.rates.RateSchedule;
+import icequill.rates.SiteHistory;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,12 +41,14 @@ public final class ShopFolder {
     private final Optional<Shop> shop;
     private final ReminderTerms reminders;
     private final Optional<PricingReader.Pricing> pricing;
+    private final SiteSource beyond;
 
     /** A text of the shop's own, and where it stands. */
     public record Text(Place place, String text) {}
 
-    private ShopFolder(Path folder) {
+    private ShopFolder(Path folder, SiteSource beyond) {
         this.folder = folder;
+        this.beyond = beyond;
         this.files = new FolderFiles(folder, problems);
         Optional<Fields> own = fields(folder.resolve(SHOP), "shop");
         this.shop = own.flatMap(ShopReader::read);
@@ -53,9 +59,18 @@ public final class ShopFolder {
         this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
     }
 
-    /** Reads shop.yaml and pricing/. */
+    /** Reads shop.yaml and pricing/ of a shop whose sites all have files. */
     public static ShopFolder read(Path folder) {
-        return new ShopFolder(folder);
+        return read(folder, SiteSource.NONE);
+    }
+
+    /**
+     * Reads shop.yaml and pricing/.
+     *
+     * @param beyond where to look for sites that have no file in sites/
+     */
+    public static ShopFolder read(Path folder, SiteSource beyond) {
+        return new ShopFolder(folder, beyond);
     }
 
     /** Everything wrong in what was read so far. */
@@ -87,6 +102,11 @@ public final class ShopFolder {
         return pricing.flatMap(PricingReader.Pricing::notices);
     }
 
+    /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
+    public Optional<ForecastRates> forecast(LocalDate day) {
+        return pricing.flatMap(all -> all.forecasts().at(day));
+    }
+
     /** The limits of energy on record; without any where there is no file of them. */
     public EnergyLimits energy() {
         return pricing.map(PricingReader.Pricing::energy).orElseGet(() -> new EnergyLimits(List.of()));
@@ -110,12 +130,23 @@ public final class ShopFolder {
      */
     public Optional<Site> site(String id, Place asked) {
         Path file = folder.resolve("sites").resolve(id + FolderFiles.YAML);
-        if (!Files.exists(file)) {
-            problems.add(Problem.unknownName(asked, "site", id,
-                    files.of("sites").stream().map(FolderFiles::nameOf).toList()));
-            return Optional.empty();
-        }
-        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id));
+        return Files.exists(file)
+                ? fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id))
+                : problems.take(beyond.site(id)).flatMap(stored -> stored.isPresent()
+                        ? forms().site(id, stored.get())
+                        : unknown(id, asked));
+    }
+
+    /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
+    public StoredForms forms() {
+        return new StoredForms(problems, this::noted);
+    }
+
+    private Optional<Site> unknown(String id, Place asked) {
+        List<String> known = new ArrayList<>(files.of("sites").stream().map(FolderFiles::nameOf).toList());
+        problems.take(beyond.ids()).ifPresent(known::addAll);
+        problems.add(Problem.unknownName(asked, "site", id, known));
+        return Optional.empty();
     }
 
     /** Reads a visit, empty also while the shop has problems; the file need not lie in the folder. */
@@ -123,6 +154,40 @@ public final class ShopFolder {
         return fields(file, "visit")
                 .flatMap(
                         fields -> shop.flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
+    }
+
+    /** A visit's file in the form in which it is stored; empty where it cannot be read at all. */
+    public Optional<String> stored(Path visit) {
+        return YamlReader.read(visit, files.shown(visit), new Problems())
+                .flatMap(tree -> tree instanceof Tree.Branch branch
+                        ? Optional.of(TreeJson.text(branch))
+                        : Optional.empty());
+    }
+
+    /**
+     * Reads a site's file for the book.
+     *
+     * @param id the name that it gets
+     */
+    public Optional<StoredForms.Whole> siteFile(Path file, String id) {
+        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id)
+                .map(site -> StoredForms.whole(site, fields.branch())));
+    }
+
+    /** Reads a customer's file, with the keys that a site's file has below {@code customer}. */
+    public Optional<Customer> customerFile(Path file) {
+        return YamlReader.read(file, files.shown(file), problems)
+                .flatMap(tree -> tree instanceof Tree.Branch branch ? forms().customer(branch) : Optional.empty());
+    }
+
+    /**
+     * Reads a visit that stands in no file.
+     *
+     * @param text in the form of a visit's file
+     */
+    public Optional<Visit> visitOf(String text, String id) {
+        return checked(noted(YamlReader.parse(text, "the book's visit " + id, problems)), "visit")
+                .flatMap(fields -> shop.flatMap(found -> new VisitReader(fields, found).read(id)));
     }
 
     /** Reads a request for a credit note; the file need not lie in the folder. */
@@ -165,6 +230,12 @@ public final class ShopFolder {
                 .flatMap(fields -> shop.flatMap(found -> PlanRequestReader.read(fields, found)));
     }
 
+    /** Reads what a request for a maintenance quote tells of its site for a forecast, empty also while the shop has problems. */
+    public Optional<SiteHistory> history(Path file) {
+        return fields(file, "maintenance")
+                .flatMap(fields -> shop.map(found -> SiteHistoryReader.read(fields, found)));
+    }
+
     /** Reads an agreement, empty also while the shop has problems. */
     public Optional<AgreementRequest> agreement(Path file) {
         return fields(file, "agreement")
@@ -204,15 +275,26 @@ public final class ShopFolder {
     }
 
     private Optional<Fields> fields(Path file, String schema) {
-        return tree(file).flatMap(tree -> {
+        return checked(tree(file), schema);
+    }
+
+    private Optional<Fields> checked(Optional<Tree> read, String schema) {
+        return read.flatMap(tree -> {
             problems.addAll(SchemaCheck.check(tree, "/icequill/schema/" + schema + ".schema.json"));
             return tree instanceof Tree.Branch branch ? Optional.of(new Fields(branch, problems)) : Optional.empty();
         });
     }
 
     private Optional<Tree> tree(Path file) {
-        Optional<Tree> tree = YamlReader.read(file, files.shown(file), problems);
-        tree.ifPresent(found -> found.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text()))));
+        return noted(YamlReader.read(file, files.shown(file), problems));
+    }
+
+    private Optional<Tree> noted(Optional<Tree> tree) {
+        tree.ifPresent(this::noted);
         return tree;
+    }
+
+    private void noted(Tree tree) {
+        tree.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text())));
     }
 }

@@ -27,6 +27,10 @@ import java.util.stream.Collectors;
 /** Makes a site from its file. */
 final class SiteReader {
 
+    /** Stands for a customer who has problems of his own, so that those of the site are found too. */
+    static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()), Optional.empty(),
+            Optional.empty(), false, List.of(), Optional.empty());
+
     private final Fields fields;
 
     SiteReader(Fields fields) {
@@ -35,13 +39,19 @@ final class SiteReader {
 
     /** Empty when something needed is missing or wrong, which is then reported. */
     Optional<Site> read(String id) {
-        Optional<Customer> customer = fields.child("customer").flatMap(this::customer);
+        Optional<Customer> customer = fields.child("customer").flatMap(SiteReader::customer);
+        Optional<Site> site = read(id, customer.orElse(UNKNOWN));
+        return customer.flatMap(known -> site);
+    }
+
+    /** The same for a customer who is known from elsewhere. */
+    Optional<Site> read(String id, Customer customer) {
         Optional<Address> address = fields.child("address").flatMap(ShopReader::address);
         List<Machine> machines = machines();
-        if (customer.isEmpty() || address.isEmpty()) {
+        if (address.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Site(id, customer.get(), fields.text("name").orElse(""), fields.text("storeNumber"),
+        return Optional.of(new Site(id, customer, fields.text("name").orElse(""), fields.text("storeNumber"),
                 address.get(), fields.constant("kind", SiteKind.class).orElse(SiteKind.OTHER),
                 fields.child("conditions").map(SiteReader::conditions).orElse(Conditions.UNKNOWN),
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
@@ -65,10 +75,11 @@ final class SiteReader {
         return hours.time("from").flatMap(from -> hours.end("until").map(until -> new AccessHours(from, until)));
     }
 
-    private Optional<Customer> customer(Fields customer) {
+    /** Who pays; empty when something needed is missing or wrong, which is then reported. */
+    static Optional<Customer> customer(Fields customer) {
         List<Timeline.Entry<BillTo>> entries = new ArrayList<>();
         customer.children("billTo").forEach(entry -> billTo(entry).ifPresent(entries::add));
-        Optional<Timeline<BillTo>> billTo = fields.problems().take(Timeline.of(entries));
+        Optional<Timeline<BillTo>> billTo = customer.problems().take(Timeline.of(entries));
         return billTo.map(dated -> new Customer(customer.text("name").orElse(""),
                 customer.text("language").flatMap(Language::ofTag), dated, customer.text("vendorNumber"),
                 customer.integer("paymentDays"), customer.flag("claimsExemption"),

@@ -2,6 +2,7 @@ package icequill.files;
 
 import icequill.problem.Place;
 import java.math.BigDecimal;
+import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,11 @@ sealed interface Tree {
 
         private static final Pattern DECIMAL = Pattern
                 .compile("[-+]?([0-9]{1,30}([.][0-9]{0,20})?|[.][0-9]{1,20})([eE][-+]?[0-9]{1,2})?");
+
+        /** A letter and its accent may come as two characters; together they are one glyph. */
+        static Leaf of(String text, Kind kind, Place place) {
+            return new Leaf(Normalizer.normalize(text, Normalizer.Form.NFC), kind, place);
+        }
 
         /** What YAML takes it for. */
         enum Kind {

@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,6 +60,11 @@ final class YamlReader {
     static Optional<Tree> read(Path file, String name, Problems problems) {
         YamlReader reader = new YamlReader(name, problems);
         return reader.text(file).flatMap(reader::parse);
+    }
+
+    /** The same for a text that stands in no file. */
+    static Optional<Tree> parse(String text, String name, Problems problems) {
+        return new YamlReader(name, problems).parse(text);
     }
 
     private Optional<String> text(Path file) {
@@ -175,8 +179,7 @@ final class YamlReader {
         } else {
             kind = Tree.Leaf.Kind.TEXT;
         }
-        // A letter and its accent may come as two characters; together they are one glyph.
-        return new Tree.Leaf(Normalizer.normalize(scalar.getValue(), Normalizer.Form.NFC), kind, place);
+        return Tree.Leaf.of(scalar.getValue(), kind, place);
     }
 
     private Place place(Node node, String path) {

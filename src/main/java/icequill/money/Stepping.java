@@ -1,6 +1,7 @@
 package icequill.money;
 
 import java.math.BigDecimal;
+import javax.money.MonetaryAmount;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The roundings to a shop's price step, by name: prices such as 685 that are easy to remember. */
@@ -17,5 +18,11 @@ public enum Stepping {
         case NEAREST -> size.multiply(Exact.of(Rounding.halfUp(value.divide(size), 0)));
         case DOWN -> Exact.upToMultiple(value.negate(), step).negate();
         };
+    }
+
+    /** The multiple of the step, which must be positive, as an amount. */
+    public MonetaryAmount of(MonetaryAmount amount, BigDecimal step) {
+        BigFraction multiple = to(Exact.of(Amounts.number(amount)), step);
+        return Amounts.of(Rounding.halfUp(multiple, Math.max(0, step.scale())), amount.getCurrency());
     }
 }

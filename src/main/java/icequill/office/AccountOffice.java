@@ -2,7 +2,6 @@ package icequill.office;
 
 import icequill.document.Paper;
 import icequill.document.Reminder;
-import icequill.files.ShopFolder;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -45,7 +44,7 @@ public final class AccountOffice {
 
     private Checked<AccountInHand> account(Path file, Office.Wish wish) {
         return Office.unnumbered(wish)
-                .then(sound -> AccountInHand.of(ShopFolder.read(folder), file, wish.date()));
+                .then(sound -> AccountInHand.of(BookSites.shop(folder), file, wish.date()));
     }
 
     private static Language language(AccountInHand hand, Office.Wish wish) {

@@ -53,7 +53,8 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
                     "a self-contained, air-cooled machine with cord and plug that is listed as reachable"));
         }
         return problems.or(() -> date).then(day -> new SampleCall(shop, site, rates)
-                .price(day, rates.labor().bands().getFirst(), BRUSHING, ChargeClass.CLEANING, List.of()))
+                .price(day, rates.labor().bands().getFirst(),
+                        SampleCall.Work.of(BRUSHING, ChargeClass.CLEANING, List.of())))
                 .map(priced -> assembled(date, priced));
     }
 

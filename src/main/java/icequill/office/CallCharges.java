@@ -19,8 +19,9 @@ record CallCharges(PlanSetting setting, LocalDate day) {
         Problems problems = new Problems();
         List<CallCharge> charges = new ArrayList<>();
         for (Band band : setting.rates().labor().bands()) {
-            problems.take(new SampleCall(setting.shop(), setting.site(), setting.rates()).price(day, band, 1,
-                    ChargeClass.REPAIR, List.of())).map(priced -> charge(band, priced)).ifPresent(charges::add);
+            problems.take(new SampleCall(setting.shop(), setting.site(), setting.rates()).price(day, band,
+                    SampleCall.Work.of(1, ChargeClass.REPAIR, List.of()))).map(priced -> charge(band, priced))
+                    .ifPresent(charges::add);
         }
         return problems.or(() -> charges);
     }

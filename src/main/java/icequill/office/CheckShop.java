@@ -31,7 +31,7 @@ public final class CheckShop {
      * @param today by which certificates must still hold
      */
     public static Report check(Path folder, LocalDate today) {
-        ShopFolder whole = ShopFolder.read(folder);
+        ShopFolder whole = BookSites.shop(folder);
         Problems problems = new Problems();
         for (String id : whole.sites()) {
             whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));

@@ -7,7 +7,6 @@ import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.party.Site;
-import icequill.pricer.PricedVisit;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -23,8 +22,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
 
-/** Puts a comparison of plans with calls together. */
-record ComparisonAssembly(PlanInHand hand) {
+/**
+ * Puts a comparison of plans with calls together.
+ *
+ * @param forecast empty where the shop has nothing to forecast by
+ */
+record ComparisonAssembly(PlanInHand hand, Optional<SiteForecast> forecast) {
 
     /** Rows of calls beyond the last break-even, so that the reader sees it pass. */
     private static final int BEYOND = 1;
@@ -33,20 +36,31 @@ record ComparisonAssembly(PlanInHand hand) {
 
     /** The sheet, or what is missing for it. */
     Checked<ComparisonSheet> sheet(Office.Wish wish) {
+        Band band = rates().labor().bands().getFirst();
+        if (forecast.isPresent()) {
+            return known().map(calls -> sheet(wish, band, List.of(), forecast.get().meanCall()));
+        }
         Optional<CallHistory> calls = hand.request().calls();
         if (calls.isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, hand.request().scope().place(),
                     "\"calls\" is missing", "what a typical call takes: calls: {minutes: ..., on: repair}"));
         }
+        return known().map(known -> new SampleCall(hand.setting().shop(), hand.setting().site(), rates()))
+                .then(sample -> sample.price(wish.date(), band,
+                        SampleCall.Work.of(calls.get().minutes(), calls.get().on(), lines(calls.get()))))
+                .map(call -> sheet(wish, band, call.lines().stream()
+                        .map(line -> new ComparisonSheet.CallLine(line.text(), line.net(), line.how())).toList(),
+                        call.net()));
+    }
+
+    /** Whether all that calls are said to take is known. */
+    private Checked<Boolean> known() {
         Problems problems = new Problems();
-        calls.get().parts().stream().filter(part -> rates().material(part.material().id()).isEmpty())
+        hand.request().calls().stream().flatMap(calls -> calls.parts().stream())
+                .filter(part -> rates().material(part.material().id()).isEmpty())
                 .forEach(part -> problems.add(Problem.unknownName(part.material().place(), "material",
                         part.material().id(), rates().materials().stream().map(Material::id).toList())));
-        Band band = rates().labor().bands().getFirst();
-        return problems.or(() -> new SampleCall(hand.setting().shop(), hand.setting().site(), rates()))
-                .then(sample -> sample.price(wish.date(), band, calls.get().minutes(), calls.get().on(),
-                        lines(calls.get())))
-                .map(call -> sheet(wish, band, call, calls.get()));
+        return problems.or(() -> true);
     }
 
     private Rates rates() {
@@ -58,28 +72,35 @@ record ComparisonAssembly(PlanInHand hand) {
                 part.amount(), Optional.empty(), Outcome.CHARGED, part.material().place())).toList();
     }
 
-    private ComparisonSheet sheet(Office.Wish wish, Band band, PricedVisit call, CallHistory calls) {
+    private ComparisonSheet sheet(Office.Wish wish, Band band, List<ComparisonSheet.CallLine> lines,
+            MonetaryAmount call) {
         Site site = hand.setting().site();
-        List<ComparisonSheet.Plan> plans = hand.plans().stream().map(plan -> plan(plan, call.net())).toList();
+        List<ComparisonSheet.Plan> plans = hand.plans().stream().map(plan -> plan(plan, call)).toList();
         return new ComparisonSheet(wish.date(), hand.setting().shop(), hand.language(wish.language()),
-                hand.setting().shop().paper(), site.customer().name(), Where.of(site), site.machines(), band,
-                call.lines().stream()
-                        .map(line -> new ComparisonSheet.CallLine(line.text(), line.net(), line.how())).toList(),
-                call.net(), calls.lastYear(), plans, sums(call.net(), plans),
+                hand.setting().shop().paper(), site.customer().name(), Where.of(site), site.machines(), band, lines,
+                call, hand.request().calls().flatMap(CallHistory::lastYear), plans, sums(call, plans),
                 List.of(Phrase.of("compare.not-promised"), Phrase.of("compare.still-calls"),
-                        Phrase.of("compare.hygiene"), Phrase.of("compare.energy"), Phrase.of("compare.before-tax")));
+                        Phrase.of("compare.hygiene"), Phrase.of("compare.energy"), Phrase.of("compare.before-tax")),
+                forecast.map(found -> new OutlookAssembly(found).outlook()));
     }
 
     private static ComparisonSheet.Plan plan(PricedPlan plan, MonetaryAmount call) {
         MonetaryAmount price = plan.year().price();
-        Figure quotient = Figure.price(price, "").over(Figure.price(call, ""));
-        Optional<Integer> breakEven = call.isPositive()
-                ? Optional.of(new Figure.RaisedTo(quotient, BigDecimal.ONE).exact().intValue())
-                : Optional.empty();
         int fullCleans = (int) plan.year().slots().stream()
                 .filter(slot -> slot.visit().slot().scope().isFullClean()).count();
         return new ComparisonSheet.Plan(plan.tier().name(), fullCleans, plan.year().slots().size(), price,
-                plan.year().list(), breakEven, Explanation.of(quotient));
+                plan.year().list(), breakEven(price, call), Explanation.of(quotient(price, call)));
+    }
+
+    /** The fewest calls that cost at least as much as a price; empty where no number does. */
+    static Optional<Integer> breakEven(MonetaryAmount price, MonetaryAmount call) {
+        return call.isPositive()
+                ? Optional.of(new Figure.RaisedTo(quotient(price, call), BigDecimal.ONE).exact().intValue())
+                : Optional.empty();
+    }
+
+    private static Figure quotient(MonetaryAmount price, MonetaryAmount call) {
+        return Figure.price(price, "").over(Figure.price(call, ""));
     }
 
     private static List<ComparisonSheet.Sum> sums(MonetaryAmount call, List<ComparisonSheet.Plan> plans) {

@@ -1,8 +1,8 @@
 package icequill.office;
 
+import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.CreditRequest;
-import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.Totals;
 import icequill.explain.Explanation;
@@ -26,7 +26,7 @@ import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /** Puts a credit note together from the invoice it corrects: the same lines, at the original's tax. */
-record CreditAssembly(Invoice invoice, CreditRequest request) {
+record CreditAssembly(Bill invoice, CreditRequest request) {
 
     /** The credit note, or which lines cannot be credited. */
     Checked<CreditNote> credit(Optional<String> number, LocalDate date) {
@@ -44,7 +44,7 @@ record CreditAssembly(Invoice invoice, CreditRequest request) {
                 unknown(line, count, problems);
             } else if (!seen.add(line)) {
                 problems.add(new Problem(Code.DUPLICATE_NAME, request.place(),
-                        "line " + line + " is credited twice", "each line once, and none of creditedBefore"));
+                        "line " + line + " is credited twice", "each line once, and none that was credited before"));
             }
         });
         if (problems.isEmpty() && chosen().isEmpty()) {
@@ -59,7 +59,8 @@ record CreditAssembly(Invoice invoice, CreditRequest request) {
 
     private CreditNote assembled(Optional<String> number, LocalDate date) {
         return new CreditNote(number, date, request.invoice(), request.reason(), invoice.shop(), invoice.language(),
-                invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(), totals(),
+                invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(), numbers(),
+                totals(),
                 List.of());
     }
 
@@ -97,11 +98,15 @@ record CreditAssembly(Invoice invoice, CreditRequest request) {
 
     private List<InvoiceLine> chosen() {
         List<InvoiceLine> billed = billed();
-        return IntStream.rangeClosed(1, billed.size())
+        return numbers().stream().map(line -> billed.get(line - 1)).toList();
+    }
+
+    private List<Integer> numbers() {
+        return IntStream.rangeClosed(1, billed().size())
                 .filter(line -> request.lines().isEmpty()
                         ? !request.before().contains(line)
                         : request.lines().contains(line))
-                .mapToObj(line -> billed.get(line - 1)).toList();
+                .boxed().toList();
     }
 
     /** As the invoice prints and counts them. */

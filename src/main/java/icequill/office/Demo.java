@@ -1,7 +1,6 @@
 package icequill.office;
 
 import icequill.document.Reminder;
-import icequill.files.ShopFolder;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -90,35 +89,35 @@ public final class Demo {
         Office office = Office.of(folder);
         Problems problems = new Problems();
         List<WrittenPaper> papers = new ArrayList<>();
-        List<Path> visits = ShopFolder.read(folder).visits();
+        List<Path> visits = BookSites.shop(folder).visits();
         for (int i = 0; i < visits.size(); i++) {
             Path visit = visits.get(i);
             progress.accept("Invoice and record " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
             String number = "2026-0" + (FIRST_NUMBER + i);
-            problems.take(VisitInHand.of(ShopFolder.read(folder), visit)).ifPresent(hand -> {
+            problems.take(VisitInHand.of(BookSites.shop(folder), visit)).ifPresent(hand -> {
                 Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(),
                         Extras.NONE);
                 problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
                 problems.take(office.record(hand, unnumbered(hand.visit().day()))).ifPresent(papers::add);
             });
         }
-        for (Path planned : ShopFolder.read(folder).planned()) {
+        for (Path planned : BookSites.shop(folder).planned()) {
             progress.accept("Work sheet: " + planned.getFileName());
             problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
-        for (Path brushing : ShopFolder.read(folder).brushings()) {
+        for (Path brushing : BookSites.shop(folder).brushings()) {
             progress.accept("Brushing sheet: " + brushing.getFileName());
             problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
-        for (Path account : ShopFolder.read(folder).accounts()) {
+        for (Path account : BookSites.shop(folder).accounts()) {
             progress.accept("Statement and reminder: " + account.getFileName());
             Office.Wish wish = unnumbered(ACCOUNT_DAY);
             problems.take(office.accounts().statement(account, wish, Optional.empty())).ifPresent(papers::add);
             problems.take(office.accounts().reminder(account, wish, Reminder.Level.SECOND)).ifPresent(papers::add);
         }
-        others("Credit note", ShopFolder.read(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
+        others("Credit note", BookSites.shop(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));
-        others("Quote", ShopFolder.read(folder).quotes(), "Q-", QUOTE_DAY, office::quote, progress)
+        others("Quote", BookSites.shop(folder).quotes(), "Q-", QUOTE_DAY, office::quote, progress)
                 .forEach(made -> problems.take(made).ifPresent(papers::add));
         new DemoPlans(folder, FIRST_NUMBER + visits.size(), progress).papers()
                 .forEach(made -> problems.take(made).ifPresent(papers::add));

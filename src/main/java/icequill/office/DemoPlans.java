@@ -25,11 +25,11 @@ record DemoPlans(Path folder, int number, Consumer<String> progress) {
 
     List<Checked<WrittenPaper>> papers() {
         PlanOffice office = PlanOffice.of(folder);
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
-            papers.add(office.compare(request, wish(COMPARISON_DAY)));
+            papers.add(office.compare(request, wish(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
         }
         int next = number;
         for (Path agreement : shop.agreements()) {
@@ -44,7 +44,7 @@ record DemoPlans(Path folder, int number, Consumer<String> progress) {
 
     /** The first payments of an agreement, each billed on the day it falls due. */
     private List<Checked<WrittenPaper>> payments(PlanOffice office, Path agreement, int first) {
-        Checked<AgreementInHand> hand = AgreementInHand.of(ShopFolder.read(folder), agreement, AGREEMENT_DAY);
+        Checked<AgreementInHand> hand = AgreementInHand.of(BookSites.shop(folder), agreement, AGREEMENT_DAY);
         return IntStream.range(0, PAYMENTS)
                 .mapToObj(i -> hand.map(found -> found.payments().get(i).due())
                         .then(due -> office.payment(agreement, i + 1, new Office.Wish(

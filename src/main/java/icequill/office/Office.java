@@ -56,12 +56,12 @@ public final class Office {
 
     /** Whether a file that is to be quoted asks for maintenance. */
     public boolean isMaintenance(Path file) {
-        return ShopFolder.read(folder).isMaintenance(file);
+        return BookSites.shop(folder).isMaintenance(file);
     }
 
     /** The price of a visit. */
     public Checked<PriceSheet> price(Path file, Optional<Language> language) {
-        return VisitInHand.of(ShopFolder.read(folder), file)
+        return VisitInHand.of(BookSites.shop(folder), file)
                 .map(hand -> new PriceSheet(hand, language.orElseGet(() -> languageOf(hand))));
     }
 
@@ -70,7 +70,7 @@ public final class Office {
      * anything. A price above the customer's limit is a problem.
      */
     public Checked<WrittenPaper> invoice(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> invoice(hand, wish));
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> invoice(hand, wish));
     }
 
     /** The same for a visit that was priced already. */
@@ -79,12 +79,12 @@ public final class Office {
                 .then(found -> assembled(found, wish).then(invoice -> write(found, invoice, wish)));
     }
 
-    private static Checked<VisitInHand> withinLimit(VisitInHand hand) {
+    static Checked<VisitInHand> withinLimit(VisitInHand hand) {
         return SpendingLimit.exceeded(hand.taxed().priced(), hand.visit().order()).map(Checked::<VisitInHand>faulty)
                 .orElseGet(() -> Checked.sound(hand));
     }
 
-    private static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
+    static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
         return billTo(hand.site(), wish.date())
                 .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
                         hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));
@@ -109,7 +109,7 @@ public final class Office {
      * addressee of its own date.
      */
     public Checked<WrittenPaper> credit(Path file, Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         Optional<CreditRequest> request = shop.credit(file);
         return VisitInHand.report(shop, new Problems()).or(request::orElseThrow)
                 .then(wanted -> VisitInHand.of(shop, folder.resolve(wanted.visit()))
@@ -132,22 +132,20 @@ public final class Office {
      * holds.
      */
     public Checked<WrittenPaper> quote(Path file, Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         if (shop.isMaintenance(file)) {
             return plans().quote(file, wish);
         }
-        return VisitInHand.of(shop, file, visit -> wish.date())
-                .then(hand -> numbered(wish).then(sound -> billTo(hand.site(), wish.date()))
-                        .then(billTo -> new RepairQuoting(folder, shop, hand, billTo, language(hand, wish)).quote(wish))
-                        .then(quote -> desk
-                                .write(quote, name("quote", hand, wish), wish.extras(), quote.isDraft())
-                                .map(files -> WrittenPaper.of(name("quote", hand, wish), files, quote,
-                                        hand.notices()))));
+        return numbered(wish).then(sound -> RepairQuoting.of(folder, shop, file, wish))
+                .then(quoting -> quoting.quote(wish).then(quote -> desk
+                        .write(quote, name("quote", quoting.hand(), wish), wish.extras(), quote.isDraft())
+                        .map(files -> WrittenPaper.of(name("quote", quoting.hand(), wish), files, quote,
+                                quoting.hand().notices()))));
     }
 
     /** The price of a planned repair as its quote has it, for the owner. */
     public Checked<PriceSheet> priceOfQuote(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file, visit -> wish.date())
+        return VisitInHand.of(BookSites.shop(folder), file, visit -> wish.date())
                 .map(hand -> new PriceSheet(hand, language(hand, wish)));
     }
 
@@ -155,13 +153,13 @@ public final class Office {
         return wish.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
     }
 
-    private static Language language(VisitInHand hand, Wish wish) {
+    static Language language(VisitInHand hand, Wish wish) {
         return wish.language().orElseGet(() -> languageOf(hand));
     }
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> record(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> record(hand, wish));
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> record(hand, wish));
     }
 
     /** The same for a visit that was read already. */
@@ -177,13 +175,13 @@ public final class Office {
      * @param language of the alarms; empty for the shop's
      */
     public Checked<PlanSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
-        return VisitInHand.of(ShopFolder.read(folder), file)
+        return VisitInHand.of(BookSites.shop(folder), file)
                 .then(hand -> Planning.of(hand, crew).sheet(language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> worksheet(Path file, Wish wish) {
-        return VisitInHand.of(ShopFolder.read(folder), file).then(hand -> {
+        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> {
             Language language = wish.language().orElse(hand.shop().language());
             return new WorkSheetAssembly(hand, language).sheet(wish.date())
                     .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
@@ -193,7 +191,7 @@ public final class Office {
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> brushing(Path file, Wish wish) {
-        return BrushingInHand.of(ShopFolder.read(folder), file, wish.date())
+        return BrushingInHand.of(BookSites.shop(folder), file, wish.date())
                 .then(hand -> hand.sheet(wish.date(), wish.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), wish)));
     }

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Prints papers and lays them into the shop folder's papers/. */
@@ -41,9 +42,18 @@ final class PaperDesk {
     }
 
     private Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
+        return printed(paper, name, extras, Optional.empty());
+    }
+
+    /**
+     * The files of a paper, the PDF first.
+     *
+     * @param previous what closes the chain before it, of a paper of the book
+     */
+    Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras, Optional<String> previous) {
         Checked<List<Attachment>> enclosed = extras.bare() ? Checked.sound(List.of()) : Enclosures.of(paper);
         return enclosed.then(attachments -> printer.html(paper)
-                .then(html -> printer.pdf(paper, html, attachments).then(pdf -> {
+                .then(html -> printer.pdf(paper, html, attachments, previous).then(pdf -> {
                     Map<String, byte[]> files = new LinkedHashMap<>();
                     files.put(name + ".pdf", pdf);
                     if (extras.html()) {
@@ -64,7 +74,8 @@ final class PaperDesk {
         });
     }
 
-    private Checked<List<Path>> written(Map<String, byte[]> files, boolean replace) {
+    /** Writes files into papers/, the first of which is given back first. */
+    Checked<List<Path>> written(Map<String, byte[]> files, boolean replace) {
         Problems inTheWay = new Problems();
         files.keySet().stream().filter(name -> !replace).map(papers::resolve)
                 .forEach(target -> SafeFile.inTheWay(target).ifPresent(inTheWay::add));

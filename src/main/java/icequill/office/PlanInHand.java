@@ -15,6 +15,7 @@ import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.SiteHistory;
 import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -22,8 +23,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A request for a maintenance quote that was read and priced. */
-record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> plans) {
+/**
+ * A request for a maintenance quote that was read and priced.
+ *
+ * @param history of the site, for a forecast
+ */
+record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> plans, SiteHistory history) {
 
     /**
      * Reads and prices a request; one report holds all that is wrong with it and with the rates.
@@ -49,7 +54,8 @@ record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> pla
             problems.take(PricedPlan.of(setting.get(), tier)).ifPresent(plans::add);
         }
         return problems.isEmpty()
-                ? Optional.of(new PlanInHand(setting.get(), request.orElseThrow(), plans))
+                ? Optional.of(new PlanInHand(setting.get(), request.orElseThrow(), plans,
+                        folder.history(file).orElse(SiteHistory.UNKNOWN)))
                 : Optional.empty();
     }
 

@@ -6,6 +6,10 @@ import icequill.document.Paper;
 import icequill.files.ShopFolder;
 import icequill.party.Site;
 import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.rates.ForecastRates;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +34,7 @@ public final class PlanOffice {
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, Office.Wish wish) {
-        return Office.numbered(wish).then(sound -> PlanInHand.of(ShopFolder.read(folder), file, wish.date()))
+        return Office.numbered(wish).then(sound -> PlanInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().site(), wish.date())
                         .then(billTo -> hand.quote(wish, billTo))
                         .then(quote -> write(quote, wish.number().map(number -> "quote-" + number)
@@ -40,13 +44,13 @@ public final class PlanOffice {
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
     public Checked<PlanEarnings> earnings(Path file, Office.Wish wish) {
-        return PlanInHand.of(ShopFolder.read(folder), file, wish.date())
+        return PlanInHand.of(BookSites.shop(folder), file, wish.date())
                 .map(hand -> new PlanEarnings(hand, hand.language(wish.language())));
     }
 
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Checked<WrittenPaper> agreement(Path file, Office.Wish wish) {
-        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
+        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo).agreement(wish))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), wish,
@@ -60,7 +64,7 @@ public final class PlanOffice {
      * @param payment from 1
      */
     public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
-        return Office.numbered(wish).then(sound -> AgreementInHand.of(ShopFolder.read(folder), file, wish.date()))
+        return Office.numbered(wish).then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
                         .then(invoice -> write(invoice, wish)));
@@ -75,7 +79,7 @@ public final class PlanOffice {
 
     /** Writes the notice of an agreement's renewal into papers/, in place of an earlier one. */
     public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish)));
@@ -90,11 +94,29 @@ public final class PlanOffice {
                         assembly.hand().setting().shop().address().country()));
     }
 
-    /** Writes a comparison of plans with calls into papers/, in place of an earlier one. */
-    public Checked<WrittenPaper> compare(Path file, Office.Wish wish) {
-        return Office.unnumbered(wish).then(sound -> PlanInHand.of(ShopFolder.read(folder), file, wish.date()))
-                .then(hand -> new ComparisonAssembly(hand).sheet(wish)
-                        .then(sheet -> write(sheet, "comparison-" + nameOf(file), hand.setting().site(), wish, true)));
+    /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
+    public Checked<Compared> compare(Path file, Office.Wish wish, LookAhead asked) {
+        ShopFolder shop = BookSites.shop(folder);
+        return Office.unnumbered(wish).then(sound -> PlanInHand.of(shop, file, wish.date()))
+                .then(hand -> forecast(shop, hand, wish, asked)
+                        .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(wish)
+                                .then(sheet -> write(sheet, "comparison-" + nameOf(file), hand.setting().site(), wish,
+                                        true).map(paper -> new Compared(paper, sheet, forecast)))));
+    }
+
+    /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
+    private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanInHand hand, Office.Wish wish,
+            LookAhead asked) {
+        Optional<ForecastRates> rates = shop.forecast(wish.date());
+        if (rates.isEmpty()) {
+            return asked.equals(LookAhead.USUAL)
+                    ? Checked.sound(Optional.empty())
+                    : Checked.faulty(new Problem(Code.NO_RATES, Place.ofFile("pricing"),
+                            "no forecast rates cover " + wish.date(), "a file of kind forecast"));
+        }
+        return asked.checked()
+                .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), wish, sound))
+                .map(Optional::of);
     }
 
     private Checked<WrittenPaper> write(Paper paper, String name, Site site, Office.Wish wish, boolean replace) {

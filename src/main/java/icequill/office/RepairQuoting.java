@@ -20,6 +20,13 @@ import java.util.Optional;
 /** Quotes a repair: checks that what the request names is there, and puts the paper together. */
 record RepairQuoting(Path folder, ShopFolder shop, VisitInHand hand, BillTo billTo, Language language) {
 
+    /** Reads and prices what is to be quoted, at the prices of the quote's own date. */
+    static Checked<RepairQuoting> of(Path folder, ShopFolder shop, Path file, Office.Wish wish) {
+        return VisitInHand.of(shop, file, visit -> wish.date())
+                .then(hand -> Office.billTo(hand.site(), wish.date())
+                        .map(billTo -> new RepairQuoting(folder, shop, hand, billTo, Office.language(hand, wish))));
+    }
+
     /** The quote, or all that its request has wrong. */
     Checked<RepairQuote> quote(Office.Wish wish) {
         Optional<Proposal> proposal = hand.visit().proposal();

@@ -13,12 +13,15 @@ import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Band;
 import icequill.work.ChargeClass;
+import icequill.work.Finding;
 import icequill.work.Order;
 import icequill.work.Outcome;
+import icequill.work.Task;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -30,34 +33,63 @@ record SampleCall(Shop shop, Site site, Rates rates) {
     private static final int HOURS_AHEAD = 14 * 24;
 
     /**
-     * The price of a call in a labor band, at its first full hour from a day on.
+     * What a call is for.
      *
-     * @param minutes at the site
+     * @param minutes at the site, without those of the tasks
      * @param lines what it takes
+     * @param tasks that are done besides at one machine, one after another; empty for none
      */
-    Checked<PricedVisit> price(LocalDate day, Band band, int minutes, ChargeClass on, List<VisitLine> lines) {
-        return visit(day, band, minutes, on, lines).then(visit -> Pricer.price(visit, site, rates));
+    record Work(int minutes, ChargeClass on, List<VisitLine> lines, Optional<AtMachine> tasks) {
+
+        /** Without tasks. */
+        static Work of(int minutes, ChargeClass on, List<VisitLine> lines) {
+            return new Work(minutes, on, lines, Optional.empty());
+        }
+    }
+
+    /** Cleaning tasks at a machine, all of which suit it. */
+    record AtMachine(String machine, List<Task> tasks) {
+
+        private int minutes() {
+            return tasks.stream().mapToInt(task -> task.attended() + task.unattended()).sum();
+        }
+
+        private Finding finding() {
+            return new Finding(machine, Optional.empty(), Optional.empty(), Optional.empty(), tasks.stream()
+                    .map(task -> new Finding.TaskDone(task.id(), Outcome.CHARGED, task.place())).toList(), List.of(),
+                    List.of(), Place.NOWHERE);
+        }
+    }
+
+    /** The price of a call in a labor band, at its first full hour from a day on. */
+    Checked<PricedVisit> price(LocalDate day, Band band, Work work) {
+        return visit(day, band, work).then(visit -> Pricer.price(visit, site, rates));
     }
 
     /** The same under an agreement. */
-    Checked<PricedVisit> price(LocalDate day, Band band, int minutes, ChargeClass on, List<VisitLine> lines,
-            Tier tier) {
-        return visit(day, band, minutes, on, lines).then(visit -> Pricer.price(visit, site, rates, tier));
+    Checked<PricedVisit> price(LocalDate day, Band band, Work work, Tier tier) {
+        return visit(day, band, work).then(visit -> Pricer.price(visit, site, rates, tier));
     }
 
-    private Checked<Visit> visit(LocalDate day, Band band, int minutes, ChargeClass on, List<VisitLine> lines) {
-        Optional<ZonedDateTime> start = start(day, band, minutes);
+    private Checked<Visit> visit(LocalDate day, Band band, Work work) {
+        int more = work.tasks().map(AtMachine::minutes).orElse(0);
+        Optional<ZonedDateTime> start = start(day, band, work.minutes() + more);
         if (start.isEmpty()) {
             return Checked.faulty(new Problem(Code.NO_RATES, Place.ofFile("pricing"),
-                    "no hour of the two weeks from " + day + " has " + minutes + " minutes in the labor band \""
-                            + band.id() + "\"",
+                    "no hour of the two weeks from " + day + " has " + (work.minutes() + more)
+                            + " minutes in the labor band \"" + band.id() + "\"",
                     "windows for it"));
         }
         String grade = rates.labor().grades().getFirst().id();
-        Attendance.Spell spell = new Attendance.Spell(start.get(), start.get().plusMinutes(minutes), on,
-                Outcome.CHARGED);
+        ZonedDateTime found = start.get().plusMinutes(work.minutes());
+        List<Attendance.Spell> spells = new ArrayList<>(
+                List.of(new Attendance.Spell(start.get(), found, work.on(), Outcome.CHARGED)));
+        if (more > 0) {
+            spells.add(new Attendance.Spell(found, found.plusMinutes(more), ChargeClass.CLEANING, Outcome.CHARGED));
+        }
         return Checked.sound(new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED,
-                List.of(new Attendance("", grade, List.of(spell), Place.NOWHERE)), List.of(), lines, List.of(),
+                List.of(new Attendance("", grade, spells, Place.NOWHERE)),
+                work.tasks().map(AtMachine::finding).stream().toList(), work.lines(), List.of(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Visit.Handover.NONE, Place.NOWHERE));
     }
 

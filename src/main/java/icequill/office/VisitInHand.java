@@ -35,7 +35,14 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
      */
     static Checked<VisitInHand> of(ShopFolder folder, Path file, Function<Visit, LocalDate> day) {
         Problems problems = new Problems();
-        Optional<VisitInHand> hand = read(folder, file, day, problems);
+        Optional<VisitInHand> hand = read(folder, folder.visit(file), day, problems);
+        return report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /** The same for a visit that stands in the book. */
+    static Checked<VisitInHand> stored(ShopFolder folder, String id, String data) {
+        Problems problems = new Problems();
+        Optional<VisitInHand> hand = read(folder, folder.visitOf(data, id), Visit::day, problems);
         return report(folder, problems).or(hand::orElseThrow);
     }
 
@@ -54,12 +61,11 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
      * @param problems those are added here that the folder itself cannot know
      */
     static Optional<VisitInHand> read(ShopFolder folder, Path file, Problems problems) {
-        return read(folder, file, Visit::day, problems);
+        return read(folder, folder.visit(file), Visit::day, problems);
     }
 
-    private static Optional<VisitInHand> read(ShopFolder folder, Path file, Function<Visit, LocalDate> day,
-            Problems problems) {
-        Optional<Visit> visit = folder.visit(file);
+    private static Optional<VisitInHand> read(ShopFolder folder, Optional<Visit> visit,
+            Function<Visit, LocalDate> day, Problems problems) {
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = visit
                 .flatMap(

@@ -17,4 +17,9 @@ public record Customer(String name, Optional<Language> language, Timeline<BillTo
     public Customer {
         certificates = List.copyOf(certificates);
     }
+
+    /** The same, billed otherwise. */
+    public Customer billed(Timeline<BillTo> others) {
+        return new Customer(name, language, others, vendorNumber, paymentDays, claimsExemption, certificates, accepted);
+    }
 }

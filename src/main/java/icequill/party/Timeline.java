@@ -6,6 +6,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,14 @@ import java.util.Optional;
 public record Timeline<T>(List<Entry<T>> entries) {
 
     /** One value, the days it holds for and where that was written. */
-    public record Entry<T>(Period period, T value, Place place) {}
+    public record Entry<T>(Period period, T value, Place place) {
+
+        private Entry<T> endedBy(LocalDate day) {
+            return period.contains(day)
+                    ? new Entry<>(new Period(period.first(), Optional.of(day)), value, place)
+                    : this;
+        }
+    }
 
     public Timeline {
         entries = entries.stream().sorted(Comparator.comparing(entry -> entry.period().first())).toList();
@@ -43,6 +51,27 @@ public record Timeline<T>(List<Entry<T>> entries) {
 
     public Optional<T> at(LocalDate day) {
         return entries.stream().filter(entry -> entry.period().contains(day)).map(Entry::value).findFirst();
+    }
+
+    /** The same with another value from a day on; what held then ends on that day, and what was to begin later is left out. */
+    public Timeline<T> from(LocalDate day, T value, Place place) {
+        List<Entry<T>> all = new ArrayList<>();
+        entries.stream().filter(entry -> entry.period().first().isBefore(day)).map(entry -> entry.endedBy(day))
+                .forEach(all::add);
+        all.add(new Entry<>(new Period(day, Optional.empty()), value, place));
+        return new Timeline<>(all);
+    }
+
+    /** The same with the value changed that holds on a day; the last one, where none holds; always, where there is none. */
+    public Timeline<T> corrected(LocalDate day, T value) {
+        if (entries.isEmpty()) {
+            return always(value);
+        }
+        Entry<T> wrong = entries.stream().filter(entry -> entry.period().contains(day)).findFirst()
+                .orElseGet(entries::getLast);
+        return new Timeline<>(entries.stream()
+                .map(entry -> entry.equals(wrong) ? new Entry<>(entry.period(), value, entry.place()) : entry)
+                .toList());
     }
 
     private static <T> Problem overlap(Entry<T> earlier, Entry<T> later) {

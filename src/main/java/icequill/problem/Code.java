@@ -35,5 +35,9 @@ public enum Code {
     NO_GLYPH,
     TEMPLATE,
     ALREADY_EXISTS,
-    CANNOT_WRITE
+    CANNOT_WRITE,
+    /** Somebody else is writing in the shop's book. */
+    BOOK_IN_USE,
+    /** The shop's book, or a paper in it, is not as it was written. */
+    BOOK_DAMAGED
 }

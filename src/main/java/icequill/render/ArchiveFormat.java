@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.openpdf.text.pdf.PdfBoolean;
 import org.openpdf.text.pdf.PdfDate;
 import org.openpdf.text.pdf.PdfDictionary;
@@ -33,12 +34,15 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
     private final TaggedDevice device;
     private final LocalDate date;
     private final List<Attachment> attachments;
+    private final Optional<String> previous;
 
-    ArchiveFormat(Document page, TaggedDevice device, LocalDate date, List<Attachment> attachments) {
+    ArchiveFormat(Document page, TaggedDevice device, LocalDate date, List<Attachment> attachments,
+            Optional<String> previous) {
         this.page = page;
         this.device = device;
         this.date = date;
         this.attachments = attachments;
+        this.previous = previous;
     }
 
     @Override
@@ -61,7 +65,7 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
         info.put(PdfName.MODDATE, day);
         String producer = String.valueOf(info.get(PdfName.PRODUCER));
         writer.setXmpMetadata(Metadata.packet(title, producer, day.getW3CDate(),
-                attachments.stream().anyMatch(Attachment::isHybrid)));
+                attachments.stream().anyMatch(Attachment::isHybrid), previous));
         try {
             EmbeddedFiles.add(attachments, day, writer);
             ICC_Profile profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB);

@@ -18,8 +18,9 @@ record ComparisonSheetView(ComparisonSheet sheet, Sentences sentences) {
 
     private Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(sheet, sentences.word("compare.title"), sentences).model(sheet.customer(),
-                        sheet.where().site(), sheet.where().address(), facts()));
+                new LetterView(sheet, sentences.word(sheet.outlook().isPresent() ? "outlook.title" : "compare.title"),
+                        sentences).model(sheet.customer(),
+                                sheet.where().site(), sheet.where().address(), facts()));
         model.put("currency", sheet.callPrice().getCurrency().getCurrencyCode());
         model.put("machines",
                 sheet.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
@@ -32,6 +33,7 @@ record ComparisonSheetView(ComparisonSheet sheet, Sentences sentences) {
         model.put("plans", sheet.plans().stream().map(this::plan).toList());
         model.put("sums", sheet.sums().stream().map(this::sum).toList());
         model.put("reasons", sheet.reasons().stream().map(sentences::say).toList());
+        sheet.outlook().ifPresent(outlook -> model.put("outlook", new OutlookView(outlook, sentences).model()));
         return model;
     }
 

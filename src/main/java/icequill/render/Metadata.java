@@ -2,6 +2,8 @@ package icequill.render;
 
 import icequill.document.Attachment;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -41,32 +43,31 @@ final class Metadata {
                           <pdfaProperty:description>part of ISO 14289 the file follows</pdfaProperty:description>
                         </rdf:li>
                       </rdf:Seq></pdfaSchema:property>
-                    </rdf:li>{hybridSchema}
+                    </rdf:li>{schemas}
                   </rdf:Bag></pdfaExtension:schemas>
-                </rdf:Description>{hybrid}
+                </rdf:Description>{values}
               </rdf:RDF>
             </x:xmpmeta>
             <?xpacket end="w"?>
             """;
 
     /** What Factur-X 1.0 asks of a file that carries an invoice as CII. */
-    private static final String HYBRID = """
+    private static final Schema HYBRID = new Schema("Factur-X",
+            "urn:factur-x:pdfa:CrossIndustryDocument:invoice:1p0#", "fx",
+            List.of(new Property("DocumentType", "the kind of document", "INVOICE"),
+                    new Property("DocumentFileName", "the name of the file within", Attachment.HYBRID),
+                    new Property("Version", "the version of the schema", "1.0"),
+                    new Property("ConformanceLevel", "the profile of the data", "EN 16931")));
 
-            <rdf:Description rdf:about="" xmlns:fx="urn:factur-x:pdfa:CrossIndustryDocument:invoice:1p0#">
-              <fx:DocumentType>INVOICE</fx:DocumentType>
-              <fx:DocumentFileName>factur-x.xml</fx:DocumentFileName>
-              <fx:Version>1.0</fx:Version>
-              <fx:ConformanceLevel>EN 16931</fx:ConformanceLevel>
-            </rdf:Description>""";
-    private static final String HYBRID_SCHEMA = """
+    private static final String DECLARED = """
 
             <rdf:li rdf:parseType="Resource">
-              <pdfaSchema:schema>Factur-X</pdfaSchema:schema>
-              <pdfaSchema:namespaceURI>urn:factur-x:pdfa:CrossIndustryDocument:invoice:1p0#</pdfaSchema:namespaceURI>
-              <pdfaSchema:prefix>fx</pdfaSchema:prefix>
+              <pdfaSchema:schema>{schema}</pdfaSchema:schema>
+              <pdfaSchema:namespaceURI>{uri}</pdfaSchema:namespaceURI>
+              <pdfaSchema:prefix>{prefix}</pdfaSchema:prefix>
               <pdfaSchema:property><rdf:Seq>{properties}</rdf:Seq></pdfaSchema:property>
             </rdf:li>""";
-    private static final String PROPERTY = """
+    private static final String DECLARED_PROPERTY = """
 
             <rdf:li rdf:parseType="Resource">
               <pdfaProperty:name>{name}</pdfaProperty:name>
@@ -78,25 +79,52 @@ final class Metadata {
     private Metadata() {
     }
 
+    /** Properties that PDF/A does not know and that a file must therefore declare (ISO 19005-3, 6.6.2.3). */
+    private record Schema(String name, String uri, String prefix, List<Property> properties) {
+
+        String declared() {
+            return DECLARED.replace("{schema}", name).replace("{uri}", uri).replace("{prefix}", prefix).replace(
+                    "{properties}", properties.stream().map(Property::declared).collect(Collectors.joining()));
+        }
+
+        String values() {
+            return "\n<rdf:Description rdf:about=\"\" xmlns:" + prefix + "=\"" + uri + "\">"
+                    + properties.stream().map(property -> property.value(prefix)).collect(Collectors.joining())
+                    + "\n</rdf:Description>";
+        }
+    }
+
+    /** A property, what it is about, and its value here. */
+    private record Property(String name, String about, String value) {
+
+        String declared() {
+            return DECLARED_PROPERTY.replace("{name}", name).replace("{about}", about);
+        }
+
+        String value(String prefix) {
+            return "\n  <" + prefix + ":" + name + ">" + escaped(value) + "</" + prefix + ":" + name + ">";
+        }
+    }
+
     /**
      * The packet in UTF-8.
      *
      * @param date in the form of ISO 8601, the same as in the document's information
      * @param hybrid whether the file carries {@link Attachment#HYBRID}
+     * @param previous the mark of the paper before it in the shop's book
      */
-    static byte[] packet(String title, String producer, String date, boolean hybrid) {
-        return PACKET.replace("{hybridSchema}", hybrid ? HYBRID_SCHEMA.replace("{properties}", properties()) : "")
-                .replace("{hybrid}", hybrid ? HYBRID : "").replace("{date}", date)
-                .replace("{producer}", escaped(producer)).replace("{title}", escaped(title))
+    static byte[] packet(String title, String producer, String date, boolean hybrid, Optional<String> previous) {
+        List<Schema> schemas = Stream.concat(hybrid ? Stream.of(HYBRID) : Stream.empty(),
+                previous.stream().map(Metadata::chain)).toList();
+        return PACKET.replace("{schemas}", schemas.stream().map(Schema::declared).collect(Collectors.joining()))
+                .replace("{values}", schemas.stream().map(Schema::values).collect(Collectors.joining()))
+                .replace("{date}", date).replace("{producer}", escaped(producer)).replace("{title}", escaped(title))
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    private static String properties() {
-        return Stream.of("DocumentType the kind of document", "DocumentFileName the name of the file within",
-                "Version the version of the schema", "ConformanceLevel the profile of the data")
-                .map(line -> line.split(" ", 2)).map(pair -> PROPERTY.replace("{name}", pair[0])
-                        .replace("{about}", pair[1]))
-                .collect(Collectors.joining());
+    private static Schema chain(String previous) {
+        return new Schema("Chain of papers", "urn:icequill:book:1#", "book",
+                List.of(new Property("Previous", "SHA-256 that closes the chain before this paper", previous)));
     }
 
     private static String escaped(String text) {

@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Prints papers with the templates of one shop. Safe for use by many threads. */
 public final class Printer {
@@ -68,7 +69,16 @@ public final class Printer {
      * @param attachments files to carry within it; may be empty
      */
     public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments) {
-        return new PdfSetter(shop).set(paper, html, attachments);
+        return pdf(paper, html, attachments, Optional.empty());
+    }
+
+    /**
+     * The same for a paper that the shop's book numbered.
+     *
+     * @param previous what closes the chain of papers before it, for its metadata
+     */
+    public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Optional<String> previous) {
+        return new PdfSetter(shop).set(paper, html, attachments, previous);
     }
 
     private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {

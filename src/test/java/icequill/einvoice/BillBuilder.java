@@ -213,7 +213,8 @@ final class BillBuilder {
                 LocalDate.of(2026, 5, 13), LocalDate.of(2026, 5, 13));
         return new CreditNote(number.map(invoice -> "C" + invoice), LocalDate.of(2026, 5, 20),
                 new CreditNote.Original("2026-0114", LocalDate.of(2026, 5, 14)), "The filter was the wrong one.", shop,
-                Language.ENGLISH, PaperSize.A4, billTo, vendorNumber, served, lines, totals(sum, net, tax, gross),
+                Language.ENGLISH, PaperSize.A4, billTo, vendorNumber, served, lines,
+                IntStream.rangeClosed(1, lines.size()).boxed().toList(), totals(sum, net, tax, gross),
                 List.of());
     }
 

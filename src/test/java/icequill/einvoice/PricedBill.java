@@ -37,7 +37,8 @@ record PricedBill(Shop shop, Site site, Visit visit, TaxedVisit taxed) {
         Invoice invoice = invoice();
         return new CreditNote(Optional.of("2"), invoice.date(), new CreditNote.Original("1", invoice.date()),
                 "By mistake.", shop, invoice.language(), invoice.size(), invoice.billTo(), invoice.vendorNumber(),
-                invoice.served(), invoice.lines(), invoice.totals(), invoice.remarks());
+                invoice.served(), invoice.lines(),
+                IntStream.rangeClosed(1, invoice.lines().size()).boxed().toList(), invoice.totals(), invoice.remarks());
     }
 
     private BillTo billTo(LocalDate date) {

@@ -23,6 +23,8 @@ class PaperJsonTest {
 
             assertThat(read).isEqualTo(paper);
             assertThat(PaperJson.write(read)).isEqualTo(json);
+            assertThat(PaperJson.compact(paper)).doesNotContain("\n");
+            assertThat(PaperJson.read(PaperJson.compact(paper), "book").orElseThrow()).isEqualTo(paper);
         }
     }
 

@@ -97,8 +97,10 @@ class PlanQuoteTest {
     }
 
     @Test
-    void compare_bakery_breakEvenByHand() throws IOException {
-        WrittenPaper paper = PlanOffice.of(folder).compare(folder.resolve(QUOTE), wish()).orElseThrow();
+    void compare_withoutForecastRates_breakEvenByHand() throws IOException {
+        Files.delete(folder.resolve("pricing/forecast.yaml"));
+
+        WrittenPaper paper = compare(folder.resolve(QUOTE)).orElseThrow();
 
         // 52.00 + 105 min x 98.00 / 60 = 171.50 + 55.35 = 278.85; 650.00 / 278.85 = 2.33, 1,075.00 / 278.85 = 3.86.
         assertThat(PrintedQuote.of(paper.files().getFirst()).flowing()).contains("278.85",
@@ -124,21 +126,22 @@ class PlanQuoteTest {
         Path file = folder.resolve(QUOTE);
         Files.writeString(file, Files.readString(file).replace(from, to));
 
-        List<Problem> problems = PlanOffice.of(folder).compare(file, wish()).problems().isEmpty()
+        List<Problem> problems = compare(file).problems().isEmpty()
                 ? write(QUOTE).problems()
-                : PlanOffice.of(folder).compare(file, wish()).problems();
+                : compare(file).problems();
 
         assertThat(problems).extracting(Problem::code).contains(code);
         assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
     }
 
     @Test
-    void compare_withoutCalls_saysWhatToAdd() throws IOException {
+    void compare_withoutCallsAndForecastRates_saysWhatToAdd() throws IOException {
+        Files.delete(folder.resolve("pricing/forecast.yaml"));
         Path file = folder.resolve(QUOTE);
         String text = Files.readString(file);
         Files.writeString(file, text.substring(0, text.indexOf("calls:")));
 
-        assertThat(PlanOffice.of(folder).compare(file, wish()).problems()).extracting(Problem::message)
+        assertThat(compare(file).problems()).extracting(Problem::message)
                 .containsExactly("\"calls\" is missing");
     }
 
@@ -231,6 +234,10 @@ class PlanQuoteTest {
 
     private Checked<WrittenPaper> write(String file) {
         return Office.of(folder).quote(folder.resolve(file), wish());
+    }
+
+    private Checked<WrittenPaper> compare(Path file) {
+        return PlanOffice.of(folder).compare(file, wish(), LookAhead.USUAL).map(Compared::paper);
     }
 
     private static Office.Wish wish() {

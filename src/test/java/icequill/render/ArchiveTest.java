@@ -2,16 +2,19 @@ package icequill.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.document.Attachment;
 import icequill.document.Paper;
 import icequill.files.PaperJson;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -48,6 +51,25 @@ class ArchiveTest {
         }
     }
 
+    /** With an invoice as CII within, both lots of metadata that PDF/A does not know are declared side by side. */
+    @Test
+    void pdf_ofABooksPaper_namesThePaperBeforeAndIsArchivable() throws Exception {
+        String previous = "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08";
+        Paper paper = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").papers().getFirst();
+        Printer printer = Printer.of(shop);
+        for (String name : List.of("paper.json", Attachment.HYBRID)) {
+            Attachment within = new Attachment(name, "application/json", "data", Attachment.Relation.DATA, "{}");
+            byte[] pdf = printer.html(paper)
+                    .then(html -> printer.pdf(paper, html, List.of(within), Optional.of(previous))).orElseThrow();
+
+            assertThat(new String(pdf, StandardCharsets.UTF_8))
+                    .contains("<book:Previous>" + previous + "</book:Previous>");
+            for (String standard : Judge.STANDARDS) {
+                assertThat(Judge.brokenRules(pdf, standard)).as(standard + " " + name).isEmpty();
+            }
+        }
+    }
+
     /** The judge finds what is wrong with a file made without care, by rule. */
     @Test
     void judge_carelessFile_failsByRule() throws Exception {
@@ -62,7 +84,7 @@ class ArchiveTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13})
     void pdf_printedAgainElsewhere_isTheSameBytes(int kind) {
         Paper paper = InvoiceFixture.of(Language.SPANISH, PaperSize.A4, "EUR", "ES").withLines(30).papers().get(kind);
         byte[] first = pdf(paper);

@@ -66,6 +66,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -129,7 +130,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         Invoice whole = invoice();
         return new CreditNote(number.map(of -> "C-" + of), LocalDate.of(2026, 6, 1),
                 new CreditNote.Original("2026-0114", whole.date()), "Charged <twice>.", whole.shop(), language, size,
-                whole.billTo(), whole.vendorNumber(), whole.served(), whole.lines(), whole.totals(), List.of());
+                whole.billTo(), whole.vendorNumber(), whole.served(), whole.lines(),
+                IntStream.rangeClosed(1, whole.lines().size()).boxed().toList(), whole.totals(), List.of());
     }
 
     /** The same lines, offered. */
@@ -155,6 +157,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         AccountFixture account = new AccountFixture(invoice(), lines);
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
                 plans.quote(), plans.agreement(), plans.installment(), plans.renewal(), plans.comparison(),
+                plans.outlook(),
                 account.statement(), account.reminder());
     }
 

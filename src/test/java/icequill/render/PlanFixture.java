@@ -23,10 +23,12 @@ import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.MinutesFrom;
+import icequill.document.Outlook;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
+import icequill.document.WayOfCare;
 import icequill.document.Where;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -43,6 +45,7 @@ import icequill.work.MachineState;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -180,7 +183,38 @@ record PlanFixture(Invoice like, int lines) {
                                 Optional.empty(), quotient)),
                 List.of(new ComparisonSheet.Sum(1, amount("276"), plain("276")),
                         new ComparisonSheet.Sum(2, amount("552"), plain("552"))),
-                List.of(Phrase.of("compare.not-promised")));
+                List.of(Phrase.of("compare.not-promised")), Optional.empty());
+    }
+
+    /** The same, with what to expect of every way of care. */
+    ComparisonSheet outlook() {
+        ComparisonSheet sheet = comparison();
+        Outlook.Span span = new Outlook.Span(amount("650"), amount("900"), amount("1250"));
+        List<Outlook.Way> ways = Arrays.stream(WayOfCare.values()).map(kind -> new Outlook.Way(kind,
+                kind == WayOfCare.PAY_PER_CALL
+                        ? Optional.empty()
+                        : Optional.of(kind == WayOfCare.INTERVAL ? Wording.same("4") : tier().name()),
+                amount(kind == WayOfCare.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
+                new Outlook.TenSites(5, 3, 2), span, span,
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(0),
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(7))).toList();
+        return new ComparisonSheet(sheet.date(), sheet.shop(), sheet.language(), sheet.size(), sheet.customer(),
+                sheet.where(), sheet.machines(), sheet.band(), List.of(), sheet.callPrice(), sheet.lastYear(),
+                sheet.plans(), sheet.sums(), sheet.reasons(), Optional.of(new Outlook(3,
+                        List.of(Phrase.of("outlook.pays-if", new Fact.Named("half <yearly>", "semestral"),
+                                new Fact.Amount(amount("690")), Fact.number(3, "call"), Fact.number(250, "")),
+                                Phrase.of("outlook.pays-not", Fact.number(250, ""),
+                                        new Fact.Word("outlook.of-ten.8"))),
+                        ways,
+                        List.of(new Outlook.Beside(Phrase.of("outlook.beside.energy"),
+                                Phrase.of("outlook.beside.energy-range", Fact.number(0, ""), Fact.number(300, ""),
+                                        Fact.number(150, "")),
+                                Phrase.of("outlook.mark.from-memory"))),
+                        Collections.nCopies(2 * lines, new Outlook.Input(Phrase.of("outlook.in.last-year",
+                                Fact.number(3, "call")),
+                                Phrase.of("outlook.origin.visits",
+                                        Fact.number(4, "visit")))),
+                        List.of(Phrase.of("reason.interval-recommended")))));
     }
 
     private Where where() {

@@ -1,0 +1,66 @@
+package icequill.document;
+
+import icequill.explain.Phrase;
+import icequill.party.Wording;
+import icequill.problem.Check;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
+
+/**
+ * What a customer may expect of each way of having his machines looked after, in figures as round as what is known of them. It
+ * holds nothing of what the shop earns.
+ *
+ * @param years that it looks ahead beyond the first
+ * @param answer what it comes to, sentence by sentence
+ * @param ways paying per call first
+ * @param beside what is not in any of the sums
+ * @param inputs what it was figured from
+ * @param reasons why cleanings should not be further apart than recommended
+ */
+public record Outlook(int years, List<Phrase> answer, List<Way> ways, List<Beside> beside, List<Input> inputs,
+        List<Phrase> reasons) {
+
+    /**
+     * A way of care.
+     *
+     * @param name of the plan, or of the interval in months; empty where nothing is planned
+     * @param planned price of a year
+     * @param calls expected in a year, to a tenth
+     * @param first what the first year may cost in all
+     * @param later what all the years may cost in all
+     * @param cheaperFirst of ten sites, those for which the first year costs less in all than paying per call; empty for that itself
+     * @param cheaperLater the same over all the years
+     */
+    public record Way(WayOfCare kind, Optional<Wording> name, MonetaryAmount planned, BigDecimal calls, TenSites sites,
+            Span first, Span later, Optional<Integer> cheaperFirst, Optional<Integer> cheaperLater) {}
+
+    /** Of ten sites like his, how many have no call in a year, how many one, and how many more. */
+    public record TenSites(int none, int one, int more) {
+
+        private static final int ALL = 10;
+
+        public TenSites {
+            Check.that(none >= 0 && one >= 0 && more >= 0 && none + one + more == ALL,
+                    "ten sites: " + none + ", " + one + ", " + more);
+        }
+    }
+
+    /** Between which amounts eight years in ten lie, and the mean of all. */
+    public record Span(MonetaryAmount low, MonetaryAmount mean, MonetaryAmount high) {}
+
+    /** Something that no sum holds: what it is, how much of it, and where that comes from. */
+    public record Beside(Phrase what, Phrase howMuch, Phrase origin) {}
+
+    /** Something that went in, and who says so. */
+    public record Input(Phrase what, Phrase origin) {}
+
+    public Outlook {
+        answer = List.copyOf(answer);
+        ways = List.copyOf(ways);
+        beside = List.copyOf(beside);
+        inputs = List.copyOf(inputs);
+        reasons = List.copyOf(reasons);
+    }
+}

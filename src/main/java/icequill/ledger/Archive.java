@@ -1,0 +1,59 @@
+package icequill.ledger;
+
+import java.util.List;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The form of a backup, the same for every database: a ZIP file that holds each table as lines of JSON (the names of its columns,
+ * then a row a line), the PDFs, and at its end what it holds.
+ */
+final class Archive {
+
+    static final int FORMAT = 1;
+    static final String CONTENTS = "contents.json";
+    static final JsonMapper JSON = JsonMapper.builder().build();
+
+    /** The tables in an order in which each row comes after those it points to. */
+    static final List<Table> TABLES = List.of(new Table("customer", "id"),
+            new Table("customer_bill_to", "customer_id, valid_from"),
+            new Table("customer_certificate", "customer_id, position"), new Table("site", "id"),
+            new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("series", "kind, office, year"),
+            new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
+            new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
+            new Table("paper_word", "word, whereabouts_id, paper_id"));
+
+    /**
+     * A table of the book.
+     *
+     * @param order of its rows in a backup
+     */
+    record Table(String name, String order) {
+        String entry() {
+            return "tables/" + name + ".jsonl";
+        }
+    }
+
+    /**
+     * What a backup says of itself.
+     *
+     * @param schema the version of the tables
+     * @param hashes of the tables' entries, in their order
+     * @param missing numbers of papers whose files are not in it
+     */
+    record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads, List<String> hashes,
+            List<String> missing) {
+
+        Contents {
+            heads = List.copyOf(heads);
+            hashes = List.copyOf(hashes);
+            missing = List.copyOf(missing);
+        }
+    }
+
+    private Archive() {
+    }
+
+    static String entry(Series series, String number) {
+        return "papers/" + series.text() + "/" + number + ".pdf";
+    }
+}

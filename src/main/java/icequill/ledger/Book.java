@@ -1,0 +1,106 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import java.util.function.LongConsumer;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
+
+/** A shop's book, open for work. For many threads; one at a time writes. */
+public final class Book implements AutoCloseable {
+
+    private final Connections connections;
+    private final Jdbi reader;
+    private final Writer writer;
+    private final PaperFiles files;
+    private final BookPlace place;
+
+    Book(BookPlace place, Connections connections, Writer writer) {
+        this.place = place;
+        this.connections = connections;
+        this.reader = connections.reader();
+        this.writer = writer;
+        this.files = new PaperFiles(place.papers());
+    }
+
+    /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
+    public static Checked<Book> open(BookPlace place, Clock clock) {
+        return open(place, clock, Patience.USUAL);
+    }
+
+    /**
+     * Opens the book at a place, and makes it when there is none; finishes what a stop left undone.
+     *
+     * @param patience with others who write in it
+     */
+    public static Checked<Book> open(BookPlace place, Clock clock, Patience patience) {
+        return Opening.open(place, Surroundings.usual(clock, patience));
+    }
+
+    /**
+     * Changes the book. When the work returns problems, or throws, nothing of it stays; otherwise all of it is on the disk when this
+     * returns.
+     *
+     * @return the work's own result, or what was in the way: somebody else writing, a full disk
+     */
+    public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+        return writer.write(work);
+    }
+
+    /** Looks at the book; all that the work sees is of one moment. */
+    public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
+        return Faults.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
+                handle -> work.apply(new Reading(handle, files))));
+    }
+
+    /**
+     * Goes through the whole book: numbers without gaps, seals, sums, data, and a file to each paper as it was issued and no other.
+     *
+     * @param reader of the papers' data
+     * @param progress is told how many papers were looked at, now and then
+     */
+    public Checked<AuditReport> audit(PaperReader reader, LongConsumer progress) {
+        return Faults.caught(place, () -> {
+            TransactionIsolationLevel snapshot = connections.dialect().snapshot();
+            AtomicReference<List<Path>> unknown = new AtomicReference<>(List.of());
+            AuditReport report = this.reader.inTransaction(snapshot, handle -> {
+                unknown.set(new FilesCheck(handle, files).unknown());
+                return new Audit(handle, connections.dialect(), files, reader, progress).report();
+            });
+            return Checked.sound(this.reader.inTransaction(snapshot,
+                    later -> Audit.withUnknown(report, unknown.get(), files, later)));
+        });
+    }
+
+    /**
+     * Writes the whole book into one file, as it is at one moment; others may go on working in it.
+     *
+     * @param file must not exist yet
+     * @param progress is told how many papers were written, now and then
+     */
+    public Checked<BackupReport> backup(Path file, LongConsumer progress) {
+        return Faults.caught(place,
+                () -> new Backup(reader, connections.dialect(), files, writer.clock()).write(file, progress));
+    }
+
+    /**
+     * Makes a book out of a backup, in whichever database. What is in the file is checked before there is a book.
+     *
+     * @param target where there must be no book yet
+     * @param reader of the papers' data
+     */
+    public static Checked<AuditReport> restore(Path file, BookPlace target, PaperReader reader,
+            LongConsumer progress) {
+        return Faults.caught(target, () -> new Restore(target, reader, progress).from(file));
+    }
+
+    @Override
+    public void close() {
+        writer.close();
+        connections.close();
+    }
+}

@@ -1,0 +1,98 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lets one process at a time write in a book that is a file. The lock file says who it is. The operating system lets go of the
+ * lock when a process ends, however it ends. Two places of the file are locked, far beyond its text: who wants to write first
+ * takes the place of the next, then waits for the place of the writer; so processes take turns.
+ */
+final class BookLock implements AutoCloseable {
+
+    private static final long WRITER = Long.MAX_VALUE - 2;
+    private static final long NEXT = Long.MAX_VALUE - 1;
+    private static final int LONGEST_TEXT = 500;
+
+    private final Path file;
+    private final FileChannel channel;
+    private final Patience patience;
+
+    private BookLock(Path file, FileChannel channel, Patience patience) {
+        this.file = file;
+        this.channel = channel;
+        this.patience = patience;
+    }
+
+    static BookLock at(Path file, Patience patience) throws IOException {
+        return new BookLock(file, FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
+                StandardOpenOption.WRITE), patience);
+    }
+
+    /** Becomes the writer, or says who is. */
+    Checked<FileLock> take() throws IOException {
+        long until = patience.nanoseconds().getAsLong() + patience.longest().toNanos();
+        try (FileLock next = waitFor(NEXT, until)) {
+            FileLock writer = next == null ? null : waitFor(WRITER, until);
+            if (writer == null) {
+                return Checked.faulty(inUse());
+            }
+            sign();
+            return Checked.sound(writer);
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            channel.close();
+        } catch (IOException ended) {
+            // The system lets go of the lock when the process ends.
+        }
+    }
+
+    private @Nullable FileLock waitFor(long place, long until) throws IOException {
+        FileLock lock = attempt(place);
+        while (lock == null && patience.nanoseconds().getAsLong() < until) {
+            patience.pause().run();
+            lock = attempt(place);
+        }
+        return lock;
+    }
+
+    private @Nullable FileLock attempt(long place) throws IOException {
+        try {
+            return channel.tryLock(place, 1, false);
+        } catch (OverlappingFileLockException ownOther) {
+            // This process has opened the book twice.
+            return null;
+        }
+    }
+
+    private void sign() throws IOException {
+        byte[] text = (Holder.self().text() + "\n").getBytes(StandardCharsets.UTF_8);
+        channel.write(ByteBuffer.wrap(text), 0);
+        channel.truncate(text.length);
+    }
+
+    private Problem inUse() throws IOException {
+        ByteBuffer text = ByteBuffer.allocate(LONGEST_TEXT);
+        channel.read(text, 0);
+        String holder = new String(text.array(), 0, text.position(), StandardCharsets.UTF_8).strip();
+        return new Problem(Code.BOOK_IN_USE, Place.ofFile(file.toString()),
+                (holder.isEmpty() ? "another process" : holder) + " is writing in the book, and has been for "
+                        + patience.longest().toSeconds() + " seconds",
+                "try again when it is done, or end that process");
+    }
+}

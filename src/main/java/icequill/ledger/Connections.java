@@ -1,0 +1,118 @@
+package icequill.ledger;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.Properties;
+import java.util.concurrent.TimeUnit;
+import org.jdbi.v3.core.ConnectionException;
+import org.jdbi.v3.core.Jdbi;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * The ways into the database.
+ *
+ * @param writing for transactions that change something
+ * @param reading for those that do not
+ */
+record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource reading) implements AutoCloseable {
+
+    private static final int READERS = 4;
+    /** Offices wait on the server, not here, so that the longest wait is the same for all. */
+    private static final int SERVER_CONNECTIONS = 8;
+    private static final long BUSY_MILLISECONDS = TimeUnit.SECONDS.toMillis(10);
+
+    /**
+     * Connects once at first, since the pools try for half a minute before they say what is wrong.
+     *
+     * @throws ConnectionException when that fails
+     */
+    static Connections to(BookPlace place) {
+        return switch (place) {
+        case BookPlace.InFile(Path database, Path papers) -> toFile(database);
+        case BookPlace.OnServer(String url, Path papers) -> toServer(url);
+        };
+    }
+
+    Jdbi writer() {
+        return Jdbi.create(writing);
+    }
+
+    Jdbi reader() {
+        return Jdbi.create(reading);
+    }
+
+    @Override
+    public void close() {
+        reading.close();
+        writing.close();
+    }
+
+    private static Connections toFile(Path database) {
+        SQLiteConfig writes = sqlite();
+        writes.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        SQLiteConfig reads = sqlite();
+        SQLiteDataSource source = source(database, reads);
+        tried(source::getConnection);
+        HikariConfig readers = pool(READERS);
+        readers.setDataSource(source);
+        readers.setConnectionInitSql("PRAGMA query_only = 1");
+        HikariConfig writer = pool(1);
+        writer.setDataSource(source(database, writes));
+        return new Connections(Dialect.SQLITE, new HikariDataSource(writer), new HikariDataSource(readers));
+    }
+
+    /** A way to connect. */
+    @FunctionalInterface
+    private interface Way {
+        Connection connect() throws SQLException;
+    }
+
+    private static void tried(Way way) {
+        try {
+            way.connect().close();
+        } catch (SQLException failed) {
+            throw new ConnectionException(failed);
+        }
+    }
+
+    private static SQLiteConfig sqlite() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout((int) BUSY_MILLISECONDS);
+        return config;
+    }
+
+    private static SQLiteDataSource source(Path database, SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + database.toAbsolutePath());
+        return source;
+    }
+
+    private static Connections toServer(String url) {
+        tried(() -> DriverManager.getConnection(url));
+        HikariConfig config = pool(SERVER_CONNECTIONS);
+        config.setJdbcUrl(url);
+        Properties properties = new Properties();
+        properties.setProperty("ApplicationName", "icequill " + Holder.self().text());
+        config.setDataSourceProperties(properties);
+        HikariDataSource both = new HikariDataSource(config);
+        return new Connections(Dialect.POSTGRESQL, both, both);
+    }
+
+    /** Connections are made when first asked for. */
+    private static HikariConfig pool(int most) {
+        HikariConfig config = new HikariConfig();
+        config.setMaximumPoolSize(most);
+        config.setMinimumIdle(0);
+        config.setInitializationFailTimeout(-1);
+        config.setConnectionTimeout(TimeUnit.SECONDS.toMillis(30));
+        return config;
+    }
+}

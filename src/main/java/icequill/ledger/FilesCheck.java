@@ -1,0 +1,37 @@
+package icequill.ledger;
+
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+
+/** Looks for files of which the book knows nothing. */
+record FilesCheck(Handle handle, PaperFiles files) {
+
+    /** Files without a row. Those of papers that were issued since the handle's moment are among them. */
+    List<Path> unknown() throws IOException {
+        try (Stream<Path> all = Files.walk(files.folder())) {
+            return all.filter(Files::isRegularFile).filter(file -> !file.startsWith(files.unfinishedFolder()))
+                    .filter(this::isUnknown).sorted().toList();
+        }
+    }
+
+    boolean isUnknown(Path file) {
+        String name = String.valueOf(file.getFileName());
+        Optional<PaperRow> row = name.endsWith(".pdf")
+                ? PaperRows.byNumber(handle, name.substring(0, name.length() - ".pdf".length()))
+                : Optional.empty();
+        return row.filter(found -> files.place(found.series(), found.number()).equals(file)).isEmpty();
+    }
+
+    static Problem finding(Path file) {
+        return new Problem(Code.BOOK_DAMAGED, Place.ofFile(file.toString()), "the book knows of no such file",
+                "papers that were issued, and nothing else, in this folder");
+    }
+}

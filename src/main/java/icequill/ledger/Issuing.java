@@ -1,0 +1,123 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+
+/** Issues papers within one transaction, and moves their files to their places once it is done. */
+final class Issuing {
+
+    private final Handle handle;
+    private final PaperFiles files;
+    private final Surroundings surroundings;
+    private final List<PaperRow> issued = new ArrayList<>();
+    private final Problems problems = new Problems();
+
+    /** A number that was taken, and the seal of the paper before. */
+    private record Taken(Series series, int position, String head) {}
+
+    Issuing(Handle handle, PaperFiles files, Surroundings surroundings) {
+        this.handle = handle;
+        this.files = files;
+        this.surroundings = surroundings;
+    }
+
+    /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
+    Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<Printed>> print) {
+        Taken taken = take(series);
+        step(Step.NUMBER_TAKEN);
+        Numbered numbered = new Numbered(series.number(taken.position()), taken.head());
+        Checked<IssuedPaper> paper = print.apply(numbered).map(printed -> {
+            step(Step.PRINTED);
+            return stored(taken, numbered, origin, printed);
+        });
+        problems.addAll(paper.problems());
+        return paper;
+    }
+
+    /** The result, unless a paper could not be printed: its number would be missing. */
+    <T> Checked<T> unlessAtFault(T result) {
+        return problems.or(() -> result);
+    }
+
+    /** After the transaction. The papers are issued, whatever happens to their files now: those are found, and moved later. */
+    void finish() {
+        for (PaperRow row : issued) {
+            try {
+                files.finish(row.series(), row.number(), row.pdfHash());
+            } catch (IOException later) {
+                // Moved when the book is next opened, and read from where it is until then.
+            }
+            step(Step.MOVED);
+        }
+    }
+
+    /** After the transaction was undone. */
+    void discard() {
+        issued.forEach(row -> files.discard(row.number(), row.pdfHash()));
+    }
+
+    void step(Step step) {
+        surroundings.watcher().accept(step);
+    }
+
+    private Taken take(Series series) {
+        handle.createUpdate("""
+                INSERT INTO series (kind, office, year, next, head) VALUES (:kind, :office, :year, 1, :head)
+                ON CONFLICT DO NOTHING""").bind("kind", series.kind().name()).bind("office", series.office())
+                .bind("year", series.year()).bind("head", Seal.NONE).execute();
+        return handle.createQuery("""
+                UPDATE series SET next = next + 1 WHERE kind = :kind AND office = :office AND year = :year
+                RETURNING next - 1 AS position, head""").bind("kind", series.kind().name())
+                .bind("office", series.office()).bind("year", series.year())
+                .map((row, context) -> new Taken(series, row.getInt("position"), row.getString("head"))).one();
+    }
+
+    private IssuedPaper stored(Taken taken, Numbered numbered, Origin origin, Printed printed) {
+        NewPaper rows = new NewPaper(handle);
+        String hash = printed.pdf().hash();
+        long whereabouts = rows.whereabouts(printed.facts());
+        PaperRow row = row(taken, numbered, origin, printed, hash, whereabouts);
+        issued.add(row);
+        storeFile(row, printed.pdf().bytes());
+        String seal = row.seal();
+        long id = rows.store(row, seal);
+        step(Step.ROW_STORED);
+        rows.storeWords(id, whereabouts, FindWords.ofPaper(row.number(), row.position(), printed.facts()));
+        handle.createUpdate("UPDATE series SET head = :head WHERE kind = :kind AND office = :office AND year = :year")
+                .bind("head", seal).bind("kind", row.kind()).bind("office", row.office()).bind("year", row.year())
+                .execute();
+        step(Step.WORDS_STORED);
+        return Papers.byNumber(handle, row.number()).orElseThrow();
+    }
+
+    private PaperRow row(Taken taken, Numbered numbered, Origin origin, Printed printed, String hash,
+            long whereabouts) {
+        Series series = taken.series();
+        return new PaperRow(0, numbered.number(), series.kind().name(), series.office(), series.year(),
+                taken.position(), printed.date().toString(), printed.due().map(Object::toString),
+                surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString(), origin,
+                printed.sums().map(PaperRow.Amounts::of), printed.ratesVersion(), printed.json(), hash, taken.head(),
+                whereabouts, printed.sums().map(PaperRow.Line::all).orElse(List.of()));
+    }
+
+    private void storeFile(PaperRow row, byte[] pdf) {
+        try {
+            Files.createDirectories(files.unfinishedFolder());
+            Flush.write(files.unfinished(row.number(), row.pdfHash()), pdf);
+            step(Step.FILE_WRITTEN);
+            Flush.file(files.unfinished(row.number(), row.pdfHash()));
+            Flush.folder(files.unfinishedFolder());
+            step(Step.FILE_FLUSHED);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}

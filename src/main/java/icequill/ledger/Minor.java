@@ -1,0 +1,28 @@
+package icequill.ledger;
+
+import icequill.money.Amounts;
+import java.math.BigDecimal;
+import javax.money.CurrencyUnit;
+import javax.money.Monetary;
+import javax.money.MonetaryAmount;
+
+/** Amounts as whole minor units, as the book stores them. */
+final class Minor {
+
+    private Minor() {
+    }
+
+    /**
+     * The amount in minor units.
+     *
+     * @throws ArithmeticException when it has more decimals than its currency
+     */
+    static long of(MonetaryAmount amount) {
+        return Amounts.number(amount).movePointRight(amount.getCurrency().getDefaultFractionDigits()).longValueExact();
+    }
+
+    static MonetaryAmount amount(long minor, String currency) {
+        CurrencyUnit unit = Monetary.getCurrency(currency);
+        return Amounts.of(BigDecimal.valueOf(minor, unit.getDefaultFractionDigits()), unit);
+    }
+}

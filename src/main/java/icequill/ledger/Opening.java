@@ -1,0 +1,79 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Opens a book: looks whether the place will do, brings the tables up to date, and finishes what a stop left undone. */
+final class Opening {
+
+    /** File systems of other machines, on which SQLite's locks cannot be relied upon (sqlite.org, "How To Corrupt"). */
+    private static final Set<String> NETWORK = Set.of("nfs", "nfs4", "cifs", "smb", "smb2", "smb3", "smbfs", "afpfs",
+            "webdav", "davfs", "fuse.sshfs", "sshfs", "fuse.rclone", "9p", "ceph", "afs", "glusterfs",
+            "fuse.glusterfs");
+
+    private Opening() {
+    }
+
+    static Checked<Book> open(BookPlace place, Surroundings surroundings) {
+        return Faults.caught(place, () -> {
+            Files.createDirectories(place.papers());
+            Optional<BookLock> lock = Optional.empty();
+            if (place instanceof BookPlace.InFile(Path database, Path papers)) {
+                Path folder = Folder.madeFor(database);
+                Optional<Problem> remote = remote(database, Files.getFileStore(folder).type());
+                if (remote.isPresent()) {
+                    return Checked.faulty(remote.get());
+                }
+                lock = Optional.of(BookLock.at(database.resolveSibling("book.lock"), surroundings.patience()));
+            }
+            return opened(place, Connections.to(place), lock, surroundings);
+        });
+    }
+
+    /** A problem when a kind of file system is that of another machine. */
+    static Optional<Problem> remote(Path database, String kind) {
+        return NETWORK.contains(kind.toLowerCase(Locale.ROOT))
+                ? Optional.of(new Problem(Code.NOT_ALLOWED, Place.ofFile(database.toString()),
+                        "the folder is on a network drive (" + kind + "), where a book that is a file would be damaged",
+                        "a folder on a disk of this machine, or a book on a PostgreSQL server"))
+                : Optional.empty();
+    }
+
+    private static Checked<Book> opened(BookPlace place, Connections connections, Optional<BookLock> lock,
+            Surroundings surroundings) {
+        Writer writer = new Writer(place, connections, lock, surroundings);
+        Checked<Book> book = Faults.caught(place, () -> ready(place, connections, writer)
+                .map(done -> new Book(place, connections, writer)));
+        if (book instanceof Checked.Faulty<Book>) {
+            writer.close();
+            connections.close();
+        }
+        return book;
+    }
+
+    private static Checked<Boolean> ready(BookPlace place, Connections connections, Writer writer) throws IOException {
+        int version = Schema.version(connections.writer());
+        if (version > Schema.NEWEST) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+                    "the book was written by a newer version of the program", "that version, or a later one"));
+        }
+        if (version == 0 && !Folder.isEmpty(place.papers())) {
+            return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(place.text()),
+                    "the book's database is empty or gone, but there are issued papers in " + place.papers(),
+                    "restore the last backup into another folder"));
+        }
+        Checked<Boolean> current = version == Schema.NEWEST ? Checked.sound(true) : writer.alone(() -> {
+            Schema.migrate(connections, Schema.NEWEST);
+            return Checked.sound(true);
+        });
+        return current.then(done -> writer.recoverIfNeeded());
+    }
+}

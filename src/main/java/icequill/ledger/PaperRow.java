@@ -1,0 +1,67 @@
+package icequill.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A paper as its row says it, and its lines; what the seal covers.
+ *
+ * @param sums its amounts in minor units: lines, net, tax, gross; all or none
+ */
+record PaperRow(long id, String number, String kind, String office, int year, int position, String dated,
+        Optional<String> due, String issuedAt, Origin origin, Optional<Amounts> sums, String ratesVersion, String data,
+        String pdfHash, String previousSeal, long whereabouts, List<Line> lines) {
+
+    /** Amounts in minor units. */
+    record Amounts(String currency, long lines, long net, long tax, long gross) {
+
+        static Amounts of(Sums sums) {
+            return new Amounts(sums.gross().getCurrency().getCurrencyCode(), Minor.of(sums.lines()),
+                    Minor.of(sums.net()), Minor.of(sums.tax()), Minor.of(sums.gross()));
+        }
+    }
+
+    /** A line with its amounts in minor units. */
+    record Line(String chargeClass, String outcome, String text, long net, long base) {
+
+        static List<Line> all(Sums sums) {
+            return sums.each().stream().map(line -> new Line(line.chargeClass(), line.outcome(), line.text(),
+                    Minor.of(line.net()), Minor.of(line.base()))).toList();
+        }
+    }
+
+    PaperRow {
+        lines = List.copyOf(lines);
+    }
+
+    /** Everything that may not change, in a fixed order. The id is the database's own and the words are made from the rest. */
+    List<@Nullable String> contents() {
+        List<@Nullable String> all = new ArrayList<>(List.of(previousSeal, number, kind, office, String.valueOf(year),
+                String.valueOf(position), dated, issuedAt, ratesVersion, pdfHash, data));
+        for (Optional<String> part : List.of(due, origin.customer(), origin.site(), origin.visit(), origin.agreement(),
+                origin.corrects(), origin.replaces())) {
+            all.add(part.orElse(null));
+        }
+        sums.ifPresent(found -> all.addAll(List.of(found.currency(), text(found.lines()), text(found.net()),
+                text(found.tax()), text(found.gross()))));
+        for (Line line : lines) {
+            all.addAll(List.of(line.chargeClass(), line.outcome(), line.text(), text(line.net()), text(line.base())));
+        }
+        return all;
+    }
+
+    Series series() {
+        return new Series(PaperKind.valueOf(kind), office, year);
+    }
+
+    String seal() {
+        return Seal.of(contents());
+    }
+
+    private static String text(long minor) {
+        return Objects.toString(minor);
+    }
+}

@@ -1,0 +1,101 @@
+package icequill.ledger;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.result.RowView;
+
+/** Reads papers as their rows say them. */
+final class PaperRows {
+
+    private static final String SELECT = """
+            SELECT id, number, kind, office, year, position, dated, due, issued_at, customer_id, site_id, visit_id, agreement,
+                corrects, replaces, currency, lines_minor, net_minor, tax_minor, gross_minor, rates_version, data,
+                pdf_hash, previous_seal, seal, whereabouts_id FROM paper
+            """;
+
+    /** Rows that are fetched at once from a server. */
+    private static final int FETCHED = 200;
+
+    /**
+     * A row, and the seal that stands in it.
+     *
+     * @param seal as stored, which fits the row unless one of the two was changed
+     */
+    record Sealed(PaperRow row, String seal) {}
+
+    private PaperRows() {
+    }
+
+    /** What is done with each file. */
+    @FunctionalInterface
+    interface FileWork {
+        void accept(String number, String hash) throws IOException;
+    }
+
+    /** The number and the file's hash of all papers of a series, by position. */
+    static void eachFile(Handle handle, Series series, FileWork work) {
+        try (Stream<String[]> rows = handle.createQuery("SELECT number, pdf_hash FROM paper"
+                + " WHERE kind = :kind AND office = :office AND year = :year ORDER BY position")
+                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
+                .setFetchSize(FETCHED)
+                .map(row -> new String[]{Column.text(row, "number"), Column.text(row, "pdf_hash")}).stream()) {
+            rows.forEach(row -> {
+                try {
+                    work.accept(row[0], row[1]);
+                } catch (IOException failed) {
+                    throw new UncheckedIOException(failed);
+                }
+            });
+        }
+    }
+
+    /** All papers of a series, one after another, by position. */
+    static void each(Handle handle, Series series, Consumer<Sealed> work) {
+        try (Stream<Sealed> rows = handle
+                .createQuery(SELECT + "WHERE kind = :kind AND office = :office AND year = :year ORDER BY position")
+                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
+                .setFetchSize(FETCHED).map(row -> new Sealed(read(handle, row), Column.text(row, "seal"))).stream()) {
+            rows.forEach(work);
+        }
+    }
+
+    static Optional<PaperRow> byNumber(Handle handle, String number) {
+        return handle.createQuery(SELECT + "WHERE number = :number").bind("number", number)
+                .map(row -> read(handle, row)).findOne();
+    }
+
+    private static PaperRow read(Handle handle, RowView row) {
+        long id = row.getColumn("id", Long.class);
+        return new PaperRow(id, Column.text(row, "number"), Column.text(row, "kind"), Column.text(row, "office"),
+                row.getColumn("year", Integer.class), row.getColumn("position", Integer.class),
+                Column.text(row, "dated"), Column.mayBe(row, "due"), Column.text(row, "issued_at"), origin(row),
+                sums(row), Column.text(row, "rates_version"), Column.text(row, "data"), Column.text(row, "pdf_hash"),
+                Column.text(row, "previous_seal"), row.getColumn("whereabouts_id", Long.class), lines(handle, id));
+    }
+
+    private static Origin origin(RowView row) {
+        return new Origin(Column.mayBe(row, "customer_id"), Column.mayBe(row, "site_id"), Column.mayBe(row, "visit_id"),
+                Column.mayBe(row, "agreement"), Column.mayBe(row, "corrects"), Column.mayBe(row, "replaces"));
+    }
+
+    private static Optional<PaperRow.Amounts> sums(RowView row) {
+        return Column.mayBe(row, "currency")
+                .map(currency -> new PaperRow.Amounts(currency, row.getColumn("lines_minor", Long.class),
+                        row.getColumn("net_minor", Long.class), row.getColumn("tax_minor", Long.class),
+                        row.getColumn("gross_minor", Long.class)));
+    }
+
+    private static List<PaperRow.Line> lines(Handle handle, long id) {
+        return handle.createQuery("SELECT charge_class, outcome, text, net_minor, base_minor FROM paper_line"
+                + " WHERE paper_id = :id ORDER BY position").bind("id", id)
+                .map(line -> new PaperRow.Line(Column.text(line, "charge_class"), Column.text(line, "outcome"),
+                        Column.text(line, "text"), line.getColumn("net_minor", Long.class),
+                        line.getColumn("base_minor", Long.class)))
+                .list();
+    }
+}

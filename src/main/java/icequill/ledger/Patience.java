@@ -1,0 +1,31 @@
+package icequill.ledger;
+
+import java.time.Duration;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+
+/**
+ * How long to wait for a book that somebody else is writing in, and how waiting is done.
+ *
+ * @param longest before it is given up
+ * @param nanoseconds a clock that only runs forward
+ * @param pause a short one, between two tries
+ */
+public record Patience(Duration longest, LongSupplier nanoseconds, Runnable pause) {
+
+    /** Ten seconds. */
+    public static final Patience USUAL = of(Duration.ofSeconds(10));
+
+    /** By the machine's clock. */
+    public static Patience of(Duration longest) {
+        return new Patience(longest, System::nanoTime, Patience::aMoment);
+    }
+
+    private static void aMoment() {
+        try {
+            TimeUnit.MILLISECONDS.sleep(2);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

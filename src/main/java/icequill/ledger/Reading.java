@@ -1,0 +1,23 @@
+package icequill.ledger;
+
+import org.jdbi.v3.core.Handle;
+
+/** The book at one moment. Usable only within the call that it was given to. */
+public sealed class Reading permits Transaction {
+
+    private final Entries entries;
+    private final Papers papers;
+
+    Reading(Handle handle, PaperFiles files) {
+        this.entries = new Entries(handle);
+        this.papers = new Papers(handle, files);
+    }
+
+    public Entries entries() {
+        return entries;
+    }
+
+    public Papers papers() {
+        return papers;
+    }
+}

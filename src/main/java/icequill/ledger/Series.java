@@ -1,0 +1,29 @@
+package icequill.ledger;
+
+import icequill.problem.Check;
+
+/**
+ * A run of numbers without gaps: 1, 2, 3, ...
+ *
+ * @param office lower-case letters and digits; empty where a shop has but one
+ * @param year of the papers' dates, 1900 to 9999
+ */
+public record Series(PaperKind kind, String office, int year) {
+
+    public Series {
+        Check.that(office.matches("[a-z0-9]{0,12}"), "office is \"" + office + "\", must be up to 12 of a-z and 0-9");
+        Check.inRange(year, 1900, 9999, "year");
+    }
+
+    /** {@code INV-2026-00017}, or {@code INV-north-2026-00017} for an office. */
+    public String number(int position) {
+        return text() + "-" + (position < 100_000
+                ? String.valueOf(100_000 + position).substring(1)
+                : String.valueOf(position));
+    }
+
+    /** {@code INV-2026}. */
+    public String text() {
+        return kind.prefix() + (office.isEmpty() ? "" : "-" + office) + "-" + year;
+    }
+}

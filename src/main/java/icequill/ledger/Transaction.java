@@ -1,0 +1,32 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+
+/** Changes to the book, all or none of which are stored. Usable only within the call that it was given to. */
+public final class Transaction extends Reading {
+
+    private final Register register;
+    private final Issuing issuing;
+
+    Transaction(Handle handle, PaperFiles files, Surroundings surroundings, Issuing issuing) {
+        super(handle, files);
+        this.register = new Register(handle, surroundings.clock().instant());
+        this.issuing = issuing;
+    }
+
+    public Register register() {
+        return register;
+    }
+
+    /**
+     * Issues a paper: takes the next number of the series, has it printed, and stores it with its PDF. Once printing was at fault the
+     * whole transaction is undone, and no number is burnt.
+     *
+     * @param print prints the paper under the number it is given
+     */
+    public Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<Printed>> print) {
+        return issuing.issue(series, origin, print);
+    }
+}

@@ -1,0 +1,123 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import java.io.IOException;
+import java.nio.channels.FileLock;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/** Runs the transactions that change a book, one at a time: threads by a lock of their own, processes by the database's way. */
+final class Writer implements AutoCloseable {
+
+    private final BookPlace place;
+    private final Dialect dialect;
+    private final Jdbi database;
+    private final Optional<BookLock> lock;
+    private final PaperFiles files;
+    private final Surroundings surroundings;
+    /** Fair, so that no thread waits for ever. */
+    private final ReentrantLock turn = new ReentrantLock(true);
+
+    /** @param lock of a book that is a file */
+    Writer(BookPlace place, Connections connections, Optional<BookLock> lock, Surroundings surroundings) {
+        this.place = place;
+        this.dialect = connections.dialect();
+        this.database = connections.writer();
+        this.lock = lock;
+        this.files = new PaperFiles(place.papers());
+        this.surroundings = surroundings;
+    }
+
+    Clock clock() {
+        return surroundings.clock();
+    }
+
+    <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+        return alone(() -> committed(work));
+    }
+
+    /** Finishes what a stop left undone, if anything. */
+    Checked<Boolean> recoverIfNeeded() {
+        return Faults.caught(place, () -> files.unfinished().isEmpty() ? Checked.sound(false) : alone(() -> {
+            recover();
+            return Checked.sound(true);
+        }));
+    }
+
+    /** Runs something while nobody else writes. */
+    <T> Checked<T> alone(Faults.Work<T> work) {
+        turn.lock();
+        try {
+            return Faults.caught(place, () -> {
+                if (lock.isEmpty()) {
+                    return work.run();
+                }
+                Checked<FileLock> taken = lock.get().take();
+                if (taken instanceof Checked.Sound<FileLock>(FileLock held)) {
+                    try (held) {
+                        return work.run();
+                    }
+                }
+                return new Checked.Faulty<>(taken.problems());
+            });
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    @Override
+    public void close() {
+        lock.ifPresent(BookLock::close);
+    }
+
+    private <T> Checked<T> committed(Function<Transaction, Checked<T>> work) throws IOException {
+        try (Handle handle = database.open()) {
+            handle.begin();
+            try {
+                return committed(handle, work);
+            } catch (RuntimeException failed) {
+                handle.rollback();
+                throw failed;
+            }
+        } catch (RuntimeException failed) {
+            // Whether a commit that failed was done none the less, only the rows can tell.
+            try {
+                recover();
+            } catch (RuntimeException | IOException again) {
+                // The next opening will do it.
+                failed.addSuppressed(again);
+            }
+            throw failed;
+        }
+    }
+
+    private <T> Checked<T> committed(Handle handle, Function<Transaction, Checked<T>> work) {
+        dialect.becomeWriter(handle, surroundings.patience());
+        Issuing issuing = new Issuing(handle, files, surroundings);
+        Checked<T> result = work.apply(new Transaction(handle, files, surroundings, issuing))
+                .then(issuing::unlessAtFault);
+        if (result instanceof Checked.Faulty<T>) {
+            handle.rollback();
+            issuing.discard();
+        } else {
+            issuing.step(Step.BEFORE_COMMIT);
+            handle.commit();
+            issuing.step(Step.COMMITTED);
+            issuing.finish();
+        }
+        return result;
+    }
+
+    private void recover() throws IOException {
+        try (Handle handle = database.open()) {
+            handle.begin();
+            dialect.becomeWriter(handle, surroundings.patience());
+            files.recover(number -> PaperRows.byNumber(handle, number));
+            handle.rollback();
+        }
+    }
+}

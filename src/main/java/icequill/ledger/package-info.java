@@ -1,0 +1,8 @@
+/**
+ * The shop's book: who is looked after, and every paper that was issued, with numbers without gaps; enter at
+ * {@link icequill.ledger.Book}.
+ */
+@NullMarked
+package icequill.ledger;
+
+import org.jspecify.annotations.NullMarked;

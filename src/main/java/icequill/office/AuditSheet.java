@@ -1,0 +1,44 @@
+package icequill.office;
+
+import icequill.ledger.AuditReport;
+import icequill.ledger.SeriesHead;
+import icequill.problem.Problem;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How a book was found.
+ *
+ * @param papers how many were looked at
+ * @param series each run of numbers: its name, how many papers, and the seal of the last
+ * @param findings what is wrong; empty when all is in order
+ */
+public record AuditSheet(long papers, List<List<String>> series, List<Problem> findings) {
+
+    /** The heads of {@link #series}. */
+    public static final List<String> HEAD = List.of("series", "papers", "seal of the last");
+
+    public AuditSheet {
+        series = List.copyOf(series);
+        findings = List.copyOf(findings);
+    }
+
+    static AuditSheet of(AuditReport report) {
+        return new AuditSheet(report.papers(), report.heads().stream().map(AuditSheet::row).toList(),
+                report.findings());
+    }
+
+    private static List<String> row(SeriesHead head) {
+        return List.of(head.series().text(), String.valueOf(head.papers()), head.seal());
+    }
+
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("papers", papers);
+        view.put("series", series.stream().map(row -> Map.of("series", row.get(0), "papers", row.get(1), "seal",
+                row.get(2))).toList());
+        view.put("findings", findings.stream().map(Problem::text).toList());
+        return view;
+    }
+}

@@ -1,0 +1,169 @@
+package icequill.office;
+
+import icequill.document.Outlook.Beside;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.forecast.Care;
+import icequill.forecast.CondensingRise;
+import icequill.forecast.EarlierReplacement;
+import icequill.forecast.EnergyRate;
+import icequill.forecast.EnergyUse;
+import icequill.forecast.Forecast;
+import icequill.forecast.IceLost;
+import icequill.forecast.IceNeed;
+import icequill.forecast.Interest;
+import icequill.forecast.MachineRisk;
+import icequill.forecast.Mark;
+import icequill.forecast.Marked;
+import icequill.forecast.MarkedFigure;
+import icequill.forecast.WaterAndScale;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.Machine;
+import icequill.rates.BesideCash;
+import icequill.rates.Origin;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/** Figures what comes beside the cash in a year: nobody cleaning, against the plan that cleans as often as recommended. */
+record BesideAssembly(SiteForecast forecast) {
+
+    private static final int DAYS = 365;
+    private static final int MONTHS = 12;
+    private static final int HUNDREDTHS = 2;
+    private static final double HUNDRED = 100;
+    private static final int RISES = 3;
+
+    List<Beside> all() {
+        List<Beside> all = new ArrayList<>();
+        energy().ifPresent(all::add);
+        ice().ifPresent(all::add);
+        all.add(replacement());
+        scale().ifPresent(all::add);
+        return all;
+    }
+
+    private BesideCash rates() {
+        return forecast.rates().beside();
+    }
+
+    private List<Machine> machines() {
+        return forecast.risks().site().machines();
+    }
+
+    /** For the low, the middle and the high rise that a year's dirt may bring; empty where no machine has such a condenser. */
+    private Optional<Beside> energy() {
+        List<List<Marked>> saved = IntStream.range(0, machines().size()).mapToObj(this::saved)
+                .filter(three -> !three.isEmpty()).toList();
+        if (saved.isEmpty()) {
+            return Optional.empty();
+        }
+        List<MonetaryAmount> sums = IntStream.range(0, RISES).mapToObj(
+                rise -> Amounts.sum(saved.stream().map(three -> three.get(rise).amount()).toList(),
+                        forecast.currency()))
+                .toList();
+        List<Mark> marks = saved.stream().flatMap(List::stream).map(Marked::mark).toList();
+        return Optional.of(new Beside(Phrase.of("outlook.beside.energy"),
+                Phrase.of("outlook.beside.energy-range", rounded(sums.get(0)), rounded(sums.get(2)),
+                        rounded(sums.get(1))),
+                mark(marks)));
+    }
+
+    /** What a clean condenser saves in a year, for each of the three rises; empty without a condenser or a rate. */
+    private List<Marked> saved(int machine) {
+        Machine found = machines().get(machine);
+        Optional<EnergyRate> rate = SiteRisks.isBrushed(found)
+                ? forecast.limits().rate(found, found.installed().orElse(LocalDate.EPOCH))
+                : Optional.empty();
+        double since = forecast.risks().machines().get(machine).monthsSinceBrushed();
+        List<CondensingRise> dirty = CondensingRise.range(Care.NEVER, since, MONTHS);
+        List<CondensingRise> clean = forecast.recommended().brushed()
+                .map(months -> CondensingRise.range(Care.every(months), since, MONTHS)).orElse(dirty);
+        return rate.map(known -> new EnergyUse(known, need(found), DAYS, rates().electricity().price()))
+                .map(use -> IntStream.range(0, RISES).mapToObj(i -> use.saved(dirty.get(i), clean.get(i))).toList())
+                .orElse(List.of());
+    }
+
+    private IceNeed need(Machine machine) {
+        return IceNeed.duty(machine.harvestRate(), new Percent(rates().iceUsed().usual()),
+                mark(rates().iceUsed().origin()));
+    }
+
+    /** What stops that a plan spares would have cost in bought ice; empty where it spares none. */
+    private Optional<Beside> ice() {
+        if (rates().iceUsed().usual().signum() == 0) {
+            return Optional.empty();
+        }
+        List<Marked> bought = new ArrayList<>();
+        List<BigDecimal> pounds = new ArrayList<>();
+        for (int i = 0; i < machines().size(); i++) {
+            List<MachineRisk> alone = List.of(forecast.risks().machines().get(i));
+            double spared = calls(forecast.payPerCall(), alone) - calls(forecast.recommended(), alone);
+            IceLost lost = new IceLost(need(machines().get(i)), rates().bag().pounds(), rates().bag().price());
+            MarkedFigure standing = lost.standing(hundredths(Math.max(0, spared)), rates().hoursDown(),
+                    Mark.COMMON_PRACTICE);
+            pounds.add(standing.value(0));
+            bought.add(lost.bought(standing));
+        }
+        BigDecimal sum = pounds.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        MonetaryAmount price = Amounts.sum(bought.stream().map(Marked::amount).toList(), forecast.currency());
+        return sum.signum() == 0
+                ? Optional.empty()
+                : Optional.of(new Beside(Phrase.of("outlook.beside.ice"), Phrase.of("outlook.beside.ice-bought",
+                        new Fact.Measure(sum, "lb"), rounded(price)), InputsAssembly.origin(Origin.ESTIMATE)));
+    }
+
+    private double calls(Way way, List<MachineRisk> machines) {
+        Forecast found = forecast.forecast(way, machines, 1);
+        return found.calls().mean();
+    }
+
+    private static BigDecimal hundredths(double number) {
+        return BigDecimal.valueOf(Math.round(number * HUNDRED), HUNDREDTHS);
+    }
+
+    private Beside replacement() {
+        BesideCash.Lives lives = rates().lives();
+        Marked each = EarlierReplacement.of(rates().machine().price(), lives.neglected(), lives.cleaned(),
+                new Interest(rates().interest()), forecast.rates().place()).orElseThrow().difference();
+        return new Beside(Phrase.of("outlook.beside.life"), Phrase.of("outlook.beside.life-each",
+                Fact.number(lives.neglected(), ""), Fact.number(lives.cleaned(), ""), rounded(each.amount())),
+                InputsAssembly.origin(lives.origin()));
+    }
+
+    /** Empty where nobody knows how hard the water is. */
+    private Optional<Beside> scale() {
+        double ice = machines().stream().mapToDouble(machine -> need(machine).pounds().value(0).doubleValue()).sum()
+                * DAYS;
+        return forecast.risks().site().conditions().hardness().map(hardness -> {
+            WaterAndScale water = new WaterAndScale(ice, rates().water().doubleValue(), hardness.doubleValue());
+            return new Beside(Phrase.of("outlook.beside.scale"), Phrase.of("outlook.beside.scale-pounds",
+                    Fact.number(Math.round(water.mineralPounds()), "lb"),
+                    new Fact.Measure(hardness, "")), Phrase.of("outlook.mark.derived"));
+        });
+    }
+
+    private Fact rounded(MonetaryAmount amount) {
+        return new Fact.Measure(Amounts.number(forecast.rounded(amount)), "");
+    }
+
+    private static Mark mark(Origin origin) {
+        return switch (origin.kind()) {
+        case ESTIMATE -> Mark.FROM_MEMORY;
+        case CUSTOMER -> Mark.OWN;
+        case VISITS -> Mark.OWN;
+        };
+    }
+
+    /** Of all, the least sure. */
+    private static Phrase mark(List<Mark> marks) {
+        Mark least = marks.stream().max(Mark::compareTo).orElse(Mark.DERIVED);
+        return Phrase.of("outlook.mark." + least.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+}

@@ -1,0 +1,116 @@
+package icequill.office;
+
+import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.CreditRequest;
+import icequill.ledger.IssuedPaper;
+import icequill.ledger.PaperKind;
+import icequill.ledger.Reading;
+import icequill.ledger.Transaction;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The office that gives back what the book billed, and bills it anew where it was wrong. */
+public final class CreditOffice {
+
+    private final Path folder;
+    private final ShopBook book;
+    private final IssueDesk desk;
+
+    private CreditOffice(Path folder, Clock clock) {
+        this.folder = folder;
+        this.book = ShopBook.of(folder, clock);
+        this.desk = IssueDesk.of(folder);
+    }
+
+    public static CreditOffice of(Path folder, Clock clock) {
+        return new CreditOffice(folder, clock);
+    }
+
+    /** An invoice that was issued. */
+    record Billing(IssuedPaper issued, Bill bill) {}
+
+    /**
+     * Issues the credit note of an invoice, and where asked the invoice in its place; both or none.
+     *
+     * @return the credit note, then the new invoice
+     */
+    public Checked<List<BookedPaper>> credit(String number, CreditWish wish) {
+        return book.read(open -> billing(open, number)).then(billing -> wish.reissue()
+                .map(asked -> Reissued.of(folder, book, billing, asked, wish.date()).map(Optional::of))
+                .orElse(Checked.sound(Optional.empty()))
+                .then(instead -> book.write(open -> credit(open, billing, wish, instead))));
+    }
+
+    private Checked<Billing> billing(Reading open, String number) {
+        return PaperNumbers.find(open, number).then(issued -> IssueOffice.paper(open, issued).then(paper -> {
+            if (paper instanceof Bill bill && !(bill instanceof CreditNote)) {
+                return Checked.sound(new Billing(issued, bill));
+            }
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    issued.number() + " is a " + BookedPaper.words(issued.series().kind()),
+                    "the number of an invoice"));
+        }));
+    }
+
+    private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditWish wish,
+            Optional<Reissued> instead) {
+        IssuedPaper invoice = billing.issued();
+        List<Integer> before = creditedBefore(open, invoice.number());
+        if (instead.isPresent() && !before.isEmpty()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "part of " + invoice.number() + " was given back already",
+                    "give back the rest, and bill the visit anew: icequill issue"));
+        }
+        return wrong(wish, invoice).or(() -> wish)
+                .then(sound -> desk.issue(open, PaperKind.CREDIT_NOTE, wish.date(),
+                        invoice.origin().correcting(invoice.number()),
+                        number -> new CreditAssembly(billing.bill(), request(invoice, wish, before))
+                                .credit(Optional.of(number), wish.date())))
+                .map(credit -> BookedPaper.of(credit, open))
+                .then(credit -> instead.map(other -> desk.issue(open, PaperKind.INVOICE, wish.date(),
+                        invoice.origin().replacing(invoice.number()), number -> Checked.sound(other.bill(number)))
+                        .map(paper -> List.of(credit, BookedPaper.of(paper, open))))
+                        .orElseGet(() -> Checked.sound(List.of(credit))));
+    }
+
+    private static CreditRequest request(IssuedPaper invoice, CreditWish wish, List<Integer> before) {
+        return new CreditRequest(new CreditNote.Original(invoice.number(), invoice.date()), "", wish.reason(),
+                wish.lines(), before, Place.NOWHERE);
+    }
+
+    private static Problems wrong(CreditWish wish, IssuedPaper invoice) {
+        Problems problems = new Problems();
+        if (wish.reason().isBlank()) {
+            problems.add(Code.MISSING, Place.NOWHERE, "no reason is given", "--reason, printed for the customer");
+        }
+        if (wish.date().isBefore(invoice.date())) {
+            problems.add(Code.WRONG_ORDER, Place.NOWHERE,
+                    "dated " + wish.date() + ", but " + invoice.number() + " bears " + invoice.date(),
+                    "that day or a later one");
+        }
+        if (wish.reissue().isPresent() && !wish.lines().isEmpty()) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "both lines and --reissue",
+                    "lines alone, or the whole invoice issued anew");
+        }
+        return problems;
+    }
+
+    private static List<Integer> creditedBefore(Reading open, String number) {
+        return open.papers().creditsOf(number).stream()
+                .map(credit -> IssueOffice.paper(open, credit))
+                .flatMap(paper -> EntryRows.find(paper).stream())
+                .flatMap(paper -> paper instanceof CreditNote credit
+                        ? credit.numbers().stream()
+                        : Stream.empty())
+                .toList();
+    }
+}

@@ -1,0 +1,125 @@
+package icequill.office;
+
+import icequill.agreement.Tier;
+import icequill.forecast.CallKind;
+import icequill.forecast.CallTable;
+import icequill.forecast.Cause;
+import icequill.money.Amounts;
+import icequill.party.Machine;
+import icequill.party.Wording;
+import icequill.pricer.PricedVisit;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.ExpectedCall;
+import icequill.rates.ExpectedCalls;
+import icequill.rates.ForecastRates;
+import icequill.work.Band;
+import icequill.work.Outcome;
+import icequill.work.Task;
+import icequill.work.VisitLine;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Prices the kinds of calls that are expected, with the work that sets dirt back. Where machines take different doses, calls are
+ * taken to be spread evenly over them.
+ *
+ * @param day of the comparison
+ */
+record ExpectedCharges(PlanSetting setting, ForecastRates rates, LocalDate day) {
+
+    /** A kind of call with its price, at one machine; the shares of a cause's calls add up to 1. */
+    record PricedKind(Cause cause, Wording name, double share, PricedVisit priced) {
+
+        long minor() {
+            return Way.minor(priced.net());
+        }
+    }
+
+    /** What calls cost under one choice. */
+    record Charges(List<PricedKind> kinds) {
+
+        CallTable table() {
+            Map<Cause, List<CallKind>> table = new EnumMap<>(Cause.class);
+            for (Cause cause : Cause.values()) {
+                List<CallKind> own = kinds.stream().filter(kind -> kind.cause() == cause)
+                        .map(kind -> new CallKind(kind.share(), kind.minor())).toList();
+                // A cause that no machine of the site has brings no calls, whatever they would cost.
+                table.put(cause, own.isEmpty() ? List.of(new CallKind(1, 0)) : own);
+            }
+            return new CallTable(table);
+        }
+
+        /** What one call of a cause costs the shop on average, in major units. */
+        double meanCost(Cause cause) {
+            return kinds.stream().filter(kind -> kind.cause() == cause)
+                    .mapToDouble(kind -> kind.share() * Amounts.number(kind.priced().cost()).doubleValue()).sum();
+        }
+    }
+
+    /** Priced at list, or with the discounts of a tier. */
+    Checked<Charges> charges(Optional<Tier> tier) {
+        Problems problems = new Problems();
+        List<PricedKind> kinds = new ArrayList<>();
+        List<Machine> brushed = setting.site().machines().stream().filter(SiteRisks::isBrushed).toList();
+        for (ExpectedCall kind : rates.calls().random().kinds()) {
+            price(kind, Optional.empty(), tier, problems)
+                    .ifPresent(priced -> kinds.add(new PricedKind(Cause.RANDOM, kind.name(),
+                            kind.share().doubleValue(), priced)));
+        }
+        atMachines(Cause.CONDENSER, rates.calls().condenser(), brushed, tier, problems, kinds);
+        atMachines(Cause.WATER, rates.calls().water(), setting.site().machines(), tier, problems, kinds);
+        return problems.or(() -> new Charges(kinds));
+    }
+
+    private void atMachines(Cause cause, ExpectedCalls calls, List<Machine> machines, Optional<Tier> tier,
+            Problems problems, List<PricedKind> kinds) {
+        for (Machine machine : machines) {
+            Optional<SampleCall.AtMachine> work = resets(calls, machine, problems);
+            for (ExpectedCall kind : calls.kinds()) {
+                price(kind, work, tier, problems).ifPresent(priced -> kinds.add(new PricedKind(cause, kind.name(),
+                        kind.share().doubleValue() / machines.size(), priced)));
+            }
+        }
+    }
+
+    /** The work that sets the dirt of a machine back; none where a call only restarts it. */
+    private Optional<SampleCall.AtMachine> resets(ExpectedCalls calls, Machine machine, Problems problems) {
+        if (rates.afterCall() == ForecastRates.AfterCall.RESTARTS) {
+            return Optional.empty();
+        }
+        List<Task> tasks = new ArrayList<>();
+        for (String id : calls.resets()) {
+            Optional<Task> task = setting.rates().task(id);
+            if (task.isEmpty()) {
+                problems.add(Problem.unknownName(rates.place(), "task", id,
+                        setting.rates().tasks().stream().map(Task::id).toList()));
+            }
+            task.filter(found -> found.suits(machine)).ifPresent(tasks::add);
+        }
+        return tasks.isEmpty() ? Optional.empty() : Optional.of(new SampleCall.AtMachine(machine.id(), tasks));
+    }
+
+    private Optional<PricedVisit> price(ExpectedCall kind, Optional<SampleCall.AtMachine> work, Optional<Tier> tier,
+            Problems problems) {
+        List<Band> bands = setting.rates().labor().bands();
+        Optional<Band> band = bands.stream().filter(found -> found.id().equals(kind.band())).findFirst();
+        if (band.isEmpty()) {
+            problems.add(Problem.unknownName(kind.place(), "labor band", kind.band(),
+                    bands.stream().map(Band::id).toList()));
+            return Optional.empty();
+        }
+        SampleCall call = new SampleCall(setting.shop(), setting.site(), setting.rates());
+        SampleCall.Work what = new SampleCall.Work(kind.minutes(), kind.on(), kind.parts().stream()
+                .<VisitLine>map(part -> new VisitLine.MaterialUsed(part.material(), part.amount(), Optional.empty(),
+                        Outcome.CHARGED, part.place()))
+                .toList(), work);
+        return problems.take(tier.map(found -> call.price(day, band.get(), what, found))
+                .orElseGet(() -> call.price(day, band.get(), what)));
+    }
+}

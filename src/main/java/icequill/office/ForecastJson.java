@@ -1,0 +1,215 @@
+package icequill.office;
+
+import icequill.forecast.Cause;
+import icequill.forecast.ChargeLaw;
+import icequill.forecast.Counts;
+import icequill.forecast.Forecast;
+import icequill.money.Amounts;
+import icequill.rates.BesideCash;
+import icequill.rates.Dirt;
+import icequill.rates.ForecastRates;
+import icequill.rates.Guess;
+import icequill.rates.Origin;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+import org.jspecify.annotations.Nullable;
+
+/** A forecast as data for other programs: every figure, and what it was figured from. Nothing of what the shop earns is in it. */
+record ForecastJson(SiteForecast forecast) {
+
+    private static final List<Integer> YEARS = List.of(1, 3, 5);
+    private static final double LOW = 0.1;
+    private static final double MIDDLE = 0.5;
+    private static final double HIGH = 0.9;
+    private static final int CHANCE_DIGITS = 6;
+    private static final double MILLION = 1_000_000;
+    private static final int MOST_CALLS = 12;
+
+    /** The keys {@code currency}, {@code years}, {@code options} and {@code inputs}. */
+    Map<String, Object> view() {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("currency", forecast.currency().getCurrencyCode());
+        view.put("years", forecast.years());
+        view.put("options", options());
+        view.put("inputs", inputs());
+        return view;
+    }
+
+    private Map<String, Object> options() {
+        Map<String, Object> options = new LinkedHashMap<>();
+        forecast.ways().forEach(way -> options.put(way.key(), option(way)));
+        return options;
+    }
+
+    private Map<String, Object> option(Way way) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("kind", word(way.kind()));
+        view.put("monthsBetweenCleanings", way.cleaned().orElse(null));
+        view.put("monthsBetweenBrushings", way.brushed().orElse(null));
+        view.put("plannedPrice", number(way.planned()));
+        view.putAll(figures(forecast.forecast(way, 1)));
+        view.put("chanceCheaperThanPayPerCall", cheaper(way));
+        Map<String, Object> horizon = new LinkedHashMap<>();
+        horizon.put("years", forecast.years());
+        Forecast over = forecast.forecast(way, forecast.years());
+        horizon.put("plannedPrice", number(forecast.amount(over.planned())));
+        horizon.putAll(figures(over));
+        horizon.put("chanceCheaperThanPayPerCall",
+                forecast.chanceCheaper(way, forecast.years()).map(ForecastJson::chance).orElse(null));
+        view.put("horizon", horizon);
+        return view;
+    }
+
+    private Map<String, Object> figures(Forecast found) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        Counts calls = found.calls();
+        view.put("expectedCalls", chance(calls.mean()));
+        view.put("callsByCause", byCause(found));
+        view.put("chanceOfNoCall", chance(calls.chance(0)));
+        view.put("chancesOfCalls", IntStream.rangeClosed(0, Math.min(MOST_CALLS, calls.most()))
+                .mapToObj(n -> chance(calls.chance(n))).toList());
+        view.put("charges", law(found.charges()));
+        view.put("total", law(found.total()));
+        return view;
+    }
+
+    private static Map<String, Object> byCause(Forecast found) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        for (Cause cause : Cause.values()) {
+            view.put(word(cause), chance(found.calls(cause).mean()));
+        }
+        return view;
+    }
+
+    private Map<String, Object> law(ChargeLaw law) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("mean", number(forecast.amount(law.mean())));
+        view.put("sd", number(forecast.amount(law.deviation())));
+        view.put("p10", number(forecast.quantile(law, LOW)));
+        view.put("p50", number(forecast.quantile(law, MIDDLE)));
+        view.put("p90", number(forecast.quantile(law, HIGH)));
+        view.put("latticeStep", number(forecast.amount(law.step())));
+        return view;
+    }
+
+    private @Nullable Map<String, Object> cheaper(Way way) {
+        if (way.equals(forecast.payPerCall())) {
+            return null;
+        }
+        Map<String, Object> view = new LinkedHashMap<>();
+        YEARS.forEach(years -> view.put(String.valueOf(years),
+                chance(forecast.chanceCheaper(way, years).orElseThrow())));
+        return view;
+    }
+
+    private Map<String, Object> inputs() {
+        ForecastRates rates = forecast.rates();
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("randomFaults", guess(rates.faults()));
+        view.put("condenser", dirt(rates.condenser()));
+        view.put("water", dirt(rates.water()));
+        Map<String, Object> factors = new LinkedHashMap<>();
+        rates.factors().of(forecast.risks().site()).forEach(factor -> factors.put(word(factor.kind()),
+                Map.of("condenser", factor.speed().condenser(), "water", factor.speed().water())));
+        view.put("siteFactors", factors);
+        view.put("restores", Map.of("cleaning", rates.cleaningRestores().value(), "brushing",
+                rates.brushingRestores().value()));
+        view.put("afterCall", word(rates.afterCall()));
+        view.put("machines", forecast.risks().since().stream().map(this::machine).toList());
+        view.put("calls", forecast.ways().stream().collect(LinkedHashMap::new,
+                (all, way) -> all.put(way.key(), way.charges().kinds().stream().map(this::kind).toList()),
+                Map::putAll));
+        BesideCash beside = rates.beside();
+        view.put("iceUsed", guess(beside.iceUsed()));
+        view.put("electricity", known(beside.electricity()));
+        view.put("bag", Map.of("price", number(beside.bag().price()), "pounds", beside.bag().pounds(), "origin",
+                origin(beside.bag().origin())));
+        view.put("hoursDown", beside.hoursDown());
+        view.put("newMachine", known(beside.machine()));
+        view.put("lives", Map.of("cleaned", beside.lives().cleaned(), "neglected", beside.lives().neglected(),
+                "origin", origin(beside.lives().origin())));
+        view.put("interest", beside.interest().value());
+        return view;
+    }
+
+    private Map<String, Object> machine(SiteRisks.Since since) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("machine", since.machine().id());
+        view.put("lastCleaned", since.cleaned().map(String::valueOf).orElse(null));
+        view.put("monthsSinceCleaned", chance(forecast.risks().months(since.cleaned())));
+        if (SiteRisks.isBrushed(since.machine())) {
+            view.put("lastBrushed", since.brushed().map(String::valueOf).orElse(null));
+            view.put("monthsSinceBrushed", chance(forecast.risks().months(since.brushed())));
+        }
+        return view;
+    }
+
+    private Map<String, Object> kind(ExpectedCharges.PricedKind kind) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("cause", word(kind.cause()));
+        view.put("name", kind.name().english());
+        view.put("share", chance(kind.share()));
+        view.put("charge", number(kind.priced().net()));
+        return view;
+    }
+
+    private static Map<String, Object> guess(Guess guess) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("usual", guess.usual());
+        view.put("low", guess.low());
+        view.put("high", guess.high());
+        view.put("origin", origin(guess.origin()));
+        return view;
+    }
+
+    private static Map<String, Object> dirt(Dirt dirt) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("of", Dirt.Stops.OF);
+        view.put("usual", stops(dirt.usual()));
+        view.put("low", stops(dirt.low()));
+        view.put("high", stops(dirt.high()));
+        view.put("origin", origin(dirt.origin()));
+        return view;
+    }
+
+    private static Map<String, Object> stops(Dirt.Stops stops) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("by6", stops.bySix());
+        view.put("by12", stops.byTwelve());
+        return view;
+    }
+
+    private static Map<String, Object> known(BesideCash.Known known) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("price", number(known.price()));
+        view.put("origin", origin(known.origin()));
+        return view;
+    }
+
+    private static String origin(Origin origin) {
+        return switch (origin.kind()) {
+        case ESTIMATE -> "our estimate";
+        case CUSTOMER -> "the customer's";
+        case VISITS -> "from " + origin.visits() + " visits";
+        };
+    }
+
+    /** With at least the currency's decimals. */
+    private static BigDecimal number(MonetaryAmount amount) {
+        return new BigDecimal(Amounts.plain(amount));
+    }
+
+    /** Rounded to six decimals. */
+    private static BigDecimal chance(double value) {
+        return BigDecimal.valueOf(Math.round(value * MILLION), CHANCE_DIGITS);
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,57 @@
+package icequill.office;
+
+import icequill.files.BookSettings;
+import icequill.ledger.CustomerEntry;
+import icequill.ledger.IssuedPaper;
+import icequill.ledger.SiteEntry;
+import icequill.ledger.Transaction;
+import icequill.ledger.VisitEntry;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Forgets a customer: blanks what the shop need not keep, and says what stays and how long. */
+record Forgetting(Path folder, BookSettings settings, Transaction book) {
+
+    private static final MonthDay LAST_DAY = MonthDay.of(12, 31);
+
+    Checked<Forgotten> forget(CustomerEntry entry, LocalDate day) {
+        List<SiteEntry> sites = book.entries().sitesOf(entry.id());
+        return hindrances(entry, sites).or(() -> entry)
+                .then(free -> book.register().forget(free.id(), day)).map(blank -> forgotten(entry, sites));
+    }
+
+    /** What is not billed yet could not be billed any more. */
+    private Problems hindrances(CustomerEntry entry, List<SiteEntry> sites) {
+        Problems problems = new Problems();
+        entry.forgotten().ifPresent(day -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                "customer \"" + entry.id() + "\" was forgotten on " + day, ""));
+        if (problems.isEmpty()) {
+            sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream()).map(VisitEntry::id)
+                    .filter(visit -> Billed.visit(book, visit).isEmpty() && book.papers().ofVisit(visit).isEmpty())
+                    .forEach(visit -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                            "visit \"" + visit + "\" is not billed yet", "first: icequill issue " + visit));
+        }
+        return problems;
+    }
+
+    private Forgotten forgotten(CustomerEntry entry, List<SiteEntry> sites) {
+        List<IssuedPaper> papers = book.papers().ofCustomer(entry.id());
+        Optional<LocalDate> keptUntil = papers.stream().map(IssuedPaper::date).max(Comparator.naturalOrder())
+                .map(last -> LAST_DAY.atYear(last.getYear() + settings.retentionYears()));
+        Stream<String> files = Stream.concat(sites.stream().map(site -> "sites/" + site.id() + ".yaml"),
+                sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
+                        .map(visit -> "visits/" + visit.id() + ".yaml"));
+        return new Forgotten(entry.id(), sites.stream().map(SiteEntry::id).toList(), papers.size(), keptUntil,
+                files.filter(file -> Files.exists(folder.resolve(file))).toList());
+    }
+}

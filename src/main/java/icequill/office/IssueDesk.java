@@ -1,0 +1,59 @@
+package icequill.office;
+
+import icequill.document.MaintenanceQuote;
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
+import icequill.files.BookSettings;
+import icequill.files.PaperJson;
+import icequill.files.RatesVersion;
+import icequill.ledger.IssuedPaper;
+import icequill.ledger.Numbered;
+import icequill.ledger.Origin;
+import icequill.ledger.PaperKind;
+import icequill.ledger.Pdf;
+import icequill.ledger.Printed;
+import icequill.ledger.Series;
+import icequill.ledger.Transaction;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Issues papers: each under the next number of its series, printed within the transaction that stores it. */
+record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
+
+    static IssueDesk of(Path folder) {
+        return new IssueDesk(folder, BookSettings.of(folder), new PaperDesk(folder));
+    }
+
+    /**
+     * Issues one paper.
+     *
+     * @param date of the paper, whose year chooses the series
+     * @param paper as it is under its number
+     */
+    Checked<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
+            Function<String, Checked<? extends Paper>> paper) {
+        Series series = new Series(kind, settings.office().orElse(""), date.getYear());
+        return RatesVersion.of(folder).then(rates -> book.issue(series, origin,
+                numbered -> paper.apply(numbered.number()).then(ready -> printed(ready, numbered, rates))));
+    }
+
+    private Checked<Printed> printed(Paper paper, Numbered numbered, String rates) {
+        return pdf(paper, numbered.previousSeal()).map(pdf -> switch (paper) {
+        case PricedPaper priced -> new Printed(paper.date(), PaperFacts.due(priced),
+                Optional.of(PaperFacts.sums(priced)), PaperFacts.of(priced), PaperJson.compact(paper), rates,
+                Pdf.of(pdf));
+        case MaintenanceQuote quote -> new Printed(paper.date(), Optional.empty(), Optional.empty(),
+                PaperFacts.of(quote), PaperJson.compact(paper), rates, Pdf.of(pdf));
+        default -> throw new IllegalArgumentException("no kind of paper with a number: " + paper.getClass());
+        });
+    }
+
+    /** The paper's file as it is issued: with its data, and the seal of the paper before it. */
+    Checked<byte[]> pdf(Paper paper, String previousSeal) {
+        return desk.printed(paper, "", Extras.NONE, Optional.of(previousSeal))
+                .map(files -> files.values().iterator().next());
+    }
+}

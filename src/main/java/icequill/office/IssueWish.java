@@ -1,0 +1,18 @@
+package icequill.office;
+
+import icequill.party.Language;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What a paper that is to be issued is to be like.
+ *
+ * @param language empty for the customer's
+ */
+public record IssueWish(LocalDate date, Optional<Language> language) {
+
+    /** The same for a paper that has its number already. */
+    Office.Wish numbered(String number) {
+        return new Office.Wish(Optional.of(number), date, language, Extras.NONE);
+    }
+}

@@ -1,0 +1,43 @@
+package icequill.office;
+
+import icequill.document.Outlook;
+import icequill.document.WayOfCare;
+import icequill.money.Amounts;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The figures of an outlook as the customer's paper has them, rounded. */
+record OutlookJson(Outlook outlook) {
+
+    List<Map<String, Object>> view() {
+        return outlook.ways().stream().map(this::way).toList();
+    }
+
+    private Map<String, Object> way(Outlook.Way way) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("kind", kind(way.kind()));
+        view.put("name", way.name().map(name -> name.english()).orElse(null));
+        view.put("expectedCalls", way.calls());
+        view.put("tenSites", List.of(way.sites().none(), way.sites().one(), way.sites().more()));
+        view.put("firstYear", span(way.first()));
+        view.put("allYears", span(way.later()));
+        view.put("cheaperOfTenFirstYear", way.cheaperFirst().orElse(null));
+        view.put("cheaperOfTenAllYears", way.cheaperLater().orElse(null));
+        return view;
+    }
+
+    private static String kind(WayOfCare kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static Map<String, Object> span(Outlook.Span span) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("low", new BigDecimal(Amounts.plain(span.low())));
+        view.put("mean", new BigDecimal(Amounts.plain(span.mean())));
+        view.put("high", new BigDecimal(Amounts.plain(span.high())));
+        return view;
+    }
+}

@@ -1,0 +1,88 @@
+package icequill.office;
+
+import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Invoice;
+import icequill.document.InvoiceLine;
+import icequill.document.MachineReport;
+import icequill.document.MaintenanceQuote;
+import icequill.document.PricedPaper;
+import icequill.document.RepairQuote;
+import icequill.document.Served;
+import icequill.document.Totals;
+import icequill.ledger.Facts;
+import icequill.ledger.Sums;
+import icequill.party.Address;
+import icequill.party.Machine;
+import icequill.render.Sentences;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+
+/** What the book keeps beside a paper's data: what it can be found by, and what it comes to. */
+final class PaperFacts {
+
+    private PaperFacts() {
+    }
+
+    static Facts of(PricedPaper paper) {
+        Served served = paper.served();
+        Totals totals = paper.totals();
+        return new Facts(paper.billTo().name(), store(served.site(), served.storeNumber()), address(served.address()),
+                served.purchaseOrder(), serials(paper), amounts(totals),
+                Stream.of(paper.date(), served.from(), served.until()).distinct().toList());
+    }
+
+    static Facts of(MaintenanceQuote quote) {
+        return new Facts(quote.billTo().name(), store(quote.where().site(), quote.where().storeNumber()),
+                address(quote.where().address()), Optional.empty(), serials(quote.machines().stream()),
+                quote.choices().stream().flatMap(choice -> Stream.of(choice.net(), choice.gross())).distinct()
+                        .toList(),
+                List.of(quote.date()));
+    }
+
+    static Sums sums(PricedPaper paper) {
+        Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
+        Totals totals = paper.totals();
+        return new Sums(totals.lines(), totals.net(), totals.tax(), totals.gross(),
+                paper.lines().stream().map(line -> line(line, sentences)).toList());
+    }
+
+    private static Sums.Line line(InvoiceLine line, Sentences sentences) {
+        return new Sums.Line(line.chargeClass().name(), line.outcome().name(), sentences.say(line.text()), line.net(),
+                line.tax().base());
+    }
+
+    /** The last day to pay, of a paper that asks for money. */
+    static Optional<LocalDate> due(PricedPaper paper) {
+        return paper instanceof Bill bill ? bill.dueDate() : Optional.empty();
+    }
+
+    private static List<String> serials(PricedPaper paper) {
+        return switch (paper) {
+        case Invoice invoice -> serials(invoice.machines().stream().map(MachineReport::machine));
+        case RepairQuote quote -> serials(Stream.of(quote.machine()));
+        case InstallmentInvoice payment -> List.of();
+        case CreditNote credit -> List.of();
+        };
+    }
+
+    private static List<String> serials(Stream<Machine> machines) {
+        return machines.flatMap(machine -> machine.serial().stream()).distinct().toList();
+    }
+
+    private static List<MonetaryAmount> amounts(Totals totals) {
+        return Stream.of(totals.gross(), totals.net()).distinct().toList();
+    }
+
+    private static String store(String site, Optional<String> number) {
+        return number.map(known -> site + " " + known).orElse(site);
+    }
+
+    private static String address(Address address) {
+        return String.join(", ", address.lines());
+    }
+}

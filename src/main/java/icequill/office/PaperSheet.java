@@ -1,0 +1,61 @@
+package icequill.office;
+
+import icequill.ledger.IssuedPaper;
+import icequill.ledger.Reading;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * All that the book knows of a paper.
+ *
+ * @param details names and values, in order
+ * @param credits that give it back, in whole or in part
+ */
+public record PaperSheet(BookedPaper paper, Map<String, String> details, List<BookedPaper> credits) {
+
+    public PaperSheet {
+        details = new LinkedHashMap<>(details);
+        credits = List.copyOf(credits);
+    }
+
+    static PaperSheet of(Reading open, IssuedPaper paper) {
+        Map<String, String> details = new LinkedHashMap<>();
+        paper.origin().customer().ifPresent(id -> details.put("customer", id));
+        paper.origin().site().ifPresent(id -> details.put("site", id));
+        paper.origin().visit().ifPresent(id -> details.put("visit", id));
+        paper.origin().agreement().ifPresent(id -> details.put("agreement", id));
+        replacedBy(open, paper).findFirst().ifPresent(number -> details.put("replacedBy", number));
+        details.put("issuedAt", paper.issuedAt().toString());
+        details.put("ratesVersion", paper.ratesVersion());
+        details.put("sha256", paper.pdfHash());
+        details.put("seal", paper.seal());
+        return new PaperSheet(BookedPaper.of(paper, open), details, open.papers().creditsOf(paper.number()).stream()
+                .map(credit -> BookedPaper.of(credit, open)).toList());
+    }
+
+    private static Stream<String> replacedBy(Reading open, IssuedPaper paper) {
+        return Stream.concat(paper.origin().visit().stream().flatMap(id -> open.papers().ofVisit(id).stream()),
+                paper.origin().agreement().stream().flatMap(id -> open.papers().ofAgreement(id).stream()))
+                .filter(other -> other.origin().replaces().filter(paper.number()::equals).isPresent())
+                .map(IssuedPaper::number);
+    }
+
+    /** Names and values, for a table of text. */
+    public List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
+        paper.json().forEach((name, value) -> rows.add(List.of(name, String.valueOf(value))));
+        details.forEach((name, value) -> rows.add(List.of(name, value)));
+        credits.forEach(credit -> rows.add(List.of("givenBackBy", credit.title())));
+        return rows;
+    }
+
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>(paper.json());
+        view.putAll(details);
+        view.put("credits", credits.stream().map(BookedPaper::json).toList());
+        return view;
+    }
+}

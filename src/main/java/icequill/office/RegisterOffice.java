@@ -1,0 +1,247 @@
+package icequill.office;
+
+import icequill.files.Column;
+import icequill.files.ShopFolder;
+import icequill.files.StoredForms;
+import icequill.ledger.CustomerEntry;
+import icequill.ledger.MachineEntry;
+import icequill.ledger.Reading;
+import icequill.ledger.SiteEntry;
+import icequill.ledger.Transaction;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The office that keeps the book's customers, sites and machines. */
+public final class RegisterOffice {
+
+    private static final String ID = "[a-z0-9][a-z0-9-]{0,59}";
+
+    private final Path folder;
+    private final ShopBook book;
+    private final Clock clock;
+
+    private RegisterOffice(Path folder, Clock clock) {
+        this.folder = folder;
+        this.book = ShopBook.of(folder, clock);
+        this.clock = clock;
+    }
+
+    public static RegisterOffice of(Path folder, Clock clock) {
+        return new RegisterOffice(folder, clock);
+    }
+
+    /**
+     * Adds or changes a customer.
+     *
+     * @param parent the account that he belongs to; empty to leave it
+     * @param from the day from which another is billed; empty to correct who is billed now
+     */
+    public Checked<EntrySheet> customer(EntryWish wish, Optional<String> parent, Optional<LocalDate> from) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return write(wish, open -> {
+            Optional<CustomerEntry> before = EntryRows.find(open.entries().customer(wish.id()));
+            return known("customer", wish, before.isPresent(), ids(open.entries().customers())).then(sound -> {
+                boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
+                Optional<Customer> customer = wish.file().map(shop::customerFile)
+                        .orElseGet(() -> shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
+                                Place.NOWHERE, before.map(CustomerEntry::customer), from, LocalDate.now(clock),
+                                ofAccount));
+                return VisitInHand.report(shop, new Problems()).or(customer::orElseThrow)
+                        .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
+                        .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
+            });
+        });
+    }
+
+    /**
+     * Adds or changes a site. A file has its customer and machines too.
+     *
+     * @param customer who pays, by id; empty to leave it, or for the one that the file names
+     */
+    public Checked<EntrySheet> site(EntryWish wish, Optional<String> customer) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return write(wish, open -> {
+            Optional<SiteEntry> before = EntryRows.find(open.entries().site(wish.id()));
+            return known("site", wish, before.isPresent(), open.entries().sites().stream().map(SiteEntry::id).toList())
+                    .then(sound -> notInAFile(wish))
+                    .then(sound -> wish.file().isPresent() && customer.isEmpty()
+                            ? whole(shop, shop.siteFile(wish.file().get(), wish.id())).then(new EntryRows(open)::take)
+                            : payer(open, customer.or(() -> before.map(SiteEntry::customer)))
+                                    .then(payer -> whole(shop, site(shop, open, wish, payer))
+                                            .then(whole -> new EntryRows(open).site(payer.id(), whole))))
+                    .map(entry -> sheet(open, entry));
+        });
+    }
+
+    private static Optional<StoredForms.Whole> site(ShopFolder shop, Reading open, EntryWish wish,
+            CustomerEntry payer) {
+        return wish.file().isPresent()
+                ? shop.siteFile(wish.file().get(), wish.id())
+                : shop.forms().site(wish.id(), Optional.of(payer.customer()),
+                        EntryFlag.values(wish.flags(), Column.SITE), Place.NOWHERE,
+                        EntryRows.find(open.entries().site(wish.id())).map(SiteEntry::data),
+                        machines(open, wish.id()), List.of());
+    }
+
+    private static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
+        if (id.isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
+                    "--customer with a customer of the book"));
+        }
+        return EntryRows.find(open.entries().customer(id.get())).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(Unknown.name("customer", id.get(), ids(open.entries().customers()),
+                        "add it first: icequill customer add")));
+    }
+
+    /** Adds or changes a machine of a site. */
+    public Checked<EntrySheet> machine(String site, EntryWish wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return write(wish, open -> found(open, site).then(entry -> {
+            Map<String, String> machines = machines(open, site);
+            return known("machine at " + site, wish, machines.containsKey(wish.id()), machines.keySet())
+                    .then(sound -> notInAFile(new EntryWish(site, false, Map.of(), Optional.empty())))
+                    .then(sound -> open.entries().customer(entry.customer()))
+                    .then(payer -> {
+                        wish.file().flatMap(shop::stored).ifPresent(data -> machines.put(wish.id(), data));
+                        return whole(shop, shop.forms().site(site, Optional.of(payer.customer()), Map.of(),
+                                Place.NOWHERE, Optional.of(entry.data()), machines,
+                                List.of(new StoredForms.Given(wish.id(),
+                                        EntryFlag.values(wish.flags(), Column.MACHINE), Place.NOWHERE))))
+                                .then(whole -> new EntryRows(open).site(entry.customer(), whole));
+                    }).then(stored -> open.entries().machine(site, wish.id()))
+                    .map(machine -> new EntrySheet("machine", wish.id(), Export.machine(machine)));
+        }));
+    }
+
+    private static Checked<SiteEntry> found(Reading open, String site) {
+        return EntryRows.find(open.entries().site(site)).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(Unknown.name("site", site,
+                        open.entries().sites().stream().map(SiteEntry::id).toList(), "see: icequill site list")));
+    }
+
+    public Checked<EntrySheet> showCustomer(String id) {
+        return book.read(open -> payer(open, Optional.of(id)).map(entry -> {
+            Map<String, Object> values = new LinkedHashMap<>(Export.customer(entry));
+            values.put("sites", open.entries().sitesOf(id).stream().map(SiteEntry::id).toList());
+            return new EntrySheet("customer", id, values);
+        }));
+    }
+
+    public Checked<EntrySheet> showSite(String id) {
+        return book.read(open -> found(open, id).map(entry -> sheet(open, entry)));
+    }
+
+    public Checked<EntrySheet> showMachine(String site, String id) {
+        return book.read(open -> found(open, site).then(entry -> EntryRows.find(open.entries().machine(site, id))
+                .map(machine -> Checked.sound(new EntrySheet("machine", id, Export.machine(machine))))
+                .orElseGet(() -> Checked.faulty(Unknown.name("machine at " + site, id, machines(open, site).keySet(),
+                        "see: icequill machine list " + site)))));
+    }
+
+    /** The customers that have a text somewhere; all for no letters. */
+    public Checked<Listing> customers(String text) {
+        return book.read(open -> Checked.sound(new Listing("customers", List.of("id", "name", "account", "sites"),
+                open.entries().customers().stream()
+                        .map(entry -> List.of(entry.id(), entry.customer().name(), entry.parent().orElse(""),
+                                String.join(" ", open.entries().sitesOf(entry.id()).stream().map(SiteEntry::id)
+                                        .toList())))
+                        .toList())
+                .with(text)));
+    }
+
+    /** The sites that have a text somewhere; all for no letters. */
+    public Checked<Listing> sites(String text) {
+        return book.read(open -> Checked.sound(new Listing("sites",
+                List.of("id", "name", "store", "customer", "city"),
+                open.entries().sites().stream().map(entry -> List.of(entry.id(), entry.name(),
+                        entry.storeNumber().orElse(""), entry.customer(), entry.address().city())).toList())
+                .with(text)));
+    }
+
+    /** The machines that have a text somewhere; all for no letters. */
+    public Checked<Listing> machines(String text) {
+        return book.read(open -> Checked.sound(new Listing("machines", List.of("site", "id", "model", "serial"),
+                open.entries().machines().stream().map(entry -> List.of(entry.site(), entry.id(), entry.model(),
+                        entry.serial().orElse(""))).toList())
+                .with(text)));
+    }
+
+    /** Blanks what is personal about a customer, as far as it need not be kept. */
+    public Checked<Forgotten> forget(String id) {
+        return book.read(open -> Checked.sound(true))
+                .then(there -> book.write(open -> payer(open, Optional.of(id)).then(
+                        entry -> new Forgetting(folder, book.settings(), open).forget(entry, LocalDate.now(clock)))));
+    }
+
+    private static Map<String, String> machines(Reading open, String site) {
+        Map<String, String> machines = new LinkedHashMap<>();
+        open.entries().machinesOf(site).forEach(machine -> machines.put(machine.id(), machine.data()));
+        return machines;
+    }
+
+    private static EntrySheet sheet(Reading open, SiteEntry entry) {
+        Map<String, Object> values = new LinkedHashMap<>(Export.site(entry));
+        values.put("machines", open.entries().machinesOf(entry.id()).stream().map(MachineEntry::id).toList());
+        return new EntrySheet("site", entry.id(), values);
+    }
+
+    private Checked<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
+        Problems problems = new Problems();
+        read.ifPresent(whole -> taxPlace(shop, whole, new Place("", 0, "taxPlace"), LocalDate.now(clock))
+                .ifPresent(problems::add));
+        return VisitInHand.report(shop, problems).or(read::orElseThrow);
+    }
+
+    /** A problem when a site names a tax place that the rates do not know. */
+    static Optional<Problem> taxPlace(ShopFolder shop, StoredForms.Whole whole, Place place, LocalDate day) {
+        return whole.site().taxPlace().isEmpty()
+                ? Optional.empty()
+                : shop.taxes().flatMap(rules -> rules.at(day, whole.site().taxPlace(), place).problems().stream()
+                        .findFirst());
+    }
+
+    /** A site's file comes before what the book has, so that changing that would change nothing. */
+    private Checked<EntryWish> notInAFile(EntryWish wish) {
+        Path file = folder.resolve("sites").resolve(wish.id() + ".yaml");
+        return Files.exists(file) && wish.file().isEmpty()
+                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
+                        "this site has a file, which comes first",
+                        "a change there; or move the file away, and the book's comes to hold"))
+                : Checked.sound(wish);
+    }
+
+    private static List<String> ids(Collection<CustomerEntry> customers) {
+        return customers.stream().map(CustomerEntry::id).toList();
+    }
+
+    private static Checked<EntryWish> known(String kind, EntryWish wish, boolean there, Collection<String> all) {
+        if (wish.isNew() == there) {
+            return Checked.faulty(there
+                    ? new Problem(Code.ALREADY_EXISTS, Place.NOWHERE,
+                            "the book has a " + kind + " \"" + wish.id() + "\" already", "another id, or: change")
+                    : Unknown.name(kind, wish.id(), all, "to add it: add"));
+        }
+        return Checked.sound(wish);
+    }
+
+    private <T> Checked<T> write(EntryWish wish, Function<Transaction, Checked<T>> work) {
+        return wish.id().matches(ID)
+                ? book.write(work)
+                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "the id \"" + wish.id() + "\"",
+                        "up to 60 small letters, digits and hyphens, such as mill-lane"));
+    }
+}

@@ -1,0 +1,76 @@
+package icequill.office;
+
+import icequill.files.BookSettings;
+import icequill.ledger.Book;
+import icequill.ledger.BookPlace;
+import icequill.ledger.Reading;
+import icequill.ledger.Transaction;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.function.Function;
+
+/**
+ * The book of one shop folder, opened anew for each call. Nothing of a database is loaded before it is known that there is a
+ * book.
+ *
+ * @param clock by which the moment of issuing is noted
+ */
+record ShopBook(Path folder, BookSettings settings, Clock clock) {
+
+    /** As shop.yaml sets it. */
+    static ShopBook of(Path folder, Clock clock) {
+        return new ShopBook(folder, BookSettings.of(folder), clock);
+    }
+
+    /** A server is taken to have one. */
+    boolean exists() {
+        return switch (place()) {
+        case BookPlace.InFile file -> Files.exists(file.database());
+        case BookPlace.OnServer server -> true;
+        };
+    }
+
+    BookPlace place() {
+        return settings.database()
+                .<BookPlace>map(url -> new BookPlace.OnServer(url, BookPlace.papersIn(folder)))
+                .orElseGet(() -> BookPlace.inShop(folder));
+    }
+
+    /** Changes the book, which is made when there is none. */
+    <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+        return inShop().then(place -> Book.open(place, clock)).then(book -> {
+            try (book) {
+                return book.write(work);
+            }
+        });
+    }
+
+    /** Looks at the book; that there is none is a problem. */
+    <T> Checked<T> read(Function<Reading, Checked<T>> work) {
+        return open().then(book -> {
+            try (book) {
+                return book.read(work);
+            }
+        });
+    }
+
+    /** The book; that there is none is a problem. */
+    Checked<Book> open() {
+        return inShop().then(place -> exists()
+                ? Book.open(place, clock)
+                : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
+                        "it begins with: icequill visit FILE, or icequill customer add")));
+    }
+
+    private Checked<BookPlace> inShop() {
+        return Files.exists(folder.resolve("shop.yaml"))
+                ? Checked.sound(place())
+                : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(folder.resolve("shop.yaml").toString()),
+                        "there is no shop here", "--shop with a shop folder, as made by: icequill new DIR"));
+    }
+}

@@ -1,0 +1,112 @@
+package icequill.office;
+
+import icequill.document.WayOfCare;
+import icequill.forecast.Cause;
+import icequill.forecast.ChargeLaw;
+import icequill.forecast.EnergyLimits;
+import icequill.forecast.Forecast;
+import icequill.forecast.MachineRisk;
+import icequill.forecast.StopPolicy;
+import icequill.money.Amounts;
+import icequill.money.Stepping;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.rates.ForecastRates;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/**
+ * What the machines of a site may cost under each way of having them looked after.
+ *
+ * @param rates with what is assumed for the site
+ * @param limits of energy that are on record
+ * @param ways paying per call first
+ * @param years that the comparison looks ahead
+ */
+record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
+        int years) {
+
+    private static final int MONTHS = 12;
+
+    /** The forecast, or what is wrong with what it goes by. */
+    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, Office.Wish wish,
+            LookAhead asked) {
+        ForecastRates rates = expected.with(hand.history().assumed());
+        Site site = hand.setting().site();
+        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), wish.date());
+        return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())
+                .then(sound -> new Ways(hand, rates, wish.date(), asked.interval()).all())
+                .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, asked.years().orElse(rates.years())));
+    }
+
+    Forecast forecast(Way way, int over) {
+        return forecast(way, risks.machines(), over);
+    }
+
+    Forecast forecast(Way way, List<MachineRisk> machines, int over) {
+        return Forecast.of(machines, way.choice(rates), policy(), (double) MONTHS * over);
+    }
+
+    StopPolicy policy() {
+        return switch (rates.afterCall()) {
+        case RESETS -> StopPolicy.RESETS;
+        case RESTARTS -> StopPolicy.RESTARTS;
+        };
+    }
+
+    Way payPerCall() {
+        return ways.getFirst();
+    }
+
+    /** The plan that cleans as often as recommended, or the nearest to it. */
+    Way recommended() {
+        PricedPlan yardstick = hand.choices().yardstick();
+        return ways.stream().filter(way -> way.kind() == WayOfCare.AGREEMENT)
+                .filter(way -> way.plan().filter(yardstick::equals).isPresent()).findFirst().orElseThrow();
+    }
+
+    /** The chance that a way costs less in all than paying per call; empty for paying per call itself. */
+    Optional<Double> chanceCheaper(Way way, int over) {
+        return way.equals(payPerCall())
+                ? Optional.empty()
+                : Optional.of(forecast(way, over).chanceCheaperThan(forecast(payPerCall(), over)));
+    }
+
+    /** Charges of a call of a cause, on average, in minor units. */
+    static double meanCharge(Way way, Cause cause) {
+        return way.charges().kinds().stream().filter(kind -> kind.cause() == cause)
+                .mapToDouble(kind -> kind.share() * kind.minor()).sum();
+    }
+
+    /** What a call costs on average when nobody cleans, over a year; zero where there are none. */
+    MonetaryAmount meanCall() {
+        Forecast never = forecast(payPerCall(), 1);
+        double calls = never.calls().mean();
+        return amount(calls > 0 ? never.charges().mean() / calls : 0);
+    }
+
+    CurrencyUnit currency() {
+        return hand.setting().rates().currency();
+    }
+
+    /** Minor units, rounded half up to whole ones. */
+    MonetaryAmount amount(double minor) {
+        return amount(Math.round(minor));
+    }
+
+    MonetaryAmount amount(long minor) {
+        return Amounts.of(BigDecimal.valueOf(minor, currency().getDefaultFractionDigits()), currency());
+    }
+
+    /** To the step that money is rounded to on a customer's sheet. */
+    MonetaryAmount rounded(MonetaryAmount amount) {
+        return Stepping.NEAREST.of(amount, rates.roundTo());
+    }
+
+    MonetaryAmount quantile(ChargeLaw law, double chance) {
+        return amount(law.quantile(chance));
+    }
+}

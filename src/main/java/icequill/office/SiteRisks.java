@@ -1,0 +1,139 @@
+package icequill.office;
+
+import icequill.document.Survey;
+import icequill.forecast.DirtClock;
+import icequill.forecast.MachineRisk;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Dirt;
+import icequill.rates.ForecastRates;
+import icequill.rates.SiteFactors;
+import icequill.rates.SiteHistory;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * How likely the machines of a site are to stop, from what is expected of any machine and what is known of these.
+ *
+ * @param site with those machines that are looked after
+ * @param day from which on stops are counted
+ */
+record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<Survey> survey, LocalDate day) {
+
+    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
+
+    /**
+     * Since when a machine has not been looked after.
+     *
+     * @param cleaned empty when nobody knows
+     * @param brushed empty when nobody knows, and for machines without a condenser to brush
+     */
+    record Since(Machine machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed) {}
+
+    /** All that is wrong with the history. */
+    Checked<SiteRisks> checked(List<String> machines) {
+        Problems problems = new Problems();
+        for (SiteHistory.Care care : history.machines()) {
+            if (!machines.contains(care.machine().id())) {
+                problems.add(Problem.unknownName(care.machine().place(), "machine", care.machine().id(), machines));
+            }
+            care.cleaned().ifPresent(date -> past(date, care.machine().place(), problems));
+            care.brushed().ifPresent(date -> past(date, care.machine().place(), problems));
+        }
+        return problems.or(() -> this);
+    }
+
+    private void past(LocalDate date, Place place, Problems problems) {
+        if (date.isAfter(day)) {
+            problems.add(new Problem(Code.WRONG_ORDER, place, "cleaned or brushed on " + date + ", after " + day,
+                    "a day that has been"));
+        }
+    }
+
+    List<Since> since() {
+        return site.machines().stream().map(machine -> {
+            Optional<SiteHistory.Care> care = history.of(machine.id());
+            Optional<LocalDate> cleaned = care.flatMap(SiteHistory.Care::cleaned).or(() -> surveyed(machine));
+            Optional<LocalDate> brushed = care.flatMap(SiteHistory.Care::brushed).or(() -> cleaned)
+                    .filter(date -> isBrushed(machine));
+            return new Since(machine, cleaned, brushed);
+        }).toList();
+    }
+
+    private Optional<LocalDate> surveyed(Machine machine) {
+        return survey.stream().flatMap(found -> found.machines().stream())
+                .filter(condition -> condition.machine().id().equals(machine.id()))
+                .flatMap(condition -> condition.lastCleaned().stream()).filter(date -> !date.isAfter(day)).findFirst();
+    }
+
+    List<MachineRisk> machines() {
+        return machines(Guessed.USUAL);
+    }
+
+    /** Which of its three figures each guess is taken at. */
+    record Guessed(Level faults, Level condenser, Level water) {
+        static final Guessed USUAL = new Guessed(Level.USUAL, Level.USUAL, Level.USUAL);
+    }
+
+    /** One of the three figures of a guess. */
+    enum Level {
+        LOW, USUAL, HIGH;
+
+        private BigDecimal of(icequill.rates.Guess guess) {
+            return switch (this) {
+            case LOW -> guess.low();
+            case USUAL -> guess.usual();
+            case HIGH -> guess.high();
+            };
+        }
+
+        private Dirt.Stops of(Dirt dirt) {
+            return switch (this) {
+            case LOW -> dirt.low();
+            case USUAL -> dirt.usual();
+            case HIGH -> dirt.high();
+            };
+        }
+    }
+
+    List<MachineRisk> machines(Guessed guessed) {
+        DirtClock condenser = clock(guessed.condenser().of(rates.condenser()), SiteFactors.Speed::condenser);
+        DirtClock water = clock(guessed.water().of(rates.water()), SiteFactors.Speed::water);
+        double faults = guessed.faults().of(rates.faults()).doubleValue();
+        return since().stream()
+                .map(since -> new MachineRisk(faults,
+                        isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),
+                        months(since.brushed()), water, months(since.cleaned())))
+                .toList();
+    }
+
+    /** The clock of a side at this site. The files were checked for counts by which dirt would get safer. */
+    private DirtClock clock(Dirt.Stops stops, Function<SiteFactors.Speed, BigDecimal> side) {
+        double faster = rates.factors().of(site).stream()
+                .mapToDouble(factor -> side.apply(factor.speed()).doubleValue()).reduce(1, (one, other) -> one * other);
+        return DirtClock.ofChances(part(stops.bySix()), part(stops.byTwelve()), rates.place()).orElseThrow()
+                .faster(faster);
+    }
+
+    private static double part(BigDecimal stopped) {
+        return stopped.doubleValue() / Dirt.Stops.OF;
+    }
+
+    double months(Optional<LocalDate> since) {
+        return since.map(date -> ChronoUnit.DAYS.between(date, day) / DAYS_OF_A_MONTH)
+                .orElseGet(() -> rates.unknownMonths().doubleValue());
+    }
+
+    static boolean isBrushed(Machine machine) {
+        return machine.cooling() == Machine.Cooling.AIR;
+    }
+}

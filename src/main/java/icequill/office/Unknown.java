@@ -1,0 +1,19 @@
+package icequill.office;
+
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.util.Collection;
+
+/** What is said of a name that the book does not hold, of however many. */
+final class Unknown {
+
+    private Unknown() {
+    }
+
+    /** @param otherwise what is allowed when no name is near */
+    static Problem name(String kind, String name, Collection<String> known, String otherwise) {
+        return new Problem(Code.UNKNOWN_NAME, Place.NOWHERE, "the book has no " + kind + " \"" + name + "\"",
+                Problem.nearest(name, known).map(near -> "did you mean \"" + near + "\"?").orElse(otherwise));
+    }
+}

@@ -1,0 +1,56 @@
+package icequill.rates;
+
+import icequill.money.Percent;
+import icequill.problem.Place;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * What a shop expects of machines, by which calls are forecast.
+ *
+ * @param faults of one machine in a year that no cleaning prevents
+ * @param condenser of machines cooled by air
+ * @param water the side of the water: scale, slime
+ * @param afterCall whether a call also cleans the side it was for
+ * @param unknownMonths since the last cleaning where nobody knows
+ * @param years that a sheet looks ahead, from 1
+ * @param roundTo what money is rounded to on a customer's sheet
+ */
+public record ForecastRates(Guess faults, Dirt condenser, Dirt water, SiteFactors factors, Percent cleaningRestores,
+        Percent brushingRestores, AfterCall afterCall, BigDecimal unknownMonths, int years, BigDecimal roundTo,
+        Calls calls, BesideCash beside, Place place) {
+
+    /** What a call does about the dirt that it was for. */
+    public enum AfterCall {
+        RESETS, RESTARTS
+    }
+
+    /** Kinds of calls by their cause. */
+    public record Calls(ExpectedCalls random, ExpectedCalls condenser, ExpectedCalls water) {}
+
+    /** Figures for one site in place of the shop's. */
+    public record Assumed(Optional<Guess> faults, Optional<Dirt> condenser, Optional<Dirt> water,
+            Optional<Guess> iceUsed, Optional<BesideCash.Known> electricity, Optional<BesideCash.Bag> bag,
+            Optional<BesideCash.Known> machine, Optional<BesideCash.Lives> lives) {
+
+        public static final Assumed NOTHING = new Assumed(Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** The same with what is assumed for one site. */
+    public ForecastRates with(Assumed site) {
+        BesideCash other = new BesideCash(site.iceUsed().orElse(beside.iceUsed()),
+                site.electricity().orElse(beside.electricity()), site.bag().orElse(beside.bag()), beside.hoursDown(),
+                beside.water(),
+                site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
+        return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
+                site.water().orElse(water), factors, cleaningRestores, brushingRestores, afterCall, unknownMonths,
+                years, roundTo, calls, other, place);
+    }
+
+    /** The same with other guesses. */
+    public ForecastRates with(Guess otherFaults, Dirt otherCondenser, Dirt otherWater) {
+        return new ForecastRates(otherFaults, otherCondenser, otherWater, factors, cleaningRestores, brushingRestores,
+                afterCall, unknownMonths, years, roundTo, calls, beside, place);
+    }
+}

@@ -1,0 +1,114 @@
+package icequill.render;
+
+import icequill.document.Outlook;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.party.Wording;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javax.money.MonetaryAmount;
+
+/** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
+record OutlookView(Outlook outlook, Sentences sentences) {
+
+    /** What each input takes besides its letters, in letters. */
+    private static final int LINE = 30;
+    private static final int TEN = 10;
+
+    Map<String, Object> model() {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("headline", say(outlook.answer().getFirst()));
+        model.put("answer", outlook.answer().stream().skip(1).map(this::say).toList());
+        model.put("legend", legend());
+        model.put("later", sentences.word("outlook.over-years", String.valueOf(outlook.years())));
+        model.put("ways", outlook.ways().stream().map(this::way).toList());
+        model.put("beside", outlook.beside().stream().map(this::beside).toList());
+        List<Map<String, String>> inputs = outlook.inputs().stream().map(this::input).toList();
+        int half = half(inputs);
+        model.put("inputs", List.of(inputs.subList(0, half), inputs.subList(half, inputs.size())));
+        model.put("reasons", Sentences.capitalized(
+                outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
+        return model;
+    }
+
+    /** How many of them take about half of the room. */
+    private static int half(List<Map<String, String>> inputs) {
+        List<Integer> lengths = inputs.stream()
+                .map(input -> LINE + input.values().stream().mapToInt(String::length).sum()).toList();
+        int whole = lengths.stream().mapToInt(Integer::intValue).sum();
+        int sum = 0;
+        int count = 0;
+        while (2 * sum < whole) {
+            sum += lengths.get(count);
+            count++;
+        }
+        return count;
+    }
+
+    private List<Map<String, Object>> legend() {
+        String none = sentences.word("outlook.legend.none");
+        String one = sentences.word("outlook.legend.one");
+        String more = sentences.word("outlook.legend.more");
+        return List.of(Map.of("picture", MachinesSketch.quietOne(""), "text", none),
+                Map.of("picture", MachinesSketch.hatchedOne(""), "text", one),
+                Map.of("picture", MachinesSketch.darkOne(""), "text", more));
+    }
+
+    private Map<String, Object> way(Outlook.Way way) {
+        Outlook.TenSites sites = way.sites();
+        String counts = sentences.word("outlook.sites", String.valueOf(sites.none()), String.valueOf(sites.one()),
+                String.valueOf(sites.more()));
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("name", Sentences.capitalized(sentences.word("outlook.way." + way.kind().name()
+                .toLowerCase(Locale.ROOT).replace('_', '-'), way.name().map(this::in).orElse(""))));
+        model.put("picture", MachinesSketch.of(sites, sentences.word("outlook.sites-text", counts)));
+        model.put("sites", counts);
+        model.put("planned", way.planned().isZero() ? "–" : sentences.formats().amount(way.planned()));
+        model.put("calls", sentences.formats().number(way.calls(), 1));
+        model.put("first", range(way.first()));
+        model.put("laterRange", range(way.later()));
+        model.put("mean", sentences.word("outlook.mean", amount(way.first().mean())));
+        model.put("laterMean", sentences.word("outlook.mean", amount(way.later().mean())));
+        model.put("cheaper", way.cheaperFirst().map(this::cheaper).orElse(""));
+        model.put("laterCheaper", way.cheaperLater().map(this::cheaper).orElse(""));
+        return model;
+    }
+
+    private String cheaper(int sites) {
+        return switch (sites) {
+        case 0 -> sentences.word("outlook.cheaper.never");
+        case TEN -> sentences.word("outlook.cheaper.always");
+        default -> sentences.word("outlook.cheaper", String.valueOf(sites));
+        };
+    }
+
+    private String in(Wording wording) {
+        return sentences.in(wording);
+    }
+
+    private String range(Outlook.Span span) {
+        return span.low().equals(span.high())
+                ? amount(span.low())
+                : sentences.word("outlook.range", amount(span.low()), amount(span.high()));
+    }
+
+    private Map<String, String> beside(Outlook.Beside row) {
+        return Map.of("what", say(row.what()), "howMuch", say(row.howMuch()), "origin", say(row.origin()));
+    }
+
+    private Map<String, String> input(Outlook.Input input) {
+        return Map.of("what", say(input.what()), "origin", say(input.origin()));
+    }
+
+    private String say(Phrase phrase) {
+        return Sentences.capitalized(sentences.say(phrase));
+    }
+
+    /** Rounded amounts are written without decimals where they have none. */
+    private String amount(MonetaryAmount amount) {
+        return sentences.formats().number(Amounts.number(amount));
+    }
+}

@@ -1,0 +1,158 @@
+package icequill.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Issuing papers into a book. */
+class BookTest {
+
+    private static final Problem OUT_OF_INK = new Problem(Code.TEMPLATE, Place.NOWHERE, "no ink", "ink");
+
+    @TempDir
+    private Path shop;
+
+    @ParameterizedTest
+    @EnumSource
+    void issuedPapers_haveNumbersInOrderAndAChainOfSeals(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            IssuedPaper first = Books.issue(book, 1).orElseThrow();
+            IssuedPaper second = Books.issue(book, 2).orElseThrow();
+
+            assertThat(first.number()).isEqualTo("INV-2026-00001");
+            assertThat(first.previousSeal()).isEqualTo("0".repeat(64));
+            assertThat(second.number()).isEqualTo("INV-2026-00002");
+            assertThat(second.previousSeal()).isEqualTo(first.seal()).isNotEqualTo(second.seal());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void issuedPaper_isReadBackAsItWasGiven(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            IssuedPaper issued = Books.issue(book, 7).orElseThrow();
+            Numbered numbered = new Numbered(issued.number(), issued.previousSeal());
+
+            assertThat(book.read(reading -> reading.papers().show(issued.number())).orElseThrow()).isEqualTo(issued);
+            assertThat(book.read(reading -> reading.papers().data(issued.number())).orElseThrow())
+                    .isEqualTo(Books.printed(numbered, 7).json());
+            assertThat(book.read(reading -> reading.papers().pdf(issued.number())).orElseThrow().bytes())
+                    .isEqualTo(Books.pdf(numbered, 7));
+            assertThat(issued.gross().orElseThrow().toString()).isEqualTo("USD 115");
+            assertThat(issued.due().orElseThrow()).isEqualTo("2026-06-13");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void eachSeries_hasNumbersOfItsOwn(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            Books.issue(book, 1);
+
+            assertThat(List.of(new Series(PaperKind.INVOICE, "north", 2026), new Series(PaperKind.INVOICE, "", 2027),
+                    new Series(PaperKind.CREDIT_NOTE, "", 2026)).stream()
+                    .map(series -> Books.issue(book, series, Origin.NONE, 1).orElseThrow().number()))
+                    .containsExactly("INV-north-2026-00001", "INV-2027-00001", "CN-2026-00001");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void faultInPrinting_burnsNoNumberAndUndoesTheWhole(Database database) throws Exception {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            Checked<IssuedPaper> faulty = book.write(transaction -> {
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.sound(Books.printed(numbered, 1)));
+                return transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.faulty(OUT_OF_INK));
+            });
+
+            assertThat(faulty.problems()).containsExactly(OUT_OF_INK);
+            assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
+            assertThat(Books.issue(book, 2).orElseThrow().number()).isEqualTo("INV-2026-00001");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void faultInPrinting_thatTheCallerPassesOver_isNotStored(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            Checked<String> result = book.write(transaction -> {
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.faulty(OUT_OF_INK));
+                return Checked.sound("all is well");
+            });
+
+            assertThat(result.problems()).containsExactly(OUT_OF_INK);
+            assertThat(Books.issue(book, 2).orElseThrow().position()).isEqualTo(1);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void exceptionInPrinting_leavesNothing(Database database) throws Exception {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            assertThatThrownBy(() -> book.write(transaction -> {
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.sound(Books.printed(numbered, 1)));
+                throw new IllegalStateException("a fault of the program");
+            })).isInstanceOf(IllegalStateException.class);
+
+            assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
+            assertThat(book.read(reading -> Checked.sound(reading.papers().count())).orElseThrow()).isZero();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void creditAndNewInvoice_areIssuedInOneStep(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            String wrong = Books.issue(book, 1).orElseThrow().number();
+
+            IssuedPaper again = book.write(transaction -> transaction
+                    .issue(new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting(wrong),
+                            numbered -> Checked.sound(Books.printed(numbered, 1)))
+                    .then(credit -> transaction.issue(Books.INVOICES, Origin.NONE.replacing(wrong),
+                            numbered -> Checked.sound(Books.printed(numbered, 2)))))
+                    .orElseThrow();
+
+            assertThat(again.origin().replaces()).contains(wrong);
+            assertThat(book.read(reading -> Checked.sound(reading.papers().creditsOf(wrong))).orElseThrow())
+                    .extracting(IssuedPaper::number).containsExactly("CN-2026-00001");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void storedPaper_refusesToChange(Database database) {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
+            Books.issue(book, 1);
+
+            for (String change : List.of("UPDATE paper SET dated = '2026-01-01'", "DELETE FROM paper",
+                    "UPDATE paper_line SET net_minor = 1", "DELETE FROM paper_line")) {
+                assertThatThrownBy(() -> connections.writer().useHandle(handle -> handle.execute(change)))
+                        .as(change).hasStackTraceContaining("an issued paper never");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void reopenedBook_goesOn(Database database) {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            Books.issue(book, 1);
+        }
+        try (Book book = Books.open(place)) {
+            assertThat(Books.issue(book, 2).orElseThrow().number()).isEqualTo("INV-2026-00002");
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package icequill.ledger;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** The databases that a book may be in; all that a book does is tested on each. */
+enum Database {
+    SQLITE {
+        @Override
+        BookPlace place(Path shop) {
+            return BookPlace.inShop(shop);
+        }
+    },
+    POSTGRESQL {
+        @Override
+        BookPlace place(Path shop) {
+            return new BookPlace.OnServer(Server.newDatabase(), BookPlace.papersIn(shop));
+        }
+    };
+
+    /** A place for a new book. */
+    abstract BookPlace place(Path shop);
+
+    /** One real server for all tests, started when first used. */
+    private static final class Server {
+
+        private static final AtomicInteger DATABASES = new AtomicInteger();
+        private static final EmbeddedPostgres SERVER = start();
+
+        private Server() {
+        }
+
+        static String newDatabase() {
+            String name = "shop" + DATABASES.incrementAndGet();
+            try (Connection connection = SERVER.getPostgresDatabase().getConnection();
+                    Statement statement = connection.createStatement()) {
+                statement.execute("CREATE DATABASE " + name);
+            } catch (SQLException failed) {
+                throw new IllegalStateException(failed);
+            }
+            return SERVER.getJdbcUrl("postgres", name);
+        }
+
+        private static EmbeddedPostgres start() {
+            try {
+                return EmbeddedPostgres.start();
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package icequill.ledger;
+
+import icequill.party.Acceptance;
+import icequill.party.Address;
+import icequill.party.BillTo;
+import icequill.party.Certificate;
+import icequill.party.Customer;
+import icequill.party.Language;
+import icequill.party.Period;
+import icequill.party.Timeline;
+import icequill.problem.Checked;
+import icequill.problem.Place;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** Invented customers, sites, machines and a visit to enter into a book. */
+final class Entered {
+
+    static final Address LANE = new Address(List.of("4 Crumb Lane", "Rear door"), "Millbrook", "NY", "12545", "US");
+    static final Address OFFICE = new Address(List.of("88 Quarry Road"), "Fernhill", "NY", "12501", "US");
+
+    private Entered() {
+    }
+
+    static CustomerEntry group() {
+        return CustomerEntry.of("oven-group", customer("Oven Group", Timeline.always(billTo("Oven Group", OFFICE))));
+    }
+
+    /** Its bill-to changes on 1 July 2026, from itself to its group. */
+    static CustomerEntry bakery() {
+        LocalDate change = LocalDate.of(2026, 7, 1);
+        Timeline<BillTo> billTo = new Timeline<>(List.of(
+                new Timeline.Entry<>(new Period(LocalDate.MIN, Optional.of(change)), billTo("Crumb Lane Bakery", LANE),
+                        Place.NOWHERE),
+                new Timeline.Entry<>(new Period(change, Optional.empty()), billTo("Oven Group", OFFICE),
+                        Place.NOWHERE)));
+        return new CustomerEntry("crumb-lane", customer("Crumb Lane Bakery", billTo), Optional.of("oven-group"),
+                Optional.empty());
+    }
+
+    static SiteEntry site() {
+        return new SiteEntry("crumb-lane-bakery", "crumb-lane", "Bakery", Optional.of("12"), LANE,
+                Optional.of("millbrook"), "{\"parking\":\"rear\"}");
+    }
+
+    static MachineEntry machine() {
+        return new MachineEntry("crumb-lane-bakery", "flaker", "Flake ice machine", Optional.of("SN-4471"),
+                Optional.of(LocalDate.of(2024, 3, 1)), "{\"condition\":\"scaled\"}");
+    }
+
+    static VisitEntry visit() {
+        ZonedDateTime began = ZonedDateTime.parse("2026-05-13T09:00-04:00[America/New_York]");
+        return new VisitEntry("spring-cleaning", "crumb-lane-bakery", began, began.plusMinutes(95),
+                Optional.of("PO-4711"), "{\"approver\":\"J. Baker\"}");
+    }
+
+    /** Enters all of it. */
+    static void all(Book book) {
+        book.write(transaction -> {
+            Register register = transaction.register();
+            return register.add(group()).then(done -> register.add(bakery())).then(done -> register.add(site()))
+                    .then(done -> register.add(machine())).then(done -> register.record(visit()))
+                    .then(done -> Checked.sound(true));
+        }).orElseThrow();
+    }
+
+    private static Customer customer(String name, Timeline<BillTo> billTo) {
+        return new Customer(name, Optional.of(Language.ENGLISH), billTo, Optional.of("V-3310"), Optional.of(20), true,
+                List.of(new Certificate(Certificate.Kind.RESALE, "RC-1", "NY", "resale", LocalDate.of(2026, 1, 5),
+                        Optional.of(LocalDate.of(2028, 12, 31)), Place.NOWHERE)),
+                Optional.of(new Acceptance(LocalDate.of(2026, 1, 4), "price sheet of 2026")));
+    }
+
+    private static BillTo billTo(String name, Address address) {
+        return new BillTo(name, Optional.of("Accounts payable"), address, Optional.of("ap@example.com"),
+                Optional.empty());
+    }
+}
