@@ -128,14 +128,13 @@ record BesideAssembly(SiteForecast forecast) {
 
     /** Empty where nobody knows how hard the water is. */
     private Optional<Beside> scale() {
-        double ice = machines().stream()
-                .mapToDouble(machine -> forecast.risks().need(machine).pounds().value(0).doubleValue()).sum()
-                * DAYS;
+        BigDecimal ice = machines().stream().map(machine -> forecast.risks().need(machine).pounds().value(0))
+                .reduce(BigDecimal.ZERO, BigDecimal::add).multiply(BigDecimal.valueOf(DAYS));
         return forecast.risks().site().conditions().hardness().map(hardness -> {
-            WaterAndScale water = new WaterAndScale(ice, rates().water().doubleValue(), hardness.doubleValue());
+            WaterAndScale water = new WaterAndScale(ice, rates().water(), hardness, Mark.FROM_MEMORY);
             return new Beside(Phrase.of("outlook.beside.scale"), Phrase.of("outlook.beside.scale-pounds",
-                    Fact.number(Math.round(water.mineralPounds()), "lb"),
-                    new Fact.Measure(hardness, "")), Phrase.of("outlook.mark.derived"));
+                    new Fact.Measure(water.mineralPounds().value(0), "lb"), new Fact.Measure(hardness, "")),
+                    mark(List.of(water.mineralPounds().mark())));
         });
     }
 

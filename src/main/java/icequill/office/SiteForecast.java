@@ -5,12 +5,11 @@ import icequill.forecast.ChargeLaw;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
-import icequill.money.Amounts;
+import icequill.forecast.MinorUnits;
 import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.rates.ForecastRates;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -77,13 +76,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         return hand.setting().rates().currency();
     }
 
-    /** Minor units, rounded half up to whole ones. */
+    /** A mean or spread of minor units, rounded once. */
     MonetaryAmount amount(double minor) {
-        return amount(Math.round(minor));
+        return amount(MinorUnits.expected(minor));
     }
 
     MonetaryAmount amount(long minor) {
-        return Amounts.of(BigDecimal.valueOf(minor, currency().getDefaultFractionDigits()), currency());
+        return MinorUnits.amount(minor, currency());
     }
 
     /** To the step that money is rounded to on a customer's sheet. */
