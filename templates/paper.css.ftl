@@ -174,6 +174,33 @@ svg { display: inline-block; }
 .inputs .column { width: 50%; padding-right: 4mm; }
 .inputs ul { margin: 0; padding-left: 4mm; }
 .who { font-style: italic; }
+.exact th, .exact td { padding: 0.35mm 0; border-bottom: 0.3pt solid #dddddd; }
+.exact .label { width: 26%; padding-right: 3mm; }
+.exact .value { width: auto; padding-left: 2mm; }
+.swings .what { width: 33%; padding-right: 3mm; }
+.swings .bar { width: 47%; }
+.swings .value { width: 10%; }
+.swings th, .swings td { vertical-align: middle; }
+.pictures { margin-top: 1mm; }
+.pictures td { width: 33%; }
+.brushing .cautions { padding-left: 4.5mm; }
+.brushing { font-size: 8.1pt; line-height: 1.16; }
+.brushing .whose { margin-bottom: 1mm; }
+.outlook.brushing h2 { font-size: 9.6pt; margin-top: 1.4mm; }
+.outlook.brushing .small { font-size: 6.9pt; line-height: 1.13; }
+.brushing .cautions li { margin-bottom: 0.2mm; }
+.halves .half { width: 50%; padding-right: 4mm; }
+.halves .wide { width: 53%; padding-right: 5mm; }
+.halves .narrow { width: 47%; }
+.brushing .lines .what { width: 78%; }
+.brushing .lines .amount { width: 22%; }
+.brushing .lines .line th, .brushing .lines .line td { padding: 0.3mm 0; }
+.brushing .note { margin-top: 1mm; }
+.monthly th, .monthly td { border: 0.3pt solid #999999; padding: 0.4mm 1mm; height: 5mm; }
+.monthly thead th { width: 6.8%; height: auto; color: #444444; font-size: 7.4pt; text-align: center; }
+.monthly .first { width: 18%; font-size: 7.4pt; color: #444444; text-align: left; }
+
+.code { font-family: Liberation Sans, Arial, sans-serif; margin: 0; white-space: pre; }
 
 @media screen {
   body { max-width: 176mm; margin: 12mm auto; padding: 0 5mm; }

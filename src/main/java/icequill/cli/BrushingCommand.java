@@ -6,12 +6,17 @@ import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Writes the brushing sheet of one site. */
 @Command(name = "brushing", mixinStandardHelpOptions = true, description = "Writes the sheet by which a customer brushes his own condensers, and what that costs beside a visit, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill brushing brushing/crumb-lane-bakery.yaml",
-        "  icequill brushing brushing/crumb-lane-bakery.yaml --lang es --html"})
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --lang es --html",
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --both"})
 final class BrushingCommand extends PaperCommand {
+
+    @Option(names = "--both", description = "Print both languages, one on each side of the sheet.")
+    private boolean both;
 
     BrushingCommand(Clock clock) {
         super(clock);
@@ -19,6 +24,6 @@ final class BrushingCommand extends PaperCommand {
 
     @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.brushing(from, wish);
+        return both ? office.brushingPair(from, wish) : office.brushing(from, wish);
     }
 }

@@ -17,7 +17,8 @@ import picocli.CommandLine.Option;
 @Command(name = "compare", mixinStandardHelpOptions = true, description = "Writes what to expect of paying per call, of cleanings booked singly and of each plan, from a request for a maintenance quote, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill compare quotes/crumb-lane-plan.yaml",
         "  icequill compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --lang es --html",
-        "  icequill compare quotes/crumb-lane-plan.yaml --years 5 --interval 4 --json"})
+        "  icequill compare quotes/crumb-lane-plan.yaml --years 5 --interval 4 --json",
+        "  icequill compare quotes/crumb-lane-plan.yaml --owner"})
 final class CompareCommand extends PaperCommand {
 
     @Option(names = "--years", paramLabel = "N", description = "Look ahead so many years, from 1 to 10. Default: as pricing/ says.")
@@ -26,13 +27,16 @@ final class CompareCommand extends PaperCommand {
     @Option(names = "--interval", paramLabel = "K", description = "Also compare full cleanings every K months, each ordered by itself.")
     private @Nullable Integer interval;
 
+    @Option(names = "--owner", description = "Write the owner's page instead: exact figures, margin, and which guess moves the answer most. For the owner's eyes only.")
+    private boolean owner;
+
     CompareCommand(Clock clock) {
         super(clock);
     }
 
     @Override
     public Integer call() {
-        return printout().json() ? json() : super.call();
+        return printout().json() && !owner ? json() : super.call();
     }
 
     private int json() {
@@ -42,11 +46,16 @@ final class CompareCommand extends PaperCommand {
 
     @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return compared(office, from, wish).map(Compared::paper);
+        return owner
+                ? office.plans().ownersOutlook(from, wish, asked())
+                : compared(office, from, wish).map(Compared::paper);
     }
 
     private Checked<Compared> compared(Office office, Path from, Office.Wish wish) {
-        return office.plans().compare(from, wish,
-                new LookAhead(Optional.ofNullable(years), Optional.ofNullable(interval)));
+        return office.plans().compare(from, wish, asked());
+    }
+
+    private LookAhead asked() {
+        return new LookAhead(Optional.ofNullable(years), Optional.ofNullable(interval));
     }
 }

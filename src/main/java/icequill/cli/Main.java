@@ -18,7 +18,8 @@ import picocli.CommandLine.TypeConversionException;
 /** The program's entry. */
 @Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, subcommands = {
         NewCommand.class, CheckCommand.class, PriceCommand.class, InvoiceCommand.class, CreditCommand.class,
-        QuoteCommand.class, AgreementCommand.class, RenewalCommand.class, CompareCommand.class, RecordCommand.class,
+        QuoteCommand.class, AgreementCommand.class, RenewalCommand.class, CompareCommand.class, FitCommand.class,
+        RecordCommand.class,
         WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
         DemoCommand.class,
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", footerHeading = "%nStart here:%n", footer = {

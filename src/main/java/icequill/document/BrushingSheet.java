@@ -8,6 +8,7 @@ import icequill.party.Machine;
 import icequill.party.PaperSize;
 import icequill.party.Shop;
 import icequill.work.Caution;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +19,11 @@ import javax.money.MonetaryAmount;
  *
  * @param yours machines that the customer's staff may brush; never empty
  * @param left machines that a technician must brush, if anybody
+ * @param savings of brushing every month; empty where the shop does not say by what to forecast
  */
 public record BrushingSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
         String site, Optional<String> storeNumber, Address address, List<Machine> yours, List<Left> left,
-        Comparison comparison, List<Caution> cautions)
+        Comparison comparison, Optional<Savings> savings, List<Caution> cautions)
         implements
         Paper {
 
@@ -61,6 +63,21 @@ public record BrushingSheet(LocalDate date, Shop shop, Language language, PaperS
             ours = List.copyOf(ours);
         }
     }
+
+    /**
+     * What a year of brushing every month may save, rounded as a customer is told.
+     *
+     * @param calls that dirty condensers would have brought and then do not, to a tenth
+     * @param spared what those would have cost
+     * @param bought what was paid for brushings in the last twelve months
+     * @param kept both less twelve brushings of his own and the brush; negative where they cost more
+     * @param electricity less of it in a year, beside the sum; empty where nothing is known of the machines
+     */
+    public record Savings(BigDecimal calls, MonetaryAmount spared, MonetaryAmount bought, MonetaryAmount kept,
+            Optional<Electricity> electricity) {}
+
+    /** A range: no dirt to speak of, some, much. */
+    public record Electricity(MonetaryAmount low, MonetaryAmount middle, MonetaryAmount high) {}
 
     /** One line of ours. */
     public record Charge(Phrase text, MonetaryAmount net, Explanation how) {}

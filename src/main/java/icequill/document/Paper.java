@@ -5,9 +5,13 @@ import icequill.party.PaperSize;
 import icequill.party.Shop;
 import java.time.LocalDate;
 
-/** A document that leaves the shop. It holds only what its reader may see. */
+/**
+ * A document. It holds only what its reader may see; all but {@link OwnersOutlook} and {@link FitSheet} are made to leave the shop.
+ */
 public sealed interface Paper permits PricedPaper, MaintenanceQuote,
-        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, ComparisonSheet, Statement, Reminder {
+        ServiceAgreement, RenewalNotice, VisitRecord, WorkSheet, BrushingSheet, BrushingSheetPair,
+        ComparisonSheet, OwnersOutlook, FitSheet, Statement,
+        Reminder {
 
     Shop shop();
 

@@ -17,6 +17,8 @@ final class BrushingReader {
         return site.flatMap(id -> minutes.flatMap(own -> Prices.charged(fields, "wage", shop.currency())
                 .flatMap(wage -> Prices.charged(fields, "brush", shop.currency())
                         .map(brush -> new BrushingRequest(id, own, wage, brush,
+                                fields.integer("bought").filter(number -> number >= 0).orElse(0),
+                                fields.day("lastBrushed"),
                                 fields.leaves("reachable").stream()
                                         .map(leaf -> new BrushingRequest.Named(leaf.text(), leaf.place())).toList(),
                                 fields.place("site"))))));

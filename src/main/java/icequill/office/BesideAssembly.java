@@ -6,11 +6,8 @@ import icequill.explain.Phrase;
 import icequill.forecast.Care;
 import icequill.forecast.CondensingRise;
 import icequill.forecast.EarlierReplacement;
-import icequill.forecast.EnergyRate;
-import icequill.forecast.EnergyUse;
 import icequill.forecast.Forecast;
 import icequill.forecast.IceLost;
-import icequill.forecast.IceNeed;
 import icequill.forecast.Interest;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.Mark;
@@ -18,12 +15,10 @@ import icequill.forecast.Marked;
 import icequill.forecast.MarkedFigure;
 import icequill.forecast.WaterAndScale;
 import icequill.money.Amounts;
-import icequill.money.Percent;
 import icequill.party.Machine;
 import icequill.rates.BesideCash;
 import icequill.rates.Origin;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -78,21 +73,14 @@ record BesideAssembly(SiteForecast forecast) {
     /** What a clean condenser saves in a year, for each of the three rises; empty without a condenser or a rate. */
     private List<Marked> saved(int machine) {
         Machine found = machines().get(machine);
-        Optional<EnergyRate> rate = SiteRisks.isBrushed(found)
-                ? forecast.limits().rate(found, found.installed().orElse(LocalDate.EPOCH))
-                : Optional.empty();
         double since = forecast.risks().machines().get(machine).monthsSinceBrushed();
         List<CondensingRise> dirty = CondensingRise.range(Care.NEVER, since, MONTHS);
         List<CondensingRise> clean = forecast.recommended().brushed()
                 .map(months -> CondensingRise.range(Care.every(months), since, MONTHS)).orElse(dirty);
-        return rate.map(known -> new EnergyUse(known, need(found), DAYS, rates().electricity().price()))
+        return Optional.of(found).filter(SiteRisks::isBrushed)
+                .flatMap(air -> forecast.risks().energy(air, forecast.limits()))
                 .map(use -> IntStream.range(0, RISES).mapToObj(i -> use.saved(dirty.get(i), clean.get(i))).toList())
                 .orElse(List.of());
-    }
-
-    private IceNeed need(Machine machine) {
-        return IceNeed.duty(machine.harvestRate(), new Percent(rates().iceUsed().usual()),
-                mark(rates().iceUsed().origin()));
     }
 
     /** What stops that a plan spares would have cost in bought ice; empty where it spares none. */
@@ -105,7 +93,8 @@ record BesideAssembly(SiteForecast forecast) {
         for (int i = 0; i < machines().size(); i++) {
             List<MachineRisk> alone = List.of(forecast.risks().machines().get(i));
             double spared = calls(forecast.payPerCall(), alone) - calls(forecast.recommended(), alone);
-            IceLost lost = new IceLost(need(machines().get(i)), rates().bag().pounds(), rates().bag().price());
+            IceLost lost = new IceLost(forecast.risks().need(machines().get(i)), rates().bag().pounds(),
+                    rates().bag().price());
             MarkedFigure standing = lost.standing(hundredths(Math.max(0, spared)), rates().hoursDown(),
                     Mark.COMMON_PRACTICE);
             pounds.add(standing.value(0));
@@ -139,26 +128,18 @@ record BesideAssembly(SiteForecast forecast) {
 
     /** Empty where nobody knows how hard the water is. */
     private Optional<Beside> scale() {
-        double ice = machines().stream().mapToDouble(machine -> need(machine).pounds().value(0).doubleValue()).sum()
-                * DAYS;
+        BigDecimal ice = machines().stream().map(machine -> forecast.risks().need(machine).pounds().value(0))
+                .reduce(BigDecimal.ZERO, BigDecimal::add).multiply(BigDecimal.valueOf(DAYS));
         return forecast.risks().site().conditions().hardness().map(hardness -> {
-            WaterAndScale water = new WaterAndScale(ice, rates().water().doubleValue(), hardness.doubleValue());
+            WaterAndScale water = new WaterAndScale(ice, rates().water(), hardness, Mark.FROM_MEMORY);
             return new Beside(Phrase.of("outlook.beside.scale"), Phrase.of("outlook.beside.scale-pounds",
-                    Fact.number(Math.round(water.mineralPounds()), "lb"),
-                    new Fact.Measure(hardness, "")), Phrase.of("outlook.mark.derived"));
+                    new Fact.Measure(water.mineralPounds().value(0), "lb"), new Fact.Measure(hardness, "")),
+                    mark(List.of(water.mineralPounds().mark())));
         });
     }
 
     private Fact rounded(MonetaryAmount amount) {
         return new Fact.Measure(Amounts.number(forecast.rounded(amount)), "");
-    }
-
-    private static Mark mark(Origin origin) {
-        return switch (origin.kind()) {
-        case ESTIMATE -> Mark.FROM_MEMORY;
-        case CUSTOMER -> Mark.OWN;
-        case VISITS -> Mark.OWN;
-        };
     }
 
     /** Of all, the least sure. */

@@ -9,6 +9,7 @@ import icequill.document.BrushingSheet.Reason;
 import icequill.document.BrushingSheet.Sum;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
+import icequill.forecast.EnergyLimits;
 import icequill.money.Rounding;
 import icequill.party.Language;
 import icequill.party.Machine;
@@ -19,6 +20,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
@@ -26,11 +28,17 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Puts a brushing sheet together: who may brush what, and what it costs. */
-record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest request, Language language) {
+/**
+ * Puts a brushing sheet together: who may brush what, and what it costs and saves.
+ *
+ * @param expected what calls are forecast by; empty where the shop does not say
+ */
+record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest request, Optional<ForecastRates> expected,
+        EnergyLimits limits, Language language) {
 
     private static final int MINUTES_OF_AN_HOUR = 60;
     /** Minutes that a technician takes for one condenser (common practice). */
@@ -55,7 +63,13 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
         return problems.or(() -> date).then(day -> new SampleCall(shop, site, rates)
                 .price(day, rates.labor().bands().getFirst(),
                         SampleCall.Work.of(BRUSHING, ChargeClass.CLEANING, List.of())))
-                .map(priced -> assembled(date, priced));
+                .then(priced -> savings(date, comparison(priced))
+                        .map(savings -> assembled(date, priced, savings)));
+    }
+
+    private Checked<Optional<BrushingSheet.Savings>> savings(LocalDate date, Comparison comparison) {
+        return expected.map(found -> new BrushingSavings(shop, site, rates, found, limits, request, yours())
+                .over(date, comparison).map(Optional::of)).orElseGet(() -> Checked.sound(Optional.empty()));
     }
 
     private List<Machine> yours() {
@@ -84,13 +98,13 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
         return reasons;
     }
 
-    private BrushingSheet assembled(LocalDate date, PricedVisit priced) {
+    private BrushingSheet assembled(LocalDate date, PricedVisit priced, Optional<BrushingSheet.Savings> savings) {
         List<Left> left = site.machines().stream().filter(machine -> !reasons(machine).isEmpty())
                 .map(machine -> new Left(machine, reasons(machine))).toList();
         List<Caution> cautions = Arrays.stream(Caution.values())
                 .filter(caution -> caution.isAlways() || WHEN_BRUSHING.contains(caution)).toList();
         return new BrushingSheet(date, shop, language, shop.paper(), site.customer().name(), site.name(),
-                site.storeNumber(), site.address(), yours(), left, comparison(priced), cautions);
+                site.storeNumber(), site.address(), yours(), left, comparison(priced), savings, cautions);
     }
 
     private Comparison comparison(PricedVisit priced) {

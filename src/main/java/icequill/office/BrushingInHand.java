@@ -2,19 +2,23 @@ package icequill.office;
 
 import icequill.document.BrushingRequest;
 import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheetPair;
 import icequill.files.ShopFolder;
+import icequill.forecast.EnergyLimits;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 
 /** A request for a brushing sheet that was read, with everything that goes into it. */
-record BrushingInHand(Shop shop, Site site, Rates rates, BrushingRequest request) {
+record BrushingInHand(Shop shop, Site site, Rates rates, BrushingRequest request, Optional<ForecastRates> expected,
+        EnergyLimits limits) {
 
     /** Reads one request; one report holds all that is wrong with it, its site and the rates of the day. */
     static Checked<BrushingInHand> of(ShopFolder folder, Path file, LocalDate day) {
@@ -33,11 +37,25 @@ record BrushingInHand(Shop shop, Site site, Rates rates, BrushingRequest request
         Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
         return site.flatMap(where -> rates.map(
-                prices -> new BrushingInHand(folder.shop().orElseThrow(), where, prices, request.orElseThrow())));
+                prices -> new BrushingInHand(folder.shop().orElseThrow(), where, prices, request.orElseThrow(),
+                        folder.forecast(day), folder.energy())));
+    }
+
+    /** In the language asked for, or else the customer's, and on the back in the other one. */
+    Checked<BrushingSheetPair> pair(LocalDate day, Optional<Language> wanted) {
+        return sheet(day, wanted).then(front -> sheet(day, Optional.of(other(front.language())))
+                .map(back -> new BrushingSheetPair(front, back)));
+    }
+
+    private static Language other(Language language) {
+        return switch (language) {
+        case ENGLISH -> Language.SPANISH;
+        case SPANISH -> Language.ENGLISH;
+        };
     }
 
     Checked<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
         Language language = wanted.orElseGet(() -> site.customer().language().orElse(shop.language()));
-        return new BrushingAssembly(shop, site, rates, request, language).sheet(day);
+        return new BrushingAssembly(shop, site, rates, request, expected, limits, language).sheet(day);
     }
 }

@@ -4,8 +4,11 @@ import icequill.agreement.Tier;
 import icequill.forecast.CallKind;
 import icequill.forecast.CallTable;
 import icequill.forecast.Cause;
+import icequill.forecast.MinorUnits;
 import icequill.money.Amounts;
 import icequill.party.Machine;
+import icequill.party.Shop;
+import icequill.party.Site;
 import icequill.party.Wording;
 import icequill.pricer.PricedVisit;
 import icequill.problem.Checked;
@@ -14,6 +17,7 @@ import icequill.problem.Problems;
 import icequill.rates.ExpectedCall;
 import icequill.rates.ExpectedCalls;
 import icequill.rates.ForecastRates;
+import icequill.rates.Rates;
 import icequill.work.Band;
 import icequill.work.Outcome;
 import icequill.work.Task;
@@ -29,15 +33,16 @@ import java.util.Optional;
  * Prices the kinds of calls that are expected, with the work that sets dirt back. Where machines take different doses, calls are
  * taken to be spread evenly over them.
  *
- * @param day of the comparison
+ * @param site with those machines that are looked after
+ * @param day whose prices hold
  */
-record ExpectedCharges(PlanSetting setting, ForecastRates rates, LocalDate day) {
+record ExpectedCharges(Shop shop, Site site, Rates prices, ForecastRates rates, LocalDate day) {
 
     /** A kind of call with its price, at one machine; the shares of a cause's calls add up to 1. */
     record PricedKind(Cause cause, Wording name, double share, PricedVisit priced) {
 
         long minor() {
-            return Way.minor(priced.net());
+            return MinorUnits.of(priced.net());
         }
     }
 
@@ -55,6 +60,12 @@ record ExpectedCharges(PlanSetting setting, ForecastRates rates, LocalDate day) 
             return new CallTable(table);
         }
 
+        /** What one call of a cause is charged on average, in minor units. */
+        double meanCharge(Cause cause) {
+            return kinds.stream().filter(kind -> kind.cause() == cause)
+                    .mapToDouble(kind -> kind.share() * kind.minor()).sum();
+        }
+
         /** What one call of a cause costs the shop on average, in major units. */
         double meanCost(Cause cause) {
             return kinds.stream().filter(kind -> kind.cause() == cause)
@@ -66,14 +77,14 @@ record ExpectedCharges(PlanSetting setting, ForecastRates rates, LocalDate day) 
     Checked<Charges> charges(Optional<Tier> tier) {
         Problems problems = new Problems();
         List<PricedKind> kinds = new ArrayList<>();
-        List<Machine> brushed = setting.site().machines().stream().filter(SiteRisks::isBrushed).toList();
+        List<Machine> brushed = site.machines().stream().filter(SiteRisks::isBrushed).toList();
         for (ExpectedCall kind : rates.calls().random().kinds()) {
             price(kind, Optional.empty(), tier, problems)
                     .ifPresent(priced -> kinds.add(new PricedKind(Cause.RANDOM, kind.name(),
                             kind.share().doubleValue(), priced)));
         }
         atMachines(Cause.CONDENSER, rates.calls().condenser(), brushed, tier, problems, kinds);
-        atMachines(Cause.WATER, rates.calls().water(), setting.site().machines(), tier, problems, kinds);
+        atMachines(Cause.WATER, rates.calls().water(), site.machines(), tier, problems, kinds);
         return problems.or(() -> new Charges(kinds));
     }
 
@@ -95,10 +106,10 @@ record ExpectedCharges(PlanSetting setting, ForecastRates rates, LocalDate day) 
         }
         List<Task> tasks = new ArrayList<>();
         for (String id : calls.resets()) {
-            Optional<Task> task = setting.rates().task(id);
+            Optional<Task> task = prices.task(id);
             if (task.isEmpty()) {
                 problems.add(Problem.unknownName(rates.place(), "task", id,
-                        setting.rates().tasks().stream().map(Task::id).toList()));
+                        prices.tasks().stream().map(Task::id).toList()));
             }
             task.filter(found -> found.suits(machine)).ifPresent(tasks::add);
         }
@@ -107,14 +118,14 @@ record ExpectedCharges(PlanSetting setting, ForecastRates rates, LocalDate day) 
 
     private Optional<PricedVisit> price(ExpectedCall kind, Optional<SampleCall.AtMachine> work, Optional<Tier> tier,
             Problems problems) {
-        List<Band> bands = setting.rates().labor().bands();
+        List<Band> bands = prices.labor().bands();
         Optional<Band> band = bands.stream().filter(found -> found.id().equals(kind.band())).findFirst();
         if (band.isEmpty()) {
             problems.add(Problem.unknownName(kind.place(), "labor band", kind.band(),
                     bands.stream().map(Band::id).toList()));
             return Optional.empty();
         }
-        SampleCall call = new SampleCall(setting.shop(), setting.site(), setting.rates());
+        SampleCall call = new SampleCall(shop, site, prices);
         SampleCall.Work what = new SampleCall.Work(kind.minutes(), kind.on(), kind.parts().stream()
                 .<VisitLine>map(part -> new VisitLine.MaterialUsed(part.material(), part.amount(), Optional.empty(),
                         Outcome.CHARGED, part.place()))

@@ -196,6 +196,13 @@ public final class Office {
                         "brushing-" + hand.site().id(), sheet.customer(), wish)));
     }
 
+    /** The same in both languages, one on each side of the sheet. */
+    public Checked<WrittenPaper> brushingPair(Path file, Wish wish) {
+        return BrushingInHand.of(ShopFolder.read(folder), file, wish.date())
+                .then(hand -> hand.pair(wish.date(), wish.language()).then(pair -> write(pair,
+                        "brushing-" + hand.site().id(), pair.front().customer(), wish)));
+    }
+
     /** A paper without a number of its own. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
         return unnumbered(wish).then(sound -> desk.write(paper, name, wish.extras(), true)

@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.agreement.NoticeRules;
+import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.ShopFolder;
@@ -9,6 +10,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import java.nio.file.Path;
 import java.util.List;
@@ -104,6 +106,36 @@ public final class PlanOffice {
                                         true).map(paper -> new Compared(paper, sheet, forecast)))));
     }
 
+    /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
+    public Checked<WrittenPaper> ownersOutlook(Path file, Office.Wish wish, LookAhead asked) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return Office.unnumbered(wish).then(sound -> PlanInHand.of(shop, file, wish.date()))
+                .then(hand -> forecast(shop, hand, wish, asked)
+                        .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(wish)))))
+                .then(forecast -> write(new OwnersAssembly(forecast).page(wish), "owner-comparison-" + nameOf(file),
+                        forecast.hand().setting().site(), wish, true));
+    }
+
+    /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
+    public Checked<FitResult> fit(Path file, Office.Wish wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        Problems problems = new Problems();
+        problems.addAll(shop.problems());
+        return problems.or(() -> shop.shop().orElseThrow()).then(found -> FitAssembly.of(found, file))
+                .then(assembly -> assembly.fits().then(fits -> {
+                    FitSheet sheet = assembly.sheet(wish, fits);
+                    String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
+                    return desk.write(sheet, name, wish.extras(), true)
+                            .map(files -> new FitResult(new WrittenPaper(name, files, sheet.table(), Optional.empty(),
+                                    List.of()), sheet, fits));
+                }));
+    }
+
+    private static Problem noRates(Office.Wish wish) {
+        return new Problem(Code.NO_RATES, Place.ofFile("pricing"), "no forecast rates cover " + wish.date(),
+                "a file of kind forecast");
+    }
+
     /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
     private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanInHand hand, Office.Wish wish,
             LookAhead asked) {
@@ -111,8 +143,7 @@ public final class PlanOffice {
         if (rates.isEmpty()) {
             return asked.equals(LookAhead.USUAL)
                     ? Checked.sound(Optional.empty())
-                    : Checked.faulty(new Problem(Code.NO_RATES, Place.ofFile("pricing"),
-                            "no forecast rates cover " + wish.date(), "a file of kind forecast"));
+                    : Checked.faulty(noRates(wish));
         }
         return asked.checked()
                 .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), wish, sound))

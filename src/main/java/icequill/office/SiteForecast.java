@@ -1,18 +1,15 @@
 package icequill.office;
 
 import icequill.document.WayOfCare;
-import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
-import icequill.forecast.StopPolicy;
-import icequill.money.Amounts;
+import icequill.forecast.MinorUnits;
 import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.rates.ForecastRates;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -47,14 +44,7 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     Forecast forecast(Way way, List<MachineRisk> machines, int over) {
-        return Forecast.of(machines, way.choice(rates), policy(), (double) MONTHS * over);
-    }
-
-    StopPolicy policy() {
-        return switch (rates.afterCall()) {
-        case RESETS -> StopPolicy.RESETS;
-        case RESTARTS -> StopPolicy.RESTARTS;
-        };
+        return Forecast.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
     }
 
     Way payPerCall() {
@@ -75,12 +65,6 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
                 : Optional.of(forecast(way, over).chanceCheaperThan(forecast(payPerCall(), over)));
     }
 
-    /** Charges of a call of a cause, on average, in minor units. */
-    static double meanCharge(Way way, Cause cause) {
-        return way.charges().kinds().stream().filter(kind -> kind.cause() == cause)
-                .mapToDouble(kind -> kind.share() * kind.minor()).sum();
-    }
-
     /** What a call costs on average when nobody cleans, over a year; zero where there are none. */
     MonetaryAmount meanCall() {
         Forecast never = forecast(payPerCall(), 1);
@@ -92,13 +76,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         return hand.setting().rates().currency();
     }
 
-    /** Minor units, rounded half up to whole ones. */
+    /** A mean or spread of minor units, rounded once. */
     MonetaryAmount amount(double minor) {
-        return amount(Math.round(minor));
+        return amount(MinorUnits.expected(minor));
     }
 
     MonetaryAmount amount(long minor) {
-        return Amounts.of(BigDecimal.valueOf(minor, currency().getDefaultFractionDigits()), currency());
+        return MinorUnits.amount(minor, currency());
     }
 
     /** To the step that money is rounded to on a customer's sheet. */

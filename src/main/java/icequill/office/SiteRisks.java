@@ -2,7 +2,13 @@ package icequill.office;
 
 import icequill.document.Survey;
 import icequill.forecast.DirtClock;
+import icequill.forecast.EnergyLimits;
+import icequill.forecast.EnergyUse;
+import icequill.forecast.IceNeed;
 import icequill.forecast.MachineRisk;
+import icequill.forecast.Mark;
+import icequill.forecast.StopPolicy;
+import icequill.money.Percent;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.problem.Checked;
@@ -12,6 +18,8 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Dirt;
 import icequill.rates.ForecastRates;
+import icequill.rates.Guess;
+import icequill.rates.Origin;
 import icequill.rates.SiteFactors;
 import icequill.rates.SiteHistory;
 import java.math.BigDecimal;
@@ -30,6 +38,7 @@ import java.util.function.Function;
 record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<Survey> survey, LocalDate day) {
 
     private static final double DAYS_OF_A_MONTH = 365.25 / 12;
+    private static final int DAYS = 365;
 
     /**
      * Since when a machine has not been looked after.
@@ -88,7 +97,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
     enum Level {
         LOW, USUAL, HIGH;
 
-        private BigDecimal of(icequill.rates.Guess guess) {
+        private BigDecimal of(Guess guess) {
             return switch (this) {
             case LOW -> guess.low();
             case USUAL -> guess.usual();
@@ -126,6 +135,27 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
 
     private static double part(BigDecimal stopped) {
         return stopped.doubleValue() / Dirt.Stops.OF;
+    }
+
+    /** What a call does about the dirt. */
+    StopPolicy policy() {
+        return switch (rates.afterCall()) {
+        case RESETS -> StopPolicy.RESETS;
+        case RESTARTS -> StopPolicy.RESTARTS;
+        };
+    }
+
+    /** The energy that a machine's ice takes; empty where nothing says what it takes when clean. */
+    Optional<EnergyUse> energy(Machine machine, EnergyLimits limits) {
+        return limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH))
+                .map(rate -> new EnergyUse(rate, need(machine), DAYS, rates.beside().electricity().price()));
+    }
+
+    /** The ice that is used of a machine. */
+    IceNeed need(Machine machine) {
+        Guess used = rates.beside().iceUsed();
+        return IceNeed.duty(machine.harvestRate(), new Percent(used.usual()),
+                used.origin().kind() == Origin.Kind.ESTIMATE ? Mark.FROM_MEMORY : Mark.OWN);
     }
 
     double months(Optional<LocalDate> since) {

@@ -3,7 +3,7 @@ package icequill.office;
 import icequill.document.WayOfCare;
 import icequill.forecast.Care;
 import icequill.forecast.Choice;
-import icequill.money.Amounts;
+import icequill.forecast.MinorUnits;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.rates.ForecastRates;
@@ -26,18 +26,12 @@ record Way(String key, WayOfCare kind, Optional<Wording> name, MonetaryAmount pl
 
     /** As the forecast takes it. */
     Choice choice(ForecastRates rates) {
-        return new Choice(minor(planned), care(cleaned, rates.cleaningRestores()),
+        return new Choice(MinorUnits.of(planned), care(cleaned, rates.cleaningRestores()),
                 care(brushed, rates.brushingRestores()), charges.table());
     }
 
     private static Care care(Optional<Integer> months, Percent restores) {
         return months.map(interval -> new Care(interval, restores.value().doubleValue() / HUNDRED))
                 .orElse(Care.NEVER);
-    }
-
-    /** An amount that is whole minor units, as their number. */
-    static long minor(MonetaryAmount amount) {
-        return Amounts.number(amount).movePointRight(amount.getCurrency().getDefaultFractionDigits())
-                .longValueExact();
     }
 }

@@ -34,7 +34,8 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
     /** Paying per call first, then the same cleanings booked singly, then each plan, then the interval asked for. */
     Checked<List<Way>> all() {
         Problems problems = new Problems();
-        ExpectedCharges prices = new ExpectedCharges(hand.setting(), rates, day);
+        ExpectedCharges prices = new ExpectedCharges(hand.setting().shop(), hand.setting().site(),
+                hand.setting().rates(), rates, day);
         Optional<ExpectedCharges.Charges> list = problems.take(prices.charges(Optional.empty()));
         List<Way> ways = new ArrayList<>();
         list.ifPresent(charges -> {
@@ -71,7 +72,11 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
                 .rounded(Rounding.LINE, currency())).amount(currency());
     }
 
-    /** The mean list price of a full cleaning in a year of the yardstick. */
+    /** The mean list price of a full cleaning in a year of the yardstick, rounded once. */
+    MonetaryAmount cleaning() {
+        return Explanation.of(oneCleaning().rounded(Rounding.LINE, currency())).amount(currency());
+    }
+
     private Figure oneCleaning() {
         List<PricedSlot> full = hand.choices().yardstick().year().slots().stream()
                 .filter(slot -> slot.visit().slot().scope().isFullClean()).toList();

@@ -1,6 +1,6 @@
 package icequill.render;
 
-import icequill.document.Outlook;
+import icequill.forecast.TenSites;
 import java.util.Map;
 
 /**
@@ -24,7 +24,7 @@ final class MachinesSketch {
     private MachinesSketch() {
     }
 
-    static Map<String, Object> of(Outlook.TenSites sites, String text) {
+    static Map<String, Object> of(TenSites sites, String text) {
         MachinesSketch row = new MachinesSketch();
         for (int i = 0; i < sites.none(); i++) {
             row.quiet();

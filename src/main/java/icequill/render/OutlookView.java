@@ -2,6 +2,8 @@ package icequill.render;
 
 import icequill.document.Outlook;
 import icequill.explain.Phrase;
+import icequill.forecast.InTen;
+import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.party.Wording;
 import java.util.LinkedHashMap;
@@ -14,10 +16,6 @@ import javax.money.MonetaryAmount;
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
 record OutlookView(Outlook outlook, Sentences sentences) {
 
-    /** What each input takes besides its letters, in letters. */
-    private static final int LINE = 30;
-    private static final int TEN = 10;
-
     Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("headline", say(outlook.answer().getFirst()));
@@ -27,25 +25,12 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("ways", outlook.ways().stream().map(this::way).toList());
         model.put("beside", outlook.beside().stream().map(this::beside).toList());
         List<Map<String, String>> inputs = outlook.inputs().stream().map(this::input).toList();
-        int half = half(inputs);
+        int half = Columns.half(inputs.stream()
+                .map(input -> input.values().stream().mapToInt(String::length).sum()).toList());
         model.put("inputs", List.of(inputs.subList(0, half), inputs.subList(half, inputs.size())));
         model.put("reasons", Sentences.capitalized(
                 outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
         return model;
-    }
-
-    /** How many of them take about half of the room. */
-    private static int half(List<Map<String, String>> inputs) {
-        List<Integer> lengths = inputs.stream()
-                .map(input -> LINE + input.values().stream().mapToInt(String::length).sum()).toList();
-        int whole = lengths.stream().mapToInt(Integer::intValue).sum();
-        int sum = 0;
-        int count = 0;
-        while (2 * sum < whole) {
-            sum += lengths.get(count);
-            count++;
-        }
-        return count;
     }
 
     private List<Map<String, Object>> legend() {
@@ -58,7 +43,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
     }
 
     private Map<String, Object> way(Outlook.Way way) {
-        Outlook.TenSites sites = way.sites();
+        TenSites sites = way.sites();
         String counts = sentences.word("outlook.sites", String.valueOf(sites.none()), String.valueOf(sites.one()),
                 String.valueOf(sites.more()));
         Map<String, Object> model = new LinkedHashMap<>();
@@ -77,11 +62,11 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         return model;
     }
 
-    private String cheaper(int sites) {
-        return switch (sites) {
-        case 0 -> sentences.word("outlook.cheaper.never");
-        case TEN -> sentences.word("outlook.cheaper.always");
-        default -> sentences.word("outlook.cheaper", String.valueOf(sites));
+    private String cheaper(InTen chance) {
+        return switch (chance.than()) {
+        case LESS -> sentences.word("outlook.cheaper.never");
+        case MORE -> sentences.word("outlook.cheaper.always");
+        case ABOUT -> sentences.word("outlook.cheaper", String.valueOf(chance.tenths()));
         };
     }
 

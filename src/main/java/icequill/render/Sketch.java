@@ -28,6 +28,11 @@ record Sketch(int width, int height, List<Map<String, String>> parts) {
         return add(path, NONE, INK, thickness);
     }
 
+    /** Adds lines that only guide the eye. */
+    Sketch grid(String path, int thickness) {
+        return add(path, NONE, GRAY, thickness);
+    }
+
     /** Adds areas of one color without an outline. */
     Sketch areas(String path, String color) {
         return add(path, color, NONE, 0);

@@ -81,7 +81,7 @@ class BrushingTest {
 
         Stream.of("who", "note", "brush", "do.4", "not.2", "reason.hard-wired", "log")
                 .forEach(key -> assertThat(html).containsIgnoringCase(sentences.word("brushing." + key)));
-        assertThat(html.split("<tr><th scope=\"row\">[0-9]", -1)).as("rows of the log").hasSize(13);
+        assertThat(html.split("<th scope=\"col\">[0-9]", -1)).as("months of the log").hasSize(13);
         assertThat(html).contains(language == Language.ENGLISH ? "your figure" : "cifras suyas");
         for (Caution caution : Caution.values()) {
             if (caution.isAlways() || caution == Caution.NYLON_BRUSH_ONLY || caution == Caution.LOCK_OUT) {

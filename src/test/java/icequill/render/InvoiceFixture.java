@@ -3,6 +3,7 @@ package icequill.render;
 import icequill.RatesFixture;
 import icequill.document.Attended;
 import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheetPair;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
@@ -156,9 +157,9 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         PlanFixture plans = new PlanFixture(invoice(), lines);
         AccountFixture account = new AccountFixture(invoice(), lines);
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
-                plans.quote(), plans.agreement(), plans.installment(), plans.renewal(), plans.comparison(),
-                plans.outlook(),
-                account.statement(), account.reminder());
+                brushingPair(), plans.quote(), plans.agreement(), plans.installment(), plans.renewal(),
+                plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(),
+                account.reminder());
     }
 
     /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */
@@ -177,7 +178,16 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 Arrays.stream(BrushingSheet.Reason.values())
                         .map(reason -> new BrushingSheet.Left(machine, List.of(reason))).toList(),
                 new BrushingSheet.Comparison(List.of(charge), visit, own, amount("8"), difference, own),
+                Optional.of(new BrushingSheet.Savings(new BigDecimal("0.4"), amount("50"), amount("52"), amount("-50"),
+                        Optional.of(new BrushingSheet.Electricity(amount("0"), amount("50"), amount("150"))))),
                 List.of(Caution.values()));
+    }
+
+    /** With the other language on the back. */
+    public BrushingSheetPair brushingPair() {
+        Language other = language == Language.ENGLISH ? Language.SPANISH : Language.ENGLISH;
+        return new BrushingSheetPair(brushingSheet(),
+                new InvoiceFixture(other, size, currency, country, customer, lines, logo, number).brushingSheet());
     }
 
     private BrushingSheet.Sum sum(Figure figure) {

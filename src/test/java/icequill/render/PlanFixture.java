@@ -19,11 +19,13 @@ import icequill.document.AgreementRequest;
 import icequill.document.CallCharge;
 import icequill.document.CatchUpPrice;
 import icequill.document.ComparisonSheet;
+import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.MinutesFrom;
 import icequill.document.Outlook;
+import icequill.document.OwnersOutlook;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.document.RenewalNotice;
@@ -34,6 +36,8 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
+import icequill.forecast.InTen;
+import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.money.Rounding;
@@ -45,6 +49,7 @@ import icequill.work.MachineState;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -195,9 +200,9 @@ record PlanFixture(Invoice like, int lines) {
                         ? Optional.empty()
                         : Optional.of(kind == WayOfCare.INTERVAL ? Wording.same("4") : tier().name()),
                 amount(kind == WayOfCare.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
-                new Outlook.TenSites(5, 3, 2), span, span,
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(0),
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(7))).toList();
+                new TenSites(5, 3, 2), span, span,
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0)),
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0.7)))).toList();
         return new ComparisonSheet(sheet.date(), sheet.shop(), sheet.language(), sheet.size(), sheet.customer(),
                 sheet.where(), sheet.machines(), sheet.band(), List.of(), sheet.callPrice(), sheet.lastYear(),
                 sheet.plans(), sheet.sums(), sheet.reasons(), Optional.of(new Outlook(3,
@@ -215,6 +220,34 @@ record PlanFixture(Invoice like, int lines) {
                                 Phrase.of("outlook.origin.visits",
                                         Fact.number(4, "visit")))),
                         List.of(Phrase.of("reason.interval-recommended")))));
+    }
+
+    /** For the owner. */
+    OwnersOutlook owners() {
+        Phrase head = Phrase.of("outlook.way.agreement", new Fact.Named("half <yearly>", "semestral"));
+        Phrase value = Phrase.of("mine.value", new Fact.Amount(amount("690")));
+        return new OwnersOutlook(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(),
+                like.billTo().name(), where(), List.of(head, head),
+                Collections.nCopies(lines, new OwnersOutlook.Line(Phrase.of("mine.planned"), List.of(value, value))),
+                List.of(Phrase.of("mine.best", Fact.number(8, "month"), new Fact.Amount(amount("373")))), head,
+                amount("-100"),
+                List.of(new OwnersOutlook.Swing(Phrase.of("mine.swing.charges"), amount("-300"), amount("200")),
+                        new OwnersOutlook.Swing(Phrase.of("mine.swing.run"), amount("-50"), amount("-150"))),
+                List.of(Phrase.of("mine.conditional")));
+    }
+
+    /** One fit that was found, and one of too few stops. */
+    FitSheet fit() {
+        List<FitSheet.Point> points = List.of(new FitSheet.Point(new BigDecimal("5.5"), new BigDecimal("2.1")),
+                new FitSheet.Point(new BigDecimal("11"), new BigDecimal("9.25")));
+        FitSheet.Plot found = new FitSheet.Plot(Phrase.of("fit.water", new Fact.Word("fit.all")),
+                List.of(Phrase.of("fit.counted", Fact.number(30, ""), Fact.number(6, ""))), points, points);
+        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Word("kind.hotel")),
+                List.of(Phrase.of("fit.too-few", Fact.number(5, ""))), List.of(), List.of());
+        List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
+        plots.add(found);
+        return new FitSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(), "runs <1>.csv",
+                plots, List.of("water:", "  usual: {by6: 2.10, by12: 9.25}"));
     }
 
     private Where where() {

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheetPair;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
+import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
+import icequill.document.OwnersOutlook;
 import icequill.document.Paper;
 import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
@@ -88,6 +91,9 @@ class PrinterTest {
             case InstallmentInvoice invoice -> "installment";
             case RenewalNotice notice -> "renewal";
             case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";
+            case BrushingSheetPair pair -> "brushing-pair";
+            case FitSheet sheet -> "fit";
+            case OwnersOutlook page -> "owners";
             case Statement statement -> "statement";
             case Reminder reminder -> "reminder";
             };
@@ -356,7 +362,7 @@ class PrinterTest {
     void words_everyKeyInTheSources_isThere() throws IOException {
         Pattern key = Pattern
                 .compile(
-                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|timetable|caution|state|measure|brushing|plan|choice|calls|catch-up|agreement|billing|renewal|compare|outlook|answer|account|ageing|statement|reminder)[.][a-z.-]*[a-z])\"");
+                        "\"((?:line|reason|remark|tax|owner|discount|fact|visit|machine|total|invoice|table|pay|note|credit|quote|approval|attachment|head|record|sheet|timetable|caution|state|measure|brushing|plan|choice|calls|catch-up|agreement|billing|renewal|compare|outlook|mine|fit|answer|account|ageing|statement|reminder)[.][a-z.-]*[a-z])\"");
         TreeSet<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {

@@ -1,0 +1,107 @@
+package icequill.office;
+
+import icequill.document.BrushingRequest;
+import icequill.document.BrushingSheet.Comparison;
+import icequill.document.BrushingSheet.Electricity;
+import icequill.document.BrushingSheet.Savings;
+import icequill.forecast.Care;
+import icequill.forecast.Cause;
+import icequill.forecast.Choice;
+import icequill.forecast.CondensingRise;
+import icequill.forecast.EnergyLimits;
+import icequill.forecast.Forecast;
+import icequill.forecast.MachineRisk;
+import icequill.forecast.Marked;
+import icequill.forecast.MinorUnits;
+import icequill.money.Amounts;
+import icequill.money.Stepping;
+import icequill.party.Machine;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.rates.ForecastRates;
+import icequill.rates.Rates;
+import icequill.rates.SiteHistory;
+import icequill.work.Visit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/**
+ * What a customer may save in a year by brushing his condensers every month, beside nobody brushing them.
+ *
+ * @param yours the machines that he may brush
+ */
+record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected, EnergyLimits limits,
+        BrushingRequest request, List<Machine> yours) {
+
+    private static final int MONTHS = 12;
+    private static final double TEN = 10;
+    private static final int RISES = 3;
+
+    Checked<Savings> over(LocalDate day, Comparison comparison) {
+        if (request.lastBrushed().filter(date -> date.isAfter(day)).isPresent()) {
+            return Checked.faulty(new Problem(Code.WRONG_ORDER, request.place(),
+                    "last brushed on " + request.lastBrushed().get() + ", after " + day, "a day that has been"));
+        }
+        SiteRisks risks = risks(day);
+        return new ExpectedCharges(shop, risks.site(), rates, expected, day).charges(Optional.empty())
+                .map(charges -> savings(risks, charges, comparison));
+    }
+
+    private SiteRisks risks(LocalDate day) {
+        Set<String> ids = yours.stream().map(Machine::id).collect(Collectors.toSet());
+        SiteHistory history = new SiteHistory(yours.stream()
+                .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
+                        request.lastBrushed()))
+                .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING);
+        return new SiteRisks(site.only(ids), expected, history, Optional.empty(), day);
+    }
+
+    private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {
+        double calls = stops(risks, Care.NEVER, charges) - stops(risks, Care.every(1), charges);
+        MonetaryAmount spared = MinorUnits.amount(MinorUnits.expected(calls * charges.meanCharge(Cause.CONDENSER)),
+                shop.currency());
+        MonetaryAmount bought = comparison.visit().amount().multiply(request.bought());
+        return new Savings(BigDecimal.valueOf(Math.round(calls * TEN), 1), rounded(spared), bought,
+                rounded(spared.add(bought).subtract(comparison.year().amount())), electricity(risks));
+    }
+
+    private static double stops(SiteRisks risks, Care brushing, ExpectedCharges.Charges charges) {
+        return Forecast.of(risks.machines(), new Choice(0, Care.NEVER, brushing, charges.table()), risks.policy(),
+                MONTHS).calls(Cause.CONDENSER).mean();
+    }
+
+    private Optional<Electricity> electricity(SiteRisks risks) {
+        List<List<Marked>> saved = IntStream.range(0, yours.size()).mapToObj(i -> saved(risks, i))
+                .filter(three -> !three.isEmpty()).toList();
+        return saved.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Electricity(sum(saved, 0), sum(saved, 1), sum(saved, 2)));
+    }
+
+    private MonetaryAmount sum(List<List<Marked>> saved, int rise) {
+        return rounded(Amounts.sum(saved.stream().map(three -> three.get(rise).amount()).toList(), shop.currency()));
+    }
+
+    private List<Marked> saved(SiteRisks risks, int i) {
+        MachineRisk risk = risks.machines().get(i);
+        Machine machine = risks.site().machines().get(i);
+        List<CondensingRise> dirty = CondensingRise.range(Care.NEVER, risk.monthsSinceBrushed(), MONTHS);
+        List<CondensingRise> clean = CondensingRise.range(Care.every(1), 0, MONTHS);
+        return risks.energy(machine, limits)
+                .map(use -> IntStream.range(0, RISES).mapToObj(k -> use.saved(dirty.get(k), clean.get(k))).toList())
+                .orElse(List.of());
+    }
+
+    private MonetaryAmount rounded(MonetaryAmount amount) {
+        return Stepping.NEAREST.of(amount, expected.roundTo());
+    }
+}

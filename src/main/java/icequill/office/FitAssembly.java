@@ -1,0 +1,194 @@
+package icequill.office;
+
+import icequill.document.FitSheet;
+import icequill.document.FitSheet.Plot;
+import icequill.document.FitSheet.Point;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.files.RunsReader;
+import icequill.files.RunsReader.Recorded;
+import icequill.files.RunsReader.Side;
+import icequill.forecast.DirtClock;
+import icequill.forecast.Fit;
+import icequill.forecast.Run;
+import icequill.forecast.WeibullFit;
+import icequill.party.Shop;
+import icequill.party.SiteKind;
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import icequill.rates.Dirt;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
+record FitAssembly(Shop shop, String table, List<Recorded> records) {
+
+    private static final double HUNDRED = 100;
+    private static final int DIGITS = 2;
+    private static final int CURVE = 40;
+    private static final int HALF_YEAR = 6;
+    private static final int YEAR = 12;
+
+    /**
+     * One fit.
+     *
+     * @param kind of the sites; empty for all
+     */
+    record Fitted(Side side, Optional<SiteKind> kind, Fit fit) {}
+
+    /** All fits, each side's for all sites first. */
+    Checked<List<Fitted>> fits() {
+        Problems problems = new Problems();
+        List<Fitted> fits = new ArrayList<>();
+        for (Side side : Side.values()) {
+            List<Run> runs = records.stream().filter(record -> record.side() == side).map(Recorded::run).toList();
+            if (runs.isEmpty()) {
+                continue;
+            }
+            problems.take(WeibullFit.of(runs)).ifPresent(fit -> fits.add(new Fitted(side, Optional.empty(), fit)));
+            if (runs.stream().map(Run::kind).distinct().count() > 1) {
+                problems.take(WeibullFit.byKind(runs)).ifPresent(byKind -> byKind
+                        .forEach((kind, fit) -> fits.add(new Fitted(side, Optional.of(kind), fit))));
+            }
+        }
+        return problems.or(() -> fits);
+    }
+
+    FitSheet sheet(Office.Wish wish, List<Fitted> fits) {
+        return new FitSheet(wish.date(), shop, wish.language().orElse(shop.language()), shop.paper(), table,
+                fits.stream().map(FitAssembly::plot).toList(), settings(fits));
+    }
+
+    private static Plot plot(Fitted fitted) {
+        Phrase title = Phrase.of("fit." + word(fitted.side()), fitted.kind()
+                .<Fact>map(kind -> new Fact.Word("kind." + word(kind))).orElse(new Fact.Word("fit.all")));
+        return switch (fitted.fit()) {
+        case Fit.TooFew few -> new Plot(title, List.of(counted(few), Phrase.of("fit.too-few",
+                Fact.number(Fit.FEWEST_STOPS, ""))), List.of(), List.of());
+        case Fit.Found found -> new Plot(title, said(found), points(found), curve(found));
+        };
+    }
+
+    private static Phrase counted(Fit fit) {
+        return Phrase.of("fit.counted", Fact.number(fit.runs(), ""), Fact.number(fit.stops(), ""));
+    }
+
+    private static List<Phrase> said(Fit.Found found) {
+        List<Phrase> said = new ArrayList<>(List.of(counted(found),
+                Phrase.of("fit.shape", measure(found.clock().shape()), measure(found.shape().low()),
+                        limit(found.shape().high())),
+                Phrase.of("fit.scale", measure(found.clock().scale()), measure(found.scale().low()),
+                        limit(found.scale().high())),
+                Phrase.of("fit.of-twenty", Fact.number(Dirt.Stops.OF, ""),
+                        new Fact.Measure(stopped(found.clock(), HALF_YEAR), ""),
+                        new Fact.Measure(stopped(found.clock(), YEAR), ""))));
+        if (found.mayBeRandom()) {
+            said.add(Phrase.of("fit.may-be-random"));
+        }
+        return said;
+    }
+
+    private static Fact measure(double value) {
+        return new Fact.Measure(hundredths(value), "");
+    }
+
+    private static Fact limit(double value) {
+        return Double.isInfinite(value) ? new Fact.Word("fit.no-limit") : measure(value);
+    }
+
+    private static BigDecimal hundredths(double value) {
+        return BigDecimal.valueOf(Math.round(value * HUNDRED), DIGITS);
+    }
+
+    private static BigDecimal stopped(DirtClock clock, double months) {
+        return hundredths(Dirt.Stops.OF * clock.chanceBy(months));
+    }
+
+    private static List<Point> points(Fit.Found found) {
+        return found.points().stream()
+                .map(point -> new Point(hundredths(point.months()), hundredths(Dirt.Stops.OF * point.observed())))
+                .toList();
+    }
+
+    private static List<Point> curve(Fit.Found found) {
+        double last = Math.max(YEAR, found.points().getLast().months());
+        return IntStream.rangeClosed(0, CURVE).mapToDouble(i -> last * i / CURVE)
+                .mapToObj(month -> new Point(hundredths(month), stopped(found.clock(), month))).toList();
+    }
+
+    /** Of the fits for all sites, those by which dirt does not get safer with time, as lines for the shop's file. */
+    private static List<String> settings(List<Fitted> fits) {
+        List<String> lines = new ArrayList<>();
+        for (Fitted fitted : fits) {
+            if (fitted.kind().isEmpty() && fitted.fit() instanceof Fit.Found found && found.clock().shape() >= 1) {
+                DirtClock clock = found.clock();
+                lines.add(word(fitted.side()) + ":");
+                lines.add("  usual: " + counts(clock));
+                lines.add("  low: " + counts(new DirtClock(clock.shape(), Math.min(found.scale().high(),
+                        clock.scale() * YEAR))));
+                lines.add("  high: " + counts(new DirtClock(clock.shape(), found.scale().low())));
+                lines.add("  visits: " + found.runs());
+            }
+        }
+        return lines;
+    }
+
+    /** Rounded so that dirt never gets safer with time by it: down by month 6, up by month 12. */
+    private static String counts(DirtClock clock) {
+        double six = Math.clamp(Math.floor(Dirt.Stops.OF * clock.chanceBy(HALF_YEAR) * HUNDRED), 1, 1997);
+        double twelve = Math.clamp(Math.ceil(Dirt.Stops.OF * clock.chanceBy(YEAR) * HUNDRED), 2, 1998);
+        return "{by6: " + BigDecimal.valueOf((long) six, DIGITS).toPlainString() + ", by12: "
+                + BigDecimal.valueOf((long) twelve, DIGITS).toPlainString() + "}";
+    }
+
+    /** As data, in the order of the fits. */
+    static List<Map<String, Object>> json(List<Fitted> fits) {
+        return fits.stream().map(FitAssembly::json).toList();
+    }
+
+    private static Map<String, Object> json(Fitted fitted) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("side", word(fitted.side()));
+        view.put("kind", fitted.kind().map(FitAssembly::word).orElse(null));
+        view.put("runs", fitted.fit().runs());
+        view.put("stops", fitted.fit().stops());
+        view.put("fitted", fitted.fit() instanceof Fit.Found);
+        if (fitted.fit() instanceof Fit.Found found) {
+            view.put("shape", limits(found.clock().shape(), found.shape()));
+            view.put("scaleMonths", limits(found.clock().scale(), found.scale()));
+            view.put("by6", stopped(found.clock(), HALF_YEAR));
+            view.put("by12", stopped(found.clock(), YEAR));
+            view.put("mayBeRandom", found.mayBeRandom());
+        }
+        return view;
+    }
+
+    private static Map<String, Object> limits(double value, Fit.Limits limits) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("likeliest", sixDigits(value));
+        view.put("low", sixDigits(limits.low()));
+        view.put("high", Double.isInfinite(limits.high()) ? null : sixDigits(limits.high()));
+        return view;
+    }
+
+    private static BigDecimal sixDigits(double value) {
+        return BigDecimal.valueOf(Math.round(value * 1_000_000), 6);
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The fit of a table. */
+    static Checked<FitAssembly> of(Shop shop, Path file) {
+        return RunsReader.read(file)
+                .map(records -> new FitAssembly(shop, String.valueOf(file.getFileName()), records));
+    }
+}

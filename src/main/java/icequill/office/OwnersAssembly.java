@@ -1,0 +1,250 @@
+package icequill.office;
+
+import icequill.document.OwnersOutlook;
+import icequill.document.OwnersOutlook.Line;
+import icequill.document.OwnersOutlook.Swing;
+import icequill.document.Where;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.forecast.BestInterval;
+import icequill.forecast.Cause;
+import icequill.forecast.ChargeLaw;
+import icequill.forecast.DirtClock;
+import icequill.forecast.Forecast;
+import icequill.forecast.IntervalCosts;
+import icequill.forecast.MachineRisk;
+import icequill.forecast.MinorUnits;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.Wording;
+import icequill.pricer.AgreementMargin;
+import icequill.pricer.PricedSlot;
+import icequill.rates.Dirt;
+import icequill.rates.ForecastRates;
+import icequill.rates.Guess;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+
+/** Puts the owner's page of a comparison together. */
+record OwnersAssembly(SiteForecast forecast) {
+
+    private static final List<Integer> YEARS = List.of(1, 3, 5);
+    private static final double THOUSAND = 1000;
+    private static final int DIGITS = 3;
+    private static final double TEN = 10;
+
+    OwnersOutlook page(Office.Wish wish) {
+        PlanInHand hand = forecast.hand();
+        return new OwnersOutlook(wish.date(), hand.setting().shop(),
+                wish.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
+                hand.setting().site().customer().name(), Where.of(hand.setting().site()),
+                forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), interval(),
+                head(forecast.recommended()), amount(saved(forecast.risks().machines())), swings(),
+                List.of(Phrase.of("mine.conditional"), Phrase.of("mine.calls-margin"), Phrase.of("mine.years")));
+    }
+
+    private static Phrase head(Way way) {
+        Wording name = way.name().orElse(Wording.same(""));
+        return Phrase.of("outlook.way." + way.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                new Fact.Named(name.english(), name.spanish()));
+    }
+
+    private List<Line> lines() {
+        List<Line> lines = new ArrayList<>(List.of(
+                money("mine.planned", Way::planned),
+                line("mine.calls", way -> number(first(way).calls().mean())),
+                line("mine.by-cause", way -> Phrase.of("mine.causes", thousandths(first(way), Cause.RANDOM),
+                        thousandths(first(way), Cause.CONDENSER), thousandths(first(way), Cause.WATER))),
+                line("mine.none", way -> percent(first(way).calls().chance(0))),
+                law("mine.charges", Forecast::charges, ChargeLaw::mean),
+                law("mine.deviation", Forecast::charges, ChargeLaw::deviation),
+                law("mine.p10", Forecast::total, found -> found.quantile(1 / TEN)),
+                law("mine.p50", Forecast::total, found -> found.quantile(1 / 2.0)),
+                law("mine.p90", Forecast::total, found -> found.quantile(1 - 1 / TEN)),
+                law("mine.total", Forecast::total, ChargeLaw::mean)));
+        YEARS.forEach(years -> lines.add(new Line(Phrase.of("mine.cheaper", Fact.number(years, "year")),
+                forecast.ways().stream().map(way -> forecast.chanceCheaper(way, years).map(OwnersAssembly::percent)
+                        .orElse(Phrase.of("mine.nothing"))).toList())));
+        lines.add(money("mine.margin-planned", this::marginOfPlan));
+        lines.add(money("mine.margin-calls", way -> amount(marginOfCalls(way))));
+        lines.add(money("mine.margin", way -> marginOfPlan(way).add(amount(marginOfCalls(way)))));
+        return lines;
+    }
+
+    private Forecast first(Way way) {
+        return forecast.forecast(way, 1);
+    }
+
+    private Line line(String label, Function<Way, Phrase> value) {
+        return new Line(Phrase.of(label), forecast.ways().stream().map(value).toList());
+    }
+
+    private Line money(String label, Function<Way, MonetaryAmount> value) {
+        return line(label, way -> plain(value.apply(way)));
+    }
+
+    private Line law(String label, Function<Forecast, ChargeLaw> law, Function<ChargeLaw, Number> value) {
+        return money(label, way -> amount(value.apply(law.apply(first(way))).doubleValue()));
+    }
+
+    private static Phrase plain(MonetaryAmount amount) {
+        return Phrase.of("mine.value", new Fact.Amount(amount));
+    }
+
+    private static Phrase number(double value) {
+        return Phrase.of("mine.value", new Fact.Measure(thousandths(value), ""));
+    }
+
+    private static Fact thousandths(Forecast found, Cause cause) {
+        return new Fact.Measure(thousandths(found.calls(cause).mean()), "");
+    }
+
+    private static BigDecimal thousandths(double value) {
+        return BigDecimal.valueOf(Math.round(value * THOUSAND), DIGITS);
+    }
+
+    /** To a tenth of a percent. */
+    private static Phrase percent(double chance) {
+        return Phrase.of("mine.value",
+                new Fact.Part(new Percent(BigDecimal.valueOf(Math.round(chance * THOUSAND), 1))));
+    }
+
+    private MonetaryAmount amount(double minor) {
+        return MinorUnits.amount(MinorUnits.expected(minor), forecast.currency());
+    }
+
+    /** What is earned on planned visits in a year. */
+    private MonetaryAmount marginOfPlan(Way way) {
+        return way.plan().map(plan -> switch (way.kind()) {
+        case AGREEMENT -> AgreementMargin.of(plan.year()).margin();
+        case PAY_PER_CALL -> Amounts.zero(forecast.currency());
+        case BOOKED_SINGLY -> way.planned().subtract(cost(plan.year().slots()));
+        case INTERVAL -> amount(MinorUnits.of(way.planned())
+                - MinorUnits.of(cost(plan.year().slots())) * MinorUnits.of(way.planned())
+                        / (double) Math.max(1, MinorUnits.of(plan.year().list())));
+        }).orElseGet(() -> Amounts.zero(forecast.currency()));
+    }
+
+    private MonetaryAmount cost(List<PricedSlot> slots) {
+        return Amounts.sum(slots.stream().map(slot -> slot.priced().cost()).toList(), forecast.currency());
+    }
+
+    /** What is earned on the calls expected in the first year, in minor units. */
+    private double marginOfCalls(Way way) {
+        Forecast found = first(way);
+        double scale = Math.pow(TEN, forecast.currency().getDefaultFractionDigits());
+        return Stream.of(Cause.values()).mapToDouble(cause -> found.calls(cause).mean()
+                * (way.charges().meanCharge(cause) - scale * way.charges().meanCost(cause))).sum();
+    }
+
+    private List<Phrase> interval() {
+        int cap = forecast.hand().choices().interval().months();
+        BestInterval best = costs().best(cap);
+        List<Phrase> said = new ArrayList<>();
+        said.add(best.months()
+                .map(months -> Phrase.of("mine.best", new Fact.Measure(tenths(months), "month"),
+                        money(best.aYear())))
+                .orElseGet(() -> Phrase.of("mine.no-best", money(best.aYear()))));
+        said.add(best.isCapped()
+                ? Phrase.of("mine.capped", Fact.number(cap, "month"), money(best.aYearAtCap()),
+                        money(best.hygiene()))
+                : Phrase.of("mine.not-capped", Fact.number(cap, "month"), money(best.aYearAtCap())));
+        return said;
+    }
+
+    /** Of cleanings at the mean list price and the calls that dirt brings. */
+    private IntervalCosts costs() {
+        Way never = forecast.payPerCall();
+        long cleaning = Math.max(1, MinorUnits.of(
+                new Ways(forecast.hand(), forecast.rates(), forecast.risks().day(), Optional.empty())
+                        .cleaning()));
+        List<IntervalCosts.Side> sides = new ArrayList<>();
+        for (MachineRisk machine : forecast.risks().machines()) {
+            machine.condenser().ifPresent(clock -> sides.add(side(clock, never, Cause.CONDENSER)));
+            sides.add(side(machine.water(), never, Cause.WATER));
+        }
+        return forecast.rates().afterCall() == ForecastRates.AfterCall.RESETS
+                ? IntervalCosts.resets(cleaning, sides)
+                : IntervalCosts.restarts(cleaning, sides);
+    }
+
+    private static IntervalCosts.Side side(DirtClock clock, Way way, Cause cause) {
+        return new IntervalCosts.Side(clock, MinorUnits.expected(way.charges().meanCharge(cause)));
+    }
+
+    private Fact money(long minor) {
+        return new Fact.Amount(MinorUnits.amount(minor, forecast.currency()));
+    }
+
+    private static BigDecimal tenths(double months) {
+        return BigDecimal.valueOf(Math.round(months * TEN), 1);
+    }
+
+    /** By how much the recommended plan is expected to be cheaper than paying per call in the first year, in minor units. */
+    private double saved(List<MachineRisk> machines) {
+        return forecast.forecast(forecast.payPerCall(), machines, 1).total().mean()
+                - forecast.forecast(forecast.recommended(), machines, 1).total().mean();
+    }
+
+    private List<Swing> swings() {
+        ForecastRates rates = forecast.rates();
+        List<Swing> swings = new ArrayList<>();
+        swings.add(swing(Phrase.of("mine.swing.faults", measure(rates.faults(), Guess::low),
+                measure(rates.faults(), Guess::high)),
+                level -> new SiteRisks.Guessed(level, SiteRisks.Level.USUAL, SiteRisks.Level.USUAL)));
+        if (forecast.risks().site().machines().stream().anyMatch(SiteRisks::isBrushed)) {
+            swings.add(swing(dirt("mine.swing.condenser", rates.condenser()),
+                    level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, level, SiteRisks.Level.USUAL)));
+        }
+        swings.add(swing(dirt("mine.swing.water", rates.water()),
+                level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, SiteRisks.Level.USUAL, level)));
+        swings.add(run());
+        swings.add(charges());
+        swings.sort(Comparator.comparing(OwnersAssembly::width).reversed());
+        return swings;
+    }
+
+    private static Fact measure(Guess guess, Function<Guess, BigDecimal> which) {
+        return new Fact.Measure(which.apply(guess), "");
+    }
+
+    private static Phrase dirt(String key, Dirt dirt) {
+        return Phrase.of(key, new Fact.Measure(dirt.low().byTwelve(), ""), new Fact.Measure(dirt.high().byTwelve(), ""),
+                Fact.number(Dirt.Stops.OF, ""));
+    }
+
+    private Swing swing(Phrase what, Function<SiteRisks.Level, SiteRisks.Guessed> guessed) {
+        return new Swing(what, amount(saved(forecast.risks().machines(guessed.apply(SiteRisks.Level.LOW)))),
+                amount(saved(forecast.risks().machines(guessed.apply(SiteRisks.Level.HIGH)))));
+    }
+
+    /** Half as many months since the last cleaning and brushing, and twice as many. */
+    private Swing run() {
+        DoubleFunction<MonetaryAmount> with = factor -> amount(saved(forecast.risks().machines().stream()
+                .map(machine -> new MachineRisk(machine.randomAYear(), machine.condenser(),
+                        machine.monthsSinceBrushed() * factor, machine.water(),
+                        machine.monthsSinceCleaned() * factor))
+                .toList()));
+        return new Swing(Phrase.of("mine.swing.run"), with.apply(1 / 2.0), with.apply(2));
+    }
+
+    /** A fifth less for every call, and a fifth more. */
+    private Swing charges() {
+        double planned = MinorUnits.of(forecast.recommended().planned());
+        double calls = saved(forecast.risks().machines()) + planned;
+        return new Swing(Phrase.of("mine.swing.charges"), amount(calls * 4 / 5 - planned),
+                amount(calls * 6 / 5 - planned));
+    }
+
+    private static BigDecimal width(Swing swing) {
+        return Amounts.number(swing.high().subtract(swing.low())).abs();
+    }
+}
