@@ -4,8 +4,11 @@ import icequill.document.WayOfCare;
 import icequill.forecast.ChargeLaw;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
+import icequill.forecast.Forecasts;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MinorUnits;
+import icequill.forecast.PriceTerms;
+import icequill.forecast.Question;
 import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.problem.Checked;
@@ -22,11 +25,17 @@ import javax.money.MonetaryAmount;
  * @param limits of energy that are on record
  * @param ways paying per call first
  * @param years that the comparison looks ahead
+ * @param known forecasts made so far
  */
 record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
-        int years) {
+        int years, Forecasts known) {
 
     private static final int MONTHS = 12;
+
+    private SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
+            int years) {
+        this(hand, rates, limits, risks, ways, years, new Forecasts());
+    }
 
     /** The forecast, or what is wrong with what it goes by. */
     static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, Office.Wish wish,
@@ -44,7 +53,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     Forecast forecast(Way way, List<MachineRisk> machines, int over) {
-        return Forecast.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
+        return known.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
+    }
+
+    /** What a way saves in the first year beside paying per call. */
+    Question question(Way way, List<MachineRisk> machines) {
+        return new Question(machines, way.choice(rates), payPerCall().choice(rates), risks.policy(), MONTHS,
+                PriceTerms.NONE);
     }
 
     Way payPerCall() {
