@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -75,7 +76,7 @@ class FitTest {
     @Test
     void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
         FitResult result = PlanOffice.of(folder).fit(folder.resolve("records/runs.csv"), wish()).orElseThrow();
-        List<?> settings = (List<?>) result.json().get("settings");
+        List<?> settings = (List<?>) Objects.requireNonNull(result.json().get("settings"));
         Path rates = folder.resolve("pricing/forecast.yaml");
         String text = Files.readString(rates);
         String lines = String.join("\n", settings.stream().map(String::valueOf).toList()) + "\n\n";
