@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
 record DemoPlans(Path folder, int number, Consumer<String> progress) {
 
     private static final LocalDate COMPARISON_DAY = LocalDate.of(2026, 5, 14);
+    private static final String RECORDS = "records/runs.csv";
     private static final int PAYMENTS = 2;
     private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
     private static final LocalDate NOTICE_DAY = LocalDate.of(2027, 3, 10);
@@ -30,7 +31,10 @@ record DemoPlans(Path folder, int number, Consumer<String> progress) {
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
             papers.add(office.compare(request, wish(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
+            papers.add(office.ownersOutlook(request, wish(COMPARISON_DAY), LookAhead.USUAL));
         }
+        progress.accept("Fit of records: " + RECORDS);
+        papers.add(office.fit(folder.resolve(RECORDS), wish(COMPARISON_DAY)).map(FitResult::paper));
         int next = number;
         for (Path agreement : shop.agreements()) {
             progress.accept("Agreement, invoices, renewal: " + agreement.getFileName());

@@ -13,6 +13,7 @@ import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.rates.ForecastRates;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -38,13 +39,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     /** The forecast, or what is wrong with what it goes by. */
-    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, Office.Wish wish,
+    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, LocalDate day,
             LookAhead asked) {
         ForecastRates rates = expected.with(hand.history().assumed());
         Site site = hand.setting().site();
-        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), wish.date());
+        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), day);
         return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())
-                .then(sound -> new Ways(hand, rates, wish.date(), asked.interval()).all())
+                .then(sound -> new Ways(hand, rates, day, asked.interval()).all())
                 .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, asked.years().orElse(rates.years())));
     }
 
