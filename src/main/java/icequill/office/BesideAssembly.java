@@ -13,6 +13,7 @@ import icequill.forecast.MachineRisk;
 import icequill.forecast.Mark;
 import icequill.forecast.Marked;
 import icequill.forecast.MarkedFigure;
+import icequill.forecast.MarkedFigure;
 import icequill.forecast.WaterAndScale;
 import icequill.money.Amounts;
 import icequill.party.Machine;
