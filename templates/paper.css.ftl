@@ -184,10 +184,11 @@ svg { display: inline-block; }
 .pictures { margin-top: 1mm; }
 .pictures td { width: 33%; }
 .brushing .cautions { padding-left: 4.5mm; }
-.brushing { font-size: 8.1pt; line-height: 1.16; }
+.brushing { font-size: 8pt; line-height: 1.14; }
+.compact.tight .head { height: 17mm; }
 .brushing .whose { margin-bottom: 1mm; }
-.outlook.brushing h2 { font-size: 9.6pt; margin-top: 1.4mm; }
-.outlook.brushing .small { font-size: 6.9pt; line-height: 1.13; }
+.outlook.brushing h2 { font-size: 9.4pt; margin-top: 1mm; margin-bottom: 0.2mm; }
+.outlook.brushing .small { font-size: 6.7pt; line-height: 1.12; }
 .brushing .cautions li { margin-bottom: 0.2mm; }
 .halves .half { width: 50%; padding-right: 4mm; }
 .halves .wide { width: 53%; padding-right: 5mm; }
@@ -196,7 +197,7 @@ svg { display: inline-block; }
 .brushing .lines .amount { width: 22%; }
 .brushing .lines .line th, .brushing .lines .line td { padding: 0.3mm 0; }
 .brushing .note { margin-top: 1mm; }
-.monthly th, .monthly td { border: 0.3pt solid #999999; padding: 0.4mm 1mm; height: 5mm; }
+.monthly th, .monthly td { border: 0.3pt solid #999999; padding: 0.3mm 1mm; height: 4.6mm; }
 .monthly thead th { width: 6.8%; height: auto; color: #444444; font-size: 7.4pt; text-align: center; }
 .monthly .first { width: 18%; font-size: 7.4pt; color: #444444; text-align: left; }
 

@@ -1,8 +1,9 @@
 package icequill.document;
 
 import icequill.explain.Phrase;
+import icequill.forecast.InTen;
+import icequill.forecast.TenSites;
 import icequill.party.Wording;
-import icequill.problem.Check;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -30,22 +31,11 @@ public record Outlook(int years, List<Phrase> answer, List<Way> ways, List<Besid
      * @param calls expected in a year, to a tenth
      * @param first what the first year may cost in all
      * @param later what all the years may cost in all
-     * @param cheaperFirst of ten sites, those for which the first year costs less in all than paying per call; empty for that itself
+     * @param cheaperFirst the chance that the first year costs less in all than paying per call; empty for that itself
      * @param cheaperLater the same over all the years
      */
     public record Way(WayOfCare kind, Optional<Wording> name, MonetaryAmount planned, BigDecimal calls, TenSites sites,
-            Span first, Span later, Optional<Integer> cheaperFirst, Optional<Integer> cheaperLater) {}
-
-    /** Of ten sites like his, how many have no call in a year, how many one, and how many more. */
-    public record TenSites(int none, int one, int more) {
-
-        private static final int ALL = 10;
-
-        public TenSites {
-            Check.that(none >= 0 && one >= 0 && more >= 0 && none + one + more == ALL,
-                    "ten sites: " + none + ", " + one + ", " + more);
-        }
-    }
+            Span first, Span later, Optional<InTen> cheaperFirst, Optional<InTen> cheaperLater) {}
 
     /** Between which amounts eight years in ten lie, and the mean of all. */
     public record Span(MonetaryAmount low, MonetaryAmount mean, MonetaryAmount high) {}

@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.problem.Check;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,17 @@ public enum Assumption {
                         question.first().condenser(), question.first().calls()),
                 question.second());
         };
+    }
+
+    /**
+     * This figure between two factors of it.
+     *
+     * @param low above 0
+     * @param high from the low
+     */
+    public Sensitivity.Doubt<Assumption> between(double low, double high, Question question) {
+        Check.that(low > 0 && high >= low && Double.isFinite(high), this + " from " + low + " to " + high);
+        return new Sensitivity.Doubt<>(this, times(low, question), times(high, question));
     }
 
     private static Question machines(Question question, UnaryOperator<MachineRisk> changed) {

@@ -4,6 +4,7 @@ import icequill.problem.Check;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -67,26 +68,31 @@ public final class Forecast {
         return new Forecast(choice, months, counts, charged);
     }
 
-    /**
-     * Checks what would come of it before it is forecast.
-     *
-     * @return a problem for each side that would stop so often that a figure must be wrong, and one for an absurd horizon
-     */
+    /** What would come of it, checked before it is forecast. */
     public static Checked<Forecast> checked(List<MachineRisk> machines, Choice choice, StopPolicy policy,
             double months, PriceTerms terms, Place place) {
+        List<Problem> problems = problems(machines, choice.water(), choice.condenser(), policy, months, place);
+        return problems.isEmpty()
+                ? Checked.sound(of(machines, choice, policy, months, terms))
+                : new Checked.Faulty<>(problems);
+    }
+
+    /** A problem for each side that would stop so often that a figure must be wrong, or one for an absurd horizon. */
+    public static List<Problem> problems(List<MachineRisk> machines, Care water, Care condenser, StopPolicy policy,
+            double months, Place place) {
         Problems problems = new Problems();
         if (!(months > 0 && months <= MOST_MONTHS)) {
             problems.add(Code.OUT_OF_RANGE, place, "a horizon of " + months + " months",
                     "above 0, up to " + MOST_MONTHS);
-        } else {
-            for (MachineRisk machine : machines) {
-                machine.condenser().ifPresent(clock -> check("condenser", choice.condenser(),
-                        new Side(clock, machine.monthsSinceBrushed()), policy, months, place, problems));
-                check("water side", choice.water(), new Side(machine.water(), machine.monthsSinceCleaned()), policy,
-                        months, place, problems);
-            }
+            return problems.list();
         }
-        return problems.or(() -> of(machines, choice, policy, months, terms));
+        for (MachineRisk machine : machines) {
+            machine.condenser().ifPresent(clock -> check("condenser", condenser,
+                    new Side(clock, machine.monthsSinceBrushed()), policy, months, place, problems));
+            check("water side", water, new Side(machine.water(), machine.monthsSinceCleaned()), policy, months, place,
+                    problems);
+        }
+        return problems.list();
     }
 
     private static void check(String what, Care care, Side side, StopPolicy policy, double months, Place place,

@@ -14,6 +14,15 @@ final class LatticeSum {
     private static final int MOST_POINTS = 1 << 15;
     /** Split charges reach a little beyond the range of whole ones. */
     private static final int MARGIN = 128;
+    private static final double[] COSINE = new double[MOST_POINTS];
+    private static final double[] SINE = new double[MOST_POINTS];
+
+    static {
+        for (int k = 0; k < MOST_POINTS; k++) {
+            COSINE[k] = Math.cos(2 * Math.PI * k / MOST_POINTS);
+            SINE[k] = -Math.sin(2 * Math.PI * k / MOST_POINTS);
+        }
+    }
 
     private final double[] chances;
     private final long lowest;
@@ -47,7 +56,7 @@ final class LatticeSum {
      */
     static LatticeSum of(List<Part> parts, SumRange range, long common) {
         long step = common;
-        while ((range.high() - range.low()) / step + 2 + 2 * MARGIN > MOST_POINTS) {
+        while ((range.high() - range.low()) / step + 4 + 2 * MARGIN > MOST_POINTS) {
             step *= 2;
         }
         long first = Math.max(0, range.low() / step - MARGIN);
@@ -97,30 +106,25 @@ final class LatticeSum {
         /** Of one charge. */
         static Spectrum of(Part part, int length, long step, int half) {
             Spectrum sum = new Spectrum(new double[half], new double[half]);
-            double[] cosine = new double[length];
-            double[] sine = new double[length];
-            for (int k = 0; k < length; k++) {
-                cosine[k] = Math.cos(2 * Math.PI * k / length);
-                sine[k] = -Math.sin(2 * Math.PI * k / length);
-            }
             for (Amount amount : part.amounts()) {
                 long below = amount.minor() / step;
                 double above = (double) (amount.minor() % step) / step;
-                sum.add(amount.share() * (1 - above), below, cosine, sine);
+                sum.add(amount.share() * (1 - above), below, length);
                 if (above > 0) {
-                    sum.add(amount.share() * above, below + 1, cosine, sine);
+                    sum.add(amount.share() * above, below + 1, length);
                 }
             }
             return sum;
         }
 
-        private void add(double share, long place, double[] cosine, double[] sine) {
-            int shift = (int) (place % cosine.length);
+        /** The powers of a point of the circle; places come around after its length. */
+        private void add(double share, long place, int length) {
+            int turn = (int) (place % length) * (MOST_POINTS / length);
             int at = 0;
             for (int k = 0; k < real.length; k++) {
-                real[k] += share * cosine[at];
-                imaginary[k] += share * sine[at];
-                at = (at + shift) & (cosine.length - 1);
+                real[k] += share * COSINE[at];
+                imaginary[k] += share * SINE[at];
+                at = (at + turn) & (MOST_POINTS - 1);
             }
         }
 

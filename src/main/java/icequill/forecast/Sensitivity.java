@@ -1,6 +1,5 @@
 package icequill.forecast;
 
-import icequill.problem.Check;
 import java.util.Comparator;
 import java.util.List;
 
@@ -8,24 +7,21 @@ import java.util.List;
  * Which figure moves the answer most: each goes from its low to its high while all others stay.
  *
  * @param base with all figures as they are
- * @param swings the widest first; ties in the order of the assumptions
+ * @param swings the widest first; ties in the order of the doubts
+ * @param <K> what names a figure
  */
-public record Sensitivity(Question.Answer base, List<Swing> swings) {
+public record Sensitivity<K>(Question.Answer base, List<Swing<K>> swings) {
 
     /**
      * How far a figure may be off.
      *
-     * @param low a factor of it, above 0
-     * @param high a factor of it, from the low
+     * @param low the question with its low
+     * @param high the question with its high
      */
-    public record Doubt(Assumption assumption, double low, double high) {
-        public Doubt {
-            Check.that(low > 0 && high >= low && Double.isFinite(high), assumption + " from " + low + " to " + high);
-        }
-    }
+    public record Doubt<K>(K figure, Question low, Question high) {}
 
     /** The answers at the two ends of a doubt. */
-    public record Swing(Doubt doubt, Question.Answer low, Question.Answer high) {
+    public record Swing<K>(K figure, Question.Answer low, Question.Answer high) {
 
         /** How far the money moves, in minor units. */
         public long width() {
@@ -43,12 +39,9 @@ public record Sensitivity(Question.Answer base, List<Swing> swings) {
     }
 
     /** Works out the answer at both ends of each doubt. */
-    public static Sensitivity of(Question question, List<Doubt> doubts) {
-        return new Sensitivity(question.answer(), doubts.stream().map(doubt -> new Swing(doubt,
-                doubt.assumption().times(doubt.low(), question).answer(),
-                doubt.assumption().times(doubt.high(), question).answer()))
-                .sorted(Comparator.comparingLong(Swing::width).reversed()
-                        .thenComparing(swing -> swing.doubt().assumption()))
-                .toList());
+    public static <K> Sensitivity<K> of(Question question, List<Doubt<K>> doubts) {
+        return new Sensitivity<>(question.answer(), doubts.stream()
+                .map(doubt -> new Swing<>(doubt.figure(), doubt.low().answer(), doubt.high().answer()))
+                .sorted(Comparator.comparingLong((Swing<K> swing) -> swing.width()).reversed()).toList());
     }
 }

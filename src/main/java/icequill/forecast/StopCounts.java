@@ -15,7 +15,8 @@ final class StopCounts {
     private final Care care;
 
     /** More stops of one side are no forecast but a mistake in the figures. */
-    private static final double MOST_STOPS = 300;
+    private static final double MOST_RENEWALS = 300;
+    private static final double MOST_RESTARTS = 1000;
 
     /** Stops within some months of an age. */
     @FunctionalInterface
@@ -61,14 +62,13 @@ final class StopCounts {
 
     /** Whether so many stops would come of it that a figure must be wrong. */
     static boolean isAbsurd(DirtClock clock, StopPolicy policy, double age, double months, Care care) {
-        double stops = switch (policy) {
-        case RESETS -> months / clock.mean();
+        return switch (policy) {
+        case RESETS -> months / clock.mean() > MOST_RENEWALS;
         case RESTARTS -> {
             double longest = Math.min(months, care.months());
             double from = Double.isInfinite(care.months()) ? age : left(care, Math.max(age, care.months()));
-            yield (clock.hazard(from + longest) - clock.hazard(from)) * Math.ceil(months / longest);
+            yield (clock.hazard(from + longest) - clock.hazard(from)) * Math.ceil(months / longest) > MOST_RESTARTS;
         }
         };
-        return stops > MOST_STOPS;
     }
 }

@@ -52,13 +52,19 @@ public final class CheckShop {
     private static void quotes(ShopFolder whole, LocalDate today, Problems problems) {
         for (Path file : whole.quotes()) {
             if (whole.isMaintenance(file)) {
-                PlanInHand.read(whole, file, today, problems).ifPresent(hand -> hand.request().survey()
-                        .ifPresent(survey -> problems.take(new CatchUpAssembly(hand.choices().yardstick(), survey)
-                                .price())));
+                PlanInHand.read(whole, file, today, problems).ifPresent(hand -> plans(whole, hand, today, problems));
             } else {
                 VisitInHand.read(whole, file, problems);
             }
         }
+    }
+
+    /** Survey and forecast, as far as the request has them. */
+    private static void plans(ShopFolder whole, PlanInHand hand, LocalDate today, Problems problems) {
+        hand.request().survey().ifPresent(
+                survey -> problems.take(new CatchUpAssembly(hand.choices().yardstick(), survey).price()));
+        whole.forecast(today).ifPresent(rates -> problems
+                .take(SiteForecast.of(hand, rates, whole.energy(), today, LookAhead.USUAL)));
     }
 
     /** An expired certificate does not stop an invoice, it makes tax due; the office wants to know beforehand. */

@@ -17,6 +17,7 @@ import java.util.function.Consumer;
 record DemoPlans(Path folder, Consumer<String> progress) {
 
     private static final LocalDate COMPARISON_DAY = LocalDate.of(2026, 5, 14);
+    private static final String RECORDS = "records/runs.csv";
     private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
     private static final LocalDate NOTICE_DAY = LocalDate.of(2027, 3, 10);
 
@@ -27,7 +28,10 @@ record DemoPlans(Path folder, Consumer<String> progress) {
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
             papers.add(office.compare(request, wish(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
+            papers.add(office.ownersOutlook(request, wish(COMPARISON_DAY), LookAhead.USUAL));
         }
+        progress.accept("Fit of records: " + RECORDS);
+        papers.add(office.fit(folder.resolve(RECORDS), wish(COMPARISON_DAY)).map(FitResult::paper));
         for (Path agreement : shop.agreements()) {
             progress.accept("Agreement, renewal: " + agreement.getFileName());
             papers.add(office.agreement(agreement, wish(AGREEMENT_DAY)));

@@ -5,10 +5,10 @@ import icequill.document.Outlook;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.forecast.ChargeLaw;
-import icequill.forecast.Counts;
 import icequill.forecast.Forecast;
+import icequill.forecast.InTen;
+import icequill.forecast.TenSites;
 import icequill.money.Amounts;
-import icequill.money.Shares;
 import icequill.party.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -22,7 +22,6 @@ record OutlookAssembly(SiteForecast forecast) {
     private static final double LOW = 0.1;
     private static final double HIGH = 0.9;
     private static final int TEN = 10;
-    private static final double MILLION = 1_000_000;
 
     Outlook outlook() {
         List<Outlook.Way> ways = forecast.ways().stream().map(this::way).toList();
@@ -35,9 +34,9 @@ record OutlookAssembly(SiteForecast forecast) {
         Forecast first = forecast.forecast(way, 1);
         Forecast later = forecast.forecast(way, forecast.years());
         return new Outlook.Way(way.kind(), way.name(), way.planned(), tenths(first.calls().mean()),
-                sites(first.calls()), span(first.total()), span(later.total()),
-                forecast.chanceCheaper(way, 1).map(OutlookAssembly::ofTen),
-                forecast.chanceCheaper(way, forecast.years()).map(OutlookAssembly::ofTen));
+                TenSites.of(first.calls()), span(first.total()), span(later.total()),
+                forecast.chanceCheaper(way, 1).map(InTen::of),
+                forecast.chanceCheaper(way, forecast.years()).map(InTen::of));
     }
 
     private Outlook.Span span(ChargeLaw law) {
@@ -46,23 +45,6 @@ record OutlookAssembly(SiteForecast forecast) {
 
     private MonetaryAmount round(long minor) {
         return forecast.rounded(forecast.amount(minor));
-    }
-
-    private static Outlook.TenSites sites(Counts calls) {
-        double none = calls.chance(0);
-        double one = calls.chance(1);
-        List<BigDecimal> shares = Shares.byLargestRemainder(BigDecimal.TEN,
-                List.of(weight(none), weight(one), weight(Math.max(0, 1 - none - one))), 0);
-        return new Outlook.TenSites(shares.get(0).intValueExact(), shares.get(1).intValueExact(),
-                shares.get(2).intValueExact());
-    }
-
-    private static BigDecimal weight(double chance) {
-        return BigDecimal.valueOf(Math.round(chance * MILLION));
-    }
-
-    private static int ofTen(double chance) {
-        return (int) Math.round(chance * TEN);
     }
 
     private static BigDecimal tenths(double number) {
@@ -78,7 +60,7 @@ record OutlookAssembly(SiteForecast forecast) {
         Fact name = name(plan.name().orElseThrow());
         double spared = without.calls().mean() - with.calls().mean();
         double saved = without.total().mean() - with.total().mean();
-        int cheaper = ofTen(with.chanceCheaperThan(without));
+        double cheaper = with.chanceCheaperThan(without);
         MonetaryAmount call = forecast.meanCall();
         List<Phrase> answer = new ArrayList<>();
         answer.add(ComparisonAssembly.breakEven(plan.planned(), call)
@@ -92,7 +74,7 @@ record OutlookAssembly(SiteForecast forecast) {
         Fact difference = plain(round(Math.round(Math.abs(saved))));
         answer.add(saved > 0
                 ? Phrase.of("outlook.pays", name, difference, ofTen(cheaper))
-                : Phrase.of("outlook.pays-not", difference, ofTen(TEN - cheaper)));
+                : Phrase.of("outlook.pays-not", difference, ofTen(1 - cheaper)));
         MonetaryAmount singly = recommended.year().list().subtract(plan.planned());
         if (singly.isPositive()) {
             answer.add(Phrase.of("outlook.less-than-singly", new Fact.Amount(singly)));
@@ -107,9 +89,14 @@ record OutlookAssembly(SiteForecast forecast) {
         return answer;
     }
 
-    /** In words where a number would say never or always. */
-    private static Fact ofTen(int sites) {
-        return new Fact.Word("outlook.of-ten." + sites);
+    /** So many of ten in words. */
+    private static Fact ofTen(double chance) {
+        InTen tenths = InTen.of(chance);
+        return new Fact.Word("outlook.of-ten." + switch (tenths.than()) {
+        case LESS -> 0;
+        case ABOUT -> tenths.tenths();
+        case MORE -> TEN;
+        });
     }
 
     private static Fact plain(MonetaryAmount rounded) {

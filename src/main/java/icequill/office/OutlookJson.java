@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.document.Outlook;
 import icequill.document.WayOfCare;
+import icequill.forecast.InTen;
 import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -24,9 +25,13 @@ record OutlookJson(Outlook outlook) {
         view.put("tenSites", List.of(way.sites().none(), way.sites().one(), way.sites().more()));
         view.put("firstYear", span(way.first()));
         view.put("allYears", span(way.later()));
-        view.put("cheaperOfTenFirstYear", way.cheaperFirst().orElse(null));
-        view.put("cheaperOfTenAllYears", way.cheaperLater().orElse(null));
+        view.put("cheaperInTenFirstYear", way.cheaperFirst().map(OutlookJson::inTen).orElse(null));
+        view.put("cheaperInTenAllYears", way.cheaperLater().map(OutlookJson::inTen).orElse(null));
         return view;
+    }
+
+    private static String inTen(InTen chance) {
+        return chance.than().name().toLowerCase(Locale.ROOT) + " " + chance.tenths();
     }
 
     private static String kind(WayOfCare kind) {

@@ -6,6 +6,7 @@ import icequill.document.OwnersOutlook.Swing;
 import icequill.document.Where;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.forecast.Assumption;
 import icequill.forecast.BestInterval;
 import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
@@ -14,6 +15,8 @@ import icequill.forecast.Forecast;
 import icequill.forecast.IntervalCosts;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MinorUnits;
+import icequill.forecast.Question;
+import icequill.forecast.Sensitivity;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Wording;
@@ -24,11 +27,9 @@ import icequill.rates.ForecastRates;
 import icequill.rates.Guess;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -40,14 +41,21 @@ record OwnersAssembly(SiteForecast forecast) {
     private static final double THOUSAND = 1000;
     private static final int DIGITS = 3;
     private static final double TEN = 10;
+    /** Months since the last cleaning and brushing are supposed to be known to a factor of two, charges to a fifth. */
+    private static final double HALF = 0.5;
+    private static final double DOUBLE = 2;
+    private static final double A_FIFTH_LESS = 0.8;
+    private static final double A_FIFTH_MORE = 1.2;
 
     OwnersOutlook page(Office.Wish wish) {
         PlanInHand hand = forecast.hand();
+        Sensitivity<Phrase> sensitivity = sensitivity();
         return new OwnersOutlook(wish.date(), hand.setting().shop(),
                 wish.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
                 hand.setting().site().customer().name(), Where.of(hand.setting().site()),
                 forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), interval(),
-                head(forecast.recommended()), amount(saved(forecast.risks().machines())), swings(),
+                head(forecast.recommended()), MinorUnits.amount(sensitivity.base().saved(), forecast.currency()),
+                sensitivity.swings().stream().map(this::swing).toList(),
                 List.of(Phrase.of("mine.conditional"), Phrase.of("mine.calls-margin"), Phrase.of("mine.years")));
     }
 
@@ -188,28 +196,30 @@ record OwnersAssembly(SiteForecast forecast) {
         return BigDecimal.valueOf(Math.round(months * TEN), 1);
     }
 
-    /** By how much the recommended plan is expected to be cheaper than paying per call in the first year, in minor units. */
-    private double saved(List<MachineRisk> machines) {
-        return forecast.forecast(forecast.payPerCall(), machines, 1).total().mean()
-                - forecast.forecast(forecast.recommended(), machines, 1).total().mean();
+    /** By how much the recommended plan is expected to be cheaper than paying per call in the first year. */
+    private Question question(List<MachineRisk> machines) {
+        return forecast.question(forecast.recommended(), machines);
     }
 
-    private List<Swing> swings() {
+    private Sensitivity<Phrase> sensitivity() {
         ForecastRates rates = forecast.rates();
-        List<Swing> swings = new ArrayList<>();
-        swings.add(swing(Phrase.of("mine.swing.faults", measure(rates.faults(), Guess::low),
+        Question usual = question(forecast.risks().machines());
+        List<Sensitivity.Doubt<Phrase>> doubts = new ArrayList<>();
+        doubts.add(doubt(Phrase.of("mine.swing.faults", measure(rates.faults(), Guess::low),
                 measure(rates.faults(), Guess::high)),
                 level -> new SiteRisks.Guessed(level, SiteRisks.Level.USUAL, SiteRisks.Level.USUAL)));
         if (forecast.risks().site().machines().stream().anyMatch(SiteRisks::isBrushed)) {
-            swings.add(swing(dirt("mine.swing.condenser", rates.condenser()),
+            doubts.add(doubt(dirt("mine.swing.condenser", rates.condenser()),
                     level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, level, SiteRisks.Level.USUAL)));
         }
-        swings.add(swing(dirt("mine.swing.water", rates.water()),
+        doubts.add(doubt(dirt("mine.swing.water", rates.water()),
                 level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, SiteRisks.Level.USUAL, level)));
-        swings.add(run());
-        swings.add(charges());
-        swings.sort(Comparator.comparing(OwnersAssembly::width).reversed());
-        return swings;
+        doubts.add(new Sensitivity.Doubt<>(Phrase.of("mine.swing.run"), Assumption.MONTHS_RUN.times(HALF, usual),
+                Assumption.MONTHS_RUN.times(DOUBLE, usual)));
+        doubts.add(new Sensitivity.Doubt<>(Phrase.of("mine.swing.charges"),
+                Assumption.CALL_CHARGES.times(A_FIFTH_LESS, usual),
+                Assumption.CALL_CHARGES.times(A_FIFTH_MORE, usual)));
+        return Sensitivity.of(usual, doubts);
     }
 
     private static Fact measure(Guess guess, Function<Guess, BigDecimal> which) {
@@ -221,30 +231,14 @@ record OwnersAssembly(SiteForecast forecast) {
                 Fact.number(Dirt.Stops.OF, ""));
     }
 
-    private Swing swing(Phrase what, Function<SiteRisks.Level, SiteRisks.Guessed> guessed) {
-        return new Swing(what, amount(saved(forecast.risks().machines(guessed.apply(SiteRisks.Level.LOW)))),
-                amount(saved(forecast.risks().machines(guessed.apply(SiteRisks.Level.HIGH)))));
+    private Sensitivity.Doubt<Phrase> doubt(Phrase what, Function<SiteRisks.Level, SiteRisks.Guessed> guessed) {
+        return new Sensitivity.Doubt<>(what,
+                question(forecast.risks().machines(guessed.apply(SiteRisks.Level.LOW))),
+                question(forecast.risks().machines(guessed.apply(SiteRisks.Level.HIGH))));
     }
 
-    /** Half as many months since the last cleaning and brushing, and twice as many. */
-    private Swing run() {
-        DoubleFunction<MonetaryAmount> with = factor -> amount(saved(forecast.risks().machines().stream()
-                .map(machine -> new MachineRisk(machine.randomAYear(), machine.condenser(),
-                        machine.monthsSinceBrushed() * factor, machine.water(),
-                        machine.monthsSinceCleaned() * factor))
-                .toList()));
-        return new Swing(Phrase.of("mine.swing.run"), with.apply(1 / 2.0), with.apply(2));
-    }
-
-    /** A fifth less for every call, and a fifth more. */
-    private Swing charges() {
-        double planned = MinorUnits.of(forecast.recommended().planned());
-        double calls = saved(forecast.risks().machines()) + planned;
-        return new Swing(Phrase.of("mine.swing.charges"), amount(calls * 4 / 5 - planned),
-                amount(calls * 6 / 5 - planned));
-    }
-
-    private static BigDecimal width(Swing swing) {
-        return Amounts.number(swing.high().subtract(swing.low())).abs();
+    private Swing swing(Sensitivity.Swing<Phrase> found) {
+        return new Swing(found.figure(), MinorUnits.amount(found.low().saved(), forecast.currency()),
+                MinorUnits.amount(found.high().saved(), forecast.currency()));
     }
 }

@@ -147,7 +147,7 @@ public final class PlanOffice {
                     : Checked.faulty(noRates(wish));
         }
         return asked.checked()
-                .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), wish, sound))
+                .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), wish.date(), sound))
                 .map(Optional::of);
     }
 

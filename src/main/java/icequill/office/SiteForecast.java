@@ -4,13 +4,16 @@ import icequill.document.WayOfCare;
 import icequill.forecast.ChargeLaw;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
+import icequill.forecast.Forecasts;
 import icequill.forecast.MachineRisk;
-import icequill.money.Amounts;
+import icequill.forecast.MinorUnits;
+import icequill.forecast.PriceTerms;
+import icequill.forecast.Question;
 import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.rates.ForecastRates;
-import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -23,20 +26,26 @@ import javax.money.MonetaryAmount;
  * @param limits of energy that are on record
  * @param ways paying per call first
  * @param years that the comparison looks ahead
+ * @param known forecasts made so far
  */
 record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
-        int years) {
+        int years, Forecasts known) {
 
     private static final int MONTHS = 12;
 
+    private SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
+            int years) {
+        this(hand, rates, limits, risks, ways, years, new Forecasts());
+    }
+
     /** The forecast, or what is wrong with what it goes by. */
-    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, Office.Wish wish,
+    static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, LocalDate day,
             LookAhead asked) {
         ForecastRates rates = expected.with(hand.history().assumed());
         Site site = hand.setting().site();
-        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), wish.date());
+        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), day);
         return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())
-                .then(sound -> new Ways(hand, rates, wish.date(), asked.interval()).all())
+                .then(sound -> new Ways(hand, rates, day, asked.interval()).all())
                 .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, asked.years().orElse(rates.years())));
     }
 
@@ -45,7 +54,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     Forecast forecast(Way way, List<MachineRisk> machines, int over) {
-        return Forecast.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
+        return known.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
+    }
+
+    /** What a way saves in the first year beside paying per call. */
+    Question question(Way way, List<MachineRisk> machines) {
+        return new Question(machines, way.choice(rates), payPerCall().choice(rates), risks.policy(), MONTHS,
+                PriceTerms.NONE);
     }
 
     Way payPerCall() {
@@ -77,13 +92,13 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         return hand.setting().rates().currency();
     }
 
-    /** Minor units, rounded half up to whole ones. */
+    /** A mean or spread of minor units, rounded once. */
     MonetaryAmount amount(double minor) {
-        return amount(Math.round(minor));
+        return amount(MinorUnits.expected(minor));
     }
 
     MonetaryAmount amount(long minor) {
-        return Amounts.of(BigDecimal.valueOf(minor, currency().getDefaultFractionDigits()), currency());
+        return MinorUnits.amount(minor, currency());
     }
 
     /** To the step that money is rounded to on a customer's sheet. */

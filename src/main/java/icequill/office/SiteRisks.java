@@ -1,9 +1,11 @@
 package icequill.office;
 
 import icequill.document.Survey;
+import icequill.forecast.Care;
 import icequill.forecast.DirtClock;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.EnergyUse;
+import icequill.forecast.Forecast;
 import icequill.forecast.IceNeed;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.Mark;
@@ -39,6 +41,8 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
 
     private static final double DAYS_OF_A_MONTH = 365.25 / 12;
     private static final int DAYS = 365;
+    /** Months of the longest horizon that can be asked for. */
+    private static final double LONGEST = 120;
 
     /**
      * Since when a machine has not been looked after.
@@ -57,6 +61,9 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
             }
             care.cleaned().ifPresent(date -> past(date, care.machine().place(), problems));
             care.brushed().ifPresent(date -> past(date, care.machine().place(), problems));
+        }
+        if (problems.isEmpty()) {
+            problems.addAll(Forecast.problems(machines(), Care.NEVER, Care.NEVER, policy(), LONGEST, rates.place()));
         }
         return problems.or(() -> this);
     }

@@ -1,6 +1,6 @@
 package icequill.render;
 
-import icequill.document.Outlook;
+import icequill.forecast.TenSites;
 import java.util.Map;
 
 /**
@@ -24,7 +24,7 @@ final class MachinesSketch {
     private MachinesSketch() {
     }
 
-    static Map<String, Object> of(Outlook.TenSites sites, String text) {
+    static Map<String, Object> of(TenSites sites, String text) {
         MachinesSketch row = new MachinesSketch();
         for (int i = 0; i < sites.none(); i++) {
             row.quiet();
@@ -79,15 +79,7 @@ final class MachinesSketch {
     }
 
     private void hatched() {
-        int left = cabinet();
-        for (int rise = 10; rise < WIDE + HIGH; rise += 11) {
-            int x1 = Math.max(0, rise - HIGH);
-            int y1 = Math.min(HIGH, rise);
-            int x2 = Math.min(WIDE, rise);
-            int y2 = Math.max(0, rise - WIDE);
-            hatching.append("M").append(left + x1).append(" ").append(LINE + y1).append("L").append(left + x2)
-                    .append(" ").append(LINE + y2);
-        }
+        hatching.append(Hatching.path(1, cabinet(), LINE, WIDE, HIGH));
     }
 
     private void dark() {

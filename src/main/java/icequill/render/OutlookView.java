@@ -2,6 +2,8 @@ package icequill.render;
 
 import icequill.document.Outlook;
 import icequill.explain.Phrase;
+import icequill.forecast.InTen;
+import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.party.Wording;
 import java.util.LinkedHashMap;
@@ -13,8 +15,6 @@ import javax.money.MonetaryAmount;
 
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
 record OutlookView(Outlook outlook, Sentences sentences) {
-
-    private static final int TEN = 10;
 
     Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>();
@@ -43,7 +43,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
     }
 
     private Map<String, Object> way(Outlook.Way way) {
-        Outlook.TenSites sites = way.sites();
+        TenSites sites = way.sites();
         String counts = sentences.word("outlook.sites", String.valueOf(sites.none()), String.valueOf(sites.one()),
                 String.valueOf(sites.more()));
         Map<String, Object> model = new LinkedHashMap<>();
@@ -62,11 +62,11 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         return model;
     }
 
-    private String cheaper(int sites) {
-        return switch (sites) {
-        case 0 -> sentences.word("outlook.cheaper.never");
-        case TEN -> sentences.word("outlook.cheaper.always");
-        default -> sentences.word("outlook.cheaper", String.valueOf(sites));
+    private String cheaper(InTen chance) {
+        return switch (chance.than()) {
+        case LESS -> sentences.word("outlook.cheaper.never");
+        case MORE -> sentences.word("outlook.cheaper.always");
+        case ABOUT -> sentences.word("outlook.cheaper", String.valueOf(chance.tenths()));
         };
     }
 

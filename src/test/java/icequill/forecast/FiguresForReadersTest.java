@@ -100,23 +100,23 @@ class FiguresForReadersTest {
     void sensitivity_widestFirst_movesAsFiguredByHand() {
         Question question = new Question(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
 
-        Sensitivity found = Sensitivity.of(question,
-                List.of(new Sensitivity.Doubt(Assumption.RANDOM_FAULTS, 0.5, 2),
-                        new Sensitivity.Doubt(Assumption.PLANNED_PRICE, 0.9, 1.1),
-                        new Sensitivity.Doubt(Assumption.CALL_CHARGES, 0.5, 2),
-                        new Sensitivity.Doubt(Assumption.WATER_DIRT, 0.5, 2),
-                        new Sensitivity.Doubt(Assumption.MONTHS_RUN, 0.5, 1),
-                        new Sensitivity.Doubt(Assumption.CONDENSER_DIRT, 0.5, 2)));
+        Sensitivity<Assumption> found = Sensitivity.of(question,
+                List.of(Assumption.RANDOM_FAULTS.between(0.5, 2, question),
+                        Assumption.PLANNED_PRICE.between(0.9, 1.1, question),
+                        Assumption.CALL_CHARGES.between(0.5, 2, question),
+                        Assumption.WATER_DIRT.between(0.5, 2, question),
+                        Assumption.MONTHS_RUN.between(0.5, 1, question),
+                        Assumption.CONDENSER_DIRT.between(0.5, 2, question)));
 
         assertThat(found.base().saved()).isEqualTo(-31633);
-        assertThat(found.swings()).extracting(swing -> swing.doubt().assumption()).containsExactly(
+        assertThat(found.swings()).extracting(Sensitivity.Swing::figure).containsExactly(
                 Assumption.CALL_CHARGES, Assumption.WATER_DIRT, Assumption.PLANNED_PRICE, Assumption.MONTHS_RUN,
                 Assumption.RANDOM_FAULTS, Assumption.CONDENSER_DIRT);
-        Sensitivity.Swing charges = found.swings().getFirst();
+        Sensitivity.Swing<Assumption> charges = found.swings().getFirst();
         assertThat(charges.low().saved()).isEqualTo(-60000 + 14183);
         assertThat(charges.high().saved()).isEqualTo(-60000 + 56733);
         assertThat(charges.turns()).isFalse();
-        Sensitivity.Swing planned = found.swings().get(2);
+        Sensitivity.Swing<Assumption> planned = found.swings().get(2);
         assertThat(planned.width()).isEqualTo(12000);
         assertThat(found.swings().get(4).width()).isZero();
         assertThat(charges.high().chance()).isGreaterThan(charges.low().chance());
@@ -261,8 +261,8 @@ class FiguresForReadersTest {
         assertThatIllegalArgumentException().isThrownBy(() -> Forecast.of(ONE, NEVER, StopPolicy.RESETS, 121));
         assertThatIllegalArgumentException().isThrownBy(() -> new CallTable(
                 Map.of(Cause.RANDOM, List.of(new CallKind(0.5, 1)), Cause.CONDENSER, KINDS, Cause.WATER, KINDS)));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Sensitivity.Doubt(Assumption.WATER_DIRT, 2, 1));
+        Question question = new Question(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
+        assertThatIllegalArgumentException().isThrownBy(() -> Assumption.WATER_DIRT.between(2, 1, question));
         assertThat(new BigDecimal("50")).isEqualByComparingTo(PlainRange.STEP);
     }
 }

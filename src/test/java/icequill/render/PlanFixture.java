@@ -36,6 +36,8 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
+import icequill.forecast.InTen;
+import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.money.Rounding;
@@ -198,9 +200,9 @@ record PlanFixture(Invoice like, int lines) {
                         ? Optional.empty()
                         : Optional.of(kind == WayOfCare.INTERVAL ? Wording.same("4") : tier().name()),
                 amount(kind == WayOfCare.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
-                new Outlook.TenSites(5, 3, 2), span, span,
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(0),
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(7))).toList();
+                new TenSites(5, 3, 2), span, span,
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0)),
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0.7)))).toList();
         return new ComparisonSheet(sheet.date(), sheet.shop(), sheet.language(), sheet.size(), sheet.customer(),
                 sheet.where(), sheet.machines(), sheet.band(), List.of(), sheet.callPrice(), sheet.lastYear(),
                 sheet.plans(), sheet.sums(), sheet.reasons(), Optional.of(new Outlook(3,

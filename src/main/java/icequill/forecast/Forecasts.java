@@ -1,0 +1,19 @@
+package icequill.forecast;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Forecasts that were made already, so that each is worked out once. Safe for use by many threads. */
+public final class Forecasts {
+
+    private final Map<Asked, Forecast> known = new ConcurrentHashMap<>();
+
+    private record Asked(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months) {}
+
+    /** As {@link Forecast#of(List, Choice, StopPolicy, double)}. */
+    public Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months) {
+        return known.computeIfAbsent(new Asked(List.copyOf(machines), choice, policy, months),
+                asked -> Forecast.of(asked.machines(), asked.choice(), asked.policy(), asked.months()));
+    }
+}

@@ -1,0 +1,133 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.files.ShopFolder;
+import icequill.party.Language;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Fits of the shop's own records, from tables. */
+class FitTest {
+
+    private static final String HEAD = "machine,kind,side,from,until,ended\n";
+    private static final LocalDate START = LocalDate.of(2020, 1, 1);
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    /**
+     * Ten failures at 54, 187, 216, 240, 244, 335, 361, 373, 375 and 386, ten more units removed unfailed at 500: scale 606.5280, shape
+     * 1.7208 (NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.1.3). Here in days; 606.5280 days are 19.9270 months.
+     */
+    @Test
+    void table_publishedExample_asPublished() throws IOException {
+        StringBuilder table = new StringBuilder(HEAD);
+        for (int days : List.of(54, 187, 216, 240, 244, 335, 361, 373, 375, 386)) {
+            table.append("a,hotel,water,").append(START).append(',').append(START.plusDays(days)).append(",stopped\n");
+        }
+        for (int i = 0; i < 10; i++) {
+            table.append("a,hotel,water,").append(START).append(',').append(START.plusDays(500)).append(",running\n");
+        }
+
+        JsonNode fit = json(table.toString()).path("fits").path(0);
+
+        assertThat(fit.path("runs").asInt()).isEqualTo(20);
+        assertThat(fit.path("stops").asInt()).isEqualTo(10);
+        assertThat(fit.path("shape").path("likeliest").asDouble()).isBetween(1.72075, 1.72085);
+        assertThat(fit.path("scaleMonths").path("likeliest").asDouble()).isBetween(19.9265, 19.9275);
+    }
+
+    @Test
+    void table_fewerThanFiveStops_settingsStay() throws IOException {
+        String table = HEAD + "a;hotel;water;2020-01-01;2020-09-01;stopped\n".replace(';', ',').repeat(4)
+                + "a,hotel,water,2020-01-01,2020-07-01,cleaned\n";
+
+        FitResult result = fit(table).orElseThrow();
+
+        assertThat(String.join("\n", result.lines())).contains("5 runs, 4 of which ended in a stop.",
+                "Fewer than 5 stops say too little", "your settings stay");
+        assertThat(result.json().get("settings")).isEqualTo(List.of());
+    }
+
+    /** What it prints for the shop's file can be put there and is read. */
+    @Test
+    void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
+        FitResult result = PlanOffice.of(folder).fit(folder.resolve("records/runs.csv"), wish()).orElseThrow();
+        List<?> settings = (List<?>) Objects.requireNonNull(result.json().get("settings"));
+        Path rates = folder.resolve("pricing/forecast.yaml");
+        String text = Files.readString(rates);
+        String lines = String.join("\n", settings.stream().map(String::valueOf).toList()) + "\n\n";
+        Files.writeString(rates, text.substring(0, text.indexOf("condenser:  ")) + lines
+                + text.substring(text.indexOf("# How much faster dirt works")));
+
+        ShopFolder read = ShopFolder.read(folder);
+
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.forecast(LocalDate.of(2026, 5, 14)).orElseThrow().water().origin().visits()).isEqualTo(76);
+        assertThat(result.paper().files().getFirst()).exists();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "a,hotel,water,2020-01-01,2019-09-01,stopped | runs.csv:2 | column 5, until | a run from 2020-01-01 until 2019-09-01",
+            "a,hotel,water,2020-01-01,2020-02-30,stopped | runs.csv:2 | column 5, until | found \"2020-02-30\"",
+            "a,hostel,water,2020-01-01,2020-09-01,stopped | runs.csv:2 | column 2, kind | did you mean \"hotel\"",
+            "a,hotel,wather,2020-01-01,2020-09-01,stopped | runs.csv:2 | column 3, side | did you mean \"water\"",
+            "a,hotel,water,2020-01-01,2020-09-01,stoped | runs.csv:2 | column 6, ended | did you mean \"stopped\"",
+            "a,hotel,water,2020-01-01 | runs.csv:2 | '' | 4 cells"})
+    void table_wrong_saysLineAndColumn(String line, String where, String column, String message) throws IOException {
+        List<Problem> problems = fit(HEAD + line + "\n").problems();
+
+        assertThat(problems).singleElement().satisfies(problem -> {
+            assertThat(problem.place().reference()).isEqualTo(where);
+            assertThat(problem.place().path()).isEqualTo(column);
+            assertThat(problem.text()).contains(message);
+        });
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
+    @Test
+    void table_withoutColumnsOrEmpty_saysWhichAreNeeded() throws IOException {
+        assertThat(fit("machine,kind,side,from\n").problems()).extracting(Problem::message)
+                .containsExactly("there is no column \"until\"", "there is no column \"ended\"");
+        assertThat(fit("").problems()).extracting(Problem::message).containsExactly("the table is empty");
+    }
+
+    private JsonNode json(String table) throws IOException {
+        return JsonMapper.shared().readTree(JsonText.of(fit(table).orElseThrow().json()));
+    }
+
+    private Checked<FitResult> fit(String table) throws IOException {
+        Path file = temporary.resolve("runs.csv");
+        Files.writeString(file, table);
+        return PlanOffice.of(folder).fit(file, wish());
+    }
+
+    private static Office.Wish wish() {
+        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.of(Language.ENGLISH),
+                Extras.NONE);
+    }
+}

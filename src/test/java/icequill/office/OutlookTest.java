@@ -1,0 +1,327 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import icequill.party.Language;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Comparison sheets that look ahead, for the invented shop. */
+class OutlookTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 14);
+    private static final String BAKERY = "quotes/crumb-lane-plan.yaml";
+    private static final String RATES = "pricing/forecast.yaml";
+
+    @TempDir
+    Path temporary;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void shop() {
+        folder = temporary.resolve("shop");
+        NewShop.create(folder, true).orElseThrow();
+    }
+
+    @Test
+    void json_bakery_hasEveryOptionWithEveryKey() {
+        JsonNode json = json(BAKERY, new LookAhead(Optional.of(2), Optional.of(4)));
+
+        JsonNode options = json.path("options");
+        assertThat(options.propertyNames()).containsExactly("payPerCall", "bookedSingly", "semiannual", "quarterly",
+                "every4Months");
+        for (JsonNode option : options.values()) {
+            assertThat(option.propertyNames()).contains("plannedPrice", "expectedCalls", "chanceOfNoCall", "charges",
+                    "total", "chanceCheaperThanPayPerCall", "horizon");
+            for (JsonNode law : List.of(option.path("charges"), option.path("total"),
+                    option.path("horizon").path("total"))) {
+                assertThat(law.propertyNames()).startsWith("mean", "sd", "p10", "p50", "p90");
+                assertThat(law.path("p10").decimalValue()).isLessThanOrEqualTo(law.path("p50").decimalValue());
+                assertThat(law.path("p50").decimalValue()).isLessThanOrEqualTo(law.path("p90").decimalValue());
+            }
+            assertThat(option.path("horizon").path("years").asInt()).isEqualTo(2);
+        }
+        assertThat(options.path("payPerCall").path("plannedPrice").decimalValue()).isEqualByComparingTo("0");
+        assertThat(options.path("payPerCall").path("chanceCheaperThanPayPerCall").isNull()).isTrue();
+        assertThat(options.path("quarterly").path("chanceCheaperThanPayPerCall").propertyNames())
+                .containsExactly("1", "3", "5");
+        // Four cleanings at list are 1,193.66; three at a quarter of it each: 895.245.
+        assertThat(options.path("every4Months").path("plannedPrice").decimalValue()).isEqualByComparingTo("895.25");
+        assertThat(options.path("quarterly").path("plannedPrice").decimalValue()).isEqualByComparingTo("1075.00");
+        assertThat(json.path("inputs").path("condenser").path("origin").asString()).isEqualTo("our estimate");
+    }
+
+    /**
+     * One machine with one clock of 2.2 and 10 of 20 (shape about 2.5724, scale about 13.838) and 0.2 random faults, a year after its cleaning:
+     * counts confirmed by simulation and by the Weibull count series. Each call is a minimum hour at 52.00 + 98.00, or, with ten percent
+     * off labor, at 52.00 + 88.20; chances are of none, one, two and more.
+     */
+    @Test
+    void json_oneClock_figuresByHand() throws IOException {
+        oneClock();
+
+        JsonNode options = json(BAKERY, LookAhead.USUAL).path("options");
+
+        JsonNode never = options.path("payPerCall");
+        assertThat(never.path("expectedCalls").asDouble()).isCloseTo(1.411268, within(5e-5));
+        assertThat(never.path("chanceOfNoCall").asDouble()).isCloseTo(0.026532, within(5e-5));
+        assertThat(never.path("callsByCause").path("condenser").asDouble()).isZero();
+        // 150 x 1.411268, 150 x sqrt(0.450419); none in 2.7 %, more than one in 36.8 %.
+        assertCharges(never.path("charges"), 211.69, 100.67, "150.00", "150.00", "300.00");
+        JsonNode plan = options.path("semiannual");
+        assertThat(plan.path("expectedCalls").asDouble()).isCloseTo(0.422203, within(5e-5));
+        assertThat(plan.path("chanceOfNoCall").asDouble()).isCloseTo(0.648528, within(5e-5));
+        // 140.20 x 0.422203, 140.20 x sqrt(0.401967); none in 64.9 %, more than one in 6.3 %.
+        assertCharges(plan.path("charges"), 59.19, 88.89, "0.00", "0.00", "140.20");
+        assertThat(plan.path("total").path("mean").decimalValue()).isEqualByComparingTo(plan.path("plannedPrice")
+                .decimalValue().add(plan.path("charges").path("mean").decimalValue()));
+    }
+
+    private void oneClock() throws IOException {
+        change("sites/crumb-lane-bakery.yaml", "cooling: air", "cooling: water");
+        change(BAKERY, "      lastCleaned: 2024-11-04\n", "");
+        String text = Files.readString(folder.resolve(RATES));
+        String calls = """
+                resetTasks:
+                  condenser: [clean-bin]
+                  water: [clean-bin]
+                calls:
+                  random: [{id: a, name: {en: a, es: a}, share: 1, band: standard, minutes: 60, on: diagnosis}]
+                  condenser: [{id: a, name: {en: a, es: a}, share: 1, band: standard, minutes: 52, on: diagnosis}]
+                  water: [{id: a, name: {en: a, es: a}, share: 1, band: standard, minutes: 52, on: diagnosis}]
+                """;
+        text = text.substring(0, text.indexOf("resetTasks:")) + calls + text.substring(text.indexOf("beside:"));
+        Files.writeString(folder.resolve(RATES),
+                text.replace("randomFaults: {usual: 0.25", "randomFaults: {usual: 0.2")
+                        .replace("usual: {by6: 2, by12: 8}", "usual: {by6: 2.2, by12: 10}")
+                        .replace("yeast: {condenser: 1.2, water: 1.4}", "yeast: {condenser: 1, water: 1}"));
+    }
+
+    /** Mean and spread to the cent but for the rounding of the clock above, quantiles exactly. */
+    private static void assertCharges(JsonNode law, double mean, double deviation, String... quantiles) {
+        assertThat(law.path("mean").asDouble()).isCloseTo(mean, within(0.015));
+        assertThat(law.path("sd").asDouble()).isCloseTo(deviation, within(0.015));
+        assertThat(List.of("p10", "p50", "p90")).extracting(key -> law.path(key).decimalValue().toPlainString())
+                .containsExactly(quantiles);
+    }
+
+    @Test
+    void sheet_callsAreDear_saysThatThePlanPays() throws IOException {
+        String text = Files.readString(folder.resolve(RATES));
+        Files.writeString(folder.resolve(RATES), text.replace("minutes: 30 ", "minutes: 400 "));
+
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains("All together the first year comes to about",
+                "the plan is the cheaper way").doesNotContain("paying per call is the cheaper way");
+    }
+
+    @Test
+    void sheet_callsAreCheap_saysThatPayingPerCallIsCheaperAndWhatMayStillDecide() throws IOException {
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains(
+                "The quarterly plan pays in cash if it spares you 5 calls",
+                "In the last twelve months you had 3 calls.", "paying per call is the cheaper way by our estimate",
+                "Clean ice, the electricity and the life of the machine may still decide",
+                "Proof room: last cleaned November 4, 2024. As you told us", "Our estimate",
+                "the less sure that is");
+    }
+
+    @Test
+    void sheet_machinesCooledByWater_sayNothingOfCondensers() throws IOException {
+        change("quotes/fernhill-plan.yaml", "machines: [lobby-bar, floor-3, floor-6, pool-bar]",
+                "machines: [pool-bar]");
+
+        assertThat(printed("quotes/fernhill-plan.yaml", Language.ENGLISH)).doesNotContain("condenser", "Electricity");
+        assertThat(json("quotes/fernhill-plan.yaml", LookAhead.USUAL).path("options").path("payPerCall")
+                .path("callsByCause").path("condenser").asDouble()).isZero();
+    }
+
+    @Test
+    void sheet_nothingIsKnownOfTheMachine_saysWhatWasTaken() throws IOException {
+        assertThat(printed("quotes/plan-mercado.yaml", Language.ENGLISH))
+                .contains("nobody knows when it was cleaned last");
+    }
+
+    @Test
+    void sheet_figuresFromVisits_saySo() throws IOException {
+        change(RATES, "water:                            # scale, slime, failed harvests\n",
+                "water:\n  visits: 40\n");
+        Files.writeString(folder.resolve(BAKERY), "forecast:\n  visits: 5\n  assume: {electricity: 0.21}\n",
+                StandardOpenOption.APPEND);
+
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains("8 by month 12. From 40 visits",
+                "You had 3 calls in the last twelve months. From 5 visits", "A kWh costs 0.21. As you told us");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"crumb-lane-plan", "fernhill-plan", "plan-mercado"})
+    void customersPaper_holdsNothingOfTheOwner(String name) throws IOException {
+        String file = "quotes/" + name + ".yaml";
+        WrittenPaper owners = PlanOffice.of(folder).ownersOutlook(folder.resolve(file), wish(Language.ENGLISH),
+                LookAhead.USUAL).orElseThrow();
+        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(file), wish(Language.ENGLISH))
+                .orElseThrow();
+        List<String> secrets = earnings.rows().stream().filter(row -> row.get(1).equals("a year"))
+                .flatMap(row -> List.of(row.get(5), row.get(6)).stream()).toList();
+        String page = PrintedQuote.of(owners.files().getFirst()).flowing();
+        assertThat(page).contains("Not for the customer", "P90");
+        assertThat(page.replace(",", "")).contains(secrets.get(1));
+
+        Compared compared = compare(file, wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
+        String all = JsonText.of(compared.json())
+                + Files.readString(compared.paper().files().get(1)).replaceAll("(?s)<style.*</style>", "")
+                + attachments(compared.paper().files().getFirst());
+
+        assertThat(all.replace(",", "")).contains("payPerCall").doesNotContain(secrets);
+        assertThat(all.toLowerCase(Locale.ROOT)).doesNotContain("margin", "meancost", "weibull");
+        assertThat(PrintedQuote.of(compared.paper().files().getFirst()).flowing()).doesNotContain("P10", "P90",
+                "shape");
+    }
+
+    private static String attachments(Path pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            Map<String, ?> files = document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames();
+            return files.values().stream()
+                    .map(file -> new String(bytes((PDComplexFileSpecification) file),
+                            StandardCharsets.UTF_8))
+                    .collect(Collectors.joining());
+        }
+    }
+
+    private static byte[] bytes(PDComplexFileSpecification file) {
+        try {
+            return file.getEmbeddedFile().toByteArray();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** As it comes with the program, in both sizes and languages. */
+    @ParameterizedTest
+    @CsvSource({"letter, ENGLISH", "letter, SPANISH", "a4, ENGLISH", "a4, SPANISH"})
+    void sheets_ofTheDemo_takeOnePageEach(String size, Language language) throws IOException {
+        change("shop.yaml", "paper: letter", "paper: " + size);
+        for (String name : List.of("crumb-lane-plan", "fernhill-plan", "plan-mercado")) {
+            assertThat(pages(compare("quotes/" + name + ".yaml", wish(language), LookAhead.USUAL).orElseThrow()
+                    .paper())).as(name).isEqualTo(1);
+        }
+        for (String name : List.of("crumb-lane-bakery", "hotel-fernhill")) {
+            Path file = folder.resolve("brushing/" + name + ".yaml");
+            assertThat(pages(Office.of(folder).brushing(file, wish(language)).orElseThrow())).as(name).isEqualTo(1);
+            assertThat(pages(Office.of(folder).brushingPair(file, wish(language)).orElseThrow())).as(name)
+                    .isEqualTo(2);
+        }
+    }
+
+    private static int pages(WrittenPaper paper) throws IOException {
+        try (PDDocument document = Loader.loadPDF(paper.files().getFirst().toFile())) {
+            return document.getNumberOfPages();
+        }
+    }
+
+    @ParameterizedTest(name = "{1} -> {2}")
+    @CsvSource(delimiter = '|', value = {
+            "usual: {by6: 2, by12: 9}  | usual: {by6: 5, by12: 8}  | NOT_ALLOWED | at least 8.75",
+            "low: {by6: 1, by12: 5}  | low: {by6: 3, by12: 6}  | WRONG_ORDER | low 3, usual 2",
+            "by12: 13} | by12: 25} | OUT_OF_RANGE | 25",
+            "share: 0.6 | share: 0.5 | NOT_ALLOWED | the shares add up to 0.9",
+            "share: 0.6 | share: 0 | NOT_ALLOWED | share",
+            "band: standard | band: nights | UNKNOWN_NAME | there is no labor band \"nights\"",
+            "material: float-switch | material: float-swich | UNKNOWN_NAME | did you mean \"float-switch\"",
+            "condenser: [brush-condenser] | condenser: [brush-condensers] | UNKNOWN_NAME | did you mean \"brush-condenser\"",
+            "bag: {price: 4.00 | bag: {price: -4.00 | OUT_OF_RANGE | -4",
+            "newMachine: 6000 | newMachine: 0 | OUT_OF_RANGE | 0",
+            "neglected: 8 | neglected: 12 | WRONG_ORDER | a neglected machine lasts 12 years",
+            "neglected: 8 | neglected: 80 | OUT_OF_RANGE | 80",
+            "usual: 0.25, low: 0.1 | usual: 0.25, low: 0.3 | WRONG_ORDER | low 0.3"})
+    void rates_wrong_sayWhatAndWhere(String from, String to, Code code, String message) throws IOException {
+        change(RATES, from, to);
+
+        List<Problem> problems = compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).problems();
+
+        assertThat(problems).extracting(Problem::code).contains(code);
+        assertThat(problems).anyMatch(problem -> problem.text().contains(message)
+                && problem.place().file().equals(RATES) && problem.place().line() > 0);
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
+    @Test
+    void rates_wrongInManyPlaces_areReportedAtOnce() throws IOException {
+        change(RATES, "by12: 9}", "by12: 3}");
+        change(RATES, "share: 0.75", "share: 0.5");
+        change(RATES, "neglected: 8", "neglected: 11");
+
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).problems()).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "forecast: {machines: [{machine: proof-rom}]} | there is no machine \"proof-rom\"",
+            "forecast: {machines: [{machine: proof-room, lastCleaned: 2026-12-01}]} | after 2026-05-14",
+            "forecast: {assume: {water: {usual: {by6: 9, by12: 10}, low: {by6: 1, by12: 2}, high: {by6: 9, by12: 19}}}} | dirt would get safer"})
+    void request_wrong_saysWhat(String line, String message) throws IOException {
+        Files.writeString(folder.resolve(BAKERY), line + "\n", StandardOpenOption.APPEND);
+
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).problems())
+                .anyMatch(problem -> problem.text().contains(message) && problem.place().file().equals(BAKERY));
+    }
+
+    @Test
+    void lookAhead_outOfBounds_isAProblem() {
+        LookAhead wild = new LookAhead(Optional.of(0), Optional.of(61));
+
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), wild).problems()).extracting(Problem::message)
+                .containsExactly("--years 0", "--interval 61");
+    }
+
+    private JsonNode json(String file, LookAhead asked) {
+        Compared compared = compare(file, wish(Language.ENGLISH), asked).orElseThrow();
+        return JsonMapper.shared().readTree(JsonText.of(compared.json()));
+    }
+
+    private String printed(String file, Language language) throws IOException {
+        return PrintedQuote.of(compare(file, wish(language), LookAhead.USUAL).orElseThrow().paper().files().getFirst())
+                .flowing();
+    }
+
+    private Checked<Compared> compare(String file, Office.Wish wish, LookAhead asked) {
+        return PlanOffice.of(folder).compare(folder.resolve(file), wish, asked);
+    }
+
+    private static Office.Wish wish(Language language) {
+        return new Office.Wish(Optional.empty(), DAY, Optional.of(language), new Extras(true, false, false));
+    }
+
+    private void change(String name, String from, String to) throws IOException {
+        Path file = folder.resolve(name);
+        String text = Files.readString(file);
+        assertThat(text).contains(from);
+        Files.writeString(file, text.replaceFirst(Pattern.quote(from),
+                Matcher.quoteReplacement(to)));
+    }
+}
