@@ -41,8 +41,8 @@ class LauncherIT {
         Ran ran = run(folder, Map.of("PATH", "/usr/bin:/bin"), link.toString(), "demo", "look");
 
         assertThat(ran.status()).as(ran.err()).isZero();
-        assertThat(ran.out()).contains("invoice-2026-0111", "Mercado del Mar");
-        assertThat(folder.resolve("look/papers/invoice-2026-0111.pdf")).isNotEmptyFile();
+        assertThat(ran.out()).contains("INV-2026-00010", "Mercado del Mar");
+        assertThat(folder.resolve("look/papers/issued/INV-2026/INV-2026-00010.pdf")).isNotEmptyFile();
     }
 
     /** The cache makes the fast start; it must go with the image, and must not hide a library that the user replaced. */

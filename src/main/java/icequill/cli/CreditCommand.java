@@ -1,20 +1,73 @@
 package icequill.cli;
 
+import icequill.office.CreditOffice;
+import icequill.office.CreditWish;
 import icequill.office.Office;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
-/** Writes a credit note. */
-@Command(name = "credit", mixinStandardHelpOptions = true, description = "Writes a credit note, for a whole invoice or for lines of it, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill credit credits/wrong-minutes.yaml                    a draft, marked as one",
+/** Gives an invoice back. */
+@Command(name = "credit", mixinStandardHelpOptions = true, description = "Gives an invoice of the book back, in whole or by lines, and where asked issues it anew in the same step. With a FILE, for shops without a book, writes the credit note into papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill credit INV-2026-00012 --reason \"Charged twice.\"                the whole invoice",
+        "  icequill credit INV-2026-00012 --lines 3 --reason \"No evening work.\"    as the invoice counts them",
+        "  icequill credit INV-2026-00012 --reissue --purchase-order PO-7731 --due keep --reason \"Wrong order number.\"",
+        "  icequill credit INV-2026-00012 --reissue --bill-to --due restart --reason \"Wrong addressee.\"",
         "  icequill credit credits/wrong-minutes.yaml --number C-2026-001 --date 2026-05-20"})
 final class CreditCommand extends PaperCommand {
 
+    @Option(names = "--lines", paramLabel = "N", split = ",", description = "The lines to give back, with commas between. Default: all that are left.")
+    private List<Integer> lines = new ArrayList<>();
+
+    @Option(names = "--reason", paramLabel = "TEXT", description = "Why, printed for the customer.")
+    private String reason = "";
+
+    @Option(names = "--reissue", description = "Issue the invoice anew, with another purchase order or addressee.")
+    private boolean reissue;
+
+    @Option(names = "--purchase-order", paramLabel = "TEXT", description = "With --reissue: the right purchase order.")
+    private @Nullable String purchaseOrder;
+
+    @Option(names = "--bill-to", paramLabel = "CUSTOMER", arity = "0..1", fallbackValue = "", description = "With --reissue: who is billed instead, a customer of the book; without an id, the site's own as it stands now.")
+    private @Nullable String billTo;
+
+    @Option(names = "--due", paramLabel = "WHEN", description = "With --reissue: keep the day on which the first was due, or restart the days to pay. One of: ${COMPLETION-CANDIDATES}")
+    private CreditWish.@Nullable Due due;
+
     CreditCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        Path asked = from();
+        if (Files.exists(asked) || asked.toString().endsWith(".yaml")) {
+            return super.call();
+        }
+        Office.Wish wish = wish();
+        return BookCommand.show(CreditOffice.of(folder(), clock()).credit(asked.toString(),
+                new CreditWish(lines, reason, wish.date(), again())), printout());
+    }
+
+    private Optional<CreditWish.Reissue> again() {
+        if (!reissue) {
+            return Optional.empty();
+        }
+        if (due == null) {
+            throw new ParameterException(spec().commandLine(),
+                    "--reissue needs --due keep or --due restart: when is the new invoice to be paid?");
+        }
+        return Optional.of(new CreditWish.Reissue(Optional.ofNullable(purchaseOrder), Optional.ofNullable(billTo),
+                due));
     }
 
     @Override

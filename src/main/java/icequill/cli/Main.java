@@ -21,7 +21,9 @@ import picocli.CommandLine.TypeConversionException;
         QuoteCommand.class, AgreementCommand.class, RenewalCommand.class, CompareCommand.class, FitCommand.class,
         RecordCommand.class,
         WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
-        DemoCommand.class,
+        CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
+        FindCommand.class, ShowCommand.class, ReprintCommand.class, AuditCommand.class, BackupCommand.class,
+        RestoreCommand.class, ExportCommand.class, ImportCommand.class, DemoCommand.class,
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", footerHeading = "%nStart here:%n", footer = {
                 "  icequill demo                            see everything at work for an invented shop",
                 "  icequill new my-shop                     make a folder for your own shop",

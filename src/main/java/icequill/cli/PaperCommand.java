@@ -52,6 +52,19 @@ abstract class PaperCommand implements Callable<Integer> {
         return printout.show(write(office(), from(), wish()), paper -> print(paper, printout));
     }
 
+    final Clock clock() {
+        return clock;
+    }
+
+    final CommandSpec spec() {
+        return spec;
+    }
+
+    /** Where a command works that is given no file. */
+    final Path folder() {
+        return options.folder();
+    }
+
     final Printout printout() {
         return Printout.of(spec.commandLine(), options.json());
     }

@@ -1,59 +1,50 @@
 package icequill.cli;
 
 import icequill.party.Language;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** The options that every command on a shop folder shares. */
+/** The options that every command on a shop's files shares. */
 final class ShopOptions {
 
-    @Option(names = "--shop", paramLabel = "DIR", description = "The shop folder. Default: the nearest folder above FILE that holds a shop.yaml, else this folder.")
-    private @Nullable Path shop;
-
-    @Option(names = "--json", description = "Print the result, or the problems, as JSON.")
-    private boolean json;
+    @Mixin
+    private FolderOptions folders = new FolderOptions();
 
     @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
     private @Nullable LanguageTag language;
 
     /** The values of --lang, spelled as people write them. */
     enum LanguageTag {
-        EN, ES
+        EN, ES;
+
+        Language language() {
+            return switch (this) {
+            case EN -> Language.ENGLISH;
+            case ES -> Language.SPANISH;
+            };
+        }
     }
 
     boolean json() {
-        return json;
+        return folders.json();
     }
 
     Optional<Language> language() {
-        return Optional.ofNullable(language).map(tag -> switch (tag) {
-        case EN -> Language.ENGLISH;
-        case ES -> Language.SPANISH;
-        });
+        return Optional.ofNullable(language).map(LanguageTag::language);
     }
 
     Path folder() {
-        return shop == null ? Path.of("") : shop;
+        return folders.folder();
     }
 
     Path folderOf(Path file) {
-        if (shop != null) {
-            return shop;
-        }
-        for (Path folder = file.toAbsolutePath().normalize().getParent(); folder != null; folder = folder.getParent()) {
-            if (Files.exists(folder.resolve("shop.yaml"))) {
-                return folder;
-            }
-        }
-        return Path.of("");
+        return folders.folderOf(file);
     }
 
-    /** The file as given, or within the shop folder when it is not found from here. */
     Path file(Path file) {
-        Path inside = folderOf(file).resolve(file);
-        return !Files.exists(file) && Files.exists(inside) ? inside : file;
+        return folders.file(file);
     }
 }

@@ -10,13 +10,12 @@ import java.util.Optional;
  *
  * @param database a PostgreSQL database, as a JDBC URL; empty for a file in the shop folder
  * @param office its mark in paper numbers; empty where there is only one
- * @param firstNumber with which each series begins
  * @param retentionYears from the end of a paper's year, for which it is kept
  */
-public record BookSettings(Optional<String> database, Optional<String> office, int firstNumber, int retentionYears) {
+public record BookSettings(Optional<String> database, Optional<String> office, int retentionYears) {
 
-    /** A file in the shop folder, numbers from 1, and seven years (common practice; ask your adviser). */
-    public static final BookSettings USUAL = new BookSettings(Optional.empty(), Optional.empty(), 1, 7);
+    /** A file in the shop folder, and seven years (common practice; ask your adviser). */
+    public static final BookSettings USUAL = new BookSettings(Optional.empty(), Optional.empty(), 7);
 
     /** Those of a shop folder, as far as shop.yaml can be read; its faults show when the shop itself is read. */
     public static BookSettings of(Path folder) {
@@ -32,7 +31,6 @@ public record BookSettings(Optional<String> database, Optional<String> office, i
 
     private static BookSettings read(Fields fields) {
         return new BookSettings(fields.text("database"), fields.text("office"),
-                fields.integer("firstNumber").orElse(USUAL.firstNumber),
                 fields.integer("retentionYears").orElse(USUAL.retentionYears));
     }
 }

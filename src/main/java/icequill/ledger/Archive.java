@@ -1,6 +1,7 @@
 package icequill.ledger;
 
 import java.util.List;
+import java.util.Map;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -20,7 +21,7 @@ final class Archive {
             new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("series", "kind, office, year"),
             new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
             new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
-            new Table("paper_word", "word, whereabouts_id, paper_id"));
+            new Table("paper_word", "word, paper_id"));
 
     /**
      * A table of the book.
@@ -37,15 +38,16 @@ final class Archive {
      * What a backup says of itself.
      *
      * @param schema the version of the tables
-     * @param hashes of the tables' entries, in their order
+     * @param hashes of the tables' entries, by their names
      * @param missing numbers of papers whose files are not in it
      */
-    record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads, List<String> hashes,
+    record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads,
+            Map<String, String> hashes,
             List<String> missing) {
 
         Contents {
             heads = List.copyOf(heads);
-            hashes = List.copyOf(hashes);
+            hashes = Map.copyOf(hashes);
             missing = List.copyOf(missing);
         }
     }

@@ -22,6 +22,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.LongConsumer;
 import java.util.zip.ZipEntry;
@@ -74,9 +76,9 @@ final class Backup {
 
     private Archive.Contents written(Handle handle, ZipOutputStream zip, Problems findings, LongConsumer progress)
             throws IOException {
-        List<String> hashes = new ArrayList<>();
+        Map<String, String> hashes = new TreeMap<>();
         for (Archive.Table table : Archive.TABLES) {
-            hashes.add(table(handle, zip, table));
+            hashes.put(table.name(), table(handle, zip, table));
         }
         List<String> missing = new ArrayList<>();
         long papers = 0;

@@ -1,10 +1,10 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
-import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -12,6 +12,8 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,9 +27,15 @@ final class BookLock implements AutoCloseable {
     private static final long NEXT = Long.MAX_VALUE - 1;
     private static final int LONGEST_TEXT = 500;
 
+    /** Closing a file lets go of all locks that a process has on it, so all books of a process share one. */
+    private static final Map<Path, Shared> OPEN = new HashMap<>();
+
     private final Path file;
     private final FileChannel channel;
     private final Patience patience;
+
+    /** A lock file, and how many books of this process have it open. */
+    private record Shared(FileChannel channel, int books) {}
 
     private BookLock(Path file, FileChannel channel, Patience patience) {
         this.file = file;
@@ -35,13 +43,25 @@ final class BookLock implements AutoCloseable {
         this.patience = patience;
     }
 
-    static BookLock at(Path file, Patience patience) throws IOException {
-        return new BookLock(file, FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
-                StandardOpenOption.WRITE), patience);
+    static BookLock at(Path path, Patience patience) throws IOException {
+        Path file = path.toAbsolutePath().normalize();
+        synchronized (OPEN) {
+            Shared before = OPEN.get(file);
+            FileChannel channel = before == null
+                    ? FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
+                            StandardOpenOption.WRITE)
+                    : before.channel();
+            OPEN.put(file, new Shared(channel, before == null ? 1 : before.books() + 1));
+            return new BookLock(file, channel, patience);
+        }
     }
 
     /** Becomes the writer, or says who is. */
     Checked<FileLock> take() throws IOException {
+        if (Thread.currentThread().isInterrupted()) {
+            // A file that is touched by a stopped thread is closed for all.
+            throw new InterruptedIOException("stopped before it wrote");
+        }
         long until = patience.nanoseconds().getAsLong() + patience.longest().toNanos();
         try (FileLock next = waitFor(NEXT, until)) {
             FileLock writer = next == null ? null : waitFor(WRITER, until);
@@ -55,6 +75,18 @@ final class BookLock implements AutoCloseable {
 
     @Override
     public void close() {
+        synchronized (OPEN) {
+            Shared shared = OPEN.get(file);
+            if (shared != null && shared.books() > 1) {
+                OPEN.put(file, new Shared(channel, shared.books() - 1));
+            } else {
+                OPEN.remove(file);
+                closeFile();
+            }
+        }
+    }
+
+    private void closeFile() {
         try {
             channel.close();
         } catch (IOException ended) {
@@ -75,7 +107,7 @@ final class BookLock implements AutoCloseable {
         try {
             return channel.tryLock(place, 1, false);
         } catch (OverlappingFileLockException ownOther) {
-            // This process has opened the book twice.
+            // Another book of this process has it.
             return null;
         }
     }
@@ -90,9 +122,6 @@ final class BookLock implements AutoCloseable {
         ByteBuffer text = ByteBuffer.allocate(LONGEST_TEXT);
         channel.read(text, 0);
         String holder = new String(text.array(), 0, text.position(), StandardCharsets.UTF_8).strip();
-        return new Problem(Code.BOOK_IN_USE, Place.ofFile(file.toString()),
-                (holder.isEmpty() ? "another process" : holder) + " is writing in the book, and has been for "
-                        + patience.longest().toSeconds() + " seconds",
-                "try again when it is done, or end that process");
+        return BookInUse.problem(Place.ofFile(file.toString()), holder.isEmpty() ? "another process" : holder);
     }
 }

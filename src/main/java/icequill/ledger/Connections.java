@@ -99,8 +99,10 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         tried(() -> DriverManager.getConnection(url));
         HikariConfig config = pool(SERVER_CONNECTIONS);
         config.setJdbcUrl(url);
+        // Compiling a query takes longer than any of ours runs.
+        config.setConnectionInitSql("SET jit = off");
         Properties properties = new Properties();
-        properties.setProperty("ApplicationName", "icequill " + Holder.self().text());
+        properties.setProperty("ApplicationName", Holder.self().text());
         config.setDataSourceProperties(properties);
         HikariDataSource both = new HikariDataSource(config);
         return new Connections(Dialect.POSTGRESQL, both, both);

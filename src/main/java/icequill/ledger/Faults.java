@@ -46,6 +46,7 @@ final class Faults {
         Place place = Place.ofFile(book.text());
         for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
             Optional<Problem> problem = switch (cause) {
+            case BookInUse inUse -> Optional.of(inUse.problem(place));
             case SQLiteException sqlite -> ofSqlite(sqlite, place);
             case SQLException sql -> ofServer(sql, place);
             case IOException io -> Optional.of(ofFile(io));
@@ -85,7 +86,6 @@ final class Faults {
     private static Optional<Problem> ofServer(SQLException thrown, Place place) {
         String state = String.valueOf(thrown.getSQLState());
         return switch (state) {
-        case "55P03" -> problem(Code.BOOK_IN_USE, place, "somebody else is writing in the book", "try again later");
         case "53100" -> problem(Code.CANNOT_WRITE, place, "the server's disk is full", SPACE);
         case "25006", "42501" -> problem(Code.CANNOT_WRITE, place,
                 "this user may not write in the book: " + thrown.getMessage(), SPACE);

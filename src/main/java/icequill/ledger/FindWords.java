@@ -13,12 +13,13 @@ import java.util.stream.Stream;
 
 /**
  * Cuts texts into the words that papers are found by: lower case, without accents and punctuation. A text in one piece such as
- * {@code PO-4711} is found whole ({@code po4711}) and by its parts.
+ * {@code PO-47/11} is found whole ({@code po4711}), without what stands before many numbers ({@code 4711}), and by its parts.
  */
 final class FindWords {
 
     /** Stand before so many numbers that they tell nothing. */
     private static final Set<String> NOISE = Set.of("po", "no", "nr", "sn");
+    private static final Pattern BEFORE_NUMBER = Pattern.compile("^(?:" + String.join("|", NOISE) + ")(?=\\p{N})");
     private static final Pattern BLANKS = Pattern.compile("[\\s;]+");
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
@@ -56,7 +57,8 @@ final class FindWords {
 
     private static Stream<String> wholesAndParts(String text) {
         return BLANKS.splitAsStream(text)
-                .flatMap(piece -> Stream.concat(Stream.of(whole(piece)),
+                .flatMap(piece -> Stream.concat(
+                        Stream.of(whole(piece), BEFORE_NUMBER.matcher(whole(piece)).replaceFirst("")),
                         BETWEEN.splitAsStream(plain(piece)).map(FindWords::cut)))
                 .filter(FindWords::tells);
     }

@@ -22,6 +22,8 @@ final class Finder {
     private static final int SHORTEST_BEGINNING = 3;
     /** Counting goes no further: beyond, a word is common. */
     private static final int COMMON = 20_000;
+    /** So few places are sorted at once; among more, the newest are looked for one after another. */
+    private static final int FEW = 2000;
 
     private final Handle handle;
     private final int most;
@@ -85,55 +87,76 @@ final class Finder {
     }
 
     private List<Long> found(Split split) {
-        return split.papers().isEmpty() ? newestAt(split.whereabouts()) : joined(split);
+        if (split.papers().isEmpty()) {
+            return newestAt(split.whereabouts());
+        }
+        // Looking through the papers of few places is quicker than through those of a common word.
+        return split.leastWhereabouts() * papersEach() < split.leastPapers() ? fromPlaces(split) : fromWords(split);
+    }
+
+    /** About how many papers went to one place. */
+    private long papersEach() {
+        return handle.createQuery("SELECT coalesce((SELECT max(id) FROM paper), 0)"
+                + " / coalesce((SELECT max(id) FROM whereabouts), 1) + 1").mapTo(Long.class).one();
     }
 
     /** The newest papers are among those of the places that had one last: no other place can hold one of so many. */
     private List<Long> newestAt(List<Counted> words) {
-        String chosen = IntStream.range(1, words.size())
-                .mapToObj(i -> " AND EXISTS (SELECT 1 FROM whereabouts_word w WHERE w.whereabouts_id = places.id AND "
-                        + fits(words.get(i).word(), i) + ")")
+        String among = words.getFirst().whereabouts() > FEW
+                ? "(w.id IN (" + places(words) + ")) IS TRUE"
+                : "w.id IN (" + places(words) + ")";
+        List<Long> last = bound("SELECT w.id FROM whereabouts w WHERE " + among
+                + " ORDER BY w.last_paper DESC LIMIT :most", List.of(), words).mapTo(Long.class).list();
+        return last.isEmpty()
+                ? last
+                : handle.createQuery(
+                        "SELECT id FROM paper WHERE whereabouts_id IN (<last>) ORDER BY id DESC LIMIT :most")
+                        .bindList("last", last).bind("most", most).mapTo(Long.class).list();
+    }
+
+    /** Goes through the papers of some places, and keeps those that have the words. */
+    private List<Long> fromPlaces(Split split) {
+        return bound("SELECT p.id FROM paper p WHERE p.whereabouts_id IN (" + places(split.whereabouts()) + ")"
+                + having(0, split.papers().size(), "p.id") + " ORDER BY p.id DESC LIMIT :most", split.papers(),
+                split.whereabouts()).mapTo(Long.class).list();
+    }
+
+    /**
+     * Goes through the papers that have the rarest word, from the newest on, and keeps those that have the others and went to the
+     * places. IS TRUE keeps the databases from doing it the other way around.
+     */
+    private List<Long> fromWords(Split split) {
+        String places = split.whereabouts().isEmpty()
+                ? ""
+                : " AND (p.whereabouts_id IN (" + places(split.whereabouts()) + ")) IS TRUE";
+        return bound("SELECT p.paper_id FROM paper_word p WHERE p.word = :own0"
+                + having(1, split.papers().size(), "p.paper_id") + places + " ORDER BY p.paper_id DESC LIMIT :most",
+                split.papers(), split.whereabouts()).mapTo(Long.class).list();
+    }
+
+    private static String having(int first, int end, String paper) {
+        return IntStream.range(first, end)
+                .mapToObj(i -> " AND EXISTS (SELECT 1 FROM paper_word o WHERE o.word = :own" + i
+                        + " AND o.paper_id = " + paper + ")")
                 .collect(Collectors.joining());
-        Query query = handle.createQuery("SELECT places.id FROM whereabouts places WHERE places.id IN"
-                + " (SELECT w.whereabouts_id FROM whereabouts_word w WHERE " + fits(words.getFirst().word(), 0) + ")"
-                + chosen + " ORDER BY places.last_paper DESC LIMIT :most");
-        List<Long> places = bound(query, words).mapTo(Long.class).list();
-        return places.stream().flatMap(place -> handle
-                .createQuery("SELECT id FROM paper WHERE whereabouts_id = :place ORDER BY id DESC LIMIT :most")
-                .bind("place", place).bind("most", most).mapTo(Long.class).list().stream())
-                .sorted(Comparator.reverseOrder()).limit(most).toList();
     }
 
-    private List<Long> joined(Split split) {
-        List<Counted> words = new ArrayList<>(split.whereabouts());
-        StringBuilder sql = new StringBuilder("SELECT p0.paper_id FROM paper_word p0");
-        for (int i = 1; i < split.papers().size(); i++) {
-            String other = "p" + i;
-            sql.append(" JOIN paper_word ").append(other).append(" ON ").append(other).append(".word = :own").append(i)
-                    .append(" AND ").append(other).append(".whereabouts_id = p0.whereabouts_id AND ").append(other)
-                    .append(".paper_id = p0.paper_id");
-        }
-        sql.append(" WHERE p0.word = :own0");
-        boolean placesFirst = split.leastWhereabouts() < split.leastPapers();
-        for (int i = 0; i < words.size(); i++) {
-            String fits = fits(words.get(i).word(), i);
-            sql.append(placesFirst && i == 0
-                    ? " AND p0.whereabouts_id IN (SELECT w.whereabouts_id FROM whereabouts_word w WHERE " + fits + ")"
-                    : " AND EXISTS (SELECT 1 FROM whereabouts_word w WHERE w.whereabouts_id = p0.whereabouts_id AND "
-                            + fits + ")");
-        }
-        Query query = bound(handle.createQuery(sql + " ORDER BY p0.paper_id DESC LIMIT :most"), words);
-        for (int i = 0; i < split.papers().size(); i++) {
-            query.bind("own" + i, split.papers().get(i).word());
-        }
-        return query.mapTo(Long.class).list();
+    /** The places that have all of the words. */
+    private static String places(List<Counted> words) {
+        return IntStream.range(0, words.size())
+                .mapToObj(i -> "SELECT w.whereabouts_id FROM whereabouts_word w WHERE " + fits(words.get(i).word(), i))
+                .collect(Collectors.joining(" INTERSECT "));
     }
 
-    private Query bound(Query query, List<Counted> whereabouts) {
+    private Query bound(String sql, List<Counted> papers, List<Counted> whereabouts) {
+        Query query = handle.createQuery(sql).bind("most", most);
+        for (int i = 0; i < papers.size(); i++) {
+            query.bind("own" + i, papers.get(i).word());
+        }
         for (int i = 0; i < whereabouts.size(); i++) {
             query.bind("word" + i, whereabouts.get(i).word()).bind("end" + i, end(whereabouts.get(i).word()));
         }
-        return query.bind("most", most);
+        return query;
     }
 
     private static String fits(String word, int i) {

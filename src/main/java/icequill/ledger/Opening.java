@@ -26,16 +26,26 @@ final class Opening {
         return Faults.caught(place, () -> {
             Files.createDirectories(place.papers());
             Optional<BookLock> lock = Optional.empty();
+            Optional<Problem> unsuitable = unsuitable(place);
+            if (unsuitable.isPresent()) {
+                return Checked.faulty(unsuitable.get());
+            }
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
-                Path folder = Folder.madeFor(database);
-                Optional<Problem> remote = remote(database, Files.getFileStore(folder).type());
-                if (remote.isPresent()) {
-                    return Checked.faulty(remote.get());
+                // Connecting would make a new file.
+                if (!Files.exists(database) && !Folder.isEmpty(papers)) {
+                    return Checked.faulty(gone(place));
                 }
                 lock = Optional.of(BookLock.at(database.resolveSibling("book.lock"), surroundings.patience()));
             }
             return opened(place, Connections.to(place), lock, surroundings);
         });
+    }
+
+    /** Why no book can be kept at a place; its folder is made. */
+    static Optional<Problem> unsuitable(BookPlace place) throws IOException {
+        return place instanceof BookPlace.InFile(Path database, Path papers)
+                ? remote(database, Files.getFileStore(Folder.madeFor(database)).type())
+                : Optional.empty();
     }
 
     /** A problem when a kind of file system is that of another machine. */
@@ -66,14 +76,18 @@ final class Opening {
                     "the book was written by a newer version of the program", "that version, or a later one"));
         }
         if (version == 0 && !Folder.isEmpty(place.papers())) {
-            return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(place.text()),
-                    "the book's database is empty or gone, but there are issued papers in " + place.papers(),
-                    "restore the last backup into another folder"));
+            return Checked.faulty(gone(place));
         }
         Checked<Boolean> current = version == Schema.NEWEST ? Checked.sound(true) : writer.alone(() -> {
             Schema.migrate(connections, Schema.NEWEST);
             return Checked.sound(true);
         });
         return current.then(done -> writer.recoverIfNeeded());
+    }
+
+    private static Problem gone(BookPlace place) {
+        return new Problem(Code.BOOK_DAMAGED, Place.ofFile(place.text()),
+                "the book's database is empty or gone, but there are issued papers in " + place.papers(),
+                "restore the last backup into another folder");
     }
 }

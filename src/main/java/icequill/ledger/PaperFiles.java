@@ -63,7 +63,7 @@ record PaperFiles(Path folder) {
     byte[] read(Series series, String number, String hash) throws IOException {
         try {
             return Files.readAllBytes(place(series, number));
-        } catch (NoSuchFileException notYet) {
+        } catch (IOException notYet) {
             return readUnfinished(series, number, hash);
         }
     }
@@ -98,7 +98,7 @@ record PaperFiles(Path folder) {
     private byte[] readUnfinished(Series series, String number, String hash) throws IOException {
         try {
             return Files.readAllBytes(unfinished(number, hash));
-        } catch (NoSuchFileException moved) {
+        } catch (IOException moved) {
             // Perhaps just now, between the two looks.
             return Files.readAllBytes(place(series, number));
         }

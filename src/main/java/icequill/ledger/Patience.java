@@ -1,5 +1,7 @@
 package icequill.ledger;
 
+import java.io.InterruptedIOException;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
@@ -26,6 +28,7 @@ public record Patience(Duration longest, LongSupplier nanoseconds, Runnable paus
             TimeUnit.MILLISECONDS.sleep(2);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
+            throw new UncheckedIOException(new InterruptedIOException("stopped while it waited for the book"));
         }
     }
 }

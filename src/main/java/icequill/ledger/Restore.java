@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
@@ -34,6 +35,10 @@ final class Restore {
     }
 
     Checked<AuditReport> from(Path file) throws IOException {
+        Optional<Problem> unsuitable = Opening.unsuitable(target);
+        if (unsuitable.isPresent()) {
+            return Checked.faulty(unsuitable.get());
+        }
         if (!Folder.isEmpty(target.papers())
                 || (target instanceof BookPlace.InFile(Path database, Path papers) && Files.exists(database))) {
             return Checked.faulty(inTheWay());
@@ -76,7 +81,12 @@ final class Restore {
         try {
             PaperFiles files = new PaperFiles(papers);
             Checked<AuditReport> report = loaded(zip, contents, scratch, files);
-            return report instanceof Checked.Sound<AuditReport> ? moved(scratch, report) : report;
+            if (report instanceof Checked.Sound<AuditReport>
+                    && scratch instanceof BookPlace.InFile(Path from, Path ours)
+                    && target instanceof BookPlace.InFile(Path to, Path theirs)) {
+                Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+            }
+            return report;
         } finally {
             Folder.delete(papers);
             if (scratch instanceof BookPlace.InFile(Path database, Path ours)) {
@@ -85,17 +95,20 @@ final class Restore {
         }
     }
 
-    private Checked<AuditReport> loaded(ZipFile zip, Archive.Contents contents, BookPlace scratch, PaperFiles files) {
+    private Checked<AuditReport> loaded(ZipFile zip, Archive.Contents contents, BookPlace scratch, PaperFiles files)
+            throws IOException {
         try (Connections connections = Connections.to(scratch)) {
             Schema.migrate(connections, contents.schema());
             Checked<AuditReport> report;
             try (Handle handle = connections.writer().open()) {
                 handle.begin();
                 connections.dialect().becomeWriter(handle, Patience.USUAL);
-                report = new Papers(handle, files).count() > 0 || !Audit.heads(handle).isEmpty()
+                report = isFilled(handle)
                         ? Checked.faulty(inTheWay())
                         : filled(zip, contents, handle, connections.dialect(), files);
                 if (report instanceof Checked.Sound<AuditReport>) {
+                    // The database comes last: where it is, there is a book.
+                    movePapers(files);
                     handle.commit();
                 } else {
                     handle.rollback();
@@ -108,13 +121,13 @@ final class Restore {
 
     private Checked<AuditReport> filled(ZipFile zip, Archive.Contents contents, Handle handle, Dialect dialect,
             PaperFiles files) {
-        for (int i = 0; i < Archive.TABLES.size(); i++) {
-            Archive.Table table = Archive.TABLES.get(i);
+        // A backup of an earlier schema lacks the tables that came later.
+        Archive.TABLES.stream().filter(table -> contents.hashes().containsKey(table.name())).forEach(table -> {
             String hash = TableLoad.load(handle, table, stream(zip, entry(zip, table.entry())));
-            if (!hash.equals(contents.hashes().get(i))) {
+            if (!hash.equals(contents.hashes().get(table.name()))) {
                 throw new Broken("table " + table.name() + " is not as it was written");
             }
-        }
+        });
         dialect.afterLoading(handle);
         for (SeriesHead head : contents.heads()) {
             PaperRows.eachFile(handle, head.series(), (number, hash) -> {
@@ -134,16 +147,16 @@ final class Restore {
                         report.findings().stream()).toList());
     }
 
-    /** The database comes last: where it is, there is a book. */
-    private Checked<AuditReport> moved(BookPlace scratch, Checked<AuditReport> report) throws IOException {
+    private static boolean isFilled(Handle handle) {
+        return Stream.of("series", "customer")
+                .anyMatch(table -> handle.createQuery("SELECT 1 FROM " + table + " LIMIT 1")
+                        .mapTo(Integer.class).findOne().isPresent());
+    }
+
+    private void movePapers(PaperFiles files) throws IOException {
         Files.deleteIfExists(target.papers());
         Folder.madeFor(target.papers());
-        Files.move(scratch.papers(), target.papers(), StandardCopyOption.ATOMIC_MOVE);
-        if (scratch instanceof BookPlace.InFile(Path from, Path fromPapers)
-                && target instanceof BookPlace.InFile(Path to, Path toPapers)) {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        }
-        return report;
+        Files.move(files.folder(), target.papers(), StandardCopyOption.ATOMIC_MOVE);
     }
 
     private Problem inTheWay() {

@@ -14,7 +14,6 @@ import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.LongConsumer;
 
 /** The office that looks after the book itself: audits, backups, exports. */
@@ -36,7 +35,7 @@ public final class BookKeeping {
      * @param progress is told how many papers were looked at, now and then
      */
     public Checked<AuditSheet> audit(LongConsumer progress) {
-        return open(open -> open.audit(BookKeeping::read, progress)).map(AuditSheet::of);
+        return book.look(open -> open.audit(BookKeeping::read, progress)).map(AuditSheet::of);
     }
 
     /**
@@ -45,7 +44,7 @@ public final class BookKeeping {
      * @param file must not exist yet
      */
     public Checked<AuditSheet> backup(Path file, LongConsumer progress) {
-        return open(open -> open.backup(file, progress))
+        return book.look(open -> open.backup(file, progress))
                 .map(report -> AuditSheet.of(new AuditReport(report.papers(), report.heads(), report.findings())));
     }
 
@@ -66,20 +65,12 @@ public final class BookKeeping {
      * @param replace whether an existing file may be replaced
      */
     public Checked<Exported> export(Path file, boolean replace, LongConsumer progress) {
-        return open(open -> open.read(reading -> new Export(reading, progress).everything(file, replace)));
+        return book.look(open -> open.read(reading -> new Export(reading, progress).everything(file, replace)));
     }
 
     /** Writes the list of papers as CSV. */
     public Checked<Exported> papers(Path file, boolean replace, LongConsumer progress) {
-        return open(open -> open.read(reading -> new Export(reading, progress).papers(file, replace)));
-    }
-
-    private <T> Checked<T> open(Function<Book, Checked<T>> work) {
-        return book.open().then(open -> {
-            try (open) {
-                return work.apply(open);
-            }
-        });
+        return book.look(open -> open.read(reading -> new Export(reading, progress).papers(file, replace)));
     }
 
     /** What a paper's data says of it, for an audit. */

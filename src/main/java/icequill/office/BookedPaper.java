@@ -32,7 +32,8 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
 
     static BookedPaper of(IssuedPaper paper, Reading book) {
         return new BookedPaper(paper.number(), words(paper.series().kind()), paper.date(), paper.due(), paper.gross(),
-                paper.text(), book.papers().file(paper), paper.origin().corrects(), paper.origin().replaces());
+                paper.text().replace("\n", ", "), book.papers().file(paper), paper.origin().corrects(),
+                paper.origin().replaces());
     }
 
     /** A kind in words. */

@@ -25,14 +25,19 @@ public final class CreditOffice {
     private final ShopBook book;
     private final IssueDesk desk;
 
-    private CreditOffice(Path folder, Clock clock) {
-        this.folder = folder;
-        this.book = ShopBook.of(folder, clock);
-        this.desk = IssueDesk.of(folder);
+    private CreditOffice(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.desk = IssueDesk.of(book.folder());
     }
 
     public static CreditOffice of(Path folder, Clock clock) {
-        return new CreditOffice(folder, clock);
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    static CreditOffice of(ShopBook book) {
+        return new CreditOffice(book);
     }
 
     /** An invoice that was issued. */
@@ -70,11 +75,13 @@ public final class CreditOffice {
                     "part of " + invoice.number() + " was given back already",
                     "give back the rest, and bill the visit anew: icequill issue"));
         }
-        return wrong(wish, invoice).or(() -> wish)
+        CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish, before));
+        Problems problems = wrong(wish, invoice);
+        problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
+        return problems.or(() -> wish)
                 .then(sound -> desk.issue(open, PaperKind.CREDIT_NOTE, wish.date(),
                         invoice.origin().correcting(invoice.number()),
-                        number -> new CreditAssembly(billing.bill(), request(invoice, wish, before))
-                                .credit(Optional.of(number), wish.date())))
+                        number -> assembly.credit(Optional.of(number), wish.date())))
                 .map(credit -> BookedPaper.of(credit, open))
                 .then(credit -> instead.map(other -> desk.issue(open, PaperKind.INVOICE, wish.date(),
                         invoice.origin().replacing(invoice.number()), number -> Checked.sound(other.bill(number)))

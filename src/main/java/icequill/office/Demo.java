@@ -11,17 +11,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -30,11 +31,10 @@ public final class Demo {
 
     /** Marks a folder as one that a demo made and may replace. */
     private static final String MARK = ".icequill-demo";
-    private static final int FIRST_NUMBER = 101;
+    /** The moment at which all of it is issued, so that each demo is the same. */
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
     private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
-    private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
     private static final LocalDate ACCOUNT_DAY = LocalDate.of(2026, 8, 31);
-    private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
 
     private Demo() {
     }
@@ -69,7 +69,7 @@ public final class Demo {
     }
 
     /**
-     * Makes the shop and all its papers, invoices numbered, each dated by the day of its visit.
+     * Makes the shop, its book and all its papers, each invoice dated by the day of its visit.
      *
      * @param folder new, empty, or made by an earlier demo, which is then replaced
      * @param progress is told what comes next
@@ -81,25 +81,25 @@ public final class Demo {
         return NewShop.create(folder, true).then(made -> {
             mark(made);
             progress.accept("Made the invented shop in " + made);
-            return invoices(made, progress);
+            return papers(made, progress);
         });
     }
 
-    private static Checked<Made> invoices(Path folder, Consumer<String> progress) {
+    private static Checked<Made> papers(Path folder, Consumer<String> progress) {
+        return ShopBook.of(folder, CLOCK).together(book -> papers(book, progress));
+    }
+
+    private static Checked<Made> papers(ShopBook book, Consumer<String> progress) {
+        Path folder = book.folder();
         Office office = Office.of(folder);
         Problems problems = new Problems();
         List<WrittenPaper> papers = new ArrayList<>();
-        List<Path> visits = BookSites.shop(folder).visits();
-        for (int i = 0; i < visits.size(); i++) {
-            Path visit = visits.get(i);
-            progress.accept("Invoice and record " + (i + 1) + " of " + visits.size() + ": " + visit.getFileName());
-            String number = "2026-0" + (FIRST_NUMBER + i);
-            problems.take(VisitInHand.of(BookSites.shop(folder), visit)).ifPresent(hand -> {
-                Office.Wish wish = new Office.Wish(Optional.of(number), hand.visit().day(), Optional.empty(),
-                        Extras.NONE);
-                problems.take(office.invoice(hand, wish)).ifPresent(papers::add);
-                problems.take(office.record(hand, unnumbered(hand.visit().day()))).ifPresent(papers::add);
-            });
+        List<Checked<WrittenPaper>> issued = new DemoBook(book, progress).papers();
+        issued.forEach(made -> problems.take(made).ifPresent(papers::add));
+        for (Path visit : BookSites.shop(folder).visits()) {
+            progress.accept("Record: " + visit.getFileName());
+            problems.take(VisitInHand.of(BookSites.shop(folder), visit)
+                    .then(hand -> office.record(hand, unnumbered(hand.visit().day())))).ifPresent(papers::add);
         }
         for (Path planned : BookSites.shop(folder).planned()) {
             progress.accept("Work sheet: " + planned.getFileName());
@@ -115,25 +115,11 @@ public final class Demo {
             problems.take(office.accounts().statement(account, wish, Optional.empty())).ifPresent(papers::add);
             problems.take(office.accounts().reminder(account, wish, Reminder.Level.SECOND)).ifPresent(papers::add);
         }
-        others("Credit note", BookSites.shop(folder).credits(), "C-", CREDIT_DAY, office::credit, progress)
-                .forEach(made -> problems.take(made).ifPresent(papers::add));
-        others("Quote", BookSites.shop(folder).quotes(), "Q-", QUOTE_DAY, office::quote, progress)
-                .forEach(made -> problems.take(made).ifPresent(papers::add));
-        new DemoPlans(folder, FIRST_NUMBER + visits.size(), progress).papers()
-                .forEach(made -> problems.take(made).ifPresent(papers::add));
-        if (papers.isEmpty() && problems.isEmpty()) {
+        new DemoPlans(folder, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
+        if (issued.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
         }
         return problems.or(() -> new Made(folder, papers));
-    }
-
-    private static Stream<Checked<WrittenPaper>> others(String what, List<Path> files, String prefix, LocalDate day,
-            BiFunction<Path, Office.Wish, Checked<WrittenPaper>> write, Consumer<String> progress) {
-        return IntStream.range(0, files.size()).mapToObj(i -> {
-            progress.accept(what + " " + (i + 1) + " of " + files.size() + ": " + files.get(i).getFileName());
-            Optional<String> number = Optional.of(prefix + "2026-0" + (FIRST_NUMBER + i));
-            return write.apply(files.get(i), new Office.Wish(number, day, Optional.empty(), Extras.NONE));
-        });
     }
 
     private static Office.Wish unnumbered(LocalDate day) {

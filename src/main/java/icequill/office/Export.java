@@ -73,7 +73,7 @@ record Export(Reading book, LongConsumer progress) {
         Optional<PricedPaper> priced = data(paper) instanceof PricedPaper with ? Optional.of(with) : Optional.empty();
         return List.of(paper.number(), BookedPaper.words(paper.series().kind()), paper.date().toString(),
                 paper.due().map(Object::toString).orElse(""),
-                priced.map(found -> found.billTo().name()).orElse(paper.text()),
+                priced.map(found -> found.billTo().name()).orElseGet(() -> paper.text().replace("\n", ", ")),
                 priced.map(found -> found.served().site()).orElse(""),
                 priced.flatMap(found -> found.served().purchaseOrder()).orElse(""),
                 priced.map(found -> found.totals().gross().getCurrency().getCurrencyCode()).orElse(""),

@@ -36,17 +36,20 @@ record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
     Checked<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
             Function<String, Checked<? extends Paper>> paper) {
         Series series = new Series(kind, settings.office().orElse(""), date.getYear());
-        return RatesVersion.of(folder).then(rates -> book.issue(series, origin,
-                numbered -> paper.apply(numbered.number()).then(ready -> printed(ready, numbered, rates))));
+        Optional<String> customer = origin.customer().flatMap(id -> EntryRows.find(book.entries().customer(id)))
+                .map(entry -> entry.customer().name());
+        return RatesVersion.of(folder).then(rates -> book.issue(series, origin, numbered -> paper
+                .apply(numbered.number()).then(ready -> printed(ready, numbered, rates, customer))));
     }
 
-    private Checked<Printed> printed(Paper paper, Numbered numbered, String rates) {
+    private Checked<Printed> printed(Paper paper, Numbered numbered, String rates,
+            Optional<String> customer) {
         return pdf(paper, numbered.previousSeal()).map(pdf -> switch (paper) {
         case PricedPaper priced -> new Printed(paper.date(), PaperFacts.due(priced),
-                Optional.of(PaperFacts.sums(priced)), PaperFacts.of(priced), PaperJson.compact(paper), rates,
+                Optional.of(PaperFacts.sums(priced)), PaperFacts.of(priced, customer), PaperJson.compact(paper), rates,
                 Pdf.of(pdf));
         case MaintenanceQuote quote -> new Printed(paper.date(), Optional.empty(), Optional.empty(),
-                PaperFacts.of(quote), PaperJson.compact(paper), rates, Pdf.of(pdf));
+                PaperFacts.of(quote, customer), PaperJson.compact(paper), rates, Pdf.of(pdf));
         default -> throw new IllegalArgumentException("no kind of paper with a number: " + paper.getClass());
         });
     }

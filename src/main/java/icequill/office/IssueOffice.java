@@ -31,14 +31,19 @@ public final class IssueOffice {
     private final ShopBook book;
     private final IssueDesk desk;
 
-    private IssueOffice(Path folder, Clock clock) {
-        this.folder = folder;
-        this.book = ShopBook.of(folder, clock);
-        this.desk = IssueDesk.of(folder);
+    private IssueOffice(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.desk = IssueDesk.of(book.folder());
     }
 
     public static IssueOffice of(Path folder, Clock clock) {
-        return new IssueOffice(folder, clock);
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    static IssueOffice of(ShopBook book) {
+        return new IssueOffice(book);
     }
 
     /**

@@ -26,7 +26,8 @@ public final class JsonText {
         return Json.text(Map.of("problems", problems.stream().map(JsonText::problem).toList()));
     }
 
-    private static Map<String, Object> problem(Problem problem) {
+    /** One problem. */
+    public static Map<String, Object> problem(Problem problem) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("code", problem.code().name());
         view.put("file", problem.place().file());

@@ -14,6 +14,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +76,7 @@ public final class Office {
 
     /** The same for a visit that was priced already. */
     Checked<WrittenPaper> invoice(VisitInHand hand, Wish wish) {
-        return numbered(wish).then(sound -> withinLimit(hand))
+        return numbered(folder, wish).then(sound -> withinLimit(hand))
                 .then(found -> assembled(found, wish).then(invoice -> write(found, invoice, wish)));
     }
 
@@ -113,7 +114,7 @@ public final class Office {
         Optional<CreditRequest> request = shop.credit(file);
         return VisitInHand.report(shop, new Problems()).or(request::orElseThrow)
                 .then(wanted -> VisitInHand.of(shop, folder.resolve(wanted.visit()))
-                        .then(hand -> numbered(wish).then(sound -> credit(hand, wanted, wish))));
+                        .then(hand -> numbered(folder, wish).then(sound -> credit(hand, wanted, wish))));
     }
 
     private Checked<WrittenPaper> credit(VisitInHand hand, CreditRequest request, Wish wish) {
@@ -136,7 +137,7 @@ public final class Office {
         if (shop.isMaintenance(file)) {
             return plans().quote(file, wish);
         }
-        return numbered(wish).then(sound -> RepairQuoting.of(folder, shop, file, wish))
+        return numbered(folder, wish).then(sound -> RepairQuoting.of(folder, shop, file, wish))
                 .then(quoting -> quoting.quote(wish).then(quote -> desk
                         .write(quote, name("quote", quoting.hand(), wish), wish.extras(), quote.isDraft())
                         .map(files -> WrittenPaper.of(name("quote", quoting.hand(), wish), files, quote,
@@ -217,8 +218,13 @@ public final class Office {
                         "leave out --number"));
     }
 
-    /** The wish, or that its number cannot be used. */
-    static Checked<Wish> numbered(Wish wish) {
+    /** The wish, or that its number cannot be used: once there is a book, the book numbers. */
+    static Checked<Wish> numbered(Path folder, Wish wish) {
+        if (wish.number().isPresent() && ShopBook.of(folder, Clock.systemUTC()).exists()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "this shop has a book, which gives the numbers",
+                    "icequill visit FILE, then icequill issue VISIT; for quotes, icequill issue --quote FILE; for credit notes, icequill credit NUMBER"));
+        }
         return wish.number().filter(number -> !number.matches(NUMBER))
                 .map(number -> Checked.<Wish>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens")))

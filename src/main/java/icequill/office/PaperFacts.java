@@ -14,6 +14,7 @@ import icequill.document.Totals;
 import icequill.ledger.Facts;
 import icequill.ledger.Sums;
 import icequill.party.Address;
+import icequill.party.BillTo;
 import icequill.party.Machine;
 import icequill.render.Sentences;
 import java.time.LocalDate;
@@ -28,20 +29,31 @@ final class PaperFacts {
     private PaperFacts() {
     }
 
-    static Facts of(PricedPaper paper) {
+    /** Those of a paper with lines; the customer is whose site it is, as the book names him. */
+    static Facts of(PricedPaper paper, Optional<String> customer) {
         Served served = paper.served();
         Totals totals = paper.totals();
-        return new Facts(paper.billTo().name(), store(served.site(), served.storeNumber()), address(served.address()),
+        String store = store(served.site(), served.storeNumber());
+        return new Facts(who(paper.billTo(), customer, store), store,
+                address(served.address()),
                 served.purchaseOrder(), serials(paper), amounts(totals),
                 Stream.of(paper.date(), served.from(), served.until()).distinct().toList());
     }
 
-    static Facts of(MaintenanceQuote quote) {
-        return new Facts(quote.billTo().name(), store(quote.where().site(), quote.where().storeNumber()),
+    /** Those of a quote with choices. */
+    static Facts of(MaintenanceQuote quote, Optional<String> customer) {
+        String store = store(quote.where().site(), quote.where().storeNumber());
+        return new Facts(who(quote.billTo(), customer, store), store,
                 address(quote.where().address()), Optional.empty(), serials(quote.machines().stream()),
                 quote.choices().stream().flatMap(choice -> Stream.of(choice.net(), choice.gross())).distinct()
                         .toList(),
                 List.of(quote.date()));
+    }
+
+    /** Who pays, and whose site it is where neither he nor the site is called so. */
+    private static String who(BillTo billTo, Optional<String> customer, String store) {
+        return customer.filter(name -> !name.equals(billTo.name()) && !store.startsWith(name))
+                .map(name -> billTo.name() + ", " + name).orElse(billTo.name());
     }
 
     static Sums sums(PricedPaper paper) {

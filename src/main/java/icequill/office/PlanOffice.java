@@ -36,7 +36,7 @@ public final class PlanOffice {
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, Office.Wish wish) {
-        return Office.numbered(wish).then(sound -> PlanInHand.of(BookSites.shop(folder), file, wish.date()))
+        return Office.numbered(folder, wish).then(sound -> PlanInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().site(), wish.date())
                         .then(billTo -> hand.quote(wish, billTo))
                         .then(quote -> write(quote, wish.number().map(number -> "quote-" + number)
@@ -66,7 +66,8 @@ public final class PlanOffice {
      * @param payment from 1
      */
     public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
-        return Office.numbered(wish).then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
+        return Office.numbered(folder, wish)
+                .then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
                         .then(invoice -> write(invoice, wish)));

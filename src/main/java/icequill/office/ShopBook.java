@@ -12,19 +12,21 @@ import icequill.problem.Problem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The book of one shop folder, opened anew for each call. Nothing of a database is loaded before it is known that there is a
- * book.
+ * The book of one shop folder, opened anew for each call, so that nobody else is kept from it. Nothing of a database is loaded
+ * before it is known that there is a book.
  *
  * @param clock by which the moment of issuing is noted
+ * @param held open for many calls in a row
  */
-record ShopBook(Path folder, BookSettings settings, Clock clock) {
+record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> held) {
 
     /** As shop.yaml sets it. */
     static ShopBook of(Path folder, Clock clock) {
-        return new ShopBook(folder, BookSettings.of(folder), clock);
+        return new ShopBook(folder, BookSettings.of(folder), clock, Optional.empty());
     }
 
     /** A server is taken to have one. */
@@ -43,24 +45,37 @@ record ShopBook(Path folder, BookSettings settings, Clock clock) {
 
     /** Changes the book, which is made when there is none. */
     <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
-        return inShop().then(place -> Book.open(place, clock)).then(book -> {
-            try (book) {
-                return book.write(work);
-            }
-        });
+        return held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work)));
+    }
+
+    /** Does many things in a row with the book, which is made when there is none, without opening it for each. */
+    <T> Checked<T> together(Function<ShopBook, Checked<T>> work) {
+        return held.isPresent()
+                ? work.apply(this)
+                : made(book -> work.apply(new ShopBook(folder, settings, clock, Optional.of(book))));
+    }
+
+    private <T> Checked<T> made(Function<Book, Checked<T>> work) {
+        return inShop().then(place -> Book.open(place, clock)).then(book -> closing(book, work));
+    }
+
+    private static <T> Checked<T> closing(Book book, Function<Book, Checked<T>> work) {
+        try (book) {
+            return work.apply(book);
+        }
     }
 
     /** Looks at the book; that there is none is a problem. */
     <T> Checked<T> read(Function<Reading, Checked<T>> work) {
-        return open().then(book -> {
-            try (book) {
-                return book.read(work);
-            }
-        });
+        return look(book -> book.read(work));
     }
 
-    /** The book; that there is none is a problem. */
-    Checked<Book> open() {
+    /** Does something with the book itself; that there is none is a problem. */
+    <T> Checked<T> look(Function<Book, Checked<T>> work) {
+        return held.map(work).orElseGet(() -> there().then(book -> closing(book, work)));
+    }
+
+    private Checked<Book> there() {
         return inShop().then(place -> exists()
                 ? Book.open(place, clock)
                 : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",

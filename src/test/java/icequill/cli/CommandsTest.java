@@ -245,7 +245,7 @@ class CommandsTest {
     @Test
     void demo_runTwice_replacesItsOwnFolderOnly(@TempDir Path other) throws IOException {
         Path demo = other.resolve("demo");
-        assertThat(Run.of("demo", demo.toString()).out()).contains("invoice-2026-0111", "163.31");
+        assertThat(Run.of("demo", demo.toString()).out()).contains("INV-2026-00010", "163.31");
         assertThat(Run.of("demo", demo.toString()).status()).isZero();
         Files.createDirectories(other.resolve("mine/visits"));
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whatever is done to a book behind its back, an audit says what, and where. */
 class AuditTest {
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path shop;
 
     @ParameterizedTest

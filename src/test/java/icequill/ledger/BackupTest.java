@@ -8,6 +8,7 @@ import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -20,10 +21,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Backups, and books made out of them. */
 class BackupTest {
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path shop;
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path other;
 
     @ParameterizedTest
@@ -148,7 +149,7 @@ class BackupTest {
             book.backup(file, Books.UNHEARD).orElseThrow();
         }
         byte[] bytes = Files.readAllBytes(file);
-        Files.write(file, java.util.Arrays.copyOf(bytes, bytes.length / 2));
+        Files.write(file, Arrays.copyOf(bytes, bytes.length / 2));
 
         assertThat(Book.restore(file, BookPlace.inShop(other), Books::read, Books.UNHEARD).problems())
                 .extracting(Problem::code).containsExactly(Code.BOOK_DAMAGED);

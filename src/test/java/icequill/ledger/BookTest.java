@@ -18,7 +18,7 @@ class BookTest {
 
     private static final Problem OUT_OF_INK = new Problem(Code.TEMPLATE, Place.NOWHERE, "no ink", "ink");
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path shop;
 
     @ParameterizedTest

@@ -10,22 +10,22 @@ import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** The databases that a book may be in; all that a book does is tested on each. */
-enum Database {
+public enum Database {
     SQLITE {
         @Override
-        BookPlace place(Path shop) {
+        public BookPlace place(Path shop) {
             return BookPlace.inShop(shop);
         }
     },
     POSTGRESQL {
         @Override
-        BookPlace place(Path shop) {
+        public BookPlace place(Path shop) {
             return new BookPlace.OnServer(Server.newDatabase(), BookPlace.papersIn(shop));
         }
     };
 
     /** A place for a new book. */
-    abstract BookPlace place(Path shop);
+    public abstract BookPlace place(Path shop);
 
     /** One real server for all tests, started when first used. */
     private static final class Server {
@@ -49,7 +49,8 @@ enum Database {
 
         private static EmbeddedPostgres start() {
             try {
-                return EmbeddedPostgres.start();
+                // Tests stop processes, never the power.
+                return EmbeddedPostgres.builder().setServerConfig("fsync", "off").start();
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }

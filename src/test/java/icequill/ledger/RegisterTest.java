@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Customers, sites, machines and visits in a book. */
 class RegisterTest {
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path shop;
 
     @ParameterizedTest

@@ -53,8 +53,9 @@ class AccountPapersTest {
         Statement statement = papers(HOTEL, DAY, Language.ENGLISH).statement(Optional.empty());
 
         assertThat(statement.owed()).extracting(owed -> owed.number() + " " + Amounts.plain(owed.open()))
-                .containsExactly("2026-0031 284.20", "2026-0058 325.65", "2026-0108 542.11", "2026-0112 607.88",
-                        "2026-0106 36.91", "2026-0131 326.63");
+                .containsExactly("2026-0031 284.20", "2026-0058 325.65", "INV-2026-00007 542.11",
+                        "INV-2026-00011 607.88",
+                        "INV-2026-00014 36.91", "INV-2026-00031 326.63");
         assertThat(Amounts.plain(statement.ageing().notYetDue())).isEqualTo("326.63");
         assertThat(statement.ageing().pastDue()).extracting(Amounts::plain).containsExactly("36.91", "607.88",
                 "867.76", "284.20");
@@ -143,8 +144,9 @@ class AccountPapersTest {
         assertThat(written.notices()).extracting(Problem::text).hasSize(3).first().asString()
                 .isEqualTo("accounts/fernhill-hotels.yaml:28: invoices[3].payments[0]: -646.86 dated 2026-07-02 is "
                         + "left out (up to 2026-07-01)");
-        assertThat(html).contains("Dated later and so not counted here: Payment for invoice 2026-0114, July 2, 2026, "
-                + "−646.86; Invoice 2026-0131");
+        assertThat(html)
+                .contains("Dated later and so not counted here: Payment for invoice INV-2026-00008, July 2, 2026, "
+                        + "−646.86; Invoice INV-2026-00031");
     }
 
     @Test
@@ -176,7 +178,7 @@ class AccountPapersTest {
             "amount: 500.00 | amount: 1102.83 | OUT_OF_RANGE :9 | the payments: 1102.83, more than 1102.82 (at most what it comes to; put the rest under onAccount)",
             "amount: 500.00 | amount: 500.001 | OUT_OF_RANGE :15 | finer than USD is paid",
             "amount: 500.00 | amount: -1 | OUT_OF_RANGE :15 | from 0 to 1000000",
-            "number: 2026-0109 | number: 2026-0105 | DUPLICATE_NAME :16 | stands at accounts/mercado-del-mar.yaml:9 already",
+            "number: INV-2026-00015 | number: INV-2026-00012 | DUPLICATE_NAME :16 | stands at accounts/mercado-del-mar.yaml:9 already",
             "site: mercado-del-mar | site: mercado-del-mal | UNKNOWN_NAME :5 | did you mean \"mercado-del-mar\"?",
             "site: mercado-del-mar | language: es | MISSING :4 | neither a site nor a billTo",
             "site: mercado-del-mar | sitte: mercado-del-mar | UNKNOWN_KEY :5 | did you mean \"site\"?",

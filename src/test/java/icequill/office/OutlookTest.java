@@ -163,7 +163,8 @@ class OutlookTest {
     @Test
     void sheet_nothingIsKnownOfTheMachine_saysWhatWasTaken() throws IOException {
         assertThat(printed("quotes/plan-mercado.yaml", Language.ENGLISH))
-                .contains("Cuarto frío detrás del mostrador: nobody knows when it was cleaned", "we took 12 months. Our estimate");
+                .contains("Cuarto frío detrás del mostrador: nobody knows when it was cleaned",
+                        "we took 12 months. Our estimate");
     }
 
     @Test

@@ -156,10 +156,10 @@ CREATE TABLE paper_line (
     PRIMARY KEY (paper_id, position)
 );
 
--- Words that belong to one paper: its number, purchase order, serials, amounts, days.
+-- Words that belong to one paper: its number, purchase order, serials, amounts, days. Of a word that many have, the newest come first.
 CREATE TABLE paper_word (
     word           TEXT ${binary} NOT NULL,
-    whereabouts_id BIGINT NOT NULL,
     paper_id       BIGINT NOT NULL,
-    PRIMARY KEY (word, whereabouts_id, paper_id)
+    whereabouts_id BIGINT NOT NULL,
+    PRIMARY KEY (word, paper_id) ${covering}
 ) ${clustered};

@@ -1,0 +1,26 @@
+package icequill.cli;
+
+import icequill.office.BookKeeping;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Writes a backup of the book. */
+@Command(name = "backup", mixinStandardHelpOptions = true, description = "Writes the whole book, papers and all, into one file, while others go on working. Keep it on another disk; sites/, visits/ and pricing/ are not in it.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill backup /media/stick/book-2026-05-14.zip"})
+final class BackupCommand extends BookCommand {
+
+    @Parameters(paramLabel = "FILE", description = "The file to write, which must not exist yet.")
+    private Path file = Path.of("");
+
+    BackupCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return AuditPrint.report(BookKeeping.of(folder(), clock()).backup(file, progress("written")),
+                "Wrote " + file + ". ", printout());
+    }
+}

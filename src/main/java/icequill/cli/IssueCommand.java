@@ -1,0 +1,109 @@
+package icequill.cli;
+
+import icequill.office.BookedPaper;
+import icequill.office.IssueOffice;
+import icequill.office.IssueWish;
+import icequill.office.JsonText;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Issues papers out of the book. */
+@Command(name = "issue", mixinStandardHelpOptions = true, description = "Issues invoices and quotes: takes the next number, prints the PDF, and stores it in the shop's book for good.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill issue late-call                         the invoice of a recorded visit",
+        "  icequill issue --all                             of every visit that is not billed yet",
+        "  icequill issue --quote quotes/float-switch.yaml --date 2026-05-14",
+        "  icequill issue --agreement agreements/crumb-lane-bakery.yaml --payment 2"})
+final class IssueCommand extends BookCommand {
+
+    @ArgGroup(multiplicity = "1")
+    private What what = new What();
+
+    @Option(names = "--payment", paramLabel = "N", description = "With --agreement: which payment, counted from 1.")
+    private int payment = 1;
+
+    @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
+    private ShopOptions.@Nullable LanguageTag language;
+
+    /** What is to be issued. */
+    static final class What {
+
+        @Parameters(paramLabel = "VISIT", arity = "1..*", description = "Recorded visits, each to be billed by an invoice.")
+        private List<String> visits = new ArrayList<>();
+
+        @Option(names = "--all", description = "Bill every recorded visit that is not billed yet.")
+        private boolean all;
+
+        @Option(names = "--quote", paramLabel = "FILE", description = "Quote a planned repair, or maintenance.")
+        private @Nullable Path quote;
+
+        @Option(names = "--agreement", paramLabel = "FILE", description = "Bill a payment of an agreement.")
+        private @Nullable Path agreement;
+    }
+
+    IssueCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        IssueWish wish = new IssueWish(date == null ? LocalDate.now(clock()) : date,
+                Optional.ofNullable(language).map(ShopOptions.LanguageTag::language));
+        if (what.quote != null) {
+            return show(IssueOffice.of(folderOf(what.quote), clock()).quote(file(what.quote), wish).map(List::of),
+                    printout());
+        }
+        if (what.agreement != null) {
+            return show(IssueOffice.of(folderOf(what.agreement), clock()).payment(file(what.agreement), payment, wish)
+                    .map(List::of), printout());
+        }
+        IssueOffice office = IssueOffice.of(folder(), clock());
+        return what.all
+                ? office.unbilled() instanceof Checked.Faulty<List<String>> faulty
+                        ? printout().problems(faulty.problems())
+                        : each(office, office.unbilled().orElseThrow(), wish)
+                : each(office, what.visits, wish);
+    }
+
+    /** Each is a transaction of its own: what cannot be billed does not hold up the rest. */
+    private int each(IssueOffice office, List<String> visits, IssueWish wish) {
+        Problems problems = new Problems();
+        List<BookedPaper> issued = new ArrayList<>();
+        Printout printout = printout();
+        for (String visit : visits) {
+            problems.take(office.issue(visit, wish)).ifPresent(paper -> {
+                issued.add(paper);
+                if (!printout.json()) {
+                    print(paper, printout);
+                }
+            });
+        }
+        if (printout.json()) {
+            Map<String, Object> view = new LinkedHashMap<>(json(issued));
+            view.put("problems", problems.list().stream().map(JsonText::problem).toList());
+            printout.out().println(JsonText.of(view));
+        } else {
+            problems.list().stream().map(Problem::text).forEach(printout.err()::println);
+            if (what.all || visits.size() > 1) {
+                print(issued.size() + " of " + visits.size() + " visits billed.");
+            }
+        }
+        return problems.isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();
+    }
+}

@@ -1,0 +1,115 @@
+package icequill.office;
+
+import icequill.document.MaintenanceQuote;
+import icequill.document.PricedPaper;
+import icequill.files.ShopFolder;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * What the invented shop issues into its book: the invoices of its visits, a credit note, an invoice issued anew, quotes, and
+ * the first payments of its agreements.
+ *
+ * @param progress is told what comes next
+ */
+record DemoBook(ShopBook book, Consumer<String> progress) {
+
+    private static final int PAYMENTS = 2;
+    private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
+    private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
+    private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
+    private static final String WRONG_ORDER = "valve-repair-taproom";
+
+    /** A visit of the folder, and when it was. */
+    private record Dated(Path file, String id, LocalDate day) {}
+
+    List<Checked<WrittenPaper>> papers() {
+        ShopFolder shop = BookSites.shop(book.folder());
+        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        List<Dated> visits = shop.visits().stream().flatMap(file -> shop.visit(file).stream()
+                .map(visit -> new Dated(file, visit.id(), visit.day())))
+                .sorted(Comparator.comparing(Dated::day).thenComparing(Dated::id)).toList();
+        for (int i = 0; i < visits.size(); i++) {
+            progress.accept("Visit and invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());
+            papers.add(invoice(visits.get(i)));
+        }
+        progress.accept("Quotes");
+        shop.quotes().stream().map(this::quote).forEach(papers::add);
+        progress.accept("Credit notes");
+        shop.credits().stream().flatMap(this::credited).forEach(papers::add);
+        reissued().forEach(papers::add);
+        for (Path agreement : shop.agreements()) {
+            progress.accept("Payments: " + agreement.getFileName());
+            papers.addAll(payments(agreement));
+        }
+        return papers;
+    }
+
+    private Checked<WrittenPaper> invoice(Dated visit) {
+        IssueOffice office = IssueOffice.of(book);
+        return office.record(visit.file()).then(recorded -> office.issue(visit.id(), wish(visit.day())))
+                .then(this::written);
+    }
+
+    private Checked<WrittenPaper> quote(Path file) {
+        return IssueOffice.of(book).quote(file, wish(QUOTE_DAY)).then(this::written);
+    }
+
+    /** What the folder's file asks to be given back. */
+    private Stream<Checked<WrittenPaper>> credited(Path file) {
+        return BookSites.shop(book.folder()).credit(file).stream()
+                .map(request -> CreditOffice.of(book).credit(request.invoice().number(),
+                        new CreditWish(request.lines(), request.reason(), CREDIT_DAY, Optional.empty())))
+                .flatMap(this::each);
+    }
+
+    /** An invoice that named the wrong purchase order. */
+    private Stream<Checked<WrittenPaper>> reissued() {
+        Checked<List<BookedPaper>> papers = book
+                .read(open -> Checked.sound(Billed.visit(open, WRONG_ORDER).orElse(WRONG_ORDER)))
+                .then(number -> CreditOffice.of(book).credit(number,
+                        new CreditWish(List.of(), "It named the wrong purchase order.", CREDIT_DAY,
+                                Optional.of(new CreditWish.Reissue(Optional.of("CK-1193"), Optional.empty(),
+                                        CreditWish.Due.RESTART)))));
+        return each(papers);
+    }
+
+    /** Each payment is billed on the day it falls due. */
+    private List<Checked<WrittenPaper>> payments(Path agreement) {
+        Checked<AgreementInHand> hand = AgreementInHand.of(BookSites.shop(book.folder()), agreement, AGREEMENT_DAY);
+        return Stream.iterate(1, number -> number <= PAYMENTS, number -> number + 1)
+                .map(number -> hand.map(found -> found.payments().get(number - 1).due())
+                        .then(due -> IssueOffice.of(book).payment(agreement, number, wish(due)))
+                        .then(this::written))
+                .toList();
+    }
+
+    private Stream<Checked<WrittenPaper>> each(Checked<List<BookedPaper>> papers) {
+        return switch (papers) {
+        case Checked.Sound<List<BookedPaper>>(List<BookedPaper> all) -> all.stream().map(this::written);
+        case Checked.Faulty<List<BookedPaper>> faulty -> Stream.of(new Checked.Faulty<>(faulty.problems()));
+        };
+    }
+
+    private Checked<WrittenPaper> written(BookedPaper paper) {
+        return book.read(open -> open.papers().show(paper.number()).then(issued -> IssueOffice.paper(open, issued)))
+                .map(data -> switch (data) {
+                case PricedPaper priced ->
+                    WrittenPaper.of(paper.number(), List.of(paper.file()), priced, List.of());
+                case MaintenanceQuote quote -> new WrittenPaper(paper.number(), List.of(paper.file()),
+                        quote.billTo().name(), Optional.empty(), List.of());
+                default -> throw new IllegalStateException("not issued by the demo: " + paper.number());
+                });
+    }
+
+    private static IssueWish wish(LocalDate day) {
+        return new IssueWish(day, Optional.empty());
+    }
+}

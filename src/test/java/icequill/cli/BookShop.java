@@ -1,0 +1,78 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.cli.CommandsTest.Run;
+import icequill.ledger.BookPlace;
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import tools.jackson.databind.JsonNode;
+
+/** The invented shop with a book, worked on by commands. */
+record BookShop(Path folder) {
+
+    /** A new one whose book is in a database. */
+    static BookShop in(Path folder, Database database) throws IOException {
+        assertThat(Run.of("new", folder.toString(), "--demo").status()).isZero();
+        if (database.place(folder) instanceof BookPlace.OnServer(String url, Path papers)) {
+            Files.writeString(folder.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
+                    StandardOpenOption.APPEND);
+        }
+        return new BookShop(folder);
+    }
+
+    Run run(String... args) {
+        List<String> line = new ArrayList<>(List.of(args));
+        line.add("--shop");
+        line.add(folder.toString());
+        return Run.of(line.toArray(String[]::new));
+    }
+
+    /** A run that must go well, as JSON. */
+    JsonNode json(String... args) {
+        List<String> line = new ArrayList<>(List.of(args));
+        line.add("--json");
+        Run run = run(line.toArray(String[]::new));
+        assertThat(run.status()).as(String.join(" ", args) + run.out() + run.err()).isZero();
+        return run.json();
+    }
+
+    /** The problems of a run that must have some. */
+    List<String> problems(String... args) {
+        List<String> line = new ArrayList<>(List.of(args));
+        line.add("--json");
+        Run run = run(line.toArray(String[]::new));
+        assertThat(run.status()).as(String.join(" ", args) + run.out() + run.err()).isEqualTo(3);
+        List<String> texts = new ArrayList<>();
+        run.json().path("problems").forEach(problem -> texts.add(problem.path("file").asString() + ":"
+                + problem.path("line").asInt() + ": " + problem.path("path").asString() + ": "
+                + problem.path("message").asString() + " (" + problem.path("allowed").asString() + ")"));
+        return texts;
+    }
+
+    /** What an audit finds, which must be something. */
+    List<String> problemsOfAudit() {
+        Run run = run("audit", "--json");
+        assertThat(run.status()).isEqualTo(3);
+        List<String> texts = new ArrayList<>();
+        run.json().path("findings").forEach(finding -> texts.add(finding.asString()));
+        return texts;
+    }
+
+    /** Records a visit of the folder, and issues its invoice. */
+    JsonNode issue(String visit, String date) {
+        json("visit", folder.resolve("visits/" + visit + ".yaml").toString());
+        return json("issue", visit, "--date", date).path("papers").get(0);
+    }
+
+    Path write(String name, String text) throws IOException {
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        return Files.writeString(file, text);
+    }
+}

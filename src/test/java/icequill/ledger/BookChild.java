@@ -1,0 +1,108 @@
+package icequill.ledger;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** A process of its own that works in a book; it may be stopped at any moment. */
+final class BookChild {
+
+    /** How it ends when it found the book in use. */
+    static final int IN_USE = 8;
+
+    private static final int HALTED = 7;
+
+    private BookChild() {
+    }
+
+    /** Starts one; its output is what it tells, its input what it waits for. */
+    static Process start(BookPlace place, String... work) throws IOException {
+        String where = switch (place) {
+        case BookPlace.InFile(Path database, Path papers) -> database.toString();
+        case BookPlace.OnServer(String url, Path papers) -> url;
+        };
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xmx256m",
+                        "--enable-native-access=ALL-UNNAMED", "-Djava.util.logging.config.file="
+                                + Path.of("src/main/dist/lib/logging.properties").toAbsolutePath(),
+                        "-cp", System.getProperty("java.class.path"), BookChild.class.getName(), where,
+                        place.papers().toString()));
+        command.addAll(List.of(work));
+        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    }
+
+    public static void main(String[] args) throws IOException {
+        BookPlace place = args[0].startsWith("jdbc:")
+                ? new BookPlace.OnServer(args[0], Path.of(args[1]))
+                : new BookPlace.InFile(Path.of(args[0]), Path.of(args[1]));
+        switch (args[2]) {
+        case "halt" -> halt(place, Step.valueOf(args[3]), Integer.parseInt(args[4]));
+        case "issue" -> issue(place, Integer.parseInt(args[3]));
+        case "hold" -> hold(place);
+        case "impatient" -> impatient(place);
+        default -> throw new IllegalArgumentException(args[2]);
+        }
+    }
+
+    /** Issues two papers in one transaction, and halts when a step comes for the n-th time. */
+    private static void halt(BookPlace place, Step step, int times) {
+        Map<Step, Integer> came = new EnumMap<>(Step.class);
+        Consumer<Step> watcher = at -> {
+            if (came.merge(at, 1, Integer::sum) == times && at == step) {
+                Runtime.getRuntime().halt(HALTED);
+            }
+        };
+        try (Book book = Opening.open(place, new Surroundings(Books.CLOCK, Patience.USUAL, watcher)).orElseThrow()) {
+            book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
+                    numbered -> Checked.sound(Books.printed(numbered, 11)))
+                    .then(first -> transaction.issue(Books.INVOICES, Origin.NONE,
+                            numbered -> Checked.sound(Books.printed(numbered, 12)))))
+                    .orElseThrow();
+        }
+    }
+
+    /** Issues papers, and tells the number of each when it is issued. */
+    private static void issue(BookPlace place, int count) {
+        try (Book book = Books.open(place)) {
+            for (int i = 0; i < count; i++) {
+                System.out.println(Books.issue(book, i).orElseThrow().number());
+            }
+        }
+    }
+
+    /** Writes in the book until it is told a line. */
+    private static void hold(BookPlace place) throws IOException {
+        try (Book book = Books.open(place);
+                BufferedReader told = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
+            book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE, numbered -> {
+                System.out.println("holding");
+                try {
+                    told.readLine();
+                } catch (IOException closed) {
+                    throw new IllegalStateException(closed);
+                }
+                return Checked.sound(Books.printed(numbered, 1));
+            })).orElseThrow();
+        }
+    }
+
+    /** Tries to issue without waiting. */
+    private static void impatient(BookPlace place) {
+        try (Book book = Book.open(place, Books.CLOCK, Patience.of(Duration.ZERO)).orElseThrow()) {
+            System.exit(Books.issue(book, 1).problems().stream().anyMatch(found -> found.code() == Code.BOOK_IN_USE)
+                    ? IN_USE
+                    : 0);
+        }
+    }
+}

@@ -1,0 +1,208 @@
+package icequill.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Places that will not do, disks that are full, files that are damaged: each is said clearly, and nothing is lost. */
+class OpeningTest {
+
+    @TempDir(factory = MemoryDisk.class)
+    private Path shop;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"nfs4", "cifs", "fuse.sshfs", "SMB3", "9p"})
+    void networkDrive_isRefused(String kind) {
+        Problem problem = Opening.remote(shop.resolve("book.sqlite"), kind).orElseThrow();
+
+        assertThat(problem.code()).isEqualTo(Code.NOT_ALLOWED);
+        assertThat(problem.message()).contains("network drive (" + kind + ")");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ext4", "xfs", "NTFS", "tmpfs", "apfs", "overlay"})
+    void diskOfThisMachine_isTaken(String kind) {
+        assertThat(Opening.remote(shop.resolve("book.sqlite"), kind)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void bookOfANewerVersion_isRefused(Database database) {
+        BookPlace place = database.place(shop);
+        Books.open(place).close();
+        try (Connections connections = Connections.to(place)) {
+            connections.writer().useTransaction(handle -> handle.execute("UPDATE flyway_schema_history"
+                    + " SET version = '999' WHERE version = '" + Schema.NEWEST + "'"));
+        }
+
+        assertThat(Book.open(place, Books.CLOCK).problems()).extracting(Problem::message)
+                .containsExactly("the book was written by a newer version of the program");
+    }
+
+    @Test
+    void databaseThatIsGoneWhilePapersAreThere_isNotMadeAnew() throws IOException {
+        BookPlace place = threePapers();
+        Files.delete(database());
+
+        assertDamaged(Book.open(place, Books.CLOCK), "the book's database is empty or gone");
+        Files.createFile(database());
+        assertDamaged(Book.open(place, Books.CLOCK), "the book's database is empty or gone");
+    }
+
+    @Test
+    void databaseThatIsCutOff_isSaidToBeDamaged() throws IOException {
+        BookPlace place = threePapers();
+        byte[] whole = Files.readAllBytes(database());
+        Files.write(database(), Arrays.copyOf(whole, whole.length / 2));
+
+        Checked<AuditReport> audited = Book.open(place, Books.CLOCK).then(book -> {
+            try (book) {
+                return book.audit(Books::read, Books.UNHEARD);
+            }
+        });
+
+        assertThat(audited.problems().isEmpty() ? audited.orElseThrow().findings() : audited.problems())
+                .extracting(Problem::code).contains(Code.BOOK_DAMAGED);
+        assertThat(Files.size(database())).isEqualTo(whole.length / 2);
+    }
+
+    @Test
+    void databaseThatIsNone_isSaidToBeDamaged() throws IOException {
+        BookPlace place = threePapers();
+        Files.writeString(database(), "Dear book, today it was hot. ".repeat(500));
+
+        assertDamaged(Book.open(place, Books.CLOCK), "the book's database is damaged");
+    }
+
+    @Test
+    void folderThatIsAFile_isAProblem() throws IOException {
+        Files.writeString(shop.resolve("book"), "no folder");
+
+        assertThat(Book.open(BookPlace.inShop(shop), Books.CLOCK).problems()).extracting(Problem::code)
+                .containsExactly(Code.CANNOT_WRITE);
+    }
+
+    /** The database is told that it may have but a few more pages, and answers as on a full disk. */
+    @Test
+    void fullDisk_losesNothing() {
+        Path papers = shop.resolve("papers");
+        BookPlace full = new BookPlace.InFile(shop.resolve("book.sqlite?max_page_count=70"), papers);
+        List<String> issued = new ArrayList<>();
+        Checked<IssuedPaper> last;
+        try (Book book = Books.open(full)) {
+            do {
+                last = Books.issue(book, issued.size());
+                last.map(IssuedPaper::number).map(issued::add);
+            } while (last.problems().isEmpty() && issued.size() < 1000);
+        }
+
+        assertThat(last.problems()).extracting(Problem::message).containsExactly("the disk is full");
+        assertThat(issued).isNotEmpty();
+        try (Book book = Books.open(new BookPlace.InFile(shop.resolve("book.sqlite"), papers))) {
+            AuditReport report = Books.audit(book);
+            assertThat(report.findings()).isEmpty();
+            assertThat(report.papers()).isEqualTo(issued.size());
+            assertThat(Books.issue(book, 1).orElseThrow().position()).isEqualTo(issued.size() + 1);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void diskThatIsFullBeforeThePaperIsOnIt_losesNothing(Database database) {
+        assertNothingLost(database.place(shop), new FileSystemException("paper.pdf", null, "No space left on device"));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void folderThatMayNotBeWrittenTo_losesNothing(Database database) {
+        assertNothingLost(database.place(shop), new AccessDeniedException("papers"));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void unfinishedFolderThatIsAFile_isAProblem(Database database) throws IOException {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            Path inTheWay = Files.createFile(new PaperFiles(place.papers()).unfinishedFolder());
+
+            assertThat(Books.issue(book, 1).problems()).extracting(Problem::code).containsExactly(Code.CANNOT_WRITE);
+            Files.delete(inTheWay);
+            assertThat(Books.issue(book, 1).orElseThrow().position()).isEqualTo(1);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void fileThatCannotBeMoved_isReadWhereItIsAndMovedLater(Database database) throws IOException {
+        BookPlace place = database.place(shop);
+        PaperFiles files = new PaperFiles(place.papers());
+        Path inTheWay = place.papers().resolve("INV-2026");
+        try (Book book = Books.open(place)) {
+            Files.writeString(inTheWay, "not a folder");
+            IssuedPaper issued = Books.issue(book, 1).orElseThrow();
+
+            assertThat(book.read(reading -> reading.papers().pdf(issued.number())).problems()).isEmpty();
+            Files.delete(inTheWay);
+            assertThat(Books.audit(book).findings()).isEmpty();
+        }
+        try (Book book = Books.open(place)) {
+            assertThat(files.place(Books.INVOICES, "INV-2026-00001")).exists();
+            assertThat(files.unfinished()).isEmpty();
+            assertThat(Books.audit(book).findings()).isEmpty();
+        }
+    }
+
+    private static void assertNothingLost(BookPlace place, IOException failing) {
+        boolean[] fails = {true};
+        Consumer<Step> disk = step -> {
+            if (step == Step.FILE_WRITTEN && fails[0]) {
+                throw new UncheckedIOException(failing);
+            }
+        };
+        try (Book book = Opening.open(place, new Surroundings(Books.CLOCK, Patience.USUAL, disk)).orElseThrow()) {
+            assertThat(Books.issue(book, 1).problems()).extracting(Problem::code).containsExactly(Code.CANNOT_WRITE);
+            fails[0] = false;
+            assertThat(Books.issue(book, 1).orElseThrow().position()).isEqualTo(1);
+            assertThat(Books.audit(book).findings()).isEmpty();
+            assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static void assertDamaged(Checked<Book> book, String message) {
+        assertThat(book.problems()).extracting(Problem::code).containsExactly(Code.BOOK_DAMAGED);
+        assertThat(book.problems().getFirst().message()).startsWith(message);
+    }
+
+    private BookPlace threePapers() {
+        BookPlace place = BookPlace.inShop(shop);
+        try (Book book = Books.open(place)) {
+            for (int i = 0; i < 3; i++) {
+                Books.issue(book, i).orElseThrow();
+            }
+        }
+        return place;
+    }
+
+    private Path database() {
+        return shop.resolve("book").resolve("book.sqlite");
+    }
+}
