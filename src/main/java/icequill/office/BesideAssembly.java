@@ -129,13 +129,14 @@ record BesideAssembly(SiteForecast forecast) {
 
     /** Empty where nobody knows how hard the water is. */
     private Optional<Beside> scale() {
-        BigDecimal ice = machines().stream().map(machine -> forecast.risks().need(machine).pounds().value(0))
+        BigDecimal ice = machines().stream()
+                .map(machine -> forecast.risks().need(machine).pounds().value(0))
                 .reduce(BigDecimal.ZERO, BigDecimal::add).multiply(BigDecimal.valueOf(DAYS));
         return forecast.risks().site().conditions().hardness().map(hardness -> {
-            WaterAndScale water = new WaterAndScale(ice, rates().water(), hardness, Mark.FROM_MEMORY);
+            MarkedFigure minerals = new WaterAndScale(ice, rates().water(), hardness, Mark.DERIVED).mineralPounds();
             return new Beside(Phrase.of("outlook.beside.scale"), Phrase.of("outlook.beside.scale-pounds",
-                    new Fact.Measure(water.mineralPounds().value(0), "lb"), new Fact.Measure(hardness, "")),
-                    mark(List.of(water.mineralPounds().mark())));
+                    Fact.number(minerals.value(0).longValueExact(), "lb"), new Fact.Measure(hardness, "")),
+                    mark(List.of(minerals.mark())));
         });
     }
 
