@@ -1,5 +1,7 @@
 package icequill.cli;
 
+import static picocli.CommandLine.Model.UsageMessageSpec.SECTION_KEY_COMMAND_LIST;
+
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -24,7 +26,7 @@ import picocli.CommandLine.TypeConversionException;
         CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
         FindCommand.class, ShowCommand.class, ReprintCommand.class, AuditCommand.class, BackupCommand.class,
         RestoreCommand.class, ExportCommand.class, ImportCommand.class, DemoCommand.class,
-        CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", footerHeading = "%nStart here:%n", footer = {
+        CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {
                 "  icequill demo                            see everything at work for an invented shop",
                 "  icequill new my-shop                     make a folder for your own shop",
                 "  icequill price visits/ten-minute-brushing.yaml --how",
@@ -53,6 +55,7 @@ public final class Main implements Runnable {
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.registerConverter(LocalDate.class, Main::day);
+        line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
         line.setParameterExceptionHandler(Main::usage);
         line.setExecutionExceptionHandler(Main::fault);
         return line.execute(args);

@@ -263,12 +263,25 @@ class CommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "worksheet", "brushing",
-            "statement", "reminder", "demo"})
+            "statement", "reminder", "demo", "quote", "agreement", "renewal", "compare", "fit", "plan", "customer",
+            "site", "machine", "visit", "issue", "find", "show", "reprint", "audit", "backup", "restore", "export",
+            "import"})
     void help_everyCommand_hasAnExample(String command) {
         Run run = Run.of(Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
 
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("  icequill " + command);
+    }
+
+    /** Only the help about help stands under no heading. */
+    @Test
+    void help_commands_standUnderTheirHeadings() {
+        String help = Run.of("--help").out();
+
+        assertThat(help).contains("To bill\n  issue ", "To keep the shop's book\n  customer ");
+        assertThat(help.substring(help.indexOf("  restore "), help.indexOf("Start here:")).lines()
+                .filter(line -> line.matches("  [a-z].*")).map(line -> line.strip().split(" ", 2)[0]))
+                .containsExactly("restore", "help");
     }
 
     private static BigDecimal sum(JsonNode list, String key) {
