@@ -96,9 +96,9 @@ class BrushingTest {
             "minutes: 10 | minutes: 0 | OUT_OF_RANGE brushing/crumb-lane-bakery.yaml:5 | from 1 to 480",
             "wage: 22.00 | wage: 22.005 | OUT_OF_RANGE brushing/crumb-lane-bakery.yaml:6 | finer than USD is paid",
             "brush: 8.00 | brusch: 8.00 | UNKNOWN_KEY brushing/crumb-lane-bakery.yaml:7 | did you mean \"brush\"?",
-            "[proof-room] | [prof-room] | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:8 | did you mean \"proof-room\"?",
+            "[proof-room] | [prof-room] | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:10 | did you mean \"proof-room\"?",
             "[proof-room] | [] | NOT_ALLOWED brushing/crumb-lane-bakery.yaml:4 | proof-room [BEHIND_PANEL]",
-            "crumb-lane-bakery | copper-kettle-taproom | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:8 | back-bar",
+            "crumb-lane-bakery | copper-kettle-taproom | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:10 | back-bar",
             "crumb-lane-bakery | crumb-lan-bakery | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:4 | did you mean"})
     void sheet_wrongRequest_aProblemWithItsPlace(String right, String wrong, String where, String message)
             throws Exception {
