@@ -199,7 +199,7 @@ public final class Office {
 
     /** The same in both languages, one on each side of the sheet. */
     public Checked<WrittenPaper> brushingPair(Path file, Wish wish) {
-        return BrushingInHand.of(ShopFolder.read(folder), file, wish.date())
+        return BrushingInHand.of(BookSites.shop(folder), file, wish.date())
                 .then(hand -> hand.pair(wish.date(), wish.language()).then(pair -> write(pair,
                         "brushing-" + hand.site().id(), pair.front().customer(), wish)));
     }

@@ -109,7 +109,7 @@ public final class PlanOffice {
 
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
     public Checked<WrittenPaper> ownersOutlook(Path file, Office.Wish wish, LookAhead asked) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         return Office.unnumbered(wish).then(sound -> PlanInHand.of(shop, file, wish.date()))
                 .then(hand -> forecast(shop, hand, wish, asked)
                         .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(wish)))))
@@ -119,7 +119,7 @@ public final class PlanOffice {
 
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
     public Checked<FitResult> fit(Path file, Office.Wish wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookSites.shop(folder);
         Problems problems = new Problems();
         problems.addAll(shop.problems());
         return problems.or(() -> shop.shop().orElseThrow()).then(found -> FitAssembly.of(found, file))
