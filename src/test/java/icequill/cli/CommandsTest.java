@@ -263,6 +263,7 @@ class CommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "worksheet", "brushing",
+            "compare", "fit",
             "statement", "reminder", "demo"})
     void help_everyCommand_hasAnExample(String command) {
         Run run = Run.of(Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
