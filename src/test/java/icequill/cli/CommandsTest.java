@@ -261,8 +261,11 @@ class CommandsTest {
         assertThat(run.err()).contains("--help");
     }
 
-    @ParameterizedTest @ValueSource(strings={"","new","check","price","invoice","credit","record","worksheet","brushing",<<<<<<<HEAD"statement","reminder","demo","quote","agreement","renewal","compare","fit","plan","customer","site","machine","visit","issue","find","show","reprint","audit","backup","restore","export","import"})======="compare","fit","statement","reminder","demo"})>>>>>>>bbb3a5fac0d56ef4c6b719e6df2dd193af82b56f
-
+    @ParameterizedTest
+    @ValueSource(strings = {"", "new", "check", "price", "invoice", "credit", "record", "worksheet", "brushing",
+            "statement", "reminder", "demo", "quote", "agreement", "renewal", "compare", "fit", "plan", "customer",
+            "site", "machine", "visit", "issue", "find", "show", "reprint", "audit", "backup", "restore", "export",
+            "import"})
     void help_everyCommand_hasAnExample(String command) {
         Run run = Run.of(Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
 
