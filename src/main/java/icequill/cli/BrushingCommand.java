@@ -1,5 +1,7 @@
 package icequill.cli;
 
+import icequill.office.Brushed;
+import icequill.office.JsonText;
 import icequill.office.Office;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
@@ -12,7 +14,8 @@ import picocli.CommandLine.Option;
 @Command(name = "brushing", mixinStandardHelpOptions = true, description = "Writes the sheet by which a customer brushes his own condensers, and what that costs beside a visit, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
         "  icequill brushing brushing/crumb-lane-bakery.yaml",
         "  icequill brushing brushing/crumb-lane-bakery.yaml --lang es --html",
-        "  icequill brushing brushing/crumb-lane-bakery.yaml --both"})
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --both",
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --json"})
 final class BrushingCommand extends PaperCommand {
 
     @Option(names = "--both", description = "Print both languages, one on each side of the sheet.")
@@ -23,7 +26,21 @@ final class BrushingCommand extends PaperCommand {
     }
 
     @Override
+    public Integer call() {
+        return printout().json() ? json() : super.call();
+    }
+
+    private int json() {
+        return printout().show(brushed(office(), from(), wish()),
+                brushed -> printout().out().println(JsonText.of(brushed.json())));
+    }
+
+    @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+        return brushed(office, from, wish).map(Brushed::paper);
+    }
+
+    private Checked<Brushed> brushed(Office office, Path from, Office.Wish wish) {
         return both ? office.brushingPair(from, wish) : office.brushing(from, wish);
     }
 }

@@ -9,6 +9,7 @@ import icequill.rates.ExpectedCall;
 import icequill.rates.ExpectedCalls;
 import icequill.rates.ForecastRates;
 import icequill.rates.Guess;
+import icequill.rates.LaterYears;
 import icequill.rates.Origin;
 import icequill.rates.SiteFactors;
 import icequill.work.ChargeClass;
@@ -45,9 +46,15 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
                 restored(restores, "cleaning"), restored(restores, "brushing"),
                 fields.constant("afterCall", ForecastRates.AfterCall.class).orElse(ForecastRates.AfterCall.RESETS),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
-                fields.integer("years").filter(years -> years > 0).orElse(YEARS),
+                fields.integer("years").filter(years -> years > 0).orElse(YEARS), later(),
                 fields.number("roundTo").filter(step -> step.signum() > 0).orElse(ROUND_TO), calls.get(), beside.get(),
                 fields.place("kind")));
+    }
+
+    private LaterYears later() {
+        return fields.child("laterYears").map(entry -> new LaterYears(
+                entry.percent("prices", HUNDRED).orElse(Percent.ZERO),
+                entry.percent("money", HUNDRED).orElse(Percent.ZERO))).orElse(LaterYears.LIKE_TODAY);
     }
 
     private static Percent restored(Optional<Fields> restores, String key) {

@@ -19,7 +19,8 @@ final class SiteHistoryReader {
                 .map(fields -> new SiteHistory(
                         fields.children("machines").stream().flatMap(entry -> entry.id("machine")
                                 .map(id -> new SiteHistory.Care(new Visit.Named(id, entry.place("machine")),
-                                        entry.day("lastCleaned"), entry.day("lastBrushed")))
+                                        entry.day("lastCleaned"), entry.day("lastBrushed"),
+                                        entry.number("nameplate")))
                                 .stream()).toList(),
                         fields.integer("visits").filter(visits -> visits >= 0),
                         fields.child("assume").map(entry -> assumed(entry, shop.currency()))

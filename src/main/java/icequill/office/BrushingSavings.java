@@ -60,7 +60,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
         Set<String> ids = yours.stream().map(Machine::id).collect(Collectors.toSet());
         SiteHistory history = new SiteHistory(yours.stream()
                 .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
-                        request.lastBrushed()))
+                        request.lastBrushed(), Optional.empty()))
                 .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING);
         return new SiteRisks(site.only(ids), expected, history, Optional.empty(), day);
     }

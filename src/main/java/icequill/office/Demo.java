@@ -107,7 +107,7 @@ public final class Demo {
         }
         for (Path brushing : BookSites.shop(folder).brushings()) {
             progress.accept("Brushing sheet: " + brushing.getFileName());
-            problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).ifPresent(papers::add);
+            problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).map(Brushed::paper).ifPresent(papers::add);
         }
         for (Path account : BookSites.shop(folder).accounts()) {
             progress.accept("Statement and reminder: " + account.getFileName());

@@ -10,6 +10,7 @@ import icequill.rates.Dirt;
 import icequill.rates.ForecastRates;
 import icequill.rates.Guess;
 import icequill.rates.Origin;
+import icequill.rates.SiteHistory;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,6 +121,8 @@ record ForecastJson(SiteForecast forecast) {
         view.put("restores", Map.of("cleaning", rates.cleaningRestores().value(), "brushing",
                 rates.brushingRestores().value()));
         view.put("afterCall", word(rates.afterCall()));
+        view.put("laterYears",
+                Map.of("prices", rates.later().prices().value(), "money", rates.later().money().value()));
         view.put("machines", forecast.risks().since().stream().map(this::machine).toList());
         view.put("calls", forecast.ways().stream().collect(LinkedHashMap::new,
                 (all, way) -> all.put(way.key(), way.charges().kinds().stream().map(this::kind).toList()),
@@ -145,6 +148,8 @@ record ForecastJson(SiteForecast forecast) {
         if (SiteRisks.isBrushed(since.machine())) {
             view.put("lastBrushed", since.brushed().map(String::valueOf).orElse(null));
             view.put("monthsSinceBrushed", chance(forecast.risks().months(since.brushed())));
+            view.put("nameplate", forecast.risks().history().of(since.machine().id())
+                    .flatMap(SiteHistory.Care::nameplate).orElse(null));
         }
         return view;
     }

@@ -38,8 +38,16 @@ record InputsAssembly(SiteForecast forecast) {
         inputs.add(dirt("outlook.in.water", rates.water()));
         rates.factors().of(forecast.risks().site()).forEach(factor -> inputs.add(factor(factor)));
         inputs.addAll(since());
+        if (!rates.later().isLikeToday()) {
+            inputs.add(new Input(later(rates), origin(Origin.ESTIMATE)));
+        }
         inputs.addAll(beside(rates.beside()));
         return inputs;
+    }
+
+    static Phrase later(ForecastRates rates) {
+        return Phrase.of("outlook.in.later", new Fact.Measure(rates.later().prices().value(), ""),
+                new Fact.Measure(rates.later().money().value(), ""));
     }
 
     private boolean hasCondensers() {

@@ -191,17 +191,19 @@ public final class Office {
     }
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
-    public Checked<WrittenPaper> brushing(Path file, Wish wish) {
+    public Checked<Brushed> brushing(Path file, Wish wish) {
         return BrushingInHand.of(BookSites.shop(folder), file, wish.date())
                 .then(hand -> hand.sheet(wish.date(), wish.language()).then(sheet -> write(sheet,
-                        "brushing-" + hand.site().id(), sheet.customer(), wish)));
+                        "brushing-" + hand.site().id(), sheet.customer(), wish)
+                        .map(paper -> new Brushed(paper, sheet))));
     }
 
     /** The same in both languages, one on each side of the sheet. */
-    public Checked<WrittenPaper> brushingPair(Path file, Wish wish) {
+    public Checked<Brushed> brushingPair(Path file, Wish wish) {
         return BrushingInHand.of(BookSites.shop(folder), file, wish.date())
                 .then(hand -> hand.pair(wish.date(), wish.language()).then(pair -> write(pair,
-                        "brushing-" + hand.site().id(), pair.front().customer(), wish)));
+                        "brushing-" + hand.site().id(), pair.front().customer(), wish)
+                        .map(paper -> new Brushed(paper, pair))));
     }
 
     /** A paper without a number of its own. */

@@ -56,7 +56,17 @@ record OwnersAssembly(SiteForecast forecast) {
                 forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), interval(),
                 head(forecast.recommended()), MinorUnits.amount(sensitivity.base().saved(), forecast.currency()),
                 sensitivity.swings().stream().map(this::swing).toList(),
+                notes());
+    }
+
+    private List<Phrase> notes() {
+        List<Phrase> notes = new ArrayList<>(
                 List.of(Phrase.of("mine.conditional"), Phrase.of("mine.calls-margin"), Phrase.of("mine.years")));
+        if (!forecast.rates().later().isLikeToday()) {
+            notes.add(InputsAssembly.later(forecast.rates()));
+            notes.add(Phrase.of("mine.later"));
+        }
+        return notes;
     }
 
     private static Phrase head(Way way) {

@@ -54,7 +54,11 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     Forecast forecast(Way way, List<MachineRisk> machines, int over) {
-        return known.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over);
+        return known.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over, terms());
+    }
+
+    private PriceTerms terms() {
+        return new PriceTerms(rates.later().prices(), rates.later().money());
     }
 
     /** What a way saves in the first year beside paying per call. */

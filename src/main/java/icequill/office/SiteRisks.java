@@ -4,6 +4,7 @@ import icequill.document.Survey;
 import icequill.forecast.Care;
 import icequill.forecast.DirtClock;
 import icequill.forecast.EnergyLimits;
+import icequill.forecast.EnergyRate;
 import icequill.forecast.EnergyUse;
 import icequill.forecast.Forecast;
 import icequill.forecast.IceNeed;
@@ -61,6 +62,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
             }
             care.cleaned().ifPresent(date -> past(date, care.machine().place(), problems));
             care.brushed().ifPresent(date -> past(date, care.machine().place(), problems));
+            nameplate(care).ifPresent(problems::take);
         }
         if (problems.isEmpty()) {
             problems.addAll(Forecast.problems(machines(), Care.NEVER, Care.NEVER, policy(), LONGEST, rates.place()));
@@ -154,8 +156,13 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
 
     /** The energy that a machine's ice takes; empty where nothing says what it takes when clean. */
     Optional<EnergyUse> energy(Machine machine, EnergyLimits limits) {
-        return limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH))
+        return history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Checked::orElseThrow)
+                .or(() -> limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH)))
                 .map(rate -> new EnergyUse(rate, need(machine), DAYS, rates.beside().electricity().price()));
+    }
+
+    private static Optional<Checked<EnergyRate>> nameplate(SiteHistory.Care care) {
+        return care.nameplate().map(rate -> EnergyRate.ofNameplate(rate, care.machine().place()));
     }
 
     /** The ice that is used of a machine. */

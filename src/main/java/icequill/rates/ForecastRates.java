@@ -14,10 +14,12 @@ import java.util.Optional;
  * @param afterCall whether a call also cleans the side it was for
  * @param unknownMonths since the last cleaning where nobody knows
  * @param years that a sheet looks ahead, from 1
+ * @param later how amounts of later years are counted
  * @param roundTo what money is rounded to on a customer's sheet
  */
 public record ForecastRates(Guess faults, Dirt condenser, Dirt water, SiteFactors factors, Percent cleaningRestores,
-        Percent brushingRestores, AfterCall afterCall, BigDecimal unknownMonths, int years, BigDecimal roundTo,
+        Percent brushingRestores, AfterCall afterCall, BigDecimal unknownMonths, int years, LaterYears later,
+        BigDecimal roundTo,
         Calls calls, BesideCash beside, Place place) {
 
     /** What a call does about the dirt that it was for. */
@@ -45,12 +47,12 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, SiteFactor
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
                 site.water().orElse(water), factors, cleaningRestores, brushingRestores, afterCall, unknownMonths,
-                years, roundTo, calls, other, place);
+                years, later, roundTo, calls, other, place);
     }
 
     /** The same with other guesses. */
     public ForecastRates with(Guess otherFaults, Dirt otherCondenser, Dirt otherWater) {
         return new ForecastRates(otherFaults, otherCondenser, otherWater, factors, cleaningRestores, brushingRestores,
-                afterCall, unknownMonths, years, roundTo, calls, beside, place);
+                afterCall, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 }

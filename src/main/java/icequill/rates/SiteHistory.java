@@ -1,6 +1,7 @@
 package icequill.rates;
 
 import icequill.work.Visit;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,12 +19,14 @@ public record SiteHistory(List<Care> machines, Optional<Integer> visits, Forecas
             ForecastRates.Assumed.NOTHING);
 
     /**
-     * When a machine was last looked after.
+     * When a machine was last looked after, and what its plate says.
      *
      * @param cleaned empty when nobody knows
      * @param brushed of its condenser; empty for the last full cleaning
+     * @param nameplate kWh for 100 lb of ice when clean; empty for what the law allowed
      */
-    public record Care(Visit.Named machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed) {}
+    public record Care(Visit.Named machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed,
+            Optional<BigDecimal> nameplate) {}
 
     public SiteHistory {
         machines = List.copyOf(machines);

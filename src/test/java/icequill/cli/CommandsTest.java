@@ -273,6 +273,17 @@ class CommandsTest {
         assertThat(run.out()).contains("  icequill " + command);
     }
 
+    /** One brushing was bought, at 52.00 for coming and the minimum hour of 98.00. */
+    @Test
+    void brushing_asJson_hasTheFiguresOfTheSheet() {
+        JsonNode sheet = Run.of("brushing", shop.resolve("brushing/crumb-lane-bakery.yaml").toString(), "--json").json()
+                .path("sheet");
+
+        assertThat(sheet.path("savings").path("bought").path("amount").decimalValue()).isEqualByComparingTo("150");
+        assertThat(sheet.path("comparison").path("ours").get(0).path("how").isMissingNode()).isFalse();
+        assertThat(sheet.path("savings").path("electricity").propertyNames()).contains("low", "middle", "high");
+    }
+
     /** Only the help about help stands under no heading. */
     @Test
     void help_commands_standUnderTheirHeadings() {
