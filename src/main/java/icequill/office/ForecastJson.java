@@ -54,14 +54,17 @@ record ForecastJson(SiteForecast forecast) {
         view.put("monthsBetweenBrushings", way.brushed().orElse(null));
         view.put("plannedPrice", number(way.planned()));
         view.putAll(figures(forecast.forecast(way, 1)));
-        view.put("chanceCheaperThanPayPerCall", cheaper(way));
+        view.put("chanceCheaperThanPayPerCall", cheaper(way, forecast.payPerCall()));
+        view.put("chanceCheaperThanBookedSingly", cheaper(way, forecast.bookedSingly()));
         Map<String, Object> horizon = new LinkedHashMap<>();
         horizon.put("years", forecast.years());
         Forecast over = forecast.forecast(way, forecast.years());
         horizon.put("plannedPrice", number(forecast.amount(over.planned())));
         horizon.putAll(figures(over));
-        horizon.put("chanceCheaperThanPayPerCall",
-                forecast.chanceCheaper(way, forecast.years()).map(ForecastJson::chance).orElse(null));
+        horizon.put("chanceCheaperThanPayPerCall", forecast
+                .chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(ForecastJson::chance).orElse(null));
+        horizon.put("chanceCheaperThanBookedSingly", forecast
+                .chanceCheaper(way, forecast.bookedSingly(), forecast.years()).map(ForecastJson::chance).orElse(null));
         view.put("horizon", horizon);
         return view;
     }
@@ -98,13 +101,13 @@ record ForecastJson(SiteForecast forecast) {
         return view;
     }
 
-    private @Nullable Map<String, Object> cheaper(Way way) {
-        if (way.equals(forecast.payPerCall())) {
+    private @Nullable Map<String, Object> cheaper(Way way, Way rival) {
+        if (way.equals(rival)) {
             return null;
         }
         Map<String, Object> view = new LinkedHashMap<>();
         YEARS.forEach(years -> view.put(String.valueOf(years),
-                chance(forecast.chanceCheaper(way, years).orElseThrow())));
+                chance(forecast.chanceCheaper(way, rival, years).orElseThrow())));
         return view;
     }
 

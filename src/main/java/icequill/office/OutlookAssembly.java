@@ -35,8 +35,8 @@ record OutlookAssembly(SiteForecast forecast) {
         Forecast later = forecast.forecast(way, forecast.years());
         return new Outlook.Way(way.kind(), way.name(), way.planned(), tenths(first.calls().mean()),
                 TenSites.of(first.calls()), span(first.total()), span(later.total()),
-                forecast.chanceCheaper(way, 1).map(InTen::of),
-                forecast.chanceCheaper(way, forecast.years()).map(InTen::of));
+                forecast.chanceCheaper(way, forecast.payPerCall(), 1).map(InTen::of),
+                forecast.chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(InTen::of));
     }
 
     private Outlook.Span span(ChargeLaw law) {

@@ -88,13 +88,18 @@ record OwnersAssembly(SiteForecast forecast) {
                 law("mine.p50", Forecast::total, found -> found.quantile(1 / 2.0)),
                 law("mine.p90", Forecast::total, found -> found.quantile(1 - 1 / TEN)),
                 law("mine.total", Forecast::total, ChargeLaw::mean)));
-        YEARS.forEach(years -> lines.add(new Line(Phrase.of("mine.cheaper", Fact.number(years, "year")),
-                forecast.ways().stream().map(way -> forecast.chanceCheaper(way, years).map(OwnersAssembly::percent)
-                        .orElse(Phrase.of("mine.nothing"))).toList())));
+        YEARS.forEach(years -> lines.add(cheaper("mine.cheaper", forecast.payPerCall(), years)));
+        YEARS.forEach(years -> lines.add(cheaper("mine.cheaper-singly", forecast.bookedSingly(), years)));
         lines.add(money("mine.margin-planned", this::marginOfPlan));
         lines.add(money("mine.margin-calls", way -> amount(marginOfCalls(way))));
         lines.add(money("mine.margin", way -> marginOfPlan(way).add(amount(marginOfCalls(way)))));
         return lines;
+    }
+
+    private Line cheaper(String label, Way rival, int years) {
+        return new Line(Phrase.of(label, Fact.number(years, "year")),
+                forecast.ways().stream().map(way -> forecast.chanceCheaper(way, rival, years)
+                        .map(OwnersAssembly::percent).orElse(Phrase.of("mine.nothing"))).toList());
     }
 
     private Forecast first(Way way) {

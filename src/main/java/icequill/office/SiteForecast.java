@@ -78,11 +78,16 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
                 .filter(way -> way.plan().filter(yardstick::equals).isPresent()).findFirst().orElseThrow();
     }
 
-    /** The chance that a way costs less in all than paying per call; empty for paying per call itself. */
-    Optional<Double> chanceCheaper(Way way, int over) {
-        return way.equals(payPerCall())
+    /** The cleanings of a plan, each ordered by itself: the fair rival of an agreement. */
+    Way bookedSingly() {
+        return ways.stream().filter(way -> way.kind() == WayOfCare.BOOKED_SINGLY).findFirst().orElseThrow();
+    }
+
+    /** The chance that a way costs less in all than a rival; empty beside itself. */
+    Optional<Double> chanceCheaper(Way way, Way rival, int over) {
+        return way.equals(rival)
                 ? Optional.empty()
-                : Optional.of(forecast(way, over).chanceCheaperThan(forecast(payPerCall(), over)));
+                : Optional.of(forecast(way, over).chanceCheaperThan(forecast(rival, over)));
     }
 
     /** What a call costs on average when nobody cleans, over a year; zero where there are none. */

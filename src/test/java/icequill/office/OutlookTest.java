@@ -72,6 +72,10 @@ class OutlookTest {
         assertThat(options.path("payPerCall").path("chanceCheaperThanPayPerCall").isNull()).isTrue();
         assertThat(options.path("quarterly").path("chanceCheaperThanPayPerCall").propertyNames())
                 .containsExactly("1", "3", "5");
+        // The same cleanings at less, with the same calls at less: an agreement is cheaper unless its calls fall out worse.
+        assertThat(options.path("quarterly").path("chanceCheaperThanBookedSingly").path("1").asDouble())
+                .isGreaterThan(0.5);
+        assertThat(options.path("bookedSingly").path("chanceCheaperThanBookedSingly").isNull()).isTrue();
         // Four cleanings at list are 1,193.66; three at a quarter of it each: 895.245.
         assertThat(options.path("every4Months").path("plannedPrice").decimalValue()).isEqualByComparingTo("895.25");
         assertThat(options.path("quarterly").path("plannedPrice").decimalValue()).isEqualByComparingTo("1075.00");
