@@ -174,8 +174,8 @@ svg { display: inline-block; }
 .inputs .column { width: 50%; padding-right: 4mm; }
 .inputs ul { margin: 0; padding-left: 4mm; }
 .who { font-style: italic; }
-.exact th, .exact td { padding: 0.35mm 0; border-bottom: 0.3pt solid #dddddd; }
-.exact .label { width: 26%; padding-right: 3mm; }
+.exact th, .exact td { padding: 0.15mm 0; border-bottom: 0.3pt solid #dddddd; }
+.exact .label { width: 36%; padding-right: 3mm; }
 .exact .value { width: auto; padding-left: 2mm; }
 .swings .what { width: 33%; padding-right: 3mm; }
 .swings .bar { width: 47%; }
