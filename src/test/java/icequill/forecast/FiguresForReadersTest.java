@@ -6,12 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -50,36 +48,6 @@ class FiguresForReadersTest {
             "0.734, ABOUT, 7", "0.9499, ABOUT, 9", "0.95, MORE, 9", "1, MORE, 9"})
     void inTen_neverPromisesCertainty(double chance, InTen.Than than, int tenths) {
         assertThat(InTen.of(chance)).isEqualTo(new InTen(than, tenths));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"12499, 100.00", "12500, 150.00", "-12500, -150.00", "2499, 0.00", "79658, 800.00"})
-    void money_forCustomers_isRoundedToFifty(long minor, String amount) {
-        assertThat(Amounts.plain(PlainRange.rounded(minor, USD))).isEqualTo(amount);
-    }
-
-    /** P10 150.00 and P90 796.58 of the year that is never cleaned. */
-    @Test
-    void range_eightYearsInTen_isRounded() {
-        PlainRange range = PlainRange.of(year(NEVER).charges(), USD);
-
-        assertThat(range).isEqualTo(new PlainRange(usd("150"), usd("800")));
-        assertThat(range.isPoint()).isFalse();
-    }
-
-    /** By hand: 600.00 over a call of 286.80 is 2.09: three calls. */
-    @Test
-    void breakEven_agreementOverTheMeanCall_isRaisedToWholeCalls() {
-        long call = BreakEven.meanCall(year(NEVER));
-
-        assertThat(call).isEqualTo(28680);
-        assertThat(BreakEven.of(60000, call).calls()).contains(3);
-        assertThat(BreakEven.of(2 * call, call).calls()).contains(2);
-        assertThat(BreakEven.of(0, call).calls()).contains(0);
-        assertThat(BreakEven.of(-5, call).calls()).contains(0);
-        assertThat(BreakEven.of(60000, 0).calls()).isEmpty();
-        assertThat(BreakEven.of(-5, 0).calls()).contains(0);
-        assertThat(BreakEven.of(60000, call).quotient().text()).isEqualTo("60000 / 28680");
     }
 
     @Test
@@ -263,6 +231,5 @@ class FiguresForReadersTest {
                 Map.of(Cause.RANDOM, List.of(new CallKind(0.5, 1)), Cause.CONDENSER, KINDS, Cause.WATER, KINDS)));
         Question question = new Question(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
         assertThatIllegalArgumentException().isThrownBy(() -> Assumption.WATER_DIRT.between(2, 1, question));
-        assertThat(new BigDecimal("50")).isEqualByComparingTo(PlainRange.STEP);
     }
 }
