@@ -22,6 +22,7 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
     private static final int HEIGHT = 48;
     /** No letter fits into a narrower box. */
     private static final int LETTER = 34;
+    private static final int PLATE_MARGIN = 8;
     private static final int MOST_TICKS = 8;
     private static final List<Integer> TICKS = List.of(5, 10, 15, 30, 60, 120, 240);
 
@@ -107,12 +108,14 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         String hatch = turn.people().isEmpty()
                 ? ""
                 : Hatching.path(turn.people().getFirst(), x, TOP, width, HEIGHT);
+        int middle = x + width / 2;
+        int plate = LETTER * Math.max(1, turn.people().size()) - PLATE_MARGIN;
+        String letters = width < LETTER * turn.people().size()
+                ? ""
+                : turn.people().stream().map(ScheduleView::letter).collect(Collectors.joining("+"));
         return Map.of("x", String.valueOf(x), "width", String.valueOf(width), "hatch", hatch, "middle",
-                String.valueOf(x + width / 2), "letter", width < LETTER * turn.people().size()
-                        ? ""
-                        : turn.people().stream().map(ScheduleView::letter).collect(Collectors.joining("+")),
-                "plate", String.valueOf(LETTER * Math.max(1, turn.people().size()) - 8), "plateX",
-                String.valueOf(x + width / 2 - (LETTER * Math.max(1, turn.people().size()) - 8) / 2));
+                String.valueOf(middle), "letter", letters, "plate", String.valueOf(plate), "plateX",
+                String.valueOf(middle - plate / 2));
     }
 
     private Map<String, String> line(Turn turn) {
