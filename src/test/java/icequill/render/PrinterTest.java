@@ -62,44 +62,60 @@ class PrinterTest {
     @TempDir
     Path shop;
 
-    /** Every language, size and currency, each currency in a country of its own; and two more countries. */
+    /** Each kind of paper as most shops print it, and once in Spanish; between them every size, currency and country. */
     static Stream<Arguments> papers() {
-        Map<String, String> countries = Map.of("USD", "US", "EUR", "DE", "JPY", "JP", "KWD", "KW");
-        Stream<Arguments> all = Stream.of(Language.values()).flatMap(language -> Stream.of(PaperSize.values())
-                .flatMap(size -> countries.entrySet().stream().sorted(Map.Entry.comparingByKey())
-                        .map(entry -> Arguments.of(language, size, entry.getKey(), entry.getValue()))));
-        return Stream.concat(all, Stream.of(Arguments.of(Language.ENGLISH, PaperSize.A4, "USD", "GB"),
-                Arguments.of(Language.SPANISH, PaperSize.A4, "EUR", "ES"),
-                Arguments.of(Language.SPANISH, PaperSize.LETTER, "USD", "MX")));
+        InvoiceFixture plain = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US");
+        List<Arguments> all = new ArrayList<>();
+        for (int index = 0; index < plain.papers().size(); index++) {
+            all.add(Arguments.of(index, Language.ENGLISH, PaperSize.LETTER, "USD", "US"));
+            Place place = ABROAD.get(index % ABROAD.size());
+            all.add(Arguments.of(index, Language.SPANISH, place.size(), place.currency(), place.country()));
+        }
+        // Bills in English too where the law asks for other words, or the money has no cents or three decimals.
+        for (int index = 0; index < 2; index++) {
+            all.add(Arguments.of(index, Language.ENGLISH, PaperSize.A4, "EUR", "DE"));
+            all.add(Arguments.of(index, Language.ENGLISH, PaperSize.A4, "JPY", "JP"));
+            all.add(Arguments.of(index, Language.ENGLISH, PaperSize.A4, "KWD", "KW"));
+        }
+        return all.stream();
     }
 
-    @ParameterizedTest(name = "{0} {1} {2} in {3}")
+    private record Place(PaperSize size, String currency, String country) {
+    }
+
+    private static final List<Place> ABROAD = List.of(new Place(PaperSize.A4, "EUR", "ES"),
+            new Place(PaperSize.LETTER, "USD", "MX"), new Place(PaperSize.A4, "EUR", "DE"),
+            new Place(PaperSize.A4, "JPY", "JP"), new Place(PaperSize.A4, "KWD", "KW"),
+            new Place(PaperSize.LETTER, "USD", "US"), new Place(PaperSize.A4, "USD", "GB"));
+
+    @ParameterizedTest(name = "paper {0} {1} {2} in {3}")
     @MethodSource("papers")
-    void paper_languageSizeCurrencyCountry_matchesGolden(Language language, PaperSize size, String currency,
+    void paper_languageSizeCurrencyCountry_matchesGolden(int index, Language language, PaperSize size, String currency,
             String country) throws IOException {
-        InvoiceFixture fixture = InvoiceFixture.of(language, size, currency, country);
-        for (Paper paper : fixture.papers()) {
-            String kind = switch (paper) {
-            case Invoice invoice -> "invoice";
-            case CreditNote credit -> "credit";
-            case RepairQuote quote -> "repair-quote";
-            case VisitRecord visit -> "record";
-            case WorkSheet sheet -> "worksheet";
-            case BrushingSheet sheet -> "brushing";
-            case MaintenanceQuote quote -> "maintenance-quote";
-            case ServiceAgreement agreement -> "agreement";
-            case InstallmentInvoice invoice -> "installment";
-            case RenewalNotice notice -> "renewal";
-            case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";
-            case BrushingSheetPair pair -> "brushing-pair";
-            case FitSheet sheet -> "fit";
-            case OwnersOutlook page -> "owners";
-            case Statement statement -> "statement";
-            case Reminder reminder -> "reminder";
-            };
-            assertGolden(paper, kind + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
-                    + currency + "-" + country);
-        }
+        Paper paper = InvoiceFixture.of(language, size, currency, country).papers().get(index);
+        assertGolden(paper, kind(paper) + "-" + language.tag() + "-" + size.name().toLowerCase(Locale.ROOT) + "-"
+                + currency + "-" + country);
+    }
+
+    private static String kind(Paper paper) {
+        return switch (paper) {
+        case Invoice invoice -> "invoice";
+        case CreditNote credit -> "credit";
+        case RepairQuote quote -> "repair-quote";
+        case VisitRecord visit -> "record";
+        case WorkSheet sheet -> "worksheet";
+        case BrushingSheet sheet -> "brushing";
+        case MaintenanceQuote quote -> "maintenance-quote";
+        case ServiceAgreement agreement -> "agreement";
+        case InstallmentInvoice invoice -> "installment";
+        case RenewalNotice notice -> "renewal";
+        case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";
+        case BrushingSheetPair pair -> "brushing-pair";
+        case FitSheet sheet -> "fit";
+        case OwnersOutlook page -> "owners";
+        case Statement statement -> "statement";
+        case Reminder reminder -> "reminder";
+        };
     }
 
     private void assertGolden(Paper paper, String name) throws IOException {
