@@ -1,7 +1,5 @@
 package icequill.account;
 
-import icequill.problem.Problem;
-import java.time.LocalDate;
 import java.util.List;
 import javax.money.CurrencyUnit;
 
@@ -18,15 +16,5 @@ public record Account(CurrencyUnit currency, List<Invoiced> invoices, List<Credi
         invoices = List.copyOf(invoices);
         credits = List.copyOf(credits);
         onAccount = List.copyOf(onAccount);
-    }
-
-    /** What cannot be true of it, such as a payment above its invoice; empty when it can be worked with. */
-    public List<Problem> problems() {
-        return new AccountRules(this).problems();
-    }
-
-    /** How it stands at the end of a day; what is dated later does not count. The account must be without problems. */
-    public Standing asOf(LocalDate day) {
-        return Standing.of(this, day);
     }
 }

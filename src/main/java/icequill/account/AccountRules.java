@@ -12,13 +12,15 @@ import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /** What must hold of an account that can be worked with. */
-record AccountRules(Account account) {
+public record AccountRules(Account account) {
 
-    List<Problem> problems() {
+    /** What cannot be true of it, such as a payment above its invoice; empty when it can be worked with. */
+    public static List<Problem> problems(Account account) {
         Problems problems = new Problems();
-        numbers(problems);
+        AccountRules rules = new AccountRules(account);
+        rules.numbers(problems);
         account.invoices().forEach(invoice -> check(invoice, problems));
-        account.credits().forEach(credit -> check(credit, problems));
+        account.credits().forEach(credit -> rules.check(credit, problems));
         return problems.list();
     }
 

@@ -27,7 +27,8 @@ public record Standing(LocalDate day, CurrencyUnit currency, List<Owed> owed, Li
         later = List.copyOf(later);
     }
 
-    static Standing of(Account account, LocalDate day) {
+    /** What is dated after the day does not count. The account must keep the {@link AccountRules}. */
+    public static Standing of(Account account, LocalDate day) {
         Settlement settlement = Settlement.of(account, day);
         List<Movement> all = movements(account);
         return new Standing(day, account.currency(), settlement.owed(), settlement.credits(),

@@ -2,6 +2,7 @@ package icequill.files;
 
 import icequill.account.Account;
 import icequill.account.AccountOf;
+import icequill.account.AccountRules;
 import icequill.account.AccountOf.Holder;
 import icequill.account.Credited;
 import icequill.account.Invoiced;
@@ -35,7 +36,7 @@ final class AccountReader {
         Optional<Holder> holder = holder();
         Account account = new Account(currency, all(fields, "invoices", this::invoiced),
                 all(fields, "creditNotes", this::credited), payments(fields, "onAccount"));
-        fields.problems().addAll(account.problems());
+        fields.problems().addAll(AccountRules.problems(account));
         Optional<AccountOf> whole = holder.map(found -> new AccountOf(id, found, account,
                 fields.child("latePayment").flatMap(terms -> RemindersReader.late(terms, currency)),
                 all(fields, "reminders", entry -> entry.day("date"))));

@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.account.AccountOf;
 import icequill.account.AccountOf.Holder;
+import icequill.account.AccountRules;
 import icequill.account.Movement;
 import icequill.account.ReminderTerms;
 import icequill.account.Standing;
@@ -59,9 +60,9 @@ record AccountInHand(Shop shop, BillTo billTo, Optional<Language> language, Opti
     private static Optional<AccountInHand> hand(ShopFolder folder, AccountOf account, BillTo billTo,
             Optional<Language> language, Optional<String> vendorNumber, LocalDate day) {
         ReminderTerms terms = account.late().map(folder.reminders()::with).orElseGet(folder::reminders);
-        return folder.shop().filter(shop -> account.account().problems().isEmpty())
+        return folder.shop().filter(shop -> AccountRules.problems(account.account()).isEmpty())
                 .map(shop -> new AccountInHand(shop, billTo, language, vendorNumber, account,
-                        account.account().asOf(day), terms));
+                        Standing.of(account.account(), day), terms));
     }
 
     /** What was left out because it is dated after the day. */

@@ -94,7 +94,7 @@ class AccountTest {
                 List.of(invoice("A", 40, "1000", payment(35, "300"), payment(-1, "100")), invoice("B", -20, "80")),
                 List.of(credit("C", 30, "200", "A", payment(10, "50"))), List.of(payment(2, "15"), payment(-2, "7")));
 
-        Standing standing = account.asOf(DAY);
+        Standing standing = Standing.of(account, DAY);
 
         assertThat(standing.owed()).extracting(owed -> owed.number() + " " + owed.daysLate() + " "
                 + Amounts.plain(owed.paid()) + " " + Amounts.plain(owed.credited()) + " " + Amounts.plain(owed.open()))
@@ -111,8 +111,8 @@ class AccountTest {
     /** Two credit notes for one invoice that is paid in part: the earlier goes first, what is left of the later stays. */
     @Test
     void standing_creditsAboveWhatIsOpen_restStaysACredit() {
-        Standing standing = new Account(USD, List.of(invoice("A", 40, "100", payment(35, "30"))),
-                List.of(credit("late", 5, "40", "A"), credit("early", 9, "50", "A")), List.of()).asOf(DAY);
+        Standing standing = Standing.of(new Account(USD, List.of(invoice("A", 40, "100", payment(35, "30"))),
+                List.of(credit("late", 5, "40", "A"), credit("early", 9, "50", "A")), List.of()), DAY);
 
         assertThat(standing.owed()).isEmpty();
         assertThat(standing.credits()).extracting(open -> open.number().orElseThrow() + " "
@@ -123,9 +123,9 @@ class AccountTest {
     /** 120 to the customer's credit: 100 off what is longest due, 20 off the next; interest on the rest alone. */
     @Test
     void claims_credit_setOffFromTheLongestDue() {
-        Standing standing = new Account(USD,
+        Standing standing = Standing.of(new Account(USD,
                 List.of(invoice("new", 10, "500"), invoice("old", 50, "100"), invoice("next", -1, "70")), List.of(),
-                List.of(payment(3, "120"))).asOf(DAY);
+                List.of(payment(3, "120"))), DAY);
 
         Claims claims = Claims.of(standing, Optional.of(terms(0, step("0", "40", USD))));
 
@@ -140,7 +140,7 @@ class AccountTest {
     void claims_disputed_listedApartAndNotAskedFor() {
         Invoiced part = disputed(invoice("part", 10, "500"), Optional.of(usd("200")));
         Invoiced whole = disputed(invoice("whole", 20, "90"), Optional.empty());
-        Standing standing = new Account(USD, List.of(part, whole), List.of(), List.of()).asOf(DAY);
+        Standing standing = Standing.of(new Account(USD, List.of(part, whole), List.of(), List.of()), DAY);
 
         Claims claims = Claims.of(standing, Optional.of(terms(0)));
 
@@ -152,8 +152,8 @@ class AccountTest {
 
     @Test
     void claims_withinGrace_nothingOnTop() {
-        Standing standing = new Account(USD, List.of(invoice("A", 5, "100"), invoice("B", 6, "100")), List.of(),
-                List.of()).asOf(DAY);
+        Standing standing = Standing.of(new Account(USD, List.of(invoice("A", 5, "100"), invoice("B", 6, "100")), List.of(),
+                List.of()), DAY);
 
         assertThat(Claims.of(standing, Optional.of(terms(5, step("0", "40", USD)))).claims())
                 .extracting(claim -> claim.late().isPresent()).containsExactly(true, false);
@@ -169,7 +169,7 @@ class AccountTest {
                                 Optional.empty(), Place.NOWHERE)),
                 List.of(credit("C", 100, "101", "A", payment(101, "102")), credit("E", 1, "1", "AA")), List.of());
 
-        assertThat(account.problems()).extracting(Problem::message).containsExactly(
+        assertThat(AccountRules.problems(account)).extracting(Problem::message).containsExactly(
                 "the number \"A\" stands at  already", "the payments: 101.00, more than 100.00",
                 "what is disputed: 11.00, more than 10.00", "due on 2026-08-30, but dated 2026-08-31",
                 "what was paid back: 102.00, more than 101.00", "paid back on 2026-05-22, but dated 2026-05-23",
@@ -179,8 +179,8 @@ class AccountTest {
 
     @Test
     void problems_paidToTheCent_none() {
-        assertThat(new Account(USD, List.of(invoice("A", 40, "100", payment(30, "100"))),
-                List.of(credit("C", 9, "100", "A", payment(9, "100"))), List.of(payment(1, "5"))).problems())
+        assertThat(AccountRules.problems(new Account(USD, List.of(invoice("A", 40, "100", payment(30, "100"))),
+                List.of(credit("C", 9, "100", "A", payment(9, "100"))), List.of(payment(1, "5")))))
                 .isEmpty();
     }
 
@@ -190,7 +190,7 @@ class AccountTest {
             String[] parts = entry.split(" ", -1);
             invoices.add(invoice("N-" + invoices.size(), Integer.parseInt(parts[0]), parts[1]));
         }
-        return Ageing.of(new Account(USD, invoices, List.of(), List.of()).asOf(DAY).owed(), bounds, USD);
+        return Ageing.of(Standing.of(new Account(USD, invoices, List.of(), List.of()), DAY).owed(), bounds, USD);
     }
 
     private static LateTerms terms(int grace, LateTerms.Fixed... fixed) {

@@ -30,7 +30,7 @@ record AccountFixture(Invoice billed, int lines) {
 
     /** As many invoices past due as the fixture has lines. */
     Statement statement() {
-        Standing standing = account().asOf(DAY);
+        Standing standing = Standing.of(account(), DAY);
         List<Statement.Line> movements = new ArrayList<>();
         MonetaryAmount balance = amount("0");
         for (Movement movement : standing.movements()) {
@@ -44,7 +44,7 @@ record AccountFixture(Invoice billed, int lines) {
     }
 
     Reminder reminder() {
-        Standing standing = account().asOf(DAY);
+        Standing standing = Standing.of(account(), DAY);
         LateTerms terms = new LateTerms(Percent.of("12"), Percent.of("16"), 365, 5, 1,
                 List.of(new LateTerms.Fixed(amount("0"), amount("25"))),
                 new Wording("our <terms> of payment", "nuestras <condiciones> de pago"));
