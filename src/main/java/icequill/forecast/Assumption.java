@@ -30,18 +30,20 @@ public enum Assumption {
         return switch (this) {
         case RANDOM_FAULTS -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear() * factor, machine.condenser(),
-                        machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned()));
+                        machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned(),
+                        machine.season()));
         case CONDENSER_DIRT -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(),
                         machine.condenser().map(clock -> clock.faster(factor)),
-                        machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned()));
+                        machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned(),
+                        machine.season()));
         case WATER_DIRT -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(), machine.condenser(), machine.monthsSinceBrushed(),
-                        machine.water().faster(factor), machine.monthsSinceCleaned()));
+                        machine.water().faster(factor), machine.monthsSinceCleaned(), machine.season()));
         case MONTHS_RUN -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(), machine.condenser(),
                         machine.monthsSinceBrushed() * factor, machine.water(),
-                        machine.monthsSinceCleaned() * factor));
+                        machine.monthsSinceCleaned() * factor, machine.season()));
         case CALL_CHARGES -> choices(question, dearerCalls(question.first(), factor),
                 dearerCalls(question.second(), factor));
         case PLANNED_PRICE -> choices(question,

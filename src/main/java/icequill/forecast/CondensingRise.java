@@ -37,17 +37,22 @@ public record CondensingRise(BigDecimal fahrenheit) {
      * @param months how long
      */
     public static List<CondensingRise> range(double from, double months) {
-        Check.that(from >= 0 && months > 0, "from month " + from + " for " + months);
-        double part = (gathered(from + months) - gathered(from)) / months;
-        return A_YEAR.stream().map(degrees -> new CondensingRise(
-                Rounding.halfUp(BigFraction.from(degrees * part), 1))).toList();
+        return range(Care.NEVER, from, months);
     }
 
     /** The same under a calendar of brushings. */
     public static List<CondensingRise> range(Care care, double from, double months) {
-        return care.months() >= months
-                ? range(care.months() < Double.POSITIVE_INFINITY ? 0 : from, months)
-                : range(0, care.months());
+        Check.that(from >= 0 && months > 0, "from month " + from + " for " + months);
+        Stretches stretches = Stretches.of(care, Season.ALL_YEAR, months);
+        double sum = 0;
+        double age = from;
+        for (double length : stretches.lengths()) {
+            sum += gathered(age + length) - gathered(age);
+            age = stretches.leaves() * (age + length);
+        }
+        double part = sum / months;
+        return A_YEAR.stream().map(degrees -> new CondensingRise(
+                Rounding.halfUp(BigFraction.from(degrees * part), 1))).toList();
     }
 
     /** What has gathered by a month, summed over the months. */

@@ -77,15 +77,26 @@ public record DirtClock(double shape, double scale) {
         return -Math.expm1(-hazard(months));
     }
 
-    /** The month by which a cumulative hazard is reached. */
-    double monthOf(double hazard) {
-        return scale * Math.pow(hazard, 1 / shape);
+    /** What the cumulative hazard grows by from an age on; right to all digits however old the dirt is. */
+    double hazard(double age, double months) {
+        return age == 0 ? hazard(months) : hazard(age) * Math.expm1(shape * Math.log1p(months / age));
+    }
+
+    /** Months from an age on until the cumulative hazard has grown by so much; right to all digits however old the dirt is. */
+    double monthsUntil(double growth, double age) {
+        return age == 0
+                ? scale * Math.pow(growth, 1 / shape)
+                : age * Math.expm1(Math.log1p(growth / hazard(age)) / shape);
+    }
+
+    /** Stops expected in a month at an age. */
+    double rate(double age) {
+        return shape / scale * Math.pow(age / scale, shape - 1);
     }
 
     /** Density of the next stop after some months more, for one that has run without a stop for its age. */
     double density(double age, double months) {
-        double run = age + months;
-        return shape / scale * Math.pow(run / scale, shape - 1) * Math.exp(hazard(age) - hazard(run));
+        return rate(age + months) * Math.exp(-hazard(age, months));
     }
 
     /** Months to a stop on average. */

@@ -12,6 +12,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -53,16 +55,14 @@ public final class Forecast {
     public static Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months,
             PriceTerms terms) {
         Check.that(months > 0 && months <= MOST_MONTHS, "a horizon of " + months + " months");
-        List<Side> condensers = machines.stream().flatMap(machine -> machine.condenser().stream()
-                .map(clock -> new Side(clock, machine.monthsSinceBrushed()))).toList();
-        List<Side> waters = machines.stream()
-                .map(machine -> new Side(machine.water(), machine.monthsSinceCleaned())).toList();
-        double random = machines.stream().mapToDouble(MachineRisk::randomAYear).sum();
-        YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, until -> random * until,
+        List<Side> condensers = machines.stream().flatMap(machine -> Side.condenser(machine).stream()).toList();
+        List<Side> waters = machines.stream().map(Side::water).toList();
+        DoubleUnaryOperator random = until -> machines.stream().mapToDouble(machine -> machine.randomUntil(until)).sum();
+        YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, random,
                 Cause.CONDENSER, until -> sum(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
                 until -> sum(waters, policy, until, choice.water()).mean()));
         Map<Cause, Counts> counts = new EnumMap<>(Cause.class);
-        counts.put(Cause.RANDOM, Counts.poisson(random * months / YearlyCharges.YEAR));
+        counts.put(Cause.RANDOM, Counts.poisson(random.applyAsDouble(months)));
         counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
         counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
         return new Forecast(choice, months, counts, charged);
@@ -87,17 +87,16 @@ public final class Forecast {
             return problems.list();
         }
         for (MachineRisk machine : machines) {
-            machine.condenser().ifPresent(clock -> check("condenser", condenser,
-                    new Side(clock, machine.monthsSinceBrushed()), policy, months, place, problems));
-            check("water side", water, new Side(machine.water(), machine.monthsSinceCleaned()), policy, months, place,
-                    problems);
+            Side.condenser(machine)
+                    .ifPresent(side -> check("condenser", condenser, side, policy, months, place, problems));
+            check("water side", water, Side.water(machine), policy, months, place, problems);
         }
         return problems.list();
     }
 
     private static void check(String what, Care care, Side side, StopPolicy policy, double months, Place place,
             Problems problems) {
-        if (StopCounts.isAbsurd(side.clock(), policy, side.age(), months, care)) {
+        if (StopCounts.isAbsurd(side.clock(), policy, side.age(), Stretches.of(care, side.season(), months))) {
             problems.add(Code.NOT_ALLOWED, place,
                     "a " + what + " with a clock of " + side.clock().scale()
                             + " months would stop hundreds of times in "
@@ -106,15 +105,30 @@ public final class Forecast {
         }
     }
 
-    /** One side of a machine: the clock it runs by, and its age. */
-    private record Side(DirtClock clock, double age) {}
+    /** One side of a machine: the clock it runs by, its age, and when it runs. */
+    private record Side(DirtClock clock, double age, Season season) {
+
+        static Optional<Side> condenser(MachineRisk machine) {
+            return machine.condenser()
+                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.season()));
+        }
+
+        static Side water(MachineRisk machine) {
+            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.season());
+        }
+    }
+
+    /** Of sides that run alike. */
+    private record Alike(DirtClock clock, Season season) {}
 
     /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
     private static Counts sum(List<Side> sides, StopPolicy policy, double months, Care care) {
-        Map<DirtClock, StopCounts> clocks = new HashMap<>();
+        Map<Alike, StopCounts> known = new HashMap<>();
         return sides.stream().distinct()
-                .map(side -> clocks
-                        .computeIfAbsent(side.clock(), clock -> new StopCounts(clock, policy, months, care))
+                .map(side -> known
+                        .computeIfAbsent(new Alike(side.clock(), side.season()),
+                                alike -> new StopCounts(alike.clock(), policy,
+                                        Stretches.of(care, alike.season(), months)))
                         .of(side.age()).times((int) sides.stream().filter(side::equals).count()))
                 .reduce(Counts.NONE, Counts::plus);
     }

@@ -15,15 +15,28 @@ import java.util.Optional;
  * @param condenser empty for a machine that is cooled by water
  * @param monthsSinceBrushed since its condenser was last brushed
  * @param monthsSinceCleaned since its last full cleaning
+ * @param season in which it runs
  */
 public record MachineRisk(double randomAYear, Optional<DirtClock> condenser, double monthsSinceBrushed,
-        DirtClock water, double monthsSinceCleaned) {
+        DirtClock water, double monthsSinceCleaned, Season season) {
 
+    private static final double YEAR = 12;
     private static final double MOST_FAULTS = 50;
     private static final double MOST_MONTHS = 600;
 
     public MachineRisk {
         Check.that(randomAYear >= 0 && Double.isFinite(randomAYear), "random faults: " + randomAYear);
+    }
+
+    /** Of a machine that runs all year. */
+    public MachineRisk(double randomAYear, Optional<DirtClock> condenser, double monthsSinceBrushed, DirtClock water,
+            double monthsSinceCleaned) {
+        this(randomAYear, condenser, monthsSinceBrushed, water, monthsSinceCleaned, Season.ALL_YEAR);
+    }
+
+    /** Random faults expected up to a month of the horizon. */
+    double randomUntil(double month) {
+        return randomAYear * season.run(month) / YEAR;
     }
 
     /** Checks what was entered: faults from 0 to {@value #MOST_FAULTS} a year, months from 0 to {@value #MOST_MONTHS}. */

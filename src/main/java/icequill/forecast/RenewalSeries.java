@@ -116,7 +116,7 @@ final class RenewalSeries {
 
     /** All parts of the integral over the first stop of one that has an age. */
     private void convolve(double age, double months, Part part) {
-        double last = Math.min(months, clock.monthOf(clock.hazard(age) + LAST_HAZARD) - age);
+        double last = Math.min(months, clock.monthsUntil(LAST_HAZARD, age));
         double half = last / 2;
         for (int q = 0; q < rule.getNumberOfPoints(); q++) {
             double point = rule.getPoint(q);
@@ -167,7 +167,7 @@ final class RenewalSeries {
         double[] row = new double[nodes.length];
         convolve(age, months, (density, left) -> spread(density, left, row));
         List<Double> atLeastNow = new ArrayList<>(
-                List.of(1.0, -Math.expm1(clock.hazard(age) - clock.hazard(age + months))));
+                List.of(1.0, -Math.expm1(-clock.hazard(age, months))));
         atLeast.forEach(chances -> atLeastNow.add(value(chances, row)));
         double[] chances = new double[atLeastNow.size()];
         double before = 1;

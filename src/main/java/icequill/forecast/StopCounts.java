@@ -1,74 +1,86 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
-/** The stops of sides with one clock over a horizon, under a care whose last interval is cut at the end. */
+/** The stops of sides with one clock over a horizon, under a calendar of cleanings. */
 final class StopCounts {
-
-    /** Below it a rest of an interval is what rounding left. */
-    private static final double NOTHING = 1e-9;
-
-    private final DirtClock clock;
-    private final StopPolicy policy;
-    private final Interval interval;
-    private final double months;
-    private final Care care;
 
     /** More stops of one side are no forecast but a mistake in the figures. */
     private static final double MOST_RENEWALS = 300;
     private static final double MOST_RESTARTS = 1000;
+    /** Lengths that differ by less are one and the same. */
+    private static final double SAME = 1e-9;
 
-    /** Stops within some months of an age. */
+    private final DirtClock clock;
+    private final StopPolicy policy;
+    private final Stretches stretches;
+    private final Stretch stretch;
+
+    /** Stops within some months of an age, in which nothing is cleaned but by calls. */
     @FunctionalInterface
-    private interface Interval {
-        Counts counts(double start, double months);
+    private interface Stretch {
+        Counts counts(double age, double months);
     }
 
+    /** Of machines that run all year. */
     StopCounts(DirtClock clock, StopPolicy policy, double months, Care care) {
+        this(clock, policy, Stretches.of(care, Season.ALL_YEAR, months));
+    }
+
+    StopCounts(DirtClock clock, StopPolicy policy, Stretches stretches) {
         this.clock = clock;
         this.policy = policy;
-        this.months = months;
-        this.care = care;
-        this.interval = switch (policy) {
-        case RESTARTS -> (start, length) -> Counts.poisson(clock.hazard(start + length) - clock.hazard(start));
-        case RESETS -> new RenewalSeries(clock, Math.min(months, care.months()))::counts;
-        };
+        this.stretches = stretches;
+        double longest = stretches.longest();
+        this.stretch = policy.cleans() < 1 || longest == 0
+                ? (age, months) -> new StopChain(clock, policy.cleans(), new Stretches(List.of(months), 0)).counts(age)
+                : new RenewalSeries(clock, longest)::counts;
     }
 
     /**
-     * Of a side; the intervals do not depend on each other.
+     * Of a side.
      *
      * @param age months since it was last cleaned, at the beginning
      */
     Counts of(double age) {
         Check.that(age >= 0 && Double.isFinite(age), "an age of " + age + " months");
-        Check.that(!isAbsurd(clock, policy, age, months, care), "hundreds of stops of " + clock);
-        double begins = Double.isInfinite(care.months()) ? age : left(care, age);
-        if (care.months() >= months) {
-            return interval.counts(begins, months);
+        Check.that(!isAbsurd(clock, policy, age, stretches), "hundreds of stops of " + clock);
+        if (policy.cleans() == 0) {
+            return Counts.poisson(hazard(clock, stretches, age));
         }
-        int full = (int) Math.floor(months / care.months() + NOTHING);
-        double rest = months - full * care.months();
-        double again = left(care, care.months());
-        Counts all = interval.counts(begins, care.months())
-                .plus(interval.counts(again, care.months()).times(full - 1));
-        return rest > NOTHING ? all.plus(interval.counts(again, rest)) : all;
+        if (stretches.leaves() > 0 && stretches.lengths().size() > 1) {
+            return new StopChain(clock, policy.cleans(), stretches).counts(age);
+        }
+        Map<Long, Integer> fresh = new TreeMap<>();
+        stretches.lengths().stream().skip(1).forEach(length -> fresh.merge(Math.round(length / SAME), 1, Integer::sum));
+        Counts all = stretch.counts(age, stretches.lengths().getFirst());
+        for (Map.Entry<Long, Integer> same : fresh.entrySet()) {
+            all = all.plus(stretch.counts(0, same.getKey() * SAME).times(same.getValue()));
+        }
+        return all;
     }
 
-    /** The age that a cleaning leaves. */
-    private static double left(Care care, double age) {
-        return (1 - care.restores()) * age;
+    /** Stops expected where no call cleans. */
+    private static double hazard(DirtClock clock, Stretches stretches, double age) {
+        double hazard = 0;
+        double begins = age;
+        for (double length : stretches.lengths()) {
+            hazard += clock.hazard(begins, length);
+            begins = stretches.leaves() * (begins + length);
+        }
+        return hazard;
     }
 
     /** Whether so many stops would come of it that a figure must be wrong. */
-    static boolean isAbsurd(DirtClock clock, StopPolicy policy, double age, double months, Care care) {
-        return switch (policy) {
-        case RESETS -> months / clock.mean() > MOST_RENEWALS;
-        case RESTARTS -> {
-            double longest = Math.min(months, care.months());
-            double from = Double.isInfinite(care.months()) ? age : left(care, Math.max(age, care.months()));
-            yield (clock.hazard(from + longest) - clock.hazard(from)) * Math.ceil(months / longest) > MOST_RESTARTS;
-        }
-        };
+    static boolean isAbsurd(DirtClock clock, StopPolicy policy, double age, Stretches stretches) {
+        double cleans = policy.cleans();
+        // Where some calls clean, 1 / cleans stops come on average until one does, and that takes longer than to the first stop.
+        double renewals = stretches.months() / (clock.mean() * Math.pow(cleans, 1 - 1 / clock.shape()));
+        return cleans == 1
+                ? renewals > MOST_RENEWALS
+                : (cleans == 0 || renewals > MOST_RENEWALS) && hazard(clock, stretches, age) > MOST_RESTARTS;
     }
 }

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
@@ -21,6 +24,11 @@ class ForecastPropertiesTest {
 
     /** Beyond the promise of nine digits, for the many intervals that are added up. */
     private static final double ROUNDING = 1e-7;
+
+    @Provide
+    Arbitrary<StopPolicy> policies() {
+        return Arbitraries.of(StopPolicy.RESETS, StopPolicy.RESTARTS);
+    }
 
     private static CallTable table(long charge) {
         List<CallKind> kinds = List.of(new CallKind(0.7, charge), new CallKind(0.3, 2 * charge + 137));
@@ -36,7 +44,7 @@ class ForecastPropertiesTest {
     @Property(tries = 60, seed = "20261101")
     void interval_divided_neverMoreStops(@ForAll @DoubleRange(min = 1, max = 5) double shape,
             @ForAll @DoubleRange(min = 12, max = 40) double scale, @ForAll @IntRange(min = 4, max = 36) int months,
-            @ForAll @IntRange(min = 2, max = 6) int parts, @ForAll StopPolicy policy) {
+            @ForAll @IntRange(min = 2, max = 6) int parts, @ForAll("policies") StopPolicy policy) {
         DirtClock clock = new DirtClock(shape, scale);
 
         double longer = new StopCounts(clock, policy, YEARS, Care.every(months)).of(0).mean();
@@ -75,7 +83,7 @@ class ForecastPropertiesTest {
     @Property(tries = 40, seed = "20261103")
     void machines_more_costInProportion(@ForAll @IntRange(min = 2, max = 40) int number,
             @ForAll @DoubleRange(min = 0, max = 2) double random, @ForAll @DoubleRange(min = 0, max = 20) double age,
-            @ForAll StopPolicy policy) {
+            @ForAll("policies") StopPolicy policy) {
         MachineRisk machine = new MachineRisk(random, Optional.of(new DirtClock(2, 15)), age, new DirtClock(2.5, 20),
                 age / 2);
         Care care = Care.every(7);

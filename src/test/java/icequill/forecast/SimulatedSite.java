@@ -19,6 +19,8 @@ final class SimulatedSite {
     private final List<MachineRisk> machines;
     private final StopPolicy policy;
     private final double months;
+    /** Stops of the last interval that was drawn. */
+    private int drawn;
 
     /** One drawn horizon: calls and charges of two choices that share their random faults. */
     record Draw(int calls, long charges, long otherTotal, long ownTotal) {}
@@ -45,7 +47,7 @@ final class SimulatedSite {
 
     /** Where nothing but cleanings takes dirt away, steep clocks would stop hundreds of times in five years. */
     private static DirtClock clock(Random random, StopPolicy policy) {
-        return policy == StopPolicy.RESETS
+        return policy.cleans() > 0
                 ? new DirtClock(1.3 + 2.7 * random.nextDouble(), 8 + 22 * random.nextDouble())
                 : new DirtClock(1.3 + random.nextDouble(), 14 + 22 * random.nextDouble());
     }
@@ -135,33 +137,35 @@ final class SimulatedSite {
     }
 
     private int stops(DirtClock clock, double age, Care care) {
-        boolean never = Double.isInfinite(care.months());
-        double clean = never ? age : (1 - care.restores()) * age;
+        double clean = age;
         double at = 0;
         int stops = 0;
-        while (months - at > SHORT) {
-            double end = Math.min(months, at + (never ? months : care.months()));
-            stops += stops(clock, clean, end - at);
-            clean = (1 - care.restores()) * care.months();
-            at = end;
+        for (int turn = 0; months - at > SHORT; turn++) {
+            for (double next : care.at().isEmpty() ? List.of(months) : care.at()) {
+                double end = Math.min(months, turn == 0 ? next : turn * care.turn() + next);
+                clean = run(clock, clean, end - at);
+                stops += drawn;
+                at = end;
+                clean *= months - at > SHORT ? 1 - care.restores() : 1;
+            }
         }
         return stops;
     }
 
     /** Within one interval: the next stop comes when the hazard since the last has grown by an exponential number. */
-    private int stops(DirtClock clock, double age, double length) {
-        int stops = 0;
+    private double run(DirtClock clock, double age, double length) {
+        drawn = 0;
         double left = length;
         double run = age;
         while (true) {
             double hazard = Math.pow(run / clock.scale(), clock.shape()) - Math.log(1 - random.nextDouble());
             double life = clock.scale() * Math.pow(hazard, 1 / clock.shape()) - run;
             if (life >= left) {
-                return stops;
+                return run + left;
             }
-            stops++;
+            drawn++;
             left -= life;
-            run = policy == StopPolicy.RESETS ? 0 : run + life;
+            run = random.nextDouble() < policy.cleans() ? 0 : run + life;
         }
     }
 }
