@@ -57,7 +57,8 @@ public final class Forecast {
         Check.that(months > 0 && months <= MOST_MONTHS, "a horizon of " + months + " months");
         List<Side> condensers = machines.stream().flatMap(machine -> Side.condenser(machine).stream()).toList();
         List<Side> waters = machines.stream().map(Side::water).toList();
-        DoubleUnaryOperator random = until -> machines.stream().mapToDouble(machine -> machine.randomUntil(until)).sum();
+        DoubleUnaryOperator random = until -> machines.stream().mapToDouble(machine -> machine.randomUntil(until))
+                .sum();
         YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, random,
                 Cause.CONDENSER, until -> sum(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
                 until -> sum(waters, policy, until, choice.water()).mean()));

@@ -110,7 +110,8 @@ class StopChainTest {
 
     /** Old dirt stops a machine at once, and then its clock begins anew: computed 3.762 for shape 10, scale 4 and 120 months. */
     @ParameterizedTest
-    @CsvSource({"10, 4, 120, 12, 3.762", "10, 4, 600, 12, 0", "2.5724, 13.838, 440, 12, 0", "2.5724, 13.838, 1500, 36, 0"})
+    @CsvSource({"10, 4, 120, 12, 3.762", "10, 4, 600, 12, 0", "2.5724, 13.838, 440, 12, 0",
+            "2.5724, 13.838, 1500, 36, 0"})
     void oldDirt_stopsAtOnceAndBeginsAnew(double shape, double scale, double age, double months, double expected) {
         DirtClock clock = new DirtClock(shape, scale);
         // What is left after the first stop, which comes about 1 / rate after the beginning.
@@ -152,7 +153,8 @@ class StopChainTest {
     @Property(tries = 40, seed = "20261126")
     void restoring_more_neverMoreStops(@ForAll @DoubleRange(min = 1, max = 6) double shape,
             @ForAll @DoubleRange(min = 8, max = 30) double scale, @ForAll @IntRange(min = 2, max = 18) int months,
-            @ForAll @DoubleRange(min = 0.05, max = 0.9) double less, @ForAll @DoubleRange(min = 0.02, max = 0.1) double more,
+            @ForAll @DoubleRange(min = 0.05, max = 0.9) double less,
+            @ForAll @DoubleRange(min = 0.02, max = 0.1) double more,
             @ForAll @DoubleRange(min = 0, max = 20) double age, @ForAll @DoubleRange(min = 0, max = 1) double cleans) {
         DirtClock clock = new DirtClock(shape, scale);
         StopPolicy policy = new StopPolicy(cleans);
