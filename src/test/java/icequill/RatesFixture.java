@@ -66,7 +66,7 @@ public final class RatesFixture {
     public static final Band AFTER_HOURS = new Band("after-hours", Wording.same("after hours"));
     public static final Band SUNDAYS = new Band("sundays-and-holidays", Wording.same("Sundays and holidays"));
     public static final Holiday NEW_YEAR = new Holiday(Wording.same("New Year's Day"),
-            new Holiday.Yearly(MonthDay.of(1, 1), false));
+            new Holiday.Yearly(MonthDay.of(1, 1), Holiday.Observed.NEVER));
     public static final Holiday THANKSGIVING = new Holiday(Wording.same("Thanksgiving Day"),
             new Holiday.NthWeekday(4, DayOfWeek.THURSDAY, Month.NOVEMBER));
     public static final BandWeek WEEK = new BandWeek(List.of(

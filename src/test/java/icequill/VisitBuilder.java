@@ -44,7 +44,12 @@ public final class VisitBuilder {
     }
 
     public VisitBuilder person(String grade, Attendance.Spell... spells) {
-        people.add(new Attendance("Ada", grade, List.of(spells), place()));
+        return stay("Technician " + people.size(), grade, spells);
+    }
+
+    /** A stay of somebody who may have others. */
+    public VisitBuilder stay(String name, String grade, Attendance.Spell... spells) {
+        people.add(new Attendance(name, grade, List.of(spells), place()));
         return this;
     }
 

@@ -4,6 +4,7 @@ import icequill.document.CreditNote;
 import icequill.document.CreditRequest;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Makes a request for a credit note from its file. */
 final class CreditReader {
@@ -17,12 +18,19 @@ final class CreditReader {
                 .flatMap(number -> entry.day("date").map(day -> new CreditNote.Original(number, day))));
         Optional<String> visit = fields.text("visit");
         return invoice.flatMap(original -> visit.map(file -> new CreditRequest(original, file,
-                fields.text("reason").orElse(""), numbers(fields, "lines"), numbers(fields, "creditedBefore"),
+                fields.text("reason").orElse(""), numbers(fields.leaves("lines")), before(fields),
                 fields.place("lines"))));
     }
 
-    private static List<Integer> numbers(Fields fields, String key) {
-        return fields.leaves(key).stream().filter(leaf -> leaf.text().matches("[0-9]{1,4}"))
+    /** The lines of each earlier note; plain numbers are those of one. */
+    private static List<List<Integer>> before(Fields fields) {
+        List<Integer> one = numbers(fields.leaves("creditedBefore"));
+        return Stream.concat(Stream.of(one).filter(lines -> !lines.isEmpty()),
+                fields.rows("creditedBefore").stream().map(CreditReader::numbers)).toList();
+    }
+
+    private static List<Integer> numbers(List<Tree.Leaf> leaves) {
+        return leaves.stream().filter(leaf -> leaf.text().matches("[0-9]{1,4}"))
                 .map(leaf -> Integer.valueOf(leaf.text())).toList();
     }
 }

@@ -89,7 +89,18 @@ record Fields(Tree.Branch branch, Problems problems) {
     }
 
     List<Tree.Leaf> leaves(String key) {
-        return items(key).flatMap(item -> item instanceof Tree.Leaf leaf ? Stream.of(leaf) : Stream.empty()).toList();
+        return leaves(items(key));
+    }
+
+    /** The leaves of each list within a list. */
+    List<List<Tree.Leaf>> rows(String key) {
+        return items(key).flatMap(item -> item instanceof Tree.Row row
+                ? Stream.of(leaves(row.items().stream()))
+                : Stream.empty()).toList();
+    }
+
+    private static List<Tree.Leaf> leaves(Stream<Tree> items) {
+        return items.flatMap(item -> item instanceof Tree.Leaf leaf ? Stream.of(leaf) : Stream.empty()).toList();
     }
 
     /** The keys of a free map. */

@@ -9,6 +9,7 @@ import icequill.work.Band;
 import icequill.work.BandWeek;
 import icequill.work.BandWeek.Window;
 import icequill.work.Holiday;
+import icequill.work.Holiday.Observed;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
@@ -110,7 +111,8 @@ final class LaborReader {
         Optional<Integer> month = entry.integer("month").filter(number -> number >= 1 && number <= 12);
         if (yearly.isPresent()) {
             try {
-                return Optional.of(new Holiday.Yearly(MonthDay.parse("--" + yearly.get()), entry.flag("observed")));
+                return Optional.of(new Holiday.Yearly(MonthDay.parse("--" + yearly.get()),
+                        entry.constant("observed", Observed.class).orElse(Observed.NEVER)));
             } catch (DateTimeException noSuchDay) {
                 return Optional.empty();
             }

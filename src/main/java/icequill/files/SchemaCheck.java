@@ -148,6 +148,9 @@ final class SchemaCheck {
     }
 
     private static String typed(JsonNode broken, String wanted) {
+        if (broken.path("type").isArray()) {
+            return wanted;
+        }
         String type = switch (broken.path("type").asString("")) {
         case "object" -> "keys and values";
         case "array" -> "a list";

@@ -113,14 +113,23 @@ final class VisitReader {
         }
         List<Spell> spells = entry.entries().containsKey("spent")
                 ? spells(entry, arrived.get(), left.get())
-                : List.of(new Spell(arrived.get(), left.get(),
-                        entry.constant("on", ChargeClass.class).filter(ChargeClass::isLabor)
-                                .orElse(ChargeClass.CLEANING),
-                        outcome(entry, "outcome")));
+                : on(entry, entry).map(on -> new Spell(arrived.get(), left.get(), on, outcome(entry, "outcome")))
+                        .stream().toList();
         return spells.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Attendance(entry.text("name").orElse(""), entry.text("grade").orElse(""), spells,
                         entry.place("grade")));
+    }
+
+    /** What a spell was for, as it says itself or else its person; neither is a problem, for tax goes by it. */
+    private static Optional<ChargeClass> on(Fields spell, Fields person) {
+        if (!spell.entries().containsKey("on") && !person.entries().containsKey("on")) {
+            spell.problems().add(Code.MISSING, spell.place(), "what the time was spent on is missing",
+                    "on: cleaning, repair, diagnosis or travel");
+            return Optional.of(ChargeClass.CLEANING);
+        }
+        Fields teller = spell.entries().containsKey("on") ? spell : person;
+        return teller.constant("on", ChargeClass.class).filter(ChargeClass::isLabor);
     }
 
     private static boolean inOrder(Fields entry, ZonedDateTime arrived, ZonedDateTime left) {
@@ -143,7 +152,7 @@ final class VisitReader {
         ZonedDateTime from = arrived;
         for (Fields spent : entry.children("spent")) {
             Optional<ZonedDateTime> until = moment(spent, "until");
-            Optional<ChargeClass> on = spent.constant("on", ChargeClass.class).filter(ChargeClass::isLabor);
+            Optional<ChargeClass> on = on(spent, entry);
             if (until.isEmpty() || on.isEmpty()) {
                 return List.of();
             }
@@ -153,7 +162,8 @@ final class VisitReader {
                         "a later time");
                 return List.of();
             }
-            spells.add(new Spell(from, until.get(), on.get(), outcome(spent, "outcome")));
+            spells.add(new Spell(from, until.get(), on.get(),
+                    spent.constant("outcome", Outcome.class).orElse(outcome(entry, "outcome"))));
             from = until.get();
         }
         if (!from.isEqual(left)) {

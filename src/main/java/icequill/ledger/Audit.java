@@ -16,6 +16,7 @@ final class Audit {
     private final Handle handle;
     private final Dialect dialect;
     private final PaperCheck papers;
+    private final PaperReader reader;
     private final LongConsumer progress;
     private final Problems findings = new Problems();
     private long looked;
@@ -25,6 +26,7 @@ final class Audit {
         this.handle = handle;
         this.dialect = dialect;
         this.papers = new PaperCheck(files, reader, findings);
+        this.reader = reader;
         this.progress = progress;
     }
 
@@ -40,6 +42,7 @@ final class Audit {
                     WHERE s.kind = p.kind AND s.office = p.office AND s.year = p.year) ORDER BY id""")
                 .mapTo(String.class).forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE,
                         number + " belongs to no series", "the series' row from a backup"));
+        new CreditCheck(handle, reader, findings).check();
         progress.accept(looked);
         return new AuditReport(looked, heads, findings.list());
     }

@@ -13,6 +13,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 
@@ -77,9 +78,9 @@ public final class BookKeeping {
     private static Checked<PaperReader.Read> read(String json) {
         return PaperJson.read(json, "book").then(paper -> switch (paper) {
         case PricedPaper priced -> Checked.sound(new PaperReader.Read(priced.number(), priced.date(),
-                Optional.of(PaperFacts.sums(priced))));
+                Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced)));
         case MaintenanceQuote quote ->
-            Checked.sound(new PaperReader.Read(quote.number(), quote.date(), Optional.empty()));
+            Checked.sound(new PaperReader.Read(quote.number(), quote.date(), Optional.empty(), List.of()));
         default -> Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
                 "a kind of paper that is not issued", "invoices, credit notes and quotes"));
         });

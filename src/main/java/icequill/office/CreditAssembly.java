@@ -9,6 +9,7 @@ import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.party.TaxBasis;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -16,17 +17,37 @@ import icequill.problem.Problems;
 import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** Puts a credit note together from the invoice it corrects: the same lines, at the original's tax. */
-record CreditAssembly(Bill invoice, CreditRequest request) {
+/**
+ * Puts a credit note together from the invoice it corrects: the same lines, at the original's tax.
+ *
+ * @param lines of the invoice as it is printed, from 1; empty for all that are not credited yet
+ * @param before what was given back of it already
+ */
+record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, List<CreditNote> before) {
+
+    CreditAssembly {
+        before = List.copyOf(before);
+    }
+
+    /** By a request that says which lines the earlier credit notes had: they are worked out again, one after another. */
+    static Checked<CreditAssembly> of(Bill invoice, CreditRequest request) {
+        Checked<List<CreditNote>> before = Checked.sound(List.of());
+        for (List<Integer> lines : request.before()) {
+            before = before.then(notes -> new CreditAssembly(invoice, request, lines, notes)
+                    .credit(Optional.empty(), request.invoice().date())
+                    .map(note -> Stream.concat(notes.stream(), Stream.of(note)).toList()));
+        }
+        return before.map(notes -> new CreditAssembly(invoice, request, request.lines(), notes));
+    }
 
     /** The credit note, or which lines cannot be credited. */
     Checked<CreditNote> credit(Optional<String> number, LocalDate date) {
@@ -37,9 +58,8 @@ record CreditAssembly(Bill invoice, CreditRequest request) {
 
     private void checkLines(Problems problems) {
         int count = billed().size();
-        Set<Integer> seen = new LinkedHashSet<>(request.before());
-        request.before().stream().filter(line -> line > count).forEach(line -> unknown(line, count, problems));
-        request.lines().forEach(line -> {
+        Set<Integer> seen = new LinkedHashSet<>(given());
+        lines.forEach(line -> {
             if (line > count) {
                 unknown(line, count, problems);
             } else if (!seen.add(line)) {
@@ -82,18 +102,21 @@ record CreditAssembly(Bill invoice, CreditRequest request) {
     }
 
     private Optional<TaxTotal> tax(TaxTotal original) {
-        MonetaryAmount before = base(original, request.before().stream().map(line -> billed().get(line - 1)).toList());
-        MonetaryAmount now = base(original, chosen());
-        TaxCredit none = TaxCredit.none(original);
-        TaxCredit state = before.isZero() ? none : none.after(before);
-        return now.isZero() ? Optional.empty() : Optional.of(state.totalOn(now));
+        List<MonetaryAmount> bases = chosen().stream()
+                .filter(line -> line.tax().rate().equals(Optional.of(original.rate())))
+                .map(line -> line.tax().base()).toList();
+        if (Amounts.sum(bases, original.base().getCurrency()).isZero()) {
+            return Optional.empty();
+        }
+        List<TaxTotal> notes = before.stream().flatMap(note -> note.totals().taxes().stream())
+                .filter(total -> total.rate().equals(original.rate())).toList();
+        TaxBasis basis = invoice.totals().taxPlace().basis(invoice.shop().taxBasis());
+        return Optional.of(new TaxCredit(original, notes).further(bases, basis));
     }
 
-    private static MonetaryAmount base(TaxTotal total, Collection<InvoiceLine> lines) {
-        return Amounts.sum(
-                lines.stream().filter(line -> line.tax().rate().equals(Optional.of(total.rate())))
-                        .map(line -> line.tax().base()).toList(),
-                total.base().getCurrency());
+    /** Lines that were given back already. */
+    private List<Integer> given() {
+        return before.stream().flatMap(note -> note.numbers().stream()).toList();
     }
 
     private List<InvoiceLine> chosen() {
@@ -103,9 +126,7 @@ record CreditAssembly(Bill invoice, CreditRequest request) {
 
     private List<Integer> numbers() {
         return IntStream.rangeClosed(1, billed().size())
-                .filter(line -> request.lines().isEmpty()
-                        ? !request.before().contains(line)
-                        : request.lines().contains(line))
+                .filter(line -> lines.isEmpty() ? !given().contains(line) : lines.contains(line))
                 .boxed().toList();
     }
 

@@ -14,9 +14,9 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The office that gives back what the book billed, and bills it anew where it was wrong. */
 public final class CreditOffice {
@@ -68,14 +68,20 @@ public final class CreditOffice {
 
     private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditWish wish,
             Optional<Reissued> instead) {
+        return creditedBefore(open, billing.issued().number())
+                .then(before -> credit(open, billing, wish, instead, before));
+    }
+
+    private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditWish wish,
+            Optional<Reissued> instead, List<CreditNote> before) {
         IssuedPaper invoice = billing.issued();
-        List<Integer> before = creditedBefore(open, invoice.number());
         if (instead.isPresent() && !before.isEmpty()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "part of " + invoice.number() + " was given back already",
                     "give back the rest, and bill the visit anew: icequill issue"));
         }
-        CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish, before));
+        CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish), wish.lines(),
+                before);
         Problems problems = wrong(wish, invoice);
         problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
         return problems.or(() -> wish)
@@ -89,9 +95,9 @@ public final class CreditOffice {
                         .orElseGet(() -> Checked.sound(List.of(credit))));
     }
 
-    private static CreditRequest request(IssuedPaper invoice, CreditWish wish, List<Integer> before) {
+    private static CreditRequest request(IssuedPaper invoice, CreditWish wish) {
         return new CreditRequest(new CreditNote.Original(invoice.number(), invoice.date()), "", wish.reason(),
-                wish.lines(), before, Place.NOWHERE);
+                wish.lines(), List.of(), Place.NOWHERE);
     }
 
     private static Problems wrong(CreditWish wish, IssuedPaper invoice) {
@@ -111,13 +117,14 @@ public final class CreditOffice {
         return problems;
     }
 
-    private static List<Integer> creditedBefore(Reading open, String number) {
-        return open.papers().creditsOf(number).stream()
-                .map(credit -> IssueOffice.paper(open, credit))
-                .flatMap(paper -> EntryRows.find(paper).stream())
-                .flatMap(paper -> paper instanceof CreditNote credit
-                        ? credit.numbers().stream()
-                        : Stream.empty())
-                .toList();
+    private static Checked<List<CreditNote>> creditedBefore(Reading open, String number) {
+        List<CreditNote> notes = new ArrayList<>();
+        Problems problems = new Problems();
+        for (IssuedPaper credit : open.papers().creditsOf(number)) {
+            problems.take(IssueOffice.paper(open, credit).map(paper -> paper instanceof CreditNote note
+                    ? notes.add(note)
+                    : false));
+        }
+        return problems.or(() -> notes);
     }
 }

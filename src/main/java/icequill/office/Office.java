@@ -123,7 +123,8 @@ public final class Office {
         String name = wish.number().map(number -> "credit-" + number)
                 .orElse("draft-credit-" + request.invoice().number());
         return assembled(hand, original)
-                .then(invoice -> new CreditAssembly(invoice, request).credit(wish.number(), wish.date()))
+                .then(invoice -> CreditAssembly.of(invoice, request))
+                .then(assembly -> assembly.credit(wish.number(), wish.date()))
                 .then(credit -> desk.write(credit, name, wish.extras(), credit.isDraft())
                         .map(files -> WrittenPaper.of(name, files, credit, List.of())));
     }

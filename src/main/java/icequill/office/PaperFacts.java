@@ -12,11 +12,13 @@ import icequill.document.RepairQuote;
 import icequill.document.Served;
 import icequill.document.Totals;
 import icequill.ledger.Facts;
+import icequill.ledger.PaperReader;
 import icequill.ledger.Sums;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Machine;
 import icequill.render.Sentences;
+import icequill.tax.TaxRate;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +63,16 @@ final class PaperFacts {
         Totals totals = paper.totals();
         return new Sums(totals.lines(), totals.net(), totals.tax(), totals.gross(),
                 paper.lines().stream().map(line -> line(line, sentences)).toList());
+    }
+
+    /** What each authority gets, by the rate that it levies, so that two rates of one stay apart. */
+    static List<PaperReader.Levied> taxes(PricedPaper paper) {
+        return paper.totals().taxes().stream().flatMap(total -> total.components().stream()
+                .map(part -> new PaperReader.Levied(authority(total.rate(), part.component()), part.amount()))).toList();
+    }
+
+    private static String authority(TaxRate rate, TaxRate.Component component) {
+        return component.name().english() + " " + component.percent().value().toPlainString() + " % of " + rate.id();
     }
 
     private static Sums.Line line(InvoiceLine line, Sentences sentences) {

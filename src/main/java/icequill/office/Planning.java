@@ -26,7 +26,7 @@ record Planning(VisitInHand hand, List<String> people) {
      * @param crew how many; empty for those of the visit
      */
     static Planning of(VisitInHand hand, OptionalInt crew) {
-        List<String> named = hand.visit().people().stream().map(Attendance::person).toList();
+        List<String> named = hand.visit().people().stream().map(Attendance::person).distinct().toList();
         return new Planning(hand, crew.isEmpty()
                 ? named
                 : IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList());

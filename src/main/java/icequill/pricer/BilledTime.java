@@ -4,6 +4,7 @@ import icequill.money.Exact;
 import icequill.pricer.BoundVisit.Worker;
 import icequill.rates.Grade;
 import icequill.rates.LaborRates;
+import icequill.work.Attendance;
 import icequill.work.Attendance.Spell;
 import icequill.work.Band;
 import icequill.work.BandWeek.Slice;
@@ -36,13 +37,13 @@ record BilledTime(List<Piece> pieces, long worked, long billed, boolean byMinimu
 
     static BilledTime of(Worker worker, LaborRates rates) {
         List<Piece> pieces = new ArrayList<>();
-        for (Spell spell : worker.attendance().spells()) {
+        for (Spell spell : worker.stays().stream().flatMap(stay -> stay.spells().stream()).toList()) {
             for (Slice slice : rates.week().split(spell.from(), spell.until())) {
                 Key key = new Key(worker.grade(), slice.band(), spell.on(), spell.outcome());
                 pieces.add(new Piece(key, slice.minutes(), slice.minutes()));
             }
         }
-        long worked = worker.attendance().minutes();
+        long worked = worker.stays().stream().mapToLong(Attendance::minutes).sum();
         long raised = raised(worked, rates.increment());
         long billed = Math.max(raised, worker.grade().minimum());
         Piece first = pieces.getFirst();

@@ -31,7 +31,10 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -54,7 +57,7 @@ final class Binder {
             problems.add(Code.NOT_ALLOWED, visit.place(), "the service call is marked declined, but somebody came",
                     "charged, included, warranty, callback or goodwill");
         }
-        List<Worker> workers = visit.people().stream().flatMap(person -> worker(person).stream()).toList();
+        List<Worker> workers = workers();
         List<Use> uses = new ArrayList<>();
         for (Finding finding : visit.findings()) {
             uses.addAll(doses(finding));
@@ -76,13 +79,48 @@ final class Binder {
                 surcharges, classDiscount, documentDiscount));
     }
 
-    private Optional<Worker> worker(Attendance person) {
+    /** Who left and came back is one person. */
+    private List<Worker> workers() {
+        Map<Object, List<Attendance>> byPerson = new LinkedHashMap<>();
+        for (Attendance person : visit.people()) {
+            Object who = person.known().<Object>map(name -> name).orElseGet(Object::new);
+            byPerson.computeIfAbsent(who, name -> new ArrayList<>()).add(person);
+        }
+        return byPerson.values().stream().flatMap(stays -> worker(stays).stream()).toList();
+    }
+
+    private Optional<Worker> worker(List<Attendance> stays) {
+        List<Attendance> inOrder = stays.stream().sorted(Comparator.comparing(Attendance::arrived)).toList();
+        for (int i = 1; i < inOrder.size(); i++) {
+            checkStays(inOrder.get(i - 1), inOrder.get(i));
+        }
+        List<Optional<Grade>> grades = stays.stream().map(this::grade).toList();
+        return grades.getFirst().map(grade -> new Worker(inOrder, grade));
+    }
+
+    private void checkStays(Attendance before, Attendance after) {
+        if (after.overlaps(before)) {
+            problems.add(Code.OVERLAP, after.place(),
+                    after.person() + " is here twice at the same time: from " + before.arrived().toLocalDateTime()
+                            + " to " + before.left().toLocalDateTime() + ", and from "
+                            + after.arrived().toLocalDateTime(),
+                    "each person once at any time");
+        }
+        if (!after.grade().equals(before.grade())) {
+            problems.add(Code.NOT_ALLOWED, after.place(),
+                    after.person() + " has the grade \"" + after.grade() + "\" here, and \"" + before.grade()
+                            + "\" at " + before.place().reference(),
+                    "one grade for each person of a visit");
+        }
+    }
+
+    private Optional<Grade> grade(Attendance person) {
         if (person.spells().stream().anyMatch(spell -> !spell.outcome().isDone())) {
             problems.add(Code.NOT_ALLOWED, person.place(), "time that was spent is marked declined",
                     "charged, included, warranty, callback or goodwill");
         }
         Named name = new Named(person.grade(), person.place());
-        return find(name, "grade", rates.labor().grades(), Grade::id).map(grade -> new Worker(person, grade));
+        return find(name, "grade", rates.labor().grades(), Grade::id);
     }
 
     private List<Use> doses(Finding finding) {

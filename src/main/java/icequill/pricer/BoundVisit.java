@@ -23,8 +23,16 @@ record BoundVisit(Visit visit, Site site, Rates rates, List<Worker> workers, Lis
         List<Surcharge> surcharges, Optional<ClassDiscount> classDiscount,
         Optional<DocumentDiscount> documentDiscount) {
 
-    /** A person's time and prices. */
-    record Worker(Attendance attendance, Grade grade) {}
+    /**
+     * One person's time and prices.
+     *
+     * @param stays by their beginning; several of one who left and came back
+     */
+    record Worker(List<Attendance> stays, Grade grade) {
+        Worker {
+            stays = List.copyOf(stays);
+        }
+    }
 
     /**
      * A material used.

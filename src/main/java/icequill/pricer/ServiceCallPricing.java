@@ -39,6 +39,9 @@ final class ServiceCallPricing {
         List<Phrase> reasons = new ArrayList<>();
         reasons.add(Phrase.of("reason.zone", miles(miles), miles(zone.upTo())));
         reasons.add(Phrase.of("reason.band-on-arrival", new Fact.Time(arrival.toLocalTime()), Names.of(band.name())));
+        if (bound.visit().days() > 1) {
+            reasons.add(Phrase.of("reason.one-trip", Fact.number(bound.visit().days(), "")));
+        }
         Figure figure = Figure.price(price, "");
         Phrase text = Phrase.of("line.service-call", Names.of(zone.name()), Names.of(band.name()));
         if (within.isEmpty()) {

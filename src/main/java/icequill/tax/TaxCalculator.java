@@ -39,8 +39,7 @@ public final class TaxCalculator {
                 .mapToObj(i -> line(priced, i, place, exemption, partsFurnished)).toList();
         List<Taxable> taxables = lines.stream()
                 .flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream()).toList();
-        TaxBasis used = place.regime() == TaxPlace.Regime.VAT ? TaxBasis.INVOICE : basis;
-        return new TaxedVisit(priced, place, lines, TaxTotals.of(taxables, used, priced.currency()),
+        return new TaxedVisit(priced, place, lines, TaxTotals.of(taxables, place.basis(basis), priced.currency()),
                 exemption.remark().stream().toList());
     }
 

@@ -5,54 +5,102 @@ import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Rounding;
+import icequill.party.TaxBasis;
 import icequill.problem.Check;
+import icequill.tax.TaxTotal.ComponentTax;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
- * The tax that goes back with a credit, at the rate of the original.
+ * The tax at one rate that goes back with the credits of an invoice, at the rate of the original. What each earlier credit note
+ * says itself is what went back, so that the last one ends every authority's tax at zero.
  *
- * @param base credited so far of the original's base
- * @param tax credited so far
+ * @param notes what earlier credit notes gave back at this rate
  */
-public record TaxCredit(TaxTotal original, MonetaryAmount base, MonetaryAmount tax) {
+public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
+
+    public TaxCredit {
+        notes = List.copyOf(notes);
+        CurrencyUnit currency = original.base().getCurrency();
+        Check.that(notes.stream().allMatch(note -> note.rate().equals(original.rate())
+                && note.base().getCurrency().equals(currency)), "not of rate " + original.rate().id());
+    }
 
     /** Nothing credited yet. */
     public static TaxCredit none(TaxTotal original) {
-        CurrencyUnit currency = original.base().getCurrency();
-        MonetaryAmount zero = Amounts.zero(currency);
-        return new TaxCredit(original, zero, zero);
+        return new TaxCredit(original, List.of());
     }
 
     /**
-     * The tax on a further credit; the credit that completes the base takes what tax is left.
+     * What goes back with a further credit. The one that completes the base takes what tax is left, and none takes more; up to
+     * then each is rounded by the invoice's own basis, and each authority gives its share by the rates, as far as it has it.
      *
-     * @param amount positive, at most what is left of the base
+     * @param bases of the lines that are credited; together positive, and at most what is left of the base
      */
-    public Explanation taxOn(MonetaryAmount amount) {
-        MonetaryAmount left = original.base().subtract(base);
+    public TaxTotal further(List<MonetaryAmount> bases, TaxBasis basis) {
+        CurrencyUnit currency = original.base().getCurrency();
+        MonetaryAmount amount = Amounts.sum(bases, currency);
+        MonetaryAmount left = original.base().subtract(Amounts.sum(notes.stream().map(TaxTotal::base).toList(),
+                currency));
         Check.that(amount.isPositive() && amount.isLessThanOrEqualTo(left), "only " + left + " is left, not " + amount);
-        MonetaryAmount taxLeft = original.tax().subtract(tax);
-        if (amount.isEqualTo(left)) {
-            return Explanation.of(Figure.price(original.tax(), "").minus(Figure.price(tax, "")),
-                    Phrase.of("reason.credit-rest"));
+        TaxTotal byRate = TaxTotals.total(original.rate(), amount,
+                TaxTotals.explained(original.rate(), bases, basis).because(Phrase.of("reason.credit-rate")));
+        boolean isLast = amount.isEqualTo(left);
+        if (!isLast && fits(byRate)) {
+            return byRate;
         }
-        CurrencyUnit currency = amount.getCurrency();
-        Explanation share = Explanation.of(Figure.percent(original.rate().total()).times(Figure.price(amount, ""))
-                .rounded(Rounding.TAX, currency), Phrase.of("reason.credit-rate"));
-        return share.amount(currency).isGreaterThan(taxLeft)
-                ? Explanation.of(Figure.price(taxLeft, ""), Phrase.of("reason.credit-rest"))
-                : share;
+        Explanation how = isLast || byRate.tax().isGreaterThan(taxLeft()) ? rest() : byRate.how();
+        MonetaryAmount tax = how.amount(currency);
+        return new TaxTotal(original.rate(), amount, tax, how, components(tax));
     }
 
-    /** The tax that goes back on a further credit, as a total of its own. */
-    public TaxTotal totalOn(MonetaryAmount amount) {
-        Explanation how = taxOn(amount);
-        return TaxTotals.total(original.rate(), amount, how);
+    /** The state after a further credit note. */
+    public TaxCredit after(TaxTotal note) {
+        return new TaxCredit(original, Stream.concat(notes.stream(), Stream.of(note)).toList());
     }
 
-    /** The state after crediting the amount. */
-    public TaxCredit after(MonetaryAmount amount) {
-        return new TaxCredit(original, base.add(amount), tax.add(taxOn(amount).amount(amount.getCurrency())));
+    private boolean fits(TaxTotal share) {
+        List<MonetaryAmount> left = componentsLeft();
+        return IntStream.range(0, left.size())
+                .allMatch(i -> share.components().get(i).amount().isLessThanOrEqualTo(left.get(i)));
+    }
+
+    /** What tax is left; nothing where more than there was went back already. */
+    private Explanation rest() {
+        Figure whole = Figure.price(original.tax(), "");
+        Figure left = taxLeft().isNegative()
+                ? Figure.price(Amounts.zero(original.base().getCurrency()), "")
+                : notes.stream().map(note -> Figure.price(note.tax(), "")).reduce(whole, Figure::minus);
+        return Explanation.of(left, Phrase.of("reason.credit-rest"));
+    }
+
+    /** The tax divided by what is left to each authority, so that nobody gives back more. */
+    private List<ComponentTax> components(MonetaryAmount tax) {
+        CurrencyUnit currency = tax.getCurrency();
+        List<BigDecimal> weights = componentsLeft().stream().map(left -> Amounts.number(left).max(BigDecimal.ZERO))
+                .toList();
+        boolean isNothing = weights.stream().allMatch(weight -> weight.signum() == 0);
+        return IntStream.range(0, weights.size()).mapToObj(i -> {
+            Figure part = isNothing
+                    ? Figure.price(Amounts.zero(currency), "")
+                    : new Figure.Share(new BigDecimal(Amounts.plain(tax)), weights, i, Rounding.TAX.decimals(currency));
+            Explanation how = Explanation.of(part, Phrase.of("reason.credit-left"));
+            return new ComponentTax(original.rate().components().get(i), how.amount(currency), how);
+        }).toList();
+    }
+
+    private MonetaryAmount taxLeft() {
+        return Amounts.sum(componentsLeft(), original.base().getCurrency());
+    }
+
+    /** Of each authority's tax, in the order of the rate. */
+    private List<MonetaryAmount> componentsLeft() {
+        return IntStream.range(0, original.components().size()).mapToObj(i -> notes.stream()
+                .map(note -> note.components().get(i).amount())
+                .reduce(original.components().get(i).amount(), MonetaryAmount::subtract)).toList();
     }
 }

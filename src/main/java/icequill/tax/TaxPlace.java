@@ -1,5 +1,6 @@
 package icequill.tax;
 
+import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import icequill.problem.Place;
@@ -28,6 +29,11 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
     public TaxPlace {
         rules = Map.copyOf(rules);
         Check.that(rules.size() == ChargeClass.values().length, "not a rule for every class: " + rules.keySet());
+    }
+
+    /** The basis that tax is figured by here; VAT is always figured by invoice. */
+    public TaxBasis basis(TaxBasis shops) {
+        return regime == Regime.VAT ? TaxBasis.INVOICE : shops;
     }
 
     Rule rule(ChargeClass chargeClass) {

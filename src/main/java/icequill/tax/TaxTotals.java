@@ -37,13 +37,17 @@ public final class TaxTotals {
     }
 
     private static TaxTotal total(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis, CurrencyUnit currency) {
-        MonetaryAmount base = Amounts.sum(bases, currency);
-        Explanation how = switch (basis) {
-        case INVOICE -> Explanation.of(tax(rate, base), Phrase.of("reason.tax-basis.invoice"));
+        return total(rate, Amounts.sum(bases, currency), explained(rate, bases, basis));
+    }
+
+    /** The tax on amounts at one rate; at least one, all of one currency. */
+    static Explanation explained(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis) {
+        return switch (basis) {
+        case INVOICE -> Explanation.of(tax(rate, bases.stream().reduce(MonetaryAmount::add).orElseThrow()),
+                Phrase.of("reason.tax-basis.invoice"));
         case ITEM -> Explanation.of(bases.stream().map(one -> tax(rate, one)).reduce(Figure::plus).orElseThrow(),
                 Phrase.of("reason.tax-basis.item"));
         };
-        return total(rate, base, how);
     }
 
     /** The total of a tax that was figured already, with its components. */

@@ -5,6 +5,8 @@ import icequill.problem.Place;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * One person's time at the site.
@@ -36,6 +38,17 @@ public record Attendance(String person, String grade, List<Spell> spells, Place 
 
     public ZonedDateTime left() {
         return spells.getLast().until();
+    }
+
+    /** Whom the name means, however it is spaced and written; empty for nobody in particular. */
+    public Optional<String> known() {
+        return Optional.of(person.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))
+                .filter(name -> !name.isEmpty());
+    }
+
+    /** Whether the two share a moment; one that begins when the other ends does not. */
+    public boolean overlaps(Attendance other) {
+        return arrived().isBefore(other.left()) && other.arrived().isBefore(left());
     }
 
     /** Real minutes, not those of the clock on the wall. */

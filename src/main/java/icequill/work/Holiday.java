@@ -16,19 +16,32 @@ public record Holiday(Wording name, Rule rule) {
         boolean fallsOn(LocalDate day);
     }
 
+    /** Whether a working day counts beside or in place of a date that falls on a weekend. */
+    public enum Observed {
+        NEVER, TOO, INSTEAD
+    }
+
     /**
      * The same date every year.
      *
-     * @param observed when it falls on a Saturday the Friday before counts too, on a Sunday the Monday after
+     * @param observed by the Friday before when it falls on a Saturday, by the Monday after when on a Sunday
      */
-    public record Yearly(MonthDay date, boolean observed) implements Rule {
+    public record Yearly(MonthDay date, Observed observed) implements Rule {
         @Override
         public boolean fallsOn(LocalDate day) {
-            return MonthDay.from(day).equals(date)
-                    || (observed && day.getDayOfWeek() == DayOfWeek.FRIDAY
-                            && MonthDay.from(day.plusDays(1)).equals(date))
-                    || (observed && day.getDayOfWeek() == DayOfWeek.MONDAY
-                            && MonthDay.from(day.minusDays(1)).equals(date));
+            if (isDate(day)) {
+                boolean isMoved = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
+                return observed != Observed.INSTEAD || !isMoved;
+            }
+            return observed != Observed.NEVER && switch (day.getDayOfWeek()) {
+            case FRIDAY -> isDate(day.plusDays(1));
+            case MONDAY -> isDate(day.minusDays(1));
+            default -> false;
+            };
+        }
+
+        private boolean isDate(LocalDate day) {
+            return MonthDay.from(day).equals(date);
         }
     }
 

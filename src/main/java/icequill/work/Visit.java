@@ -55,6 +55,11 @@ public record Visit(String id, String site, Optional<Call> call, Order order, Ou
         return people.stream().map(Attendance::left).max(Comparator.naturalOrder()).orElseThrow();
     }
 
+    /** How many local days somebody came on. */
+    public int days() {
+        return (int) people.stream().map(person -> person.arrived().toLocalDate()).distinct().count();
+    }
+
     /** The day whose rates hold: the local day on which it began. */
     public LocalDate day() {
         return began().toLocalDate();

@@ -69,6 +69,54 @@ class CommandsTest {
         assertThat(run.json().path("currency").asString()).isEqualTo("USD");
     }
 
+    /** What the person's time was for holds for each of its spells that does not say otherwise: here 40 minutes of repair. */
+    @Test
+    void price_callbackWithTwoSpells_nothingIsCharged() throws IOException {
+        Path file = shop.resolve("visits/two-spells.yaml");
+        Files.writeString(file, """
+                format: 1
+                site: copper-kettle-taproom
+                serviceCall: callback
+                people:
+                  - name: Sol Marrero
+                    grade: lead
+                    arrived: 2026-03-20T14:00
+                    left: 2026-03-20T15:00
+                    on: repair
+                    outcome: callback
+                    spent: [{until: 2026-03-20T14:20, on: diagnosis}, {until: 2026-03-20T15:00}]
+                """);
+
+        JsonNode price = Run.of("price", file.toString(), "--json").json();
+        Files.delete(file);
+
+        assertThat(price.path("gross").asString()).isEqualTo("0.00");
+        assertThat(price.path("lines")).extracting(line -> line.path("class").asString() + " "
+                + line.path("outcome").asString() + " " + line.path("list").asString())
+                .containsExactly("travel callback 52.00", "diagnosis callback 32.67", "repair callback 65.33");
+    }
+
+    /** 3 July 2026 is the Friday before: 104.00 and 196.00 on a holiday; the Saturday itself is then after hours: 78.00, 147.00. */
+    @Test
+    void price_observedHoliday_insteadOrToo() throws IOException {
+        Path other = folder.resolve("observed");
+        assertThat(Run.of("new", other.toString(), "--demo").status()).isZero();
+        Path labor = other.resolve("pricing/labor.yaml");
+        String rates = Files.readString(labor);
+        Path visit = other.resolve("visits/ten-minute-brushing.yaml");
+        String brushing = Files.readString(visit).replaceAll("(?m)^asked.*$", "");
+
+        for (String expected : List.of("instead 03 104.00 196.00", "instead 04 78.00 147.00", "too 03 104.00 196.00",
+                "too 04 104.00 196.00", "instead 02 52.00 98.00")) {
+            String[] part = expected.split(" ", -1);
+            Files.writeString(labor, rates.replace("yearly: \"07-04\"", "yearly: \"07-04\", observed: " + part[0]));
+            Files.writeString(visit, brushing.replace("2026-05-13T", "2026-07-" + part[1] + "T"));
+            JsonNode lines = Run.of("price", visit.toString(), "--json").json().path("lines");
+            assertThat(lines).extracting(line -> line.path("net").asString()).as(expected)
+                    .startsWith(part[2], part[3]);
+        }
+    }
+
     @Test
     void price_everyDemoVisit_sumsAgree() throws IOException {
         for (Path visit : visits()) {

@@ -86,13 +86,19 @@ class BadInputTest {
                 site: crumb-lane-bakery
                 poeple: []
                 people:
-                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T09:00}
+                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T09:00, on: repair}
                   - {name: B, grade: lead, arrived: 2026-11-01T01:30, left: 2026-11-01T03:00, on: parts}
                   - name: C
                     grade: lead
                     arrived: 2026-05-13T10:00
                     left: 2026-05-13T12:00
                     spent: [{until: 2026-05-13T11:00, on: repair}]
+                  - {name: D, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T12:00}
+                  - name: E
+                    grade: lead
+                    arrived: 2026-05-13T10:00
+                    left: 2026-05-13T12:00
+                    spent: [{until: 2026-05-13T11:00, on: repair}, {until: 2026-05-13T12:00}]
                 lines:
                   - {material: water-filter, amount: 20000}
                   - {material: water-filter}
@@ -105,7 +111,8 @@ class BadInputTest {
 
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().line())
                 .containsExactlyInAnyOrder("UNKNOWN_KEY 3", "WRONG_ORDER 5", "AMBIGUOUS_TIME 6", "NOT_ALLOWED 6",
-                        "WRONG_ORDER 11", "OUT_OF_RANGE 13", "MISSING 14", "NOT_ALLOWED 15", "NOT_ALLOWED 16");
+                        "WRONG_ORDER 11", "MISSING 12", "MISSING 17", "OUT_OF_RANGE 19", "MISSING 20", "NOT_ALLOWED 21",
+                        "NOT_ALLOWED 22");
     }
 
     @ParameterizedTest(name = "{0}: {1} -> {2}")

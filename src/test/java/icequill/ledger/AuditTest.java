@@ -129,6 +129,52 @@ class AuditTest {
         }
     }
 
+    /** Net 101 and tax 8 billed once, given back twice. */
+    @ParameterizedTest
+    @EnumSource
+    void creditedTwice_isFound(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            threePapers(book);
+            credit(book);
+
+            assertThat(Books.audit(book).findings()).extracting(Problem::message).containsExactly(
+                    "the credit notes of INV-2026-00001 give back USD 202 of the net, but it billed USD 101",
+                    "the credit notes of INV-2026-00001 give back USD 16 of the tax of state, but it billed USD 8");
+        }
+    }
+
+    /** The whole is given back, and its tax of 8 too, but the county's 2 as the state's. */
+    @ParameterizedTest
+    @EnumSource
+    void creditedToTheWrongAuthority_isFoundAndRestoredAsItWasIssued(Database database) {
+        PaperReader reader = json -> Books.read(json).map(read -> new PaperReader.Read(read.number(), read.date(),
+                read.sums(), read.number().orElseThrow().startsWith("CN")
+                        ? List.of(levied("state", 7), levied("county", 1))
+                        : List.of(levied("state", 6), levied("county", 2))));
+        try (Book book = Books.open(database.place(shop.resolve("first")))) {
+            threePapers(book);
+
+            List<Problem> findings = book.audit(reader, Books.UNHEARD).orElseThrow().findings();
+
+            assertThat(findings).extracting(Problem::message).containsExactly(
+                    "the credit notes of INV-2026-00001 give back USD 7 of the tax of state, but it billed USD 6",
+                    "the credit notes of INV-2026-00001 give back USD 1 of the tax of county, but it billed USD 2");
+            Path backup = shop.resolve("backup.zip");
+            book.backup(backup, Books.UNHEARD).orElseThrow();
+            assertThat(Book.restore(backup, BookPlace.inShop(shop.resolve("second")), reader, Books.UNHEARD)
+                    .orElseThrow().findings()).isEqualTo(findings);
+        }
+    }
+
+    private static PaperReader.Levied levied(String authority, int tax) {
+        return new PaperReader.Levied(authority, Books.usd(tax));
+    }
+
+    private static void credit(Book book) {
+        Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
+                .orElseThrow();
+    }
+
     private List<String> afterwards(Database database, String... statements) {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
@@ -148,8 +194,7 @@ class AuditTest {
         for (int i = 1; i <= 3; i++) {
             Books.issue(book, i).orElseThrow();
         }
-        Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
-                .orElseThrow();
+        credit(book);
         return Books.audit(book);
     }
 }

@@ -54,7 +54,7 @@ final class Books {
             return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "no paper of these tests", "one"));
         }
         return Checked.sound(new PaperReader.Read(Optional.of(parts.group(1)), DATE,
-                Optional.of(sums(Integer.parseInt(parts.group(2))))));
+                Optional.of(sums(Integer.parseInt(parts.group(2)))), List.of(new PaperReader.Levied("state", usd(8)))));
     }
 
     static AuditReport audit(Book book) {
@@ -92,7 +92,7 @@ final class Books {
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    private static MonetaryAmount usd(int whole) {
+    static MonetaryAmount usd(int whole) {
         return Amounts.of(BigDecimal.valueOf(whole), Monetary.getCurrency("USD"));
     }
 }

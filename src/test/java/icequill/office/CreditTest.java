@@ -43,8 +43,17 @@ class CreditTest {
         assertSums(credit("creditedBefore: [3]"), "-117.33", "-10.42", "-127.75");
     }
 
+    /** 52.00 and 65.33 at 8.875 %: 4.615 and 5.798, one note each; 4.62 + 5.80 leave 14.13 of 24.55. */
+    @Test
+    void credit_afterTwoNotes_eachGaveItsOwnTax() throws Exception {
+        assertSums(credit("creditedBefore: [[1], [2]]"), "-159.25", "-14.13", "-173.38");
+        assertSums(credit("creditedBefore: [[3], [2]]"), "-52.00", "-4.62", "-56.62");
+    }
+
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"lines: [4] | OUT_OF_RANGE | the invoice has no line 4",
+    @CsvSource(delimiter = '|', value = {"creditedBefore: [[]] | MISSING | nothing is listed here",
+            "creditedBefore: [[1], [1]] | DUPLICATE_NAME | line 1 is credited twice",
+            "creditedBefore: [one] | WRONG_TYPE | or the lines of one earlier credit note", "lines: [4] | OUT_OF_RANGE | the invoice has no line 4",
             "lines: [2, 2] | DUPLICATE_NAME | line 2 is credited twice",
             "{lines: [1], creditedBefore: [1]} | DUPLICATE_NAME | line 1 is credited twice",
             "creditedBefore: [1, 2, 3] | NOT_ALLOWED | every line has been credited already",

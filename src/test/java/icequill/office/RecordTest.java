@@ -81,7 +81,7 @@ class RecordTest {
                 format: 1
                 site: crumb-lane-bakery
                 people:
-                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00}
+                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00, on: cleaning}
                 machines:
                   - machine: proof-room
                     chemicals:

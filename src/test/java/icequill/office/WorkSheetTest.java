@@ -220,7 +220,7 @@ class WorkSheetTest {
                 format: 1
                 site: crumb-lane-bakery
                 people:
-                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00}
+                  - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00, on: cleaning}
                 """);
         assertThat(Office.of(folder).worksheet(none, wish()).problems()).extracting(Problem::text)
                 .containsExactly(

@@ -73,6 +73,17 @@ class BinderTest {
         assertThat(problems(builder)).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED, Code.NOT_ALLOWED);
     }
 
+    @Test
+    void price_samePersonTwiceAtATime_refusedWhereTheSecondStands() {
+        VisitBuilder builder = visit().stay("Ada Quill", "lead", morning(Outcome.CHARGED)).stay("ada  quill ", "helper",
+                spell("2026-05-13T10:05", "2026-05-13T10:30", ChargeClass.CLEANING, Outcome.CHARGED));
+
+        assertThat(problems(builder)).extracting(problem -> problem.code() + " " + problem.place().line())
+                .containsExactly("OVERLAP 2", "NOT_ALLOWED 2");
+        assertThat(problems(builder)).extracting(Problem::message).first().asString()
+                .contains("is here twice at the same time: from 2026-05-13T10:00 to 2026-05-13T11:00");
+    }
+
     private static VisitBuilder morningVisit() {
         return visit().person("lead", morning(Outcome.CHARGED));
     }

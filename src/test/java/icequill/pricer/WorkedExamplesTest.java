@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.RatesFixture;
 import icequill.VisitBuilder;
 import icequill.explain.HowReader;
+import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.party.Site;
 import icequill.work.ChargeClass;
@@ -68,6 +69,35 @@ class WorkedExamplesTest {
                 spell("2026-05-13T10:00", "2026-05-13T10:40", ChargeClass.CLEANING, Outcome.CHARGED)));
 
         assertThat(nets(priced)).containsExactly("52.00", "98.00", "43.50");
+    }
+
+    /** 20 and 25 minutes are 45, billed as one hour; of two people they would be an hour each. */
+    @Test
+    void price_leftAndCameBack_onePersonWithOneMinimum() {
+        PricedVisit one = price(visit().stay("Ada Quill", "lead",
+                spell("2026-05-13T14:00", "2026-05-13T14:25", ChargeClass.CLEANING, Outcome.CHARGED))
+                .stay("Ada Quill", "lead",
+                        spell("2026-05-13T10:00", "2026-05-13T10:20", ChargeClass.CLEANING, Outcome.CHARGED)));
+        PricedVisit two = price(visit().lead("2026-05-13T10:00", "2026-05-13T10:20").lead("2026-05-13T14:00",
+                "2026-05-13T14:25"));
+
+        assertThat(nets(one)).containsExactly("52.00", "98.00");
+        assertThat(one.lines().get(1).how().reasons()).extracting(Phrase::key).containsExactly("reason.minimum");
+        assertThat(nets(two)).containsExactly("52.00", "196.00");
+    }
+
+    /** The second day's band is dearer: 60 minutes on Saturday; and the one trip is said. */
+    @Test
+    void price_twoDays_oneTripAndSaidSo() {
+        PricedVisit priced = price(visit().stay("Ada Quill", "lead",
+                spell("2026-05-15T10:00", "2026-05-15T11:00", ChargeClass.REPAIR, Outcome.CHARGED))
+                .stay("Ada Quill", "lead",
+                        spell("2026-05-16T10:00", "2026-05-16T11:00", ChargeClass.REPAIR, Outcome.CHARGED)));
+
+        assertThat(nets(priced)).containsExactly("52.00", "98.00", "147.00");
+        assertThat(priced.lines().getFirst().how().text(RatesFixture.USD)).contains("reason.one-trip", "2");
+        assertThat(price(tenMinutes()).lines().getFirst().how().text(RatesFixture.USD))
+                .doesNotContain("reason.one-trip");
     }
 
     @ParameterizedTest

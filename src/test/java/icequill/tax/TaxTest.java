@@ -15,6 +15,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,29 +81,91 @@ class TaxTest {
 
     /** A credit carries the original's rate; the credit that completes the base takes what tax is left. */
     @Test
-    void taxOn_twoHalves_lastTakesWhatIsLeft() {
+    void further_twoHalves_lastTakesWhatIsLeft() {
         TaxTotal original = TaxTotals.of(List.of(new Taxable(rate("8.75"), usd("150"))), TaxBasis.INVOICE, USD)
                 .getFirst();
-        TaxCredit first = TaxCredit.none(original);
-        TaxCredit second = first.after(usd("75"));
 
-        assertThat(Amounts.plain(first.taxOn(usd("75")).amount(USD))).isEqualTo("6.56");
-        assertThat(Amounts.plain(second.taxOn(usd("75")).amount(USD))).isEqualTo("6.57");
-        assertThatIllegalArgumentException().isThrownBy(() -> second.taxOn(usd("75.01")));
+        assertThat(credited(original, TaxBasis.INVOICE, "75", "75")).extracting(TaxTest::taxes).containsExactly(
+                List.of("6.56", "6.56"), List.of("6.57", "6.57"));
+        TaxCredit half = TaxCredit.none(original).after(TaxCredit.none(original).further(List.of(usd("75")),
+                TaxBasis.INVOICE));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> half.further(List.of(usd("75.01")), TaxBasis.INVOICE));
+    }
+
+    /** Three lines of 1.10 at 6 + 1 %: 0.23 in all, 0.20 and 0.03; each note of 1.10 is 0.077, hence 0.08, but the last. */
+    @Test
+    void further_lineByLine_everyAuthorityEndsAtZero() {
+        TaxTotal original = TaxTotals.of(Collections.nCopies(3, new Taxable(rate("6", "1"), usd("1.10"))),
+                TaxBasis.INVOICE, USD).getFirst();
+
+        List<TaxTotal> notes = credited(original, TaxBasis.INVOICE, "1.10", "1.10", "1.10");
+
+        assertThat(notes).extracting(TaxTest::taxes).containsExactly(List.of("0.08", "0.07", "0.01"),
+                List.of("0.08", "0.07", "0.01"), List.of("0.07", "0.06", "0.01"));
+        assertThat(notes).allSatisfy(note -> assertThat(HowReader.evaluate(note.how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(note.tax())));
+        assertThat(notes.getLast().components()).allSatisfy(part -> assertThat(
+                HowReader.evaluate(part.how().text(USD))).isEqualByComparingTo(Amounts.number(part.amount())));
+    }
+
+    /** Taxed line by line: 3 x 0.08 = 0.24, and what two lines had together goes back with both: 0.16. */
+    @Test
+    void further_taxedByItem_eachLineGivesItsOwnTaxBack() {
+        TaxTotal original = TaxTotals.of(Collections.nCopies(3, new Taxable(rate("6", "1"), usd("1.10"))),
+                TaxBasis.ITEM, USD).getFirst();
+        TaxCredit none = TaxCredit.none(original);
+        TaxTotal two = none.further(List.of(usd("1.10"), usd("1.10")), TaxBasis.ITEM);
+        TaxTotal third = none.after(two).further(List.of(usd("1.10")), TaxBasis.ITEM);
+
+        assertThat(taxes(two)).containsExactly("0.16", "0.14", "0.02");
+        assertThat(taxes(third)).containsExactly("0.08", "0.07", "0.01");
+    }
+
+    /**
+     * Six lines of 0.50 at 4 + 4.5 + 0.375 %: 0.27 in all (0.12 + 0.14 + 0.01). Each is 0.044375, hence 0.04, by the rates
+     * 0.02 + 0.02 + 0.00; the last takes 0.07: 0.02 + 0.04 + 0.01.
+     */
+    @Test
+    void further_smallParts_theLastSettlesEachAuthority() {
+        TaxTotal original = TaxTotals.of(List.of(new Taxable(rate("4", "4.5", "0.375"), usd("3.00"))),
+                TaxBasis.INVOICE, USD).getFirst();
+
+        List<TaxTotal> notes = credited(original, TaxBasis.INVOICE, "0.50", "0.50", "0.50", "0.50", "0.50", "0.50");
+
+        assertThat(taxes(original)).containsExactly("0.27", "0.12", "0.14", "0.01");
+        assertThat(taxes(notes.getFirst())).containsExactly("0.04", "0.02", "0.02", "0.00");
+        assertThat(taxes(notes.getLast())).containsExactly("0.07", "0.02", "0.04", "0.01");
     }
 
     @Test
-    void taxOn_manySmallCredits_neverMoreThanTheOriginal() {
+    void further_manySmallCredits_neverMoreThanTheOriginal() {
         // 1.10 at 7 % is 0.077, hence 0.08; each credit of 0.10 is 0.007, hence 0.01, so the tax is used up early
-        TaxTotal original = TaxTotals.of(List.of(new Taxable(rate("7"), usd("1.10"))), TaxBasis.INVOICE, USD)
+        TaxTotal original = TaxTotals.of(List.of(new Taxable(rate("6", "1"), usd("1.10"))), TaxBasis.INVOICE, USD)
                 .getFirst();
-        TaxCredit credit = TaxCredit.none(original);
-        for (int i = 0; i < 11; i++) {
-            credit = credit.after(usd("0.10"));
-        }
 
-        assertThat(Amounts.plain(credit.tax())).isEqualTo("0.08");
-        assertThat(Amounts.plain(credit.base())).isEqualTo("1.10");
+        List<TaxTotal> notes = credited(original, TaxBasis.INVOICE,
+                Collections.nCopies(11, "0.10").toArray(String[]::new));
+
+        assertThat(notes).extracting(note -> Amounts.plain(note.tax())).containsExactly("0.01", "0.01", "0.01", "0.01",
+                "0.01", "0.01", "0.01", "0.01", "0.00", "0.00", "0.00");
+        assertThat(IntStream.range(0, 2).mapToObj(i -> Amounts.sum(notes.stream()
+                .map(note -> note.components().get(i).amount()).toList(), USD))).extracting(Amounts::plain)
+                .containsExactly("0.07", "0.01");
+    }
+
+    private static List<TaxTotal> credited(TaxTotal original, TaxBasis basis, String... bases) {
+        TaxCredit credit = TaxCredit.none(original);
+        for (String base : bases) {
+            credit = credit.after(credit.further(List.of(usd(base)), basis));
+        }
+        return credit.notes();
+    }
+
+    /** The whole, then its components. */
+    private static List<String> taxes(TaxTotal total) {
+        return Stream.concat(Stream.of(total.tax()), total.components().stream().map(TaxTotal.ComponentTax::amount))
+                .map(Amounts::plain).toList();
     }
 
     @Test

@@ -10,6 +10,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.work.Holiday.NthWeekday;
+import icequill.work.Holiday.Observed;
 import icequill.work.Holiday.Once;
 import icequill.work.Holiday.Yearly;
 import java.time.DayOfWeek;
@@ -64,10 +65,21 @@ class TimeTest {
             "2027-07-05, true", "2027-07-06, false", "2026-08-14, true", "2027-08-14, false", "2028-07-03, false"})
     void fallsOn_rules_findTheDay(LocalDate day, boolean expected) {
         List<Holiday.Rule> rules = List.of(new NthWeekday(4, DayOfWeek.THURSDAY, Month.NOVEMBER),
-                new NthWeekday(-1, DayOfWeek.MONDAY, Month.MAY), new Yearly(MonthDay.of(12, 25), false),
-                new Yearly(MonthDay.of(7, 4), true), new Once(LocalDate.of(2026, 8, 14)));
+                new NthWeekday(-1, DayOfWeek.MONDAY, Month.MAY), new Yearly(MonthDay.of(12, 25), Observed.NEVER),
+                new Yearly(MonthDay.of(7, 4), Observed.TOO), new Once(LocalDate.of(2026, 8, 14)));
 
         assertThat(rules.stream().anyMatch(rule -> rule.fallsOn(day))).isEqualTo(expected);
+    }
+
+    /** 4 July 2026 is a Saturday, 2027 a Sunday, 2028 a Tuesday; 1 January 2028 a Saturday, so 2027 ends with a holiday. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({"07-04, 2026-07-03, NEVER, false", "07-04, 2026-07-03, TOO, true", "07-04, 2026-07-03, INSTEAD, true",
+            "07-04, 2026-07-04, NEVER, true", "07-04, 2026-07-04, TOO, true", "07-04, 2026-07-04, INSTEAD, false",
+            "07-04, 2027-07-04, INSTEAD, false", "07-04, 2027-07-05, INSTEAD, true", "07-04, 2027-07-05, NEVER, false",
+            "07-04, 2028-07-04, INSTEAD, true", "07-04, 2028-07-03, INSTEAD, false",
+            "01-01, 2027-12-31, INSTEAD, true", "01-01, 2028-01-01, INSTEAD, false"})
+    void fallsOn_weekend_insteadOrToo(String date, LocalDate day, Observed observed, boolean expected) {
+        assertThat(new Yearly(MonthDay.parse("--" + date), observed).fallsOn(day)).isEqualTo(expected);
     }
 
     @Test
