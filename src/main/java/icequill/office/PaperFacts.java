@@ -68,7 +68,8 @@ final class PaperFacts {
     /** What each authority gets, by the rate that it levies, so that two rates of one stay apart. */
     static List<PaperReader.Levied> taxes(PricedPaper paper) {
         return paper.totals().taxes().stream().flatMap(total -> total.components().stream()
-                .map(part -> new PaperReader.Levied(authority(total.rate(), part.component()), part.amount()))).toList();
+                .map(part -> new PaperReader.Levied(authority(total.rate(), part.component()), part.amount())))
+                .toList();
     }
 
     private static String authority(TaxRate rate, TaxRate.Component component) {

@@ -53,7 +53,8 @@ class CreditTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"creditedBefore: [[]] | MISSING | nothing is listed here",
             "creditedBefore: [[1], [1]] | DUPLICATE_NAME | line 1 is credited twice",
-            "creditedBefore: [one] | WRONG_TYPE | or the lines of one earlier credit note", "lines: [4] | OUT_OF_RANGE | the invoice has no line 4",
+            "creditedBefore: [one] | WRONG_TYPE | or the lines of one earlier credit note",
+            "lines: [4] | OUT_OF_RANGE | the invoice has no line 4",
             "lines: [2, 2] | DUPLICATE_NAME | line 2 is credited twice",
             "{lines: [1], creditedBefore: [1]} | DUPLICATE_NAME | line 1 is credited twice",
             "creditedBefore: [1, 2, 3] | NOT_ALLOWED | every line has been credited already",

@@ -65,14 +65,15 @@ class PartialCreditTest {
         }
         change(shop.resolve("pricing/materials.yaml"), "\nitems:\n", "\nitems:\n" + parts);
         Path visit = shop.resolve("visits/three-parts.yaml");
-        Files.writeString(visit, """
-                format: 1
-                site: copper-kettle-taproom
-                serviceCall: goodwill
-                people:
-                  - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T09:20, on: repair, outcome: goodwill}
-                lines: [{material: clip, amount: 1}, {material: pin, amount: 1}, {material: ring, amount: 1}]
-                """);
+        Files.writeString(visit,
+                """
+                        format: 1
+                        site: copper-kettle-taproom
+                        serviceCall: goodwill
+                        people:
+                          - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T09:20, on: repair, outcome: goodwill}
+                        lines: [{material: clip, amount: 1}, {material: pin, amount: 1}, {material: ring, amount: 1}]
+                        """);
         IssueOffice.of(shop, CLOCK).record(visit).orElseThrow();
         return shop;
     }

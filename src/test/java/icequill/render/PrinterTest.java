@@ -79,8 +79,7 @@ class PrinterTest {
         return all.stream();
     }
 
-    private record Place(PaperSize size, String currency, String country) {
-    }
+    private record Place(PaperSize size, String currency, String country) {}
 
     private static final List<Place> ABROAD = List.of(new Place(PaperSize.A4, "EUR", "ES"),
             new Place(PaperSize.LETTER, "USD", "MX"), new Place(PaperSize.A4, "EUR", "DE"),
