@@ -2,8 +2,8 @@ package icequill.files;
 
 import icequill.account.Account;
 import icequill.account.AccountOf;
-import icequill.account.AccountRules;
 import icequill.account.AccountOf.Holder;
+import icequill.account.AccountRules;
 import icequill.account.Credited;
 import icequill.account.Invoiced;
 import icequill.account.Payment;

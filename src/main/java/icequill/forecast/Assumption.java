@@ -47,8 +47,8 @@ public enum Assumption {
         case CALL_CHARGES -> choices(question, dearerCalls(question.first(), factor),
                 dearerCalls(question.second(), factor));
         case PLANNED_PRICE -> choices(question,
-                new Choice(MinorUnits.expected(question.first().planned() * factor), question.first().water(),
-                        question.first().condenser(), question.first().calls()),
+                question.first().priced(MinorUnits.expected(question.first().planned() * factor),
+                        question.first().calls()),
                 question.second());
         };
     }
@@ -78,6 +78,6 @@ public enum Assumption {
         Map<Cause, List<CallKind>> kinds = new EnumMap<>(Cause.class);
         choice.calls().kinds().forEach((cause, own) -> kinds.put(cause, own.stream()
                 .map(kind -> new CallKind(kind.share(), MinorUnits.expected(kind.charge() * factor))).toList()));
-        return new Choice(choice.planned(), choice.water(), choice.condenser(), new CallTable(kinds));
+        return choice.priced(choice.planned(), new CallTable(kinds));
     }
 }

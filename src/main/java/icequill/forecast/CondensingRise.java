@@ -23,41 +23,20 @@ public record CondensingRise(BigDecimal fahrenheit) {
     private static final BigDecimal CAPACITY = new BigDecimal("0.007");
     /** Degrees that a year's dirt may bring: the low, the middle and the high of a range that nobody has measured. */
     private static final List<Integer> A_YEAR = List.of(0, 10, 20);
-    private static final double YEAR = 12;
 
     public CondensingRise {
         Check.inRange(fahrenheit, BigDecimal.ZERO, BigDecimal.valueOf(MOST), "condensing rise");
     }
 
     /**
-     * The low, the middle and the high rise on average over some months. The dirt of a year is supposed to gather evenly and then
-     * to stay as it is; degrees are rounded to tenths.
+     * The low, the middle and the high rise on average, in degrees rounded to thousandths.
      *
-     * @param from months since the condenser was brushed, at the beginning
-     * @param months how long
+     * @param dirt of a condenser on average, as {@link MeanDirt} says; 1 for that of a year
      */
-    public static List<CondensingRise> range(double from, double months) {
-        return range(Care.NEVER, from, months);
-    }
-
-    /** The same under a calendar of brushings. */
-    public static List<CondensingRise> range(Care care, double from, double months) {
-        Check.that(from >= 0 && months > 0, "from month " + from + " for " + months);
-        Stretches stretches = Stretches.of(care, Season.ALL_YEAR, months);
-        double sum = 0;
-        double age = from;
-        for (double length : stretches.lengths()) {
-            sum += gathered(age + length) - gathered(age);
-            age = stretches.leaves() * (age + length);
-        }
-        double part = sum / months;
+    public static List<CondensingRise> range(double dirt) {
+        Check.that(dirt >= 0 && dirt <= 1, "dirt of " + dirt);
         return A_YEAR.stream().map(degrees -> new CondensingRise(
-                Rounding.halfUp(BigFraction.from(degrees * part), 1))).toList();
-    }
-
-    /** What has gathered by a month, summed over the months. */
-    private static double gathered(double month) {
-        return month <= YEAR ? month * month / (2 * YEAR) : month - YEAR / 2;
+                Rounding.halfUp(BigFraction.from(degrees * dirt), 3))).toList();
     }
 
     /** What is left of the ice a day, of 1. */

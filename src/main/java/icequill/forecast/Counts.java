@@ -62,6 +62,18 @@ public final class Counts {
         return sum;
     }
 
+    /** The calls beyond so many, the first of which do not count. */
+    Counts beyond(int first) {
+        if (first >= chances.length) {
+            return NONE;
+        }
+        double[] rest = Arrays.copyOfRange(chances, first, chances.length);
+        for (int n = 0; n < first; n++) {
+            rest[0] += chances[n];
+        }
+        return of(rest);
+    }
+
     /** The chance of exactly so many calls. */
     public double chance(int calls) {
         return calls < chances.length ? chances[calls] : 0;

@@ -25,15 +25,22 @@ import org.jspecify.annotations.Nullable;
 public final class Forecast {
 
     private static final double MOST_MONTHS = 120;
+    private static final double YEAR = 12;
+    /** Below it a rest of a year is what rounding left. */
+    private static final double NOTHING = 1e-9;
 
     private final Choice choice;
     private final double months;
     private final Map<Cause, Counts> counts;
     private final YearlyCharges charged;
-    private final Supplier<ChargeLaw> dirt = once(() -> ChargeLaw.of(parts(Cause.CONDENSER, Cause.WATER)));
-    private final Supplier<ChargeLaw> charges = once(() -> ChargeLaw.of(parts(Cause.values())));
+    /** Calls that are not included in what is planned; all of them where none is. */
+    private final Counts paid;
+    private final Supplier<ChargeLaw> dirt = once(
+            () -> ChargeLaw.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
+    private final Supplier<ChargeLaw> charges = once(this::charged);
 
-    private Forecast(Choice choice, double months, Map<Cause, Counts> counts, YearlyCharges charged) {
+    private Forecast(Choice choice, double months, Map<Cause, Counts> counts, YearlyCharges charged, Counts paid) {
+        this.paid = paid;
         this.choice = choice;
         this.months = months;
         this.counts = counts;
@@ -66,7 +73,16 @@ public final class Forecast {
         counts.put(Cause.RANDOM, Counts.poisson(random.applyAsDouble(months)));
         counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
         counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
-        return new Forecast(choice, months, counts, charged);
+        Counts paid = Counts.NONE;
+        for (double from = 0; choice.included() > 0 && from < months - NOTHING; from += YEAR) {
+            double until = Math.min(months, from + YEAR);
+            paid = paid.plus(Counts.poisson(random.applyAsDouble(until) - random.applyAsDouble(from))
+                    .plus(sum(from(condensers, choice.condenser(), policy, from), policy, until - from,
+                            choice.condenser()))
+                    .plus(sum(from(waters, choice.water(), policy, from), policy, until - from, choice.water()))
+                    .beyond(choice.included()));
+        }
+        return new Forecast(choice, months, counts, charged, paid);
     }
 
     /** What would come of it, checked before it is forecast. */
@@ -122,6 +138,24 @@ public final class Forecast {
     /** Of sides that run alike. */
     private record Alike(DirtClock clock, Season season) {}
 
+    /**
+     * The sides at the beginning of a later year, each with the months since its last cleaning; where calls clean, with no more
+     * than they leave on average.
+     */
+    private static List<Side> from(List<Side> sides, Care care, StopPolicy policy, double month) {
+        if (month == 0) {
+            return sides;
+        }
+        List<Double> cleanings = care.until(month);
+        return sides.stream().map(side -> {
+            double since = cleanings.isEmpty()
+                    ? side.age() + side.season().run(month)
+                    : side.season().run(month) - side.season().run(cleanings.getLast());
+            return new Side(side.clock(), policy.cleans() > 0 ? Math.min(since, side.clock().mean()) : since,
+                    side.season());
+        }).toList();
+    }
+
     /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
     private static Counts sum(List<Side> sides, StopPolicy policy, double months, Care care) {
         Map<Alike, StopCounts> known = new HashMap<>();
@@ -151,10 +185,10 @@ public final class Forecast {
 
     /** What is paid over the horizon whatever happens, in minor units, the rest of a year in proportion, rounded once. */
     public long planned() {
-        return charged.planned(choice.planned());
+        return charged.planned(choice);
     }
 
-    /** What calls cost, without what is planned. */
+    /** What calls cost, without what is planned and without calls that are included in it. */
     public ChargeLaw charges() {
         return charges.get();
     }
@@ -164,8 +198,22 @@ public final class Forecast {
         return charges().plus(planned());
     }
 
-    private List<ChargeLaw.Part> parts(Cause... causes) {
-        return Stream.of(causes).map(cause -> new ChargeLaw.Part(calls(cause), amounts(cause))).toList();
+    /** What calls cost that are paid for; where some are included, those of a year are spread over causes as its calls are. */
+    private ChargeLaw charged() {
+        if (choice.included() == 0) {
+            return ChargeLaw.of(Stream.of(Cause.values()).map(this::part).toList());
+        }
+        double all = calls().mean();
+        return ChargeLaw.of(List.of(new ChargeLaw.Part(paid, all == 0
+                ? List.of()
+                : Stream.of(Cause.values()).flatMap(cause -> amounts(cause).stream()
+                        .map(amount -> new ChargeLaw.Amount(amount.share() * calls(cause).mean() / all,
+                                amount.minor())))
+                        .toList())));
+    }
+
+    private ChargeLaw.Part part(Cause cause) {
+        return new ChargeLaw.Part(calls(cause), amounts(cause));
     }
 
     private List<ChargeLaw.Amount> amounts(Cause cause) {
@@ -174,37 +222,42 @@ public final class Forecast {
 
     /**
      * The chance that this choice costs less in all than another over the same months for the same machines. Both share their
-     * random faults, since the same pump fails either way; the rest is independent.
+     * random faults, since the same pump fails either way, and the dirt of a side that both care for alike, since the same dirt
+     * stops it either way; the rest is independent. Dirt is shared as long as one of them is never the dearer one for any kind of
+     * its calls. Where calls are included, one that is cheaper in price, in every kind of call and in included ones is the cheaper
+     * one for certain; in any other case the two are independent.
      */
     public double chanceCheaperThan(Forecast other) {
         Check.that(months == other.months, "horizons differ: " + months + ", " + other.months);
-        List<ChargeLaw.Amount> own = amounts(Cause.RANDOM);
-        List<ChargeLaw.Amount> others = other.amounts(Cause.RANDOM);
-        Check.that(own.size() == others.size(), "random faults of different kinds");
-        List<ChargeLaw.Amount> dearer = new ArrayList<>();
-        List<ChargeLaw.Amount> cheaper = new ArrayList<>();
-        for (int i = 0; i < own.size(); i++) {
-            long more = own.get(i).minor() - others.get(i).minor();
-            if (more != 0) {
-                (more > 0 ? dearer : cheaper).add(new ChargeLaw.Amount(own.get(i).share(), Math.abs(more)));
+        if (choice.included() > 0 || other.choice.included() > 0) {
+            return isNeverDearerThan(other)
+                    ? 1
+                    : other.isNeverDearerThan(this) ? 0 : total().chanceOfLessThan(other.total());
+        }
+        List<ChargeLaw.Part> own = new ArrayList<>();
+        List<ChargeLaw.Part> others = new ArrayList<>();
+        for (Cause cause : Cause.values()) {
+            Difference difference = Difference.of(amounts(cause), other.amounts(cause));
+            if (cause == Cause.RANDOM || choice.caresLike(other.choice, cause, months) && difference.isOneSided()) {
+                difference.dearer(calls(cause)).ifPresent(own::add);
+                difference.cheaper(calls(cause)).ifPresent(others::add);
+            } else {
+                own.add(part(cause));
+                others.add(other.part(cause));
             }
         }
-        return with(dearer).plus(planned()).chanceOfLessThan(other.with(cheaper).plus(other.planned()));
+        return law(own).plus(planned()).chanceOfLessThan(other.law(others).plus(other.planned()));
     }
 
-    /**
-     * The charges of dirt and, of random faults, what those of some kinds differ by. Faults come as a Poisson process, so those
-     * of some kinds do not depend on those of others.
-     */
-    private ChargeLaw with(List<ChargeLaw.Amount> differences) {
-        double share = differences.stream().mapToDouble(ChargeLaw.Amount::share).sum();
-        if (share == 0) {
-            return dirt.get();
-        }
-        List<ChargeLaw.Part> parts = new ArrayList<>(parts(Cause.CONDENSER, Cause.WATER));
-        parts.add(new ChargeLaw.Part(Counts.poisson(calls(Cause.RANDOM).mean() * share), differences.stream()
-                .map(amount -> new ChargeLaw.Amount(amount.share() / share, amount.minor())).toList()));
-        return ChargeLaw.of(parts);
+    /** Whether the same care is cheaper beforehand and never dearer afterwards. */
+    private boolean isNeverDearerThan(Forecast other) {
+        return planned() < other.planned() && choice.included() >= other.choice.included()
+                && Stream.of(Cause.values()).allMatch(cause -> choice.caresLike(other.choice, cause, months)
+                        && Difference.of(amounts(cause), other.amounts(cause)).isNeverDearer());
+    }
+
+    private ChargeLaw law(List<ChargeLaw.Part> parts) {
+        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER))) ? dirt.get() : ChargeLaw.of(parts);
     }
 
     /** Finds a law when it is first asked for, and keeps it. */

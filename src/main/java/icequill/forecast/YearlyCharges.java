@@ -15,7 +15,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 final class YearlyCharges {
 
-    static final double YEAR = 12;
+    private static final double YEAR = 12;
 
     private final PriceTerms terms;
     private final double months;
@@ -69,13 +69,13 @@ final class YearlyCharges {
         return amounts;
     }
 
-    /** A yearly price over all years, the last one in proportion to its months, rounded once. */
-    long planned(long aYear) {
+    /** What a choice is paid over all years, the last one in proportion to its months, rounded once. */
+    long planned(Choice choice) {
         BigFraction sum = BigFraction.ZERO;
-        for (int year = 0; year * YEAR < months; year++) {
+        for (int year = 0; year < months / YEAR; year++) {
             BigFraction part = BigFraction.from(Math.min(1, months / YEAR - year));
-            sum = sum.add(terms.factor(year).multiply(part));
+            sum = sum.add(terms.factor(year).multiply(part).multiply(choice.plannedIn(year)));
         }
-        return Rounding.PLANNED.wholeMinor(sum.multiply(aYear));
+        return Rounding.PLANNED.wholeMinor(sum);
     }
 }

@@ -3,7 +3,6 @@ package icequill.office;
 import icequill.document.Outlook.Beside;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.forecast.Care;
 import icequill.forecast.CondensingRise;
 import icequill.forecast.EarlierReplacement;
 import icequill.forecast.Forecast;
@@ -13,7 +12,11 @@ import icequill.forecast.MachineRisk;
 import icequill.forecast.Mark;
 import icequill.forecast.Marked;
 import icequill.forecast.MarkedFigure;
+import icequill.forecast.MeanDirt;
+import icequill.forecast.StopPolicy;
 import icequill.forecast.MarkedFigure;
+import icequill.forecast.MeanDirt;
+import icequill.forecast.StopPolicy;
 import icequill.forecast.WaterAndScale;
 import icequill.money.Amounts;
 import icequill.party.Machine;
@@ -30,7 +33,6 @@ import javax.money.MonetaryAmount;
 /** Figures what comes beside the cash in a year: nobody cleaning, against the plan that cleans as often as recommended. */
 record BesideAssembly(SiteForecast forecast) {
 
-    private static final int DAYS = 365;
     private static final int MONTHS = 12;
     private static final int HUNDREDTHS = 2;
     private static final double HUNDRED = 100;
@@ -53,35 +55,50 @@ record BesideAssembly(SiteForecast forecast) {
         return forecast.risks().site().machines();
     }
 
-    /** For the low, the middle and the high rise that a year's dirt may bring; empty where no machine has such a condenser. */
+    /** What stands on the sheet; empty where no machine has such a condenser. */
     private Optional<Beside> energy() {
-        List<List<Marked>> saved = IntStream.range(0, machines().size()).mapToObj(this::saved)
-                .filter(three -> !three.isEmpty()).toList();
-        if (saved.isEmpty()) {
-            return Optional.empty();
-        }
-        List<MonetaryAmount> sums = IntStream.range(0, RISES).mapToObj(
-                rise -> Amounts.sum(saved.stream().map(three -> three.get(rise).amount()).toList(),
-                        forecast.currency()))
-                .toList();
-        List<Mark> marks = saved.stream().flatMap(List::stream).map(Marked::mark).toList();
-        return Optional.of(new Beside(Phrase.of("outlook.beside.energy"),
-                Phrase.of("outlook.beside.energy-range", rounded(sums.get(0)), rounded(sums.get(2)),
-                        rounded(sums.get(1))),
-                mark(marks)));
+        List<MonetaryAmount> sums = electricity();
+        List<Mark> marks = saved().stream().flatMap(List::stream).map(Marked::mark).toList();
+        return sums.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Beside(Phrase.of("outlook.beside.energy"),
+                        Phrase.of("outlook.beside.energy-range", rounded(sums.get(0)), rounded(sums.get(2)),
+                                rounded(sums.get(1))),
+                        mark(marks)));
+    }
+
+    /**
+     * What the recommended plan saves of electricity in the first year beside paying per call, for the low, the middle and the high
+     * rise that a year's dirt may bring; empty where no machine has such a condenser.
+     */
+    List<MonetaryAmount> electricity() {
+        List<List<Marked>> saved = saved();
+        return saved.isEmpty()
+                ? List.of()
+                : IntStream.range(0, RISES).mapToObj(rise -> Amounts
+                        .sum(saved.stream().map(three -> three.get(rise).amount()).toList(), forecast.currency()))
+                        .toList();
+    }
+
+    private List<List<Marked>> saved() {
+        return IntStream.range(0, machines().size()).mapToObj(this::saved).filter(three -> !three.isEmpty()).toList();
     }
 
     /** What a clean condenser saves in a year, for each of the three rises; empty without a condenser or a rate. */
     private List<Marked> saved(int machine) {
         Machine found = machines().get(machine);
-        double since = forecast.risks().machines().get(machine).monthsSinceBrushed();
-        List<CondensingRise> dirty = CondensingRise.range(Care.NEVER, since, MONTHS);
-        List<CondensingRise> clean = forecast.recommended().brushed()
-                .map(months -> CondensingRise.range(Care.every(months), since, MONTHS)).orElse(dirty);
+        List<CondensingRise> dirty = rise(machine, forecast.payPerCall(), forecast.risks().policy());
+        // By the plan's own brushings alone: what few calls between them brush besides is left out, on the careful side.
+        List<CondensingRise> clean = rise(machine, forecast.recommended(), StopPolicy.RESTARTS);
         return Optional.of(found).filter(SiteRisks::isBrushed)
                 .flatMap(air -> forecast.risks().energy(air, forecast.limits()))
                 .map(use -> IntStream.range(0, RISES).mapToObj(i -> use.saved(dirty.get(i), clean.get(i))).toList())
                 .orElse(List.of());
+    }
+
+    private List<CondensingRise> rise(int machine, Way way, StopPolicy calls) {
+        MachineRisk risk = forecast.risks().machines().get(machine);
+        return CondensingRise.range(MeanDirt.of(risk, calls, MONTHS, way.care().condenser()));
     }
 
     /** What stops that a plan spares would have cost in bought ice; empty where it spares none. */
@@ -131,7 +148,8 @@ record BesideAssembly(SiteForecast forecast) {
     private Optional<Beside> scale() {
         BigDecimal ice = machines().stream()
                 .map(machine -> forecast.risks().need(machine).pounds().value(0))
-                .reduce(BigDecimal.ZERO, BigDecimal::add).multiply(BigDecimal.valueOf(DAYS));
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .multiply(BigDecimal.valueOf(forecast.risks().season().days()));
         return forecast.risks().site().conditions().hardness().map(hardness -> {
             MarkedFigure minerals = new WaterAndScale(ice, rates().water(), hardness, Mark.DERIVED).mineralPounds();
             return new Beside(Phrase.of("outlook.beside.scale"), Phrase.of("outlook.beside.scale-pounds",

@@ -12,6 +12,7 @@ import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.Marked;
+import icequill.forecast.MeanDirt;
 import icequill.forecast.MinorUnits;
 import icequill.money.Amounts;
 import icequill.money.Stepping;
@@ -62,7 +63,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
                 .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
                         request.lastBrushed(), Optional.empty()))
                 .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING);
-        return new SiteRisks(site.only(ids), expected, history, Optional.empty(), day);
+        return new SiteRisks(site.only(ids), expected, history, Optional.empty(), day, day);
     }
 
     private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {
@@ -94,11 +95,15 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
     private List<Marked> saved(SiteRisks risks, int i) {
         MachineRisk risk = risks.machines().get(i);
         Machine machine = risks.site().machines().get(i);
-        List<CondensingRise> dirty = CondensingRise.range(Care.NEVER, risk.monthsSinceBrushed(), MONTHS);
-        List<CondensingRise> clean = CondensingRise.range(Care.every(1), 0, MONTHS);
+        List<CondensingRise> dirty = rise(risks, risk, Care.NEVER);
+        List<CondensingRise> clean = rise(risks, risk, Care.every(1));
         return risks.energy(machine, limits)
                 .map(use -> IntStream.range(0, RISES).mapToObj(k -> use.saved(dirty.get(k), clean.get(k))).toList())
                 .orElse(List.of());
+    }
+
+    private static List<CondensingRise> rise(SiteRisks risks, MachineRisk risk, Care brushing) {
+        return CondensingRise.range(MeanDirt.of(risk, risks.policy(), MONTHS, brushing));
     }
 
     private MonetaryAmount rounded(MonetaryAmount amount) {

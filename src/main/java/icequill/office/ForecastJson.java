@@ -37,7 +37,21 @@ record ForecastJson(SiteForecast forecast) {
         view.put("currency", forecast.currency().getCurrencyCode());
         view.put("years", forecast.years());
         view.put("options", options());
+        view.put("electricitySaved", electricity());
         view.put("inputs", inputs());
+        return view;
+    }
+
+    /** For the low, the middle and the high guess of what a year's dirt does; null where no machine has such a condenser. */
+    private @Nullable Map<String, Object> electricity() {
+        List<MonetaryAmount> saved = new BesideAssembly(forecast).electricity();
+        if (saved.isEmpty()) {
+            return null;
+        }
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("low", number(saved.get(0)));
+        view.put("middle", number(saved.get(1)));
+        view.put("high", number(saved.get(2)));
         return view;
     }
 
@@ -50,9 +64,11 @@ record ForecastJson(SiteForecast forecast) {
     private Map<String, Object> option(Way way) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("kind", word(way.kind()));
-        view.put("monthsBetweenCleanings", way.cleaned().orElse(null));
-        view.put("monthsBetweenBrushings", way.brushed().orElse(null));
+        view.put("monthsBetweenCleanings", way.care().cleaned().orElse(null));
+        view.put("monthsBetweenBrushings", way.care().brushed().orElse(null));
         view.put("plannedPrice", number(way.planned()));
+        view.put("catchingUp", number(way.catchUp()));
+        view.put("includedCalls", way.included());
         view.putAll(figures(forecast.forecast(way, 1)));
         view.put("chanceCheaperThanPayPerCall", cheaper(way, forecast.payPerCall()));
         view.put("chanceCheaperThanBookedSingly", cheaper(way, forecast.bookedSingly()));

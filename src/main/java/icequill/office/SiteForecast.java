@@ -43,7 +43,8 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
             LookAhead asked) {
         ForecastRates rates = expected.with(hand.history().assumed());
         Site site = hand.setting().site();
-        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), day);
+        SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), day,
+                hand.request().scope().term().start());
         return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())
                 .then(sound -> new Ways(hand, rates, day, asked.interval()).all())
                 .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, asked.years().orElse(rates.years())));
@@ -54,7 +55,7 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     }
 
     Forecast forecast(Way way, List<MachineRisk> machines, int over) {
-        return known.of(machines, way.choice(rates), risks.policy(), (double) MONTHS * over, terms());
+        return known.of(machines, way.choice(), risks.policy(), (double) MONTHS * over, terms());
     }
 
     private PriceTerms terms() {
@@ -63,7 +64,7 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
 
     /** What a way saves in the first year beside paying per call. */
     Question question(Way way, List<MachineRisk> machines) {
-        return new Question(machines, way.choice(rates), payPerCall().choice(rates), risks.policy(), MONTHS,
+        return new Question(machines, way.choice(), payPerCall().choice(), risks.policy(), MONTHS,
                 PriceTerms.NONE);
     }
 

@@ -27,7 +27,6 @@ import icequill.rates.SiteFactors;
 import icequill.rates.SiteHistory;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -36,12 +35,13 @@ import java.util.function.Function;
  * How likely the machines of a site are to stop, from what is expected of any machine and what is known of these.
  *
  * @param site with those machines that are looked after
- * @param day from which on stops are counted
+ * @param day up to which it is known how long machines have run
+ * @param start of the first year that is looked ahead
  */
-record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<Survey> survey, LocalDate day) {
+record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<Survey> survey, LocalDate day,
+        LocalDate start) {
 
-    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
-    private static final int DAYS = 365;
+    private static final double YEAR = 12;
     /** Months of the longest horizon that can be asked for. */
     private static final double LONGEST = 120;
 
@@ -130,7 +130,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
         return since().stream()
                 .map(since -> new MachineRisk(faults,
                         isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),
-                        months(since.brushed()), water, months(since.cleaned())))
+                        months(since.brushed()), water, months(since.cleaned()), season().from(start)))
                 .toList();
     }
 
@@ -158,7 +158,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
     Optional<EnergyUse> energy(Machine machine, EnergyLimits limits) {
         return history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Checked::orElseThrow)
                 .or(() -> limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH)))
-                .map(rate -> new EnergyUse(rate, need(machine), DAYS, rates.beside().electricity().price()));
+                .map(rate -> new EnergyUse(rate, need(machine), season().days(), rates.beside().electricity().price()));
     }
 
     private static Optional<Checked<EnergyRate>> nameplate(SiteHistory.Care care) {
@@ -172,9 +172,14 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
                 used.origin().kind() == Origin.Kind.ESTIMATE ? Mark.FROM_MEMORY : Mark.OWN);
     }
 
+    /** Months that a machine has run since then; of as many calendar months as the rates say where nobody knows. */
     double months(Optional<LocalDate> since) {
-        return since.map(date -> ChronoUnit.DAYS.between(date, day) / DAYS_OF_A_MONTH)
-                .orElseGet(() -> rates.unknownMonths().doubleValue());
+        return since.map(date -> season().between(date, day))
+                .orElseGet(() -> rates.unknownMonths().doubleValue() * season().aYear() / YEAR);
+    }
+
+    OpenMonths season() {
+        return new OpenMonths(site.season());
     }
 
     static boolean isBrushed(Machine machine) {

@@ -4,9 +4,9 @@ import icequill.document.WayOfCare;
 import icequill.forecast.Care;
 import icequill.forecast.Choice;
 import icequill.forecast.MinorUnits;
-import icequill.money.Percent;
 import icequill.party.Wording;
-import icequill.rates.ForecastRates;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -14,24 +14,40 @@ import javax.money.MonetaryAmount;
  * A way of having a site's machines looked after.
  *
  * @param key by which programs know it
- * @param planned price of a year; zero where nothing is planned
- * @param cleaned months from one full cleaning to the next; empty for none
- * @param brushed months from one brushing of ours to the next; empty for none
+ * @param planned price of the first year, without catching up; zero where nothing is planned
+ * @param later prices of the years after it, one after another and nothing beyond; empty where each year costs the same
+ * @param catchUp what neglected machines add to the first visit; zero where nothing is planned, or nothing is neglected
+ * @param care the real calendar of its cleanings and brushings
+ * @param charges what its calls cost
+ * @param included calls of a year that its price includes
  * @param plan whose visits these are; empty where nothing is planned
  */
-record Way(String key, WayOfCare kind, Optional<Wording> name, MonetaryAmount planned, Optional<Integer> cleaned,
-        Optional<Integer> brushed, ExpectedCharges.Charges charges, Optional<PricedPlan> plan) {
+record Way(String key, WayOfCare kind, Optional<Wording> name, MonetaryAmount planned,
+        Optional<List<MonetaryAmount>> later, MonetaryAmount catchUp, CareOfSides care,
+        ExpectedCharges.Charges charges, int included, Optional<PricedPlan> plan) {
 
-    private static final double HUNDRED = 100;
+    /**
+     * How often a way looks after machines.
+     *
+     * @param cleaned most months from one full cleaning to the next; empty for none
+     * @param brushed most months from one brushing of ours to the next; empty for none
+     */
+    record CareOfSides(Optional<Integer> cleaned, Optional<Integer> brushed, Care water, Care condenser) {
 
-    /** As the forecast takes it. */
-    Choice choice(ForecastRates rates) {
-        return new Choice(MinorUnits.of(planned), care(cleaned, rates.cleaningRestores()),
-                care(brushed, rates.brushingRestores()), charges.table());
+        static final CareOfSides NONE = new CareOfSides(Optional.empty(), Optional.empty(), Care.NEVER, Care.NEVER);
     }
 
-    private static Care care(Optional<Integer> months, Percent restores) {
-        return months.map(interval -> new Care(interval, restores.value().doubleValue() / HUNDRED))
-                .orElse(Care.NEVER);
+    /** What is paid in the first year whatever happens. */
+    MonetaryAmount firstYear() {
+        return planned.add(catchUp);
+    }
+
+    /** As the forecast takes it. */
+    Choice choice() {
+        List<Long> besides = new ArrayList<>();
+        besides.add(MinorUnits.of(later.isPresent() ? firstYear() : catchUp));
+        later.ifPresent(years -> years.forEach(price -> besides.add(MinorUnits.of(price))));
+        return new Choice(later.isPresent() ? 0 : MinorUnits.of(planned), besides, included, care.water(),
+                care.condenser(), charges.table());
     }
 }

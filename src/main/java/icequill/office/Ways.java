@@ -1,10 +1,13 @@
 package icequill.office;
 
+import icequill.agreement.Scope;
 import icequill.agreement.Tier;
+import icequill.document.CatchUpPrice;
 import icequill.document.WayOfCare;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.money.Amounts;
+import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.party.Wording;
 import icequill.pricer.PricedSlot;
@@ -29,47 +32,85 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
 
     static final String PAY_PER_CALL = "payPerCall";
     private static final String BOOKED_SINGLY = "bookedSingly";
-    private static final int YEAR = 12;
+    private static final double HUNDRED = 100;
 
     /** Paying per call first, then the same cleanings booked singly, then each plan, then the interval asked for. */
     Checked<List<Way>> all() {
         Problems problems = new Problems();
         ExpectedCharges prices = new ExpectedCharges(hand.setting().shop(), hand.setting().site(),
                 hand.setting().rates(), rates, day);
+        PricedPlan yardstick = hand.choices().yardstick();
         Optional<ExpectedCharges.Charges> list = problems.take(prices.charges(Optional.empty()));
+        Optional<MonetaryAmount> catchUp = problems.take(catchUp(yardstick));
         List<Way> ways = new ArrayList<>();
         list.ifPresent(charges -> {
-            PricedPlan yardstick = hand.choices().yardstick();
-            ways.add(new Way(PAY_PER_CALL, WayOfCare.PAY_PER_CALL, Optional.empty(), Amounts.zero(currency()),
-                    Optional.empty(), Optional.empty(), charges, Optional.empty()));
-            ways.add(planned(BOOKED_SINGLY, WayOfCare.BOOKED_SINGLY, yardstick, yardstick.year().list(), charges));
+            MonetaryAmount zero = Amounts.zero(currency());
+            ways.add(new Way(PAY_PER_CALL, WayOfCare.PAY_PER_CALL, Optional.empty(), zero, Optional.empty(), zero,
+                    Way.CareOfSides.NONE, charges, 0, Optional.empty()));
+            catchUp.ifPresent(extra -> ways.add(planned(BOOKED_SINGLY, WayOfCare.BOOKED_SINGLY, yardstick,
+                    yardstick.year().list(), extra, charges, 0)));
         });
         for (PricedPlan plan : hand.plans()) {
-            problems.take(prices.charges(Optional.of(plan.tier()))).ifPresent(charges -> ways
-                    .add(planned(key(plan.tier().id()), WayOfCare.AGREEMENT, plan, plan.year().price(), charges)));
+            Optional<ExpectedCharges.Charges> charged = problems.take(prices.charges(Optional.of(plan.tier())));
+            Optional<MonetaryAmount> extra = problems.take(catchUp(plan));
+            charged.ifPresent(charges -> extra.ifPresent(more -> ways.add(planned(key(plan.tier().id()),
+                    WayOfCare.AGREEMENT, plan, plan.year().price(), more, charges,
+                    plan.tier().included().number()))));
         }
-        list.ifPresent(charges -> interval.ifPresent(months -> ways.add(every(months, charges))));
+        list.ifPresent(charges -> catchUp.ifPresent(extra -> interval
+                .ifPresent(months -> ways.add(every(months, extra, charges)))));
         return problems.or(() -> ways);
     }
 
-    private Way planned(String key, WayOfCare kind, PricedPlan plan, MonetaryAmount price,
-            ExpectedCharges.Charges charges) {
+    /** What neglected machines add to the first visit of a plan; zero where none was found neglected. */
+    private Checked<MonetaryAmount> catchUp(PricedPlan plan) {
+        return hand.request().survey()
+                .map(survey -> new CatchUpAssembly(plan, survey).price().map(CatchUpPrice::extra))
+                .orElseGet(() -> Checked.sound(Amounts.zero(currency())));
+    }
+
+    private Way planned(String key, WayOfCare kind, PricedPlan plan, MonetaryAmount price, MonetaryAmount catchUp,
+            ExpectedCharges.Charges charges, int included) {
         Tier tier = plan.tier();
-        return new Way(key, kind, Optional.of(tier.name()), price, tier.monthsBetweenFullCleans(),
-                tier.monthsBetween(scope -> scope.tasks().containsAll(rates.calls().condenser().resets())), charges,
+        Calendars calendars = calendars();
+        Way.CareOfSides care = new Way.CareOfSides(tier.monthsBetweenFullCleans(), tier.monthsBetween(this::brushes),
+                calendars.of(plan, Scope::isFullClean, part(rates.cleaningRestores())),
+                calendars.of(plan, this::brushes, part(rates.brushingRestores())));
+        return new Way(key, kind, Optional.of(tier.name()), price, Optional.empty(), catchUp, care, charges, included,
                 Optional.of(plan));
     }
 
-    /** Full cleanings ordered every so many months, each at the mean price of those of the plan that is the yardstick. */
-    Way every(int months, ExpectedCharges.Charges charges) {
-        return new Way("every" + months + "Months", WayOfCare.INTERVAL,
-                Optional.of(Wording.same(String.valueOf(months))), price(months), Optional.of(months),
-                Optional.of(months), charges, Optional.of(hand.choices().yardstick()));
+    private boolean brushes(Scope scope) {
+        return scope.tasks().containsAll(rates.calls().condenser().resets());
     }
 
-    private MonetaryAmount price(int months) {
-        return Explanation.of(oneCleaning().times(Figure.term(YEAR, "")).over(Figure.term(months, ""))
-                .rounded(Rounding.LINE, currency())).amount(currency());
+    /**
+     * Full cleanings ordered every so many months, each at the mean price of those of the plan that is the yardstick; a year costs
+     * those that fall into it.
+     */
+    private Way every(int months, MonetaryAmount catchUp, ExpectedCharges.Charges charges) {
+        Calendars calendars = calendars();
+        List<MonetaryAmount> years = calendars.inYears(months).stream().map(this::cleanings).toList();
+        Way.CareOfSides care = new Way.CareOfSides(Optional.of(months), Optional.of(months),
+                calendars.every(months, part(rates.cleaningRestores())),
+                calendars.every(months, part(rates.brushingRestores())));
+        return new Way("every" + months + "Months", WayOfCare.INTERVAL,
+                Optional.of(Wording.same(String.valueOf(months))), years.getFirst(),
+                Optional.of(years.subList(1, years.size())), catchUp, care, charges, 0,
+                Optional.of(hand.choices().yardstick()));
+    }
+
+    private Calendars calendars() {
+        return new Calendars(new OpenMonths(hand.setting().site().season()), hand.request().scope().term().start());
+    }
+
+    private static double part(Percent percent) {
+        return percent.value().doubleValue() / HUNDRED;
+    }
+
+    private MonetaryAmount cleanings(int number) {
+        return Explanation.of(oneCleaning().times(Figure.term(number, "")).rounded(Rounding.LINE, currency()))
+                .amount(currency());
     }
 
     /** The mean list price of a full cleaning in a year of the yardstick, rounded once. */

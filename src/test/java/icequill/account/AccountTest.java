@@ -152,8 +152,9 @@ class AccountTest {
 
     @Test
     void claims_withinGrace_nothingOnTop() {
-        Standing standing = Standing.of(new Account(USD, List.of(invoice("A", 5, "100"), invoice("B", 6, "100")), List.of(),
-                List.of()), DAY);
+        Standing standing = Standing
+                .of(new Account(USD, List.of(invoice("A", 5, "100"), invoice("B", 6, "100")), List.of(),
+                        List.of()), DAY);
 
         assertThat(Claims.of(standing, Optional.of(terms(5, step("0", "40", USD)))).claims())
                 .extracting(claim -> claim.late().isPresent()).containsExactly(true, false);

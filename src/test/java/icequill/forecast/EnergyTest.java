@@ -30,6 +30,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Energy and ice against the limits of 10 CFR 431.136, published yearly figures and textbook heat. */
 class EnergyTest {
 
+    private static final DirtClock CLOCK = new DirtClock(2.5724, 13.838);
+
     private static final LocalDate MADE_2015 = LocalDate.of(2015, 6, 1);
     private static final LocalDate MADE_2020 = LocalDate.of(2020, 6, 1);
     private static final CondensingRise CLEAN = rise("0");
@@ -215,18 +217,62 @@ class EnergyTest {
     /** By hand: evenly from 0 to a year's dirt, then level. */
     @ParameterizedTest
     @CsvSource({"0, 12, 0.0, 5.0, 10.0", "12, 12, 0.0, 10.0, 20.0", "30, 60, 0.0, 10.0, 20.0",
-            "0, 1, 0.0, 0.4, 0.8", "6, 12, 0.0, 8.8, 17.5"})
+            "0, 1, 0.0, 0.417, 0.833", "6, 12, 0.0, 8.75, 17.5"})
     void rise_monthsSinceBrushed_gathersOverAYear(double from, double months, String low, String middle, String high) {
-        assertThat(CondensingRise.range(from, months)).extracting(CondensingRise::fahrenheit)
+        assertThat(rise(from, months, Care.NEVER)).extracting(CondensingRise::fahrenheit)
                 .usingElementComparator(Comparator.naturalOrder())
                 .containsExactly(new BigDecimal(low), new BigDecimal(middle), new BigDecimal(high));
     }
 
     @Test
     void rise_brushedOnACalendar_isTheMeanOfAnInterval() {
-        assertThat(CondensingRise.range(Care.every(6), 30, 12)).isEqualTo(CondensingRise.range(0, 6));
-        assertThat(CondensingRise.range(Care.every(18), 30, 12)).isEqualTo(CondensingRise.range(0, 12));
-        assertThat(CondensingRise.range(Care.NEVER, 30, 12)).isEqualTo(CondensingRise.range(30, 12));
+        assertThat(rise(30, 12, Care.every(6))).isEqualTo(rise(0, 6, Care.NEVER));
+        assertThat(rise(30, 12, Care.every(18))).isEqualTo(rise(0, 12, Care.NEVER));
+    }
+
+    /** Calls do not brush. */
+    private static List<CondensingRise> rise(double from, double months, Care care) {
+        return CondensingRise.range(MeanDirt.of(machine(CLOCK, from), StopPolicy.RESTARTS, months, care));
+    }
+
+    private static MachineRisk machine(DirtClock clock, double brushed) {
+        return new MachineRisk(0, Optional.of(clock), brushed, clock, 0);
+    }
+
+    /** Where calls brush, by the shares of condensers of each age that are followed through small steps of time. */
+    @ParameterizedTest
+    @CsvSource({"1, 18.5, 12", "1, 12, 12", "1, 0, 12", "1, 2.5, 3", "1.2, 18.5, 12", "3, 40, 36"})
+    void dirt_callsBrush_asSteppedThrough(double faster, double age, double months) {
+        DirtClock clock = CLOCK.faster(faster);
+
+        assertThat(MeanDirt.of(machine(clock, age), StopPolicy.RESETS, months, Care.NEVER))
+                .isCloseTo(stepped(clock, age, months), within(2e-3));
+    }
+
+    private static double stepped(DirtClock clock, double age, double months) {
+        int steps = 2000;
+        double step = months / steps;
+        double[] fresh = new double[steps + 1];
+        double old = 1;
+        double sum = 0;
+        for (int i = 0; i < steps; i++) {
+            double stop = 1 - Math.exp(-hazard(clock, age + (i + 1) * step) + hazard(clock, age + i * step));
+            double renewed = old * stop;
+            old -= renewed;
+            sum += old * Math.min(1, (age + (i + 0.5) * step) / 12);
+            for (int k = i; k > 0; k--) {
+                double stopped = 1 - Math.exp(-hazard(clock, k * step) + hazard(clock, (k - 1) * step));
+                renewed += fresh[k - 1] * stopped;
+                fresh[k] = fresh[k - 1] * (1 - stopped);
+                sum += fresh[k] * Math.min(1, (k - 0.5) * step / 12);
+            }
+            fresh[0] = renewed;
+        }
+        return sum / steps;
+    }
+
+    private static double hazard(DirtClock clock, double months) {
+        return Math.pow(months / clock.scale(), clock.shape());
     }
 
     /** By hand: 480 lb a day of 500; at 10 F the machine makes 465; 15 lb are missing. */

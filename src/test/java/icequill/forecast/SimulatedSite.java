@@ -1,11 +1,14 @@
 package icequill.forecast;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
+import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
 
 /**
  * Years of a site drawn by chance, as a second opinion on what is computed. It walks through each side's months one stop after another
@@ -65,6 +68,15 @@ final class SimulatedSite {
                 kinds(random)));
     }
 
+    /** The same kinds as another table at other charges: often all dearer. */
+    static CallTable like(CallTable table, Random random) {
+        int dearer = random.nextBoolean() ? 20000 : 0;
+        Map<Cause, List<CallKind>> kinds = new EnumMap<>(Cause.class);
+        table.kinds().forEach((cause, own) -> kinds.put(cause, own.stream()
+                .map(kind -> new CallKind(kind.share(), dearer + 15000 + 2L * random.nextInt(15000))).toList()));
+        return new CallTable(kinds);
+    }
+
     private static List<CallKind> kinds(Random random) {
         double first = 0.2 + 0.5 * random.nextDouble();
         return List.of(new CallKind(first, 15000 + random.nextInt(5000)),
@@ -96,26 +108,39 @@ final class SimulatedSite {
             }
             faults += calls;
         }
-        long[] ownDirt = dirt(own);
-        long[] otherDirt = dirt(other);
+        long[] ownDirt = new long[2];
+        long[] otherDirt = new long[2];
+        for (MachineRisk machine : machines) {
+            dirt(Cause.WATER, own, other, care -> stops(machine.water(), machine.monthsSinceCleaned(), care),
+                    ownDirt, otherDirt);
+            machine.condenser().ifPresent(clock -> dirt(Cause.CONDENSER, own, other,
+                    care -> stops(clock, machine.monthsSinceBrushed(), care), ownDirt, otherDirt));
+        }
         long years = Math.round(months / 12);
         return new Draw(faults + (int) ownDirt[0], ownRandom + ownDirt[1],
                 otherRandom + otherDirt[1] + years * other.planned(), ownRandom + ownDirt[1] + years * own.planned());
     }
 
-    /** Calls and charges of the dirt of all machines. */
-    private long[] dirt(Choice choice) {
-        long calls = 0;
-        long charges = 0;
-        for (MachineRisk machine : machines) {
-            int water = stops(machine.water(), machine.monthsSinceCleaned(), choice.water());
-            int condenser = machine.condenser()
-                    .map(clock -> stops(clock, machine.monthsSinceBrushed(), choice.condenser())).orElse(0);
-            calls += water + condenser;
-            charges += charges(choice.calls().of(Cause.WATER), water)
-                    + charges(choice.calls().of(Cause.CONDENSER), condenser);
+    /** The same stops for both where they care alike and one of them is never the dearer one. */
+    private void dirt(Cause cause, Choice own, Choice other, ToIntFunction<Care> stops, long[] ownSums,
+            long[] otherSums) {
+        Care care = cause == Cause.WATER ? own.water() : own.condenser();
+        Care otherCare = cause == Cause.WATER ? other.water() : other.condenser();
+        List<CallKind> kinds = own.calls().of(cause);
+        List<CallKind> otherKinds = other.calls().of(cause);
+        long dearer = IntStream.range(0, kinds.size())
+                .filter(i -> kinds.get(i).charge() > otherKinds.get(i).charge()).count();
+        boolean shared = care.equals(otherCare) && (dearer == 0 || dearer == kinds.size());
+        int calls = stops.applyAsInt(care);
+        ownSums[0] += calls;
+        for (int i = 0; i < calls; i++) {
+            int kind = kind(kinds);
+            ownSums[1] += kinds.get(kind).charge();
+            otherSums[1] += shared ? otherKinds.get(kind).charge() : 0;
         }
-        return new long[]{calls, charges};
+        if (!shared) {
+            otherSums[1] += charges(otherKinds, stops.applyAsInt(otherCare));
+        }
     }
 
     private long charges(List<CallKind> kinds, int calls) {

@@ -30,7 +30,7 @@ class SimulationTest {
         List<MachineRisk> machines = SimulatedSite.machines(random, policy);
         Choice own = new Choice(random.nextInt(60000), SimulatedSite.care(random), SimulatedSite.care(random),
                 SimulatedSite.table(random));
-        Choice other = new Choice(0, Care.NEVER, Care.NEVER, SimulatedSite.table(random));
+        Choice other = new Choice(0, Care.NEVER, Care.NEVER, SimulatedSite.like(own.calls(), random));
         Forecast forecast = Forecast.of(machines, own, policy, months);
         Forecast rival = Forecast.of(machines, other, policy, months);
 

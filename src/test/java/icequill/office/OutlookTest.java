@@ -105,7 +105,8 @@ class OutlookTest {
         // 140.20 x 0.422203, 140.20 x sqrt(0.401967); none in 64.9 %, more than one in 6.3 %.
         assertCharges(plan.path("charges"), 59.19, 88.89, 0.0, 0.0, 140.2);
         assertThat(plan.path("total").path("mean").decimalValue()).isEqualByComparingTo(plan.path("plannedPrice")
-                .decimalValue().add(plan.path("charges").path("mean").decimalValue()));
+                .decimalValue().add(plan.path("catchingUp").decimalValue())
+                .add(plan.path("charges").path("mean").decimalValue()));
     }
 
     /**
