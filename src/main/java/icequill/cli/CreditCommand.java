@@ -51,6 +51,12 @@ final class CreditCommand extends PaperCommand {
     public Integer call() {
         Path asked = from();
         if (Files.exists(asked) || asked.toString().endsWith(".yaml")) {
+            if (reissue || purchaseOrder != null || billTo != null || due != null || !reason.isEmpty()
+                    || !lines.isEmpty()) {
+                throw new ParameterException(spec().commandLine(),
+                        "a FILE says itself what goes back and why: --lines, --reason, --reissue, --purchase-order, --bill-to"
+                                + " and --due go with a number of the book");
+            }
             return super.call();
         }
         Office.Wish wish = wish();
@@ -60,6 +66,10 @@ final class CreditCommand extends PaperCommand {
 
     private Optional<CreditWish.Reissue> again() {
         if (!reissue) {
+            if (purchaseOrder != null || billTo != null || due != null) {
+                throw new ParameterException(spec().commandLine(),
+                        "--purchase-order, --bill-to and --due say how the invoice is issued anew, so they need --reissue");
+            }
             return Optional.empty();
         }
         if (due == null) {

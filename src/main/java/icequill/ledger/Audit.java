@@ -34,7 +34,7 @@ final class Audit {
         for (String fault : dialect.faults(handle)) {
             findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, "the database says of itself: " + fault, "a backup");
         }
-        List<SeriesHead> heads = heads(handle);
+        List<SeriesHead> heads = SeriesRows.heads(handle);
         heads.forEach(this::checkSeries);
         // A series whose row is gone would else be passed over.
         handle.createQuery("""
@@ -58,15 +58,6 @@ final class Audit {
         Stream<Problem> stray = unknown.stream().filter(again::isUnknown).map(FilesCheck::finding);
         return new AuditReport(report.papers(), report.heads(),
                 Stream.concat(report.findings().stream(), stray).toList());
-    }
-
-    /** All series as their rows say. */
-    static List<SeriesHead> heads(Handle handle) {
-        return handle.createQuery("SELECT kind, office, year, next, head FROM series ORDER BY kind, office, year")
-                .map(row -> new SeriesHead(new Series(PaperKind.valueOf(Column.text(row, "kind")),
-                        Column.text(row, "office"), row.getColumn("year", Integer.class)),
-                        row.getColumn("next", Integer.class) - 1, Column.text(row, "head")))
-                .list();
     }
 
     private void checkSeries(SeriesHead head) {

@@ -2,6 +2,7 @@ package icequill.ledger;
 
 import icequill.problem.Problem;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What was found when the whole book was gone through.
@@ -15,6 +16,11 @@ public record AuditReport(long papers, List<SeriesHead> heads, List<Problem> fin
     public AuditReport {
         heads = List.copyOf(heads);
         findings = List.copyOf(findings);
+    }
+
+    /** The same with further findings. */
+    AuditReport and(List<Problem> more) {
+        return new AuditReport(papers, heads, Stream.concat(findings.stream(), more.stream()).toList());
     }
 
     public boolean isClean() {

@@ -82,7 +82,7 @@ final class Backup {
         }
         List<String> missing = new ArrayList<>();
         long papers = 0;
-        List<SeriesHead> heads = Audit.heads(handle);
+        List<SeriesHead> heads = SeriesRows.heads(handle);
         for (SeriesHead head : heads) {
             papers = papers(handle, zip, head.series(), new Progress(papers, progress, missing, findings));
         }

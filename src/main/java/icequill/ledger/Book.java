@@ -1,6 +1,7 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
+import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -18,13 +19,16 @@ public final class Book implements AutoCloseable {
     private final Writer writer;
     private final PaperFiles files;
     private final BookPlace place;
+    private final List<Problem> ahead;
 
-    Book(BookPlace place, Connections connections, Writer writer) {
+    /** @param ahead what shows that the papers are ahead of the book, which is then only looked at */
+    Book(BookPlace place, Connections connections, Writer writer, List<Problem> ahead) {
         this.place = place;
         this.connections = connections;
         this.reader = connections.reader();
         this.writer = writer;
         this.files = new PaperFiles(place.papers());
+        this.ahead = List.copyOf(ahead);
     }
 
     /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
@@ -45,10 +49,10 @@ public final class Book implements AutoCloseable {
      * Changes the book. When the work returns problems, or throws, nothing of it stays; otherwise all of it is on the disk when this
      * returns.
      *
-     * @return the work's own result, or what was in the way: somebody else writing, a full disk
+     * @return the work's own result, or what was in the way: somebody else writing, a full disk, papers that the book does not know
      */
     public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
-        return writer.write(work);
+        return ahead.isEmpty() ? writer.write(work) : new Checked.Faulty<>(ahead);
     }
 
     /** Looks at the book; all that the work sees is of one moment. */
@@ -70,7 +74,7 @@ public final class Book implements AutoCloseable {
             AuditReport report = this.reader.inTransaction(snapshot, handle -> {
                 unknown.set(new FilesCheck(handle, files).unknown());
                 return new Audit(handle, connections.dialect(), files, reader, progress).report();
-            });
+            }).and(PapersAhead.of(this.reader, files));
             return Checked.sound(this.reader.inTransaction(snapshot,
                     later -> Audit.withUnknown(report, unknown.get(), files, later)));
         });

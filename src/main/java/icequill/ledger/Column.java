@@ -1,17 +1,19 @@
 package icequill.ledger;
 
+import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jdbi.v3.core.result.RowView;
 
-/** Reads columns that may be empty. */
+/** Reads columns. What no program wrote there is a {@link DamagedRow}. */
 final class Column {
 
     private Column() {
     }
 
     static String text(RowView row, String name) {
-        return row.getColumn(name, String.class);
+        return mayBe(row, name).orElseThrow(() -> new DamagedRow(name + " is empty"));
     }
 
     static Optional<String> mayBe(RowView row, String name) {
@@ -19,6 +21,44 @@ final class Column {
     }
 
     static Optional<LocalDate> day(RowView row, String name) {
-        return mayBe(row, name).map(LocalDate::parse);
+        return mayBe(row, name).map(text -> day(name, text));
+    }
+
+    static LocalDate day(String name, String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException none) {
+            throw new DamagedRow(name + " is \"" + text + "\", which is no day");
+        }
+    }
+
+    static Instant moment(RowView row, String name) {
+        String text = text(row, name);
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeException none) {
+            throw new DamagedRow(name + " is \"" + text + "\", which is no moment");
+        }
+    }
+
+    static int whole(RowView row, String name) {
+        return whole(name, text(row, name));
+    }
+
+    static int whole(String name, String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException none) {
+            throw new DamagedRow(name + " is \"" + text + "\", which is no number of that size");
+        }
+    }
+
+    static long units(RowView row, String name) {
+        String text = text(row, name);
+        try {
+            return Long.parseLong(text);
+        } catch (NumberFormatException none) {
+            throw new DamagedRow(name + " is \"" + text + "\", which is no number of that size");
+        }
     }
 }

@@ -46,6 +46,9 @@ final class Faults {
         Place place = Place.ofFile(book.text());
         for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
             Optional<Problem> problem = switch (cause) {
+            case DamagedRow row ->
+                problem(Code.BOOK_DAMAGED, place, "a row of the book cannot be read: " + row.getMessage(),
+                        "what icequill audit says of it");
             case BookInUse inUse -> Optional.of(inUse.problem(place));
             case SQLiteException sqlite -> ofSqlite(sqlite, place);
             case SQLException sql -> ofServer(sql, place);

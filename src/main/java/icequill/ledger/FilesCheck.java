@@ -18,7 +18,9 @@ record FilesCheck(Handle handle, PaperFiles files) {
     /** Files without a row. Those of papers that were issued since the handle's moment are among them. */
     List<Path> unknown() throws IOException {
         try (Stream<Path> all = Files.walk(files.folder())) {
-            return all.filter(Files::isRegularFile).filter(file -> !file.startsWith(files.unfinishedFolder()))
+            return all.filter(Files::isRegularFile)
+                    .filter(file -> !file.startsWith(files.unfinishedFolder())
+                            && !file.startsWith(files.seals().place()))
                     .filter(this::isUnknown).sorted().toList();
         }
     }

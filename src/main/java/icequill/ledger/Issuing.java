@@ -1,6 +1,7 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 
@@ -33,6 +35,11 @@ final class Issuing {
     Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<Printed>> print) {
         Taken taken = take(series);
         step(Step.NUMBER_TAKEN);
+        Optional<Problem> issuedBefore = issuedBefore(taken);
+        if (issuedBefore.isPresent()) {
+            problems.add(issuedBefore.get());
+            return Checked.faulty(issuedBefore.get());
+        }
         Numbered numbered = new Numbered(series.number(taken.position()), taken.head());
         Checked<IssuedPaper> paper = print.apply(numbered).map(printed -> {
             step(Step.PRINTED);
@@ -52,6 +59,7 @@ final class Issuing {
         for (PaperRow row : issued) {
             try {
                 files.finish(row.series(), row.number(), row.pdfHash());
+                files.seals().note(row.series(), row.position(), row.seal());
             } catch (IOException later) {
                 // Moved when the book is next opened, and read from where it is until then.
             }
@@ -66,6 +74,14 @@ final class Issuing {
 
     void step(Step step) {
         surroundings.watcher().accept(step);
+    }
+
+    private Optional<Problem> issuedBefore(Taken taken) {
+        try {
+            return PapersAhead.taken(files, taken.series(), taken.position(), taken.head());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private Taken take(Series series) {

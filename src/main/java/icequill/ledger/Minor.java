@@ -21,6 +21,18 @@ final class Minor {
         return Amounts.number(amount).movePointRight(amount.getCurrency().getDefaultFractionDigits()).longValueExact();
     }
 
+    /**
+     * The amount that a row says.
+     *
+     * @throws DamagedRow when there is no such currency
+     */
+    static MonetaryAmount stored(long minor, String currency) {
+        if (!Monetary.isCurrencyAvailable(currency)) {
+            throw new DamagedRow("there is no currency \"" + currency + "\"");
+        }
+        return amount(minor, currency);
+    }
+
     static MonetaryAmount amount(long minor, String currency) {
         CurrencyUnit unit = Monetary.getCurrency(currency);
         return Amounts.of(BigDecimal.valueOf(minor, unit.getDefaultFractionDigits()), unit);

@@ -7,6 +7,7 @@ import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -61,7 +62,7 @@ final class Opening {
             Surroundings surroundings) {
         Writer writer = new Writer(place, connections, lock, surroundings);
         Checked<Book> book = Faults.caught(place, () -> ready(place, connections, writer)
-                .map(done -> new Book(place, connections, writer)));
+                .map(ahead -> new Book(place, connections, writer, ahead)));
         if (book instanceof Checked.Faulty<Book>) {
             writer.close();
             connections.close();
@@ -69,7 +70,9 @@ final class Opening {
         return book;
     }
 
-    private static Checked<Boolean> ready(BookPlace place, Connections connections, Writer writer) throws IOException {
+    /** What shows that the papers are ahead of the book; nothing of theirs is touched then. */
+    private static Checked<List<Problem>> ready(BookPlace place, Connections connections, Writer writer)
+            throws IOException {
         int version = Schema.version(connections.writer());
         if (version > Schema.NEWEST) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
@@ -82,7 +85,11 @@ final class Opening {
             Schema.migrate(connections, Schema.NEWEST);
             return Checked.sound(true);
         });
-        return current.then(done -> writer.recoverIfNeeded());
+        List<Problem> ahead = current.problems().isEmpty()
+                ? PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))
+                : List.of();
+        return current.then(done -> ahead.isEmpty() ? writer.recoverIfNeeded() : Checked.sound(false))
+                .map(done -> ahead);
     }
 
     private static Problem gone(BookPlace place) {

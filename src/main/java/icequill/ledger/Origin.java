@@ -20,13 +20,13 @@ public record Origin(Optional<String> customer, Optional<String> site, Optional<
                 Optional.empty(), Optional.empty());
     }
 
-    /** The same, giving back (part of) an invoice. */
+    /** The same, giving back (part of) an invoice; which takes the place of none. */
     public Origin correcting(String number) {
-        return new Origin(customer, site, visit, agreement, Optional.of(number), replaces);
+        return new Origin(customer, site, visit, agreement, Optional.of(number), Optional.empty());
     }
 
     /** The same, in the place of an invoice. */
     public Origin replacing(String number) {
-        return new Origin(customer, site, visit, agreement, corrects, Optional.of(number));
+        return new Origin(customer, site, visit, agreement, Optional.empty(), Optional.of(number));
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -37,10 +38,35 @@ record PaperFiles(Path folder) {
         return unfinishedFolder().resolve(number + "~" + hash + ".pdf");
     }
 
-    /** Moves a file to its place; done already is done. */
+    NewestSeals seals() {
+        return new NewestSeals(folder);
+    }
+
+    /** Whether a folder may be that of a series; what begins with a point is the program's own. */
+    static boolean isOfSeries(Path folder) {
+        return Files.isDirectory(folder) && !String.valueOf(folder.getFileName()).startsWith(".");
+    }
+
+    /** The papers in the folder of a series, by number. */
+    static List<Path> inSeries(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".pdf"))
+                    .sorted(Comparator.<Path>comparingInt(file -> file.toString().length())
+                            .thenComparing(Comparator.naturalOrder()))
+                    .toList();
+        }
+    }
+
+    /** Moves a file to its place; done already is done, and what lies there is never replaced. */
     void finish(Series series, String number, String hash) throws IOException {
         Path target = place(series, number);
         Folder.madeFor(target);
+        if (Files.exists(target)) {
+            if (Hash.of(Files.readAllBytes(target)).equals(hash)) {
+                discard(number, hash);
+            }
+            return;
+        }
         try {
             Files.move(unfinished(number, hash), target, StandardCopyOption.ATOMIC_MOVE);
         } catch (NoSuchFileException moved) {

@@ -71,18 +71,18 @@ final class PaperRows {
 
     static Optional<Series> seriesOf(Handle handle, String number) {
         return handle.createQuery("SELECT kind, office, year FROM paper WHERE number = :number").bind("number", number)
-                .map(row -> new Series(PaperKind.valueOf(Column.text(row, "kind")), Column.text(row, "office"),
-                        row.getColumn("year", Integer.class)))
+                .map(row -> Series.stored(Column.text(row, "kind"), Column.text(row, "office"),
+                        Column.text(row, "year")))
                 .findOne();
     }
 
     private static PaperRow read(Handle handle, RowView row) {
-        long id = row.getColumn("id", Long.class);
+        long id = Column.units(row, "id");
         return new PaperRow(id, Column.text(row, "number"), Column.text(row, "kind"), Column.text(row, "office"),
-                row.getColumn("year", Integer.class), row.getColumn("position", Integer.class),
+                Column.whole(row, "year"), Column.whole(row, "position"),
                 Column.text(row, "dated"), Column.mayBe(row, "due"), Column.text(row, "issued_at"), origin(row),
                 sums(row), Column.text(row, "rates_version"), Column.text(row, "data"), Column.text(row, "pdf_hash"),
-                Column.text(row, "previous_seal"), row.getColumn("whereabouts_id", Long.class), lines(handle, id));
+                Column.text(row, "previous_seal"), Column.units(row, "whereabouts_id"), lines(handle, id));
     }
 
     private static Origin origin(RowView row) {
@@ -92,17 +92,17 @@ final class PaperRows {
 
     private static Optional<PaperRow.Amounts> sums(RowView row) {
         return Column.mayBe(row, "currency")
-                .map(currency -> new PaperRow.Amounts(currency, row.getColumn("lines_minor", Long.class),
-                        row.getColumn("net_minor", Long.class), row.getColumn("tax_minor", Long.class),
-                        row.getColumn("gross_minor", Long.class)));
+                .map(currency -> new PaperRow.Amounts(currency, Column.units(row, "lines_minor"),
+                        Column.units(row, "net_minor"), Column.units(row, "tax_minor"),
+                        Column.units(row, "gross_minor")));
     }
 
     private static List<PaperRow.Line> lines(Handle handle, long id) {
         return handle.createQuery("SELECT charge_class, outcome, text, net_minor, base_minor FROM paper_line"
                 + " WHERE paper_id = :id ORDER BY position").bind("id", id)
                 .map(line -> new PaperRow.Line(Column.text(line, "charge_class"), Column.text(line, "outcome"),
-                        Column.text(line, "text"), line.getColumn("net_minor", Long.class),
-                        line.getColumn("base_minor", Long.class)))
+                        Column.text(line, "text"), Column.units(line, "net_minor"),
+                        Column.units(line, "base_minor")))
                 .list();
     }
 }

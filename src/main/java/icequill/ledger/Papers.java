@@ -6,7 +6,6 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -136,16 +135,15 @@ public final class Papers {
     }
 
     private static IssuedPaper paper(RowView row) {
-        Series series = new Series(PaperKind.valueOf(Column.text(row, "kind")),
-                Column.text(row, "office"), row.getColumn("year", Integer.class));
+        Series series = Series.stored(Column.text(row, "kind"), Column.text(row, "office"), Column.text(row, "year"));
         Origin origin = new Origin(Column.mayBe(row, "customer_id"), Column.mayBe(row, "site_id"),
                 Column.mayBe(row, "visit_id"),
                 Column.mayBe(row, "agreement"), Column.mayBe(row, "corrects"), Column.mayBe(row, "replaces"));
-        return new IssuedPaper(Column.text(row, "number"), series, row.getColumn("position", Integer.class),
-                LocalDate.parse(Column.text(row, "dated")), Column.day(row, "due"),
-                Instant.parse(Column.text(row, "issued_at")), origin,
+        return new IssuedPaper(Column.text(row, "number"), series, Column.whole(row, "position"),
+                Column.day("dated", Column.text(row, "dated")), Column.day(row, "due"), Column.moment(row, "issued_at"),
+                origin,
                 Column.mayBe(row, "currency")
-                        .map(currency -> Minor.amount(row.getColumn("gross_minor", Long.class), currency)),
+                        .map(currency -> Minor.stored(Column.units(row, "gross_minor"), currency)),
                 Column.text(row, "whereabouts"), Column.text(row, "rates_version"),
                 Column.text(row, "pdf_hash"), Column.text(row, "previous_seal"),
                 Column.text(row, "seal"));

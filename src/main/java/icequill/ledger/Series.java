@@ -15,9 +15,27 @@ public record Series(PaperKind kind, String office, int year) {
         Check.inRange(year, 1900, 9999, "year");
     }
 
+    /**
+     * The series that a row says.
+     *
+     * @throws DamagedRow when there is none such
+     */
+    static Series stored(String kind, String office, String year) {
+        try {
+            return new Series(PaperKind.valueOf(kind), office, Column.whole("year", year));
+        } catch (IllegalArgumentException none) {
+            throw new DamagedRow("there is no series of kind " + kind + ", office \"" + office + "\" and year " + year);
+        }
+    }
+
     /** {@code INV-2026-00017}, or {@code INV-north-2026-00017} for an office. */
     public String number(int position) {
-        return text() + "-" + (position < 100_000
+        return number(text(), position);
+    }
+
+    /** The same in the series of that text. */
+    static String number(String series, int position) {
+        return series + "-" + (position < 100_000
                 ? String.valueOf(100_000 + position).substring(1)
                 : String.valueOf(position));
     }

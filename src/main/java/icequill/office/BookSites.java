@@ -11,22 +11,80 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
-/** The sites of a shop's book. */
-record BookSites(ShopBook book) implements SiteSource {
+/** The sites of a shop's book. It remembers what it gave, so that whoever stores later can see whether that still holds. */
+final class BookSites implements SiteSource {
+
+    private final ShopBook book;
+    private final Map<String, Optional<Stored>> given = new LinkedHashMap<>();
+    private final Map<String, Customer> payers = new LinkedHashMap<>();
+
+    BookSites(ShopBook book) {
+        this.book = book;
+    }
+
+    static BookSites of(Path folder) {
+        return new BookSites(ShopBook.of(folder, Clock.systemUTC()));
+    }
 
     /** The shop folder; sites that have no file there are looked for in the book. */
     static ShopFolder shop(Path folder) {
-        return ShopFolder.read(folder, new BookSites(ShopBook.of(folder, Clock.systemUTC())));
+        return of(folder).shop();
+    }
+
+    /** The folder of the book's shop, whose sites come from here where they have no file. */
+    ShopFolder shop() {
+        return ShopFolder.read(book.folder(), this);
     }
 
     @Override
     public Checked<Optional<Stored>> site(String id) {
-        return book.exists() ? book.read(reading -> site(reading, id)) : Checked.sound(Optional.empty());
+        Checked<Optional<Stored>> found = book.exists()
+                ? book.read(reading -> site(reading, id))
+                : Checked.sound(Optional.empty());
+        return found.map(site -> {
+            given.put(id, site);
+            return site;
+        });
+    }
+
+    /** A customer of the book, billed through the parent account where nobody is named for himself. */
+    Checked<Customer> payer(String id) {
+        return book.read(reading -> payer(reading, id)).map(customer -> {
+            payers.put(id, customer);
+            return customer;
+        });
+    }
+
+    /** Goes on when the book still says what was given here. */
+    <T> Checked<T> unchanged(Reading reading, Supplier<Checked<T>> next) {
+        Problems problems = new Problems();
+        given.forEach((id, before) -> problems.take(site(reading, id)).filter(now -> !now.equals(before))
+                .ifPresent(now -> problems.add(changed("site \"" + id + "\" or its customer"))));
+        payers.forEach((id, before) -> problems.take(payer(reading, id)).filter(now -> !now.equals(before))
+                .ifPresent(now -> problems.add(changed("customer \"" + id + "\""))));
+        return problems.or(() -> book).then(same -> next.get());
+    }
+
+    static Problem changed(String what) {
+        return new Problem(Code.CHANGED_MEANWHILE, Place.NOWHERE,
+                what + " was changed by somebody else while this was worked out, so nothing was stored",
+                "the same again, which looks at it anew");
+    }
+
+    private static Checked<Customer> payer(Reading reading, String id) {
+        return EntryRows.find(reading.entries().customer(id)).map(entry -> customer(reading, entry))
+                .orElseGet(() -> Checked.faulty(Unknown.name("customer", id,
+                        reading.entries().customers().stream().map(CustomerEntry::id).toList(),
+                        "see: icequill customer list")));
     }
 
     @Override

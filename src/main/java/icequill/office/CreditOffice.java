@@ -21,12 +21,10 @@ import java.util.Optional;
 /** The office that gives back what the book billed, and bills it anew where it was wrong. */
 public final class CreditOffice {
 
-    private final Path folder;
     private final ShopBook book;
     private final IssueDesk desk;
 
     private CreditOffice(ShopBook book) {
-        this.folder = book.folder();
         this.book = book;
         this.desk = IssueDesk.of(book.folder());
     }
@@ -49,10 +47,16 @@ public final class CreditOffice {
      * @return the credit note, then the new invoice
      */
     public Checked<List<BookedPaper>> credit(String number, CreditWish wish) {
+        return pending(number, wish).then(Pending::done);
+    }
+
+    Checked<Pending<List<BookedPaper>>> pending(String number, CreditWish wish) {
+        BookSites sites = new BookSites(book);
         return book.read(open -> billing(open, number)).then(billing -> wish.reissue()
-                .map(asked -> Reissued.of(folder, book, billing, asked, wish.date()).map(Optional::of))
+                .map(asked -> Reissued.of(sites, billing, asked, wish.date()).map(Optional::of))
                 .orElse(Checked.sound(Optional.empty()))
-                .then(instead -> book.write(open -> credit(open, billing, wish, instead))));
+                .map(instead -> new Pending<>(book,
+                        open -> sites.unchanged(open, () -> credit(open, billing, wish, instead)))));
     }
 
     private Checked<Billing> billing(Reading open, String number) {

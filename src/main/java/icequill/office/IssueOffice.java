@@ -86,9 +86,23 @@ public final class IssueOffice {
 
     /** Issues the invoice of a recorded visit. */
     public Checked<BookedPaper> issue(String visit, IssueWish wish) {
-        return book.read(open -> visit(open, visit)).then(entry -> hand(entry).then(hand -> Office
-                .assembled(hand, wish.numbered("0"))
-                .then(draft -> book.write(open -> issue(open, hand, entry, wish)))));
+        return pending(visit, wish).then(Pending::done);
+    }
+
+    Checked<Pending<BookedPaper>> pending(String visit, IssueWish wish) {
+        BookSites sites = BookSites.of(folder);
+        return book.read(open -> visit(open, visit)).then(entry -> VisitInHand
+                .stored(sites.shop(), entry.id(), entry.data()).then(Office::withinLimit)
+                .then(hand -> Office.assembled(hand, wish.numbered("0"))
+                        .map(draft -> new Pending<>(book, open -> sites.unchanged(open,
+                                () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
+    }
+
+    /** A colleague may have recorded it anew. */
+    private static Checked<VisitEntry> unchanged(Transaction open, VisitEntry entry) {
+        return open.entries().visit(entry.id()).then(now -> now.equals(entry)
+                ? Checked.sound(now)
+                : Checked.faulty(BookSites.changed("visit \"" + entry.id() + "\"")));
     }
 
     private Checked<VisitEntry> visit(Reading open, String id) {
@@ -104,10 +118,6 @@ public final class IssueOffice {
         }
         return Unknown.name("visit", id, open.entries().visits().stream().map(VisitEntry::id).toList(),
                 "record it first: icequill visit FILE");
-    }
-
-    private Checked<VisitInHand> hand(VisitEntry entry) {
-        return VisitInHand.stored(BookSites.shop(folder), entry.id(), entry.data()).then(Office::withinLimit);
     }
 
     private Checked<BookedPaper> issue(Transaction open, VisitInHand hand, VisitEntry entry, IssueWish wish) {
@@ -126,16 +136,24 @@ public final class IssueOffice {
 
     /** Issues the quote of a planned repair, or of maintenance. */
     public Checked<BookedPaper> quote(Path file, IssueWish wish) {
-        ShopFolder shop = BookSites.shop(folder);
+        return pendingQuote(file, wish).then(Pending::done);
+    }
+
+    Checked<Pending<BookedPaper>> pendingQuote(Path file, IssueWish wish) {
+        BookSites sites = BookSites.of(folder);
+        ShopFolder shop = sites.shop();
         boolean maintenance = shop.isMaintenance(file);
         PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
         return maintenance
-                ? PlanInHand.of(shop, file, wish.date()).then(hand -> issue(shop, hand.setting().site(), kind, wish,
-                        Optional.empty(), number -> Office.billTo(hand.setting().site(), wish.date())
-                                .then(billTo -> hand.quote(wish.numbered(number), billTo))))
-                : RepairQuoting.of(folder, shop, file, wish.numbered("0")).then(quoting -> issue(shop,
-                        quoting.hand().site(), kind, wish, Optional.empty(),
-                        number -> quoting.quote(wish.numbered(number))));
+                ? PlanInHand.of(shop, file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
+                        hand.setting().site(), kind, Optional.empty(),
+                        number -> Office.billTo(hand.setting().site(), wish.date())
+                                .then(billTo -> hand.quote(wish.numbered(number), billTo))),
+                        wish))
+                : RepairQuoting.of(folder, shop, file, wish.numbered("0")).then(quoting -> pending(sites, shop,
+                        new Unbilled(quoting.hand().site(), kind, Optional.empty(),
+                                number -> quoting.quote(wish.numbered(number))),
+                        wish));
     }
 
     /**
@@ -144,25 +162,37 @@ public final class IssueOffice {
      * @param payment from 1
      */
     public Checked<BookedPaper> payment(Path file, int payment, IssueWish wish) {
-        ShopFolder shop = BookSites.shop(folder);
+        return pendingPayment(file, payment, wish).then(Pending::done);
+    }
+
+    Checked<Pending<BookedPaper>> pendingPayment(Path file, int payment, IssueWish wish) {
+        BookSites sites = BookSites.of(folder);
+        ShopFolder shop = sites.shop();
         return AgreementInHand.of(shop, file, wish.date()).then(hand -> {
             Site site = hand.setting().whole();
-            return issue(shop, site, PaperKind.INVOICE, wish,
+            return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new Billed.Payment(hand.request().number(), payment)),
                     number -> Office.billTo(site, wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
-                            .invoice(payment, wish.numbered(number))));
+                            .invoice(payment, wish.numbered(number)))),
+                    wish);
         });
     }
 
-    /** A paper that no visit is behind. */
-    private Checked<BookedPaper> issue(ShopFolder shop, Site site, PaperKind kind, IssueWish wish,
-            Optional<Billed.Payment> payment, Function<String, Checked<? extends Paper>> paper) {
-        return paper.apply("0").then(draft -> book.write(open -> taken(shop, site, open)
-                .then(entry -> payment.map(one -> Billed.unlessBilled(open, one)).orElse(Checked.sound(true))
-                        .then(free -> desk.issue(open, kind, wish.date(), new Origin(Optional.of(entry.customer()),
-                                Optional.of(entry.id()), Optional.empty(), payment.map(Billed.Payment::agreement),
-                                Optional.empty(), Optional.empty()), paper)))
-                .map(issued -> BookedPaper.of(issued, open))));
+    /** A paper that no visit is behind, as it is under its number. */
+    private record Unbilled(Site site, PaperKind kind, Optional<Billed.Payment> payment,
+            Function<String, Checked<? extends Paper>> paper) {}
+
+    private Checked<Pending<BookedPaper>> pending(BookSites sites, ShopFolder shop, Unbilled asked, IssueWish wish) {
+        return asked.paper().apply("0").map(draft -> new Pending<>(book, open -> sites.unchanged(open,
+                () -> taken(shop, asked.site(), open).then(entry -> issue(open, entry, asked, wish)))));
+    }
+
+    private Checked<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueWish wish) {
+        return asked.payment().map(one -> Billed.unlessBilled(open, one)).orElse(Checked.sound(true))
+                .then(free -> desk.issue(open, asked.kind(), wish.date(), new Origin(Optional.of(entry.customer()),
+                        Optional.of(entry.id()), Optional.empty(), asked.payment().map(Billed.Payment::agreement),
+                        Optional.empty(), Optional.empty()), asked.paper()))
+                .map(issued -> BookedPaper.of(issued, open));
     }
 
     /** The paper of a number as it was issued. */

@@ -9,8 +9,6 @@ import icequill.document.Served;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.files.ShopFolder;
-import icequill.ledger.CustomerEntry;
-import icequill.ledger.Reading;
 import icequill.party.BillTo;
 import icequill.party.Customer;
 import icequill.party.Site;
@@ -20,7 +18,6 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.work.Order;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -41,7 +38,7 @@ record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> pa
     record Payer(BillTo billTo, Optional<String> vendorNumber) {}
 
     /** What is asked for, or why it cannot be. */
-    static Checked<Reissued> of(Path folder, ShopBook book, CreditOffice.Billing billing, CreditWish.Reissue asked,
+    static Checked<Reissued> of(BookSites sites, CreditOffice.Billing billing, CreditWish.Reissue asked,
             LocalDate date) {
         if (asked.purchaseOrder().isEmpty() && asked.billTo().isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",
@@ -54,24 +51,16 @@ record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> pa
         };
         Checked<Optional<Payer>> payer = asked.billTo()
                 .map(customer -> (customer.isEmpty()
-                        ? ofSite(folder, billing)
-                        : book.read(open -> ofBook(open, customer)))
+                        ? ofSite(sites.shop(), billing)
+                        : sites.payer(customer))
                         .then(found -> billed(found, date)).map(Optional::of))
                 .orElse(Checked.sound(Optional.empty()));
         return payer.map(found -> new Reissued(original, date, due, found, asked.purchaseOrder()));
     }
 
-    private static Checked<Customer> ofSite(Path folder, CreditOffice.Billing billing) {
-        ShopFolder shop = BookSites.shop(folder);
+    private static Checked<Customer> ofSite(ShopFolder shop, CreditOffice.Billing billing) {
         Optional<Site> site = shop.site(billing.issued().origin().site().orElse(""), Place.NOWHERE);
         return VisitInHand.report(shop, new Problems()).or(() -> site.orElseThrow().customer());
-    }
-
-    private static Checked<Customer> ofBook(Reading open, String id) {
-        return EntryRows.find(open.entries().customer(id)).map(entry -> BookSites.customer(open, entry))
-                .orElseGet(() -> Checked.faulty(Unknown.name("customer", id,
-                        open.entries().customers().stream().map(CustomerEntry::id).toList(),
-                        "see: icequill customer list")));
     }
 
     private static Checked<Payer> billed(Customer customer, LocalDate day) {

@@ -36,6 +36,8 @@ public enum Code {
     TEMPLATE,
     ALREADY_EXISTS,
     CANNOT_WRITE,
+    /** What something was worked out from was changed by somebody else before it could be stored. */
+    CHANGED_MEANWHILE,
     /** Somebody else is writing in the shop's book. */
     BOOK_IN_USE,
     /** The shop's book, or a paper in it, is not as it was written. */

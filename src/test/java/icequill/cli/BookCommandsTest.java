@@ -185,6 +185,16 @@ class BookCommandsTest {
         assertThat(run.err()).contains("--due keep or --due restart");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"--purchase-order PO-7", "--bill-to", "--due keep", "--due restart --purchase-order PO-7"})
+    void credit_withWhatOnlyAReissueCanDo_isRefusedNotHalfObeyed(String flags) throws IOException {
+        Run run = issued.run(("credit INV-2026-00001 --reason x " + flags).split(" ", -1));
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("need --reissue");
+        assertThat(issued.json("audit").path("papers").asInt()).isEqualTo(1);
+    }
+
     /** Payment 2 of the bakery's plan falls due on 2026-09-01. */
     @Test
     void payment_ofAnAgreement_billedOnceUntilItIsGivenBack() throws IOException {

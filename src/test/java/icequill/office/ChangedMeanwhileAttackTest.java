@@ -1,0 +1,122 @@
+package icequill.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.ledger.BookPlace;
+import icequill.ledger.Database;
+import icequill.ledger.SiteEntry;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A colleague changes in the book what a paper was just worked out from: the paper is not issued, and the person is told. */
+class ChangedMeanwhileAttackTest {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-14T16:00:00Z"), ZoneOffset.UTC);
+    private static final IssueWish WISH = new IssueWish(LocalDate.of(2026, 5, 14), Optional.empty());
+
+    @TempDir
+    private Path folder;
+
+    /** The call until 18:05 comes to 301.13; recorded anew until 20:05 it comes to more. */
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void visitRecordedAnewMeanwhile_isNotBilledAsItWas(Database database) throws IOException {
+        Path shop = shop(database);
+        IssueOffice office = IssueOffice.of(shop, CLOCK);
+        Path visit = shop.resolve("visits/late-call.yaml");
+        office.record(visit).orElseThrow();
+        Pending<BookedPaper> first = office.pending("late-call", WISH).orElseThrow();
+        Files.writeString(visit, Files.readString(visit).replace("limit: 400.00", "limit: 900.00").replace("18:05",
+                "20:05"));
+        String recorded = office.record(visit).orElseThrow().summary();
+
+        assertThat(first.done().problems()).extracting(Problem::code, Problem::message).containsExactly(
+                org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
+                        "visit \"late-call\" was changed by somebody"
+                                + " else while this was worked out, so nothing was stored"));
+        BookedPaper issued = office.issue("late-call", WISH).orElseThrow();
+        assertThat(issued.number()).isEqualTo("INV-2026-00001");
+        assertThat(issued.json().get("gross")).isEqualTo("621.22");
+        assertThat(recorded).contains("621.22");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void siteChangedMeanwhile_isToldForVisitsQuotesAndPayments(Database database) throws IOException {
+        Path shop = shop(database);
+        IssueOffice office = IssueOffice.of(shop, CLOCK);
+        office.record(shop.resolve("visits/late-call.yaml")).orElseThrow();
+        office.quote(shop.resolve("quotes/float-switch.yaml"), WISH).orElseThrow();
+        Path agreement = shop.resolve("agreements/crumb-lane-bakery.yaml");
+        office.payment(agreement, 1, WISH).orElseThrow();
+        Files.delete(shop.resolve("sites/copper-kettle-taproom.yaml"));
+        Files.delete(shop.resolve("sites/crumb-lane-bakery.yaml"));
+        List<Pending<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
+                office.pendingQuote(shop.resolve("quotes/float-switch.yaml"), WISH).orElseThrow(),
+                office.pendingPayment(agreement, 2, WISH).orElseThrow());
+        renameSites(shop);
+
+        assertThat(waiting).allSatisfy(pending -> assertThat(pending.done().problems()).extracting(Problem::code)
+                .containsExactly(Code.CHANGED_MEANWHILE));
+        assertThat(office.issue("late-call", WISH).problems()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void addresseeChangedMeanwhile_isToldForAReissue(Database database) throws IOException {
+        Path shop = shop(database);
+        IssueOffice office = IssueOffice.of(shop, CLOCK);
+        office.record(shop.resolve("visits/late-call.yaml")).orElseThrow();
+        office.issue("late-call", WISH).orElseThrow();
+        Files.delete(shop.resolve("sites/copper-kettle-taproom.yaml"));
+        CreditOffice credits = CreditOffice.of(shop, CLOCK);
+        CreditWish wish = new CreditWish(List.of(), "Wrong addressee.", LocalDate.of(2026, 5, 20),
+                Optional.of(new CreditWish.Reissue(Optional.empty(), Optional.of(""), CreditWish.Due.KEEP)));
+        Pending<List<BookedPaper>> waiting = credits.pending("INV-2026-00001", wish).orElseThrow();
+        renameSites(shop);
+
+        assertThat(waiting.done().problems()).extracting(Problem::code).containsExactly(Code.CHANGED_MEANWHILE);
+        List<BookedPaper> papers = credits.credit("INV-2026-00001", wish).orElseThrow();
+        assertThat(papers).extracting(BookedPaper::number).containsExactly("CN-2026-00001", "INV-2026-00002");
+        assertThat(papers.get(0).replaces()).isEmpty();
+        assertThat(papers.get(1).replaces()).contains("INV-2026-00001");
+        CreditWish again = new CreditWish(List.of(), "Not done.", LocalDate.of(2026, 5, 21), Optional.empty());
+        BookedPaper second = credits.credit("INV-2026-00002", again).orElseThrow().getFirst();
+        assertThat(second.corrects()).contains("INV-2026-00002");
+        assertThat(second.replaces()).as("a credit note gives back, and takes the place of nothing").isEmpty();
+    }
+
+    private void renameSites(Path shop) {
+        assertThat(ShopBook.of(shop, CLOCK).write(open -> {
+            for (SiteEntry site : open.entries().sites()) {
+                open.register().change(new SiteEntry(site.id(), site.customer(), site.name(), site.storeNumber(),
+                        site.address(), site.taxPlace(), site.data().replace("\"name\":\"", "\"name\":\"New ")))
+                        .orElseThrow();
+            }
+            return Checked.sound(open);
+        }).problems()).isEmpty();
+    }
+
+    private Path shop(Database database) throws IOException {
+        Path shop = NewShop.create(folder.resolve("shop"), true).orElseThrow();
+        if (database.place(shop) instanceof BookPlace.OnServer(String url, Path papers)) {
+            Files.writeString(shop.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
+                    StandardOpenOption.APPEND);
+        }
+        return shop;
+    }
+}
