@@ -1,7 +1,10 @@
 package icequill.ledger;
 
+import icequill.problem.Code;
+import icequill.problem.Problem;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -10,7 +13,7 @@ import tools.jackson.databind.json.JsonMapper;
  */
 final class Archive {
 
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
     static final String CONTENTS = "contents.json";
     static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -40,16 +43,35 @@ final class Archive {
      * @param schema the version of the tables
      * @param hashes of the tables' entries, by their names
      * @param missing numbers of papers whose files are not in it
+     * @param findings what an audit found wrong with the book as it was written; with any, it is for rescue
      */
     record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads,
-            Map<String, String> hashes,
-            List<String> missing) {
+            Map<String, String> hashes, List<String> missing, @Nullable List<String> findings) {
 
         Contents {
             heads = List.copyOf(heads);
             hashes = Map.copyOf(hashes);
             missing = List.copyOf(missing);
+            findings = findings == null ? List.of() : List.copyOf(findings);
         }
+
+        /** What is wrong with it besides files that are missing; with any it is for rescue. */
+        List<String> wrong() {
+            return findings == null
+                    ? List.of()
+                    : findings.stream().filter(message -> missing.stream()
+                            .noneMatch(number -> message.startsWith("the file of " + number + " "))).toList();
+        }
+    }
+
+    /** What a backup says of a paper whose file is not in it. */
+    static String isMissing(String number) {
+        return "the file of " + number + " is missing";
+    }
+
+    /** What was issued wrong is restored as it was issued; only damage is in the way. */
+    static boolean isDamage(Problem finding) {
+        return finding.code() == Code.BOOK_DAMAGED;
     }
 
     private Archive() {

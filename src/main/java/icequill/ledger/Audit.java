@@ -5,12 +5,20 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 
-/** Goes through a book as it is at one moment: tables, series, papers, files. */
+/**
+ * Goes through a book as it is at one moment: tables, series, papers, words, files. Nothing that stands in a row is trusted; what cannot
+ * be understood is a finding.
+ */
 final class Audit {
 
     private final Handle handle;
@@ -19,13 +27,14 @@ final class Audit {
     private final PaperReader reader;
     private final LongConsumer progress;
     private final Problems findings = new Problems();
+    private final Map<String, Chain> chains = new LinkedHashMap<>();
     private long looked;
 
     /** @param progress is told how many papers were looked at, now and then */
-    Audit(Handle handle, Dialect dialect, PaperFiles files, PaperReader reader, LongConsumer progress) {
+    Audit(Handle handle, Dialect dialect, FileScope files, PaperReader reader, LongConsumer progress) {
         this.handle = handle;
         this.dialect = dialect;
-        this.papers = new PaperCheck(files, reader, findings);
+        this.papers = new PaperCheck(handle, files, reader, findings);
         this.reader = reader;
         this.progress = progress;
     }
@@ -34,17 +43,19 @@ final class Audit {
         for (String fault : dialect.faults(handle)) {
             findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, "the database says of itself: " + fault, "a backup");
         }
-        List<SeriesHead> heads = SeriesRows.heads(handle);
-        heads.forEach(this::checkSeries);
+        List<SeriesRows.Row> series = SeriesRows.all(handle);
+        PaperRows.each(handle, this::check);
+        series.forEach(this::end);
+        List<String> counted = series.stream().flatMap(row -> row.series().stream()).map(head -> head.series().text())
+                .toList();
         // A series whose row is gone would else be passed over.
-        handle.createQuery("""
-                SELECT number FROM paper p WHERE NOT EXISTS (SELECT 1 FROM series s
-                    WHERE s.kind = p.kind AND s.office = p.office AND s.year = p.year) ORDER BY id""")
-                .mapTo(String.class).forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE,
-                        number + " belongs to no series", "the series' row from a backup"));
-        new CreditCheck(handle, reader, findings).check();
+        chains.values().stream().filter(chain -> !counted.contains(chain.text())).flatMap(chain -> chain.numbers().stream())
+                .forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, number + " belongs to no series",
+                        "the series' row from a backup"));
+        new LooseRows(handle, findings).check(papers.words());
+        understood("credit notes", () -> new CreditCheck(handle, reader, findings).check());
         progress.accept(looked);
-        return new AuditReport(looked, heads, findings.list());
+        return new AuditReport(looked, SeriesRows.heads(handle), findings.list());
     }
 
     /**
@@ -56,29 +67,63 @@ final class Audit {
     static AuditReport withUnknown(AuditReport report, List<Path> unknown, PaperFiles files, Handle later) {
         FilesCheck again = new FilesCheck(later, files);
         Stream<Problem> stray = unknown.stream().filter(again::isUnknown).map(FilesCheck::finding);
-        return new AuditReport(report.papers(), report.heads(),
-                Stream.concat(report.findings().stream(), stray).toList());
+        return report.and(stray.toList());
     }
 
-    private void checkSeries(SeriesHead head) {
-        Series series = head.series();
-        Chain chain = new Chain(series, findings);
-        PaperRows.each(handle, series, row -> {
-            chain.next(row);
-            papers.check(row.row());
-            looked++;
-            if (looked % 100 == 0) {
-                progress.accept(looked);
-            }
-        });
-        chain.end(head);
+    private void check(PaperRows.Found found) {
+        looked++;
+        if (looked % 100 == 0) {
+            progress.accept(looked);
+        }
+        switch (found) {
+        case PaperRows.Sealed sealed -> {
+            chain(sealed.row()).ifPresent(chain -> chain.next(sealed));
+            understood(sealed.row().number(), () -> papers.check(sealed));
+        }
+        case PaperRows.Unreadable unreadable -> damaged(unreadable.number() + " cannot be read: " + unreadable.why());
+        }
+    }
+
+    /** Whoever changes data can bring any code that reads it to any end; that is what is to be found. */
+    private void understood(String what, Runnable check) {
+        try {
+            check.run();
+        } catch (JdbiException cut) {
+            throw cut;
+        } catch (RuntimeException odd) {
+            damaged(what + ": its data cannot be understood: " + odd);
+        }
+    }
+
+    private Optional<Chain> chain(PaperRow row) {
+        try {
+            Series series = Series.stored(row.kind(), row.office(), String.valueOf(row.year()));
+            return Optional.of(chains.computeIfAbsent(series.text(), text -> new Chain(series, findings)));
+        } catch (DamagedRow none) {
+            damaged(row.number() + " belongs to no series: " + none.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private void end(SeriesRows.Row row) {
+        row.series().ifPresentOrElse(
+                head -> chains.computeIfAbsent(head.series().text(), text -> new Chain(head.series(), findings)).end(head),
+                () -> damaged("a series cannot be read: " + row));
+    }
+
+    private void damaged(String message) {
+        findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, message, "the row from a backup");
     }
 
     /** Follows the numbers and seals of one series. */
     private static final class Chain {
 
+        /** So many missing numbers are named, and the rest counted. */
+        private static final int NAMED = 20;
+
         private final Series series;
         private final Problems findings;
+        private final List<String> numbers = new ArrayList<>();
         private int position;
         private String seal = Seal.NONE;
 
@@ -87,11 +132,18 @@ final class Audit {
             this.findings = findings;
         }
 
+        String text() {
+            return series.text();
+        }
+
+        /** Of the papers that were looked at, a few. */
+        List<String> numbers() {
+            return numbers;
+        }
+
         void next(PaperRows.Sealed sealed) {
             PaperRow row = sealed.row();
-            for (int missing = position + 1; missing < row.position(); missing++) {
-                damaged(series.number(missing) + " is missing");
-            }
+            missing(row.position() - 1);
             if (row.position() == position + 1 && !row.previousSeal().equals(seal)) {
                 damaged(row.number()
                         + " does not follow the paper before it: one of the two was changed, or put in later");
@@ -99,22 +151,32 @@ final class Audit {
             if (!row.number().equals(series.number(row.position()))) {
                 damaged("paper " + row.position() + " of " + series.text() + " bears the number " + row.number());
             }
-            if (!row.seal().equals(sealed.seal())) {
+            if (!row.isSealedBy(sealed.seal())) {
                 damaged(row.number() + " was changed after it was issued: its row does not fit its seal");
+            }
+            if (numbers.size() < NAMED) {
+                numbers.add(row.number());
             }
             position = row.position();
             seal = sealed.seal();
         }
 
         void end(SeriesHead head) {
-            for (int missing = position + 1; missing <= head.papers(); missing++) {
-                damaged(series.number(missing) + " is missing");
-            }
+            missing(head.papers());
             if (head.papers() < position) {
                 damaged("series " + series.text() + " counts " + head.papers() + " papers, but holds " + position);
             }
             if (head.papers() == position && !head.seal().equals(seal)) {
                 damaged("the last seal of series " + series.text() + " is not that of its last paper");
+            }
+        }
+
+        private void missing(int last) {
+            for (int number = position + 1; number <= last && number <= position + NAMED; number++) {
+                damaged(series.number(number) + " is missing");
+            }
+            if (last > position + NAMED) {
+                damaged(last - position - NAMED + " more of " + series.text() + " are missing");
             }
         }
 

@@ -39,13 +39,17 @@ final class Backup {
 
     private final Jdbi database;
     private final Dialect dialect;
+    private final FileScope scope;
     private final PaperFiles files;
+    private final PaperReader reader;
     private final Clock clock;
 
-    Backup(Jdbi database, Dialect dialect, PaperFiles files, Clock clock) {
+    Backup(Jdbi database, Dialect dialect, FileScope scope, PaperReader reader, Clock clock) {
         this.database = database;
         this.dialect = dialect;
-        this.files = files;
+        this.scope = scope;
+        this.files = scope.files();
+        this.reader = reader;
         this.clock = clock;
     }
 
@@ -68,7 +72,8 @@ final class Backup {
             Flush.file(unfinished);
             Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
             Flush.folder(folder);
-            return Checked.sound(new BackupReport(target, contents.papers(), contents.heads(), findings.list()));
+            return Checked.sound(new BackupReport(target, contents.papers(), contents.heads(),
+                    contents.wrong().isEmpty(), findings.list()));
         } finally {
             Files.deleteIfExists(unfinished);
         }
@@ -76,23 +81,25 @@ final class Backup {
 
     private Archive.Contents written(Handle handle, ZipOutputStream zip, Problems findings, LongConsumer progress)
             throws IOException {
+        AuditReport audit = new Audit(handle, dialect, scope, reader, count -> {
+        }).report();
+        findings.addAll(audit.findings());
         Map<String, String> hashes = new TreeMap<>();
         for (Archive.Table table : Archive.TABLES) {
             hashes.put(table.name(), table(handle, zip, table));
         }
         List<String> missing = new ArrayList<>();
         long papers = 0;
-        List<SeriesHead> heads = SeriesRows.heads(handle);
-        for (SeriesHead head : heads) {
-            papers = papers(handle, zip, head.series(), new Progress(papers, progress, missing, findings));
+        for (SeriesHead head : audit.heads()) {
+            papers = papers(handle, zip, head.series(), new Progress(papers, progress, missing));
         }
         progress.accept(papers);
-        return new Archive.Contents(Archive.FORMAT, Schema.NEWEST, clock.instant().toString(), papers, heads, hashes,
-                missing);
+        return new Archive.Contents(Archive.FORMAT, Schema.NEWEST, clock.instant().toString(), papers, audit.heads(),
+                hashes, missing, audit.findings().stream().filter(Archive::isDamage).map(Problem::message).toList());
     }
 
     /** How far it has come, and what was found on the way. */
-    private record Progress(long before, LongConsumer told, List<String> missing, Problems findings) {}
+    private record Progress(long before, LongConsumer told, List<String> missing) {}
 
     private long papers(Handle handle, ZipOutputStream zip, Series series, Progress progress) {
         long[] count = {progress.before()};
@@ -108,14 +115,13 @@ final class Backup {
 
     private void paper(ZipOutputStream zip, Series series, String number, String hash, Progress progress)
             throws IOException {
-        byte[] pdf = fileOf(series, number, hash);
+        // A number that is none would lead out of the folder.
+        byte[] pdf = series.has(number) ? fileOf(series, number, hash) : null;
         if (pdf != null && Hash.of(pdf).equals(hash)) {
             entry(zip, Archive.entry(series, number), pdf);
         } else {
+            // The audit has told of it, unless another office has it.
             progress.missing().add(number);
-            progress.findings().add(Code.BOOK_DAMAGED, Place.ofFile(files.place(series, number).toString()),
-                    "the file of " + number + " is missing or was changed, so it is not in the backup",
-                    "the file from an earlier backup");
         }
     }
 

@@ -9,9 +9,11 @@ import java.util.List;
  *
  * @param papers how many
  * @param heads of all series; whoever keeps them can tell later that no paper was taken away
- * @param findings papers whose files are missing or were changed, which are therefore not in it
+ * @param isRestorable whether a restore will take it; else it is for rescue
+ * @param findings what an audit found as it was written; papers whose files are missing or were changed are not in it
  */
-public record BackupReport(Path file, long papers, List<SeriesHead> heads, List<Problem> findings) {
+public record BackupReport(Path file, long papers, List<SeriesHead> heads, boolean isRestorable,
+        List<Problem> findings) {
 
     public BackupReport {
         heads = List.copyOf(heads);

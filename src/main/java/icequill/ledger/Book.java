@@ -2,9 +2,11 @@ package icequill.ledger;
 
 import icequill.problem.Checked;
 import icequill.problem.Problem;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
@@ -64,16 +66,17 @@ public final class Book implements AutoCloseable {
     /**
      * Goes through the whole book: numbers without gaps, seals, sums, data, and a file to each paper as it was issued and no other.
      *
-     * @param reader of the papers' data
+     * @param reader of the papers' data and files
+     * @param office whose papers lie here, where offices that share the book have folders of their own; empty where all do
      * @param progress is told how many papers were looked at, now and then
      */
-    public Checked<AuditReport> audit(PaperReader reader, LongConsumer progress) {
+    public Checked<AuditReport> audit(PaperReader reader, Optional<String> office, LongConsumer progress) {
         return Faults.caught(place, () -> {
             TransactionIsolationLevel snapshot = connections.dialect().snapshot();
             AtomicReference<List<Path>> unknown = new AtomicReference<>(List.of());
             AuditReport report = this.reader.inTransaction(snapshot, handle -> {
                 unknown.set(new FilesCheck(handle, files).unknown());
-                return new Audit(handle, connections.dialect(), files, reader, progress).report();
+                return new Audit(handle, connections.dialect(), new FileScope(files, office), reader, progress).report();
             }).and(PapersAhead.of(this.reader, files));
             return Checked.sound(this.reader.inTransaction(snapshot,
                     later -> Audit.withUnknown(report, unknown.get(), files, later)));
@@ -84,11 +87,26 @@ public final class Book implements AutoCloseable {
      * Writes the whole book into one file, as it is at one moment; others may go on working in it.
      *
      * @param file must not exist yet
+     * @param reader of the papers' data and files, since the book is audited as it is written
+     * @param office whose papers lie here, as for {@link #audit}
      * @param progress is told how many papers were written, now and then
      */
-    public Checked<BackupReport> backup(Path file, LongConsumer progress) {
-        return Faults.caught(place,
-                () -> new Backup(reader, connections.dialect(), files, writer.clock()).write(file, progress));
+    public Checked<BackupReport> backup(Path file, PaperReader reader, Optional<String> office, LongConsumer progress) {
+        return Faults.caught(place, () -> new Backup(this.reader, connections.dialect(), new FileScope(files, office),
+                reader, writer.clock()).write(file, progress));
+    }
+
+    /** Tries whether a backup can be restored: makes a book of it in a folder for temporary files, and removes that. */
+    public static Checked<AuditReport> verify(Path file, PaperReader reader, LongConsumer progress) {
+        BookPlace nowhere = BookPlace.inShop(Path.of(""));
+        return Faults.caught(nowhere, () -> {
+            Path folder = Files.createTempDirectory("icequill-verify");
+            try {
+                return restore(file, BookPlace.inShop(folder), reader, progress);
+            } finally {
+                Folder.delete(folder);
+            }
+        });
     }
 
     /**

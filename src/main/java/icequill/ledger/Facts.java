@@ -19,4 +19,9 @@ public record Facts(String customer, String store, String address, Optional<Stri
         amounts = List.copyOf(amounts);
         days = List.copyOf(days);
     }
+
+    /** Where the paper went, as the book keeps it. */
+    String where() {
+        return String.join("\n", customer, store, address);
+    }
 }

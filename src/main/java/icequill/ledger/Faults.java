@@ -62,6 +62,20 @@ final class Faults {
         return Optional.empty();
     }
 
+    /** Whether a database refused a statement for what was in it: by SQLite's code 19 and 20, or the server's classes 22, 23 and 42. */
+    static boolean isOfData(Throwable thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SQLiteException sqlite) {
+                int code = sqlite.getResultCode().code & SQLITE_PRIMARY_CODE;
+                return code == 19 || code == 20;
+            }
+            if (cause instanceof SQLException sql) {
+                return String.valueOf(sql.getSQLState()).matches("(?:22|23|42).*");
+            }
+        }
+        return false;
+    }
+
     static Problem ofFile(IOException failed) {
         String file = failed instanceof FileSystemException named && named.getFile() != null ? named.getFile() : "";
         String what = failed instanceof AccessDeniedException

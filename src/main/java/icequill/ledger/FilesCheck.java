@@ -20,7 +20,7 @@ record FilesCheck(Handle handle, PaperFiles files) {
         try (Stream<Path> all = Files.walk(files.folder())) {
             return all.filter(Files::isRegularFile)
                     .filter(file -> !file.startsWith(files.unfinishedFolder())
-                            && !file.startsWith(files.seals().place()))
+                            && !file.startsWith(files.seals().place()) && !file.equals(files.restoring()))
                     .filter(this::isUnknown).sorted().toList();
         }
     }

@@ -29,10 +29,9 @@ final class FindWords {
     private FindWords() {
     }
 
-    /** The words of where a paper went. */
-    static Set<String> ofWhereabouts(Facts facts) {
-        return Stream.of(facts.customer(), facts.store(), facts.address()).flatMap(FindWords::wholesAndParts)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+    /** The words of where a paper went: customer, store and address, a line each. */
+    static Set<String> ofWhereabouts(String text) {
+        return wholesAndParts(text).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The words that belong to one paper. */

@@ -23,7 +23,7 @@ final class Issuing {
     private final Problems problems = new Problems();
 
     /** A number that was taken, and the seal of the paper before. */
-    private record Taken(Series series, int position, String head) {}
+    private record Taken(Series series, int position, String head, String issuedAt) {}
 
     Issuing(Handle handle, PaperFiles files, Surroundings surroundings) {
         this.handle = handle;
@@ -40,7 +40,7 @@ final class Issuing {
             problems.add(issuedBefore.get());
             return Checked.faulty(issuedBefore.get());
         }
-        Numbered numbered = new Numbered(series.number(taken.position()), taken.head());
+        Numbered numbered = new Numbered(series.number(taken.position()), taken.head(), taken.issuedAt());
         Checked<IssuedPaper> paper = print.apply(numbered).map(printed -> {
             step(Step.PRINTED);
             return stored(taken, numbered, origin, printed);
@@ -93,7 +93,9 @@ final class Issuing {
                 UPDATE series SET next = next + 1 WHERE kind = :kind AND office = :office AND year = :year
                 RETURNING next - 1 AS position, head""").bind("kind", series.kind().name())
                 .bind("office", series.office()).bind("year", series.year())
-                .map((row, context) -> new Taken(series, row.getInt("position"), row.getString("head"))).one();
+                .map((row, context) -> new Taken(series, row.getInt("position"), row.getString("head"),
+                        surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString()))
+                .one();
     }
 
     private IssuedPaper stored(Taken taken, Numbered numbered, Origin origin, Printed printed) {
@@ -119,9 +121,8 @@ final class Issuing {
         Series series = taken.series();
         return new PaperRow(0, numbered.number(), series.kind().name(), series.office(), series.year(),
                 taken.position(), printed.date().toString(), printed.due().map(Object::toString),
-                surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString(), origin,
-                printed.sums().map(PaperRow.Amounts::of), printed.ratesVersion(), printed.json(), hash, taken.head(),
-                whereabouts, printed.sums().map(PaperRow.Line::all).orElse(List.of()));
+                taken.issuedAt(), origin, printed.sums().map(PaperRow.Amounts::of), printed.ratesVersion(), printed.json(), hash, taken.head(),
+                whereabouts, printed.facts().where(), printed.sums().map(PaperRow.Line::all).orElse(List.of()));
     }
 
     private void storeFile(PaperRow row, byte[] pdf) {

@@ -2,6 +2,7 @@ package icequill.ledger;
 
 import icequill.money.Amounts;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import javax.money.CurrencyUnit;
 import javax.money.Monetary;
 import javax.money.MonetaryAmount;
@@ -31,6 +32,14 @@ final class Minor {
             throw new DamagedRow("there is no currency \"" + currency + "\"");
         }
         return amount(minor, currency);
+    }
+
+    /** For messages, whatever the currency. */
+    static String text(BigInteger minor, String currency) {
+        return Monetary.isCurrencyAvailable(currency)
+                ? Amounts.of(new BigDecimal(minor, Monetary.getCurrency(currency).getDefaultFractionDigits()),
+                        Monetary.getCurrency(currency)).toString()
+                : minor + " of " + currency;
     }
 
     static MonetaryAmount amount(long minor, String currency) {

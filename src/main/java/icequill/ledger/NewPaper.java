@@ -25,10 +25,10 @@ final class NewPaper {
 
     /** The id of the row for where papers went, made when it is the first that went there. */
     long whereabouts(Facts facts) {
-        String text = String.join("\n", facts.customer(), facts.store(), facts.address());
+        String text = facts.where();
         Optional<Long> known = handle.createQuery("SELECT id FROM whereabouts WHERE text = :text").bind("text", text)
                 .mapTo(Long.class).findOne();
-        return known.orElseGet(() -> newWhereabouts(text, FindWords.ofWhereabouts(facts)));
+        return known.orElseGet(() -> newWhereabouts(text, FindWords.ofWhereabouts(text)));
     }
 
     /** Stores the row and its lines. */

@@ -5,5 +5,6 @@ package icequill.ledger;
  *
  * @param number as it is printed
  * @param previousSeal seals all papers of the series before this one; printed into its metadata, 64 hexadecimal digits
+ * @param issuedAt a moment in UTC, to the millisecond
  */
-public record Numbered(String number, String previousSeal) {}
+public record Numbered(String number, String previousSeal, String issuedAt) {}

@@ -5,6 +5,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,14 +33,40 @@ final class Opening {
                 return Checked.faulty(unsuitable.get());
             }
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
-                // Connecting would make a new file.
-                if (!Files.exists(database) && !Folder.isEmpty(papers)) {
-                    return Checked.faulty(gone(place));
+                BookLock own = BookLock.at(lockOf(database), surroundings.patience());
+                lock = Optional.of(own);
+                Checked<Boolean> begun = Files.exists(database) ? Checked.sound(true) : begun(place, own, database);
+                if (begun instanceof Checked.Faulty<Boolean> faulty) {
+                    own.close();
+                    return new Checked.Faulty<>(faulty.problems());
                 }
-                lock = Optional.of(BookLock.at(database.resolveSibling("book.lock"), surroundings.patience()));
             }
             return opened(place, Connections.to(place), lock, surroundings);
         });
+    }
+
+    /** The file by which processes take turns. */
+    static Path lockOf(Path database) {
+        return database.resolveSibling("book.lock");
+    }
+
+    /** Makes the database with the lock held, since a restore may be putting one there. */
+    private static Checked<Boolean> begun(BookPlace place, BookLock lock, Path database) throws IOException {
+        return switch (lock.take()) {
+        case Checked.Sound<FileLock>(FileLock held) -> {
+            try (held) {
+                // Connecting would make a new file.
+                if (!Files.exists(database) && !Folder.isEmpty(place.papers())) {
+                    yield Checked.faulty(gone(place));
+                }
+                try (Connections connections = Connections.to(place)) {
+                    Schema.migrate(connections, Schema.NEWEST);
+                }
+                yield Checked.sound(true);
+            }
+        }
+        case Checked.Faulty<FileLock> inUse -> new Checked.Faulty<>(inUse.problems());
+        };
     }
 
     /** Why no book can be kept at a place; its folder is made. */
@@ -81,6 +108,9 @@ final class Opening {
         if (version == 0 && !Folder.isEmpty(place.papers())) {
             return Checked.faulty(gone(place));
         }
+        if (version > 0) {
+            Files.deleteIfExists(new PaperFiles(place.papers()).restoring());
+        }
         Checked<Boolean> current = version == Schema.NEWEST ? Checked.sound(true) : writer.alone(() -> {
             Schema.migrate(connections, Schema.NEWEST);
             return Checked.sound(true);
@@ -93,8 +123,12 @@ final class Opening {
     }
 
     private static Problem gone(BookPlace place) {
+        if (Files.exists(new PaperFiles(place.papers()).restoring())) {
+            return new Problem(Code.BOOK_DAMAGED, Place.ofFile(place.text()),
+                    "a restore was stopped before its end, so there is no book yet", "the same restore again");
+        }
         return new Problem(Code.BOOK_DAMAGED, Place.ofFile(place.text()),
                 "the book's database is empty or gone, but there are issued papers in " + place.papers(),
-                "restore the last backup into another folder");
+                "restore the last backup into another folder, or: icequill restore --from-papers");
     }
 }

@@ -30,6 +30,11 @@ record PaperFiles(Path folder) {
         return folder.resolve(".unfinished");
     }
 
+    /** Stands here while a restore has moved the papers to their place, and not the database yet. */
+    Path restoring() {
+        return folder.resolve(".restoring");
+    }
+
     Path place(Series series, String number) {
         return folder.resolve(series.text()).resolve(number + ".pdf");
     }

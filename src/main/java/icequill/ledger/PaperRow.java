@@ -10,10 +10,11 @@ import org.jspecify.annotations.Nullable;
  * A paper as its row says it, and its lines; what the seal covers.
  *
  * @param sums its amounts in minor units: lines, net, tax, gross; all or none
+ * @param where it went, as the row of its place says it
  */
 record PaperRow(long id, String number, String kind, String office, int year, int position, String dated,
         Optional<String> due, String issuedAt, Origin origin, Optional<Amounts> sums, String ratesVersion, String data,
-        String pdfHash, String previousSeal, long whereabouts, List<Line> lines) {
+        String pdfHash, String previousSeal, long whereabouts, String where, List<Line> lines) {
 
     /** Amounts in minor units. */
     record Amounts(String currency, long lines, long net, long tax, long gross) {
@@ -39,6 +40,12 @@ record PaperRow(long id, String number, String kind, String office, int year, in
 
     /** Everything that may not change, in a fixed order. The id is the database's own and the words are made from the rest. */
     List<@Nullable String> contents() {
+        List<@Nullable String> all = contentsWithoutPlace();
+        all.add(where);
+        return all;
+    }
+
+    private List<@Nullable String> contentsWithoutPlace() {
         List<@Nullable String> all = new ArrayList<>(List.of(previousSeal, number, kind, office, String.valueOf(year),
                 String.valueOf(position), dated, issuedAt, ratesVersion, pdfHash, data));
         for (Optional<String> part : List.of(due, origin.customer(), origin.site(), origin.visit(), origin.agreement(),
@@ -59,6 +66,11 @@ record PaperRow(long id, String number, String kind, String office, int year, in
 
     String seal() {
         return Seal.of(contents());
+    }
+
+    /** Whether a seal is that of this row. Papers of earlier versions were sealed without where they went. */
+    boolean isSealedBy(String seal) {
+        return seal.equals(seal()) || seal.equals(Seal.of(contentsWithoutPlace()));
     }
 
     private static String text(long minor) {

@@ -13,20 +13,28 @@ import org.jdbi.v3.core.result.RowView;
 final class PaperRows {
 
     private static final String SELECT = """
-            SELECT id, number, kind, office, year, position, dated, due, issued_at, customer_id, site_id, visit_id, agreement,
-                corrects, replaces, currency, lines_minor, net_minor, tax_minor, gross_minor, rates_version, data,
-                pdf_hash, previous_seal, seal, whereabouts_id FROM paper
+            SELECT p.id, number, kind, office, year, position, dated, due, issued_at, customer_id, site_id, visit_id,
+                agreement, corrects, replaces, currency, lines_minor, net_minor, tax_minor, gross_minor, rates_version,
+                data, pdf_hash, previous_seal, seal, whereabouts_id, w.text AS place
+            FROM paper p LEFT JOIN whereabouts w ON w.id = p.whereabouts_id
             """;
 
     /** Rows that are fetched at once from a server. */
     private static final int FETCHED = 200;
+
+    /** What stands in a row. */
+    sealed interface Found {
+    }
 
     /**
      * A row, and the seal that stands in it.
      *
      * @param seal as stored, which fits the row unless one of the two was changed
      */
-    record Sealed(PaperRow row, String seal) {}
+    record Sealed(PaperRow row, String seal) implements Found {}
+
+    /** A row that holds what is no paper. */
+    record Unreadable(String number, String why) implements Found {}
 
     private PaperRows() {
     }
@@ -54,13 +62,19 @@ final class PaperRows {
         }
     }
 
-    /** All papers of a series, one after another, by position. */
-    static void each(Handle handle, Series series, Consumer<Sealed> work) {
-        try (Stream<Sealed> rows = handle
-                .createQuery(SELECT + "WHERE kind = :kind AND office = :office AND year = :year ORDER BY position")
-                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
-                .setFetchSize(FETCHED).map(row -> new Sealed(read(handle, row), Column.text(row, "seal"))).stream()) {
+    /** All papers, one after another, by series and position. */
+    static void each(Handle handle, Consumer<Found> work) {
+        try (Stream<Found> rows = handle.createQuery(SELECT + "ORDER BY kind, office, year, position")
+                .setFetchSize(FETCHED).map(row -> found(handle, row)).stream()) {
             rows.forEach(work);
+        }
+    }
+
+    private static Found found(Handle handle, RowView row) {
+        try {
+            return new Sealed(read(handle, row), Column.text(row, "seal"));
+        } catch (DamagedRow damaged) {
+            return new Unreadable(Column.mayBe(row, "number").orElse("a paper without a number"), damaged.getMessage());
         }
     }
 
@@ -82,7 +96,8 @@ final class PaperRows {
                 Column.whole(row, "year"), Column.whole(row, "position"),
                 Column.text(row, "dated"), Column.mayBe(row, "due"), Column.text(row, "issued_at"), origin(row),
                 sums(row), Column.text(row, "rates_version"), Column.text(row, "data"), Column.text(row, "pdf_hash"),
-                Column.text(row, "previous_seal"), Column.units(row, "whereabouts_id"), lines(handle, id));
+                Column.text(row, "previous_seal"), Column.units(row, "whereabouts_id"),
+                Column.mayBe(row, "place").orElse(""), lines(handle, id));
     }
 
     private static Origin origin(RowView row) {

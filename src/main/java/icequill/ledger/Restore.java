@@ -5,23 +5,25 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.Set;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
 import org.jdbi.v3.core.Handle;
-import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 
-/** Makes a book out of a backup. It is put together beside its place, audited, and moved there only when it is whole. */
+/**
+ * Makes a book out of a backup. It is put together beside its place, audited, and moved there only when it is whole; meanwhile nobody
+ * else may begin a book there. What a stopped one left is cleared away by the next.
+ */
 final class Restore {
 
     private final BookPlace target;
@@ -39,52 +41,71 @@ final class Restore {
         if (unsuitable.isPresent()) {
             return Checked.faulty(unsuitable.get());
         }
-        if (!Folder.isEmpty(target.papers())
-                || (target instanceof BookPlace.InFile(Path database, Path papers) && Files.exists(database))) {
-            return Checked.faulty(inTheWay());
+        if (Files.isSymbolicLink(target.papers())) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(target.papers().toString()),
+                    "the folder of issued papers is a link, which a restore would replace", "a folder, or none"));
         }
-        try (ZipFile zip = new ZipFile(file.toFile())) {
-            Archive.Contents contents = Archive.JSON.readValue(zip.getInputStream(entry(zip, Archive.CONTENTS)),
-                    Archive.Contents.class);
+        if (!Files.isRegularFile(file)) {
+            return Checked.faulty(damaged(file, "there is no such file"));
+        }
+        try (OpenArchive archive = new OpenArchive(file)) {
+            Archive.Contents contents = archive.contents();
             if (contents.format() > Archive.FORMAT || contents.schema() > Schema.NEWEST) {
                 return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
                         "the backup was written by a newer version of the program", "that version, or a later one"));
             }
-            return restored(zip, contents);
-        } catch (ZipException | JacksonException broken) {
-            return Checked.faulty(damaged(file, String.valueOf(broken.getMessage())));
-        } catch (Broken broken) {
+            if (!contents.wrong().isEmpty()) {
+                return Checked.faulty(damaged(file, "it was written for rescue, of a book that was damaged then: "
+                        + String.join("; ", contents.wrong())));
+            }
+            return alone(() -> restored(file, archive));
+        } catch (ZipException | JacksonException | BrokenArchive broken) {
             return Checked.faulty(damaged(file, String.valueOf(broken.getMessage())));
         }
     }
 
-    /** The file is not what a backup is. */
-    private static final class Broken extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        Broken(String message) {
-            super(message);
+    /** Holds the lock of a book that is a file, until it is there. On a server the transaction does. */
+    private Checked<AuditReport> alone(Faults.Work<AuditReport> work) throws IOException {
+        if (!(target instanceof BookPlace.InFile(Path database, Path papers))) {
+            return work.run();
+        }
+        Folder.madeFor(database);
+        try (BookLock lock = BookLock.at(Opening.lockOf(database), Patience.USUAL)) {
+            Checked<FileLock> taken = lock.take();
+            if (taken instanceof Checked.Sound<FileLock>(FileLock held)) {
+                try (held) {
+                    return work.run();
+                }
+            }
+            return new Checked.Faulty<>(taken.problems());
         }
     }
 
-    private Checked<AuditReport> restored(ZipFile zip, Archive.Contents contents) throws IOException {
-        String mark = ".restoring-" + UUID.randomUUID();
-        Path papers = beside(target.papers(), mark);
+    private Checked<AuditReport> restored(Path file, OpenArchive archive) throws IOException {
+        if (target instanceof BookPlace.InFile(Path database, Path papers)) {
+            Leftovers.of(database).clear();
+            if (Files.exists(database)) {
+                return Checked.faulty(inTheWay());
+            }
+            clearStopped();
+        }
+        String mark = Leftovers.mark();
+        Path papers = Leftovers.beside(target.papers(), mark);
         Files.createDirectories(papers);
         BookPlace scratch = switch (target) {
-        case BookPlace.InFile(Path database, Path ours) -> {
-            Folder.madeFor(database);
-            yield new BookPlace.InFile(beside(database, mark), papers);
-        }
+        case BookPlace.InFile(Path database, Path ours) ->
+            new BookPlace.InFile(Leftovers.beside(database, mark), papers);
         case BookPlace.OnServer(String url, Path ours) -> new BookPlace.OnServer(url, papers);
         };
         try {
-            PaperFiles files = new PaperFiles(papers);
-            Checked<AuditReport> report = loaded(zip, contents, scratch, files);
-            if (report instanceof Checked.Sound<AuditReport>
-                    && scratch instanceof BookPlace.InFile(Path from, Path ours)
-                    && target instanceof BookPlace.InFile(Path to, Path theirs)) {
-                Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+            Checked<AuditReport> report = loaded(file, archive, scratch, new PaperFiles(papers));
+            if (report instanceof Checked.Sound<AuditReport>) {
+                if (scratch instanceof BookPlace.InFile(Path from, Path ours)
+                        && target instanceof BookPlace.InFile(Path to, Path theirs)) {
+                    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+                    Flush.folder(Folder.madeFor(to));
+                }
+                Files.deleteIfExists(new PaperFiles(target.papers()).restoring());
             }
             return report;
         } finally {
@@ -95,19 +116,19 @@ final class Restore {
         }
     }
 
-    private Checked<AuditReport> loaded(ZipFile zip, Archive.Contents contents, BookPlace scratch, PaperFiles files)
+    private Checked<AuditReport> loaded(Path file, OpenArchive archive, BookPlace scratch, PaperFiles files)
             throws IOException {
         try (Connections connections = Connections.to(scratch)) {
-            Schema.migrate(connections, contents.schema());
+            Schema.migrate(connections, archive.contents().schema());
             Checked<AuditReport> report;
             try (Handle handle = connections.writer().open()) {
                 handle.begin();
                 connections.dialect().becomeWriter(handle, Patience.USUAL);
-                report = isFilled(handle)
-                        ? Checked.faulty(inTheWay())
-                        : filled(zip, contents, handle, connections.dialect(), files);
+                report = refused(handle).<Checked<AuditReport>>map(Checked::faulty)
+                        .orElseGet(() -> filled(file, archive, handle, connections.dialect(), files));
                 if (report instanceof Checked.Sound<AuditReport>) {
-                    // The database comes last: where it is, there is a book.
+                    // The database comes last: where it is, there is a book. Until then the papers bear a mark.
+                    Flush.write(files.restoring(), new byte[0]);
                     movePapers(files);
                     handle.commit();
                 } else {
@@ -119,40 +140,76 @@ final class Restore {
         }
     }
 
-    private Checked<AuditReport> filled(ZipFile zip, Archive.Contents contents, Handle handle, Dialect dialect,
-            PaperFiles files) {
-        // A backup of an earlier schema lacks the tables that came later.
-        Archive.TABLES.stream().filter(table -> contents.hashes().containsKey(table.name())).forEach(table -> {
-            String hash = TableLoad.load(handle, table, stream(zip, entry(zip, table.entry())));
-            if (!hash.equals(contents.hashes().get(table.name()))) {
-                throw new Broken("table " + table.name() + " is not as it was written");
+    /** Why nothing may be put here; with the writer's lock held. */
+    private Optional<Problem> refused(Handle handle) {
+        boolean filled = Stream.of("series", "customer")
+                .anyMatch(table -> handle.createQuery("SELECT 1 FROM " + table + " LIMIT 1")
+                        .mapTo(Integer.class).findOne().isPresent());
+        try {
+            if (!filled) {
+                clearStopped();
             }
-        });
+            return filled || !Folder.isEmpty(target.papers()) ? Optional.of(inTheWay()) : Optional.empty();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Clears away what a restore left that was stopped before there was a book. */
+    private void clearStopped() throws IOException {
+        Leftovers.of(target.papers()).clear();
+        if (Files.exists(new PaperFiles(target.papers()).restoring())) {
+            Folder.delete(target.papers());
+        }
+    }
+
+    private Checked<AuditReport> filled(Path file, OpenArchive archive, Handle handle, Dialect dialect,
+            PaperFiles files) {
+        Archive.Contents contents = archive.contents();
+        for (Archive.Table table : Archive.TABLES) {
+            String hash = TableLoad.load(handle, table, archive.table(table));
+            if (!hash.equals(contents.hashes().get(table.name()))) {
+                throw new BrokenArchive("table " + table.name() + " is not as it was written");
+            }
+        }
         dialect.afterLoading(handle);
         for (SeriesHead head : contents.heads()) {
             PaperRows.eachFile(handle, head.series(), (number, hash) -> {
-                ZipEntry pdf = zip.getEntry(Archive.entry(head.series(), number));
-                if (pdf != null) {
+                if (!head.series().has(number)) {
+                    throw new BrokenArchive("a paper of " + head.series().text() + " bears the number " + number);
+                }
+                Optional<byte[]> pdf = archive.paper(head.series(), number);
+                if (pdf.isPresent()) {
                     Path place = files.place(head.series(), number);
                     Folder.madeFor(place);
-                    Flush.write(place, stream(zip, pdf).readAllBytes());
+                    Flush.write(place, pdf.get());
                     Flush.file(place);
                 }
             });
         }
-        AuditReport report = new Audit(handle, dialect, files, reader, progress).report();
-        // What was issued wrong is restored as it was issued; only damage is in the way.
-        long damages = report.findings().stream().filter(finding -> finding.code() == Code.BOOK_DAMAGED).count();
-        return report.heads().equals(contents.heads()) && damages == contents.missing().size()
-                ? Checked.sound(report)
-                : new Checked.Faulty<>(Stream.concat(Stream.of(damaged(Path.of(zip.getName()), "it fails its audit")),
-                        report.findings().stream()).toList());
+        AuditReport report = new Audit(handle, dialect, new FileScope(files, Optional.empty()), reader, progress)
+                .report();
+        Set<String> expected = contents.missing().stream().map(Archive::isMissing).collect(Collectors.toSet());
+        if (!report.heads().equals(contents.heads())
+                || !report.findings().stream().filter(Archive::isDamage).map(Problem::message).collect(Collectors.toSet())
+                        .equals(expected)) {
+            return new Checked.Faulty<>(Stream.concat(Stream.of(damaged(file, "it fails its audit")),
+                    report.findings().stream()).toList());
+        }
+        note(report.heads(), files);
+        return Checked.sound(report);
     }
 
-    private static boolean isFilled(Handle handle) {
-        return Stream.of("series", "customer")
-                .anyMatch(table -> handle.createQuery("SELECT 1 FROM " + table + " LIMIT 1")
-                        .mapTo(Integer.class).findOne().isPresent());
+    private static void note(List<SeriesHead> heads, PaperFiles files) {
+        try {
+            for (SeriesHead head : heads) {
+                if (head.papers() > 0) {
+                    files.seals().put(head.series(), head.papers(), head.seal());
+                }
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     private void movePapers(PaperFiles files) throws IOException {
@@ -170,26 +227,5 @@ final class Restore {
     private static Problem damaged(Path file, String why) {
         return new Problem(Code.BOOK_DAMAGED, Place.ofFile(file.toString()), "the backup cannot be used: " + why,
                 "an earlier backup");
-    }
-
-    private static ZipEntry entry(ZipFile zip, String name) {
-        @Nullable
-        ZipEntry entry = zip.getEntry(name);
-        if (entry == null) {
-            throw new Broken("it lacks " + name);
-        }
-        return entry;
-    }
-
-    private static InputStream stream(ZipFile zip, ZipEntry entry) {
-        try {
-            return zip.getInputStream(entry);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
-    }
-
-    private static Path beside(Path place, String mark) {
-        return place.resolveSibling("." + place.getFileName() + mark);
     }
 }

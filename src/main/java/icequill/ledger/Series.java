@@ -40,6 +40,11 @@ public record Series(PaperKind kind, String office, int year) {
                 : String.valueOf(position));
     }
 
+    /** Whether a text is one of its numbers. */
+    boolean has(String number) {
+        return number.startsWith(text() + "-") && number.substring(text().length() + 1).matches("[0-9]{5,10}");
+    }
+
     /** {@code INV-2026}. */
     public String text() {
         return kind.prefix() + (office.isEmpty() ? "" : "-" + office) + "-" + year;

@@ -8,12 +8,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
+import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.regex.Pattern;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import tools.jackson.core.type.TypeReference;
 
@@ -21,7 +27,6 @@ import tools.jackson.core.type.TypeReference;
 final class TableLoad {
 
     private static final int BATCH = 500;
-    private static final Pattern NAME = Pattern.compile("[a-z_]+");
 
     private TableLoad() {
     }
@@ -31,8 +36,16 @@ final class TableLoad {
         MessageDigest digest = Hash.digest();
         try (BufferedReader lines = new BufferedReader(
                 new InputStreamReader(new DigestInputStream(in, digest), StandardCharsets.UTF_8))) {
-            List<Object> columns = values(String.valueOf(lines.readLine()));
-            rows(handle, table, columns.stream().map(TableLoad::name).toList(), lines);
+            List<String> columns = values(String.valueOf(lines.readLine())).stream().map(String::valueOf).toList();
+            if (!Set.copyOf(columns).equals(columns(handle, table)) || columns.size() != Set.copyOf(columns).size()) {
+                throw new BrokenArchive("table " + table.name() + " has other columns: " + String.join(", ", columns));
+            }
+            rows(handle, table, columns, lines);
+        } catch (JdbiException refused) {
+            // Whatever a database says of a disk or a connection stays what it is.
+            throw Faults.isOfData(refused)
+                    ? new BrokenArchive("table " + table.name() + " holds what the book refuses: " + refused.getMessage())
+                    : refused;
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
@@ -46,6 +59,10 @@ final class TableLoad {
                 + ") VALUES (" + values + ")");
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
             List<Object> row = values(line);
+            if (row.size() != columns.size() || row.stream().anyMatch(value -> value instanceof Collection<?>
+                    || value instanceof Map<?, ?>)) {
+                throw new BrokenArchive("table " + table.name() + " has a row of another form");
+            }
             for (int i = 0; i < row.size(); i++) {
                 batch.bind(i, row.get(i));
             }
@@ -64,12 +81,17 @@ final class TableLoad {
         });
     }
 
-    /** A name goes into the statement, so nothing but a name may be there. */
-    private static String name(Object column) {
-        String name = String.valueOf(column);
-        if (!NAME.matcher(name).matches()) {
-            throw new UncheckedIOException(new IOException("a backup with a column \"" + name + "\""));
-        }
-        return name;
+    /** Names go into the statement, so none but the table's own may be there. */
+    private static Set<String> columns(Handle handle, Archive.Table table) {
+        return handle.createQuery("SELECT * FROM " + table.name() + " LIMIT 0").scanResultSet((rows, context) -> {
+            try (context; ResultSet none = rows.get()) {
+                ResultSetMetaData columns = none.getMetaData();
+                Set<String> names = new HashSet<>();
+                for (int i = 1; i <= columns.getColumnCount(); i++) {
+                    names.add(columns.getColumnName(i));
+                }
+                return names;
+            }
+        });
     }
 }

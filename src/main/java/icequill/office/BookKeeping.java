@@ -1,9 +1,7 @@
 package icequill.office;
 
-import icequill.document.MaintenanceQuote;
-import icequill.document.PricedPaper;
-import icequill.files.PaperJson;
 import icequill.ledger.AuditReport;
+import icequill.ledger.BackupReport;
 import icequill.ledger.Book;
 import icequill.ledger.BookPlace;
 import icequill.ledger.PaperReader;
@@ -13,12 +11,13 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
-import java.util.Optional;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 
 /** The office that looks after the book itself: audits, backups, exports. */
 public final class BookKeeping {
+
+    private static final PaperReader READER = new IssuedPaperReader();
 
     private final ShopBook book;
 
@@ -36,7 +35,7 @@ public final class BookKeeping {
      * @param progress is told how many papers were looked at, now and then
      */
     public Checked<AuditSheet> audit(LongConsumer progress) {
-        return book.look(open -> open.audit(BookKeeping::read, progress)).map(AuditSheet::of);
+        return book.look(open -> open.audit(READER, book.office(), progress)).map(AuditSheet::of);
     }
 
     /**
@@ -45,8 +44,22 @@ public final class BookKeeping {
      * @param file must not exist yet
      */
     public Checked<AuditSheet> backup(Path file, LongConsumer progress) {
-        return book.look(open -> open.backup(file, progress))
-                .map(report -> AuditSheet.of(new AuditReport(report.papers(), report.heads(), report.findings())));
+        return book.look(open -> open.backup(file, READER, book.office(), progress)).map(BookKeeping::told);
+    }
+
+    /** Tries whether a backup can be restored; changes nothing. */
+    public static Checked<AuditSheet> verify(Path file, LongConsumer progress) {
+        return Book.verify(file, READER, progress).map(AuditSheet::of);
+    }
+
+    private static AuditSheet told(BackupReport report) {
+        Stream<Problem> rescue = report.isRestorable()
+                ? Stream.empty()
+                : Stream.of(new Problem(Code.BOOK_DAMAGED, Place.ofFile(report.file().toString()),
+                        "this backup is for rescue only: the book is damaged, so no restore will take it",
+                        "what follows mended first, and another backup"));
+        return AuditSheet.of(new AuditReport(report.papers(), report.heads(),
+                Stream.concat(rescue, report.findings().stream()).toList()));
     }
 
     /** Makes the shop's book out of a backup; there must be no book yet. */
@@ -57,7 +70,7 @@ public final class BookKeeping {
                     "this shop has a book already",
                     "a shop folder without one: move folders book and papers/issued away"));
         }
-        return Book.restore(file, place, BookKeeping::read, progress).map(AuditSheet::of);
+        return Book.restore(file, place, READER, progress).map(AuditSheet::of);
     }
 
     /**
@@ -72,17 +85,5 @@ public final class BookKeeping {
     /** Writes the list of papers as CSV. */
     public Checked<Exported> papers(Path file, boolean replace, LongConsumer progress) {
         return book.look(open -> open.read(reading -> new Export(reading, progress).papers(file, replace)));
-    }
-
-    /** What a paper's data says of it, for an audit. */
-    private static Checked<PaperReader.Read> read(String json) {
-        return PaperJson.read(json, "book").then(paper -> switch (paper) {
-        case PricedPaper priced -> Checked.sound(new PaperReader.Read(priced.number(), priced.date(),
-                Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced)));
-        case MaintenanceQuote quote ->
-            Checked.sound(new PaperReader.Read(quote.number(), quote.date(), Optional.empty(), List.of()));
-        default -> Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
-                "a kind of paper that is not issued", "invoices, credit notes and quotes"));
-        });
     }
 }

@@ -14,10 +14,12 @@ import icequill.files.PaperJson;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.problem.Checked;
+import icequill.ledger.PaperReader;
 import icequill.render.Sentences;
 import icequill.tax.TaxPlace;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The data that a paper carries within it, for the customer's books. */
 final class Enclosures {
@@ -38,8 +40,18 @@ final class Enclosures {
                             .map(xml -> List.of(attachment(Attachment.HYBRID, sentences.word("attachment.cii"), xml)))
                     : ubl(priced).map(xml -> List.of(attachment(name(priced), sentences.word("attachment.ubl"), xml)));
         }
-        return Checked.sound(List.of(new Attachment("paper.json", "application/json",
-                sentences.word("attachment.json"), Relation.DATA, PaperJson.write(paper))));
+        return Checked.sound(List.of(data(sentences, PaperJson.write(paper))));
+    }
+
+    /** The same of a paper of the book, and its data as the book keeps it. */
+    static Checked<List<Attachment>> withData(Paper paper) {
+        Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
+        return of(paper).map(all -> Stream.concat(all.stream().filter(one -> !one.name().equals(PaperReader.DATA)),
+                Stream.of(data(sentences, PaperJson.compact(paper)))).toList());
+    }
+
+    private static Attachment data(Sentences sentences, String json) {
+        return new Attachment(PaperReader.DATA, "application/json", sentences.word("attachment.json"), Relation.DATA, json);
     }
 
     /** The paper in UBL; a bill the way the shop writes it. */

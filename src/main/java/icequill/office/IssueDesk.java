@@ -1,12 +1,13 @@
 package icequill.office;
 
-import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.files.BookSettings;
 import icequill.files.PaperJson;
 import icequill.files.RatesVersion;
 import icequill.ledger.IssuedPaper;
+import icequill.ledger.Facts;
+import icequill.ledger.Marks;
 import icequill.ledger.Numbered;
 import icequill.ledger.Origin;
 import icequill.ledger.PaperKind;
@@ -17,6 +18,7 @@ import icequill.ledger.Transaction;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -39,24 +41,20 @@ record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
         Optional<String> customer = origin.customer().flatMap(id -> EntryRows.find(book.entries().customer(id)))
                 .map(entry -> entry.customer().name());
         return RatesVersion.of(folder).then(rates -> book.issue(series, origin, numbered -> paper
-                .apply(numbered.number()).then(ready -> printed(ready, numbered, rates, customer))));
+                .apply(numbered.number()).then(ready -> printed(ready, numbered, origin, rates, customer))));
     }
 
-    private Checked<Printed> printed(Paper paper, Numbered numbered, String rates,
+    private Checked<Printed> printed(Paper paper, Numbered numbered, Origin origin, String rates,
             Optional<String> customer) {
-        return pdf(paper, numbered.previousSeal()).map(pdf -> switch (paper) {
-        case PricedPaper priced -> new Printed(paper.date(), PaperFacts.due(priced),
-                Optional.of(PaperFacts.sums(priced)), PaperFacts.of(priced, customer), PaperJson.compact(paper), rates,
-                Pdf.of(pdf));
-        case MaintenanceQuote quote -> new Printed(paper.date(), Optional.empty(), Optional.empty(),
-                PaperFacts.of(quote, customer), PaperJson.compact(paper), rates, Pdf.of(pdf));
-        default -> throw new IllegalArgumentException("no kind of paper with a number: " + paper.getClass());
-        });
+        Facts facts = PaperFacts.ofPaper(paper, customer);
+        Optional<PricedPaper> priced = paper instanceof PricedPaper found ? Optional.of(found) : Optional.empty();
+        return pdf(paper, Marks.of(numbered, origin, rates, facts)).map(pdf -> new Printed(paper.date(),
+                priced.flatMap(PaperFacts::due), priced.map(PaperFacts::sums), facts, PaperJson.compact(paper), rates,
+                Pdf.of(pdf)));
     }
 
-    /** The paper's file as it is issued: with its data, and the seal of the paper before it. */
-    Checked<byte[]> pdf(Paper paper, String previousSeal) {
-        return desk.printed(paper, "", Extras.NONE, Optional.of(previousSeal))
-                .map(files -> files.values().iterator().next());
+    /** The paper's file as it is issued: with its data, and what the book says of it. */
+    Checked<byte[]> pdf(Paper paper, Map<String, String> marks) {
+        return desk.printed(paper, "", Extras.NONE, marks).map(files -> files.values().iterator().next());
     }
 }

@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Prints papers and lays them into the shop folder's papers/. */
@@ -42,18 +41,20 @@ final class PaperDesk {
     }
 
     private Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
-        return printed(paper, name, extras, Optional.empty());
+        return printed(paper, name, extras, Map.of());
     }
 
     /**
      * The files of a paper, the PDF first.
      *
-     * @param previous what closes the chain before it, of a paper of the book
+     * @param marks what the book says of a paper that it numbered; its data are then in the file too
      */
-    Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras, Optional<String> previous) {
-        Checked<List<Attachment>> enclosed = extras.bare() ? Checked.sound(List.of()) : Enclosures.of(paper);
+    Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras, Map<String, String> marks) {
+        Checked<List<Attachment>> enclosed = extras.bare()
+                ? Checked.sound(List.of())
+                : marks.isEmpty() ? Enclosures.of(paper) : Enclosures.withData(paper);
         return enclosed.then(attachments -> printer.html(paper)
-                .then(html -> printer.pdf(paper, html, attachments, previous).then(pdf -> {
+                .then(html -> printer.pdf(paper, html, attachments, marks).then(pdf -> {
                     Map<String, byte[]> files = new LinkedHashMap<>();
                     files.put(name + ".pdf", pdf);
                     if (extras.html()) {

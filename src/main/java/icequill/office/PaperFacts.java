@@ -7,6 +7,7 @@ import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
 import icequill.document.MaintenanceQuote;
+import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
 import icequill.document.Served;
@@ -29,6 +30,15 @@ import javax.money.MonetaryAmount;
 final class PaperFacts {
 
     private PaperFacts() {
+    }
+
+    /** Those of any paper that is issued. */
+    static Facts ofPaper(Paper paper, Optional<String> customer) {
+        return switch (paper) {
+        case PricedPaper priced -> of(priced, customer);
+        case MaintenanceQuote quote -> of(quote, customer);
+        default -> throw new IllegalArgumentException("no kind of paper with a number: " + paper.getClass());
+        };
     }
 
     /** Those of a paper with lines; the customer is whose site it is, as the book names him. */

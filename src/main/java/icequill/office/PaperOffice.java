@@ -4,6 +4,7 @@ import icequill.document.Paper;
 import icequill.files.PaperJson;
 import icequill.files.SafeFile;
 import icequill.ledger.IssuedPaper;
+import icequill.ledger.Marks;
 import icequill.ledger.Pdf;
 import icequill.ledger.Reading;
 import icequill.problem.Checked;
@@ -75,7 +76,7 @@ public final class PaperOffice {
     public Checked<List<Path>> copies(String number, Extras extras) {
         return kept(number).then(kept -> kept.paper()
                 .then(paper -> desk.desk().printed(paper, kept.issued().number() + (extras.bare() ? "-bare" : ""),
-                        extras, Optional.of(kept.issued().previousSeal())))
+                        extras, Marks.of(kept.issued())))
                 .then(files -> desk.desk().written(files, true)));
     }
 
@@ -85,7 +86,7 @@ public final class PaperOffice {
 
     private Checked<Reprint> again(Kept kept) {
         IssuedPaper issued = kept.issued();
-        return kept.paper().then(paper -> desk.pdf(paper, issued.previousSeal())).then(pdf -> {
+        return kept.paper().then(paper -> desk.pdf(paper, Marks.of(issued))).then(pdf -> {
             if (!Pdf.of(pdf).hash().equals(issued.pdfHash())) {
                 return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(kept.file().toString()),
                         "printed again, " + issued.number()

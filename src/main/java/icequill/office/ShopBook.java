@@ -43,6 +43,11 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
                 .orElseGet(() -> BookPlace.inShop(folder));
     }
 
+    /** Whose papers lie in this folder, where the book is shared. */
+    Optional<String> office() {
+        return settings.database().map(server -> settings.office().orElse(""));
+    }
+
     /** Changes the book, which is made when there is none. */
     <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
         return held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work)));

@@ -9,8 +9,8 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.openpdf.text.pdf.PdfBoolean;
 import org.openpdf.text.pdf.PdfDate;
 import org.openpdf.text.pdf.PdfDictionary;
@@ -34,15 +34,15 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
     private final TaggedDevice device;
     private final LocalDate date;
     private final List<Attachment> attachments;
-    private final Optional<String> previous;
+    private final Map<String, String> marks;
 
     ArchiveFormat(Document page, TaggedDevice device, LocalDate date, List<Attachment> attachments,
-            Optional<String> previous) {
+            Map<String, String> marks) {
         this.page = page;
         this.device = device;
         this.date = date;
         this.attachments = attachments;
-        this.previous = previous;
+        this.marks = Map.copyOf(marks);
     }
 
     @Override
@@ -65,7 +65,7 @@ final class ArchiveFormat extends DefaultPDFCreationListener {
         info.put(PdfName.MODDATE, day);
         String producer = String.valueOf(info.get(PdfName.PRODUCER));
         writer.setXmpMetadata(Metadata.packet(title, producer, day.getW3CDate(),
-                attachments.stream().anyMatch(Attachment::isHybrid), previous));
+                attachments.stream().anyMatch(Attachment::isHybrid), marks));
         try {
             EmbeddedFiles.add(attachments, day, writer);
             ICC_Profile profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB);

@@ -3,7 +3,8 @@ package icequill.render;
 import icequill.document.Attachment;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -111,20 +112,20 @@ final class Metadata {
      *
      * @param date in the form of ISO 8601, the same as in the document's information
      * @param hybrid whether the file carries {@link Attachment#HYBRID}
-     * @param previous the mark of the paper before it in the shop's book
+     * @param marks what the shop's book says of the paper, by name; empty for one that is not of the book
      */
-    static byte[] packet(String title, String producer, String date, boolean hybrid, Optional<String> previous) {
+    static byte[] packet(String title, String producer, String date, boolean hybrid, Map<String, String> marks) {
         List<Schema> schemas = Stream.concat(hybrid ? Stream.of(HYBRID) : Stream.empty(),
-                previous.stream().map(Metadata::chain)).toList();
+                marks.isEmpty() ? Stream.empty() : Stream.of(chain(marks))).toList();
         return PACKET.replace("{schemas}", schemas.stream().map(Schema::declared).collect(Collectors.joining()))
                 .replace("{values}", schemas.stream().map(Schema::values).collect(Collectors.joining()))
                 .replace("{date}", date).replace("{producer}", escaped(producer)).replace("{title}", escaped(title))
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    private static Schema chain(String previous) {
-        return new Schema("Chain of papers", "urn:icequill:book:1#", "book",
-                List.of(new Property("Previous", "SHA-256 that closes the chain before this paper", previous)));
+    private static Schema chain(Map<String, String> marks) {
+        return new Schema("Chain of papers", PrintedFile.BOOK, "book", new TreeMap<>(marks).entrySet().stream()
+                .map(mark -> new Property(mark.getKey(), "what the book says of this paper", mark.getValue())).toList());
     }
 
     private static String escaped(String text) {

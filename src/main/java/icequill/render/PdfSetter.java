@@ -12,7 +12,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -37,13 +37,13 @@ final class PdfSetter {
         this.shop = shop;
     }
 
-    Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Optional<String> previous) {
+    Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
         return parse(html).then(PdfSetter::drawable)
-                .then(document -> set(paper, document, attachments, previous));
+                .then(document -> set(paper, document, attachments, marks));
     }
 
     private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
-            Optional<String> previous) {
+            Map<String, String> marks) {
         boolean wide = FallbackRuns.mark(document) || usesFallback(document);
         TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
@@ -55,7 +55,7 @@ final class PdfSetter {
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);
         renderer.setPDFXConformance(PdfWriter.PDFA3A);
-        renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments, previous));
+        renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments, marks));
         renderer.layout();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         renderer.createPDF(bytes);

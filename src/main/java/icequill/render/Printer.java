@@ -23,7 +23,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Prints papers with the templates of one shop. Safe for use by many threads. */
 public final class Printer {
@@ -75,16 +74,16 @@ public final class Printer {
      * @param attachments files to carry within it; may be empty
      */
     public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments) {
-        return pdf(paper, html, attachments, Optional.empty());
+        return pdf(paper, html, attachments, Map.of());
     }
 
     /**
      * The same for a paper that the shop's book numbered.
      *
-     * @param previous what closes the chain of papers before it, for its metadata
+     * @param marks what the book says of it, by name, for its metadata
      */
-    public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Optional<String> previous) {
-        return new PdfSetter(shop).set(paper, html, attachments, previous);
+    public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
+        return new PdfSetter(shop).set(paper, html, attachments, marks);
     }
 
     private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {

@@ -6,6 +6,7 @@ import icequill.problem.Problem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -51,7 +52,8 @@ class AuditTest {
     void editedData_isFound(Database database) {
         assertThat(afterwards(database, "UPDATE paper SET data = 'nothing' WHERE number = 'INV-2026-00001'"))
                 .containsExactly("INV-2026-00001 was changed after it was issued: its row does not fit its seal",
-                        "INV-2026-00001: its data cannot be read: no paper of these tests");
+                        "INV-2026-00001: its data cannot be read: no paper of these tests",
+                        "papers are found by 8 words that are not in their data");
     }
 
     @ParameterizedTest
@@ -78,7 +80,8 @@ class AuditTest {
         assertThat(afterwards(database,
                 "DELETE FROM paper_line WHERE paper_id = (SELECT id FROM paper WHERE number = 'INV-2026-00002')",
                 "DELETE FROM paper WHERE number = 'INV-2026-00002'"))
-                .containsExactly("INV-2026-00002 is missing", "the book knows of no such file");
+                .containsExactly("INV-2026-00002 is missing", "papers are found by 8 words that are not in their data",
+                        "the book knows of no such file");
     }
 
     @ParameterizedTest
@@ -87,7 +90,7 @@ class AuditTest {
         assertThat(afterwards(database,
                 "DELETE FROM paper_line WHERE paper_id = (SELECT id FROM paper WHERE number = 'INV-2026-00003')",
                 "DELETE FROM paper WHERE number = 'INV-2026-00003'"))
-                .containsExactly("INV-2026-00003 is missing",
+                .containsExactly("INV-2026-00003 is missing", "papers are found by 8 words that are not in their data",
                         "the book is older than its papers: INV-2026-00003 was issued, and the book does not know it",
                         "the book knows of no such file");
     }
@@ -149,20 +152,20 @@ class AuditTest {
     @ParameterizedTest
     @EnumSource
     void creditedToTheWrongAuthority_isFoundAndRestoredAsItWasIssued(Database database) {
-        PaperReader reader = json -> Books.read(json).map(read -> new PaperReader.Read(read.number(), read.date(),
-                read.sums(), read.number().orElseThrow().startsWith("CN")
+        PaperReader reader = Books.reading(json -> Books.READER.read(json).map(read -> new PaperReader.Read(read.number(),
+                read.date(), read.due(), read.sums(), read.number().orElseThrow().startsWith("CN")
                         ? List.of(levied("state", 7), levied("county", 1))
-                        : List.of(levied("state", 6), levied("county", 2))));
+                        : List.of(levied("state", 6), levied("county", 2)), read.facts())));
         try (Book book = Books.open(database.place(shop.resolve("first")))) {
             threePapers(book);
 
-            List<Problem> findings = book.audit(reader, Books.UNHEARD).orElseThrow().findings();
+            List<Problem> findings = book.audit(reader, Optional.empty(), Books.UNHEARD).orElseThrow().findings();
 
             assertThat(findings).extracting(Problem::message).containsExactly(
                     "the credit notes of INV-2026-00001 give back USD 7 of the tax of state, but it billed USD 6",
                     "the credit notes of INV-2026-00001 give back USD 1 of the tax of county, but it billed USD 2");
             Path backup = shop.resolve("backup.zip");
-            book.backup(backup, Books.UNHEARD).orElseThrow();
+            book.backup(backup, reader, Optional.empty(), Books.UNHEARD).orElseThrow();
             assertThat(Book.restore(backup, BookPlace.inShop(shop.resolve("second")), reader, Books.UNHEARD)
                     .orElseThrow().findings()).isEqualTo(findings);
         }

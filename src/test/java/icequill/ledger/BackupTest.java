@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
@@ -39,11 +40,11 @@ class BackupTest {
             before = filled(book);
             papers = Books.found(book, "crumb");
             customers = Books.read(book, reading -> reading.entries().customers());
-            assertThat(book.backup(file, Books.UNHEARD).orElseThrow().heads()).isEqualTo(before.heads());
+            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().heads()).isEqualTo(before.heads());
         }
         BookPlace place = to.place(other);
 
-        AuditReport restored = Book.restore(file, place, Books::read, Books.UNHEARD).orElseThrow();
+        AuditReport restored = Book.restore(file, place, Books.READER, Books.UNHEARD).orElseThrow();
 
         assertThat(restored).isEqualTo(before);
         try (Book book = Books.open(place)) {
@@ -70,14 +71,14 @@ class BackupTest {
                 }
             });
             begun.await();
-            BackupReport report = book.backup(file, Books.UNHEARD).orElseThrow();
+            BackupReport report = book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
             AuditReport meanwhile = Books.audit(book);
             issuing.join();
 
             assertThat(meanwhile.findings()).isEmpty();
             assertThat(report.findings()).isEmpty();
             assertThat(report.papers()).isBetween(8L, 43L);
-            AuditReport restored = Book.restore(file, database.place(other), Books::read, Books.UNHEARD)
+            AuditReport restored = Book.restore(file, database.place(other), Books.READER, Books.UNHEARD)
                     .orElseThrow();
             assertThat(restored.findings()).isEmpty();
             assertThat(restored.heads()).isEqualTo(report.heads());
@@ -92,10 +93,10 @@ class BackupTest {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place)) {
             filled(book);
-            book.backup(file, Books.UNHEARD).orElseThrow();
+            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
 
-        Checked<AuditReport> restored = Book.restore(file, place, Books::read, Books.UNHEARD);
+        Checked<AuditReport> restored = Book.restore(file, place, Books.READER, Books.UNHEARD);
 
         assertThat(restored.problems()).extracting(Problem::code).containsExactly(Code.ALREADY_EXISTS);
         try (Book book = Books.open(place)) {
@@ -109,12 +110,12 @@ class BackupTest {
         Path file = shop.resolve("monday.backup");
         try (Book book = Books.open(BookPlace.inShop(shop))) {
             filled(book);
-            book.backup(file, Books.UNHEARD).orElseThrow();
+            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
         Path changed = ArchiveEdit.replaced(file, "tables/paper.jsonl", "2026-05-14", "2026-05-15");
         BookPlace place = database.place(other);
 
-        Checked<AuditReport> restored = Book.restore(changed, place, Books::read, Books.UNHEARD);
+        Checked<AuditReport> restored = Book.restore(changed, place, Books.READER, Books.UNHEARD);
 
         assertThat(restored.problems()).extracting(Problem::message)
                 .containsExactly("the backup cannot be used: table paper is not as it was written");
@@ -129,11 +130,11 @@ class BackupTest {
         Path file = shop.resolve("monday.backup");
         try (Book book = Books.open(BookPlace.inShop(shop))) {
             filled(book);
-            book.backup(file, Books.UNHEARD).orElseThrow();
+            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
         Path changed = ArchiveEdit.replaced(file, "papers/INV-2026/INV-2026-00002.pdf", "PDF", "pdf");
 
-        Checked<AuditReport> restored = Book.restore(changed, BookPlace.inShop(other), Books::read, Books.UNHEARD);
+        Checked<AuditReport> restored = Book.restore(changed, BookPlace.inShop(other), Books.READER, Books.UNHEARD);
 
         assertThat(restored.problems()).extracting(Problem::message).containsExactly(
                 "the backup cannot be used: it fails its audit",
@@ -146,12 +147,12 @@ class BackupTest {
         Path file = shop.resolve("monday.backup");
         try (Book book = Books.open(BookPlace.inShop(shop))) {
             filled(book);
-            book.backup(file, Books.UNHEARD).orElseThrow();
+            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
         byte[] bytes = Files.readAllBytes(file);
         Files.write(file, Arrays.copyOf(bytes, bytes.length / 2));
 
-        assertThat(Book.restore(file, BookPlace.inShop(other), Books::read, Books.UNHEARD).problems())
+        assertThat(Book.restore(file, BookPlace.inShop(other), Books.READER, Books.UNHEARD).problems())
                 .extracting(Problem::code).containsExactly(Code.BOOK_DAMAGED);
     }
 
@@ -163,11 +164,11 @@ class BackupTest {
             filled(book);
             Files.delete(new PaperFiles(place.papers()).place(Books.INVOICES, "INV-2026-00002"));
 
-            assertThat(book.backup(file, Books.UNHEARD).orElseThrow().findings()).extracting(Problem::message)
+            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().findings()).extracting(Problem::message)
                     .containsExactly(
-                            "the file of INV-2026-00002 is missing or was changed, so it is not in the backup");
+                            "the file of INV-2026-00002 is missing");
         }
-        assertThat(Book.restore(file, BookPlace.inShop(other), Books::read, Books.UNHEARD).orElseThrow().findings())
+        assertThat(Book.restore(file, BookPlace.inShop(other), Books.READER, Books.UNHEARD).orElseThrow().findings())
                 .extracting(Problem::message).containsExactly("the file of INV-2026-00002 is missing");
     }
 
@@ -175,7 +176,7 @@ class BackupTest {
     void existingFile_isNotReplaced() throws IOException {
         Path file = Files.writeString(shop.resolve("monday.backup"), "precious");
         try (Book book = Books.open(BookPlace.inShop(shop))) {
-            assertThat(book.backup(file, Books.UNHEARD).problems()).extracting(Problem::code)
+            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).problems()).extracting(Problem::code)
                     .containsExactly(Code.ALREADY_EXISTS);
         }
         assertThat(file).hasContent("precious");

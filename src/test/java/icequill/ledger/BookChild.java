@@ -50,6 +50,7 @@ final class BookChild {
         case "halt" -> halt(place, Step.valueOf(args[3]), Integer.parseInt(args[4]));
         case "issue" -> issue(place, Integer.parseInt(args[3]));
         case "hold" -> hold(place);
+        case "restore" -> restore(place, Path.of(args[3]), Integer.parseInt(args[4]));
         case "impatient" -> impatient(place);
         default -> throw new IllegalArgumentException(args[2]);
         }
@@ -95,6 +96,26 @@ final class BookChild {
                 return Checked.sound(Books.printed(numbered, 1));
             })).orElseThrow();
         }
+    }
+
+    /** Restores a backup, and halts when so many papers were read. */
+    private static void restore(BookPlace place, Path file, int papers) {
+        int[] read = {0};
+        Book.restore(file, place, new PaperReader() {
+            @Override
+            public Checked<Read> read(String json) {
+                read[0]++;
+                if (read[0] == papers) {
+                    Runtime.getRuntime().halt(HALTED);
+                }
+                return Books.READER.read(json);
+            }
+
+            @Override
+            public Checked<Carried> carried(Pdf pdf) {
+                return Books.READER.carried(pdf);
+            }
+        }, Books.UNHEARD).orElseThrow();
     }
 
     /** Tries to issue without waiting. */

@@ -108,6 +108,10 @@ public record BookFilling(int customers, int machines, int papers) {
         return NAMES[customer / TRADES.length % NAMES.length] + " " + TRADES[customer % TRADES.length] + " " + customer;
     }
 
+    private static String where(int customer) {
+        return name(customer) + "\nStore " + customer % 400 + "\n" + address(customer);
+    }
+
     private static String address(int customer) {
         return 1 + customer % 999 + " " + NAMES[customer % NAMES.length] + " " + WAYS[customer % WAYS.length] + ", "
                 + TOWNS[customer % TOWNS.length] + ", NY " + (12_000 + customer % 500);
@@ -126,10 +130,8 @@ public record BookFilling(int customers, int machines, int papers) {
             for (int i = 0; i < customers; i++) {
                 add(customer, "c" + i, name(i));
                 add(site, "c" + i, "c" + i, address(i));
-                add(whereabouts, i + 1, name(i) + "\nStore " + i % 400 + "\n" + address(i));
-                Facts facts = new Facts(name(i), "Store " + i % 400, address(i), Optional.empty(), List.of(), List.of(),
-                        List.of());
-                for (String found : FindWords.ofWhereabouts(facts)) {
+                add(whereabouts, i + 1, where(i));
+                for (String found : FindWords.ofWhereabouts(where(i))) {
                     add(word, found, i + 1);
                 }
                 if (i % BATCH == BATCH - 1) {
@@ -193,7 +195,7 @@ public record BookFilling(int customers, int machines, int papers) {
                 day(i).toString(), Optional.empty(), "2026-05-14T16:00:00Z", origin,
                 Optional.of(new PaperRow.Amounts("USD", cents, cents, 0, cents)), "2026",
                 "{\"number\":\"" + number(i) + "\",\"text\":\"" + "labor and travel ".repeat(40) + "\"}",
-                "0".repeat(64), previous, customer(i) + 1L,
+                "0".repeat(64), previous, customer(i) + 1L, where(customer(i)),
                 List.of(new PaperRow.Line("LABOR", "CHARGED", "Labor", cents, cents)));
         String seal = row.seal();
         add(tables.paper(), id, row.number(), row.kind(), row.office(), row.year(), row.position(), row.dated(),

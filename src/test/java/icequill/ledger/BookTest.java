@@ -40,7 +40,7 @@ class BookTest {
     void issuedPaper_isReadBackAsItWasGiven(Database database) {
         try (Book book = Books.open(database.place(shop))) {
             IssuedPaper issued = Books.issue(book, 7).orElseThrow();
-            Numbered numbered = new Numbered(issued.number(), issued.previousSeal());
+            Numbered numbered = new Numbered(issued.number(), issued.previousSeal(), issued.issuedAt().toString());
 
             assertThat(book.read(reading -> reading.papers().show(issued.number())).orElseThrow()).isEqualTo(issued);
             assertThat(book.read(reading -> reading.papers().data(issued.number())).orElseThrow())

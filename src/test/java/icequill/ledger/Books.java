@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
@@ -29,7 +30,8 @@ final class Books {
     static final Series INVOICES = new Series(PaperKind.INVOICE, "", 2026);
 
     private static final LocalDate DATE = LocalDate.of(2026, 5, 14);
-    private static final Pattern DATA = Pattern.compile("\\{\"number\":\"([^\"]+)\",\"seed\":(\\d+)}");
+    private static final LocalDate DUE = LocalDate.of(2026, 6, 13);
+    private static final Pattern FORM = Pattern.compile("\\{\"number\":\"([^\"]+)\",\"seed\":(\\d+)}");
 
     private Books() {
     }
@@ -48,17 +50,42 @@ final class Books {
     }
 
     /** Reads what {@link #printed} wrote. */
-    static Checked<PaperReader.Read> read(String json) {
-        Matcher parts = DATA.matcher(json);
-        if (!parts.matches()) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "no paper of these tests", "one"));
+    static final PaperReader READER = new PaperReader() {
+        @Override
+        public Checked<Read> read(String json) {
+            Matcher parts = FORM.matcher(json);
+            if (!parts.matches()) {
+                return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "no paper of these tests", "one"));
+            }
+            int seed = Integer.parseInt(parts.group(2));
+            return Checked.sound(new Read(Optional.of(parts.group(1)), DATE, Optional.of(DUE), Optional.of(sums(seed)),
+                    List.of(new Levied("state", usd(8))), facts(seed)));
         }
-        return Checked.sound(new PaperReader.Read(Optional.of(parts.group(1)), DATE,
-                Optional.of(sums(Integer.parseInt(parts.group(2)))), List.of(new PaperReader.Levied("state", usd(8)))));
+
+        @Override
+        public Checked<Carried> carried(Pdf pdf) {
+            String[] parts = new String(pdf.bytes(), StandardCharsets.UTF_8).split(" ", -1);
+            return Checked.sound(new Carried(parts[1], Map.of(Marks.PREVIOUS, parts[2]), Map.of()));
+        }
+    };
+
+    /** The same, but for what is read from data. */
+    static PaperReader reading(Function<String, Checked<PaperReader.Read>> read) {
+        return new PaperReader() {
+            @Override
+            public Checked<Read> read(String json) {
+                return read.apply(json);
+            }
+
+            @Override
+            public Checked<Carried> carried(Pdf pdf) {
+                return READER.carried(pdf);
+            }
+        };
     }
 
     static AuditReport audit(Book book) {
-        return book.audit(Books::read, UNHEARD).orElseThrow();
+        return book.audit(READER, Optional.empty(), UNHEARD).orElseThrow();
     }
 
     static <T> List<T> read(Book book, Function<Reading, List<T>> look) {
@@ -72,11 +99,14 @@ final class Books {
 
     static Printed printed(Numbered numbered, int seed) {
         Sums sums = sums(seed);
-        Facts facts = new Facts("Crumb Lane Bakery", "Store 12", "4 Crumb Lane, Millbrook, NY 12545",
-                Optional.of("PO-" + (4710 + seed)), List.of("SN-" + seed), List.of(sums.gross()), List.of(DATE));
-        return new Printed(DATE, Optional.of(DATE.plusDays(30)), Optional.of(sums), facts,
+        return new Printed(DATE, Optional.of(DUE), Optional.of(sums), facts(seed),
                 "{\"number\":\"" + numbered.number() + "\",\"seed\":" + seed + "}", "2026-01-01",
                 Pdf.of(pdf(numbered, seed)));
+    }
+
+    private static Facts facts(int seed) {
+        return new Facts("Crumb Lane Bakery", "Store 12", "4 Crumb Lane, Millbrook, NY 12545",
+                Optional.of("PO-" + (4710 + seed)), List.of("SN-" + seed), List.of(sums(seed).gross()), List.of(DATE));
     }
 
     private static Sums sums(int seed) {

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,7 +75,7 @@ class OpeningTest {
 
         Checked<AuditReport> audited = Book.open(place, Books.CLOCK).then(book -> {
             try (book) {
-                return book.audit(Books::read, Books.UNHEARD);
+                return book.audit(Books.READER, Optional.empty(), Books.UNHEARD);
             }
         });
 

@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.TimeZone;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -60,7 +60,7 @@ class ArchiveTest {
         for (String name : List.of("paper.json", Attachment.HYBRID)) {
             Attachment within = new Attachment(name, "application/json", "data", Attachment.Relation.DATA, "{}");
             byte[] pdf = printer.html(paper)
-                    .then(html -> printer.pdf(paper, html, List.of(within), Optional.of(previous))).orElseThrow();
+                    .then(html -> printer.pdf(paper, html, List.of(within), Map.of("Previous", previous))).orElseThrow();
 
             assertThat(new String(pdf, StandardCharsets.UTF_8))
                     .contains("<book:Previous>" + previous + "</book:Previous>");

@@ -1,0 +1,74 @@
+package icequill.ledger;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a paper's file says of its row, besides the data of the paper: with both, the row can be made again, and its seal fits the seal
+ * that the next paper bears.
+ */
+public final class Marks {
+
+    /** The seal of the paper before it. */
+    public static final String PREVIOUS = "Previous";
+
+    private static final String ISSUED = "Issued";
+    private static final String RATES = "Rates";
+    private static final String WHERE = "Where";
+    private static final String CUSTOMER = "Customer";
+    private static final String SITE = "Site";
+    private static final String VISIT = "Visit";
+    private static final String AGREEMENT = "Agreement";
+    private static final String CORRECTS = "Corrects";
+    private static final String REPLACES = "Replaces";
+
+    private Marks() {
+    }
+
+    /** Of a paper that is being issued. */
+    public static Map<String, String> of(Numbered numbered, Origin origin, String ratesVersion, Facts facts) {
+        return of(numbered.previousSeal(), numbered.issuedAt(), ratesVersion, facts.where(), origin);
+    }
+
+    /** Of a paper that was issued, as its file bore them. */
+    public static Map<String, String> of(IssuedPaper paper) {
+        return of(paper.previousSeal(), paper.issuedAt().toString(), paper.ratesVersion(), paper.text(), paper.origin());
+    }
+
+    static Map<String, String> of(PaperRow row) {
+        return of(row.previousSeal(), row.issuedAt(), row.ratesVersion(), row.where(), row.origin());
+    }
+
+    private static Map<String, String> of(String previous, String issued, String rates, String where, Origin origin) {
+        Map<String, String> marks = new TreeMap<>();
+        marks.put(PREVIOUS, previous);
+        marks.put(ISSUED, issued);
+        marks.put(RATES, rates);
+        marks.put(WHERE, where);
+        origin.customer().ifPresent(id -> marks.put(CUSTOMER, id));
+        origin.site().ifPresent(id -> marks.put(SITE, id));
+        origin.visit().ifPresent(id -> marks.put(VISIT, id));
+        origin.agreement().ifPresent(number -> marks.put(AGREEMENT, number));
+        origin.corrects().ifPresent(number -> marks.put(CORRECTS, number));
+        origin.replaces().ifPresent(number -> marks.put(REPLACES, number));
+        return marks;
+    }
+
+    static Origin origin(Map<String, String> marks) {
+        return new Origin(mark(marks, CUSTOMER), mark(marks, SITE), mark(marks, VISIT), mark(marks, AGREEMENT),
+                mark(marks, CORRECTS), mark(marks, REPLACES));
+    }
+
+    static Optional<String> issued(Map<String, String> marks) {
+        return mark(marks, ISSUED);
+    }
+
+    static Optional<String> rates(Map<String, String> marks) {
+        return mark(marks, RATES);
+    }
+
+    private static Optional<String> mark(Map<String, String> marks, String name) {
+        return Optional.ofNullable(marks.get(name));
+    }
+}
