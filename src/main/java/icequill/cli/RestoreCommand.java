@@ -3,16 +3,30 @@ package icequill.cli;
 import icequill.office.BookKeeping;
 import java.nio.file.Path;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a book out of a backup. */
 @Command(name = "restore", mixinStandardHelpOptions = true, description = "Makes the shop's book out of a backup, and audits it. The shop must have no book yet.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill restore /media/stick/book-2026-05-14.zip --shop my-shop"})
+        "  icequill restore /media/stick/book-2026-05-14.zip --shop my-shop",
+        "  icequill restore --from-papers --shop my-shop"})
 final class RestoreCommand extends BookCommand {
 
-    @Parameters(paramLabel = "FILE", description = "The backup.")
-    private Path file = Path.of("");
+    @ArgGroup(multiplicity = "1")
+    private From from = new From();
+
+    /** What the book is made from. */
+    static final class From {
+
+        @Parameters(paramLabel = "FILE", description = "A backup.")
+        private @Nullable Path file;
+
+        @Option(names = "--from-papers", description = "Take the papers that the book lacks out of their PDFs in papers/issued; what cannot be read is listed, and numbers go on after the highest.")
+        private boolean papers;
+    }
 
     RestoreCommand(Clock clock) {
         super(clock);
@@ -20,6 +34,11 @@ final class RestoreCommand extends BookCommand {
 
     @Override
     public Integer call() {
+        Path file = from.file;
+        if (file == null) {
+            return AuditPrint.report(BookKeeping.of(folder(), clock()).restoreFromPapers(progress("looked at")),
+                    "Took what the book lacked out of its papers. ", printout());
+        }
         return AuditPrint.report(BookKeeping.of(folder(), clock()).restore(file, progress("restored")),
                 "Restored from " + file + ". ", printout());
     }

@@ -25,8 +25,8 @@ final class AddressColumns {
     }
 
     static Address read(RowView row) {
-        return new Address(LINE.splitAsStream(row.getColumn("street", String.class)).toList(),
-                row.getColumn("city", String.class), row.getColumn("region", String.class),
-                row.getColumn("postal_code", String.class), row.getColumn("country", String.class));
+        return new Address(LINE.splitAsStream(Column.text(row, "street")).toList(),
+                Column.text(row, "city"), Column.text(row, "region"),
+                Column.text(row, "postal_code"), Column.text(row, "country"));
     }
 }

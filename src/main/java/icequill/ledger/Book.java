@@ -2,6 +2,8 @@ package icequill.ledger;
 
 import icequill.problem.Checked;
 import icequill.problem.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -10,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
@@ -94,6 +97,27 @@ public final class Book implements AutoCloseable {
     public Checked<BackupReport> backup(Path file, PaperReader reader, Optional<String> office, LongConsumer progress) {
         return Faults.caught(place, () -> new Backup(this.reader, connections.dialect(), new FileScope(files, office),
                 reader, writer.clock()).write(file, progress));
+    }
+
+    /**
+     * Takes into the book, which is made where there is none, the papers beside it that it lacks, out of their PDFs.
+     *
+     * @return the book's audit after it, with what could not be taken as findings before
+     */
+    public static Checked<AuditReport> restoreFromPapers(BookPlace place, Clock clock, PaperReader reader,
+            Optional<String> office, LongConsumer progress) {
+        return Opening.open(place, Surroundings.usual(clock, Patience.USUAL), true).then(book -> {
+            try (book) {
+                return book.writer.write(transaction -> {
+                    try {
+                        return Checked.sound(transaction.fromPapers(reader).run());
+                    } catch (IOException unreadable) {
+                        throw new UncheckedIOException(unreadable);
+                    }
+                }).then(taken -> book.audit(reader, office, progress).map(report -> new AuditReport(report.papers(),
+                        report.heads(), Stream.concat(taken.problems().stream(), report.findings().stream()).toList())));
+            }
+        });
     }
 
     /** Tries whether a backup can be restored: makes a book of it in a folder for temporary files, and removes that. */

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.result.RowView;
 
 /** Reads columns. What no program wrote there is a {@link DamagedRow}. */
@@ -38,6 +39,15 @@ final class Column {
             return Instant.parse(text);
         } catch (DateTimeException none) {
             throw new DamagedRow(name + " is \"" + text + "\", which is no moment");
+        }
+    }
+
+    /** What is made of several columns, which together may say nothing either. */
+    static <T> T made(String what, Supplier<T> value) {
+        try {
+            return value.get();
+        } catch (DateTimeException | IllegalArgumentException none) {
+            throw new DamagedRow(what + ": " + none.getMessage());
         }
     }
 

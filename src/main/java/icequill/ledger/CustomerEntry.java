@@ -16,4 +16,9 @@ public record CustomerEntry(String id, Customer customer, Optional<String> paren
     public static CustomerEntry of(String id, Customer customer) {
         return new CustomerEntry(id, customer, Optional.empty(), Optional.empty());
     }
+
+    /** Of whom nothing is known but a name. */
+    static CustomerEntry named(String id, String name) {
+        return of(id, Customer.named(name));
+    }
 }

@@ -107,8 +107,8 @@ final class CustomerRows {
                 .map(day -> new Acceptance(day, Column.text(row, "accepted_paper")));
         Customer customer = new Customer(Column.text(row, "name"),
                 Column.mayBe(row, "language").flatMap(Language::ofTag), billTo(id), Column.mayBe(row, "vendor_number"),
-                Optional.ofNullable(row.getColumn("payment_days", Integer.class)),
-                row.getColumn("claims_exemption", Integer.class) == 1, certificates(id), accepted);
+                Column.mayBe(row, "payment_days").map(days -> Column.whole("payment_days", days)),
+                Column.whole(row, "claims_exemption") == 1, certificates(id), accepted);
         return new CustomerEntry(id, customer, Column.mayBe(row, "parent_id"), Column.day(row, "forgotten_on"));
     }
 
@@ -120,7 +120,8 @@ final class CustomerRows {
 
     private static Timeline.Entry<BillTo> datedBillTo(RowView row) {
         String from = Column.text(row, "valid_from");
-        Period period = new Period(from.isEmpty() ? LocalDate.MIN : LocalDate.parse(from), Column.day(row, "valid_to"));
+        Period period = Column.made("bill-to from " + from, () -> new Period(
+                from.isEmpty() ? LocalDate.MIN : Column.day("valid_from", from), Column.day(row, "valid_to")));
         return new Timeline.Entry<>(period, new BillTo(Column.text(row, "name"), Column.mayBe(row, "attention"),
                 AddressColumns.read(row), Column.mayBe(row, "email"), Column.mayBe(row, "vat_id")), Place.NOWHERE);
     }
@@ -129,9 +130,10 @@ final class CustomerRows {
         return handle.createQuery("SELECT kind, number, state, reason, signed_on, expires_on FROM customer_certificate"
                 + " WHERE customer_id = :customer ORDER BY position").bind("customer", customer)
                 .map(row -> new Certificate(
-                        Certificate.Kind.valueOf(Column.text(row, "kind")), Column.text(row, "number"),
-                        Column.text(row, "state"), Column.text(row, "reason"),
-                        LocalDate.parse(Column.text(row, "signed_on")), Column.day(row, "expires_on"), Place.NOWHERE))
+                        Column.made("certificate", () -> Certificate.Kind.valueOf(Column.text(row, "kind"))),
+                        Column.text(row, "number"), Column.text(row, "state"), Column.text(row, "reason"),
+                        Column.day("signed_on", Column.text(row, "signed_on")), Column.day(row, "expires_on"),
+                        Place.NOWHERE))
                 .list();
     }
 }

@@ -101,7 +101,7 @@ final class Issuing {
     private IssuedPaper stored(Taken taken, Numbered numbered, Origin origin, Printed printed) {
         NewPaper rows = new NewPaper(handle);
         String hash = printed.pdf().hash();
-        long whereabouts = rows.whereabouts(printed.facts());
+        long whereabouts = rows.whereabouts(printed.facts().where());
         PaperRow row = row(taken, numbered, origin, printed, hash, whereabouts);
         issued.add(row);
         storeFile(row, printed.pdf().bytes());

@@ -2,6 +2,7 @@ package icequill.ledger;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -60,12 +61,25 @@ public final class Marks {
                 mark(marks, CORRECTS), mark(marks, REPLACES));
     }
 
-    static Optional<String> issued(Map<String, String> marks) {
-        return mark(marks, ISSUED);
+    /** Whether the row can be made again by them. */
+    static boolean areWhole(Map<String, String> marks) {
+        return marks.keySet().containsAll(Set.of(PREVIOUS, ISSUED, RATES, WHERE));
     }
 
-    static Optional<String> rates(Map<String, String> marks) {
-        return mark(marks, RATES);
+    static String previous(Map<String, String> marks) {
+        return marks.getOrDefault(PREVIOUS, "");
+    }
+
+    static String issued(Map<String, String> marks) {
+        return marks.getOrDefault(ISSUED, "");
+    }
+
+    static String rates(Map<String, String> marks) {
+        return marks.getOrDefault(RATES, "");
+    }
+
+    static String where(Map<String, String> marks) {
+        return marks.getOrDefault(WHERE, "");
     }
 
     private static Optional<String> mark(Map<String, String> marks, String name) {

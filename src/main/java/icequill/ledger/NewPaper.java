@@ -24,8 +24,7 @@ final class NewPaper {
     }
 
     /** The id of the row for where papers went, made when it is the first that went there. */
-    long whereabouts(Facts facts) {
-        String text = facts.where();
+    long whereabouts(String text) {
         Optional<Long> known = handle.createQuery("SELECT id FROM whereabouts WHERE text = :text").bind("text", text)
                 .mapTo(Long.class).findOne();
         return known.orElseGet(() -> newWhereabouts(text, FindWords.ofWhereabouts(text)));

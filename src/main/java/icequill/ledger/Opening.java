@@ -25,6 +25,11 @@ final class Opening {
     }
 
     static Checked<Book> open(BookPlace place, Surroundings surroundings) {
+        return open(place, surroundings, false);
+    }
+
+    /** @param despitePapers whether a book may begin where there are papers already */
+    static Checked<Book> open(BookPlace place, Surroundings surroundings, boolean despitePapers) {
         return Faults.caught(place, () -> {
             Files.createDirectories(place.papers());
             Optional<BookLock> lock = Optional.empty();
@@ -35,13 +40,13 @@ final class Opening {
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
                 BookLock own = BookLock.at(lockOf(database), surroundings.patience());
                 lock = Optional.of(own);
-                Checked<Boolean> begun = Files.exists(database) ? Checked.sound(true) : begun(place, own, database);
+                Checked<Boolean> begun = Files.exists(database) ? Checked.sound(true) : begun(place, own, database, despitePapers);
                 if (begun instanceof Checked.Faulty<Boolean> faulty) {
                     own.close();
                     return new Checked.Faulty<>(faulty.problems());
                 }
             }
-            return opened(place, Connections.to(place), lock, surroundings);
+            return opened(place, Connections.to(place), lock, surroundings, despitePapers);
         });
     }
 
@@ -51,12 +56,13 @@ final class Opening {
     }
 
     /** Makes the database with the lock held, since a restore may be putting one there. */
-    private static Checked<Boolean> begun(BookPlace place, BookLock lock, Path database) throws IOException {
+    private static Checked<Boolean> begun(BookPlace place, BookLock lock, Path database, boolean despitePapers)
+            throws IOException {
         return switch (lock.take()) {
         case Checked.Sound<FileLock>(FileLock held) -> {
             try (held) {
                 // Connecting would make a new file.
-                if (!Files.exists(database) && !Folder.isEmpty(place.papers())) {
+                if (!despitePapers && !Files.exists(database) && !Folder.isEmpty(place.papers())) {
                     yield Checked.faulty(gone(place));
                 }
                 try (Connections connections = Connections.to(place)) {
@@ -86,9 +92,9 @@ final class Opening {
     }
 
     private static Checked<Book> opened(BookPlace place, Connections connections, Optional<BookLock> lock,
-            Surroundings surroundings) {
+            Surroundings surroundings, boolean despitePapers) {
         Writer writer = new Writer(place, connections, lock, surroundings);
-        Checked<Book> book = Faults.caught(place, () -> ready(place, connections, writer)
+        Checked<Book> book = Faults.caught(place, () -> ready(place, connections, writer, despitePapers)
                 .map(ahead -> new Book(place, connections, writer, ahead)));
         if (book instanceof Checked.Faulty<Book>) {
             writer.close();
@@ -98,14 +104,15 @@ final class Opening {
     }
 
     /** What shows that the papers are ahead of the book; nothing of theirs is touched then. */
-    private static Checked<List<Problem>> ready(BookPlace place, Connections connections, Writer writer)
+    private static Checked<List<Problem>> ready(BookPlace place, Connections connections, Writer writer,
+            boolean despitePapers)
             throws IOException {
         int version = Schema.version(connections.writer());
         if (version > Schema.NEWEST) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
                     "the book was written by a newer version of the program", "that version, or a later one"));
         }
-        if (version == 0 && !Folder.isEmpty(place.papers())) {
+        if (version == 0 && !despitePapers && !Folder.isEmpty(place.papers())) {
             return Checked.faulty(gone(place));
         }
         if (version > 0) {

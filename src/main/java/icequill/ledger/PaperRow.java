@@ -64,6 +64,12 @@ record PaperRow(long id, String number, String kind, String office, int year, in
         return new Series(PaperKind.valueOf(kind), office, year);
     }
 
+    /** The same with the id of where it went. */
+    PaperRow at(long place) {
+        return new PaperRow(id, number, kind, office, year, position, dated, due, issuedAt, origin, sums, ratesVersion,
+                data, pdfHash, previousSeal, place, where, lines);
+    }
+
     String seal() {
         return Seal.of(contents());
     }

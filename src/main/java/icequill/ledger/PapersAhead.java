@@ -65,7 +65,11 @@ record PapersAhead(Handle handle, PaperFiles files) {
         Optional<String> seal = sealOf(mark.number());
         Place place = Place.ofFile(files.seals().place().toString());
         if (seal.isEmpty()) {
-            return Optional.of(older(mark.number(), place));
+            // A series may go on after a paper that could not be taken out of its PDF.
+            return SeriesRows.heads(handle).stream().anyMatch(
+                    head -> head.series().has(mark.number()) && head.papers() >= mark.position())
+                            ? Optional.empty()
+                            : Optional.of(older(mark.number(), place));
         }
         return seal.get().equals(mark.seal()) ? Optional.empty() : Optional.of(foreign(mark.number(), place));
     }

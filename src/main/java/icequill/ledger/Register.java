@@ -2,7 +2,6 @@ package icequill.ledger;
 
 import icequill.party.Address;
 import icequill.party.Customer;
-import icequill.party.Timeline;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -94,8 +93,7 @@ public final class Register {
     public Checked<CustomerEntry> forget(String id, LocalDate day) {
         return entries.customer(id).map(known -> {
             CustomerEntry blank = new CustomerEntry(id,
-                    new Customer(BLANK, Optional.empty(), new Timeline<>(List.of()), Optional.empty(), Optional.empty(),
-                            false, List.of(), Optional.empty()),
+                    Customer.named(BLANK),
                     known.parent(), Optional.of(day));
             new CustomerRows(handle).update(blank);
             entries.sitesOf(id).forEach(this::forget);

@@ -1,6 +1,11 @@
 package icequill.ledger;
 
 import icequill.problem.Check;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
 
 /**
  * A run of numbers without gaps: 1, 2, 3, ...
@@ -9,6 +14,10 @@ import icequill.problem.Check;
  * @param year of the papers' dates, 1900 to 9999
  */
 public record Series(PaperKind kind, String office, int year) {
+
+    private static final Pattern TEXT = Pattern.compile("([A-Z]{2,3})(?:-([a-z0-9]{1,12}))?-(19[0-9]{2}|[2-9][0-9]{3})");
+    /** Of a position, with the dash before it. */
+    private static final int MOST_DIGITS = 10;
 
     public Series {
         Check.that(office.matches("[a-z0-9]{0,12}"), "office is \"" + office + "\", must be up to 12 of a-z and 0-9");
@@ -38,6 +47,23 @@ public record Series(PaperKind kind, String office, int year) {
         return series + "-" + (position < 100_000
                 ? String.valueOf(100_000 + position).substring(1)
                 : String.valueOf(position));
+    }
+
+    /** The series of that text, as its folder bears it. */
+    static Optional<Series> ofText(String text) {
+        Matcher form = TEXT.matcher(text);
+        return form.matches()
+                ? Stream.of(PaperKind.values()).filter(kind -> kind.prefix().equals(form.group(1))).findFirst()
+                        .map(kind -> new Series(kind, form.group(2) == null ? "" : form.group(2),
+                                Integer.parseInt(form.group(3))))
+                : Optional.empty();
+    }
+
+    /** The position of one of its numbers. */
+    Optional<Integer> position(String number) {
+        return has(number) && number.length() - text().length() <= MOST_DIGITS
+                ? Optional.of(Integer.parseInt(number.substring(text().length() + 1)))
+                : Optional.empty();
     }
 
     /** Whether a text is one of its numbers. */

@@ -9,15 +9,21 @@ public final class Transaction extends Reading {
 
     private final Register register;
     private final Issuing issuing;
+    private final Function<PaperReader, FromPapers> fromPapers;
 
     Transaction(Handle handle, PaperFiles files, Surroundings surroundings, Issuing issuing) {
         super(handle, files);
+        this.fromPapers = reader -> new FromPapers(handle, files, reader, surroundings.clock().instant());
         this.register = new Register(handle, surroundings.clock().instant());
         this.issuing = issuing;
     }
 
     public Register register() {
         return register;
+    }
+
+    FromPapers fromPapers(PaperReader reader) {
+        return fromPapers.apply(reader);
     }
 
     /**

@@ -49,7 +49,8 @@ final class VisitRows {
 
     private static VisitEntry read(RowView row) {
         return new VisitEntry(Column.text(row, "id"), Column.text(row, "site_id"),
-                ZonedDateTime.parse(Column.text(row, "began")), ZonedDateTime.parse(Column.text(row, "ended")),
+                Column.made("began", () -> ZonedDateTime.parse(Column.text(row, "began"))),
+                Column.made("ended", () -> ZonedDateTime.parse(Column.text(row, "ended"))),
                 Column.mayBe(row, "purchase_order"), Column.text(row, "data"));
     }
 }

@@ -73,6 +73,11 @@ public final class BookKeeping {
         return Book.restore(file, place, READER, progress).map(AuditSheet::of);
     }
 
+    /** Takes into the shop's book the papers beside it that it lacks, out of their PDFs. */
+    public Checked<AuditSheet> restoreFromPapers(LongConsumer progress) {
+        return Book.restoreFromPapers(book.place(), book.clock(), READER, book.office(), progress).map(AuditSheet::of);
+    }
+
     /**
      * Writes everything as JSON.
      *

@@ -18,6 +18,12 @@ public record Customer(String name, Optional<Language> language, Timeline<BillTo
         certificates = List.copyOf(certificates);
     }
 
+    /** Of whom nothing is known but a name, which may be empty. */
+    public static Customer named(String name) {
+        return new Customer(name, Optional.empty(), new Timeline<>(List.of()), Optional.empty(), Optional.empty(), false,
+                List.of(), Optional.empty());
+    }
+
     /** The same, billed otherwise. */
     public Customer billed(Timeline<BillTo> others) {
         return new Customer(name, language, others, vendorNumber, paymentDays, claimsExemption, certificates, accepted);

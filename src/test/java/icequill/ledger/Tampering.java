@@ -6,14 +6,17 @@ import org.jdbi.v3.core.Handle;
 /** What somebody does who means to change issued papers and knows SQL. */
 final class Tampering {
 
+    /** Of a book that is a file. */
+    static final List<String> TRIGGERS = List.of("paper_never_changes", "paper_never_goes", "paper_line_never_changes",
+            "paper_line_never_goes");
+
     private Tampering() {
     }
 
     /** Takes away what guards issued papers. */
     static void unguard(Database database, Handle handle) {
         switch (database) {
-        case SQLITE -> List.of("paper_never_changes", "paper_never_goes", "paper_line_never_changes",
-                "paper_line_never_goes").forEach(trigger -> handle.execute("DROP TRIGGER " + trigger));
+        case SQLITE -> TRIGGERS.forEach(trigger -> handle.execute("DROP TRIGGER " + trigger));
         case POSTGRESQL -> {
             handle.execute("DROP TRIGGER paper_never_changes ON paper");
             handle.execute("DROP TRIGGER paper_line_never_changes ON paper_line");

@@ -1,0 +1,103 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.cli.CommandsTest.Run;
+import icequill.ledger.BookPlace;
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tools.jackson.databind.JsonNode;
+
+/** The database is lost, and only the PDFs are left: the book is made again out of them, with the same seals. */
+class FromPapersAttackTest {
+
+    @TempDir
+    private Path other;
+
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void lostDatabase_isMadeAgainFromThePapers(Database database) throws IOException {
+        BookShop shop = BookShop.in(other.resolve("shop"), database);
+        shop.issue("late-call", "2026-05-14");
+        shop.json("issue", "--quote", "quotes/float-switch.yaml", "--date", "2026-05-14");
+        shop.json("credit", "INV-2026-00001", "--reissue", "--purchase-order", "PO-9", "--due", "keep", "--reason",
+                "Wrong order.", "--date", "2026-05-20");
+        JsonNode before = shop.json("audit");
+        List<Path> papers = pdfs(shop);
+        List<byte[]> bytes = papers.stream().map(FromPapersAttackTest::read).toList();
+        lose(shop, database);
+
+        Run issued = shop.run("issue", "late-call");
+        assertThat(issued.status()).isEqualTo(3);
+        assertThat(issued.err()).contains("issued papers in");
+        Run restored = shop.run("restore", "--from-papers", "--json");
+
+        assertThat(findings(restored)).containsExactly(
+                "customer \"copper-kettle-taproom\" is known by what its papers say only (the rest entered again)",
+                "site \"copper-kettle-taproom\" is known by what its papers say only (the rest entered again)",
+                "visit \"late-call\" is known by what its papers say only (the rest entered again)");
+        assertThat(restored.json().path("papers").asInt()).isEqualTo(4);
+        assertThat(shop.json("audit")).isEqualTo(before);
+        assertThat(papers.stream().map(FromPapersAttackTest::read).toList()).usingRecursiveComparison().isEqualTo(bytes);
+        assertThat(shop.json("show", "INV-2026-00002").path("replaces").asString()).isEqualTo("INV-2026-00001");
+        assertThat(shop.json("find", "PO-9").path("papers")).hasSize(1);
+        assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString()).isEqualTo("INV-2026-00003");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void paperThatCannotBeRead_isListedAndItsNumberStaysTaken(Database database) throws IOException {
+        BookShop shop = BookShop.in(other.resolve("shop"), database);
+        shop.issue("late-call", "2026-05-14");
+        shop.issue("ten-minute-brushing", "2026-05-14");
+        Files.writeString(pdfs(shop).getLast(), "%PDF-1.7 and nothing more");
+        lose(shop, database);
+
+        assertThat(findings(shop.run("restore", "--from-papers", "--json")))
+                .anySatisfy(finding -> assertThat(finding).contains("INV-2026-00002.pdf: the PDF cannot be read"))
+                .anySatisfy(finding -> assertThat(finding).contains("INV-2026-00002 is missing"));
+        assertThat(shop.issue("goodwill-clinic", "2026-05-14").path("number").asString())
+                .isEqualTo("INV-2026-00003");
+        assertThat(pdfs(shop).get(1)).hasContent("%PDF-1.7 and nothing more");
+    }
+
+    private void lose(BookShop shop, Database database) throws IOException {
+        if (database.place(other) instanceof BookPlace.OnServer(String url, Path papers)) {
+            Path file = shop.folder().resolve("shop.yaml");
+            Files.writeString(file, Files.readString(file).replaceFirst("database: .*", "database: " + url));
+        } else {
+            try (Stream<Path> files = Files.list(shop.folder().resolve("book"))) {
+                for (Path file : files.toList()) {
+                    Files.delete(file);
+                }
+            }
+        }
+    }
+
+    private static List<String> findings(Run run) {
+        assertThat(run.status()).as(run.out() + run.err()).isEqualTo(3);
+        return run.json().path("findings").valueStream().map(JsonNode::asString).toList();
+    }
+
+    private static List<Path> pdfs(BookShop shop) throws IOException {
+        try (Stream<Path> files = Files.walk(shop.folder().resolve("papers/issued"))) {
+            return files.filter(file -> file.toString().endsWith(".pdf")).sorted().toList();
+        }
+    }
+
+    private static byte[] read(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException unreadable) {
+            throw new java.io.UncheckedIOException(unreadable);
+        }
+    }
+}
