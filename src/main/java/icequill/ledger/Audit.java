@@ -49,7 +49,8 @@ final class Audit {
         List<String> counted = series.stream().flatMap(row -> row.series().stream()).map(head -> head.series().text())
                 .toList();
         // A series whose row is gone would else be passed over.
-        chains.values().stream().filter(chain -> !counted.contains(chain.text())).flatMap(chain -> chain.numbers().stream())
+        chains.values().stream().filter(chain -> !counted.contains(chain.text()))
+                .flatMap(chain -> chain.numbers().stream())
                 .forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, number + " belongs to no series",
                         "the series' row from a backup"));
         new LooseRows(handle, findings).check(papers.words());
@@ -107,7 +108,8 @@ final class Audit {
 
     private void end(SeriesRows.Row row) {
         row.series().ifPresentOrElse(
-                head -> chains.computeIfAbsent(head.series().text(), text -> new Chain(head.series(), findings)).end(head),
+                head -> chains.computeIfAbsent(head.series().text(), text -> new Chain(head.series(), findings))
+                        .end(head),
                 () -> damaged("a series cannot be read: " + row));
     }
 

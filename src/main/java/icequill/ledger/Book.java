@@ -79,7 +79,8 @@ public final class Book implements AutoCloseable {
             AtomicReference<List<Path>> unknown = new AtomicReference<>(List.of());
             AuditReport report = this.reader.inTransaction(snapshot, handle -> {
                 unknown.set(new FilesCheck(handle, files).unknown());
-                return new Audit(handle, connections.dialect(), new FileScope(files, office), reader, progress).report();
+                return new Audit(handle, connections.dialect(), new FileScope(files, office), reader, progress)
+                        .report();
             }).and(PapersAhead.of(this.reader, files));
             return Checked.sound(this.reader.inTransaction(snapshot,
                     later -> Audit.withUnknown(report, unknown.get(), files, later)));
@@ -115,7 +116,8 @@ public final class Book implements AutoCloseable {
                         throw new UncheckedIOException(unreadable);
                     }
                 }).then(taken -> book.audit(reader, office, progress).map(report -> new AuditReport(report.papers(),
-                        report.heads(), Stream.concat(taken.problems().stream(), report.findings().stream()).toList())));
+                        report.heads(),
+                        Stream.concat(taken.problems().stream(), report.findings().stream()).toList())));
             }
         });
     }

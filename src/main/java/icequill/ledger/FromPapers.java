@@ -166,7 +166,8 @@ final class FromPapers {
     /** The number after the highest is the next, whether or not the highest could be read. */
     private void goOn(Series series, int inFiles, Map<Integer, String> seals) throws IOException {
         Optional<NewestSeals.Mark> mark = files.seals().of(series);
-        Optional<SeriesHead> head = SeriesRows.heads(handle).stream().filter(row -> row.series().equals(series)).findFirst();
+        Optional<SeriesHead> head = SeriesRows.heads(handle).stream().filter(row -> row.series().equals(series))
+                .findFirst();
         int highest = Math.max(inFiles, mark.map(NewestSeals.Mark::position).orElse(0));
         if (highest > head.map(SeriesHead::papers).orElse(0)) {
             String seal = mark.filter(newest -> newest.position() == highest).map(NewestSeals.Mark::seal)

@@ -121,7 +121,8 @@ final class Issuing {
         Series series = taken.series();
         return new PaperRow(0, numbered.number(), series.kind().name(), series.office(), series.year(),
                 taken.position(), printed.date().toString(), printed.due().map(Object::toString),
-                taken.issuedAt(), origin, printed.sums().map(PaperRow.Amounts::of), printed.ratesVersion(), printed.json(), hash, taken.head(),
+                taken.issuedAt(), origin, printed.sums().map(PaperRow.Amounts::of), printed.ratesVersion(),
+                printed.json(), hash, taken.head(),
                 whereabouts, printed.facts().where(), printed.sums().map(PaperRow.Line::all).orElse(List.of()));
     }
 

@@ -40,7 +40,8 @@ record LooseRows(Handle handle, Problems findings) {
     private void checkPlaces() {
         long[] words = {0};
         try (Stream<Whereabouts> places = handle.createQuery("SELECT id, text FROM whereabouts ORDER BY id")
-                .setFetchSize(FETCHED).map(row -> new Whereabouts(Column.units(row, "id"), Column.text(row, "text"))).stream()) {
+                .setFetchSize(FETCHED).map(row -> new Whereabouts(Column.units(row, "id"), Column.text(row, "text")))
+                .stream()) {
             places.forEach(place -> {
                 Set<String> expected = FindWords.ofWhereabouts(place.text());
                 words[0] += expected.size();

@@ -34,7 +34,8 @@ public final class Marks {
 
     /** Of a paper that was issued, as its file bore them. */
     public static Map<String, String> of(IssuedPaper paper) {
-        return of(paper.previousSeal(), paper.issuedAt().toString(), paper.ratesVersion(), paper.text(), paper.origin());
+        return of(paper.previousSeal(), paper.issuedAt().toString(), paper.ratesVersion(), paper.text(),
+                paper.origin());
     }
 
     static Map<String, String> of(PaperRow row) {

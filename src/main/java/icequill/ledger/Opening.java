@@ -40,7 +40,9 @@ final class Opening {
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
                 BookLock own = BookLock.at(lockOf(database), surroundings.patience());
                 lock = Optional.of(own);
-                Checked<Boolean> begun = Files.exists(database) ? Checked.sound(true) : begun(place, own, database, despitePapers);
+                Checked<Boolean> begun = Files.exists(database)
+                        ? Checked.sound(true)
+                        : begun(place, own, database, despitePapers);
                 if (begun instanceof Checked.Faulty<Boolean> faulty) {
                     own.close();
                     return new Checked.Faulty<>(faulty.problems());

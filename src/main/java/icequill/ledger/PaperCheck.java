@@ -100,8 +100,9 @@ final class PaperCheck {
 
     private void checkWords(PaperRow row, Set<String> expected) {
         words += expected.size();
-        long stored = handle.createQuery("""
-                SELECT count(*) FROM paper_word WHERE paper_id = :paper AND whereabouts_id = :where AND word IN (<words>)""")
+        long stored = handle.createQuery(
+                """
+                        SELECT count(*) FROM paper_word WHERE paper_id = :paper AND whereabouts_id = :where AND word IN (<words>)""")
                 .bind("paper", row.id()).bind("where", row.whereabouts()).bindList("words", expected)
                 .mapTo(Long.class).one();
         if (stored != expected.size()) {
@@ -130,7 +131,8 @@ final class PaperCheck {
     private void checkCarried(PaperRow row, Pdf pdf, Place place) {
         Checked<PaperReader.Carried> read = reader.carried(pdf);
         if (!(read instanceof Checked.Sound<PaperReader.Carried>(PaperReader.Carried carried))) {
-            read.problems().forEach(problem -> damaged(place, "the file of " + row.number() + ": " + problem.message()));
+            read.problems()
+                    .forEach(problem -> damaged(place, "the file of " + row.number() + ": " + problem.message()));
             return;
         }
         Map<String, String> expected = Marks.of(row);
@@ -147,7 +149,8 @@ final class PaperCheck {
             damaged(place, "the file of " + row.number() + " does not print that number");
         }
         carried.data().filter(data -> !data.equals(row.data()))
-                .ifPresent(data -> damaged(place, "the data within the file of " + row.number() + " are not those of the book"));
+                .ifPresent(data -> damaged(place,
+                        "the data within the file of " + row.number() + " are not those of the book"));
         if (!carried.eachNames(row.number())) {
             damaged(place, "what the file of " + row.number() + " carries is another paper");
         }

@@ -33,7 +33,6 @@ public interface PaperReader {
     /** The tax of one authority at one rate, named so that it is told from every other. */
     record Levied(String authority, MonetaryAmount amount) {}
 
-
     /**
      * What a file says of itself.
      *

@@ -23,8 +23,7 @@ final class PaperRows {
     private static final int FETCHED = 200;
 
     /** What stands in a row. */
-    sealed interface Found {
-    }
+    sealed interface Found {}
 
     /**
      * A row, and the seal that stands in it.

@@ -191,7 +191,8 @@ final class Restore {
                 .report();
         Set<String> expected = contents.missing().stream().map(Archive::isMissing).collect(Collectors.toSet());
         if (!report.heads().equals(contents.heads())
-                || !report.findings().stream().filter(Archive::isDamage).map(Problem::message).collect(Collectors.toSet())
+                || !report.findings().stream().filter(Archive::isDamage).map(Problem::message)
+                        .collect(Collectors.toSet())
                         .equals(expected)) {
             return new Checked.Faulty<>(Stream.concat(Stream.of(damaged(file, "it fails its audit")),
                     report.findings().stream()).toList());

@@ -6,7 +6,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-
 /**
  * A run of numbers without gaps: 1, 2, 3, ...
  *
@@ -15,7 +14,8 @@ import java.util.stream.Stream;
  */
 public record Series(PaperKind kind, String office, int year) {
 
-    private static final Pattern TEXT = Pattern.compile("([A-Z]{2,3})(?:-([a-z0-9]{1,12}))?-(19[0-9]{2}|[2-9][0-9]{3})");
+    private static final Pattern TEXT = Pattern
+            .compile("([A-Z]{2,3})(?:-([a-z0-9]{1,12}))?-(19[0-9]{2}|[2-9][0-9]{3})");
     /** Of a position, with the dash before it. */
     private static final int MOST_DIGITS = 10;
 

@@ -44,7 +44,8 @@ final class TableLoad {
         } catch (JdbiException refused) {
             // Whatever a database says of a disk or a connection stays what it is.
             throw Faults.isOfData(refused)
-                    ? new BrokenArchive("table " + table.name() + " holds what the book refuses: " + refused.getMessage())
+                    ? new BrokenArchive(
+                            "table " + table.name() + " holds what the book refuses: " + refused.getMessage())
                     : refused;
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

@@ -11,10 +11,10 @@ import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.einvoice.EInvoice;
 import icequill.files.PaperJson;
+import icequill.ledger.PaperReader;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.problem.Checked;
-import icequill.ledger.PaperReader;
 import icequill.render.Sentences;
 import icequill.tax.TaxPlace;
 import java.nio.charset.StandardCharsets;
@@ -51,7 +51,8 @@ final class Enclosures {
     }
 
     private static Attachment data(Sentences sentences, String json) {
-        return new Attachment(PaperReader.DATA, "application/json", sentences.word("attachment.json"), Relation.DATA, json);
+        return new Attachment(PaperReader.DATA, "application/json", sentences.word("attachment.json"), Relation.DATA,
+                json);
     }
 
     /** The paper in UBL; a bill the way the shop writes it. */

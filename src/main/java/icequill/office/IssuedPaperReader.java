@@ -21,7 +21,8 @@ final class IssuedPaperReader implements PaperReader {
     public Checked<Read> read(String json) {
         return PaperJson.read(json, "book").then(paper -> switch (paper) {
         case PricedPaper priced -> Checked.sound(new Read(priced.number(), priced.date(), PaperFacts.due(priced),
-                Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced), PaperFacts.of(priced, Optional.empty())));
+                Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced),
+                PaperFacts.of(priced, Optional.empty())));
         case MaintenanceQuote quote -> Checked.sound(new Read(quote.number(), quote.date(), Optional.empty(),
                 Optional.empty(), List.of(), PaperFacts.of(quote, Optional.empty())));
         case Paper other -> Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,

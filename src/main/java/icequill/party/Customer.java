@@ -20,7 +20,8 @@ public record Customer(String name, Optional<Language> language, Timeline<BillTo
 
     /** Of whom nothing is known but a name, which may be empty. */
     public static Customer named(String name) {
-        return new Customer(name, Optional.empty(), new Timeline<>(List.of()), Optional.empty(), Optional.empty(), false,
+        return new Customer(name, Optional.empty(), new Timeline<>(List.of()), Optional.empty(), Optional.empty(),
+                false,
                 List.of(), Optional.empty());
     }
 

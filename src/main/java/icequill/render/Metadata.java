@@ -125,7 +125,8 @@ final class Metadata {
 
     private static Schema chain(Map<String, String> marks) {
         return new Schema("Chain of papers", PrintedFile.BOOK, "book", new TreeMap<>(marks).entrySet().stream()
-                .map(mark -> new Property(mark.getKey(), "what the book says of this paper", mark.getValue())).toList());
+                .map(mark -> new Property(mark.getKey(), "what the book says of this paper", mark.getValue()))
+                .toList());
     }
 
     private static String escaped(String text) {

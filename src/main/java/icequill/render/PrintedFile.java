@@ -101,7 +101,8 @@ public record PrintedFile(String text, Map<String, String> marks, Map<String, St
     private static void add(PdfDictionary file, Map<String, String> files) throws IOException {
         PdfString name = file.getAsString(PdfName.F);
         PdfDictionary content = file.getAsDict(PdfName.EF);
-        if (name != null && content != null && PdfReader.getPdfObject(content.get(PdfName.F)) instanceof PRStream stream) {
+        if (name != null && content != null
+                && PdfReader.getPdfObject(content.get(PdfName.F)) instanceof PRStream stream) {
             files.put(name.toUnicodeString(), new String(PdfReader.getStreamBytes(stream), StandardCharsets.UTF_8));
         }
     }

@@ -45,10 +45,12 @@ class FromPapersAttackTest {
                 "visit \"late-call\" is known by what its papers say only (the rest entered again)");
         assertThat(restored.json().path("papers").asInt()).isEqualTo(4);
         assertThat(shop.json("audit")).isEqualTo(before);
-        assertThat(papers.stream().map(FromPapersAttackTest::read).toList()).usingRecursiveComparison().isEqualTo(bytes);
+        assertThat(papers.stream().map(FromPapersAttackTest::read).toList()).usingRecursiveComparison()
+                .isEqualTo(bytes);
         assertThat(shop.json("show", "INV-2026-00002").path("replaces").asString()).isEqualTo("INV-2026-00001");
         assertThat(shop.json("find", "PO-9").path("papers")).hasSize(1);
-        assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString()).isEqualTo("INV-2026-00003");
+        assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
+                .isEqualTo("INV-2026-00003");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 

@@ -152,10 +152,12 @@ class AuditTest {
     @ParameterizedTest
     @EnumSource
     void creditedToTheWrongAuthority_isFoundAndRestoredAsItWasIssued(Database database) {
-        PaperReader reader = Books.reading(json -> Books.READER.read(json).map(read -> new PaperReader.Read(read.number(),
-                read.date(), read.due(), read.sums(), read.number().orElseThrow().startsWith("CN")
-                        ? List.of(levied("state", 7), levied("county", 1))
-                        : List.of(levied("state", 6), levied("county", 2)), read.facts())));
+        PaperReader reader = Books.reading(json -> Books.READER.read(json)
+                .map(read -> new PaperReader.Read(read.number(),
+                        read.date(), read.due(), read.sums(), read.number().orElseThrow().startsWith("CN")
+                                ? List.of(levied("state", 7), levied("county", 1))
+                                : List.of(levied("state", 6), levied("county", 2)),
+                        read.facts())));
         try (Book book = Books.open(database.place(shop.resolve("first")))) {
             threePapers(book);
 

@@ -40,7 +40,8 @@ class BackupTest {
             before = filled(book);
             papers = Books.found(book, "crumb");
             customers = Books.read(book, reading -> reading.entries().customers());
-            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().heads()).isEqualTo(before.heads());
+            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().heads())
+                    .isEqualTo(before.heads());
         }
         BookPlace place = to.place(other);
 
@@ -164,7 +165,8 @@ class BackupTest {
             filled(book);
             Files.delete(new PaperFiles(place.papers()).place(Books.INVOICES, "INV-2026-00002"));
 
-            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().findings()).extracting(Problem::message)
+            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().findings())
+                    .extracting(Problem::message)
                     .containsExactly(
                             "the file of INV-2026-00002 is missing");
         }
@@ -176,7 +178,8 @@ class BackupTest {
     void existingFile_isNotReplaced() throws IOException {
         Path file = Files.writeString(shop.resolve("monday.backup"), "precious");
         try (Book book = Books.open(BookPlace.inShop(shop))) {
-            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).problems()).extracting(Problem::code)
+            assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).problems())
+                    .extracting(Problem::code)
                     .containsExactly(Code.ALREADY_EXISTS);
         }
         assertThat(file).hasContent("precious");

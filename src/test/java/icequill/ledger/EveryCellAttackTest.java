@@ -29,7 +29,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class EveryCellAttackTest {
 
-    private static final Set<String> GUARDED = Set.of("series", "paper", "paper_line", "whereabouts", "whereabouts_word",
+    private static final Set<String> GUARDED = Set.of("series", "paper", "paper_line", "whereabouts",
+            "whereabouts_word",
             "paper_word");
     private static final List<String> TEXTS = List.of("", "99999999999999999999", "../../x");
     private static final List<Long> NUMBERS = List.of(-1L, 2_000_000_000L, Long.MAX_VALUE);
@@ -70,7 +71,8 @@ class EveryCellAttackTest {
                     if (change(connection, cell, cell.row(), value)) {
                         changes++;
                         Optional<String> outcome = outcome(book, GUARDED.contains(cell.table()));
-                        outcome.ifPresent(what -> wrong.add(cell.name() + " = " + value + " in " + cell.row() + ": " + what));
+                        outcome.ifPresent(
+                                what -> wrong.add(cell.name() + " = " + value + " in " + cell.row() + ": " + what));
                         found += outcome.isEmpty() && GUARDED.contains(cell.table()) ? 1 : 0;
                         assertThat(change(connection, cell, cell.with(value), cell.row().get(cell.index()))).isTrue();
                     }
@@ -129,7 +131,8 @@ class EveryCellAttackTest {
         List<Cell> cells = new ArrayList<>();
         for (Archive.Table table : Archive.TABLES) {
             try (Statement statement = connection.createStatement();
-                    ResultSet rows = statement.executeQuery("SELECT * FROM " + table.name() + " ORDER BY " + table.order())) {
+                    ResultSet rows = statement
+                            .executeQuery("SELECT * FROM " + table.name() + " ORDER BY " + table.order())) {
                 List<String> columns = new ArrayList<>();
                 for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
                     columns.add(rows.getMetaData().getColumnName(i));
@@ -177,12 +180,13 @@ class EveryCellAttackTest {
         Set<String> keys = keys(connection, cell.table());
         for (int i = 0; i < cell.columns().size(); i++) {
             if (keys.contains(cell.columns().get(i))) {
-                where.append(where.isEmpty() ? "" : " AND ").append(cell.columns().get(i)).append(" IS NOT DISTINCT FROM ?");
+                where.append(where.isEmpty() ? "" : " AND ").append(cell.columns().get(i))
+                        .append(" IS NOT DISTINCT FROM ?");
                 bound.add(row.get(i));
             }
         }
         try (PreparedStatement update = connection.prepareStatement("UPDATE " + cell.table() + " SET "
-                        + cell.columns().get(cell.index()) + " = ? WHERE " + where)) {
+                + cell.columns().get(cell.index()) + " = ? WHERE " + where)) {
             for (int i = 0; i < bound.size(); i++) {
                 update.setObject(i + 1, bound.get(i));
             }

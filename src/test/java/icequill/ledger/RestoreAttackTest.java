@@ -63,7 +63,8 @@ class RestoreAttackTest {
     void tableThatIsMissing_isSaid(Database database) throws IOException {
         Path whole = backup();
 
-        assertRefused(ArchiveEdit.without(whole, "tables/paper_word.jsonl"), database, "it lacks tables/paper_word.jsonl");
+        assertRefused(ArchiveEdit.without(whole, "tables/paper_word.jsonl"), database,
+                "it lacks tables/paper_word.jsonl");
         assertRefused(ArchiveEdit.replaced(whole, Archive.CONTENTS, "\"paper_word\"", "\"paper_ward\""), database,
                 "its contents name other tables than a book has");
     }
@@ -77,7 +78,8 @@ class RestoreAttackTest {
 
     @Test
     void noBackup_isSaid() throws IOException {
-        assertRefused(Files.writeString(shop.resolve("a.zip"), "Dear book"), Database.SQLITE, "the backup cannot be used");
+        assertRefused(Files.writeString(shop.resolve("a.zip"), "Dear book"), Database.SQLITE,
+                "the backup cannot be used");
         assertRefused(shop.resolve("none.zip"), Database.SQLITE, "there is no such file");
     }
 
@@ -204,7 +206,8 @@ class RestoreAttackTest {
                 for (int i = 1; i <= 3; i++) {
                     Books.issue(book, i).orElseThrow();
                 }
-                assertThat(book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().isRestorable())
+                assertThat(
+                        book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow().isRestorable())
                         .isTrue();
             }
         }

@@ -60,7 +60,8 @@ class ArchiveTest {
         for (String name : List.of("paper.json", Attachment.HYBRID)) {
             Attachment within = new Attachment(name, "application/json", "data", Attachment.Relation.DATA, "{}");
             byte[] pdf = printer.html(paper)
-                    .then(html -> printer.pdf(paper, html, List.of(within), Map.of("Previous", previous))).orElseThrow();
+                    .then(html -> printer.pdf(paper, html, List.of(within), Map.of("Previous", previous)))
+                    .orElseThrow();
 
             assertThat(new String(pdf, StandardCharsets.UTF_8))
                     .contains("<book:Previous>" + previous + "</book:Previous>");
