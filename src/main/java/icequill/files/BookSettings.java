@@ -1,9 +1,13 @@
 package icequill.files;
 
+import icequill.problem.Code;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How the shop's book is kept, as shop.yaml says.
@@ -14,6 +18,9 @@ import java.util.Optional;
  */
 public record BookSettings(Optional<String> database, Optional<String> office, int retentionYears) {
 
+    private static final String BOOK = "book";
+    private static final Set<String> KEYS = Set.of("database", "office", "retentionYears");
+
     /** A file in the shop folder, and seven years (common practice; ask your adviser). */
     public static final BookSettings USUAL = new BookSettings(Optional.empty(), Optional.empty(), 7);
 
@@ -23,10 +30,31 @@ public record BookSettings(Optional<String> database, Optional<String> office, i
         return Files.exists(file)
                 ? YamlReader.read(file, "shop.yaml", new Problems())
                         .flatMap(tree -> tree instanceof Tree.Branch branch
-                                ? new Fields(branch, new Problems()).child("book")
+                                ? new Fields(branch, new Problems()).child(BOOK)
                                 : Optional.empty())
                         .map(BookSettings::read).orElse(USUAL)
                 : USUAL;
+    }
+
+    /**
+     * What is wrong with what shop.yaml says of the book: a misspelled key would quietly mean another book. Rules are only read where
+     * a key looks wrong.
+     */
+    public static List<Problem> problems(Path folder) {
+        Problems problems = new Problems();
+        Optional<Tree> tree = YamlReader.read(folder.resolve("shop.yaml"), "shop.yaml", problems);
+        tree.filter(BookSettings::looksWrong).ifPresent(read -> SchemaCheck
+                .check(read, "/icequill/schema/shop.schema.json").stream()
+                .filter(found -> found.code() == Code.UNKNOWN_KEY || found.place().path().startsWith(BOOK))
+                .forEach(problems::add));
+        return problems.list();
+    }
+
+    private static boolean looksWrong(Tree tree) {
+        return tree instanceof Tree.Branch branch && branch.entries().entrySet().stream()
+                .anyMatch(entry -> entry.getKey().equals(BOOK)
+                        ? !(entry.getValue() instanceof Tree.Branch book && KEYS.containsAll(book.entries().keySet()))
+                        : Problem.nearest(entry.getKey(), List.of(BOOK)).isPresent());
     }
 
     private static BookSettings read(Fields fields) {

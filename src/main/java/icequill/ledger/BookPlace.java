@@ -1,5 +1,8 @@
 package icequill.ledger;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Where a book is kept. The PDFs of its issued papers lie in a folder that holds nothing else. */
@@ -11,11 +14,23 @@ public sealed interface BookPlace {
     /** As a message names it; without passwords. */
     String text();
 
+    /** Whether there is a book, or what one left; a server is taken to have one. */
+    boolean isBegun();
+
     /** A file on a disk of this machine, which all its users share. */
     record InFile(Path database, Path papers) implements BookPlace {
         @Override
         public String text() {
             return database.toString();
+        }
+
+        @Override
+        public boolean isBegun() {
+            try {
+                return Files.exists(database) || !Folder.isEmpty(papers);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
         }
     }
 
@@ -29,6 +44,11 @@ public sealed interface BookPlace {
         public String text() {
             int question = url.indexOf('?');
             return question < 0 ? url : url.substring(0, question);
+        }
+
+        @Override
+        public boolean isBegun() {
+            return true;
         }
     }
 

@@ -222,7 +222,7 @@ final class Restore {
     private Problem inTheWay() {
         return new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.text()),
                 "there is a book already, or papers of one in " + target.papers(),
-                "a folder or database without a book");
+                "a folder or database without a book: move folders book and papers/issued away");
     }
 
     private static Problem damaged(Path file, String why) {

@@ -3,7 +3,6 @@ package icequill.office;
 import icequill.ledger.AuditReport;
 import icequill.ledger.BackupReport;
 import icequill.ledger.Book;
-import icequill.ledger.BookPlace;
 import icequill.ledger.PaperReader;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -64,13 +63,7 @@ public final class BookKeeping {
 
     /** Makes the shop's book out of a backup; there must be no book yet. */
     public Checked<AuditSheet> restore(Path file, LongConsumer progress) {
-        BookPlace place = book.place();
-        if (place instanceof BookPlace.InFile && book.exists()) {
-            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(place.text()),
-                    "this shop has a book already",
-                    "a shop folder without one: move folders book and papers/issued away"));
-        }
-        return Book.restore(file, place, READER, progress).map(AuditSheet::of);
+        return Book.restore(file, book.place(), READER, progress).map(AuditSheet::of);
     }
 
     /** Takes into the shop's book the papers beside it that it lacks, out of their PDFs. */

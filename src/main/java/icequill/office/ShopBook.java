@@ -9,6 +9,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -29,12 +30,9 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
         return new ShopBook(folder, BookSettings.of(folder), clock, Optional.empty());
     }
 
-    /** A server is taken to have one. */
+    /** A server is taken to have one; so is a folder that has issued papers, though the database may be gone. */
     boolean exists() {
-        return switch (place()) {
-        case BookPlace.InFile file -> Files.exists(file.database());
-        case BookPlace.OnServer server -> true;
-        };
+        return place().isBegun();
     }
 
     BookPlace place() {
@@ -88,6 +86,18 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
     }
 
     private Checked<BookPlace> inShop() {
+        return rightlyNamed().then(shop -> sound());
+    }
+
+    private Checked<Boolean> rightlyNamed() {
+        Problems problems = new Problems();
+        if (Files.exists(folder.resolve("shop.yaml"))) {
+            problems.addAll(BookSettings.problems(folder));
+        }
+        return problems.or(() -> true);
+    }
+
+    private Checked<BookPlace> sound() {
         return Files.exists(folder.resolve("shop.yaml"))
                 ? Checked.sound(place())
                 : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(folder.resolve("shop.yaml").toString()),

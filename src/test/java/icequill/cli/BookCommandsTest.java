@@ -89,7 +89,7 @@ class BookCommandsTest {
         assertThat(second.json("audit")).isEqualTo(audit);
         assertThat(second.json("show", "CN-2026-00001").path("sha256"))
                 .isEqualTo(shop.json("show", "CN-2026-00001").path("sha256"));
-        assertThat(second.problems("restore", backup.toString()).getFirst()).contains("has a book already");
+        assertThat(second.problems("restore", backup.toString()).getFirst()).contains("there is a book already");
     }
 
     @Test
