@@ -24,7 +24,8 @@ class GoneBookAttackTest {
         shop.issue("late-call", "2026-05-14");
         Files.delete(shop.folder().resolve("book/book.sqlite"));
 
-        for (String line : new String[]{"audit", "find crumb", "show INV-2026-00001", "issue late-call", "customer list",
+        for (String line : new String[]{"audit", "find crumb", "show INV-2026-00001", "issue late-call",
+                "customer list",
                 "visit " + shop.folder().resolve("visits/late-call.yaml")}) {
             assertThat(shop.problems(line.split(" ", -1))).as(line).singleElement().asString()
                     .contains("the book's database is empty or gone, but there are issued papers in");
@@ -39,7 +40,8 @@ class GoneBookAttackTest {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Files.writeString(shop.folder().resolve("shop.yaml"), "\n" + text + "\n", StandardOpenOption.APPEND);
 
-        assertThat(shop.problems("audit")).anySatisfy(problem -> assertThat(problem).contains("shop.yaml:", wrong, right));
+        assertThat(shop.problems("audit"))
+                .anySatisfy(problem -> assertThat(problem).contains("shop.yaml:", wrong, right));
         assertThat(shop.problems("visit", shop.folder().resolve("visits/late-call.yaml").toString())).isNotEmpty();
         assertThat(shop.folder().resolve("book")).doesNotExist();
     }
