@@ -2,9 +2,9 @@ package icequill.cli;
 
 import icequill.office.CheckShop;
 import icequill.office.JsonText;
+import icequill.office.ShopDay;
 import icequill.problem.Problem;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,7 +32,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
-        CheckShop.Report report = CheckShop.check(options.folder(), LocalDate.now(clock));
+        CheckShop.Report report = CheckShop.check(options.folder(), ShopDay.today(options.folder(), clock));
         List<Problem> problems = report.problems();
         if (!problems.isEmpty()) {
             return printout.problems(problems);

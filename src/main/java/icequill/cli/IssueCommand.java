@@ -4,6 +4,7 @@ import icequill.office.BookedPaper;
 import icequill.office.IssueOffice;
 import icequill.office.IssueWish;
 import icequill.office.JsonText;
+import icequill.office.ShopDay;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -63,7 +64,8 @@ final class IssueCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        IssueWish wish = new IssueWish(date == null ? LocalDate.now(clock()) : date,
+        Path folder = what.quote != null ? folderOf(what.quote) : what.agreement != null ? folderOf(what.agreement) : folder();
+        IssueWish wish = new IssueWish(date == null ? ShopDay.today(folder, clock()) : date,
                 Optional.ofNullable(language).map(ShopOptions.LanguageTag::language));
         if (what.quote != null) {
             return show(IssueOffice.of(folderOf(what.quote), clock()).quote(file(what.quote), wish).map(List::of),

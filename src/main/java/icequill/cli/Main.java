@@ -33,6 +33,10 @@ import picocli.CommandLine.TypeConversionException;
                 "", "Exit status: 0 done, 1 a fault, 2 wrong usage, 3 the input has problems (all are listed)."})
 public final class Main implements Runnable {
 
+    /** No machine is older, and no agreement runs longer. */
+    private static final int FIRST_YEAR = 1950;
+    private static final int LAST_YEAR = 2149;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -68,7 +72,12 @@ public final class Main implements Runnable {
 
     private static LocalDate day(String text) {
         try {
-            return LocalDate.parse(text);
+            LocalDate day = LocalDate.parse(text);
+            if (day.getYear() < FIRST_YEAR || day.getYear() > LAST_YEAR) {
+                throw new TypeConversionException(
+                        day + " is too far off; a year from " + FIRST_YEAR + " to " + LAST_YEAR + " is meant");
+            }
+            return day;
         } catch (DateTimeException noDay) {
             throw new TypeConversionException("there is no day \"" + text + "\"; write it as 2026-05-14");
         }

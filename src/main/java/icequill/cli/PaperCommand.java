@@ -2,6 +2,7 @@ package icequill.cli;
 
 import icequill.office.JsonText;
 import icequill.office.Office;
+import icequill.office.ShopDay;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -78,7 +79,7 @@ abstract class PaperCommand implements Callable<Integer> {
     }
 
     final Office.Wish wish() {
-        return new Office.Wish(Optional.ofNullable(number), date == null ? LocalDate.now(clock) : date,
+        return new Office.Wish(Optional.ofNullable(number), date == null ? ShopDay.today(options.folderOf(file), clock) : date,
                 options.language(), extras.extras());
     }
 

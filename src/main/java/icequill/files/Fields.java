@@ -25,6 +25,10 @@ import java.util.stream.Stream;
  */
 record Fields(Tree.Branch branch, Problems problems) {
 
+    /** No machine is older, and no agreement runs longer; anything beyond is a slip of the pen. */
+    private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
+    private static final LocalDate LAST_DAY = LocalDate.of(2149, 12, 31);
+
     Place place() {
         return branch.place();
     }
@@ -132,7 +136,13 @@ record Fields(Tree.Branch branch, Problems problems) {
     Optional<LocalDate> day(String key) {
         return text(key).filter(text -> text.matches("\\d{4}-\\d{2}-\\d{2}")).flatMap(text -> {
             try {
-                return Optional.of(LocalDate.parse(text));
+                LocalDate day = LocalDate.parse(text);
+                if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
+                    problems.add(Code.OUT_OF_RANGE, place(key), "the day is " + day,
+                            "a day from " + FIRST_DAY + " to " + LAST_DAY);
+                    return Optional.empty();
+                }
+                return Optional.of(day);
             } catch (DateTimeException noSuchDay) {
                 problems.add(Code.NOT_ALLOWED, place(key), "there is no day " + text,
                         "a day of the calendar");

@@ -24,7 +24,7 @@ public final class ImportOffice {
     private ImportOffice(Path folder, Clock clock) {
         this.folder = folder;
         this.book = ShopBook.of(folder, clock);
-        this.today = LocalDate.now(clock);
+        this.today = ShopDay.today(folder, clock);
     }
 
     public static ImportOffice of(Path folder, Clock clock) {

@@ -16,6 +16,7 @@ import icequill.ledger.Printed;
 import icequill.ledger.Series;
 import icequill.ledger.Transaction;
 import icequill.problem.Checked;
+import icequill.problem.Place;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
@@ -40,7 +41,7 @@ record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
         Series series = new Series(kind, settings.office().orElse(""), date.getYear());
         Optional<String> customer = origin.customer().flatMap(id -> EntryRows.find(book.entries().customer(id)))
                 .map(entry -> entry.customer().name());
-        return RatesVersion.of(folder).then(rates -> book.issue(series, origin, numbered -> paper
+        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder)).then(rates -> book.issue(series, origin, numbered -> paper
                 .apply(numbered.number()).then(ready -> printed(ready, numbered, origin, rates, customer))));
     }
 

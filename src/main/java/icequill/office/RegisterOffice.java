@@ -58,7 +58,7 @@ public final class RegisterOffice {
                 boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
                 Optional<Customer> customer = wish.file().map(shop::customerFile)
                         .orElseGet(() -> shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
-                                Place.NOWHERE, before.map(CustomerEntry::customer), from, LocalDate.now(clock),
+                                Place.NOWHERE, before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock),
                                 ofAccount));
                 return VisitInHand.report(shop, new Problems()).or(customer::orElseThrow)
                         .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
@@ -137,7 +137,7 @@ public final class RegisterOffice {
     public Checked<Forgotten> forget(String id) {
         return book.read(open -> Checked.sound(true))
                 .then(there -> book.write(open -> payer(open, Optional.of(id)).then(
-                        entry -> new Forgetting(folder, book.settings(), open).forget(entry, LocalDate.now(clock)))));
+                        entry -> new Forgetting(folder, book.settings(), open).forget(entry, ShopDay.today(folder, clock)))));
     }
 
     static Map<String, String> machines(Reading open, String site) {
@@ -155,7 +155,7 @@ public final class RegisterOffice {
     private Checked<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
         Problems problems = new Problems();
         read.flatMap(whole -> whole.site().taxPlace()).flatMap(
-                place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), LocalDate.now(clock)))
+                place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), ShopDay.today(folder, clock)))
                 .ifPresent(problems::add);
         return VisitInHand.report(shop, problems).or(read::orElseThrow);
     }

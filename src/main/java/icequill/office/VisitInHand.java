@@ -66,6 +66,8 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
 
     private static Optional<VisitInHand> read(ShopFolder folder, Optional<Visit> visit,
             Function<Visit, LocalDate> day, Problems problems) {
+        visit.ifPresent(found -> problems.addAll(
+                ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = visit
                 .flatMap(
