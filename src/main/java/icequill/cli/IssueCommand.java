@@ -64,7 +64,9 @@ final class IssueCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        Path folder = what.quote != null ? folderOf(what.quote) : what.agreement != null ? folderOf(what.agreement) : folder();
+        Path folder = what.quote != null
+                ? folderOf(what.quote)
+                : what.agreement != null ? folderOf(what.agreement) : folder();
         IssueWish wish = new IssueWish(date == null ? ShopDay.today(folder, clock()) : date,
                 Optional.ofNullable(language).map(ShopOptions.LanguageTag::language));
         if (what.quote != null) {

@@ -79,7 +79,8 @@ abstract class PaperCommand implements Callable<Integer> {
     }
 
     final Office.Wish wish() {
-        return new Office.Wish(Optional.ofNullable(number), date == null ? ShopDay.today(options.folderOf(file), clock) : date,
+        return new Office.Wish(Optional.ofNullable(number),
+                date == null ? ShopDay.today(options.folderOf(file), clock) : date,
                 options.language(), extras.extras());
     }
 

@@ -41,8 +41,9 @@ record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
         Series series = new Series(kind, settings.office().orElse(""), date.getYear());
         Optional<String> customer = origin.customer().flatMap(id -> EntryRows.find(book.entries().customer(id)))
                 .map(entry -> entry.customer().name());
-        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder)).then(rates -> book.issue(series, origin, numbered -> paper
-                .apply(numbered.number()).then(ready -> printed(ready, numbered, origin, rates, customer))));
+        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder))
+                .then(rates -> book.issue(series, origin, numbered -> paper
+                        .apply(numbered.number()).then(ready -> printed(ready, numbered, origin, rates, customer))));
     }
 
     private Checked<Printed> printed(Paper paper, Numbered numbered, Origin origin, String rates,

@@ -137,7 +137,8 @@ public final class RegisterOffice {
     public Checked<Forgotten> forget(String id) {
         return book.read(open -> Checked.sound(true))
                 .then(there -> book.write(open -> payer(open, Optional.of(id)).then(
-                        entry -> new Forgetting(folder, book.settings(), open).forget(entry, ShopDay.today(folder, clock)))));
+                        entry -> new Forgetting(folder, book.settings(), open).forget(entry,
+                                ShopDay.today(folder, clock)))));
     }
 
     static Map<String, String> machines(Reading open, String site) {

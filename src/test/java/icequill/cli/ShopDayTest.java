@@ -30,7 +30,8 @@ class ShopDayTest {
             "America/New_York, 2027-01-01T05:00:00Z, America/Los_Angeles, INV-2027-00001",
             "Pacific/Auckland, 2026-12-31T11:00:00Z, UTC, INV-2027-00001",
             "Pacific/Auckland, 2026-12-31T10:59:59Z, UTC, INV-2026-00001"})
-    void newYearsEve_countsWhereTheShopIs(String zone, Instant moment, ZoneId machine, String number) throws IOException {
+    void newYearsEve_countsWhereTheShopIs(String zone, Instant moment, ZoneId machine, String number)
+            throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Path file = shop.folder().resolve("shop.yaml");
         Files.writeString(file, Files.readString(file).replaceFirst("zone: .*", "zone: " + zone));
