@@ -45,11 +45,13 @@ record CiiParties(Content content) {
         TradePartyType site = named(served.site());
         served.storeNumber().map(IDType::new).ifPresent(site::addID);
         site.setPostalTradeAddress(address(served.address()));
-        SupplyChainEventType done = new SupplyChainEventType();
-        done.setOccurrenceDateTime(CiiValues.date(served.until()));
         HeaderTradeDeliveryType delivery = new HeaderTradeDeliveryType();
         delivery.setShipToTradeParty(site);
-        delivery.setActualDeliverySupplyChainEvent(done);
+        content.delivered().ifPresent(day -> {
+            SupplyChainEventType done = new SupplyChainEventType();
+            done.setOccurrenceDateTime(CiiValues.date(day));
+            delivery.setActualDeliverySupplyChainEvent(done);
+        });
         return delivery;
     }
 

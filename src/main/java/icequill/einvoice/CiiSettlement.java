@@ -73,12 +73,11 @@ record CiiSettlement(Content content) {
         return tax;
     }
 
-    /** BG-14, where the work took more than a day. */
     private Optional<SpecifiedPeriodType> period() {
-        Served served = content.bill().served();
-        if (served.from().equals(served.until())) {
+        if (!content.hasPeriod()) {
             return Optional.empty();
         }
+        Served served = content.bill().served();
         SpecifiedPeriodType period = new SpecifiedPeriodType();
         period.setStartDateTime(CiiValues.date(served.from()));
         period.setEndDateTime(CiiValues.date(served.until()));

@@ -1,5 +1,7 @@
 package icequill.einvoice;
 
+import java.util.Optional;
+
 /** Codes of published lists, as far as EN 16931 accepts them. Units have theirs in {@link icequill.work.Unit}. */
 final class Codes {
 
@@ -27,5 +29,16 @@ final class Codes {
     static final String EN16931 = "urn:cen.eu:en16931:2017";
 
     private Codes() {
+    }
+
+    /** VATEX code of a category of UNCL5305, where the category alone says the reason. */
+    static Optional<String> exemption(String category) {
+        return switch (category) {
+        case "AE" -> Optional.of("VATEX-EU-AE");
+        case "K" -> Optional.of("VATEX-EU-IC");
+        case "G" -> Optional.of("VATEX-EU-G");
+        case "O" -> Optional.of(OUTSIDE_SCOPE);
+        default -> Optional.empty();
+        };
     }
 }

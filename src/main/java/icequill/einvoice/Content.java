@@ -126,6 +126,16 @@ record Content(PricedPaper bill, String number, List<String> notes, String terms
         return bill instanceof Bill due ? due.dueDate() : Optional.empty();
     }
 
+    /** BT-72; empty where the work billed is not done on the bill's date: what a payment in advance is for, its period says. */
+    Optional<LocalDate> delivered() {
+        return Optional.of(bill.served().until()).filter(last -> !last.isAfter(bill.date()));
+    }
+
+    /** BG-14: where the work took more than a day, or is not done yet. */
+    boolean hasPeriod() {
+        return !bill.served().from().equals(bill.served().until()) || delivered().isEmpty();
+    }
+
     String currency() {
         return sums.gross().getCurrency().getCurrencyCode();
     }

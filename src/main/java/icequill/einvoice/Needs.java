@@ -77,6 +77,12 @@ record Needs(PricedPaper bill, Taxing taxing, Problems problems) {
                 () -> problems.add(Code.MISSING, shop("vatId"), "an invoice with VAT needs the shop's VAT identifier",
                         "add vatId, such as DE123456789"));
         bill.billTo().vatId().ifPresent(id -> prefix(id, bill.billTo().name(), Place.NOWHERE));
+        if (bill.billTo().vatId().isEmpty() && bill.totals().taxes().stream()
+                .anyMatch(total -> total.rate().category().isOwedByCustomer())) {
+            problems.add(Code.MISSING, Place.NOWHERE,
+                    bill.billTo().name() + " owes the tax, so the invoice needs the customer's VAT identifier",
+                    "add vatId to billTo, such as DE123456789");
+        }
     }
 
     private void prefix(String vatId, String whose, Place place) {

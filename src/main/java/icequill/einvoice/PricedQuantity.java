@@ -9,6 +9,7 @@ import icequill.problem.Check;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.util.Optional;
+import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
@@ -22,6 +23,7 @@ import javax.money.MonetaryAmount;
 record PricedQuantity(BigDecimal number, String unit, MonetaryAmount price, BigDecimal per) {
 
     private static final BigDecimal MINUTES_PER_HOUR = BigDecimal.valueOf(60);
+    private static final int READERS_DECIMALS = 2;
     private static final String LUMP_SUM = "LS";
 
     PricedQuantity {
@@ -30,7 +32,8 @@ record PricedQuantity(BigDecimal number, String unit, MonetaryAmount price, BigD
 
     /**
      * The line's own quantity and price where they give its list price, and one of it at the list price where they do not or
-     * where it has no price for one: a service call beyond the last zone, a surcharge, half of a line that is credited.
+     * where it has no price for one: a service call beyond the last zone, a surcharge, half of a line that is credited, minutes
+     * that do not come to whole yen.
      * Minutes stay minutes, at a price for 60 of them; as hours they would have to be rounded.
      */
     static PricedQuantity of(InvoiceLine line) {
@@ -51,10 +54,13 @@ record PricedQuantity(BigDecimal number, String unit, MonetaryAmount price, BigD
         return new PricedQuantity(BigDecimal.ONE, unit, line.list(), BigDecimal.ONE);
     }
 
+    /** As a reader works it out: to two decimals also where the currency has none, which few readers know. */
     MonetaryAmount amount() {
+        CurrencyUnit currency = price.getCurrency();
+        int decimals = Math.max(READERS_DECIMALS, Rounding.LINE.decimals(currency));
         return Amounts.of(
-                Rounding.LINE.round(Exact.of(Amounts.number(price)).divide(Exact.of(per)).multiply(Exact.of(number)),
-                        price.getCurrency()),
-                price.getCurrency());
+                Rounding.halfUp(Exact.of(Amounts.number(price)).divide(Exact.of(per)).multiply(Exact.of(number)),
+                        decimals),
+                currency);
     }
 }

@@ -35,12 +35,11 @@ record UblHead(Content content) {
         return content.notes().stream().map(NoteType::new).toList();
     }
 
-    /** BG-14, where the work took more than a day. */
     List<PeriodType> period() {
-        Served served = content.bill().served();
-        if (served.from().equals(served.until())) {
+        if (!content.hasPeriod()) {
             return List.of();
         }
+        Served served = content.bill().served();
         PeriodType period = new PeriodType();
         period.setStartDate(served.from());
         period.setEndDate(served.until());
@@ -75,7 +74,7 @@ record UblHead(Content content) {
         served.storeNumber().ifPresent(location::setID);
         location.setAddress(UblParties.address(served.address()));
         DeliveryType delivery = new DeliveryType();
-        delivery.setActualDeliveryDate(served.until());
+        content.delivered().ifPresent(delivery::setActualDeliveryDate);
         delivery.setDeliveryLocation(location);
         delivery.setDeliveryParty(UblParties.named(served.site()));
         return List.of(delivery);

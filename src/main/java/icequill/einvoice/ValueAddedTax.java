@@ -72,6 +72,7 @@ record ValueAddedTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase,
         case S -> Category.vat(rate.total().isZero() ? "Z" : "S", rate.total());
         case Z -> Category.vat("Z", Percent.ZERO);
         case E, O -> Category.vat("E", Percent.ZERO);
+        case AE, K, G -> Category.vat(rate.category().name(), Percent.ZERO);
         };
     }
 
@@ -85,15 +86,15 @@ record ValueAddedTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase,
         MonetaryAmount base = Amounts.sum(members.stream().map(line -> line.tax().base()).toList(), currency);
         MonetaryAmount tax = Amounts.sum(bill.totals().taxes().stream()
                 .filter(total -> ofRate(total.rate()).equals(category)).map(TaxTotal::tax).toList(), currency);
-        boolean untaxed = category.code().equals("E") || category.code().equals("O");
+        boolean untaxed = !category.code().equals("S") && !category.code().equals("Z");
         return new TaxShare(category, base, tax, untaxed ? Optional.of(reasons(members)) : Optional.empty(),
-                category.code().equals("O") ? Optional.of(Codes.OUTSIDE_SCOPE) : Optional.empty());
+                Codes.exemption(category.code()));
     }
 
     private String reasons(List<InvoiceLine> members) {
         return members.stream()
-                .map(line -> line.tax().rate().flatMap(TaxRate::reason).map(reason -> reason.in(bill.language()))
-                        .orElseGet(() -> wording.apply(line.tax().why())))
+                .map(line -> wording.apply(line.tax().rate().filter(rate -> !rate.category().isTaxed())
+                        .map(TaxRate::untaxed).orElse(line.tax().why())))
                 .distinct().collect(Collectors.joining("; "));
     }
 }

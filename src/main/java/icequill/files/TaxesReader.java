@@ -61,7 +61,7 @@ final class TaxesReader {
         if (category.get().isTaxed() == components.isEmpty()) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place("category"),
                     "category " + category.get() + " with " + components.size() + " components",
-                    "S with one component or more; Z, E and O with none");
+                    "S with one component or more; Z, E, AE, K, G and O with none");
             return Optional.empty();
         }
         return Optional.of(new TaxRate(id, category.get(), components, entry.wording("reason")));

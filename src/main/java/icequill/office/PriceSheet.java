@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -86,7 +87,8 @@ public final class PriceSheet {
     public List<List<String>> sums(boolean owner) {
         List<List<String>> sums = new ArrayList<>();
         sums.add(List.of(sentences.word("total.net"), plain(priced.net())));
-        taxes().forEach(tax -> sums.add(List.of(tax.name() + " " + tax.rate() + " %", tax.amount())));
+        taxes().forEach(tax -> sums.add(
+                List.of(tax.rate().map(rate -> tax.name() + " " + rate + " %").orElse(tax.name()), tax.amount())));
         sums.add(
                 List.of(sentences.word("total.gross") + " (" + currency.getCurrencyCode() + ")", plain(taxed.gross())));
         if (owner) {
@@ -125,18 +127,20 @@ public final class PriceSheet {
         return lines;
     }
 
-    /** One part of a tax, as texts. */
-    private record Tax(String name, String base, String rate, String amount, Explanation how) {}
+    /** One part of a tax, as texts; without a rate where nothing is charged, and the name says why. */
+    private record Tax(String name, String base, Optional<String> rate, String amount, Explanation how) {}
 
     private List<Tax> taxes() {
         List<Tax> taxes = new ArrayList<>();
         for (TaxTotal total : taxed.totals()) {
             if (total.components().isEmpty()) {
-                taxes.add(new Tax(total.rate().id(), plain(total.base()), "0", plain(total.tax()), total.how()));
+                taxes.add(new Tax(sentences.say(total.rate().untaxed()), plain(total.base()), Optional.empty(),
+                        plain(total.tax()), total.how()));
             }
             total.components()
                     .forEach(part -> taxes.add(new Tax(part.component().name().in(language), plain(total.base()),
-                            part.component().percent().value().toPlainString(), plain(part.amount()), part.how())));
+                            Optional.of(part.component().percent().value().toPlainString()), plain(part.amount()),
+                            part.how())));
         }
         return taxes;
     }
@@ -153,6 +157,7 @@ public final class PriceSheet {
         view.put("taxes", taxes().stream().map(this::tax).toList());
         view.put("tax", plain(taxed.tax()));
         view.put("gross", plain(taxed.gross()));
+        view.put("remarks", taxed.remarks().stream().map(sentences::say).toList());
         if (owner) {
             view.put("cost", plain(priced.cost()));
             view.put("margin", plain(priced.net().subtract(priced.cost())));
@@ -204,7 +209,7 @@ public final class PriceSheet {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("name", tax.name());
         view.put("base", tax.base());
-        view.put("rate", tax.rate());
+        view.put("rate", tax.rate().orElse("0"));
         view.put("amount", tax.amount());
         view.put("how", tax.how().text(currency));
         return view;

@@ -1,14 +1,18 @@
 package icequill.render;
 
 import icequill.document.Paper;
+import icequill.document.PricedPaper;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Shop;
+import icequill.tax.TaxPlace;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What every paper begins with, as texts for {@code parts/letter.ftlh}. */
 record LetterView(Paper paper, String title, Sentences sentences) {
@@ -16,6 +20,15 @@ record LetterView(Paper paper, String title, Sentences sentences) {
     /** @param facts the references beside the address */
     Map<String, Object> model(BillTo addressee, List<Map<String, String>> facts) {
         return model(billTo(addressee), facts);
+    }
+
+    /** Whether the VAT identifiers of both sides belong on the paper (2006/112/EC Art. 226(3) and (4)). */
+    private boolean namesVat() {
+        return paper instanceof PricedPaper priced && priced.totals().taxPlace().regime() == TaxPlace.Regime.VAT;
+    }
+
+    private Stream<String> vatNumber(Optional<String> id) {
+        return id.filter(number -> namesVat()).map(number -> sentences.word("vat-number", number)).stream();
     }
 
     /** For papers that go to a site: whose it is, and where. */
@@ -44,18 +57,21 @@ record LetterView(Paper paper, String title, Sentences sentences) {
         return model;
     }
 
-    private static Map<String, Object> shop(Shop shop) {
+    private Map<String, Object> shop(Shop shop) {
         return Map.of("name", shop.name(), "lines", shop.address().lines(), "phone", shop.phone(), "email",
                 shop.email(), "registrations",
-                shop.registrations().stream().map(entry -> entry.name() + " " + entry.value()).toList(), "payee",
+                Stream.concat(vatNumber(shop.vatId()),
+                        shop.registrations().stream().map(entry -> entry.name() + " " + entry.value())).toList(),
+                "payee",
                 shop.remittance().payee(), "payeeLines", shop.remittance().address().lines(), "bank",
                 shop.remittance().bank().stream().map(entry -> Details.pair(entry.name(), entry.value())).toList());
     }
 
-    private static Map<String, Object> billTo(BillTo billTo) {
+    private Map<String, Object> billTo(BillTo billTo) {
         List<String> lines = new ArrayList<>();
         billTo.attention().ifPresent(lines::add);
         lines.addAll(billTo.address().lines());
+        vatNumber(billTo.vatId()).forEach(lines::add);
         return Map.of("name", billTo.name(), "lines", lines);
     }
 }

@@ -2,6 +2,7 @@ package icequill.render;
 
 import icequill.document.Totals;
 import icequill.explain.Explanation;
+import icequill.tax.TaxPlace;
 import icequill.tax.TaxTotal;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,8 +44,7 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
         String amount = sentences.formats().amount(tax.tax());
         List<TaxTotal.ComponentTax> parts = tax.components();
         if (parts.isEmpty()) {
-            String reason = tax.rate().reason().map(sentences::in).orElse(tax.rate().id());
-            return List.of(row(reason, base, amount, Rank.SUM));
+            return List.of(row(sentences.say(tax.rate().untaxed()), base, amount, Rank.SUM));
         }
         if (parts.size() == 1) {
             return List.of(row(name(parts.getFirst()), base, amount, Rank.SUM));
@@ -56,7 +56,8 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
     }
 
     private String name(TaxTotal.ComponentTax part) {
-        return sentences.word("total.tax", sentences.in(part.component().name()),
+        boolean vat = totals.taxPlace().regime() == TaxPlace.Regime.VAT;
+        return sentences.word(vat ? "total.vat" : "total.tax", sentences.in(part.component().name()),
                 sentences.formats().percent(part.component().percent().value()));
     }
 

@@ -65,8 +65,9 @@ public final class TaxCalculator {
             Fact total = new Fact.Part(rule.rate().total());
             return switch (rule.taxability()) {
             case TAXABLE -> new Verdict(Optional.of(rule.rate()), Phrase.of("tax.taxed", total));
-            case EXEMPT -> new Verdict(regime == TaxPlace.Regime.VAT ? Optional.of(rule.rate()) : Optional.empty(),
-                    untaxed(rule.rate(), name));
+            case EXEMPT -> regime == TaxPlace.Regime.VAT
+                    ? new Verdict(Optional.of(rule.rate()), rule.rate().untaxed())
+                    : new Verdict(Optional.empty(), untaxed(rule.rate(), name));
             case TAXABLE_IF_PARTS_ON_VISIT -> partsFurnished
                     ? new Verdict(Optional.of(rule.rate()), Phrase.of("tax.parts-on-visit", total))
                     : new Verdict(Optional.empty(), Phrase.of("tax.no-parts-on-visit", name));
@@ -81,8 +82,7 @@ public final class TaxCalculator {
         }
 
         private static Phrase untaxed(TaxRate rate, Fact chargeClass) {
-            return rate.reason()
-                    .map(reason -> Phrase.of("tax.reason", new Fact.Named(reason.english(), reason.spanish())))
+            return rate.reason().map(reason -> rate.untaxed())
                     .orElseGet(() -> Phrase.of("tax.exempt-class", chargeClass));
         }
     }

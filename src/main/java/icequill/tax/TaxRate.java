@@ -1,9 +1,12 @@
 package icequill.tax;
 
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -30,17 +33,40 @@ public record TaxRate(String id, Category category, List<Component> components, 
         Z,
         /** Exempt. */
         E,
+        /** The customer owes the tax (reverse charge). */
+        AE,
+        /** Goods sent to a business in another state of the EU, which owes the tax on what it acquires. */
+        K,
+        /** Goods sent out of the EU. */
+        G,
         /** Outside the scope of the tax. */
         O;
 
         public boolean isTaxed() {
             return this == S;
         }
+
+        /** Whether the customer owes the tax, so that his VAT identifier belongs on the paper (2006/112/EC Art. 226(4)). */
+        public boolean isOwedByCustomer() {
+            return this == AE || this == K;
+        }
     }
 
     public TaxRate {
         components = List.copyOf(components);
         Check.that(category.isTaxed() != components.isEmpty(), "category " + category + " with " + components);
+    }
+
+    /**
+     * Why nothing is charged, as a paper says it: the reason that was given, or the category in words. A reverse charge is always
+     * called so, because the law wants the words (2006/112/EC Art. 226(11a)).
+     */
+    public Phrase untaxed() {
+        Phrase category = Phrase.of("tax.category." + this.category.name().toLowerCase(Locale.ROOT));
+        Optional<Fact> given = reason.map(text -> new Fact.Named(text.english(), text.spanish()));
+        return this.category == Category.AE
+                ? given.map(text -> Phrase.of("tax.category.ae-by", text)).orElse(category)
+                : given.map(text -> Phrase.of("tax.reason", text)).orElse(category);
     }
 
     public Percent total() {

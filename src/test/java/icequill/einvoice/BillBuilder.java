@@ -60,6 +60,9 @@ final class BillBuilder {
     static final TaxRate ZERO = new TaxRate("zero", Category.Z, List.of(), Optional.empty());
     static final TaxRate EXEMPT = new TaxRate("exempt", Category.E, List.of(),
             Optional.of(new Wording("exempt from VAT", "exento de IVA")));
+    static final TaxRate REVERSE = new TaxRate("reverse", Category.AE, List.of(), Optional.empty());
+    static final TaxRate WITHIN_EU = new TaxRate("within-eu", Category.K, List.of(), Optional.empty());
+    static final TaxRate EXPORT = new TaxRate("export", Category.G, List.of(), Optional.empty());
     static final TaxRate OUTSIDE = new TaxRate("outside", Category.O, List.of(),
             Optional.of(new Wording("not subject to VAT", "no sujeto a IVA")));
     static final TaxRate SALES = rate("sales",

@@ -1,10 +1,13 @@
 package icequill.einvoice;
 
 import static icequill.einvoice.BillBuilder.EXEMPT;
+import static icequill.einvoice.BillBuilder.EXPORT;
 import static icequill.einvoice.BillBuilder.OUTSIDE;
 import static icequill.einvoice.BillBuilder.REDUCED;
+import static icequill.einvoice.BillBuilder.REVERSE;
 import static icequill.einvoice.BillBuilder.SALES;
 import static icequill.einvoice.BillBuilder.STANDARD;
+import static icequill.einvoice.BillBuilder.WITHIN_EU;
 import static icequill.einvoice.BillBuilder.ZERO;
 import static icequill.einvoice.BillBuilder.salesTax;
 import static icequill.einvoice.BillBuilder.vat;
@@ -70,7 +73,7 @@ final class Bills {
 
     /** 13.5 x 3.9219 is 52.94565; a service call beyond the last zone and a surcharge have no price for one; 19 % of 127.90 is 24.301. */
     static Bill doseAndSurcharge() {
-        return vat().nights(2).item("descaler", "13.5", Unit.FLUID_OUNCE, "3.9219", "52.95", STANDARD)
+        return vat().nights(1).item("descaler", "13.5", Unit.FLUID_OUNCE, "3.9219", "52.95", STANDARD)
                 .unpriced("service call beyond", Unit.VISIT, "68.32", STANDARD)
                 .unpriced("surcharge", Unit.EACH, "6.63", STANDARD).tax(STANDARD, "127.90", "24.30")
                 .invoice("127.90", "127.90", "24.30", "152.20");
@@ -84,6 +87,22 @@ final class Bills {
     static Bill exempt() {
         return vat().single("disposal", "40", "40", Optional.of(EXEMPT)).tax(EXEMPT, "40", "0").invoice("40", "40", "0",
                 "40");
+    }
+
+    /** Work for a business in another state, which owes the tax itself. */
+    static Bill reverseCharge() {
+        return vat().labor(45, "98", "73.50", REVERSE).tax(REVERSE, "73.50", "0").invoice("73.50", "73.50", "0",
+                "73.50");
+    }
+
+    static Bill withinTheUnion() {
+        return vat().single("water filter", "87.25", "87.25", Optional.of(WITHIN_EU)).tax(WITHIN_EU, "87.25", "0")
+                .invoice("87.25", "87.25", "0", "87.25");
+    }
+
+    static Bill export() {
+        return vat().single("water filter", "87.25", "87.25", Optional.of(EXPORT)).tax(EXPORT, "87.25", "0")
+                .invoice("87.25", "87.25", "0", "87.25");
     }
 
     static Bill outsideScope() {
@@ -104,6 +123,12 @@ final class Bills {
     static Bill yen() {
         return vat().currency("JPY").single("service call", "12345", "12345", Optional.of(STANDARD))
                 .tax(STANDARD, "12345", "2346").invoice("12345", "12345", "2346", "14691");
+    }
+
+    /** 50 min at 9,815 an hour are 8,179.17, which is billed as whole yen. */
+    static Bill yenOfLabor() {
+        return vat().currency("JPY").labor(50, "9815", "8179", STANDARD).tax(STANDARD, "8179", "1554")
+                .invoice("8179", "8179", "1554", "9733");
     }
 
     static Bill wholeCredit() {
@@ -154,9 +179,13 @@ final class Bills {
         bills.put("dose and surcharge", doseAndSurcharge());
         bills.put("zero rated", zeroRated());
         bills.put("exempt", exempt());
+        bills.put("reverse charge", reverseCharge());
+        bills.put("within the union", withinTheUnion());
+        bills.put("export", export());
         bills.put("outside the scope", outsideScope());
         bills.put("outside the scope beside others", outsideScopeBesideOthers());
         bills.put("yen", yen());
+        bills.put("yen of labor", yenOfLabor());
         bills.put("whole credit", wholeCredit());
         bills.put("last half credit", lastHalfCredit());
         return bills;

@@ -1,5 +1,6 @@
 package icequill.einvoice;
 
+import static icequill.einvoice.BillBuilder.REVERSE;
 import static icequill.einvoice.BillBuilder.SALES;
 import static icequill.einvoice.BillBuilder.STANDARD;
 import static icequill.einvoice.BillBuilder.salesTax;
@@ -25,12 +26,14 @@ import icequill.work.Outcome;
 import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import oasis.names.specification.ubl.schema.xsd.invoice_21.InvoiceType;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is asked for before anything is written, and what is never written. */
@@ -83,6 +86,44 @@ class EInvoiceTest {
         assertThat(problems(bill)).extracting(Problem::message).containsExactly(
                 "the VAT identifier \"QQ1\" of Frost & Daughters does not begin with a country",
                 "the VAT identifier \"ZZ2\" of Bäckerei Ähre & Söhne does not begin with a country");
+    }
+
+    @Test
+    void reverseCharge_customerWithoutIdentifier_saysWhereToAddIt() {
+        Bill bill = vat()
+                .billTo(to -> new BillTo(to.name(), to.attention(), to.address(), to.email(), Optional.empty()))
+                .labor(45, "98", "73.50", REVERSE).tax(REVERSE, "73.50", "0").invoice("73.50", "73.50", "0", "73.50");
+
+        assertThat(problems(bill)).extracting(Problem::text).containsExactly(
+                "Bäckerei Ähre & Söhne owes the tax, so the invoice needs the customer's VAT identifier "
+                        + "(add vatId to billTo, such as DE123456789)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"reverse charge, VATEX-EU-AE, reverse charge: you owe the tax",
+            "within the union, VATEX-EU-IC, exempt supply to a business in another EU state",
+            "export, VATEX-EU-G, exempt export out of the EU"})
+    void customerOwesTheTax_reasonAndCodeSaySo(String bill, String code, String reason) throws Exception {
+        XmlReader xml = XmlReader.of(ubl(Objects.requireNonNull(Bills.all().get(bill))));
+
+        assertThat(xml.text("TaxTotal/TaxSubtotal/TaxCategory/TaxExemptionReasonCode")).isEqualTo(code);
+        assertThat(xml.text("TaxTotal/TaxSubtotal/TaxCategory/TaxExemptionReason")).isEqualTo(reason);
+        assertThat(xml.text("AccountingCustomerParty/Party/PartyTaxScheme/CompanyID")).isEqualTo("DE987654321");
+    }
+
+    /** What is paid in advance has not been delivered; its period says what it is for. */
+    @Test
+    void paidInAdvance_periodButNoDeliveryInTheFuture() throws Exception {
+        Bill bill = service(vat().nights(30));
+
+        XmlReader ubl = XmlReader.of(ubl(bill));
+        assertThat(ubl.text("Delivery/ActualDeliveryDate")).isEmpty();
+        assertThat(ubl.text("InvoicePeriod/StartDate") + " " + ubl.text("InvoicePeriod/EndDate"))
+                .isEqualTo("2026-05-13 2026-06-12");
+        assertThat(new String(cii(bill), UTF_8)).doesNotContain("ActualDeliverySupplyChainEvent")
+                .contains("BillingSpecifiedPeriod");
+        assertThat(Judge.UBL_INVOICE.ids(ubl(bill))).isEmpty();
+        assertThat(Judge.CII.ids(cii(bill))).isEmpty();
     }
 
     @Test

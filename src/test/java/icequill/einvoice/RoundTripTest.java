@@ -101,8 +101,8 @@ class RoundTripTest {
         assertThat(xml.text("BuyerReference")).isEqualTo("0042");
         assertThat(xml.text("OrderReference/ID")).isEqualTo("PO-9");
         assertThat(xml.text("InvoicePeriod/StartDate")).isEqualTo("2026-05-13");
-        assertThat(xml.text("InvoicePeriod/EndDate")).isEqualTo("2026-05-15");
-        assertThat(xml.text("Delivery/ActualDeliveryDate")).isEqualTo("2026-05-15");
+        assertThat(xml.text("InvoicePeriod/EndDate")).isEqualTo("2026-05-14");
+        assertThat(xml.text("Delivery/ActualDeliveryDate")).isEqualTo("2026-05-14");
         assertThat(xml.text("Delivery/DeliveryParty/PartyName/Name")).isEqualTo("Mill Lane bakery");
         assertThat(xml.text("Delivery/DeliveryLocation/Address/StreetName")).isEqualTo("Backofen 1");
         assertThat(xml.text("AccountingSupplierParty/Party/PartyIdentification/ID")).isEqualTo("V-30881");
