@@ -9,12 +9,14 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,8 +31,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.csv.DuplicateHeaderMode;
 
 /**
- * Lists as CSV (RFC 4180, in UTF-8), with a head. A cell of text that a spreadsheet would take for a formula begins with an
- * apostrophe, which is taken off again on reading.
+ * Lists as CSV (RFC 4180, in UTF-8), with a head. Commas part the cells, or semicolons, as the head has it; one of them in the
+ * whole list. Names in the head may be written in capitals. A cell of text that a spreadsheet would take for a formula begins
+ * with an apostrophe, which is taken off again on reading.
  */
 public final class CsvFile {
 
@@ -62,23 +65,29 @@ public final class CsvFile {
     /**
      * Reads a list; what is wrong with it as a whole is reported.
      *
-     * @param known names that may stand in its head
+     * @param known names that may stand in its head; none to let any others stand there
      * @param needed those that must
+     * @param most bytes
      */
-    public static List<Row> read(Path file, Set<String> known, Set<String> needed, Problems problems) {
+    public static List<Row> read(Path file, Set<String> known, Set<String> needed, int most, Problems problems) {
         String name = file.toString();
         try {
-            if (Files.size(file) > MOST_BYTES) {
+            if (Files.size(file) > most) {
                 problems.add(Code.TOO_LARGE, Place.ofFile(name), "the file has " + Files.size(file) + " bytes",
-                        "at most " + MOST_BYTES);
+                        "at most " + most);
                 return List.of();
             }
-            String text = Files.readString(file);
-            return rows(text.startsWith("\uFEFF") ? text.substring(1) : text, name, known, needed, problems);
+            byte[] bytes = Files.readAllBytes(file);
+            Optional<String> text = text(bytes);
+            if (text.isEmpty()) {
+                problems.add(Code.UNREADABLE, new Place(name, lineNotUtf8(bytes), ""),
+                        "the line is not in UTF-8; it looks like Windows-1252", "save the list as CSV in UTF-8");
+                return List.of();
+            }
+            return rows(text.get().startsWith("\uFEFF") ? text.get().substring(1) : text.get(), name, known, needed,
+                    problems);
         } catch (NoSuchFileException missing) {
             problems.add(Code.UNREADABLE, Place.ofFile(name), "there is no such file", "");
-        } catch (CharacterCodingException notUtf8) {
-            problems.add(Code.UNREADABLE, Place.ofFile(name), "the file is not in UTF-8", "save it as CSV in UTF-8");
         } catch (IOException | UncheckedIOException unreadable) {
             problems.add(Code.UNREADABLE, Place.ofFile(name), "not CSV: " + unreadable.getMessage(),
                     "cells with commas between them, those that hold commas or quotes in quotes");
@@ -86,12 +95,59 @@ public final class CsvFile {
         return List.of();
     }
 
+    /** The same for a list of up to 100 million bytes. */
+    public static List<Row> read(Path file, Set<String> known, Set<String> needed, Problems problems) {
+        return read(file, known, needed, MOST_BYTES, problems);
+    }
+
+    private static Optional<String> text(byte[] bytes) {
+        try {
+            return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+        } catch (CharacterCodingException notUtf8) {
+            return Optional.empty();
+        }
+    }
+
+    /** The first line that is not in UTF-8, from 1. */
+    private static int lineNotUtf8(byte[] bytes) {
+        int line = 1;
+        int from = 0;
+        for (int i = 0; i < bytes.length; i++) {
+            if (bytes[i] == '\n') {
+                if (text(Arrays.copyOfRange(bytes, from, i)).isEmpty()) {
+                    return line;
+                }
+                line++;
+                from = i + 1;
+            }
+        }
+        return line;
+    }
+
+    /** What parts the names of the head, outside of quotes, parts the cells of all lines. */
+    private static char separator(String text) {
+        boolean quoted = false;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (letter == '"') {
+                quoted = !quoted;
+            } else if (!quoted && (letter == ',' || letter == ';')) {
+                return letter;
+            } else if (!quoted && letter == '\n') {
+                return ',';
+            }
+        }
+        return ',';
+    }
+
     private static List<Row> rows(String text, String name, Set<String> known, Set<String> needed, Problems problems)
             throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true)
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).setHeader().setSkipHeaderRecord(true)
                 .setAllowMissingColumnNames(true).setDuplicateHeaderMode(DuplicateHeaderMode.ALLOW_ALL).get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
-            List<String> head = parser.getHeaderNames().stream().map(String::strip).toList();
+            Set<String> names = new HashSet<>(known);
+            names.addAll(needed);
+            List<String> head = parser.getHeaderNames().stream().map(column -> named(column.strip(), names)).toList();
             checkHead(head, name, known, needed, problems);
             List<Row> rows = new ArrayList<>();
             int line = Math.toIntExact(parser.getCurrentLineNumber()) + 1;
@@ -105,12 +161,16 @@ public final class CsvFile {
         }
     }
 
+    private static String named(String column, Set<String> names) {
+        return names.stream().filter(column::equalsIgnoreCase).findFirst().orElse(column);
+    }
+
     private static void checkHead(List<String> head, String name, Set<String> known, Set<String> needed,
             Problems problems) {
         Set<String> seen = new HashSet<>();
         for (String column : head) {
             Place place = new Place(name, 1, column);
-            if (!known.contains(column)) {
+            if (!known.isEmpty() && !known.contains(column)) {
                 problems.add(Code.UNKNOWN_KEY, place, "there is no column \"" + column + "\" here",
                         Problem.oneOf(column, known));
             } else if (!seen.add(column)) {
@@ -129,7 +189,7 @@ public final class CsvFile {
         if (record.size() > head.size()) {
             problems.add(Code.NOT_ALLOWED, new Place(name, line, ""),
                     record.size() + " cells, but the head has " + head.size(),
-                    "cells that hold commas in quotes");
+                    "as many as the head has, cells that hold what parts them in quotes");
         }
         Map<String, String> cells = new LinkedHashMap<>();
         for (int i = 0; i < Math.min(head.size(), record.size()); i++) {

@@ -53,7 +53,7 @@ class CsvFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"site,name\\nmill,\"open | not CSV", "'' | the column is missing",
-            "site;name\\na;b | there is no column \"site;name\" here"})
+            "site:name\\na:b | there is no column \"site:name\" here"})
     void read_somethingElse_saysWhatIsWrong(String text, String message) throws IOException {
         read(text.replace("\\n", "\n"));
 
@@ -67,7 +67,8 @@ class CsvFileTest {
         assertThat(CsvFile.read(latin, COLUMNS, Set.of(), problems)).isEmpty();
 
         assertThat(problems.list()).extracting(Problem::message).containsExactly("there is no such file",
-                "the file is not in UTF-8");
+                "the line is not in UTF-8; it looks like Windows-1252");
+        assertThat(problems.list().getLast().place().line()).isEqualTo(2);
     }
 
     /** What begins a formula in a spreadsheet: the list of OWASP's page on CSV injection (from memory). */

@@ -7,6 +7,7 @@ import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -92,17 +94,18 @@ class FitTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "a,hotel,water,2020-01-01,2019-09-01,stopped | runs.csv:2 | column 5, until | a run from 2020-01-01 until 2019-09-01",
-            "a,hotel,water,2020-01-01,2020-02-30,stopped | runs.csv:2 | column 5, until | found \"2020-02-30\"",
-            "a,hostel,water,2020-01-01,2020-09-01,stopped | runs.csv:2 | column 2, kind | did you mean \"hotel\"",
-            "a,hotel,wather,2020-01-01,2020-09-01,stopped | runs.csv:2 | column 3, side | did you mean \"water\"",
-            "a,hotel,water,2020-01-01,2020-09-01,stoped | runs.csv:2 | column 6, ended | did you mean \"stopped\"",
-            "a,hotel,water,2020-01-01 | runs.csv:2 | '' | 4 cells"})
+            "a,hotel,water,2020-01-01,2019-09-01,stopped | runs.csv:2 | until | a run from 2020-01-01 until 2019-09-01",
+            "a,hotel,water,2020-01-01,2020-02-30,stopped | runs.csv:2 | until | found \"2020-02-30\"",
+            "a,hostel,water,2020-01-01,2020-09-01,stopped | runs.csv:2 | kind | did you mean \"hotel\"",
+            "a,hotel,wather,2020-01-01,2020-09-01,stopped | runs.csv:2 | side | did you mean \"water\"",
+            "a,hotel,water,2020-01-01,2020-09-01,stoped | runs.csv:2 | ended | did you mean \"stopped\"",
+            "a,hotel,water,2020-01-01,2020-09-01 | runs.csv:2 | ended | found \"\"",
+            "a,hotel,water,2020-01-01,2020-09-01,stopped,hot | runs.csv:2 | '' | 7 cells, but the head has 6"})
     void table_wrong_saysLineAndColumn(String line, String where, String column, String message) throws IOException {
         List<Problem> problems = fit(HEAD + line + "\n").problems();
 
         assertThat(problems).singleElement().satisfies(problem -> {
-            assertThat(problem.place().reference()).isEqualTo(where);
+            assertThat(problem.place().reference()).endsWith(where);
             assertThat(problem.place().path()).isEqualTo(column);
             assertThat(problem.text()).contains(message);
         });
@@ -112,8 +115,42 @@ class FitTest {
     @Test
     void table_withoutColumnsOrEmpty_saysWhichAreNeeded() throws IOException {
         assertThat(fit("machine,kind,side,from\n").problems()).extracting(Problem::message)
-                .containsExactly("there is no column \"until\"", "there is no column \"ended\"");
-        assertThat(fit("").problems()).extracting(Problem::message).containsExactly("the table is empty");
+                .containsExactly("the column is missing", "the column is missing");
+        assertThat(fit("").problems()).hasSize(6);
+    }
+
+    /** What spreadsheets make of a table: commas and quotes within cells, other columns, names in capitals, semicolons. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a,hotel,water,2020-01-01,2020-09-01,stopped,",
+            "\"Bar, 2nd \"\"floor\"\"; left\",hotel,water,2020-01-01,2020-09-01,stopped,\"hot; dusty, too\"",
+            "\"two\nlines\",hotel,water,2020-01-01,2020-09-01,stopped,x"})
+    void table_quotedCells_areReadWhole(String row) throws IOException {
+        String commas = "Machine,Kind,Side,From,Until,Ended,note\n" + (row + "\n").repeat(4);
+
+        assertThat(fit(commas).orElseThrow().lines()).anyMatch(text -> text.contains("4 runs, 4 of which"));
+        assertThat(fit(commas.replace(',', '\u0001').replace(';', ',').replace('\u0001', ';')).orElseThrow().lines())
+                .anyMatch(text -> text.contains("4 runs, 4 of which"));
+    }
+
+    /** A semicolon in one cell does not make it what parts the cells. */
+    @Test
+    void table_twoSeparators_onlyTheHeadsCounts() throws IOException {
+        List<Problem> problems = fit(HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n"
+                + "a;hotel;water;2020-01-01;2020-09-01;stopped\n").problems();
+
+        assertThat(problems).isNotEmpty().allSatisfy(problem -> assertThat(problem.place().line()).isEqualTo(3));
+    }
+
+    @Test
+    void table_inWindows1252_saysOnWhichLine() throws IOException {
+        Path file = temporary.resolve("runs.csv");
+        Files.write(file, (HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n"
+                + "caf\u00e9,hotel,water,2020-01-01,2020-09-01,stopped\n").getBytes(StandardCharsets.ISO_8859_1));
+
+        assertThat(PlanOffice.of(folder).fit(file, wish()).problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.place().line()).isEqualTo(3);
+            assertThat(problem.text()).contains("Windows-1252", "UTF-8");
+        });
     }
 
     private JsonNode json(String table) throws IOException {
