@@ -16,7 +16,11 @@ import picocli.CommandLine.Command;
         "", "One line a run, from a cleaning or brushing on:",
         "  machine,kind,side,from,until,ended",
         "  proof-room,bakery,water,2025-03-03,2025-09-20,stopped",
-        "  proof-room,bakery,condenser,2025-03-03,2025-06-02,cleaned"})
+        "  proof-room,bakery,condenser,2025-03-03,2025-06-02,cleaned",
+        "ended: stopped, restarted (the call cleaned nothing), cleaned, or running.",
+        "A day may be a month (2025-03). Leave from empty where nobody knows it.",
+        "Columns you may add: watched (the day from which you know of stops), and",
+        "worse (yeast, heat, grease, hard-water: what makes dirt work faster there)."})
 final class FitCommand extends PaperCommand {
 
     FitCommand(Clock clock) {

@@ -12,10 +12,11 @@ import java.util.List;
  * What the shop's own records say of how soon dirt stops machines, for the owner.
  *
  * @param table the name of the table that the records stood in
+ * @param notes how the table was read
  * @param settings lines to put into pricing/forecast.yaml; empty where the owner's settings stay
  */
 public record FitSheet(LocalDate date, Shop shop, Language language, PaperSize size, String table, List<Plot> plots,
-        List<String> settings) implements Paper {
+        List<Phrase> notes, List<String> settings) implements Paper {
 
     /**
      * One side, at one kind of site or at all.
@@ -42,6 +43,7 @@ public record FitSheet(LocalDate date, Shop shop, Language language, PaperSize s
 
     public FitSheet {
         plots = List.copyOf(plots);
+        notes = List.copyOf(notes);
         settings = List.copyOf(settings);
     }
 }

@@ -1,6 +1,7 @@
 package icequill.files;
 
 import icequill.money.Percent;
+import icequill.party.SiteKind;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.rates.BesideCash;
@@ -14,7 +15,10 @@ import icequill.rates.Origin;
 import icequill.rates.SiteFactors;
 import icequill.work.ChargeClass;
 import java.math.BigDecimal;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
@@ -42,13 +46,22 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
             return Optional.empty();
         }
         Optional<Fields> restores = fields.child("restores");
-        return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), factors(),
+        return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), kinds(), factors(),
                 restored(restores, "cleaning"), restored(restores, "brushing"),
                 fields.constant("afterCall", ForecastRates.AfterCall.class).orElse(ForecastRates.AfterCall.RESETS),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
                 fields.integer("years").filter(years -> years > 0).orElse(YEARS), later(),
                 fields.number("roundTo").filter(step -> step.signum() > 0).orElse(ROUND_TO), calls.get(), beside.get(),
                 fields.place("kind")));
+    }
+
+    private Map<SiteKind, ForecastRates.KindDirt> kinds() {
+        Map<SiteKind, ForecastRates.KindDirt> kinds = new EnumMap<>(SiteKind.class);
+        fields.child("byKind").ifPresent(all -> Stream.of(SiteKind.values()).forEach(kind -> all
+                .child(kind.name().toLowerCase(Locale.ROOT))
+                .ifPresent(entry -> kinds.put(kind, new ForecastRates.KindDirt(
+                        Guesses.dirt(entry, "condenser", Origin.ESTIMATE), Guesses.dirt(entry, "water", Origin.ESTIMATE))))));
+        return kinds;
     }
 
     private LaterYears later() {

@@ -79,6 +79,7 @@ final class Guesses {
     /** Who says so, as the entry has it. */
     static Origin origin(Fields entry, Origin usual) {
         return entry.integer("visits").filter(visits -> visits > 0).map(Origin::visits)
+                .or(() -> entry.integer("runs").filter(runs -> runs > 0).map(Origin::runs))
                 .orElseGet(() -> entry.text("from").filter("customer"::equals).isPresent() ? Origin.CUSTOMER : usual);
     }
 

@@ -1,20 +1,23 @@
 package icequill.files;
 
-import icequill.forecast.Run;
 import icequill.party.SiteKind;
 import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.SiteFactors;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * Reads a table of runs: from a cleaning or brushing to the stop that dirt brought about, or to the next cleaning without one, or
@@ -23,9 +26,8 @@ import java.util.Set;
 public final class RunsReader {
 
     private static final Set<String> COLUMNS = Set.of("machine", "kind", "side", "from", "until", "ended");
-    private static final List<String> ENDS = List.of("stopped", "cleaned", "running");
-    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
     private static final int MOST_BYTES = 5_000_000;
+    private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
 
     private final Problems problems = new Problems();
 
@@ -34,8 +36,30 @@ public final class RunsReader {
         CONDENSER, WATER
     }
 
-    /** A run of one side. */
-    public record Recorded(Side side, Run run) {}
+    /** How a run ended. */
+    public enum End {
+        /** By a stop. */
+        STOPPED,
+        /** By a stop after which the machine was only made to run again. */
+        RESTARTED,
+        /** By a cleaning or brushing. */
+        CLEANED,
+        /** Not yet. */
+        RUNNING
+    }
+
+    /** A day that is known, or the month in which it lay. */
+    public record Days(LocalDate first, LocalDate last) {}
+
+    /**
+     * A run of one side.
+     *
+     * @param worse what makes dirt work faster at its site, besides the kind of site
+     * @param from empty where nobody knows how long its dirt had gathered
+     * @param watched from when on its stops are on record; empty for all the time
+     */
+    public record Recorded(String machine, SiteKind kind, Set<SiteFactors.Kind> worse, Side side, Optional<Days> from,
+            Days until, Optional<LocalDate> watched, End end, Place place) {}
 
     /** All runs of a table, or everything that is wrong with it, each with its line and column. */
     public static Checked<List<Recorded>> read(Path file) {
@@ -48,46 +72,72 @@ public final class RunsReader {
     }
 
     private Optional<Recorded> run(CsvFile.Row row) {
+        Problems before = new Problems();
+        before.addAll(problems.list());
         Optional<SiteKind> kind = constant(row, "kind", SiteKind.class);
         Optional<Side> side = constant(row, "side", Side.class);
-        Optional<LocalDate> from = day(row, "from");
-        Optional<LocalDate> until = day(row, "until");
-        String ended = row.cell("ended").orElse("");
-        if (!ENDS.contains(ended)) {
-            problems.add(new Problem(Code.NOT_ALLOWED, row.place("ended"), "found \"" + ended + "\"",
-                    Problem.oneOf(ended, ENDS)));
+        Optional<Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
+        Optional<Days> until = days(row, "until", row.cell("until").orElse(""));
+        Optional<LocalDate> watched = row.cell("watched").flatMap(text -> days(row, "watched", text)).map(Days::first);
+        Optional<End> end = constant(row, "ended", End.class);
+        Set<SiteFactors.Kind> worse = worse(row);
+        if (problems.list().size() > before.list().size()) {
             return Optional.empty();
         }
-        if (kind.isEmpty() || side.isEmpty() || from.isEmpty() || until.isEmpty()) {
-            return Optional.empty();
+        from.ifPresent(begun -> check(row, begun, until.orElseThrow(), watched));
+        return Optional.of(new Recorded(row.cell("machine").orElse(""), kind.orElseThrow(), worse, side.orElseThrow(),
+                from, until.orElseThrow(), watched, end.orElseThrow(), row.place("until")));
+    }
+
+    private void check(CsvFile.Row row, Days from, Days until, Optional<LocalDate> watched) {
+        if (!until.last().isAfter(from.first())) {
+            problems.add(Code.WRONG_ORDER, row.place("until"), "a run from " + row.cell("from").orElse("") + " until "
+                    + row.cell("until").orElse(""), "a day after the first");
+        } else if (watched.filter(day -> day.isBefore(from.first()) || !day.isBefore(until.last())).isPresent()) {
+            problems.add(Code.WRONG_ORDER, row.place("watched"), "watched from " + watched.orElseThrow() + " on",
+                    "a day from " + from.first() + " on, before " + until.last());
         }
-        if (!until.get().isAfter(from.get())) {
-            problems.add(Code.WRONG_ORDER, row.place("until"), "a run from " + from.get() + " until " + until.get(),
-                    "a day after the first");
-            return Optional.empty();
-        }
-        double months = ChronoUnit.DAYS.between(from.get(), until.get()) / DAYS_OF_A_MONTH;
-        return Optional.of(new Recorded(side.get(),
-                new Run(kind.get(), months, ended.equals("stopped"), row.place("until"))));
+    }
+
+    /** Words with blanks between them; none where the column is left out or empty. */
+    private Set<SiteFactors.Kind> worse(CsvFile.Row row) {
+        Set<SiteFactors.Kind> worse = new TreeSet<>();
+        row.cell("worse").stream().flatMap(text -> Arrays.stream(text.split(" +"))).forEach(word -> {
+            Optional<SiteFactors.Kind> found = Fields.constantOf(word, SiteFactors.Kind.class);
+            found.ifPresent(worse::add);
+            if (found.isEmpty()) {
+                problems.add(wrong(row, "worse", word, SiteFactors.Kind.class));
+            }
+        });
+        return worse;
     }
 
     private <E extends Enum<E>> Optional<E> constant(CsvFile.Row row, String column, Class<E> type) {
         String text = row.cell(column).orElse("");
         Optional<E> found = Fields.constantOf(text, type);
         if (found.isEmpty()) {
-            problems.add(new Problem(Code.NOT_ALLOWED, row.place(column), "found \"" + text + "\"",
-                    Problem.oneOf(text, Arrays.stream(type.getEnumConstants())
-                            .map(constant -> constant.name().toLowerCase(Locale.ROOT)).toList())));
+            problems.add(wrong(row, column, text, type));
         }
         return found;
     }
 
-    private Optional<LocalDate> day(CsvFile.Row row, String column) {
-        String text = row.cell(column).orElse("");
+    private static <E extends Enum<E>> Problem wrong(CsvFile.Row row, String column, String text, Class<E> type) {
+        return new Problem(Code.NOT_ALLOWED, row.place(column), "found \"" + text + "\"",
+                Problem.oneOf(text, Arrays.stream(type.getEnumConstants())
+                        .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList()));
+    }
+
+    private Optional<Days> days(CsvFile.Row row, String column, String text) {
         try {
-            return Optional.of(LocalDate.parse(text));
+            if (MONTH.matcher(text).matches()) {
+                YearMonth month = YearMonth.parse(text);
+                return Optional.of(new Days(month.atDay(1), month.atEndOfMonth()));
+            }
+            LocalDate day = LocalDate.parse(text);
+            return Optional.of(new Days(day, day));
         } catch (DateTimeException noDay) {
-            problems.add(Code.WRONG_TYPE, row.place(column), "found \"" + text + "\"", "a day, such as 2026-05-14");
+            problems.add(Code.WRONG_TYPE, row.place(column), "found \"" + text + "\"",
+                    "a day, such as 2026-05-14, or a month, such as 2026-05");
             return Optional.empty();
         }
     }

@@ -9,13 +9,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Fits a clock to the shop's own records by maximum likelihood, with runs that did not end in a stop counted as what they are
- * (NIST/SEMATECH e-Handbook 8.4.1.3), and limits by profile likelihood: those values whose best companion makes the records not much
+ * (NIST/SEMATECH e-Handbook 8.4.1.3). Where calls only restart a machine, a run enters with the dirt that the stop before it had
+ * met; the likelihood is then that of the power law (8.4.5.2). Limits are by profile likelihood: those values whose best companion makes the records not much
  * less likely (twice the fall of the log likelihood up to {@value #FALL}, the 95 % point of chi-square with one degree of freedom).
  */
 public final class WeibullFit {
@@ -46,65 +46,70 @@ public final class WeibullFit {
      */
     public static Checked<Fit> of(List<Run> runs) {
         Problems problems = new Problems();
-        runs.stream().filter(run -> !(run.months() > 0 && run.months() <= MOST_MONTHS))
+        runs.stream().filter(run -> !(run.atMost() > run.entered() && run.atMost() <= MOST_MONTHS))
                 .forEach(run -> problems.add(new Problem(Code.OUT_OF_RANGE, run.place(),
-                        "a run of " + run.months() + " months", "above 0, up to " + MOST_MONTHS)));
+                        "a run of " + run.atMost() + " months", "above 0, up to " + MOST_MONTHS)));
         List<Run> stopped = runs.stream().filter(Run::stopped).toList();
         if (!problems.isEmpty() || stopped.size() < Fit.FEWEST_STOPS) {
             return problems.or(() -> new Fit.TooFew(stopped.size(), runs.size()));
         }
-        ShapeSearch search = new ShapeSearch(runs.stream().map(Run::months).toList(),
-                stopped.stream().map(Run::months).toList());
-        Optional<Double> shape = search.shape();
-        if (shape.isEmpty()) {
+        RunLikelihood likelihood = new RunLikelihood(runs);
+        if (slope(likelihood, RunLikelihood.MOST_SHAPE) >= 0) {
             problems.add(new Problem(Code.NOT_ALLOWED, stopped.getFirst().place(),
                     "all " + stopped.size() + " stops came after " + stopped.getFirst().months()
                             + " months, and no run was longer",
                     "stops after different times; were the months of stops rounded, or taken from the calendar of cleanings?"));
         }
-        return problems.or(() -> found(search, shape.orElseThrow(), runs));
+        return problems.or(() -> found(likelihood, runs));
     }
 
-    private static Fit found(ShapeSearch search, double shape, List<Run> runs) {
-        DirtClock clock = new DirtClock(shape, search.scale(shape));
-        double least = search.likelihood(shape, clock.scale()) - FALL / 2;
+    /** How much likelier a steeper clock is, each with its likeliest scale. */
+    private static double slope(RunLikelihood likelihood, double shape) {
+        return likelihood.slope(likelihood.withShape(shape));
+    }
+
+    private static Fit found(RunLikelihood likelihood, List<Run> runs) {
+        DirtClock clock = likelihood.withShape(RunLikelihood.root(shape -> -slope(likelihood, shape),
+                RunLikelihood.LEAST_SHAPE, RunLikelihood.MOST_SHAPE));
+        double least = likelihood.at(clock) - FALL / 2;
         return new Fit.Found(clock,
-                limits(shape, value -> least - search.likelihood(value, search.scale(value))),
-                limits(clock.scale(), value -> least - search.likelihood(search.shapeFor(value), value)),
+                limits(clock.shape(), RunLikelihood.LEAST_SHAPE, shape -> least - likelihood.at(likelihood.withShape(shape))),
+                limits(clock.scale(), clock.scale() / FARTHEST, scale -> least - likelihood.at(likelihood.withScale(scale))),
                 (int) runs.stream().filter(Run::stopped).count(), runs.size(), points(runs, clock));
     }
 
     /** Where a function that is below 0 at the likeliest value comes to 0 on both sides of it. */
-    private static Fit.Limits limits(double likeliest, DoubleUnaryOperator beyond) {
-        double high = bracket(likeliest, 2, beyond);
-        double low = bracket(likeliest, 0.5, beyond);
-        return new Fit.Limits(ShapeSearch.root(value -> -beyond.applyAsDouble(value), low, likeliest),
-                Double.isInfinite(high) ? high : ShapeSearch.root(beyond, likeliest, high));
+    private static Fit.Limits limits(double likeliest, double least, DoubleUnaryOperator beyond) {
+        double high = bracket(likeliest, 2, least, beyond);
+        double low = bracket(likeliest, 0.5, least, beyond);
+        return new Fit.Limits(
+                low == 0 ? 0 : RunLikelihood.root(value -> -beyond.applyAsDouble(value), low, likeliest),
+                Double.isInfinite(high) ? high : RunLikelihood.root(beyond, likeliest, high));
     }
 
     /** Goes away from the likeliest value by a factor until the function is above 0. */
-    private static double bracket(double likeliest, double factor, DoubleUnaryOperator beyond) {
+    private static double bracket(double likeliest, double factor, double least, DoubleUnaryOperator beyond) {
         double value = likeliest * factor;
         while (beyond.applyAsDouble(value) < 0) {
             value *= factor;
             if (value > likeliest * FARTHEST) {
                 return Double.POSITIVE_INFINITY;
             }
-            if (value < likeliest / FARTHEST) {
+            if (value < least) {
                 return 0;
             }
         }
         return value;
     }
 
-    /** Of runs that ended in the same month, those that stopped come first. */
+    /** Of runs that ended in the same month, those that stopped come first; what entered later was not watched yet. */
     private static List<Fit.Point> points(List<Run> runs, DirtClock clock) {
         List<Double> months = runs.stream().filter(Run::stopped).map(Run::months).distinct()
                 .sorted(Comparator.naturalOrder()).toList();
         List<Fit.Point> points = new ArrayList<>();
         double running = 1;
         for (double month : months) {
-            long watched = runs.stream().filter(run -> run.months() >= month).count();
+            long watched = runs.stream().filter(run -> run.entered() < month && run.months() >= month).count();
             long stops = runs.stream().filter(run -> run.stopped() && run.months() == month).count();
             double left = running * (watched - stops) / watched;
             points.add(new Fit.Point(month, 1 - (running + left) / 2, clock.chanceBy(month)));

@@ -63,7 +63,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
                 .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
                         request.lastBrushed(), Optional.empty()))
                 .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING);
-        return new SiteRisks(site.only(ids), expected, history, Optional.empty(), day, day);
+        return new SiteRisks(site.only(ids), expected.at(site.kind()), history, Optional.empty(), day, day);
     }
 
     private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {

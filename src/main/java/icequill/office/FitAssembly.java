@@ -6,7 +6,6 @@ import icequill.document.FitSheet.Point;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.files.RunsReader;
-import icequill.files.RunsReader.Recorded;
 import icequill.files.RunsReader.Side;
 import icequill.forecast.DirtClock;
 import icequill.forecast.Fit;
@@ -17,6 +16,7 @@ import icequill.party.SiteKind;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
 import icequill.rates.Dirt;
+import icequill.rates.ForecastRates;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,9 +26,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
-record FitAssembly(Shop shop, String table, List<Recorded> records) {
+record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
 
     private static final double HUNDRED = 100;
     private static final int DIGITS = 2;
@@ -48,7 +49,7 @@ record FitAssembly(Shop shop, String table, List<Recorded> records) {
         Problems problems = new Problems();
         List<Fitted> fits = new ArrayList<>();
         for (Side side : Side.values()) {
-            List<Run> runs = records.stream().filter(record -> record.side() == side).map(Recorded::run).toList();
+            List<Run> runs = recorded.of(side);
             if (runs.isEmpty()) {
                 continue;
             }
@@ -63,7 +64,22 @@ record FitAssembly(Shop shop, String table, List<Recorded> records) {
 
     FitSheet sheet(Office.Wish wish, List<Fitted> fits) {
         return new FitSheet(wish.date(), shop, wish.language().orElse(shop.language()), shop.paper(), table,
-                fits.stream().map(FitAssembly::plot).toList(), settings(fits));
+                fits.stream().map(FitAssembly::plot).toList(), notes(), settings(fits));
+    }
+
+    /** How the table was read. */
+    private List<Phrase> notes() {
+        List<Phrase> notes = new ArrayList<>();
+        if (recorded.isScaled()) {
+            notes.add(Phrase.of("fit.scaled"));
+        }
+        if (recorded.rates().filter(rates -> rates.afterCall() == ForecastRates.AfterCall.RESTARTS).isPresent()) {
+            notes.add(Phrase.of("fit.restarts"));
+        }
+        if (recorded.leftOut() > 0) {
+            notes.add(Phrase.of("fit.left-out", Fact.number(recorded.leftOut(), "run")));
+        }
+        return notes;
     }
 
     private static Plot plot(Fitted fitted) {
@@ -123,21 +139,35 @@ record FitAssembly(Shop shop, String table, List<Recorded> records) {
                 .mapToObj(month -> new Point(hundredths(month), stopped(found.clock(), month))).toList();
     }
 
-    /** Of the fits for all sites, those by which dirt does not get safer with time, as lines for the shop's file. */
+    /** Of the fits, those by which dirt does not get safer with time, as lines for the shop's file: all sites, then each kind. */
     private static List<String> settings(List<Fitted> fits) {
         List<String> lines = new ArrayList<>();
-        for (Fitted fitted : fits) {
-            if (fitted.kind().isEmpty() && fitted.fit() instanceof Fit.Found found && found.clock().shape() >= 1) {
-                DirtClock clock = found.clock();
-                lines.add(word(fitted.side()) + ":");
-                lines.add("  usual: " + counts(clock));
-                lines.add("  low: " + counts(new DirtClock(clock.shape(), Math.min(found.scale().high(),
-                        clock.scale() * YEAR))));
-                lines.add("  high: " + counts(new DirtClock(clock.shape(), found.scale().low())));
-                lines.add("  visits: " + found.runs());
-            }
+        fits.stream().filter(fitted -> fitted.kind().isEmpty()).forEach(fitted -> lines.addAll(settings(fitted, "")));
+        List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct().sorted()
+                .flatMap(kind -> settings(fits, kind).stream()).toList();
+        if (!byKind.isEmpty()) {
+            lines.add("byKind:");
+            lines.addAll(byKind);
         }
         return lines;
+    }
+
+    private static List<String> settings(List<Fitted> fits, SiteKind kind) {
+        List<String> lines = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
+                .flatMap(fitted -> settings(fitted, "    ").stream()).toList();
+        return lines.isEmpty() ? lines : Stream.concat(Stream.of("  " + word(kind) + ":"), lines.stream()).toList();
+    }
+
+    private static List<String> settings(Fitted fitted, String indent) {
+        if (!(fitted.fit() instanceof Fit.Found found) || found.clock().shape() < 1) {
+            return List.of();
+        }
+        DirtClock clock = found.clock();
+        return Stream.of(word(fitted.side()) + ":",
+                "  usual: " + counts(clock),
+                "  low: " + counts(new DirtClock(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
+                "  high: " + counts(new DirtClock(clock.shape(), found.scale().low())),
+                "  runs: " + found.runs()).map(line -> indent + line).toList();
     }
 
     /** Rounded so that dirt never gets safer with time by it: down by month 6, up by month 12. */
@@ -187,8 +217,8 @@ record FitAssembly(Shop shop, String table, List<Recorded> records) {
     }
 
     /** The fit of a table. */
-    static Checked<FitAssembly> of(Shop shop, Path file) {
-        return RunsReader.read(file)
-                .map(records -> new FitAssembly(shop, String.valueOf(file.getFileName()), records));
+    static Checked<FitAssembly> of(Shop shop, Optional<ForecastRates> rates, Path file) {
+        return RunsReader.read(file).map(records -> new FitAssembly(shop, String.valueOf(file.getFileName()),
+                new RecordedRuns(records, rates)));
     }
 }

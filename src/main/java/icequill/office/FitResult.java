@@ -30,7 +30,8 @@ public final class FitResult {
         Stream<String> found = sheet.plots().stream().flatMap(plot -> Stream.concat(
                 Stream.of(sentences.say(plot.title())),
                 Stream.concat(plot.said().stream().map(phrase -> "  " + sentences.say(phrase)), Stream.of(""))));
-        return Stream.concat(found, sheet.settings().isEmpty()
+        Stream<String> notes = sheet.notes().stream().map(sentences::say);
+        return Stream.concat(Stream.concat(found, notes), sheet.settings().isEmpty()
                 ? Stream.of(sentences.word("fit.settings-stay"))
                 : Stream.concat(Stream.of(sentences.word("fit.settings")), sheet.settings().stream())).toList();
     }

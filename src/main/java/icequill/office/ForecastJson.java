@@ -219,7 +219,8 @@ record ForecastJson(SiteForecast forecast) {
         return switch (origin.kind()) {
         case ESTIMATE -> "our estimate";
         case CUSTOMER -> "the customer's";
-        case VISITS -> "from " + origin.visits() + " visits";
+        case VISITS -> "from " + origin.number() + " visits";
+        case RUNS -> "from " + origin.number() + " runs";
         };
     }
 

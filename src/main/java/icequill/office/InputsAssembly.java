@@ -118,7 +118,8 @@ record InputsAssembly(SiteForecast forecast) {
         return switch (origin.kind()) {
         case ESTIMATE -> Phrase.of("outlook.origin.estimate");
         case CUSTOMER -> Phrase.of("outlook.origin.told");
-        case VISITS -> Phrase.of("outlook.origin.visits", Fact.number(origin.visits(), "visit"));
+        case VISITS -> Phrase.of("outlook.origin.visits", Fact.number(origin.number(), "visit"));
+        case RUNS -> Phrase.of("outlook.origin.visits", Fact.number(origin.number(), "run"));
         };
     }
 }

@@ -41,8 +41,8 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
     /** The forecast, or what is wrong with what it goes by. */
     static Checked<SiteForecast> of(PlanInHand hand, ForecastRates expected, EnergyLimits limits, LocalDate day,
             LookAhead asked) {
-        ForecastRates rates = expected.with(hand.history().assumed());
         Site site = hand.setting().site();
+        ForecastRates rates = expected.at(site.kind()).with(hand.history().assumed());
         SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), day,
                 hand.request().scope().term().start());
         return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())

@@ -1,8 +1,10 @@
 package icequill.rates;
 
 import icequill.money.Percent;
+import icequill.party.SiteKind;
 import icequill.problem.Place;
 import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,20 +13,35 @@ import java.util.Optional;
  * @param faults of one machine in a year that no cleaning prevents
  * @param condenser of machines cooled by air
  * @param water the side of the water: scale, slime
+ * @param kinds what is known of some kinds of sites, in place of what is expected of all
  * @param afterCall whether a call also cleans the side it was for
  * @param unknownMonths since the last cleaning where nobody knows
  * @param years that a sheet looks ahead, from 1
  * @param later how amounts of later years are counted
  * @param roundTo what money is rounded to on a customer's sheet
  */
-public record ForecastRates(Guess faults, Dirt condenser, Dirt water, SiteFactors factors, Percent cleaningRestores,
-        Percent brushingRestores, AfterCall afterCall, BigDecimal unknownMonths, int years, LaterYears later,
+public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKind, KindDirt> kinds,
+        SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, AfterCall afterCall, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, BesideCash beside, Place place) {
 
     /** What a call does about the dirt that it was for. */
     public enum AfterCall {
         RESETS, RESTARTS
+    }
+
+    public ForecastRates {
+        kinds = Map.copyOf(kinds);
+    }
+
+    /** How soon dirt stops machines at a kind of site, where nothing there makes it work faster. */
+    public record KindDirt(Optional<Dirt> condenser, Optional<Dirt> water) {}
+
+    /** The same with what is known of a kind of site. */
+    public ForecastRates at(SiteKind kind) {
+        return Optional.ofNullable(kinds.get(kind))
+                .map(known -> with(faults, known.condenser().orElse(condenser), known.water().orElse(water)))
+                .orElse(this);
     }
 
     /** Kinds of calls by their cause. */
@@ -46,13 +63,13 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, SiteFactor
                 beside.water(),
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
-                site.water().orElse(water), factors, cleaningRestores, brushingRestores, afterCall, unknownMonths,
+                site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, afterCall, unknownMonths,
                 years, later, roundTo, calls, other, place);
     }
 
     /** The same with other guesses. */
     public ForecastRates with(Guess otherFaults, Dirt otherCondenser, Dirt otherWater) {
-        return new ForecastRates(otherFaults, otherCondenser, otherWater, factors, cleaningRestores, brushingRestores,
+        return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, cleaningRestores, brushingRestores,
                 afterCall, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 }

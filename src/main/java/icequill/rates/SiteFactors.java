@@ -2,9 +2,12 @@ package icequill.rates;
 
 import icequill.party.Conditions;
 import icequill.party.Site;
+import icequill.party.SiteKind;
 import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * How many times as fast dirt works where air or water are worse than elsewhere.
@@ -29,20 +32,33 @@ public record SiteFactors(Speed yeast, Speed heat, Speed grease, Speed hardWater
     /** Those that a site has, without those that change nothing. */
     public List<Factor> of(Site site) {
         Conditions conditions = site.conditions();
-        List<Factor> all = new ArrayList<>();
-        if (site.kind().hasYeast() || conditions.air().contains(Conditions.Air.YEAST)) {
-            all.add(new Factor(Kind.YEAST, yeast));
-        }
-        if (conditions.air().contains(Conditions.Air.HEAT)) {
-            all.add(new Factor(Kind.HEAT, heat));
-        }
-        if (conditions.air().contains(Conditions.Air.GREASE)) {
-            all.add(new Factor(Kind.GREASE, grease));
-        }
-        if (conditions.hardness().filter(hardness -> hardness.compareTo(hardFrom) >= 0).isPresent()) {
-            all.add(new Factor(Kind.HARD_WATER, hardWater));
-        }
-        return all.stream().filter(factor -> factor.speed().condenser().compareTo(BigDecimal.ONE) != 0
-                || factor.speed().water().compareTo(BigDecimal.ONE) != 0).toList();
+        Set<Kind> worse = EnumSet.noneOf(Kind.class);
+        conditions.air().forEach(air -> worse.add(switch (air) {
+        case YEAST -> Kind.YEAST;
+        case HEAT -> Kind.HEAT;
+        case GREASE -> Kind.GREASE;
+        }));
+        conditions.hardness().filter(hardness -> hardness.compareTo(hardFrom) >= 0)
+                .ifPresent(hard -> worse.add(Kind.HARD_WATER));
+        return of(site.kind(), worse);
+    }
+
+    /** Those of a kind of site where some things are worse besides, without those that change nothing. */
+    public List<Factor> of(SiteKind kind, Set<Kind> worse) {
+        return Stream.of(Kind.values())
+                .filter(found -> worse.contains(found) || found == Kind.YEAST && kind.hasYeast())
+                .map(found -> new Factor(found, speed(found)))
+                .filter(factor -> factor.speed().condenser().compareTo(BigDecimal.ONE) != 0
+                        || factor.speed().water().compareTo(BigDecimal.ONE) != 0)
+                .toList();
+    }
+
+    private Speed speed(Kind kind) {
+        return switch (kind) {
+        case YEAST -> yeast;
+        case HEAT -> heat;
+        case GREASE -> grease;
+        case HARD_WATER -> hardWater;
+        };
     }
 }

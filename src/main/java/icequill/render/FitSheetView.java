@@ -20,6 +20,7 @@ record FitSheetView(FitSheet sheet, Sentences sentences) {
                         new Details(sentences).add("compare.date", sentences.formats().day(sheet.date()))
                                 .add("fit.table", sheet.table()).rows()));
         model.put("plots", sheet.plots().stream().map(this::plot).toList());
+        model.put("notes", sheet.notes().stream().map(this::say).toList());
         model.put("settings", sheet.settings());
         return model;
     }

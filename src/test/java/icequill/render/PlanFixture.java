@@ -247,7 +247,9 @@ record PlanFixture(Invoice like, int lines) {
         List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
         plots.add(found);
         return new FitSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(), "runs <1>.csv",
-                plots, List.of("water:", "  usual: {by6: 2.10, by12: 9.25}"));
+                plots, List.of(Phrase.of("fit.scaled"), Phrase.of("fit.restarts"),
+                        Phrase.of("fit.left-out", Fact.number(2, "run"))),
+                List.of("water:", "  usual: {by6: 2.10, by12: 9.25}"));
     }
 
     private Where where() {
