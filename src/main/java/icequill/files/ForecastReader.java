@@ -48,7 +48,7 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
         Optional<Fields> restores = fields.child("restores");
         return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), kinds(), factors(),
                 restored(restores, "cleaning"), restored(restores, "brushing"),
-                fields.constant("afterCall", ForecastRates.AfterCall.class).orElse(ForecastRates.AfterCall.RESETS),
+                callsThatClean(),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
                 fields.integer("years").filter(years -> years > 0).orElse(YEARS), later(),
                 fields.number("roundTo").filter(step -> step.signum() > 0).orElse(ROUND_TO), calls.get(), beside.get(),
@@ -68,6 +68,21 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
         return fields.child("laterYears").map(entry -> new LaterYears(
                 entry.percent("prices", HUNDRED).orElse(Percent.ZERO),
                 entry.percent("money", HUNDRED).orElse(Percent.ZERO))).orElse(LaterYears.LIKE_TODAY);
+    }
+
+    private enum AfterCall {
+        RESETS, RESTARTS
+    }
+
+    /** All or none in a word, or a percentage. */
+    private Percent callsThatClean() {
+        Optional<AfterCall> word = fields.constant("afterCall", AfterCall.class);
+        Optional<Percent> part = fields.percent("callsThatClean", HUNDRED);
+        if (word.isPresent() && part.isPresent()) {
+            fields.problems().add(Code.NOT_ALLOWED, fields.place("callsThatClean"), "afterCall stands here too",
+                    "one of the two");
+        }
+        return part.orElse(word.filter(AfterCall.RESTARTS::equals).isPresent() ? Percent.ZERO : Percent.HUNDRED);
     }
 
     private static Percent restored(Optional<Fields> restores, String key) {

@@ -41,7 +41,7 @@ public record Care(List<Double> at, double turn, double restores) {
     }
 
     /** Months of the cleanings before the end of a horizon. */
-    List<Double> until(double months) {
+    public List<Double> until(double months) {
         List<Double> cleanings = new ArrayList<>();
         for (int turns = 0; !at.isEmpty(); turns++) {
             for (double month : at) {

@@ -33,11 +33,18 @@ public record AuditSheet(long papers, List<List<String>> series, List<Problem> f
         return List.of(head.series().text(), String.valueOf(head.papers()), head.seal());
     }
 
+    private static Map<String, Object> view(List<String> row) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("series", row.get(0));
+        view.put("papers", row.get(1));
+        view.put("seal", row.get(2));
+        return view;
+    }
+
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("papers", papers);
-        view.put("series", series.stream().map(row -> Map.of("series", row.get(0), "papers", row.get(1), "seal",
-                row.get(2))).toList());
+        view.put("series", series.stream().map(AuditSheet::view).toList());
         view.put("findings", findings.stream().map(Problem::text).toList());
         return view;
     }

@@ -38,8 +38,14 @@ import java.util.Optional;
  */
 record ExpectedCharges(Shop shop, Site site, Rates prices, ForecastRates rates, LocalDate day) {
 
-    /** A kind of call with its price, at one machine; the shares of a cause's calls add up to 1. */
-    record PricedKind(Cause cause, Wording name, double share, PricedVisit priced) {
+    private static final double HUNDRED = 100;
+
+    /**
+     * A kind of call with its price, at one machine; the shares of a cause's calls add up to 1.
+     *
+     * @param cleans whether its work takes dirt away
+     */
+    record PricedKind(Cause cause, Wording name, double share, boolean cleans, PricedVisit priced) {
 
         long minor() {
             return MinorUnits.of(priced.net());
@@ -81,7 +87,7 @@ record ExpectedCharges(Shop shop, Site site, Rates prices, ForecastRates rates, 
         for (ExpectedCall kind : rates.calls().random().kinds()) {
             price(kind, Optional.empty(), tier, problems)
                     .ifPresent(priced -> kinds.add(new PricedKind(Cause.RANDOM, kind.name(),
-                            kind.share().doubleValue(), priced)));
+                            kind.share().doubleValue(), false, priced)));
         }
         atMachines(Cause.CONDENSER, rates.calls().condenser(), brushed, tier, problems, kinds);
         atMachines(Cause.WATER, rates.calls().water(), site.machines(), tier, problems, kinds);
@@ -92,18 +98,23 @@ record ExpectedCharges(Shop shop, Site site, Rates prices, ForecastRates rates, 
             Problems problems, List<PricedKind> kinds) {
         for (Machine machine : machines) {
             Optional<SampleCall.AtMachine> work = resets(calls, machine, problems);
+            double cleans = rates.callsThatClean().value().doubleValue() / HUNDRED;
             for (ExpectedCall kind : calls.kinds()) {
-                price(kind, work, tier, problems).ifPresent(priced -> kinds.add(new PricedKind(cause, kind.name(),
-                        kind.share().doubleValue() / machines.size(), priced)));
+                double share = kind.share().doubleValue() / machines.size();
+                if (cleans > 0) {
+                    price(kind, work, tier, problems).ifPresent(priced -> kinds
+                            .add(new PricedKind(cause, kind.name(), share * cleans, true, priced)));
+                }
+                if (cleans < 1) {
+                    price(kind, Optional.empty(), tier, problems).ifPresent(priced -> kinds
+                            .add(new PricedKind(cause, kind.name(), share * (1 - cleans), false, priced)));
+                }
             }
         }
     }
 
-    /** The work that sets the dirt of a machine back; none where a call only restarts it. */
+    /** The work that sets the dirt of a machine back. */
     private Optional<SampleCall.AtMachine> resets(ExpectedCalls calls, Machine machine, Problems problems) {
-        if (rates.afterCall() == ForecastRates.AfterCall.RESTARTS) {
-            return Optional.empty();
-        }
         List<Task> tasks = new ArrayList<>();
         for (String id : calls.resets()) {
             Optional<Task> task = prices.task(id);

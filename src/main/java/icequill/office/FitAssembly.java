@@ -73,7 +73,7 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         if (recorded.isScaled()) {
             notes.add(Phrase.of("fit.scaled"));
         }
-        if (recorded.rates().filter(rates -> rates.afterCall() == ForecastRates.AfterCall.RESTARTS).isPresent()) {
+        if (recorded.rates().filter(rates -> rates.callsThatClean().isZero()).isPresent()) {
             notes.add(Phrase.of("fit.restarts"));
         }
         if (recorded.leftOut() > 0) {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.forecast.Care;
 import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
 import icequill.forecast.Counts;
@@ -27,6 +28,7 @@ record ForecastJson(SiteForecast forecast) {
     private static final double LOW = 0.1;
     private static final double MIDDLE = 0.5;
     private static final double HIGH = 0.9;
+    private static final double MONTHS = 12;
     private static final int CHANCE_DIGITS = 6;
     private static final double MILLION = 1_000_000;
     private static final int MOST_CALLS = 12;
@@ -66,6 +68,8 @@ record ForecastJson(SiteForecast forecast) {
         view.put("kind", word(way.kind()));
         view.put("monthsBetweenCleanings", way.care().cleaned().orElse(null));
         view.put("monthsBetweenBrushings", way.care().brushed().orElse(null));
+        view.put("cleanings", months(way.care().water()));
+        view.put("brushings", months(way.care().condenser()));
         view.put("plannedPrice", number(way.planned()));
         view.put("catchingUp", number(way.catchUp()));
         view.put("includedCalls", way.included());
@@ -83,6 +87,12 @@ record ForecastJson(SiteForecast forecast) {
                 .chanceCheaper(way, forecast.bookedSingly(), forecast.years()).map(ForecastJson::chance).orElse(null));
         view.put("horizon", horizon);
         return view;
+    }
+
+    /** Months of the longest horizon asked for on which a calendar cleans. */
+    private List<BigDecimal> months(Care care) {
+        int years = Math.max(YEARS.getLast(), forecast.years());
+        return care.until(MONTHS * years).stream().map(ForecastJson::chance).toList();
     }
 
     private Map<String, Object> figures(Forecast found) {
@@ -135,13 +145,13 @@ record ForecastJson(SiteForecast forecast) {
         view.put("water", dirt(rates.water()));
         Map<String, Object> factors = new LinkedHashMap<>();
         rates.factors().of(forecast.risks().site()).forEach(factor -> factors.put(word(factor.kind()),
-                Map.of("condenser", factor.speed().condenser(), "water", factor.speed().water())));
+                two("condenser", factor.speed().condenser(), "water", factor.speed().water())));
         view.put("siteFactors", factors);
-        view.put("restores", Map.of("cleaning", rates.cleaningRestores().value(), "brushing",
+        view.put("restores", two("cleaning", rates.cleaningRestores().value(), "brushing",
                 rates.brushingRestores().value()));
-        view.put("afterCall", word(rates.afterCall()));
+        view.put("callsThatClean", rates.callsThatClean().value());
         view.put("laterYears",
-                Map.of("prices", rates.later().prices().value(), "money", rates.later().money().value()));
+                two("prices", rates.later().prices().value(), "money", rates.later().money().value()));
         view.put("machines", forecast.risks().since().stream().map(this::machine).toList());
         view.put("calls", forecast.ways().stream().collect(LinkedHashMap::new,
                 (all, way) -> all.put(way.key(), way.charges().kinds().stream().map(this::kind).toList()),
@@ -149,13 +159,23 @@ record ForecastJson(SiteForecast forecast) {
         BesideCash beside = rates.beside();
         view.put("iceUsed", guess(beside.iceUsed()));
         view.put("electricity", known(beside.electricity()));
-        view.put("bag", Map.of("price", number(beside.bag().price()), "pounds", beside.bag().pounds(), "origin",
-                origin(beside.bag().origin())));
+        Map<String, Object> bag = two("price", number(beside.bag().price()), "pounds", beside.bag().pounds());
+        bag.put("origin", origin(beside.bag().origin()));
+        view.put("bag", bag);
         view.put("hoursDown", beside.hoursDown());
         view.put("newMachine", known(beside.machine()));
-        view.put("lives", Map.of("cleaned", beside.lives().cleaned(), "neglected", beside.lives().neglected(),
-                "origin", origin(beside.lives().origin())));
+        Map<String, Object> lives = two("cleaned", beside.lives().cleaned(), "neglected", beside.lives().neglected());
+        lives.put("origin", origin(beside.lives().origin()));
+        view.put("lives", lives);
         view.put("interest", beside.interest().value());
+        return view;
+    }
+
+    /** Two keys in this order; those of other maps come in another with each run of the program. */
+    private static Map<String, Object> two(String first, Object one, String second, Object other) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put(first, one);
+        view.put(second, other);
         return view;
     }
 
@@ -178,6 +198,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("cause", word(kind.cause()));
         view.put("name", kind.name().english());
         view.put("share", chance(kind.share()));
+        view.put("cleans", kind.cleans());
         view.put("charge", number(kind.priced().net()));
         return view;
     }

@@ -25,7 +25,12 @@ import icequill.pricer.PricedSlot;
 import icequill.rates.Dirt;
 import icequill.rates.ForecastRates;
 import icequill.rates.Guess;
+import icequill.work.Band;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,6 +49,8 @@ record OwnersAssembly(SiteForecast forecast) {
     /** Months since the last cleaning and brushing are supposed to be known to a factor of two, charges to a fifth. */
     private static final double HALF = 0.5;
     private static final double DOUBLE = 2;
+    /** What a cleaning may leave: our estimate. */
+    private static final Percent RESTORES_LITTLE = Percent.of("70");
     private static final double A_FIFTH_LESS = 0.8;
     private static final double A_FIFTH_MORE = 1.2;
 
@@ -70,9 +77,12 @@ record OwnersAssembly(SiteForecast forecast) {
     }
 
     private static Phrase head(Way way) {
-        Wording name = way.name().orElse(Wording.same(""));
         return Phrase.of("outlook.way." + way.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                new Fact.Named(name.english(), name.spanish()));
+                fact(way.name().orElse(Wording.same(""))));
+    }
+
+    private static Fact fact(Wording name) {
+        return new Fact.Named(name.english(), name.spanish());
     }
 
     private List<Line> lines() {
@@ -194,13 +204,23 @@ record OwnersAssembly(SiteForecast forecast) {
             machine.condenser().ifPresent(clock -> sides.add(side(clock, never, Cause.CONDENSER)));
             sides.add(side(machine.water(), never, Cause.WATER));
         }
-        return forecast.rates().afterCall() == ForecastRates.AfterCall.RESETS
-                ? IntervalCosts.resets(cleaning, sides)
-                : IntervalCosts.restarts(cleaning, sides);
+        return cleans() > 0 ? IntervalCosts.resets(cleaning, sides) : IntervalCosts.restarts(cleaning, sides);
     }
 
-    private static IntervalCosts.Side side(DirtClock clock, Way way, Cause cause) {
-        return new IntervalCosts.Side(clock, MinorUnits.expected(way.charges().meanCharge(cause)));
+    /**
+     * A side whose calls only restart in part is one by a slower clock all of whose calls clean; each of these stands for all calls up
+     * to it.
+     */
+    private IntervalCosts.Side side(DirtClock clock, Way way, Cause cause) {
+        double charge = way.charges().meanCharge(cause);
+        return cleans() > 0
+                ? new IntervalCosts.Side(clock.faster(Math.pow(cleans(), 1 / clock.shape())),
+                        MinorUnits.expected(charge / cleans()))
+                : new IntervalCosts.Side(clock, MinorUnits.expected(charge));
+    }
+
+    private double cleans() {
+        return forecast.risks().policy().cleans();
     }
 
     private Fact money(long minor) {
@@ -234,6 +254,12 @@ record OwnersAssembly(SiteForecast forecast) {
         doubts.add(new Sensitivity.Doubt<>(Phrase.of("mine.swing.charges"),
                 Assumption.CALL_CHARGES.times(A_FIFTH_LESS, usual),
                 Assumption.CALL_CHARGES.times(A_FIFTH_MORE, usual)));
+        doubts.add(doubt(Phrase.of("mine.swing.cleans"), rates.withCallsThatClean(Percent.ZERO),
+                rates.withCallsThatClean(Percent.HUNDRED)));
+        doubts.add(doubt(Phrase.of("mine.swing.restores", new Fact.Part(RESTORES_LITTLE)),
+                rates.withRestores(RESTORES_LITTLE), rates.withRestores(Percent.HUNDRED)));
+        sundays().ifPresent(band -> doubts.add(doubt(Phrase.of("mine.swing.band", fact(band.name())),
+                rates.withShareOf(band.id(), 0), rates.withShareOf(band.id(), DOUBLE))));
         return Sensitivity.of(usual, doubts);
     }
 
@@ -250,6 +276,22 @@ record OwnersAssembly(SiteForecast forecast) {
         return new Sensitivity.Doubt<>(what,
                 question(forecast.risks().machines(guessed.apply(SiteRisks.Level.LOW))),
                 question(forecast.risks().machines(guessed.apply(SiteRisks.Level.HIGH))));
+    }
+
+    private Sensitivity.Doubt<Phrase> doubt(Phrase what, ForecastRates low, ForecastRates high) {
+        return new Sensitivity.Doubt<>(what, question(forecast.with(low)), question(forecast.with(high)));
+    }
+
+    private static Question question(SiteForecast other) {
+        return other.question(other.recommended(), other.risks().machines());
+    }
+
+    /** The band of a Sunday noon. */
+    private Optional<Band> sundays() {
+        ZonedDateTime noon = forecast.risks().day().with(TemporalAdjusters.next(DayOfWeek.SUNDAY)).atTime(LocalTime.NOON)
+                .atZone(forecast.hand().setting().shop().zone());
+        return forecast.hand().setting().rates().labor().week().split(noon, noon.plusHours(1)).stream()
+                .map(slice -> slice.band()).findFirst();
     }
 
     private Swing swing(Sensitivity.Swing<Phrase> found) {

@@ -115,7 +115,10 @@ public final class PlanEarnings {
 
     /** The table as data; amounts are texts with the currency's decimals. */
     public Map<String, Object> json() {
-        return Map.of("visits", rows().stream().map(this::view).toList(), "movers", movers());
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("visits", rows().stream().map(this::view).toList());
+        view.put("movers", movers());
+        return view;
     }
 
     private Map<String, Object> view(List<String> row) {

@@ -53,7 +53,7 @@ record RecordedRuns(List<Recorded> records, Optional<ForecastRates> rates) {
 
     private boolean leavesDirt(End end) {
         return end == End.RESTARTED || end == End.STOPPED
-                && rates.filter(found -> found.afterCall() == ForecastRates.AfterCall.RESTARTS).isPresent();
+                && rates.filter(found -> found.callsThatClean().isZero()).isPresent();
     }
 
     private Run run(Recorded record, Days since, Days from) {

@@ -32,6 +32,8 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         int years, Forecasts known) {
 
     private static final int MONTHS = 12;
+    /** Years that the owner's page and the data look ahead at least. */
+    private static final int FEWEST_YEARS = 5;
 
     private SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, SiteRisks risks, List<Way> ways,
             int years) {
@@ -45,9 +47,18 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         ForecastRates rates = expected.at(site.kind()).with(hand.history().assumed());
         SiteRisks risks = new SiteRisks(site, rates, hand.history(), hand.request().survey(), day,
                 hand.request().scope().term().start());
-        return risks.checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList())
+        int years = asked.years().orElse(rates.years());
+        return risks
+                .checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList(),
+                        (double) MONTHS * Math.max(FEWEST_YEARS, years))
                 .then(sound -> new Ways(hand, rates, day, asked.interval()).all())
-                .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, asked.years().orElse(rates.years())));
+                .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, years));
+    }
+
+    /** The same by other rates, with its ways priced anew. */
+    SiteForecast with(ForecastRates other) {
+        return new SiteForecast(hand, other, limits, risks.with(other),
+                new Ways(hand, other, risks.day(), Optional.empty()).all().orElseThrow(), years);
     }
 
     Forecast forecast(Way way, int over) {

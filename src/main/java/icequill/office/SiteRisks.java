@@ -42,8 +42,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
         LocalDate start) {
 
     private static final double YEAR = 12;
-    /** Months of the longest horizon that can be asked for. */
-    private static final double LONGEST = 120;
+    private static final double HUNDRED = 100;
 
     /**
      * Since when a machine has not been looked after.
@@ -53,8 +52,12 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
      */
     record Since(Machine machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed) {}
 
-    /** All that is wrong with the history. */
-    Checked<SiteRisks> checked(List<String> machines) {
+    /**
+     * All that is wrong with the history.
+     *
+     * @param months that are looked ahead
+     */
+    Checked<SiteRisks> checked(List<String> machines, double months) {
         Problems problems = new Problems();
         for (SiteHistory.Care care : history.machines()) {
             if (!machines.contains(care.machine().id())) {
@@ -65,7 +68,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
             nameplate(care).ifPresent(problems::take);
         }
         if (problems.isEmpty()) {
-            problems.addAll(Forecast.problems(machines(), Care.NEVER, Care.NEVER, policy(), LONGEST, rates.place()));
+            problems.addAll(Forecast.problems(machines(), Care.NEVER, Care.NEVER, policy(), months, rates.place()));
         }
         return problems.or(() -> this);
     }
@@ -148,10 +151,12 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
 
     /** What a call does about the dirt. */
     StopPolicy policy() {
-        return switch (rates.afterCall()) {
-        case RESETS -> StopPolicy.RESETS;
-        case RESTARTS -> StopPolicy.RESTARTS;
-        };
+        return new StopPolicy(rates.callsThatClean().value().doubleValue() / HUNDRED);
+    }
+
+    /** The same by other rates. */
+    SiteRisks with(ForecastRates other) {
+        return new SiteRisks(site, other, history, survey, day, start);
     }
 
     /** The energy that a machine's ice takes; empty where nothing says what it takes when clean. */

@@ -23,4 +23,8 @@ public record ExpectedCall(String id, Wording name, BigDecimal share, String ban
     public ExpectedCall {
         parts = List.copyOf(parts);
     }
+
+    ExpectedCall withShare(double other) {
+        return new ExpectedCall(id, name, BigDecimal.valueOf(other), band, minutes, on, parts, place);
+    }
 }

@@ -14,21 +14,17 @@ import java.util.Optional;
  * @param condenser of machines cooled by air
  * @param water the side of the water: scale, slime
  * @param kinds what is known of some kinds of sites, in place of what is expected of all
- * @param afterCall whether a call also cleans the side it was for
+ * @param callsThatClean percent of the calls for dirt whose work cleans the side they were for; the others only make the machine run
+ *        again
  * @param unknownMonths since the last cleaning where nobody knows
  * @param years that a sheet looks ahead, from 1
  * @param later how amounts of later years are counted
  * @param roundTo what money is rounded to on a customer's sheet
  */
 public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKind, KindDirt> kinds,
-        SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, AfterCall afterCall, BigDecimal unknownMonths, int years, LaterYears later,
+        SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, BesideCash beside, Place place) {
-
-    /** What a call does about the dirt that it was for. */
-    public enum AfterCall {
-        RESETS, RESTARTS
-    }
 
     public ForecastRates {
         kinds = Map.copyOf(kinds);
@@ -45,7 +41,13 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
     }
 
     /** Kinds of calls by their cause. */
-    public record Calls(ExpectedCalls random, ExpectedCalls condenser, ExpectedCalls water) {}
+    public record Calls(ExpectedCalls random, ExpectedCalls condenser, ExpectedCalls water) {
+
+        Calls withShareOf(String band, double factor) {
+            return new Calls(random.withShareOf(band, factor), condenser.withShareOf(band, factor),
+                    water.withShareOf(band, factor));
+        }
+    }
 
     /** Figures for one site in place of the shop's. */
     public record Assumed(Optional<Guess> faults, Optional<Dirt> condenser, Optional<Dirt> water,
@@ -63,13 +65,31 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
                 beside.water(),
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
-                site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, afterCall, unknownMonths,
+                site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, callsThatClean, unknownMonths,
                 years, later, roundTo, calls, other, place);
     }
 
     /** The same with other guesses. */
     public ForecastRates with(Guess otherFaults, Dirt otherCondenser, Dirt otherWater) {
         return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, cleaningRestores, brushingRestores,
-                afterCall, unknownMonths, years, later, roundTo, calls, beside, place);
+                callsThatClean, unknownMonths, years, later, roundTo, calls, beside, place);
+    }
+
+    /** The same where so many of the calls for dirt clean their side. */
+    public ForecastRates withCallsThatClean(Percent part) {
+        return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores, part,
+                unknownMonths, years, later, roundTo, calls, beside, place);
+    }
+
+    /** The same where a cleaning, and a brushing, takes away so much of the dirt's age. */
+    public ForecastRates withRestores(Percent part) {
+        return new ForecastRates(faults, condenser, water, kinds, factors, part, part, callsThatClean, unknownMonths,
+                years, later, roundTo, calls, beside, place);
+    }
+
+    /** The same where so many times as many calls come in a labor band, all of them at most, and the others fewer in proportion. */
+    public ForecastRates withShareOf(String band, double factor) {
+        return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
+                callsThatClean, unknownMonths, years, later, roundTo, calls.withShareOf(band, factor), beside, place);
     }
 }
