@@ -33,7 +33,9 @@ public record Requests(Path shop) {
         Files.writeString(rates, text);
         String quote = Files.readString(shop.resolve("quotes").resolve(QUOTES.get(random.nextInt(QUOTES.size())) + ".yaml"));
         Path request = shop.resolve("quotes/generated.yaml");
-        Files.writeString(request, quote.replaceFirst("2024-11-04", "202" + random.nextInt(6) + "-0" + (1 + random.nextInt(9))
+        Files.writeString(request, quote
+                .replaceFirst("machines: \\[lobby-bar, floor-3, floor-6, pool-bar\\]", "machines: [lobby-bar, pool-bar]")
+                .replaceFirst("2024-11-04", "202" + random.nextInt(6) + "-0" + (1 + random.nextInt(9))
                 + "-1" + random.nextInt(10)));
         return request;
     }
