@@ -113,6 +113,7 @@ svg { display: inline-block; }
 .steps .done { width: 8%; padding-right: 0; border-left: 0.3pt solid #bbbbbb; }
 .steps thead .done { border-left: none; text-align: center; }
 .blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 8pt; }
+.tick .box { display: inline-block; width: 2.6mm; height: 2.6mm; border: 0.6pt solid #1a1a1a; }
 .about.left th { width: 50%; }
 .apart { page-break-before: always; }
 .log td, .log th { border: 0.3pt solid #999999; padding: 0.8mm 1.5mm; height: 9mm; }

@@ -38,7 +38,9 @@ import icequill.work.ChargeClass;
 import icequill.work.Dust;
 import icequill.work.Holiday;
 import icequill.work.MachineState;
+import icequill.work.Part;
 import icequill.work.Procedure;
+import icequill.work.Qualification;
 import icequill.work.Task;
 import icequill.work.Unit;
 import java.math.BigDecimal;
@@ -89,9 +91,10 @@ public final class RatesFixture {
 
     public static LaborRates labor() {
         Grade lead = new Grade("lead", new Wording("lead technician", "técnico principal"), bands("98", "147", "196"),
-                60,
+                60, EnumSet.allOf(Qualification.class),
                 usd("46.50"), new Place("pricing/labor.yaml", 40, "grades[0]"));
-        Grade helper = new Grade("helper", new Wording("helper", "ayudante"), bands("58", "87", "116"), 0, usd("29"),
+        Grade helper = new Grade("helper", new Wording("helper", "ayudante"), bands("58", "87", "116"), 0,
+                Set.of(), usd("29"),
                 new Place("pricing/labor.yaml", 46, "grades[1]"));
         return new LaborRates(List.of(STANDARD, AFTER_HOURS, SUNDAYS), WEEK, List.of(lead, helper),
                 new BigDecimal("15"));
@@ -131,13 +134,14 @@ public final class RatesFixture {
     private static List<Task> tasks() {
         Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8"), step("800", "16")), Place.NOWHERE);
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
-                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
+                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1, Part.OTHER,
                 Dust.NEITHER,
-                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Procedure.NONE, Place.NOWHERE);
+                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(), Procedure.NONE, Place.NOWHERE);
         Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
-                Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1, Dust.RAISES,
+                Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1,
+                Part.CONDENSER, Dust.RAISES,
                 List.of(),
-                List.of(Caution.NYLON_BRUSH_ONLY), Procedure.NONE, Place.NOWHERE);
+                List.of(Caution.NYLON_BRUSH_ONLY), Set.of(), Procedure.NONE, Place.NOWHERE);
         return List.of(descale, brush);
     }
 
@@ -238,6 +242,7 @@ public final class RatesFixture {
                         ? Optional.of(new Machine.Warranty(LocalDate.of(2027, 1, 1),
                                 LocalDate.of(2025, 1, 1), "Frostworks"))
                         : Optional.empty(),
-                Optional.empty(), Optional.empty(), Machine.Connection.HARD_WIRED, Optional.empty());
+                Optional.empty(), Optional.empty(), Machine.Connection.HARD_WIRED,
+                make == Machine.Make.BATCH ? Optional.of(Machine.Storage.BIN) : Optional.empty(), true, Optional.empty());
     }
 }

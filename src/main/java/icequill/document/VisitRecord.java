@@ -3,6 +3,8 @@ package icequill.document;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.party.Shop;
+import icequill.work.Caution;
+import icequill.work.Contradiction;
 import icequill.work.Quantity;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -14,18 +16,27 @@ import java.util.Optional;
  * What was found and done on a visit, to be shown to a health inspector. It holds no prices.
  *
  * @param customer whose site it is
- * @param safeFrom when ice may be served again
+ * @param safeFrom before when all ice that was made was thrown away
  * @param nextDue the day by which the next cleaning is due
+ * @param cautions for the customer's people
  */
 public record VisitRecord(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
-        Attended attended, List<Machine> machines, Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue)
+        Attended attended, List<Machine> machines, Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue,
+        List<Caution> cautions)
         implements
         Paper {
 
-    /** One machine's part of it. */
-    public record Machine(MachineReport report, List<Chemical> chemicals) {
+    /**
+     * One machine's part of it.
+     *
+     * @param remarks what labels and limits contradict
+     * @param confirmed that the readings are right all the same, and what was done about it
+     */
+    public record Machine(MachineReport report, List<Chemical> chemicals, List<Contradiction> remarks,
+            Optional<String> confirmed) {
         public Machine {
             chemicals = List.copyOf(chemicals);
+            remarks = List.copyOf(remarks);
         }
     }
 
@@ -43,5 +54,6 @@ public record VisitRecord(LocalDate date, Shop shop, Language language, PaperSiz
 
     public VisitRecord {
         machines = List.copyOf(machines);
+        cautions = List.copyOf(cautions);
     }
 }

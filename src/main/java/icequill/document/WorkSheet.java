@@ -8,6 +8,7 @@ import icequill.party.Shop;
 import icequill.problem.Check;
 import icequill.work.Caution;
 import icequill.work.MachineState;
+import icequill.work.Part;
 import icequill.work.Procedure;
 import icequill.work.Quantity;
 import java.math.BigDecimal;
@@ -42,19 +43,31 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
         }
     }
 
+    /** What kind of thing is done in a step. */
+    public enum Kind {
+        /** A task of the rates. */
+        TASK,
+        /** Power off, so that nothing starts. */
+        SWITCH_OFF,
+        /** Power on again, by whoever took it off. */
+        SWITCH_ON
+    }
+
     /**
      * One thing to do.
      *
-     * @param name in the paper's language
+     * @param name of a task, in the paper's language; empty for switching, which takes no minutes of its own
+     * @param part of the machine that it is at
      * @param state the machine is in meanwhile; never {@link MachineState#ANY}
      * @param attended minutes with a technician at the machine
      * @param unattended minutes that pass by themselves afterwards
      * @param turn when it is done, by the sheet's schedule; empty where there is none
      */
-    public record Step(String name, MachineState state, int attended, int unattended, Optional<Turn> turn,
+    public record Step(Kind kind, String name, Part part, MachineState state, int attended, int unattended, Optional<Turn> turn,
             List<Dose> doses, Procedure procedure, List<Caution> cautions) {
         public Step {
             Check.that(state != MachineState.ANY, "no state: " + name);
+            Check.that(name.isEmpty() == (kind != Kind.TASK), "name of " + kind + ": " + name);
             doses = List.copyOf(doses);
             cautions = List.copyOf(cautions);
         }

@@ -10,6 +10,7 @@ import icequill.work.BandWeek;
 import icequill.work.BandWeek.Window;
 import icequill.work.Holiday;
 import icequill.work.Holiday.Observed;
+import icequill.work.Qualification;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
@@ -132,6 +133,7 @@ final class LaborReader {
         Map<String, MonetaryAmount> hourly = Prices.byBand(entry, "hourly", bandIds, currency);
         Optional<MonetaryAmount> wage = Prices.amount(entry, "wage", currency);
         return entry.wording("name").flatMap(name -> wage.map(
-                cost -> new Grade(id, name, hourly, entry.integer("minimum").orElse(0), cost, entry.place("hourly"))));
+                cost -> new Grade(id, name, hourly, entry.integer("minimum").orElse(0),
+                        Set.copyOf(entry.constants("qualified", Qualification.class)), cost, entry.place("hourly"))));
     }
 }

@@ -76,8 +76,26 @@ final class MaterialsReader {
 
     private static Optional<Label> label(Fields entry) {
         Optional<Unit> per = entry.text("per").flatMap(Unit::ofSymbol);
-        return entry.constant("chemistry", Chemistry.class).flatMap(
-                chemistry -> entry.number("most").flatMap(most -> per.map(unit -> new Label(chemistry, most, unit))));
+        Optional<Chemistry> chemistry = entry.constant("chemistry", Chemistry.class);
+        Optional<Label.Minutes> minutes = entry.child("minutes")
+                .flatMap(span -> minutes(span, chemistry.equals(Optional.of(Chemistry.ACID))));
+        return chemistry.flatMap(kind -> entry.number("most").flatMap(most -> per.flatMap(unit -> minutes
+                .map(span -> new Label(kind, most, unit, span, entry.number("unrinsed"))))));
+    }
+
+    private static Optional<Label.Minutes> minutes(Fields entry, boolean ofAcid) {
+        Optional<Integer> most = entry.integer("most");
+        if (most.isEmpty() && ofAcid && !entry.entries().containsKey("most")) {
+            entry.problems().add(Code.MISSING, entry.place(), "no label of an acid without the longest time",
+                    "most: minutes after which it is flushed out");
+        }
+        Optional<Integer> least = entry.integer("least").filter(minutes -> minutes >= 0);
+        if (least.isPresent() && most.isPresent() && least.get() > most.get()) {
+            entry.problems().add(Code.WRONG_ORDER, entry.place("least"),
+                    "at least " + least.get() + " minutes, but at most " + most.get(), "the smaller number first");
+            return Optional.empty();
+        }
+        return least.map(minutes -> new Label.Minutes(minutes, most));
     }
 
     private Optional<Material.Price> price(Fields entry) {

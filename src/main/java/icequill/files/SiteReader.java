@@ -145,7 +145,8 @@ final class SiteReader {
                 form.get(), cooling.get(), entry.child("evaporator").flatMap(SiteReader::evaporator),
                 entry.number("harvestRate").orElse(BigDecimal.ONE), entry.text("serial"), entry.day("installed"),
                 entry.child("warranty").flatMap(SiteReader::warranty), entry.text("refrigerant"),
-                entry.number("chargeOunces"), connection.get(), entry.text("condition")));
+                entry.number("chargeOunces"), connection.get(), entry.constant("storage", Machine.Storage.class),
+                entry.flag("groundLevel"), entry.text("condition")));
     }
 
     private static Optional<Machine.Evaporator> evaporator(Fields entry) {

@@ -6,7 +6,9 @@ import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.Dust;
 import icequill.work.MachineState;
+import icequill.work.Part;
 import icequill.work.Procedure;
+import icequill.work.Qualification;
 import icequill.work.Task;
 import icequill.work.ToRecord;
 import java.util.List;
@@ -35,12 +37,13 @@ record TasksReader(Fields fields, Set<String> materials) {
                 constants(entry, "coolings", Machine.Cooling.class), chargeClass.get(), state.get(),
                 entry.integer("order").orElse(0), entry.integer("attended").orElse(0),
                 entry.integer("unattended").orElse(0), entry.integer("people").orElse(1),
+                entry.constant("part", Part.class).orElse(Part.OTHER),
                 entry.constant("dust", Dust.class).orElse(Dust.NEITHER),
                 entry.children("doses").stream().flatMap(dose -> dose(dose).stream()).toList(),
                 entry.leaves("cautions").stream()
                         .flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
                         .toList(),
-                procedure(entry), entry.place("id")));
+                constants(entry, "needs", Qualification.class), procedure(entry), entry.place("id")));
     }
 
     private static Procedure procedure(Fields entry) {

@@ -190,10 +190,11 @@ final class VisitReader {
                                 advice.flag("accepted")))
                         .toList(),
                 entry.children("chemicals").stream().flatMap(used -> used.text("material")
-                        .map(id -> new Finding.ChemicalUse(id, used.number("dose"), used.number("minutes"),
+                        .map(id -> new Finding.ChemicalUse(id, used.number("dose"), used.number("water"),
+                                used.number("minutes"),
                                 used.number("ph"), used.number("strip"), used.place("material")))
                         .stream()).toList(),
-                entry.place("machine")));
+                entry.text("confirmed"), entry.place("machine")));
     }
 
     private Optional<VisitLine> line(Fields entry) {

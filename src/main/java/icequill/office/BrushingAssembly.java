@@ -24,9 +24,11 @@ import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
+import icequill.work.Hazard;
+import icequill.work.Hazards;
+import icequill.work.SafetyPaper;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -44,9 +46,6 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
     /** Minutes that a technician takes for one condenser (common practice). */
     private static final int BRUSHING = 10;
     private static final int MONTHS = 12;
-    /** Besides those that stand on every sheet. */
-    private static final Set<Caution> WHEN_BRUSHING = Set.of(Caution.LOCK_OUT, Caution.SHARP_FINS,
-            Caution.NYLON_BRUSH_ONLY);
 
     /** The sheet, or why there can be none for this site. */
     Checked<BrushingSheet> sheet(LocalDate date) {
@@ -101,10 +100,16 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
     private BrushingSheet assembled(LocalDate date, PricedVisit priced, Optional<BrushingSheet.Savings> savings) {
         List<Left> left = site.machines().stream().filter(machine -> !reasons(machine).isEmpty())
                 .map(machine -> new Left(machine, reasons(machine))).toList();
-        List<Caution> cautions = Arrays.stream(Caution.values())
-                .filter(caution -> caution.isAlways() || WHEN_BRUSHING.contains(caution)).toList();
         return new BrushingSheet(date, shop, language, shop.paper(), site.customer().name(), site.name(),
-                site.storeNumber(), site.address(), yours(), left, comparison(priced), savings, cautions);
+                site.storeNumber(), site.address(), yours(), left, comparison(priced), savings, cautions());
+    }
+
+    /** Those of brushing, and of being near any machine of the site. */
+    private List<Caution> cautions() {
+        Set<Hazard> hazards = Hazards.always();
+        yours().forEach(machine -> hazards.addAll(Hazards.ofBrushing(machine)));
+        site.machines().forEach(machine -> hazards.addAll(Hazards.of(site, machine)));
+        return List.copyOf(Hazard.cautions(SafetyPaper.BRUSHING_SHEET, hazards));
     }
 
     private Comparison comparison(PricedVisit priced) {

@@ -166,8 +166,8 @@ public final class Office {
 
     /** The same for a visit that was read already. */
     Checked<WrittenPaper> record(VisitInHand hand, Wish wish) {
-        return write(new RecordAssembly(hand, language(hand, wish)).record(wish.date()), "record-" + hand.visit().id(),
-                hand.site().customer().name(), wish);
+        return hand.vouched().then(sound -> write(new RecordAssembly(sound, language(sound, wish)).record(wish.date()),
+                "record-" + sound.visit().id(), sound.site().customer().name(), wish));
     }
 
     /**

@@ -10,11 +10,17 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.rates.Rates;
+import icequill.work.Chemistry;
 import icequill.work.Finding;
+import icequill.work.MachineState;
 import icequill.work.Procedure;
+import icequill.work.Qualification;
 import icequill.work.Task;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -44,7 +50,7 @@ record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place)
         return problems.or(() -> new VisitWork(walks(), pairs(), tasks));
     }
 
-    private Walks walks() {
+    Walks walks() {
         Layout layout = site.layout();
         List<String> machines = findings.stream().map(Finding::machine).distinct().toList();
         return Walks.of(machines, layout.walk(), layout.ways().stream()
@@ -60,8 +66,21 @@ record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place)
     }
 
     private Stream<PlanTask> tasks(Finding finding) {
-        return finding.tasks().stream().filter(done -> done.outcome().isDone())
-                .map(done -> task(rates.task(done.task()).orElseThrow(), finding.machine(), done));
+        Map<Task, Set<Chemistry>> inside = rates.inside(rates.done(finding));
+        return finding.tasks().stream().filter(done -> done.outcome().isDone()).map(done -> {
+            Task task = rates.task(done.task()).orElseThrow();
+            return task(task, finding.machine(), needs(task, inside.getOrDefault(task, Set.of())), done);
+        });
+    }
+
+    /** What the rates say, and what follows from what is in the machine. */
+    private static Set<Qualification> needs(Task task, Set<Chemistry> inside) {
+        Set<Qualification> needs = EnumSet.noneOf(Qualification.class);
+        needs.addAll(task.needs());
+        if (inside.contains(Chemistry.ACID)) {
+            needs.add(Qualification.ACID);
+        }
+        return needs;
     }
 
     /** What a task is called in a timetable. */
@@ -82,8 +101,9 @@ record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place)
                 : Optional.empty();
     }
 
-    private PlanTask task(Task task, String machine, Finding.TaskDone done) {
-        return new PlanTask(machine, name(task), task.state(), task.order(), task.people(), task.attended(),
+    private PlanTask task(Task task, String machine, Set<Qualification> needs, Finding.TaskDone done) {
+        MachineState state = task.stateAt(site.machine(machine).orElseThrow());
+        return new PlanTask(machine, name(task), state, task.order(), task.people(), needs, task.attended(),
                 own(site, task, machine).isPresent() ? 0 : task.unattended(), timer(site, task, machine),
                 task.procedure().flushes() > 0, task.dust(), done.place());
     }

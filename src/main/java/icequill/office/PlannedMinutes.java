@@ -43,7 +43,7 @@ record PlannedMinutes(PlanSetting setting) {
             Map<Kind, Checked<Minutes>> known = new HashMap<>();
             for (PlannedVisit visit : visits) {
                 Checked<Minutes> minutes = known.computeIfAbsent(
-                        new Kind(visit.slot().scope().id(), visit.filtersDue()), kind -> minutes(visit, grades.size()));
+                        new Kind(visit.slot().scope().id(), visit.filtersDue()), kind -> minutes(visit, grades));
                 problems.take(minutes).ifPresent(found::add);
             }
         }
@@ -62,29 +62,43 @@ record PlannedMinutes(PlanSetting setting) {
                 minutes.from(), minutes.timetable());
     }
 
-    private Checked<Minutes> minutes(PlannedVisit visit, int people) {
+    private Checked<Minutes> minutes(PlannedVisit visit, List<Grade> crew) {
         String scope = visit.slot().scope().id();
         Optional<Integer> given = Optional.ofNullable(work().minutes().get(scope));
         if (given.isPresent()) {
             return Checked.sound(new Minutes(given.get(), MinutesFrom.ESTIMATE, Optional.empty()));
         }
-        Optional<Minutes> planned = people <= Crew.MOST ? timetable(visit, people) : Optional.empty();
-        if (planned.isEmpty() && people > 1) {
+        Checked<Optional<Minutes>> tried = crew.size() <= Crew.MOST
+                ? timetable(visit, crew)
+                : Checked.sound(Optional.empty());
+        return tried.then(planned -> planned.map(Checked::sound).orElseGet(() -> sum(visit, crew.size())));
+    }
+
+    /** Where there is no timetable: the plain sum for one person, a problem for several. */
+    private Checked<Minutes> sum(PlannedVisit visit, int people) {
+        String scope = visit.slot().scope().id();
+        if (people > 1) {
             return Checked.faulty(new Problem(Code.MISSING, work().place(),
                     people + " people come, but there is no timetable for the visit \"" + scope + "\"",
                     "minutes: {" + scope + ": ...}"));
         }
-        return Checked.sound(planned.orElseGet(() -> new Minutes(sum(visit), MinutesFrom.SUM, Optional.empty())));
+        return Checked.sound(new Minutes(sum(visit), MinutesFrom.SUM, Optional.empty()));
     }
 
-    private Optional<Minutes> timetable(PlannedVisit visit, int people) {
+    /** Empty where there is none; a problem where nobody who comes may do the work. */
+    private Checked<Optional<Minutes>> timetable(PlannedVisit visit, List<Grade> grades) {
         PlanAssembly assembly = new PlanAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());
         Checked<Timetable> table = assembly.work()
-                .then(work -> Planner.plan(work, new Crew(people), Effort.of(work)));
-        return table.problems().isEmpty()
+                .then(work -> Planner.plan(work, new Crew(grades.stream().map(Grade::qualified).toList()),
+                        Effort.of(work)));
+        List<Problem> unqualified = table.problems().stream()
+                .filter(problem -> problem.code() == Code.NOT_QUALIFIED).toList();
+        Problems problems = new Problems();
+        problems.addAll(unqualified);
+        return problems.or(() -> table.problems().isEmpty()
                 ? Optional.of(table.orElseThrow()).map(PlannedMinutes::minutes)
-                : Optional.empty();
+                : Optional.empty());
     }
 
     private static Minutes minutes(Timetable table) {
@@ -134,7 +148,7 @@ record PlannedMinutes(PlanSetting setting) {
     }
 
     private int stopped(PlannedVisit visit, Machine machine) {
-        return tasks(visit, machine).stream().filter(task -> task.state().stopsIce())
+        return tasks(visit, machine).stream().filter(task -> task.stateAt(machine).stopsIce())
                 .mapToInt(task -> task.attended() + task.unattended()).sum();
     }
 }

@@ -9,27 +9,40 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problems;
 import icequill.work.Attendance;
+import icequill.work.Qualification;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
  * Plans a visit.
  *
  * @param people names of those who come
+ * @param qualified what each of them is qualified for
  */
-record Planning(VisitInHand hand, List<String> people) {
+record Planning(VisitInHand hand, List<String> people, List<Set<Qualification>> qualified) {
 
     /**
-     * For those whom the visit names, or for so many whose names are not known yet.
+     * For those whom the visit names, or for so many whose names are not known yet and who are taken to be qualified for all.
      *
      * @param crew how many; empty for those of the visit
      */
     static Planning of(VisitInHand hand, OptionalInt crew) {
-        List<String> named = hand.visit().people().stream().map(Attendance::person).distinct().toList();
-        return new Planning(hand, crew.isEmpty()
-                ? named
-                : IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList());
+        if (crew.isPresent()) {
+            return new Planning(hand,
+                    IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList(),
+                    Collections.nCopies(crew.getAsInt(), Set.of(Qualification.values())));
+        }
+        Map<String, Set<Qualification>> named = new LinkedHashMap<>();
+        for (Attendance person : hand.visit().people()) {
+            named.putIfAbsent(person.person(),
+                    hand.rates().labor().grade(person.grade()).orElseThrow().qualified());
+        }
+        return new Planning(hand, List.copyOf(named.keySet()), List.copyOf(named.values()));
     }
 
     Checked<PlanSheet> sheet(Language language) {
@@ -48,6 +61,6 @@ record Planning(VisitInHand hand, List<String> people) {
             problems.add(Code.OUT_OF_RANGE, hand.visit().place(), people.size() + " people come",
                     "from 1 to " + Crew.MOST + " for a timetable");
         }
-        return problems.or(() -> new Crew(people.size()));
+        return problems.or(() -> new Crew(qualified));
     }
 }

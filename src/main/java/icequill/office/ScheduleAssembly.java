@@ -23,7 +23,7 @@ record ScheduleAssembly(VisitInHand hand, Timetable table, List<String> people, 
 
     Schedule schedule() {
         return new Schedule(hand.visit().began(), table.minutes(), table.bound(), table.walking(), people,
-                waits().map(this::alarm).toList());
+                waits().map(this::alarm).sorted(Comparator.comparing(Schedule.Alarm::rings)).toList());
     }
 
     /** When a task at a machine is done. */
@@ -43,16 +43,23 @@ record ScheduleAssembly(VisitInHand hand, Timetable table, List<String> people, 
     }
 
     private Stream<Entry> waits() {
-        return table.entries().stream().filter(entry -> entry.kind() == Kind.WAIT)
-                .sorted(Comparator.comparingInt(Entry::end));
+        return table.entries().stream().filter(entry -> entry.kind() == Kind.WAIT);
     }
 
     private Schedule.Alarm alarm(Entry wait) {
         Optional<Entry> next = at(wait.machine()).filter(entry -> entry.kind() == Kind.TASK)
                 .filter(entry -> entry.start() >= wait.end()).min(Comparator.comparingInt(Entry::start));
-        return new Schedule.Alarm(moment(wait.end()), latest(wait),
+        Optional<ZonedDateTime> latest = latest(wait);
+        return new Schedule.Alarm(rings(wait, latest), latest,
                 hand.site().machine(wait.machine()).orElseThrow(), name(wait),
                 next.map(entry -> new Schedule.Next(name(entry), moment(entry.start()), entry.people())));
+    }
+
+    /** When the wait is over, but soon enough to walk there before a chemical must be out, wherever on the visit somebody is. */
+    private ZonedDateTime rings(Entry wait, Optional<ZonedDateTime> latest) {
+        ZonedDateTime over = moment(wait.end());
+        int walk = PlanAssembly.of(hand).walks().farthest(wait.machine());
+        return latest.map(limit -> limit.minusMinutes(walk)).filter(limit -> limit.isBefore(over)).orElse(over);
     }
 
     /** A cleaner's time runs from the start of pouring. */

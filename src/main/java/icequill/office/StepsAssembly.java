@@ -3,6 +3,7 @@ package icequill.office;
 import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.ByLabel;
 import icequill.document.WorkSheet.Dose;
+import icequill.document.WorkSheet.Kind;
 import icequill.document.WorkSheet.Step;
 import icequill.document.WorkSheet.Turn;
 import icequill.party.Language;
@@ -11,15 +12,21 @@ import icequill.rates.Label;
 import icequill.rates.Material;
 import icequill.rates.Rates;
 import icequill.work.Caution;
+import icequill.work.Chemistry;
+import icequill.work.Hazard;
+import icequill.work.Hazards;
 import icequill.work.MachineState;
+import icequill.work.Part;
 import icequill.work.Procedure;
 import icequill.work.Quantity;
+import icequill.work.SafetyPaper;
 import icequill.work.Task;
 import icequill.work.ToRecord;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -33,17 +40,43 @@ import java.util.function.Function;
 record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language language,
         Function<Task, Optional<Turn>> turns) {
 
-    /** In the order in which they are done: that of the timetable, where there is one. */
+    /** In the order in which they are done: that of the timetable, where there is one; power off and on between them. */
     List<Step> steps() {
         List<Step> steps = new ArrayList<>();
+        Map<Task, Set<Chemistry>> inside = rates.inside(tasks);
         MachineState state = first();
+        boolean off = false;
         for (Task task : sequence()) {
-            state = task.state() == MachineState.ANY ? state : task.state();
-            List<Dose> doses = task.doses().stream().map(this::dose).toList();
-            steps.add(new Step(task.name().in(language), state, task.attended(), task.unattended(),
-                    turns.apply(task), doses, procedure(task.procedure()), cautions(task, state)));
+            MachineState needed = task.stateAt(machine);
+            state = needed == MachineState.ANY ? state : needed;
+            if (off != (state == MachineState.DE_ENERGIZED)) {
+                off = !off;
+                steps.add(switching(off ? Kind.SWITCH_OFF : Kind.SWITCH_ON, state));
+            }
+            steps.add(step(task, state, inside.getOrDefault(task, Set.of())));
+        }
+        if (off) {
+            steps.add(switching(Kind.SWITCH_ON, MachineState.MAKING_ICE));
         }
         return steps;
+    }
+
+    private Step step(Task task, MachineState state, Set<Chemistry> inside) {
+        Set<Caution> cautions = Hazard.cautions(SafetyPaper.WORK_SHEET, Hazards.of(task, machine, state, inside));
+        cautions.addAll(task.cautions());
+        return new Step(Kind.TASK, task.name().in(language), task.part(), state, task.attended(), task.unattended(),
+                turns.apply(task), task.doses().stream().map(this::dose).toList(), procedure(task.procedure()),
+                List.copyOf(cautions));
+    }
+
+    private Step switching(Kind kind, MachineState state) {
+        boolean off = kind == Kind.SWITCH_OFF;
+        Set<Hazard> hazards = off ? Hazards.ofSwitchingOff(machine) : EnumSet.of(Hazard.POWER_RETURNS);
+        Procedure locking = off && !machine.isUnplugged()
+                ? new Procedure(Optional.empty(), 0, List.of(ToRecord.LOCKED_AT))
+                : Procedure.NONE;
+        return new Step(kind, "", Part.OTHER, state, 0, 0, Optional.empty(), List.of(), locking,
+                List.copyOf(Hazard.cautions(SafetyPaper.WORK_SHEET, hazards)));
     }
 
     private List<Task> sequence() {
@@ -65,7 +98,7 @@ record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language la
      * the next one needs it; when none says, it is taken to run, which is the safe guess.
      */
     private MachineState first() {
-        return sequence().stream().map(Task::state).filter(state -> state != MachineState.ANY).findFirst()
+        return sequence().stream().map(task -> task.stateAt(machine)).filter(state -> state != MachineState.ANY).findFirst()
                 .orElse(MachineState.MAKING_ICE);
     }
 
@@ -80,21 +113,5 @@ record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language la
         Optional<Label> label = material.label();
         return step.water().flatMap(water -> label.map(limit -> new ByLabel(new Quantity(water, limit.per()),
                 new Quantity(limit.most(water), material.unit()))));
-    }
-
-    /** What the rates say, and what follows from the task itself, so that no slip in the rates leaves it out. */
-    private static List<Caution> cautions(Task task, MachineState state) {
-        Set<Caution> cautions = EnumSet.noneOf(Caution.class);
-        cautions.addAll(task.cautions());
-        if (state == MachineState.DE_ENERGIZED) {
-            cautions.add(Caution.LOCK_OUT);
-        }
-        if (!task.doses().isEmpty()) {
-            cautions.addAll(Set.of(Caution.LABEL_FIRST, Caution.GLOVES_AND_EYES, Caution.NEVER_ACID_WITH_CHLORINE));
-        }
-        if (task.procedure().timer().isPresent()) {
-            cautions.add(Caution.STAY_WITH_TIMER);
-        }
-        return List.copyOf(cautions);
     }
 }

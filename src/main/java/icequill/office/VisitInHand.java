@@ -9,10 +9,12 @@ import icequill.pricer.SpendingLimit;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.Contradictions;
 import icequill.rates.Rates;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxedVisit;
+import icequill.work.Finding;
 import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -99,6 +101,23 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         Pricer.problems(visit, site, rates).stream()
                 .filter(problem -> mentioned.stream().noneMatch(problem.message()::endsWith)).forEach(problems::add);
         return Optional.empty();
+    }
+
+    Contradictions contradictions(Finding finding) {
+        return new Contradictions(finding, site.machine(finding.machine()).orElseThrow(), site.layout(), rates);
+    }
+
+    /** The visit, unless it says of chemicals what labels or limits contradict and nobody confirmed. */
+    Checked<VisitInHand> vouched() {
+        Problems problems = new Problems();
+        for (Finding finding : visit.findings()) {
+            Contradictions contradictions = contradictions(finding);
+            problems.addAll(contradictions.unknown());
+            if (finding.confirmed().isEmpty()) {
+                contradictions.found().forEach(noted -> problems.add(noted.problem()));
+            }
+        }
+        return problems.or(() -> this);
     }
 
     /** What does not stop the work but should be known: a limit exceeded. */

@@ -9,21 +9,19 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.rates.Label;
 import icequill.work.Caution;
 import icequill.work.ChemicalOrder;
-import icequill.work.Chemistry;
 import icequill.work.Finding;
+import icequill.work.Hazard;
+import icequill.work.Hazards;
+import icequill.work.SafetyPaper;
 import icequill.work.Task;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Puts the work sheet of a planned visit together: its tasks in their order, with what must be said of them. */
 record WorkSheetAssembly(VisitInHand hand, Language language) {
@@ -55,18 +53,12 @@ record WorkSheetAssembly(VisitInHand hand, Language language) {
                     "no task is planned for the machine \"" + finding.machine() + "\"", "tasks"));
         }
         problems.addAll(ChemicalOrder.problems(tasks(finding).stream()
-                .map(task -> new ChemicalOrder.Step(task.id(), chemistry(task), task.procedure(), finding.place()))
+                .map(task -> new ChemicalOrder.Step(task.id(), hand.rates().chemistry(task), task.procedure(), finding.place()))
                 .toList()));
     }
 
     private List<Task> tasks(Finding finding) {
         return report().done(finding).stream().sorted(Comparator.comparingInt(Task::order)).toList();
-    }
-
-    private Set<Chemistry> chemistry(Task task) {
-        return task.doses().stream().map(Task.Dose::material)
-                .flatMap(id -> hand.rates().material(id).stream()).flatMap(material -> material.label().stream())
-                .map(Label::chemistry).collect(Collectors.toSet());
     }
 
     private VisitReport report() {
@@ -89,15 +81,12 @@ record WorkSheetAssembly(VisitInHand hand, Language language) {
                         task -> schedule.map(made -> made.turn(machine.id(), task))).steps());
     }
 
-    /** Those that stand on every sheet, and those that a step or the site asks for. */
+    /** Those of every sheet, and those that a step, a machine or the site asks for. */
     private List<Caution> cautions(List<WorkSheet.Job> jobs) {
-        Set<Caution> all = EnumSet.noneOf(Caution.class);
-        Arrays.stream(Caution.values()).filter(Caution::isAlways).forEach(all::add);
+        Set<Hazard> hazards = Hazards.always();
+        jobs.forEach(job -> hazards.addAll(Hazards.of(hand.site(), job.machine())));
+        Set<Caution> all = Hazard.cautions(SafetyPaper.WORK_SHEET, hazards);
         jobs.forEach(job -> job.steps().forEach(step -> all.addAll(step.cautions())));
-        boolean remote = jobs.stream().anyMatch(job -> job.machine().form() == Machine.Form.REMOTE);
-        if (remote && hand.site().roof().isPresent()) {
-            all.add(Caution.ROOF_EDGE);
-        }
         return List.copyOf(all);
     }
 }

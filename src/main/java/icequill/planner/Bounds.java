@@ -1,13 +1,29 @@
 package icequill.planner;
 
 import icequill.work.MachineState;
+import icequill.work.Qualification;
 
 /** What no timetable can undercut, by arithmetic alone. */
 record Bounds(Network network, Crew crew) {
 
-    /** The larger of the longest chain and the shared work. */
+    /** The largest of the longest chain, the shared work, and what only some people may do. */
     int least() {
-        return Math.max(chain(), shared());
+        return Math.max(Math.max(chain(), shared()), qualified());
+    }
+
+    /** For each qualification the minutes of the tasks that need it, shared out over those who have it. */
+    int qualified() {
+        int longest = 0;
+        for (Qualification qualification : Qualification.values()) {
+            int minutes = 0;
+            for (int task = 0; task < network.size(); task++) {
+                boolean needed = network.tasks.get(task).needs().contains(qualification);
+                minutes += needed ? network.duration[task] * network.people[task] : 0;
+            }
+            long people = crew.qualified().stream().filter(each -> each.contains(qualification)).count();
+            longest = minutes == 0 ? longest : Math.max(longest, Math.ceilDiv(minutes, Math.toIntExact(people)));
+        }
+        return longest;
     }
 
     /** The longest of the machines' chains: tasks and waits one after another, as if every machine had people of its own. */

@@ -16,7 +16,7 @@ final class Columns {
     private static final int PER_MACHINE = 4;
 
     private final Network network;
-    private final int crew;
+    private final Crew crew;
     private final int[] pouring;
     private final int[] flush;
     private final int[] timerOf;
@@ -27,7 +27,7 @@ final class Columns {
 
     Columns(Network network, Crew crew) {
         this.network = network;
-        this.crew = crew.size();
+        this.crew = crew;
         int size = network.size();
         timerOf = new int[size];
         flushedBy = new int[size];
@@ -73,7 +73,21 @@ final class Columns {
     }
 
     int crew() {
-        return crew;
+        return crew.size();
+    }
+
+    /** Whether somebody may be given a task. */
+    boolean isFit(int person, int task) {
+        return crew.isFit(person, network.tasks.get(task));
+    }
+
+    /** Whether two people may be given the same tasks. */
+    boolean areAlike(int one, int other) {
+        return crew.qualified().get(one).equals(crew.qualified().get(other));
+    }
+
+    Bounds bounds() {
+        return new Bounds(network, crew);
     }
 
     int machines() {
@@ -97,7 +111,7 @@ final class Columns {
     }
 
     private int machine(int machine) {
-        return crew + PER_MACHINE * machine;
+        return crew.size() + PER_MACHINE * machine;
     }
 
     private int exclusion(int which) {

@@ -1,17 +1,42 @@
 package icequill.planner;
 
 import icequill.problem.Check;
+import icequill.work.Qualification;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 
 /**
- * The technicians who come, all alike.
+ * The technicians who come, all alike but for what they may be given to do.
  *
- * @param size from 1 to {@link #MOST}
+ * @param qualified what each is qualified for; from 1 to {@link #MOST} people
  */
-public record Crew(int size) {
+public record Crew(List<Set<Qualification>> qualified) {
 
     public static final int MOST = 6;
 
     public Crew {
-        Check.inRange(size, 1, MOST, "size");
+        qualified = qualified.stream().map(Set::copyOf).toList();
+        Check.inRange(qualified.size(), 1, MOST, "size");
+    }
+
+    /** So many people, each qualified for everything. */
+    public Crew(int size) {
+        this(Collections.nCopies(Math.max(0, size), EnumSet.allOf(Qualification.class)));
+    }
+
+    public int size() {
+        return qualified.size();
+    }
+
+    /** Whether somebody may be given a task. */
+    boolean isFit(int person, PlanTask task) {
+        return qualified.get(person).containsAll(task.needs());
+    }
+
+    /** How many may be given it. */
+    int fit(PlanTask task) {
+        return Math.toIntExact(qualified.stream().filter(each -> each.containsAll(task.needs())).count());
     }
 }

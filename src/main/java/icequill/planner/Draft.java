@@ -221,7 +221,7 @@ final class Draft {
 
     /** Whether two people are in the same situation. */
     boolean isAlike(int one, int other) {
-        if (place[one] != place[other]) {
+        if (place[one] != place[other] || !columns.areAlike(one, other)) {
             return false;
         }
         for (int row = 0; row < columns.rows(); row++) {

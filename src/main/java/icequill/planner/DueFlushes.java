@@ -66,8 +66,10 @@ final class DueFlushes {
         int flush = columns.flush(timer);
         int soonest = network.people[flush] == 0 ? Network.NONE : Integer.MAX_VALUE;
         for (int person = 0; person < place.length; person++) {
-            soonest = Math.min(soonest,
-                    way[row + columns.free(person)] + network.walks.from(place[person], network.machine[flush]));
+            if (columns.isFit(person, flush)) {
+                soonest = Math.min(soonest,
+                        way[row + columns.free(person)] + network.walks.from(place[person], network.machine[flush]));
+            }
         }
         return Math.max(soonest, way[row + columns.ready(flush)]);
     }

@@ -47,7 +47,7 @@ final class Layers {
         this.mostNodes = nodes;
         this.end = end;
         this.walking = walking;
-        this.spared = new Bounds(network, new Crew(columns.crew())).sparedAfterStart();
+        this.spared = columns.bounds().sparedAfterStart();
         this.twins = Twins.of(network);
     }
 
@@ -155,21 +155,21 @@ final class Layers {
 
     private List<int[]> choices(Draft draft, int task) {
         List<int[]> choices = new ArrayList<>();
-        choose(draft, network.people[task], 0, new int[0], choices);
+        choose(draft, task, 0, new int[0], choices);
         return choices;
     }
 
-    /** Every set of people; of people in the same situation the first ones. */
-    private void choose(Draft draft, int needed, int from, int[] chosen, List<int[]> choices) {
-        if (chosen.length == needed) {
+    /** Every set of people who may be given it; of people in the same situation the first ones. */
+    private void choose(Draft draft, int task, int from, int[] chosen, List<int[]> choices) {
+        if (chosen.length == network.people[task]) {
             choices.add(chosen);
             return;
         }
         for (int person = from; person < columns.crew(); person++) {
-            if (isFirstOfItsKind(draft, person, from)) {
+            if (columns.isFit(person, task) && isFirstOfItsKind(draft, person, from)) {
                 int[] more = Arrays.copyOf(chosen, chosen.length + 1);
                 more[chosen.length] = person;
-                choose(draft, needed, person + 1, more, choices);
+                choose(draft, task, person + 1, more, choices);
             }
         }
     }

@@ -5,7 +5,9 @@ import icequill.problem.Place;
 import icequill.work.Dust;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
+import icequill.work.Qualification;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One task at one machine, as far as a timetable is concerned.
@@ -14,19 +16,21 @@ import java.util.Optional;
  * @param name as it appears in the timetable
  * @param order its place among the machine's tasks, low first; tasks of equal order follow in any sequence, or side by side
  * @param people it takes at the same time, from 1
+ * @param needs what everybody at it must be qualified for
  * @param attended minutes with them at the machine, from 0 to 480
  * @param unattended minutes that must pass by themselves afterwards, from 0 to 480
  * @param timer the minutes that a chemical circulates: it counts from when it is in ({@code least}) and from when pouring began
  *        ({@code most}), up to the first task that flushes
  * @param flushes whether it flushes a chemical out
  */
-public record PlanTask(String machine, String name, MachineState state, int order, int people, int attended,
-        int unattended, Optional<Procedure.Timer> timer, boolean flushes, Dust dust, Place place) {
+public record PlanTask(String machine, String name, MachineState state, int order, int people,
+        Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes, Dust dust, Place place) {
 
     /** The most minutes that a task, or the wait after it, may take. */
     public static final int LONGEST = 480;
 
     public PlanTask {
+        needs = Set.copyOf(needs);
         Check.inRange(people, 1, Crew.MOST, "people");
         Check.inRange(attended, 0, LONGEST, "attended");
         Check.inRange(unattended, 0, LONGEST, "unattended");
@@ -44,7 +48,8 @@ public record PlanTask(String machine, String name, MachineState state, int orde
 
     /** Whether a timetable cannot tell the two apart but by their machines. */
     boolean isLike(PlanTask other) {
-        return state == other.state && order == other.order && people == other.people && attended == other.attended
+        return state == other.state && order == other.order && people == other.people && needs.equals(other.needs)
+                && attended == other.attended
                 && unattended == other.unattended && timer.equals(other.timer) && flushes == other.flushes
                 && dust == other.dust;
     }

@@ -84,6 +84,11 @@ public final class Walks {
         return from < 0 ? 0 : minutes[from][to];
     }
 
+    /** Minutes to a machine from the one farthest from it, by id; 0 when it stands alone. */
+    public int farthest(String machine) {
+        return Arrays.stream(minutes[machines.indexOf(machine)]).max().orElse(0);
+    }
+
     /** The shortest walk to a machine from any other; 0 when it stands alone. */
     int arrival(int machine) {
         int least = Integer.MAX_VALUE;

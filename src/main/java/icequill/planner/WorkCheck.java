@@ -7,7 +7,9 @@ import icequill.work.MachineState;
 import icequill.work.Procedure;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Finds why a visit cannot be done as it is planned, whatever the times. Where nothing is found, a timetable exists. */
 record WorkCheck(VisitWork work, Crew crew) {
@@ -18,6 +20,8 @@ record WorkCheck(VisitWork work, Crew crew) {
                 .forEach(task -> problems.add(Code.OUT_OF_RANGE, task.place(),
                         at(task) + " takes " + task.people() + " people, but only " + crew.size() + " come",
                         "a crew of at least " + task.people()));
+        work.tasks().stream().filter(task -> task.people() <= crew.size() && task.people() > crew.fit(task)
+                && task.attended() > 0).forEach(task -> qualified(task, problems));
         for (String machine : work.walks().machines()) {
             List<PlanTask> tasks = work.tasksAt(machine).stream().sorted(Comparator.comparingInt(PlanTask::order))
                     .toList();
@@ -27,6 +31,15 @@ record WorkCheck(VisitWork work, Crew crew) {
         }
         work.neverBothOff().forEach(pair -> restart(pair, problems));
         return problems;
+    }
+
+    private void qualified(PlanTask task, Problems problems) {
+        String needs = task.needs().stream().sorted().map(need -> need.name().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        problems.add(Code.NOT_QUALIFIED, task.place(),
+                at(task) + " needs " + task.people() + " qualified for " + needs + ", but of those who come "
+                        + crew.fit(task) + (crew.fit(task) == 1 ? " is" : " are"),
+                "people of a grade with qualified: [" + needs + "]");
     }
 
     private void timer(PlanTask pour, List<PlanTask> tasks, Problems problems) {

@@ -165,7 +165,9 @@ final class Binder {
     private void checkChemical(Finding.ChemicalUse used) {
         List<Material> chemicals = rates.materials().stream()
                 .filter(material -> material.chargeClass() == ChargeClass.CHEMICALS).toList();
-        find(new Named(used.material(), used.place()), "chemical", chemicals, Material::id);
+        find(new Named(used.material(), used.place()), "chemical", chemicals, Material::id)
+                .filter(material -> material.label().isEmpty()).ifPresent(
+                        material -> problems.add(material.withoutLabel(used.place(), "what was used")));
     }
 
     private Optional<Use> use(MaterialUsed line) {
@@ -173,6 +175,8 @@ final class Binder {
         Optional<Material> material = find(new Named(line.material(), line.place()), "material", rates.materials(),
                 Material::id);
         material.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
+        material.filter(found -> found.chargeClass() == ChargeClass.CHEMICALS && found.label().isEmpty())
+                .ifPresent(found -> problems.add(found.withoutLabel(line.place(), "what was used")));
         return material.map(found -> new Use(found, line.quantity(), machine, line.outcome(), Optional.empty()));
     }
 

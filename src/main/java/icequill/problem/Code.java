@@ -29,6 +29,8 @@ public enum Code {
     AMBIGUOUS_TIME,
     NO_TAX_RULE,
     CERTIFICATE,
+    /** Nobody who comes may be given the task. */
+    NOT_QUALIFIED,
     /** The price is above what the customer allowed. */
     OVER_LIMIT,
     /** A character that no font of the program can draw. */

@@ -3,12 +3,12 @@ package icequill.rates;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.work.ChargeClass;
 import icequill.work.Task;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/** Holds the doses of all tasks against the labels of what is dosed. */
+/** Holds the doses of all tasks, and the time they are left to work, against the labels of what is dosed. */
 final class DosesByLabel {
 
     private final List<Material> materials;
@@ -18,20 +18,37 @@ final class DosesByLabel {
         this.materials = materials;
     }
 
-    /** A problem for each dose above its label, or that cannot be held against it. */
+    /** A problem for each dose that has no label, is above it, or cannot be held against it. */
     static List<Problem> problems(List<Material> materials, List<Task> tasks) {
         DosesByLabel check = new DosesByLabel(materials);
-        for (Task task : tasks) {
-            for (Task.Dose dose : task.doses()) {
-                check.material(dose.material()).ifPresent(material -> material.label().ifPresent(
-                        label -> dose.steps().forEach(step -> check.step(task, dose, step, material, label))));
-            }
-        }
+        tasks.forEach(task -> task.doses()
+                .forEach(dose -> check.material(dose.material()).ifPresent(material -> check.dose(task, dose, material))));
         return check.problems.list();
     }
 
     private Optional<Material> material(String id) {
         return materials.stream().filter(material -> material.id().equals(id)).findFirst();
+    }
+
+    private void dose(Task task, Task.Dose dose, Material material) {
+        if (material.chargeClass() == ChargeClass.CHEMICALS && material.label().isEmpty()) {
+            problems.add(material.withoutLabel(dose.place(), "the dose in the task \"" + task.id() + "\""));
+        }
+        material.label().ifPresent(label -> {
+            time(task, dose, material, label.minutes());
+            dose.steps().forEach(step -> step(task, dose, step, material, label));
+        });
+    }
+
+    private void time(Task task, Task.Dose dose, Material material, Label.Minutes label) {
+        int shortest = task.procedure().timer().map(timer -> timer.least()).orElse(task.unattended());
+        int longest = task.procedure().timer().map(timer -> timer.most()).orElse(task.attended() + task.unattended());
+        if (shortest < label.least() || longest > label.most().orElse(longest)) {
+            problems.add(Code.OUT_OF_RANGE, dose.place(),
+                    material.id() + " is left to work from " + shortest + " to " + longest + " minutes in the task \""
+                            + task.id() + "\", outside its label",
+                    label.text());
+        }
     }
 
     private void step(Task task, Task.Dose dose, Task.Step step, Material material, Label label) {
@@ -42,13 +59,8 @@ final class DosesByLabel {
                     "water, in " + label.per().symbol());
             return;
         }
-        BigDecimal most = label.most(step.water().get());
-        if (step.quantity().compareTo(most) > 0) {
-            problems.add(Code.OUT_OF_RANGE, dose.place(),
-                    what + " is " + step.quantity().toPlainString() + " " + material.unit().symbol()
-                            + ", above its label",
-                    "at most " + most.stripTrailingZeros().toPlainString() + " " + material.unit().symbol() + " in "
-                            + step.water().get().toPlainString() + " " + label.per().symbol());
+        if (step.quantity().compareTo(label.most(step.water().get())) > 0) {
+            problems.add(material.aboveLabel(label, dose.place(), what, step.quantity(), step.water().get()));
         }
     }
 }

@@ -1,9 +1,18 @@
 package icequill.rates;
 
 import icequill.agreement.Plans;
+import icequill.work.ChemicalOrder;
+import icequill.work.Chemistry;
+import icequill.work.Finding;
 import icequill.work.Task;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 
 /** All prices of one day, plain: nothing in them depends on a date any more. */
@@ -17,6 +26,40 @@ public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates se
 
     public Optional<Material> material(String id) {
         return materials.stream().filter(material -> material.id().equals(id)).findFirst();
+    }
+
+    /** The tasks of a finding that were carried out, in the order of a visit. */
+    public List<Task> done(Finding finding) {
+        return finding.tasks().stream().filter(done -> done.outcome().isDone())
+                .flatMap(done -> task(done.task()).stream()).sorted(Comparator.comparingInt(Task::order)).toList();
+    }
+
+    /** What the chemicals are that a task doses, by their labels. */
+    public Set<Chemistry> chemistry(Task task) {
+        return task.doses().stream().flatMap(dose -> material(dose.material()).stream())
+                .flatMap(material -> material.label().stream()).map(Label::chemistry).collect(Collectors.toSet());
+    }
+
+    /**
+     * What is in a machine during each of its tasks: what the task doses, and what went in before and is not flushed out yet.
+     *
+     * @param inOrder all tasks at one machine
+     */
+    public Map<Task, Set<Chemistry>> inside(List<Task> inOrder) {
+        Map<Task, Set<Chemistry>> during = new HashMap<>();
+        Set<Chemistry> inside = EnumSet.noneOf(Chemistry.class);
+        int flushes = 0;
+        for (Task task : inOrder) {
+            Set<Chemistry> dosed = chemistry(task);
+            flushes = dosed.isEmpty() ? flushes : 0;
+            inside.addAll(dosed);
+            during.put(task, Set.copyOf(inside));
+            flushes += task.procedure().flushes();
+            if (flushes >= ChemicalOrder.FLUSHES) {
+                inside.clear();
+            }
+        }
+        return during;
     }
 
     public Optional<Task> task(String id) {

@@ -4,25 +4,52 @@ import icequill.document.Schedule;
 import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.Dose;
 import icequill.document.WorkSheet.Step;
+import icequill.party.Machine;
+import icequill.work.MachineState;
+import icequill.work.Part;
 import icequill.work.Procedure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * One step of a work sheet as texts.
  *
+ * @param machine that it is done at
  * @param sheet by whose numbers of cautions a step refers to them
  */
-record StepView(Step step, WorkSheet sheet, Sentences sentences) {
+record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences) {
+
+    private static final int FILTER_TICKS = 5;
 
     Map<String, Object> model() {
-        return Map.of("name", Sentences.capitalized(step.name()), "state",
-                sentences.word("state." + WorkSheetView.key(step.state())), "minutes", minutes(), "turn", turn(),
-                "details", details(),
+        return Map.of("name", name(), "state", state(), "minutes", minutes(), "turn", turn(), "details", details(), "ticks",
+                ticks(),
                 "blanks", step.procedure().readings().stream()
                         .map(reading -> sentences.word("measure." + WorkSheetView.key(reading))).toList());
+    }
+
+    private String name() {
+        String locked = machine.isUnplugged() ? ".unplugged" : ".locked";
+        return switch (step.kind()) {
+        case TASK -> Sentences.capitalized(step.name());
+        case SWITCH_OFF -> sentences.word("step.switch-off" + locked);
+        case SWITCH_ON -> sentences.word("step.switch-on");
+        };
+    }
+
+    private String state() {
+        boolean locked = step.state() == MachineState.DE_ENERGIZED && !machine.isUnplugged();
+        return sentences.word("state." + WorkSheetView.key(step.state()) + (locked ? ".locked" : ""));
+    }
+
+    /** What is ticked one by one within a step. */
+    private List<String> ticks() {
+        return step.part() == Part.WATER_FILTER
+                ? IntStream.rangeClosed(1, FILTER_TICKS).mapToObj(number -> sentences.word("filter." + number)).toList()
+                : List.of();
     }
 
     /** When it is done and by whom, a line each; none without a timetable. */
@@ -36,6 +63,9 @@ record StepView(Step step, WorkSheet sheet, Sentences sentences) {
     }
 
     private String minutes() {
+        if (step.kind() != WorkSheet.Kind.TASK) {
+            return "–";
+        }
         String attended = String.valueOf(step.attended());
         return step.unattended() == 0 ? attended : attended + " + " + step.unattended();
     }

@@ -5,6 +5,7 @@ import icequill.document.WorkSheet.Job;
 import icequill.party.AccessHours;
 import icequill.party.Machine;
 import icequill.work.Caution;
+import icequill.work.Flammability;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +58,7 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
 
     private Map<String, Object> job(Job job) {
         List<StepView> steps = new ArrayList<>();
-        job.steps().forEach(step -> steps.add(new StepView(step, sheet, sentences)));
+        job.steps().forEach(step -> steps.add(new StepView(step, job.machine(), sheet, sentences)));
         return Map.of("name", new MachineName(job.machine(), sentences).text(), "rows", about(job), "steps",
                 steps.stream().map(StepView::model).toList());
     }
@@ -70,10 +71,21 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
                 .add("sheet.machine", String.join(", ", sentences.word("make." + key(machine.make())),
                         sentences.word("cooling." + key(machine.cooling())),
                         sentences.word("connection." + key(machine.connection()))))
-                .add("sheet.refrigerant", machine.refrigerant()).add("sheet.condition", machine.condition())
+                .add("sheet.refrigerant", refrigerant(machine)).add("sheet.storage", storage(machine))
+                .add("sheet.condition", machine.condition())
                 .add("sheet.minutes", sentences.word("sheet.minutes-of", String.valueOf(attended),
                         String.valueOf(unattended)))
                 .rows();
+    }
+
+    private String refrigerant(Machine machine) {
+        return machine.refrigerant()
+                .map(name -> sentences.word("refrigerant." + key(Flammability.of(machine.refrigerant())), name))
+                .orElseGet(() -> sentences.word("refrigerant.not-recorded"));
+    }
+
+    private String storage(Machine machine) {
+        return sentences.word("storage." + machine.storage().map(WorkSheetView::key).orElse("not-recorded"));
     }
 
     static String key(Enum<?> constant) {

@@ -4,14 +4,15 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 
 /**
- * Keeps acid and chlorine apart, because together they give off chlorine gas (CDC, MMWR 40(36), 1991: rinsing once was not
- * enough). Between one and the other, whichever comes first, a machine must be flushed and the pH written down; and no acid
- * may stay in it. For one machine.
+ * Keeps chlorine apart from what makes a poisonous gas of it (CDC, MMWR 40(36), 1991: rinsing once was not enough). Between one
+ * and the other, whichever comes first, a machine must be flushed and the pH written down; and no acid may stay in it. For one
+ * machine.
  */
 public final class ChemicalOrder {
 
@@ -19,11 +20,29 @@ public final class ChemicalOrder {
     public static final int FLUSHES = 3;
 
     private final Problems problems = new Problems();
-    private Optional<Chemistry> last = Optional.empty();
-    private int flushes;
-    private boolean measured;
+    private final Map<Chemistry, Since> inside = new EnumMap<>(Chemistry.class);
 
     private ChemicalOrder() {
+    }
+
+    /** What was done since a chemical went in; a reading counts only after the last flush that is needed. */
+    private record Since(int flushes, boolean measured) {
+
+        static final Since NOTHING = new Since(0, false);
+
+        Since then(Procedure procedure) {
+            int all = flushes + procedure.flushes();
+            return new Since(all,
+                    measured || (all >= FLUSHES && procedure.readings().contains(ToRecord.PH)));
+        }
+
+        boolean isClean() {
+            return flushes >= FLUSHES && measured;
+        }
+
+        String lacking() {
+            return flushes < FLUSHES ? "after " + flushes + " of " + FLUSHES + " full flushes" : "without a pH reading";
+        }
     }
 
     /**
@@ -42,7 +61,8 @@ public final class ChemicalOrder {
     public static List<Problem> problems(List<Step> steps) {
         ChemicalOrder order = new ChemicalOrder();
         steps.forEach(order::take);
-        if (!steps.isEmpty() && order.last.equals(Optional.of(Chemistry.ACID)) && order.flushes < FLUSHES) {
+        Since acid = order.inside.getOrDefault(Chemistry.ACID, new Since(FLUSHES, true));
+        if (acid.flushes() < FLUSHES) {
             order.problems.add(Code.WRONG_ORDER, steps.getLast().place(), "the acid cleaner is not flushed out",
                     FLUSHES + " full flushes after it");
         }
@@ -50,33 +70,26 @@ public final class ChemicalOrder {
     }
 
     private void take(Step step) {
-        if (step.chemistry().contains(Chemistry.ACID) && step.chemistry().contains(Chemistry.CHLORINE)) {
-            problems.add(Code.WRONG_ORDER, step.place(),
-                    "the task \"" + step.task() + "\" brings acid and chlorine together: chlorine gas",
-                    "a step for each, with " + FLUSHES + " full flushes and a pH reading between them");
-        }
-        for (Chemistry chemistry : List.of(Chemistry.ACID, Chemistry.CHLORINE)) {
-            if (step.chemistry().contains(chemistry)) {
-                use(chemistry, step);
-            }
-        }
-        flushes += step.procedure().flushes();
-        // A reading counts only after the last flush that is needed.
-        measured = measured || (flushes >= FLUSHES && step.procedure().readings().contains(ToRecord.PH));
+        List<Chemistry> used = step.chemistry().stream().sorted().toList();
+        used.stream().filter(chemistry -> chemistry != Chemistry.CHLORINE)
+                .filter(chemistry -> chemistry.poisonousWith().stream().anyMatch(used::contains))
+                .forEach(chemistry -> problems.add(Code.WRONG_ORDER, step.place(),
+                        "the task \"" + step.task() + "\" brings " + chemistry.word()
+                                + " and chlorine together: poisonous gas",
+                        "a step for each, with " + FLUSHES + " full flushes and a pH reading between them"));
+        used.forEach(chemistry -> after(chemistry, step));
+        // What was told of once is not told of again.
+        used.forEach(chemistry -> inside.keySet().removeAll(chemistry.poisonousWith()));
+        used.forEach(chemistry -> inside.put(chemistry, Since.NOTHING));
+        inside.replaceAll((chemistry, since) -> since.then(step.procedure()));
     }
 
-    private void use(Chemistry chemistry, Step step) {
-        boolean other = last.filter(before -> before != chemistry).isPresent();
-        if (other && step.chemistry().size() == 1 && (flushes < FLUSHES || !measured)) {
-            String name = chemistry == Chemistry.ACID ? "acid follows chlorine" : "chlorine follows acid";
-            String lacking = flushes < FLUSHES
-                    ? "after " + flushes + " of " + FLUSHES + " full flushes"
-                    : "without a pH reading";
-            problems.add(Code.WRONG_ORDER, step.place(), "in the task \"" + step.task() + "\" " + name + " " + lacking,
-                    FLUSHES + " full flushes and a recorded pH reading between the two");
-        }
-        last = Optional.of(chemistry);
-        flushes = 0;
-        measured = false;
+    private void after(Chemistry chemistry, Step step) {
+        chemistry.poisonousWith().stream().sorted().filter(other -> !step.chemistry().contains(other))
+                .filter(inside::containsKey).filter(other -> !inside.get(other).isClean())
+                .forEach(other -> problems.add(Code.WRONG_ORDER, step.place(),
+                        "in the task \"" + step.task() + "\" " + chemistry.word() + " follows " + other.word() + " "
+                                + inside.get(other).lacking(),
+                        FLUSHES + " full flushes and a recorded pH reading between the two"));
     }
 }

@@ -9,11 +9,12 @@ import java.util.Optional;
  * What was found and done at one machine.
  *
  * @param tasks done, by id
+ * @param confirmed that readings which contradict labels or limits are right, and what was done about it
  * @param chemicals whose use was written down, in order; others are known by the doses of the tasks
  */
 public record Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
         List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations,
-        List<ChemicalUse> chemicals, Place place) {
+        List<ChemicalUse> chemicals, Optional<String> confirmed, Place place) {
 
     public Finding {
         tasks = List.copyOf(tasks);
@@ -25,7 +26,8 @@ public record Finding(String machine, Optional<String> complaint, Optional<Strin
     /** One without notes on chemicals. */
     public Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
             List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations, Place place) {
-        this(machine, complaint, cause, correction, tasks, readings, recommendations, List.of(), place);
+        this(machine, complaint, cause, correction, tasks, readings, recommendations, List.of(),
+                Optional.empty(), place);
     }
 
     /** A task that was carried out; its doses are charged with the outcome. */
@@ -39,12 +41,13 @@ public record Finding(String machine, Optional<String> complaint, Optional<Strin
      *
      * @param material by id, as the rates name it
      * @param dose in the material's unit; empty where it is that of the task
+     * @param water it went into, in the unit of its label; empty where it is that of the task
      * @param minutes it was left to work
      * @param ph measured after flushing
      * @param ppm on the test strip
      */
-    public record ChemicalUse(String material, Optional<BigDecimal> dose, Optional<BigDecimal> minutes,
-            Optional<BigDecimal> ph, Optional<BigDecimal> ppm, Place place) {}
+    public record ChemicalUse(String material, Optional<BigDecimal> dose, Optional<BigDecimal> water,
+            Optional<BigDecimal> minutes, Optional<BigDecimal> ph, Optional<BigDecimal> ppm, Place place) {}
 
     /** A repair that was recommended, and what the customer said. */
     public record Recommendation(String text, boolean accepted) {}

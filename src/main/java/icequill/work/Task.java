@@ -17,24 +17,45 @@ import java.util.Set;
  * @param attended minutes with a technician at the machine
  * @param unattended minutes that pass by themselves afterwards
  * @param people it takes at the same time, from 1
- * @param cautions to be said with it, every time
+ * @param part of the machine that it is at
+ * @param cautions to be said with it, every time, besides those of its hazards
+ * @param needs what everybody at it must be qualified for
  * @param procedure how it is carried out
  */
 public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
         ChargeClass chargeClass,
-        MachineState state, int order, int attended, int unattended, int people, Dust dust, List<Dose> doses,
-        List<Caution> cautions,
-        Procedure procedure, Place place) {
+        MachineState state, int order, int attended, int unattended, int people, Part part, Dust dust, List<Dose> doses,
+        List<Caution> cautions, Set<Qualification> needs, Procedure procedure, Place place) {
 
     public Task {
         makes = Set.copyOf(makes);
         coolings = Set.copyOf(coolings);
         doses = List.copyOf(doses);
         cautions = List.copyOf(cautions);
+        needs = Set.copyOf(needs);
     }
 
     public boolean suits(Machine machine) {
         return makes.contains(machine.make()) && coolings.contains(machine.cooling());
+    }
+
+    /**
+     * The state that a machine must be in for it. Where hands would reach to an auger or agitator that is de-energized, whatever
+     * else the task asks for (29 CFR 1910.147).
+     */
+    public MachineState stateAt(Machine machine) {
+        return reachesIntoStorage() && machine.ejectsByAuger() ? MachineState.DE_ENERGIZED : state;
+    }
+
+    /** Whether hands are in bin or chute; also where cleaning may be done in any state and nobody says which part it is at. */
+    public boolean reachesIntoStorage() {
+        return part == Part.STORAGE
+                || (part == Part.OTHER && state == MachineState.ANY && chargeClass == ChargeClass.CLEANING);
+    }
+
+    /** Whether it is at fins and fan; also where nobody says so but it is for air-cooled machines alone. */
+    public boolean isAtCondenser() {
+        return part == Part.CONDENSER || (part == Part.OTHER && coolings.equals(Set.of(Machine.Cooling.AIR)));
     }
 
     /**

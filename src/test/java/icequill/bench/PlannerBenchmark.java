@@ -15,6 +15,7 @@ import icequill.work.Procedure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -121,7 +122,7 @@ public class PlannerBenchmark {
     private static void task(List<PlanTask> tasks, String machine, String name, MachineState state, int attended,
             int unattended) {
         boolean pour = name.equals("pour");
-        tasks.add(new PlanTask(machine, name, state, tasks.size() + 1, 1, attended, unattended,
+        tasks.add(new PlanTask(machine, name, state, tasks.size() + 1, 1, Set.of(), attended, unattended,
                 pour ? Optional.of(new Procedure.Timer(20, 25)) : Optional.empty(), name.equals("flush"), Dust.NEITHER,
                 Place.NOWHERE));
     }

@@ -11,8 +11,6 @@ import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.render.Printer;
-import icequill.render.Sentences;
-import icequill.work.Caution;
 import icequill.work.MachineState;
 import icequill.work.Quantity;
 import icequill.work.Unit;
@@ -22,10 +20,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -34,7 +29,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Work sheets of the invented shop's planned visits. */
@@ -59,8 +53,9 @@ class WorkSheetTest {
         assertThat(sheet("summer-cleaning-bakery", Language.ENGLISH).jobs().getFirst().steps())
                 .extracting(step -> step.state() + " " + step.attended() + "+" + step.unattended() + " "
                         + step.procedure().flushes() + " " + step.doses().stream().map(WorkSheetTest::plain).toList())
-                .containsExactly("MAKING_ICE 5+15 0 []", "CIRCULATING 6+0 0 []", "DE_ENERGIZED 10+0 0 []",
-                        "DE_ENERGIZED 12+0 0 []", "DE_ENERGIZED 8+0 0 []", "CIRCULATING 3+20 0 [16 in 3, at most 18]",
+                .containsExactly("MAKING_ICE 5+15 0 []", "CIRCULATING 6+0 0 []", "DE_ENERGIZED 0+0 0 []",
+                        "DE_ENERGIZED 10+0 0 []", "DE_ENERGIZED 12+0 0 []", "DE_ENERGIZED 8+0 0 []",
+                        "CIRCULATING 0+0 0 []", "CIRCULATING 3+20 0 [16 in 3, at most 18]",
                         "CIRCULATING 9+0 3 []", "CIRCULATING 2+10 0 [2 in 1.5, at most 2.25]", "CIRCULATING 8+0 0 []",
                         "MAKING_ICE 4+0 0 []", "MAKING_ICE 5+15 0 []", "MAKING_ICE 2+0 0 []");
     }
@@ -76,7 +71,7 @@ class WorkSheetTest {
 
         assertThat(schedule.at(schedule.minutes()).toLocalTime()).isEqualTo(LocalTime.of(11, 21));
         assertThat(schedule.bound()).isEqualTo(126);
-        assertThat(sheet.jobs().getFirst().steps()).extracting(step -> step.turn().orElseThrow())
+        assertThat(sheet.jobs().getFirst().steps().stream().flatMap(step -> step.turn().stream()))
                 .extracting(turn -> turn.start() + "-" + turn.over() + "-" + turn.until())
                 .containsExactly("0-5-20", "20-26-26", "26-36-36", "36-48-48", "48-56-56", "56-59-79", "79-88-88",
                         "88-90-100", "90-98-98", "100-104-104", "104-109-124", "124-126-126");
@@ -136,37 +131,6 @@ class WorkSheetTest {
         });
     }
 
-    /** The sentences of each sheet that needs them, and of no other, stand on it, in both languages. */
-    @ParameterizedTest
-    @EnumSource(Language.class)
-    void sheet_everyDemoPlan_saysTheCautionsItNeeds(Language language) {
-        Sentences sentences = Sentences.of(language, "US");
-        for (WorkSheet sheet : sheets(language)) {
-            List<Caution> needed = new ArrayList<>(Arrays.stream(Caution.values()).filter(Caution::isAlways).toList());
-            List<WorkSheet.Step> steps = sheet.jobs().stream().flatMap(job -> job.steps().stream()).toList();
-            steps.forEach(step -> needed.addAll(step.cautions()));
-            if (steps.stream().anyMatch(step -> step.state() == MachineState.DE_ENERGIZED)) {
-                needed.add(Caution.LOCK_OUT);
-            }
-            String html = Printer.of(folder).html(sheet).orElseThrow().text().replace("&#39;", "'");
-            for (Caution caution : Caution.values()) {
-                String key = "caution." + caution.name().toLowerCase(Locale.ROOT).replace('_', '-');
-                boolean said = html.contains(sentences.word(key));
-                boolean roof = caution == Caution.ROOF_EDGE && sheet.attended().site().contains("Fernhill");
-                assertThat(said).as(caution + " " + sheet.attended().visit())
-                        .isEqualTo(needed.contains(caution) || roof);
-            }
-        }
-    }
-
-    @Test
-    void cautions_designedForEverySheet_areOnEverySheet() {
-        assertThat(Arrays.stream(Caution.values()).filter(Caution::isAlways)).containsExactlyInAnyOrder(
-                Caution.LABEL_FIRST, Caution.GLOVES_AND_EYES, Caution.NEVER_ACID_WITH_CHLORINE,
-                Caution.SANITIZER_AT_LABEL_STRENGTH, Caution.BLEACH_BY_STRENGTH, Caution.CERTIFIED_REFRIGERANT,
-                Caution.QUALIFIED_ELECTRICAL, Caution.DISCARD_FIRST_ICE, Caution.LOCAL_RULES);
-    }
-
     /** Never a cup a gallon, and not the customer's limit either. */
     @Test
     void sheet_everyDemoPlan_noCupsAndNoPrices() {
@@ -179,13 +143,13 @@ class WorkSheetTest {
 
     @ParameterizedTest(name = "{1} -> {2}")
     @CsvSource(delimiter = '|', value = {
-            "pricing/materials.yaml | most: 1.5, | most: 1.3, | OUT_OF_RANGE pricing/tasks.yaml:134 | , above its label (at most ",
-            "pricing/tasks.yaml | upTo: 800, amount: 16, water: 3 | upTo: 800, amount: 16 | MISSING pricing/tasks.yaml:89 | does not say how much water it goes into (water, in gal)",
-            "pricing/tasks.yaml | upTo: 800, amount: 16, | upTo: 800, amount: 18.001, | OUT_OF_RANGE pricing/tasks.yaml:89 | is 18.001 floz, above its label (at most 18 floz in 3 gal)",
+            "pricing/materials.yaml | most: 1.5, | most: 1.3, | OUT_OF_RANGE pricing/tasks.yaml:135 | , above its label (at most ",
+            "pricing/tasks.yaml | upTo: 800, amount: 16, water: 3 | upTo: 800, amount: 16 | MISSING pricing/tasks.yaml:92 | does not say how much water it goes into (water, in gal)",
+            "pricing/tasks.yaml | upTo: 800, amount: 16, | upTo: 800, amount: 18.001, | OUT_OF_RANGE pricing/tasks.yaml:92 | is 18.001 floz, above its label (at most 18 floz in 3 gal)",
             "pricing/materials.yaml | chemistry: other | chemistry: chlorine | '' | ''",
             "planned/summer-cleaning-bakery.yaml | - {task: flush} | - {task: clean-bin} | WRONG_ORDER planned/summer-cleaning-bakery.yaml:8 | the acid cleaner is not flushed out",
-            "pricing/tasks.yaml | least: 20, most: 25 | least: 30, most: 25 | WRONG_ORDER pricing/tasks.yaml:91 | at least 30 minutes, but at most 25",
-            "pricing/tasks.yaml | record: [ph] | record: [pH] | NOT_ALLOWED pricing/tasks.yaml:120 | did you mean \"ph\"?"})
+            "pricing/tasks.yaml | least: 20, most: 25 | least: 30, most: 25 | WRONG_ORDER pricing/tasks.yaml:94 | at least 30 minutes, but at most 25",
+            "pricing/tasks.yaml | record: [ph] | record: [pH] | NOT_ALLOWED pricing/tasks.yaml:122 | did you mean \"ph\"?"})
     void sheet_wrongRatesOrPlan_aProblemWithItsPlace(String file, String right, String wrong, String where,
             String message) throws Exception {
         change(file, right, wrong);

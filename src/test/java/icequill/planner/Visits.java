@@ -7,6 +7,7 @@ import icequill.work.Procedure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Visits to be planned, in short. */
@@ -18,22 +19,22 @@ final class Visits {
     }
 
     static PlanTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
-        return new PlanTask(machine, name, state, order, 1, attended, unattended, Optional.empty(), false, Dust.NEITHER,
+        return new PlanTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false, Dust.NEITHER,
                 Place.NOWHERE);
     }
 
     static PlanTask pour(String machine, int order, int attended, int unattended, Procedure.Timer timer) {
-        return new PlanTask(machine, "pour", MachineState.CIRCULATING, order, 1, attended, unattended,
+        return new PlanTask(machine, "pour", MachineState.CIRCULATING, order, 1, Set.of(), attended, unattended,
                 Optional.of(timer), false, Dust.NEITHER, Place.NOWHERE);
     }
 
     static PlanTask flush(String machine, int order, int attended) {
-        return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, attended, 0, Optional.empty(), true,
+        return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0, Optional.empty(), true,
                 Dust.NEITHER, Place.NOWHERE);
     }
 
     static PlanTask with(PlanTask task, int people, Dust dust) {
-        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.attended(),
+        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(), task.attended(),
                 task.unattended(), task.timer(), task.flushes(), dust, task.place());
     }
 

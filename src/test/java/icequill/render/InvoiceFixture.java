@@ -47,10 +47,12 @@ import icequill.tax.Taxable;
 import icequill.work.Call;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
+import icequill.work.Contradiction;
 import icequill.work.Finding;
 import icequill.work.MachineState;
 import icequill.work.Order;
 import icequill.work.Outcome;
+import icequill.work.Part;
 import icequill.work.Procedure;
 import icequill.work.Quantity;
 import icequill.work.ToRecord;
@@ -208,15 +210,19 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(ToRecord.values()));
         List<WorkSheet.Step> steps = new ArrayList<>();
         for (int i = 0; i < lines; i++) {
-            steps.add(new WorkSheet.Step("brush the condenser", MachineState.DE_ENERGIZED, 10, 0,
+            steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "brush the condenser", Part.CONDENSER, MachineState.DE_ENERGIZED, 10, 0,
                     Optional.of(new WorkSheet.Turn(12 * i, 12 * i + 10, 12 * i + 10, List.of(i % 6))), List.of(),
                     Procedure.NONE, List.of(Caution.LOCK_OUT, Caution.NYLON_BRUSH_ONLY)));
         }
+        steps.addFirst(new WorkSheet.Step(WorkSheet.Kind.SWITCH_OFF, "", Part.OTHER, MachineState.DE_ENERGIZED, 0, 0,
+                Optional.empty(), List.of(), Procedure.NONE, List.of(Caution.BOTH_FEEDS)));
+        steps.add(new WorkSheet.Step(WorkSheet.Kind.SWITCH_ON, "", Part.OTHER, MachineState.CIRCULATING, 0, 0,
+                Optional.empty(), List.of(), Procedure.NONE, List.of(Caution.CLEAR_BEFORE_POWER)));
         int pour = 12 * lines;
-        steps.add(new WorkSheet.Step("descale", MachineState.CIRCULATING, 3, 20,
+        steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "descale", Part.OTHER, MachineState.CIRCULATING, 3, 20,
                 Optional.of(new WorkSheet.Turn(pour, pour + 3, pour + 23, List.of(1))), List.of(dose, unlimited),
                 procedure, List.of(Caution.LABEL_FIRST)));
-        steps.add(new WorkSheet.Step("restart", MachineState.MAKING_ICE, 4, 0,
+        steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "change the filter", Part.WATER_FILTER, MachineState.MAKING_ICE, 4, 0,
                 Optional.of(new WorkSheet.Turn(pour + 23, pour + 27, pour + 27, List.of(0, 1))), List.of(),
                 Procedure.NONE, List.of()));
         Machine machine = billed.machines().getFirst().machine();
@@ -244,8 +250,17 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         List<VisitRecord.Chemical> chemicals = new ArrayList<>(Collections.nCopies(lines, cleaner));
         chemicals.add(sanitizer);
         return new VisitRecord(billed.date(), billed.shop(), language, size, customer, billed.attended(),
-                List.of(new VisitRecord.Machine(billed.machines().getFirst(), chemicals)),
-                Optional.of(billed.attended().left().plusHours(1)), Optional.of(LocalDate.of(2026, 8, 13)));
+                List.of(new VisitRecord.Machine(billed.machines().getFirst(), chemicals, remarks(),
+                        Optional.of("Flushed <twice> more."))),
+                Optional.of(billed.attended().left().plusHours(1)), Optional.of(LocalDate.of(2026, 8, 13)),
+                List.of(Caution.GAS_SUSPECTED));
+    }
+
+    /** One of every kind. */
+    private static List<Contradiction> remarks() {
+        return Arrays.stream(Contradiction.Kind.values()).map(kind -> new Contradiction(kind,
+                new Wording("descaler <mild>", "desincrustante <suave>"), new BigDecimal("5.5"), new BigDecimal("6.5"),
+                Unit.FLUID_OUNCE)).toList();
     }
 
     private List<InvoiceLine> invoiceLines() {
