@@ -13,12 +13,15 @@ import icequill.render.Printer;
 import icequill.work.Quantity;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Records of the invented shop's visits. */
 class RecordTest {
@@ -99,6 +102,91 @@ class RecordTest {
                         "OUT_OF_RANGE visits/wrong.yaml:10", "WRONG_ORDER visits/wrong.yaml:11",
                         "WRONG_ORDER visits/wrong.yaml:12");
         assertThat(problems).anyMatch(problem -> problem.text().contains("did you mean \"descaler\"?"));
+    }
+
+    /**
+     * The label allows 18 floz in 3 gallons, the task 20 to 25 minutes; drinking water has a pH of 6.5 and more (40 CFR 143.3), and
+     * 200 ppm of chlorine may stay unrinsed (40 CFR 180.940).
+     */
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(delimiter = '|', value = {
+            "ph: 7.1 | ph: 6.4 | pH 6.4 after flushing is still acid, under 6.5 | pH of 6.4: still acid | pH de 6.4: todavía ácida",
+            "strip: 200 | strip: 201 | a strip of 201 ppm is above the 200 ppm that may stay unrinsed | showed 201 ppm, more than the 200 | marcó 201 ppm, más de las 200",
+            "descaler, minutes | descaler, dose: 18.5, minutes | 18.5 floz is above the label's 18 | 18.5 fl oz was used, above the 18 fl oz | se usó 18.5 oz fl, más que 18 oz fl",
+            "minutes: 22 | minutes: 26 | 26 minutes is above the most, 25 | left to work for 26 min, more than 25 | actuó 26 min, más de 25",
+            "minutes: 22 | minutes: 19 | 19 minutes is under the least, 20 | left to work for 19 min, less than 20 | actuó 19 min, menos de 20"})
+    void record_figuresThatContradictLabelsAndLimits_aProblemOrIfConfirmedARemark(String right, String wrong,
+            String message, String english, String spanish) throws Exception {
+        Path file = folder.resolve("visits/spring-cleaning-bakery.yaml");
+        change(file, right, wrong);
+
+        assertContradicted(file, message);
+
+        change(file, "    recommended:", "    confirmed: Flushed three times more.\n    recommended:");
+        assertThat(printed(file, Language.ENGLISH)).contains(english, "Confirmed: Flushed three times more.",
+                "Ice made before", "was thrown away. Serve none before the remarks above are settled with us.")
+                .doesNotContain("serve ice made after");
+        assertThat(printed(file, Language.SPANISH)).contains(spanish,
+                "Confirmado: Flushed three times more.", "se desechó. No sirva hielo antes de aclarar");
+        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(file).problems()).isEmpty();
+    }
+
+    /** Chlorine in place of the sanitizer; and its own law holds where no label says what may stay. */
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(delimiter = '|', value = {
+            "visits/spring-cleaning-bakery.yaml | ', ph: 7.1' | '' | without 3 full flushes and a pH reading between them",
+            "visits/spring-cleaning-bakery.yaml | '- {task: flush}' | '- {task: sticker}' | without 3 full flushes and a pH reading between them",
+            "pricing/tasks.yaml | flushes: 3 | flushes: 2 | without 3 full flushes and a pH reading between them",
+            "visits/spring-cleaning-bakery.yaml | strip: 200 | strip: 200.5 | a strip of 200.5 ppm is above the 200 ppm"})
+    void record_chlorine_neverVouchedForWithoutFlushesAndPh(String edited, String right, String wrong, String message)
+            throws Exception {
+        change(folder.resolve("pricing/materials.yaml"), "{chemistry: other, most: 1.5, per: gal, minutes: {least: 5}, unrinsed: 200}",
+                "{chemistry: chlorine, most: 1.5, per: gal, minutes: {least: 5}}");
+        Path file = folder.resolve("visits/spring-cleaning-bakery.yaml");
+        assertThat(Office.of(folder).record(file, wish(Optional.empty())).problems()).isEmpty();
+
+        change(folder.resolve(edited), right, wrong);
+
+        assertContradicted(file, message);
+    }
+
+    @Test
+    void record_doseInUnknownWater_asksForIt() throws Exception {
+        Path file = folder.resolve("visits/packs-and-discount-mercado.yaml");
+        change(file, "water: 7, ", "");
+
+        assertContradicted(file, "the dose of descaler-bottle does not say how much water it went into (water, in gal)");
+    }
+
+    @Test
+    void record_iceThrownAway_isToldAndNothingIsCalledSafe() {
+        Path file = folder.resolve("visits/spring-cleaning-bakery.yaml");
+
+        assertThat(printed(file, Language.ENGLISH))
+                .containsPattern("Ice made before .*12:30.PM was thrown away; serve ice made after\\.")
+                .doesNotContainIgnoringCase("safe to serve");
+        assertThat(printed(file, Language.SPANISH)).contains("se desechó; sirva el hecho después.")
+                .doesNotContain("Apto para servir");
+    }
+
+    private void assertContradicted(Path file, String message) {
+        assertThat(Office.of(folder).record(file, wish(Optional.empty())).problems()).singleElement()
+                .matches(problem -> problem.text().contains(message));
+        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(file).problems()).singleElement()
+                .matches(problem -> problem.text().contains(message));
+        assertThat(CheckShop.check(folder, DAY).problems()).extracting(Problem::text)
+                .anyMatch(text -> text.contains(message));
+    }
+
+    private String printed(Path file, Language language) {
+        String html = Printer.of(folder).html(new RecordAssembly(hand(file), language).record(DAY)).orElseThrow().text();
+        return html.substring(html.indexOf("<body>")).replace("&#39;", "'").replace('\u00a0', ' ').replace('\u202f', ' ');
+    }
+
+    private static void change(Path file, String right, String wrong) throws Exception {
+        String text = Files.readString(file);
+        assertThat(text).contains(right);
+        Files.writeString(file, text.replace(right, wrong));
     }
 
     @Test

@@ -162,6 +162,70 @@ class WorkSheetTest {
         assertThat(problems).allMatch(problem -> problem.text().contains(message));
     }
 
+    /** Everywhere a chemical is used: by a task's dose, in a visit's notes, on a visit's lines. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "descaler | the dose in the task \"circulate-descaler\" is of descaler, which has no label",
+            "descaler-bottle | what was used is of descaler-bottle, which has no label"})
+    void check_chemicalWithoutALabel_aProblemOfRatesAndVisits(String item, String message) throws Exception {
+        Path file = folder.resolve("pricing/materials.yaml");
+        String text = Files.readString(file);
+        int at = text.indexOf("    label:", text.indexOf("- id: " + item + "\n"));
+        Files.writeString(file, text.substring(0, at) + text.substring(text.indexOf('\n', at) + 1));
+
+        assertThat(CheckShop.check(folder, DAY).problems()).extracting(Problem::text)
+                .anyMatch(problem -> problem.contains(message) && problem.contains("label: {chemistry, most, per, minutes}"));
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(delimiter = '|', value = {
+            "minutes: {least: 10, most: 40} | minutes: {least: 10, most: 24} | from 20 to 25 minutes in the task \"circulate-descaler\", outside its label (from 10 to 24 minutes)",
+            "minutes: {least: 10, most: 40} | minutes: {least: 10} | no label of an acid without the longest time",
+            "minutes: {least: 10, most: 40} | minutes: {least: 31, most: 30} | at least 31 minutes, but at most 30",
+            "', minutes: {least: 10, most: 40}' | '' | \"minutes\" is missing",
+            "minutes: {least: 5} | minutes: {least: 11} | from 10 to 12 minutes in the task \"sanitize\", outside its label (at least 11 minutes)"})
+    void sheet_timesOutsideTheLabel_aProblem(String right, String wrong, String message) throws Exception {
+        change("pricing/materials.yaml", right, wrong);
+
+        assertThat(problems()).extracting(Problem::text).anyMatch(text -> text.contains(message));
+    }
+
+    /** What makes a poisonous gas with chlorine, whichever comes first; the cleaner is written in the demo's rates. */
+    @ParameterizedTest
+    @ValueSource(strings = {"acid", "ammonia", "quaternary", "peracid"})
+    void sheet_chlorineAfterWhatMakesGasOfIt_refused(String cleaner) throws Exception {
+        change("pricing/materials.yaml", "chemistry: acid", "chemistry: " + cleaner);
+        change("pricing/materials.yaml", "chemistry: other", "chemistry: chlorine");
+        assertThat(problems()).isEmpty();
+
+        change("pricing/tasks.yaml", "record: [ph]", "record: [strip]");
+
+        assertThat(problems()).singleElement().matches(
+                problem -> problem.message().contains("chlorine follows " + cleaner + " without a pH reading"));
+    }
+
+    /** Two minutes away from the cleaner's machine, the alarm rings two minutes before the latest time, or sooner. */
+    @Test
+    void alarms_farFromTheMachine_leaveTheWalk() throws Exception {
+        Files.writeString(folder.resolve("sites/hotel-fernhill.yaml"), "layout: {walk: 4}\n", StandardOpenOption.APPEND);
+        change("planned/autumn-condensers-hotel.yaml", "{task: change-filter}",
+                "{task: change-filter}, {task: circulate-descaler}, {task: flush}, {task: sanitize}");
+        List<Schedule.Alarm> acid = sheet("autumn-condensers-hotel", Language.ENGLISH).schedule().orElseThrow().alarms()
+                .stream().filter(alarm -> alarm.latest().isPresent()).toList();
+
+        assertThat(acid).isNotEmpty().allSatisfy(alarm -> assertThat(alarm.rings())
+                .isBeforeOrEqualTo(alarm.latest().orElseThrow().minusMinutes(4)));
+    }
+
+    /** The helper of the hotel's visit is not qualified for acid, and comes alone. */
+    @Test
+    void sheet_acidForAHelperAlone_refused() throws Exception {
+        change("planned/summer-cleaning-bakery.yaml", "grade: lead", "grade: helper");
+
+        assertThat(problems()).hasSize(2).extracting(Problem::message)
+                .allMatch(message -> message.contains("qualified for acid, but of those who come 0 are"));
+    }
+
     /** With a sanitizer of chlorine, no flush and no pH reading may be left out. */
     @ParameterizedTest
     @ValueSource(strings = {"flushes: 3|flushes: 2", "record: [ph]|record: [ice-weight]"})

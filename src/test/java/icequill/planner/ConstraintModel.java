@@ -26,14 +26,23 @@ public final class ConstraintModel {
 
     /** @param horizon minutes within which everything must be done */
     public ConstraintModel(VisitWork work, int crew, int horizon) {
+        this(work, new Crew(crew), horizon);
+    }
+
+    ConstraintModel(VisitWork work, Crew people, int horizon) {
         this.work = work;
-        this.crew = crew;
+        crew = people.size();
         end = model.intVar("end", 0, horizon, true);
         for (PlanTask task : work.tasks()) {
             IntVar start = model.intVar(0, horizon, true);
             BoolVar[] who = model.boolVarArray(crew);
             starts.add(start);
-            people.add(who);
+            this.people.add(who);
+            for (int person = 0; person < crew; person++) {
+                if (!people.qualified().get(person).containsAll(task.needs())) {
+                    model.arithm(who[person], "=", 0).post();
+                }
+            }
             model.sum(who, "=", task.attended() == 0 ? 0 : task.people()).post();
             model.arithm(end, "-", start, ">=", whole(task)).post();
         }

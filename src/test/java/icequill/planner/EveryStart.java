@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Tries every start of every task with everybody, for longer and longer ends: slow, and plain enough to be believed. */
-record EveryStart(VisitWork work, int crew, List<PlanTask> tasks, int end) {
+record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
 
-    static int shortest(VisitWork work, int crew) {
+    static int shortest(VisitWork work, Crew people) {
         List<PlanTask> tasks = work.tasks().stream().sorted(Comparator.comparing(PlanTask::machine)
                 .thenComparingInt(PlanTask::order)).toList();
         return IntStream.iterate(0, end -> end + 1)
-                .filter(end -> new EveryStart(work, crew, tasks, end).fits(new ArrayList<>())).findFirst()
+                .filter(end -> new EveryStart(work, people, tasks, end).fits(new ArrayList<>())).findFirst()
                 .orElseThrow();
     }
 
@@ -62,14 +62,15 @@ record EveryStart(VisitWork work, int crew, List<PlanTask> tasks, int end) {
     }
 
     private List<List<Integer>> choices(int needed) {
-        return needed == crew
-                ? List.of(IntStream.range(0, crew).boxed().toList())
-                : IntStream.range(0, crew).mapToObj(List::of).toList();
+        return needed == people.size()
+                ? List.of(IntStream.range(0, people.size()).boxed().toList())
+                : IntStream.range(0, people.size()).mapToObj(List::of).toList();
     }
 
     private boolean isAllowed(List<Entry> placed) {
         try {
-            TimetableRules.check(work, crew, new Timetable(placedEnd(placed), 0, walking(placed), crew, placed));
+            TimetableRules.check(work, people,
+                    new Timetable(placedEnd(placed), 0, walking(placed), people.size(), placed));
             return true;
         } catch (AssertionError broken) {
             return false;
@@ -81,7 +82,7 @@ record EveryStart(VisitWork work, int crew, List<PlanTask> tasks, int end) {
     }
 
     private int walking(List<Entry> placed) {
-        return IntStream.range(0, crew).map(person -> walking(person, placed)).sum();
+        return IntStream.range(0, people.size()).map(person -> walking(person, placed)).sum();
     }
 
     private int walking(int person, List<Entry> placed) {

@@ -9,8 +9,10 @@ import icequill.problem.Problem;
 import icequill.work.Dust;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
+import icequill.work.Qualification;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -178,6 +180,58 @@ class PlannerTest {
         assertThat(walks.between(2, 0)).isEqualTo(3);
         assertThat(walks.arrival(2)).isEqualTo(2);
         assertThat(Walks.of(List.of("a"), 9, List.of()).arrival(0)).isZero();
+    }
+
+    /** A machine's pouring and flush need somebody qualified, and so does one of two jobs elsewhere. */
+    private static List<PlanTask> acidAndJobs() {
+        List<PlanTask> tasks = new ArrayList<>(Visits.wet("a", Visits.TIMER).stream()
+                .map(task -> task.flushes() || task.timer().isPresent()
+                        ? Visits.needing(task, Set.of(Qualification.ACID))
+                        : task)
+                .toList());
+        tasks.add(Visits.task("b", "job", MachineState.ANY, 10, 30, 0));
+        return tasks;
+    }
+
+    /** Alone, the chain of 52 and the job in its waits take 72; a helper takes the job, and off, sanitizer and restart at will. */
+    @Test
+    void plan_acid_onlyBySomebodyQualified() {
+        VisitWork work = Visits.work(0, TWO, acidAndJobs());
+        Crew crew = new Crew(List.of(Set.of(), Set.of(Qualification.ACID)));
+        Timetable table = Planner.plan(work, crew, Effort.USUAL).orElseThrow();
+
+        TimetableRules.check(work, crew, table);
+        assertThat(table.proven()).isTrue();
+        assertThat(table.minutes()).isEqualTo(52);
+        assertThat(table.entries()).filteredOn(entry -> List.of("pour", "flush").contains(entry.task())
+                && entry.kind() == Timetable.Kind.TASK).hasSize(2)
+                .allSatisfy(entry -> assertThat(entry.people()).containsExactly(1));
+    }
+
+    /** 50 + 40 minutes that only one of three may do. */
+    @Test
+    void plan_oneQualifiedOfThree_boundCountsWhatOnlyHeMayDo() {
+        List<PlanTask> tasks = List.of(
+                Visits.needing(Visits.task("a", "soak", MachineState.ANY, 1, 50, 0), Set.of(Qualification.ACID)),
+                Visits.needing(Visits.task("b", "soak", MachineState.ANY, 1, 40, 0), Set.of(Qualification.ACID)));
+        VisitWork work = Visits.work(0, TWO, tasks);
+        Crew crew = new Crew(List.of(Set.of(), Set.of(Qualification.ACID), Set.of()));
+        Timetable table = Planner.plan(work, crew, Effort.USUAL).orElseThrow();
+
+        TimetableRules.check(work, crew, table);
+        assertThat(table.minutes()).isEqualTo(90);
+        assertThat(table.proven()).isTrue();
+    }
+
+    @Test
+    void plan_nobodyQualified_saysForWhat() {
+        Checked<Timetable> result = Planner.plan(Visits.work(0, TWO, acidAndJobs()), new Crew(List.of(Set.of(), Set.of())),
+                Effort.USUAL);
+
+        assertThat(result.problems()).hasSize(2).allMatch(problem -> problem.code() == Code.NOT_QUALIFIED)
+                .extracting(Problem::text).first().asString().contains(
+                        "\"pour\" at \"a\" needs 1 qualified for acid, but of those who come 0 are",
+                        "people of a grade with qualified: [acid]");
     }
 
     static Stream<Arguments> impossible() {

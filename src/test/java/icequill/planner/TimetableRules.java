@@ -10,9 +10,13 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Every hard rule, asked of a finished timetable, without the numbers that it was made from. */
-record TimetableRules(VisitWork work, int crew, Timetable table) {
+record TimetableRules(VisitWork work, Crew crew, Timetable table) {
 
     static void check(VisitWork work, int crew, Timetable table) {
+        check(work, new Crew(crew), table);
+    }
+
+    static void check(VisitWork work, Crew crew, Timetable table) {
         new TimetableRules(work, crew, table).check();
     }
 
@@ -24,13 +28,15 @@ record TimetableRules(VisitWork work, int crew, Timetable table) {
             Entry entry = of(task);
             assertThat(entry.end() - entry.start()).isEqualTo(task.attended());
             assertThat(entry.people()).hasSize(task.attended() == 0 ? 0 : task.people()).doesNotHaveDuplicates()
-                    .allMatch(person -> person >= 0 && person < crew);
+                    .allMatch(person -> person >= 0 && person < crew.size())
+                    .allMatch(person -> task.needs().stream()
+                            .allMatch(need -> crew.qualified().get(person).contains(need)));
             task.timer().ifPresent(timer -> timer(task, entry));
             work.tasks().stream().filter(other -> other.machine().equals(task.machine()))
                     .forEach(other -> sequence(task, other));
         }
         int walked = 0;
-        for (int person = 0; person < crew; person++) {
+        for (int person = 0; person < crew.size(); person++) {
             walked += walked(person);
         }
         assertThat(table.walking()).isEqualTo(walked);

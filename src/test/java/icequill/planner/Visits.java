@@ -4,6 +4,7 @@ import icequill.problem.Place;
 import icequill.work.Dust;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
+import icequill.work.Qualification;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,11 @@ final class Visits {
     static PlanTask with(PlanTask task, int people, Dust dust) {
         return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(), task.attended(),
                 task.unattended(), task.timer(), task.flushes(), dust, task.place());
+    }
+
+    static PlanTask needing(PlanTask task, Set<Qualification> needs) {
+        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), task.people(), needs,
+                task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), task.place());
     }
 
     /** Off 4, pour 3, flushes 9, sanitizer in 2, wait 10, restart 4. */

@@ -10,6 +10,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Acid and chlorine never meet. Steps are written A, C, O for what is used, 1 to 9 for flushes, p for a pH reading. */
+/** Acid and chlorine never meet. Steps are written A, C, N, Q, P, O for what is used, 1 to 9 for flushes, p for a pH reading. */
 class ChemicalOrderTest {
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -42,6 +43,13 @@ class ChemicalOrderTest {
             "A 3p A C   | chlorine follows acid after 0 of 3",
             "C A 3      | acid follows chlorine after 0 of 3",
             "C 3 A 3    | acid follows chlorine without a pH reading",
+            "Q 3p C     | ''",
+            "Q C        | chlorine follows quaternary after 0 of 3 full flushes",
+            "C 3 N      | ammonia follows chlorine without a pH reading",
+            "P 3 C      | chlorine follows peracid without a pH reading",
+            "A 3p C P   | peracid follows chlorine after 0 of 3",
+            "P Q N O    | ''",
+            "QC 3       | brings quaternary and chlorine together",
             "A          | not flushed out",
             "A 2 O      | not flushed out"})
     void problems_sequence_asTheRuleSays(String steps, String message) {
@@ -64,7 +72,7 @@ class ChemicalOrderTest {
         for (int i = 0; i < 20_000; i++) {
             List<ChemicalOrder.Step> steps = new ArrayList<>();
             for (int length = random.nextInt(7); length >= 0; length--) {
-                steps.add(step(List.of("A", "C", "O", "3p", "3", "p", "1p", "2").get(random.nextInt(8))));
+                steps.add(step(List.of("A", "C", "Q", "P", "3p", "3", "p", "1p", "2").get(random.nextInt(9))));
             }
             if (ChemicalOrder.problems(steps).isEmpty()) {
                 sound++;
@@ -84,7 +92,8 @@ class ChemicalOrderTest {
                 int flushes = between.stream().mapToInt(step -> step.procedure().flushes()).sum();
                 boolean measured = between.stream()
                         .anyMatch(step -> step.procedure().readings().contains(ToRecord.PH));
-                if (both.containsAll(Set.of(ACID, CHLORINE)) && (flushes < 3 || !measured)) {
+                if (both.contains(CHLORINE) && !Collections.disjoint(both, Set.of(ACID, Chemistry.QUATERNARY, Chemistry.PERACID))
+                        && (flushes < 3 || !measured)) {
                     return false;
                 }
             }
@@ -104,6 +113,15 @@ class ChemicalOrderTest {
         }
         if (word.contains("C")) {
             chemistry.add(CHLORINE);
+        }
+        if (word.contains("N")) {
+            chemistry.add(Chemistry.AMMONIA);
+        }
+        if (word.contains("Q")) {
+            chemistry.add(Chemistry.QUATERNARY);
+        }
+        if (word.contains("P")) {
+            chemistry.add(Chemistry.PERACID);
         }
         if (word.contains("O")) {
             chemistry.add(OTHER);
