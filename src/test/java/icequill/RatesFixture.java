@@ -134,7 +134,8 @@ public final class RatesFixture {
     private static List<Task> tasks() {
         Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8"), step("800", "16")), Place.NOWHERE);
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
-                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1, Part.OTHER,
+                EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
+                Part.OTHER,
                 Dust.NEITHER,
                 List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(), Procedure.NONE, Place.NOWHERE);
         Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
@@ -243,6 +244,7 @@ public final class RatesFixture {
                                 LocalDate.of(2025, 1, 1), "Frostworks"))
                         : Optional.empty(),
                 Optional.empty(), Optional.empty(), Machine.Connection.HARD_WIRED,
-                make == Machine.Make.BATCH ? Optional.of(Machine.Storage.BIN) : Optional.empty(), true, Optional.empty());
+                make == Machine.Make.BATCH ? Optional.of(Machine.Storage.BIN) : Optional.empty(), true,
+                Optional.empty());
     }
 }

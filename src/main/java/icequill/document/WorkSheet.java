@@ -63,7 +63,8 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
      * @param unattended minutes that pass by themselves afterwards
      * @param turn when it is done, by the sheet's schedule; empty where there is none
      */
-    public record Step(Kind kind, String name, Part part, MachineState state, int attended, int unattended, Optional<Turn> turn,
+    public record Step(Kind kind, String name, Part part, MachineState state, int attended, int unattended,
+            Optional<Turn> turn,
             List<Dose> doses, Procedure procedure, List<Caution> cautions) {
         public Step {
             Check.that(state != MachineState.ANY, "no state: " + name);

@@ -64,7 +64,8 @@ public record Column(String name, List<String> path, Kind kind, String about) {
             text("refrigerant", "refrigerant", "such as R-404A"),
             number("chargeOunces", "chargeOunces", "of refrigerant, by weight"),
             text("connection", "connection", "cord-and-plug or hard-wired"),
-            text("storage", "storage", "bin, or dispenser with an auger or agitator; taken for a dispenser if left out"),
+            text("storage", "storage",
+                    "bin, or dispenser with an auger or agitator; taken for a dispenser if left out"),
             new Column("groundLevel", List.of("groundLevel"), Kind.YES_OR_NO,
                     "yes: all of it is reached standing on the ground"),
             text("condition", "condition", "notes on its condition"));

@@ -37,7 +37,8 @@ public final class CheckShop {
             whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
         }
         List<Path> visits = whole.visits();
-        visits.forEach(file -> VisitInHand.read(whole, file, problems).ifPresent(hand -> problems.take(hand.vouched())));
+        visits.forEach(
+                file -> VisitInHand.read(whole, file, problems).ifPresent(hand -> problems.take(hand.vouched())));
         whole.planned().forEach(file -> VisitInHand.read(whole, file, problems).ifPresent(
                 hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
         whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)

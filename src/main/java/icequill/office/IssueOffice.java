@@ -52,8 +52,9 @@ public final class IssueOffice {
      */
     public Checked<RecordedVisit> record(Path file) {
         ShopFolder shop = BookSites.shop(folder);
-        return VisitInHand.of(shop, file).then(VisitInHand::vouched).then(hand -> book.write(open -> taken(shop, hand.site(), open)
-                .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
+        return VisitInHand.of(shop, file).then(VisitInHand::vouched)
+                .then(hand -> book.write(open -> taken(shop, hand.site(), open)
+                        .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
     }
 
     private static Checked<RecordedVisit> stored(VisitInHand hand, String data, Transaction open) {

@@ -98,7 +98,8 @@ record StepsAssembly(Machine machine, List<Task> tasks, Rates rates, Language la
      * the next one needs it; when none says, it is taken to run, which is the safe guess.
      */
     private MachineState first() {
-        return sequence().stream().map(task -> task.stateAt(machine)).filter(state -> state != MachineState.ANY).findFirst()
+        return sequence().stream().map(task -> task.stateAt(machine)).filter(state -> state != MachineState.ANY)
+                .findFirst()
                 .orElse(MachineState.MAKING_ICE);
     }
 

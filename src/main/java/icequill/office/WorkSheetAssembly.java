@@ -53,7 +53,8 @@ record WorkSheetAssembly(VisitInHand hand, Language language) {
                     "no task is planned for the machine \"" + finding.machine() + "\"", "tasks"));
         }
         problems.addAll(ChemicalOrder.problems(tasks(finding).stream()
-                .map(task -> new ChemicalOrder.Step(task.id(), hand.rates().chemistry(task), task.procedure(), finding.place()))
+                .map(task -> new ChemicalOrder.Step(task.id(), hand.rates().chemistry(task), task.procedure(),
+                        finding.place()))
                 .toList()));
     }
 

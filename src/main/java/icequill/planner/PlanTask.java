@@ -24,7 +24,8 @@ import java.util.Set;
  * @param flushes whether it flushes a chemical out
  */
 public record PlanTask(String machine, String name, MachineState state, int order, int people,
-        Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes, Dust dust, Place place) {
+        Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes,
+        Dust dust, Place place) {
 
     /** The most minutes that a task, or the wait after it, may take. */
     public static final int LONGEST = 480;

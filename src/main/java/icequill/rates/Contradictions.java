@@ -40,7 +40,8 @@ public record Contradictions(Finding finding, Machine machine, Layout layout, Ra
             String limit = what.limit().toPlainString();
             return switch (what.kind()) {
             case STILL_ACID -> "pH " + found + " after flushing is still acid, under " + limit;
-            case STRIP_TOO_STRONG -> "a strip of " + found + " ppm is above the " + limit + " ppm that may stay unrinsed";
+            case STRIP_TOO_STRONG ->
+                "a strip of " + found + " ppm is above the " + limit + " ppm that may stay unrinsed";
             case DOSE_ABOVE_LABEL -> found + " " + what.unit().symbol() + " is above the label's " + limit;
             case TOO_SHORT -> found + " minutes is under the least, " + limit;
             case TOO_LONG -> found + " minutes is above the most, " + limit;

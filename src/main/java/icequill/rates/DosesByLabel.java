@@ -22,7 +22,8 @@ final class DosesByLabel {
     static List<Problem> problems(List<Material> materials, List<Task> tasks) {
         DosesByLabel check = new DosesByLabel(materials);
         tasks.forEach(task -> task.doses()
-                .forEach(dose -> check.material(dose.material()).ifPresent(material -> check.dose(task, dose, material))));
+                .forEach(dose -> check.material(dose.material())
+                        .ifPresent(material -> check.dose(task, dose, material))));
         return check.problems.list();
     }
 

@@ -31,7 +31,8 @@ public record Label(Chemistry chemistry, BigDecimal most, Unit per, Minutes minu
         }
 
         public String text() {
-            return most.map(limit -> "from " + least + " to " + limit + " minutes").orElse("at least " + least + " minutes");
+            return most.map(limit -> "from " + least + " to " + limit + " minutes")
+                    .orElse("at least " + least + " minutes");
         }
     }
 

@@ -25,7 +25,8 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
     private static final int FILTER_TICKS = 5;
 
     Map<String, Object> model() {
-        return Map.of("name", name(), "state", state(), "minutes", minutes(), "turn", turn(), "details", details(), "ticks",
+        return Map.of("name", name(), "state", state(), "minutes", minutes(), "turn", turn(), "details", details(),
+                "ticks",
                 ticks(),
                 "blanks", step.procedure().readings().stream()
                         .map(reading -> sentences.word("measure." + WorkSheetView.key(reading))).toList());

@@ -71,7 +71,8 @@ record VisitRecordView(VisitRecord visit, Sentences sentences) {
     private String remark(Contradiction remark) {
         boolean dose = remark.kind() == Contradiction.Kind.DOSE_ABOVE_LABEL;
         return sentences.word("record." + WorkSheetView.key(remark.kind()),
-                Sentences.capitalized(remark.chemical().in(visit.language())), figure(remark.found(), remark.unit(), dose),
+                Sentences.capitalized(remark.chemical().in(visit.language())),
+                figure(remark.found(), remark.unit(), dose),
                 figure(remark.limit(), remark.unit(), dose));
     }
 
@@ -95,7 +96,7 @@ record VisitRecordView(VisitRecord visit, Sentences sentences) {
     /** Which ice was thrown away, and next due; where nothing was said of them, there is no line for them. */
     private List<Map<String, String>> ending(VisitView view) {
         Optional<String> due = visit.nextDue().map(sentences.formats()::day);
-                boolean remarks = visit.machines().stream().anyMatch(machine -> !machine.remarks().isEmpty());
+        boolean remarks = visit.machines().stream().anyMatch(machine -> !machine.remarks().isEmpty());
         String ice = remarks ? "record.ice-remarks" : "record.ice-thrown";
         return new Details(sentences)
                 .add("record.ice", visit.safeFrom().map(moment -> sentences.word(ice, view.moment(moment))))

@@ -83,7 +83,8 @@ class BrushingTest {
         assertThat(html.split("<th scope=\"col\">[0-9]", -1)).as("months of the log").hasSize(13);
         assertThat(html).contains(language == Language.ENGLISH ? "your figure" : "cifras suyas");
         assertThat(sheet.cautions()).containsExactly(Caution.UNPLUGGED, Caution.SHARP_FINS, Caution.NYLON_BRUSH_ONLY,
-                Caution.GAS_SUSPECTED, Caution.CERTIFIED_REFRIGERANT, Caution.QUALIFIED_ELECTRICAL, Caution.LOCAL_RULES);
+                Caution.GAS_SUSPECTED, Caution.CERTIFIED_REFRIGERANT, Caution.QUALIFIED_ELECTRICAL,
+                Caution.LOCAL_RULES);
     }
 
     @ParameterizedTest(name = "{0} -> {1}")

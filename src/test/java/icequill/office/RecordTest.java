@@ -140,7 +140,8 @@ class RecordTest {
             "visits/spring-cleaning-bakery.yaml | strip: 200 | strip: 200.5 | a strip of 200.5 ppm is above the 200 ppm"})
     void record_chlorine_neverVouchedForWithoutFlushesAndPh(String edited, String right, String wrong, String message)
             throws Exception {
-        change(folder.resolve("pricing/materials.yaml"), "{chemistry: other, most: 1.5, per: gal, minutes: {least: 5}, unrinsed: 200}",
+        change(folder.resolve("pricing/materials.yaml"),
+                "{chemistry: other, most: 1.5, per: gal, minutes: {least: 5}, unrinsed: 200}",
                 "{chemistry: chlorine, most: 1.5, per: gal, minutes: {least: 5}}");
         Path file = folder.resolve("visits/spring-cleaning-bakery.yaml");
         assertThat(Office.of(folder).record(file, wish(Optional.empty())).problems()).isEmpty();
@@ -155,7 +156,8 @@ class RecordTest {
         Path file = folder.resolve("visits/packs-and-discount-mercado.yaml");
         change(file, "water: 7, ", "");
 
-        assertContradicted(file, "the dose of descaler-bottle does not say how much water it went into (water, in gal)");
+        assertContradicted(file,
+                "the dose of descaler-bottle does not say how much water it went into (water, in gal)");
     }
 
     @Test
@@ -179,8 +181,10 @@ class RecordTest {
     }
 
     private String printed(Path file, Language language) {
-        String html = Printer.of(folder).html(new RecordAssembly(hand(file), language).record(DAY)).orElseThrow().text();
-        return html.substring(html.indexOf("<body>")).replace("&#39;", "'").replace('\u00a0', ' ').replace('\u202f', ' ');
+        String html = Printer.of(folder).html(new RecordAssembly(hand(file), language).record(DAY)).orElseThrow()
+                .text();
+        return html.substring(html.indexOf("<body>")).replace("&#39;", "'").replace('\u00a0', ' ').replace('\u202f',
+                ' ');
     }
 
     private static void change(Path file, String right, String wrong) throws Exception {

@@ -39,7 +39,8 @@ class SafetyTest {
     private static final Edit NO_REFRIGERANT = new Edit(BAKERY, "    refrigerant: R-290\n", "");
     private static final Edit DISPENSER = new Edit(BAKERY, "storage: bin", "storage: dispenser");
     private static final Edit NO_STORAGE = new Edit(BAKERY, "    storage: bin\n", "");
-    private static final Edit NO_ROOF = new Edit(HOTEL, "roof: Condensers of the main and banquet kitchens, by the stair beside elevator C.\n", "");
+    private static final Edit NO_ROOF = new Edit(HOTEL,
+            "roof: Condensers of the main and banquet kitchens, by the stair beside elevator C.\n", "");
 
     @TempDir
     Path temporary;
@@ -65,12 +66,15 @@ class SafetyTest {
 
     static Stream<Row> rows() {
         return Stream.of(
-                says(Hazard.CHEMICAL, CLEANING, "label of the product, its safety data sheet; chemical-resistant gloves",
+                says(Hazard.CHEMICAL, CLEANING,
+                        "label of the product, its safety data sheet; chemical-resistant gloves",
                         "etiqueta del producto, su ficha de seguridad; guantes resistentes a químicos"),
-                says(Hazard.ACID, CLEANING, "gloves that resist acid; closed goggles; cleaner into water, never water into",
+                says(Hazard.ACID, CLEANING,
+                        "gloves that resist acid; closed goggles; cleaner into water, never water into",
                         "guantes resistentes al ácido; gafas cerradas; limpiador en el agua, nunca agua en"),
                 hushed(Hazard.ACID, CONDENSERS, "gloves that resist acid", "guantes resistentes al ácido"),
-                says(Hazard.POISONOUS_GAS, CLEANING, "poisonous gas with acid cleaner, with ammonia or quaternary; peracid",
+                says(Hazard.POISONOUS_GAS, CLEANING,
+                        "poisonous gas with acid cleaner, with ammonia or quaternary; peracid",
                         "gas venenoso con el limpiador ácido; amonio cuaternario; perácidos"),
                 says(Hazard.CHEMICAL_LEFT_ALONE, CLEANING, "Chemicals inside, do not use", "Químicos adentro, no usar"),
                 says(Hazard.CHEMICAL_LEFT_ALONE, FLAKES, "Chemicals inside, do not use", "Químicos adentro, no usar"),
@@ -78,7 +82,8 @@ class SafetyTest {
                 says(Hazard.CHEMICAL_LEFT_TOO_LONG, CLEANING, "be at the machine when it rings",
                         "esté junto a la máquina cuando suene"),
                 hushed(Hazard.CHEMICAL_LEFT_TOO_LONG, CONDENSERS, "Set the timer before", "Ponga el temporizador"),
-                says(Hazard.RESIDUE, CLEANING, "at the strength of its label; Bleach, if it is used at all, only on surfaces",
+                says(Hazard.RESIDUE, CLEANING,
+                        "at the strength of its label; Bleach, if it is used at all, only on surfaces",
                         "a la concentración de su etiqueta; El cloro, si se usa, solo en superficies"),
                 says(Hazard.SPOILED_ICE, CLEANING, "Throw the first ice away", "deseche el primer hielo"),
                 says(Hazard.START_BY_PLUG, CLEANING, "keep it in your own hand", "téngalo en su propia mano"),
@@ -92,7 +97,8 @@ class SafetyTest {
                 hushed(Hazard.SECOND_FEED, CLEANING, "both feeds", "etiqueta en las dos"),
                 says(Hazard.POWER_RETURNS, CLEANING, "hands, tools and rags out; everybody told",
                         "manos, herramientas y trapos fuera; todos avisados"),
-                says(Hazard.POWER_RETURNS, CONDENSERS, "hands, tools and rags out", "manos, herramientas y trapos fuera"),
+                says(Hazard.POWER_RETURNS, CONDENSERS, "hands, tools and rags out",
+                        "manos, herramientas y trapos fuera"),
                 hushed(Hazard.POWER_RETURNS, SURVEY, "hands, tools and rags out", "manos, herramientas y trapos"),
                 says(Hazard.AUGER, FLAKES, "Always de-energized first, gloves and eye protection",
                         "Siempre sin corriente primero, con guantes y protección para los ojos"),
@@ -105,11 +111,13 @@ class SafetyTest {
                 says(Hazard.FINS, CLEANING, "cut-resistant gloves at the condenser; Soft nylon brush",
                         "guantes anticorte en el condensador; Cepillo suave de nailon"),
                 hushed(Hazard.FINS, FLAKES, "cut-resistant gloves", "guantes anticorte"),
-                says(Hazard.FINS, SafetyPaper.BRUSHING_SHEET, BRUSHING, "cut-resistant gloves at the condenser; nylon brush",
+                says(Hazard.FINS, SafetyPaper.BRUSHING_SHEET, BRUSHING,
+                        "cut-resistant gloves at the condenser; nylon brush",
                         "guantes anticorte en el condensador; Cepillo suave de nailon"),
                 says(Hazard.FALL, CONDENSERS, "keep away from the edge; Ladder: sound; three points of contact",
                         "lejos del borde; Escalera: en buen estado; tres puntos de apoyo"),
-                says(Hazard.FALL, CONDENSERS, "keep away from the edge; Ladder: sound", "lejos del borde; Escalera", NO_ROOF),
+                says(Hazard.FALL, CONDENSERS, "keep away from the edge; Ladder: sound", "lejos del borde; Escalera",
+                        NO_ROOF),
                 says(Hazard.FALL, CLEANING, "keep away from the edge; Ladder: sound", "lejos del borde; Escalera",
                         new Edit(BAKERY, "miles:", "roof: By the hatch.\nmiles:")),
                 hushed(Hazard.FALL, CONDENSERS, "keep away from the edge", "lejos del borde",
@@ -142,7 +150,8 @@ class SafetyTest {
                 says(Hazard.REFRIGERANT, CLEANING, "only by technicians certified", "solo técnicos certificados"),
                 says(Hazard.REFRIGERANT, SafetyPaper.BRUSHING_SHEET, BRUSHING, "only by technicians certified",
                         "solo técnicos certificados"),
-                says(Hazard.LIVE_PARTS, CLEANING, "only by people qualified for it", "solo personas calificadas para ello"),
+                says(Hazard.LIVE_PARTS, CLEANING, "only by people qualified for it",
+                        "solo personas calificadas para ello"),
                 says(Hazard.LIVE_PARTS, SafetyPaper.BRUSHING_SHEET, BRUSHING, "only by people qualified for it",
                         "solo personas calificadas para ello"),
                 says(Hazard.WATER_PRESSURE, CLEANING,
@@ -151,7 +160,8 @@ class SafetyTest {
                 hushed(Hazard.WATER_PRESSURE, FLAKES, "before you open a filter", "antes de abrir un filtro"),
                 says(Hazard.LOCAL_LAW, CLEANING, "Local codes and the rules of licensed trades",
                         "Los reglamentos locales y las normas de los oficios con licencia"),
-                says(Hazard.LOCAL_LAW, SafetyPaper.BRUSHING_SHEET, BRUSHING, "Local codes and the rules of licensed trades",
+                says(Hazard.LOCAL_LAW, SafetyPaper.BRUSHING_SHEET, BRUSHING,
+                        "Local codes and the rules of licensed trades",
                         "Los reglamentos locales y las normas de los oficios con licencia"));
     }
 

@@ -174,7 +174,8 @@ class WorkSheetTest {
         Files.writeString(file, text.substring(0, at) + text.substring(text.indexOf('\n', at) + 1));
 
         assertThat(CheckShop.check(folder, DAY).problems()).extracting(Problem::text)
-                .anyMatch(problem -> problem.contains(message) && problem.contains("label: {chemistry, most, per, minutes}"));
+                .anyMatch(problem -> problem.contains(message)
+                        && problem.contains("label: {chemistry, most, per, minutes}"));
     }
 
     @ParameterizedTest(name = "{0} -> {1}")
@@ -207,7 +208,8 @@ class WorkSheetTest {
     /** Two minutes away from the cleaner's machine, the alarm rings two minutes before the latest time, or sooner. */
     @Test
     void alarms_farFromTheMachine_leaveTheWalk() throws Exception {
-        Files.writeString(folder.resolve("sites/hotel-fernhill.yaml"), "layout: {walk: 4}\n", StandardOpenOption.APPEND);
+        Files.writeString(folder.resolve("sites/hotel-fernhill.yaml"), "layout: {walk: 4}\n",
+                StandardOpenOption.APPEND);
         change("planned/autumn-condensers-hotel.yaml", "{task: change-filter}",
                 "{task: change-filter}, {task: circulate-descaler}, {task: flush}, {task: sanitize}");
         List<Schedule.Alarm> acid = sheet("autumn-condensers-hotel", Language.ENGLISH).schedule().orElseThrow().alarms()

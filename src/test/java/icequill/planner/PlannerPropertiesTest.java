@@ -37,7 +37,8 @@ class PlannerPropertiesTest {
         /** The second may be given live parts only, anybody else everything. */
         private static Crew people(int size) {
             return new Crew(IntStream.range(0, size).mapToObj(
-                    person -> person == 1 ? Set.of(Qualification.ELECTRICAL) : Set.of(Qualification.values())).toList());
+                    person -> person == 1 ? Set.of(Qualification.ELECTRICAL) : Set.of(Qualification.values()))
+                    .toList());
         }
     }
 
@@ -122,8 +123,10 @@ class PlannerPropertiesTest {
         }
         Walks walks = Walks.of(names, random.nextInt(3), List.of(new Walks.Way("m0", "m1", random.nextInt(4))));
         boolean pair = names.size() > 1 && random.nextInt(3) == 0;
-        List<PlanTask> tasksWithNeeds = all.stream().map(task -> task.people() == 1 ? needy(task, random) : task).toList();
-        return new Case(new VisitWork(walks, pair ? List.of(new VisitWork.Pair("m0", "m1")) : List.of(), tasksWithNeeds),
+        List<PlanTask> tasksWithNeeds = all.stream().map(task -> task.people() == 1 ? needy(task, random) : task)
+                .toList();
+        return new Case(
+                new VisitWork(walks, pair ? List.of(new VisitWork.Pair("m0", "m1")) : List.of(), tasksWithNeeds),
                 crew);
     }
 

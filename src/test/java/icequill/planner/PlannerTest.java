@@ -225,7 +225,8 @@ class PlannerTest {
 
     @Test
     void plan_nobodyQualified_saysForWhat() {
-        Checked<Timetable> result = Planner.plan(Visits.work(0, TWO, acidAndJobs()), new Crew(List.of(Set.of(), Set.of())),
+        Checked<Timetable> result = Planner.plan(Visits.work(0, TWO, acidAndJobs()),
+                new Crew(List.of(Set.of(), Set.of())),
                 Effort.USUAL);
 
         assertThat(result.problems()).hasSize(2).allMatch(problem -> problem.code() == Code.NOT_QUALIFIED)

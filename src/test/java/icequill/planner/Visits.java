@@ -20,7 +20,8 @@ final class Visits {
     }
 
     static PlanTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
-        return new PlanTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false, Dust.NEITHER,
+        return new PlanTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false,
+                Dust.NEITHER,
                 Place.NOWHERE);
     }
 
@@ -30,12 +31,14 @@ final class Visits {
     }
 
     static PlanTask flush(String machine, int order, int attended) {
-        return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0, Optional.empty(), true,
+        return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0,
+                Optional.empty(), true,
                 Dust.NEITHER, Place.NOWHERE);
     }
 
     static PlanTask with(PlanTask task, int people, Dust dust) {
-        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(), task.attended(),
+        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(),
+                task.attended(),
                 task.unattended(), task.timer(), task.flushes(), dust, task.place());
     }
 

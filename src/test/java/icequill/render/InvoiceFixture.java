@@ -210,7 +210,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(ToRecord.values()));
         List<WorkSheet.Step> steps = new ArrayList<>();
         for (int i = 0; i < lines; i++) {
-            steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "brush the condenser", Part.CONDENSER, MachineState.DE_ENERGIZED, 10, 0,
+            steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "brush the condenser", Part.CONDENSER,
+                    MachineState.DE_ENERGIZED, 10, 0,
                     Optional.of(new WorkSheet.Turn(12 * i, 12 * i + 10, 12 * i + 10, List.of(i % 6))), List.of(),
                     Procedure.NONE, List.of(Caution.LOCK_OUT, Caution.NYLON_BRUSH_ONLY)));
         }
@@ -222,7 +223,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "descale", Part.OTHER, MachineState.CIRCULATING, 3, 20,
                 Optional.of(new WorkSheet.Turn(pour, pour + 3, pour + 23, List.of(1))), List.of(dose, unlimited),
                 procedure, List.of(Caution.LABEL_FIRST)));
-        steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "change the filter", Part.WATER_FILTER, MachineState.MAKING_ICE, 4, 0,
+        steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "change the filter", Part.WATER_FILTER,
+                MachineState.MAKING_ICE, 4, 0,
                 Optional.of(new WorkSheet.Turn(pour + 23, pour + 27, pour + 27, List.of(0, 1))), List.of(),
                 Procedure.NONE, List.of()));
         Machine machine = billed.machines().getFirst().machine();

@@ -69,7 +69,8 @@ class SafetyTextTest {
         assertLarge(fixture.visitRecord(),
                 List.of(WorkSheetView.caution(Caution.GAS_SUSPECTED, sentences)));
         assertLarge(fixture.brushingSheet(), Stream.concat(cautions.stream(), Stream
-                .of("who", "do.1", "do.2", "not.1", "not.6", "reason.hard-wired").map(key -> sentences.word("brushing." + key)))
+                .of("who", "do.1", "do.2", "not.1", "not.6", "reason.hard-wired")
+                .map(key -> sentences.word("brushing." + key)))
                 .toList());
     }
 

@@ -92,7 +92,8 @@ class ChemicalOrderTest {
                 int flushes = between.stream().mapToInt(step -> step.procedure().flushes()).sum();
                 boolean measured = between.stream()
                         .anyMatch(step -> step.procedure().readings().contains(ToRecord.PH));
-                if (both.contains(CHLORINE) && !Collections.disjoint(both, Set.of(ACID, Chemistry.QUATERNARY, Chemistry.PERACID))
+                if (both.contains(CHLORINE)
+                        && !Collections.disjoint(both, Set.of(ACID, Chemistry.QUATERNARY, Chemistry.PERACID))
                         && (flushes < 3 || !measured)) {
                     return false;
                 }
