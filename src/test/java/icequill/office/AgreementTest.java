@@ -101,14 +101,14 @@ class AgreementTest {
         assertThat(advice.sentences()).anyMatch(text -> text.contains("The window is only"));
     }
 
-    /** The flaker's two visits at today's rates cost what they did: 705.32 less 35.27 = 670.05, to 5.00. */
+    /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
                 .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 1)))
                 .orElseThrow();
 
-        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 670.00",
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 715.00",
                 "Diferencia 0.00");
     }
 
