@@ -19,7 +19,7 @@ final class DemoCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "DIR", arity = "0..1", defaultValue = "icequill-demo", description = "The folder to make. Default: ${DEFAULT-VALUE}. An earlier demo in it is replaced.")
+    @Parameters(paramLabel = "DIR", arity = "0..1", defaultValue = "icequill-demo", description = "The folder to make. Default: ${DEFAULT-VALUE}. An earlier demo in it is replaced; beside anything else it refuses.")
     private Path folder = Path.of("icequill-demo");
 
     @Option(names = "--json", description = "Print the result, or the problems, as JSON.")

@@ -7,30 +7,23 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** The whole program at work for an invented shop. */
 public final class Demo {
 
-    /** Marks a folder as one that a demo made and may replace. */
-    private static final String MARK = ".icequill-demo";
     /** The moment at which all of it is issued, so that each demo is the same. */
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
     private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
@@ -71,17 +64,17 @@ public final class Demo {
     /**
      * Makes the shop, its book and all its papers, each invoice dated by the day of its visit.
      *
-     * @param folder new, empty, or made by an earlier demo, which is then replaced
+     * @param folder new, empty, or with an earlier demo and nothing else, which is then replaced
      * @param progress is told what comes next
      */
     public static Checked<Made> run(Path folder, Consumer<String> progress) {
-        if (Files.exists(folder.resolve(MARK))) {
-            delete(folder);
-        }
-        return NewShop.create(folder, true).then(made -> {
-            mark(made);
+        DemoFolder own = new DemoFolder(folder);
+        return own.cleared().then(free -> NewShop.create(free, true)).then(made -> {
             progress.accept("Made the invented shop in " + made);
             return papers(made, progress);
+        }).map(made -> {
+            own.list();
+            return made;
         });
     }
 
@@ -124,23 +117,5 @@ public final class Demo {
 
     private static Office.Wish unnumbered(LocalDate day) {
         return new Office.Wish(Optional.empty(), day, Optional.empty(), Extras.NONE);
-    }
-
-    private static void mark(Path folder) {
-        try {
-            Files.writeString(folder.resolve(MARK), "A demo made this folder and replaces it when it is run again.\n");
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
-    }
-
-    private static void delete(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
     }
 }
