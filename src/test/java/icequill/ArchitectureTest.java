@@ -104,7 +104,8 @@ class ArchitectureTest {
         // tax and pricer, because the tax and the price for one of each line are written by themselves
         arrows.put("einvoice", List.of("document", "tax", "pricer", "work", "party", "explain", "money"));
         // party, because customers and addresses are stored by their parts; money, because amounts are stored as minor units
-        arrows.put("ledger", List.of("party", "money"));
+        // files, because both make files that are their owner's alone
+        arrows.put("ledger", List.of("files", "party", "money"));
         // ledger, because papers are issued into the book; forecast, because comparisons look ahead
         arrows.put("office",
                 List.of("ledger", "forecast", "files", "render", "einvoice", "document", "account", "tax", "pricer",

@@ -13,16 +13,19 @@ import java.util.Set;
  * How the shop's book is kept, as shop.yaml says.
  *
  * @param database a PostgreSQL database, as a JDBC URL; empty for a file in the shop folder
+ * @param passwordFile from the shop folder on, whose first line is the password of the database
  * @param office its mark in paper numbers; empty where there is only one
  * @param retentionYears from the end of a paper's year, for which it is kept
  */
-public record BookSettings(Optional<String> database, Optional<String> office, int retentionYears) {
+public record BookSettings(Optional<String> database, Optional<String> passwordFile, Optional<String> office,
+        int retentionYears) {
 
     private static final String BOOK = "book";
     private static final Set<String> KEYS = Set.of("database", "office", "retentionYears");
 
     /** A file in the shop folder, and seven years (common practice; ask your adviser). */
-    public static final BookSettings USUAL = new BookSettings(Optional.empty(), Optional.empty(), 7);
+    public static final BookSettings USUAL = new BookSettings(Optional.empty(), Optional.empty(),
+            Optional.empty(), 7);
 
     /** Those of a shop folder, as far as shop.yaml can be read; its faults show when the shop itself is read. */
     public static BookSettings of(Path folder) {
@@ -58,7 +61,7 @@ public record BookSettings(Optional<String> database, Optional<String> office, i
     }
 
     private static BookSettings read(Fields fields) {
-        return new BookSettings(fields.text("database"), fields.text("office"),
+        return new BookSettings(fields.text("database"), fields.text("passwordFile"), fields.text("office"),
                 fields.integer("retentionYears").orElse(USUAL.retentionYears));
     }
 }

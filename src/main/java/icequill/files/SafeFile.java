@@ -39,7 +39,7 @@ public final class SafeFile {
 
     /**
      * Writes to a temporary file beside the target, forces it to the disk, and moves it into place. Folders are made as
-     * needed.
+     * needed. File and folders are their owner's alone ({@link OwnersOnly}).
      *
      * @param replace whether an existing file may be replaced; otherwise it is a problem
      */
@@ -55,12 +55,11 @@ public final class SafeFile {
         }
         try {
             Path folder = target.toAbsolutePath().getParent();
-            Files.createDirectories(folder);
-            // Not createTempFile, whose files only their owner may read.
+            OwnersOnly.folder(folder);
             Path unfinished = target
                     .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".unfinished");
             try {
-                try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW,
+                try (FileChannel channel = OwnersOnly.open(unfinished, StandardOpenOption.CREATE_NEW,
                         StandardOpenOption.WRITE);
                         OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
                     filling.fill(out);

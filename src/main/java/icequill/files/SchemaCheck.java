@@ -132,6 +132,7 @@ final class SchemaCheck {
 
     private static String found(Tree at) {
         return switch (at) {
+        case Tree.Leaf leaf when leaf.text().contains("jdbc:") || leaf.text().contains("://") -> "found another address";
         case Tree.Branch branch -> "found keys and values";
         case Tree.Row row -> "found a list";
         case Tree.Leaf leaf -> switch (leaf.kind()) {

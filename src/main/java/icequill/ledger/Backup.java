@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -10,9 +11,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.channels.Channels;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.sql.ResultSet;
@@ -64,7 +67,8 @@ final class Backup {
             Problems findings = new Problems();
             Archive.Contents contents;
             try (ZipOutputStream zip = new ZipOutputStream(
-                    new BufferedOutputStream(Files.newOutputStream(unfinished)))) {
+                    new BufferedOutputStream(Channels.newOutputStream(
+                            OwnersOnly.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))))) {
                 contents = database.inTransaction(dialect.snapshot(),
                         handle -> written(handle, zip, findings, progress));
                 entry(zip, Archive.CONTENTS, Archive.JSON.writeValueAsBytes(contents));

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -48,7 +49,7 @@ final class BookLock implements AutoCloseable {
         synchronized (OPEN) {
             Shared before = OPEN.get(file);
             FileChannel channel = before == null
-                    ? FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
+                    ? OwnersOnly.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
                             StandardOpenOption.WRITE)
                     : before.channel();
             OPEN.put(file, new Shared(channel, before == null ? 1 : before.books() + 1));

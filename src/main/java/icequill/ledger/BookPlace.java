@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.problem.Discretion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -42,8 +43,12 @@ public sealed interface BookPlace {
     record OnServer(String url, Path papers) implements BookPlace {
         @Override
         public String text() {
-            int question = url.indexOf('?');
-            return question < 0 ? url : url.substring(0, question);
+            return Discretion.of(url);
+        }
+
+        @Override
+        public String toString() {
+            return text();
         }
 
         @Override

@@ -2,6 +2,9 @@ package icequill.ledger;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import icequill.files.OwnersOnly;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -30,6 +33,7 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
      * Connects once at first, since the pools try for half a minute before they say what is wrong.
      *
      * @throws ConnectionException when that fails
+     * @throws UncheckedIOException when a file of the database cannot be made
      */
     static Connections to(BookPlace place) {
         return switch (place) {
@@ -52,18 +56,55 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         writing.close();
     }
 
+    /** To a file that may not be written to, as it is; whatever would change it fails. */
+    static Connections looking(Path database) {
+        loaded(database);
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        // What was not carried over from the file beside it yet is seen only if others might be writing.
+        SQLiteDataSource source = source(database, isWhole(database) ? "?immutable=1" : "?mode=ro", config);
+        tried(source::getConnection);
+        HikariConfig readers = pool(READERS);
+        readers.setDataSource(source);
+        HikariDataSource both = new HikariDataSource(readers);
+        return new Connections(Dialect.SQLITE, both, both);
+    }
+
     private static Connections toFile(Path database) {
+        loaded(database);
+        made(database);
         SQLiteConfig writes = sqlite();
         writes.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         SQLiteConfig reads = sqlite();
-        SQLiteDataSource source = source(database, reads);
+        SQLiteDataSource source = source(database, "", reads);
         tried(source::getConnection);
         HikariConfig readers = pool(READERS);
         readers.setDataSource(source);
         readers.setConnectionInitSql("PRAGMA query_only = 1");
         HikariConfig writer = pool(1);
-        writer.setDataSource(source(database, writes));
+        writer.setDataSource(source(database, "", writes));
         return new Connections(Dialect.SQLITE, new HikariDataSource(writer), new HikariDataSource(readers));
+    }
+
+    private static boolean isWhole(Path database) {
+        return database.resolveSibling(database.getFileName() + "-wal").toFile().length() == 0;
+    }
+
+    private static void loaded(Path database) {
+        try {
+            SqliteLibrary.load(SqliteLibrary.caches(database));
+        } catch (IOException nowhere) {
+            throw new UncheckedIOException(nowhere);
+        }
+    }
+
+    /** Before the database would make it, readable for all. */
+    private static void made(Path database) {
+        try {
+            OwnersOnly.create(database);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     /** A way to connect. */
@@ -85,13 +126,15 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
+        config.setTempStore(SQLiteConfig.TempStore.MEMORY);
         config.setBusyTimeout((int) BUSY_MILLISECONDS);
         return config;
     }
 
-    private static SQLiteDataSource source(Path database, SQLiteConfig config) {
+    /** As an address, in which signs that mean something in one stand for themselves. */
+    private static SQLiteDataSource source(Path database, String how, SQLiteConfig config) {
         SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + database.toAbsolutePath());
+        source.setUrl("jdbc:sqlite:" + database.toAbsolutePath().toUri() + how);
         return source;
     }
 

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -14,7 +15,7 @@ final class Flush {
 
     /** Writes a new file; an existing one is replaced. */
     static void write(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
+        try (FileChannel channel = OwnersOnly.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
                 StandardOpenOption.TRUNCATE_EXISTING)) {
             ByteBuffer rest = ByteBuffer.wrap(bytes);
             while (rest.hasRemaining()) {

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +19,7 @@ final class Folder {
         if (folder == null) {
             throw new IOException("no folder holds " + file);
         }
-        return Files.createDirectories(folder);
+        return OwnersOnly.folder(folder);
     }
 
     /** Whether there is nothing in it; one that is not there is empty. */

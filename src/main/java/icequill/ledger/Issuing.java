@@ -1,11 +1,11 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -128,7 +128,7 @@ final class Issuing {
 
     private void storeFile(PaperRow row, byte[] pdf) {
         try {
-            Files.createDirectories(files.unfinishedFolder());
+            OwnersOnly.folder(files.unfinishedFolder());
             Flush.write(files.unfinished(row.number(), row.pdfHash()), pdf);
             step(Step.FILE_WRITTEN);
             Flush.file(files.unfinished(row.number(), row.pdfHash()));

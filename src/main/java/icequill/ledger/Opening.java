@@ -1,7 +1,9 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Discretion;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
@@ -31,7 +33,10 @@ final class Opening {
     /** @param despitePapers whether a book may begin where there are papers already */
     static Checked<Book> open(BookPlace place, Surroundings surroundings, boolean despitePapers) {
         return Faults.caught(place, () -> {
-            Files.createDirectories(place.papers());
+            if (place instanceof BookPlace.InFile(Path database, Path papers) && isReadOnly(database)) {
+                return looked(place, Connections.looking(database), surroundings);
+            }
+            OwnersOnly.folder(place.papers());
             Optional<BookLock> lock = Optional.empty();
             Optional<Problem> unsuitable = unsuitable(place);
             if (unsuitable.isPresent()) {
@@ -77,11 +82,39 @@ final class Opening {
         };
     }
 
+    private static boolean isReadOnly(Path database) {
+        return Files.exists(database)
+                && !(Files.isWritable(database) && Files.isWritable(database.toAbsolutePath().getParent()));
+    }
+
+    /** A copy that may not be written to is looked at as it is; what a stop left undone stays so. */
+    private static Checked<Book> looked(BookPlace place, Connections connections, Surroundings surroundings) {
+        Checked<Book> book = Faults.caught(place, () -> {
+            int version = Schema.version(connections.reader());
+            return version == Schema.NEWEST
+                    ? Checked.sound(new Book(place, connections,
+                            new Writer(place, connections, Optional.empty(), surroundings)))
+                    : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+                            "the book was written by another version of the program, and may not be written to",
+                            "a copy of the shop that may be written to"));
+        });
+        if (book instanceof Checked.Faulty<Book>) {
+            connections.close();
+        }
+        return book;
+    }
+
     /** Why no book can be kept at a place; its folder is made. */
     static Optional<Problem> unsuitable(BookPlace place) throws IOException {
-        return place instanceof BookPlace.InFile(Path database, Path papers)
-                ? remote(database, Files.getFileStore(Folder.madeFor(database)).type())
-                : Optional.empty();
+        return switch (place) {
+        case BookPlace.InFile(Path database, Path papers) ->
+            remote(database, Files.getFileStore(Folder.madeFor(database)).type());
+        case BookPlace.OnServer(String url, Path papers) -> Discretion.isPlainAddress(url)
+                ? Optional.empty()
+                : Optional.of(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+                        "the address of the database cannot be read",
+                        "jdbc:postgresql://host/name, and behind a ? what belongs to it, as user=name&ssl=true"));
+        };
     }
 
     /** A problem when a kind of file system is that of another machine. */

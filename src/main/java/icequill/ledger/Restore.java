@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -91,7 +92,7 @@ final class Restore {
         }
         String mark = Leftovers.mark();
         Path papers = Leftovers.beside(target.papers(), mark);
-        Files.createDirectories(papers);
+        OwnersOnly.folder(papers);
         BookPlace scratch = switch (target) {
         case BookPlace.InFile(Path database, Path ours) ->
             new BookPlace.InFile(Leftovers.beside(database, mark), papers);

@@ -1,5 +1,7 @@
 package icequill.office;
 
+import icequill.files.BookSettings;
+import icequill.files.DatabasePassword;
 import icequill.files.ShopFolder;
 import icequill.party.Certificate;
 import icequill.party.Site;
@@ -33,6 +35,7 @@ public final class CheckShop {
     public static Report check(Path folder, LocalDate today) {
         ShopFolder whole = BookSites.shop(folder);
         Problems problems = new Problems();
+        DatabasePassword.readable(BookSettings.of(folder), folder).ifPresent(problems::add);
         for (String id : whole.sites()) {
             whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
         }

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.files.OwnersOnly;
 import icequill.files.ShippedFiles;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -30,7 +31,7 @@ public final class NewShop {
         }
         return (demo ? ShippedFiles.copyDemo(folder) : ShippedFiles.copyStarter(folder)).map(made -> {
             try {
-                Files.createDirectories(made.resolve("templates"));
+                OwnersOnly.folder(made.resolve("templates"));
                 return made;
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);

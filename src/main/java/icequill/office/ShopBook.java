@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.files.BookSettings;
+import icequill.files.DatabasePassword;
 import icequill.ledger.Book;
 import icequill.ledger.BookPlace;
 import icequill.ledger.Reading;
@@ -36,7 +37,7 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
     }
 
     BookPlace place() {
-        return settings.database()
+        return (address() instanceof Checked.Sound<Optional<String>>(Optional<String> whole) ? whole : settings.database())
                 .<BookPlace>map(url -> new BookPlace.OnServer(url, BookPlace.papersIn(folder)))
                 .orElseGet(() -> BookPlace.inShop(folder));
     }
@@ -99,8 +100,12 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
 
     private Checked<BookPlace> sound() {
         return Files.exists(folder.resolve("shop.yaml"))
-                ? Checked.sound(place())
+                ? address().map(url -> place())
                 : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(folder.resolve("shop.yaml").toString()),
                         "there is no shop here", "--shop with a shop folder, as made by: icequill new DIR"));
+    }
+
+    private Checked<Optional<String>> address() {
+        return DatabasePassword.address(settings, folder);
     }
 }

@@ -17,6 +17,8 @@ public record Place(String file, int line, String path) {
     public Place {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(path, "path");
+        file = Discretion.of(file);
+        path = Discretion.of(path);
         Check.inRange(line, 0, Integer.MAX_VALUE, "line");
     }
 

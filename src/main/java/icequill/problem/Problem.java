@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * One thing wrong with input.
+ * One thing wrong with input. The address of a database is shown without its password.
  *
  * @param message what was found, as a sentence without a full stop
  * @param allowed what would be right, as a sentence without a full stop; may be empty
@@ -18,6 +18,8 @@ public record Problem(Code code, Place place, String message, String allowed) {
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(message, "message");
         Objects.requireNonNull(allowed, "allowed");
+        message = Discretion.of(message);
+        allowed = Discretion.of(allowed);
     }
 
     /** A name that refers to nothing, with the nearest of the known names. */

@@ -103,11 +103,14 @@ class OpeningTest {
     /** The database is told that it may have but a few more pages, and answers as on a full disk. */
     @Test
     void fullDisk_losesNothing() {
-        Path papers = shop.resolve("papers");
-        BookPlace full = new BookPlace.InFile(shop.resolve("book.sqlite?max_page_count=70"), papers);
+        BookPlace place = BookPlace.inShop(shop);
+        Books.open(place).close();
+        Connections connections = Connections.to(place);
+        connections.writer().useHandle(handle -> handle.execute("PRAGMA max_page_count = 70"));
         List<String> issued = new ArrayList<>();
         Checked<IssuedPaper> last;
-        try (Book book = Books.open(full)) {
+        try (Book book = new Book(place, connections, new Writer(place, connections, Optional.empty(),
+                Surroundings.usual(Books.CLOCK, Patience.USUAL)))) {
             do {
                 last = Books.issue(book, issued.size());
                 last.map(IssuedPaper::number).map(issued::add);
@@ -116,7 +119,7 @@ class OpeningTest {
 
         assertThat(last.problems()).extracting(Problem::message).containsExactly("the disk is full");
         assertThat(issued).isNotEmpty();
-        try (Book book = Books.open(new BookPlace.InFile(shop.resolve("book.sqlite"), papers))) {
+        try (Book book = Books.open(place)) {
             AuditReport report = Books.audit(book);
             assertThat(report.findings()).isEmpty();
             assertThat(report.papers()).isEqualTo(issued.size());
