@@ -1,6 +1,7 @@
 package icequill.cli;
 
 import icequill.office.BookedPaper;
+import icequill.office.CheckShop;
 import icequill.office.JsonText;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -39,11 +40,11 @@ abstract class BookCommand implements Callable<Integer> {
     }
 
     final Path folder() {
-        return options.folder();
+        return told(options.folder());
     }
 
     final Path folderOf(Path file) {
-        return options.folderOf(file);
+        return told(options.folderOf(file));
     }
 
     final Path file(Path file) {
@@ -52,6 +53,12 @@ abstract class BookCommand implements Callable<Integer> {
 
     final Printout printout() {
         return Printout.of(spec.commandLine(), options.json());
+    }
+
+    /** A password that others may read is told whatever the command does. */
+    private Path told(Path shop) {
+        CheckShop.readablePassword(shop).ifPresent(readable -> printout().err().println("Note: " + readable.text()));
+        return shop;
     }
 
     /** Shows a result as JSON where that is asked for, else as text. */

@@ -2,7 +2,9 @@ package icequill.cli;
 
 import static picocli.CommandLine.Model.UsageMessageSpec.SECTION_KEY_COMMAND_LIST;
 
+import icequill.problem.Discretion;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -61,8 +63,12 @@ public final class Main implements Runnable {
         line.registerConverter(LocalDate.class, Main::day);
         line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
         line.setParameterExceptionHandler(Main::usage);
-        line.setExecutionExceptionHandler(Main::fault);
-        return line.execute(args);
+        line.setExecutionExceptionHandler((fault, command, parsed) -> fault(fault, command));
+        try {
+            return line.execute(args);
+        } catch (Error fault) {
+            return fault(fault, line);
+        }
     }
 
     @Override
@@ -85,17 +91,21 @@ public final class Main implements Runnable {
 
     private static int usage(ParameterException wrong, String... args) {
         CommandLine line = wrong.getCommandLine();
-        line.getErr().println(wrong.getMessage());
-        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, line.getErr());
-        line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
+        PrintWriter err = PlainText.before(line.getErr());
+        err.println(wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
+        err.println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.USAGE.status();
     }
 
-    private static int fault(Exception fault, CommandLine line, CommandLine.ParseResult args) {
-        line.getErr().println("A fault stopped the program: " + fault);
-        line.getErr().println("Nothing was half-written. For the details, set ICEQUILL_TRACE=1 and try again.");
+    private static int fault(Throwable fault, CommandLine line) {
+        PrintWriter err = PlainText.before(line.getErr());
+        err.println("A fault stopped the program: " + Discretion.of(fault.toString()));
+        err.println("Nothing was half-written. For the details, set ICEQUILL_TRACE=1 and try again.");
         if (System.getenv("ICEQUILL_TRACE") != null) {
-            fault.printStackTrace(line.getErr());
+            StringWriter trace = new StringWriter();
+            fault.printStackTrace(new PrintWriter(trace));
+            trace.toString().lines().map(Discretion::of).forEach(err::println);
         }
         return ExitCode.FAULT.status();
     }

@@ -12,7 +12,7 @@ import picocli.CommandLine;
 record Printout(PrintWriter out, PrintWriter err, boolean json) {
 
     static Printout of(CommandLine line, boolean json) {
-        return new Printout(line.getOut(), line.getErr(), json);
+        return new Printout(PlainText.before(line.getOut()), PlainText.before(line.getErr()), json);
     }
 
     /** Prints with the printer when sound, else the problems; gives the exit status. */
@@ -30,7 +30,7 @@ record Printout(PrintWriter out, PrintWriter err, boolean json) {
         if (json) {
             out.println(JsonText.problems(problems));
         } else {
-            problems.forEach(problem -> err.println(problem.text()));
+            problems.forEach(problem -> err.println(PlainText.line(problem.text())));
             err.println(problems.size() == 1
                     ? "1 problem; nothing was written."
                     : problems.size() + " problems; nothing was written.");

@@ -21,20 +21,25 @@ final class Table {
     static String of(List<String> head, List<List<String>> rows, int left) {
         List<List<String>> all = new ArrayList<>();
         all.add(head);
-        all.addAll(rows);
+        all.addAll(plain(rows));
         int[] widths = widths(all);
         String rule = IntStream.of(widths).mapToObj("-"::repeat).collect(Collectors.joining(GAP));
         List<String> lines = new ArrayList<>();
         lines.add(line(head, widths, left));
         lines.add(rule);
-        rows.forEach(row -> lines.add(line(row, widths, left)));
+        all.subList(1, all.size()).forEach(row -> lines.add(line(row, widths, left)));
         return String.join(System.lineSeparator(), lines);
     }
 
     /** Without a head. */
     static String of(List<List<String>> rows, int left) {
-        int[] widths = widths(rows);
-        return rows.stream().map(row -> line(row, widths, left)).collect(Collectors.joining(System.lineSeparator()));
+        List<List<String>> plain = plain(rows);
+        int[] widths = widths(plain);
+        return plain.stream().map(row -> line(row, widths, left)).collect(Collectors.joining(System.lineSeparator()));
+    }
+
+    private static List<List<String>> plain(List<List<String>> rows) {
+        return rows.stream().map(row -> row.stream().map(PlainText::line).toList()).toList();
     }
 
     private static int[] widths(List<List<String>> rows) {

@@ -18,44 +18,60 @@ public final class OwnersOnly {
 
     /** Set-group-id and write by the group. */
     private static final int SHARED = 02020;
+    private static final int SHARED_FOLDER = 02770;
+    private static final int SHARED_FILE = 0660;
+    private static final String UNIX_MODE = "unix:mode";
+    private static final String OF_FILE = "rw-------";
+    private static final String OF_FOLDER = "rwx------";
 
     private OwnersOnly() {
     }
 
     /** Opens a file; one that is made by it is the owner's alone. */
     public static FileChannel open(Path file, OpenOption... options) throws IOException {
-        return FileChannel.open(file, Set.of(options), attributes(file, "rw-------", "rw-rw----"));
+        boolean isNew = Files.notExists(file);
+        FileChannel channel = FileChannel.open(file, Set.of(options), own(file, OF_FILE));
+        if (isNew) {
+            shareAlike(file);
+        }
+        return channel;
     }
 
     /** Makes a file where there is none. */
     public static void create(Path file) throws IOException {
         if (Files.notExists(file)) {
-            Files.createFile(file, attributes(file, "rw-------", "rw-rw----"));
+            Files.createFile(file, own(file, OF_FILE));
+            shareAlike(file);
         }
     }
 
     /** Makes a folder and those above it that are missing. */
     public static Path folder(Path folder) throws IOException {
-        return Files.isDirectory(folder)
-                ? folder
-                : Files.createDirectories(folder, attributes(folder, "rwx------", "rwxrwx---"));
-    }
-
-    private static FileAttribute<?>[] attributes(Path made, String own, String shared) throws IOException {
-        if (!made.getFileSystem().supportedFileAttributeViews().contains("unix")) {
-            return new FileAttribute<?>[0];
+        Path above = folder.toAbsolutePath().normalize().getParent();
+        if (!Files.isDirectory(folder) && above != null) {
+            folder(above);
+            Files.createDirectories(folder, own(folder, OF_FOLDER));
+            shareAlike(folder);
         }
-        return new FileAttribute<?>[]{
-                PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(isShared(made) ? shared : own))};
+        return folder;
     }
 
-    /** By the nearest folder above that is there. */
-    private static boolean isShared(Path made) throws IOException {
+    private static FileAttribute<?>[] own(Path made, String mode) {
+        return knowsOwners(made)
+                ? new FileAttribute<?>[]{PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(mode))}
+                : new FileAttribute<?>[0];
+    }
+
+    private static boolean knowsOwners(Path file) {
+        return file.getFileSystem().supportedFileAttributeViews().contains("unix");
+    }
+
+    /** Set after it is made, since the process may mask what a group may do. */
+    private static void shareAlike(Path made) throws IOException {
         Path above = made.toAbsolutePath().normalize().getParent();
-        while (above != null && !Files.isDirectory(above)) {
-            above = above.getParent();
+        if (knowsOwners(made) && above != null && Files.getAttribute(above, UNIX_MODE) instanceof Integer mode
+                && (mode & SHARED) == SHARED) {
+            Files.setAttribute(made, UNIX_MODE, Files.isDirectory(made) ? SHARED_FOLDER : SHARED_FILE);
         }
-        return above != null && Files.getAttribute(above, "unix:mode") instanceof Integer mode
-                && (mode & SHARED) == SHARED;
     }
 }

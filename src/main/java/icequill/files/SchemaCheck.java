@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -102,10 +103,10 @@ final class SchemaCheck {
         case "additionalProperties", "propertyNames" -> unknownKey(at, key, broken.path("properties"));
         case "required" ->
             new Problem(Code.MISSING, at.place(), "\"" + key + "\" is missing", described(rules, broken, key));
-        case "type" -> new Problem(Code.WRONG_TYPE, at.place(), found(at), typed(broken, wanted));
+        case "type" -> new Problem(Code.WRONG_TYPE, at.place(), found(at, broken), typed(broken, wanted));
         case "enum", "const" -> notAllowed(at, broken, wanted);
-        case "minimum", "maximum" -> new Problem(Code.OUT_OF_RANGE, at.place(), found(at), wanted);
-        case "pattern", "minLength", "maxLength" -> new Problem(Code.NOT_ALLOWED, at.place(), found(at), wanted);
+        case "minimum", "maximum" -> new Problem(Code.OUT_OF_RANGE, at.place(), found(at, broken), wanted);
+        case "pattern", "minLength", "maxLength" -> new Problem(Code.NOT_ALLOWED, at.place(), found(at, broken), wanted);
         case "minItems", "minProperties" -> new Problem(Code.MISSING, at.place(), "nothing is listed here",
                 "at least " + broken.path(keyword).asString(""));
         case "maxItems", "maxProperties" -> new Problem(Code.TOO_LARGE, at.place(), "too many entries",
@@ -124,15 +125,21 @@ final class SchemaCheck {
         List<String> allowed = new ArrayList<>();
         broken.path("enum").forEach(value -> allowed.add(value.asString("")));
         if (allowed.isEmpty()) {
-            return new Problem(Code.NOT_ALLOWED, at.place(), found(at), wanted);
+            return new Problem(Code.NOT_ALLOWED, at.place(), found(at, broken), wanted);
         }
         String text = at instanceof Tree.Leaf leaf ? leaf.text() : "";
-        return new Problem(Code.NOT_ALLOWED, at.place(), found(at), Problem.oneOf(text, allowed));
+        return new Problem(Code.NOT_ALLOWED, at.place(), found(at, broken), Problem.oneOf(text, allowed));
+    }
+
+    /** What stands there, unless it is, or was to hold, what the schema does not let be shown ({@code writeOnly}): a password. */
+    private static String found(Tree at, JsonNode rules) {
+        boolean isHidden = Stream.concat(Stream.of(rules), rules.path("properties").valueStream())
+                .anyMatch(rule -> rule.path("writeOnly").asBoolean(false));
+        return isHidden ? "found something else" : found(at);
     }
 
     private static String found(Tree at) {
         return switch (at) {
-        case Tree.Leaf leaf when leaf.text().contains("jdbc:") || leaf.text().contains("://") -> "found another address";
         case Tree.Branch branch -> "found keys and values";
         case Tree.Row row -> "found a list";
         case Tree.Leaf leaf -> switch (leaf.kind()) {

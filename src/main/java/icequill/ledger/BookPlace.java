@@ -43,7 +43,7 @@ public sealed interface BookPlace {
     record OnServer(String url, Path papers) implements BookPlace {
         @Override
         public String text() {
-            return Discretion.of(url);
+            return Discretion.ofAddress(url);
         }
 
         @Override

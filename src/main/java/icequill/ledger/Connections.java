@@ -66,6 +66,7 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         tried(source::getConnection);
         HikariConfig readers = pool(READERS);
         readers.setDataSource(source);
+        readers.setReadOnly(true);
         HikariDataSource both = new HikariDataSource(readers);
         return new Connections(Dialect.SQLITE, both, both);
     }
@@ -86,7 +87,8 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         return new Connections(Dialect.SQLITE, new HikariDataSource(writer), new HikariDataSource(readers));
     }
 
-    private static boolean isWhole(Path database) {
+    /** Whether no entries stand in the log beside the file still. */
+    static boolean isWhole(Path database) {
         return database.resolveSibling(database.getFileName() + "-wal").toFile().length() == 0;
     }
 

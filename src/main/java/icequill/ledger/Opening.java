@@ -34,6 +34,12 @@ final class Opening {
     static Checked<Book> open(BookPlace place, Surroundings surroundings, boolean despitePapers) {
         return Faults.caught(place, () -> {
             if (place instanceof BookPlace.InFile(Path database, Path papers) && isReadOnly(database)) {
+                if (!Connections.isWhole(database) && Files.notExists(beside(database, "-shm"))) {
+                    return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+                            "the newest entries stand in " + beside(database, "-wal") + " still, and the folder may not"
+                                    + " be written to, which it takes to read them",
+                            "a copy of the shop that may be written to"));
+                }
                 return looked(place, Connections.looking(database), surroundings);
             }
             OwnersOnly.folder(place.papers());
@@ -80,6 +86,10 @@ final class Opening {
         }
         case Checked.Faulty<FileLock> inUse -> new Checked.Faulty<>(inUse.problems());
         };
+    }
+
+    private static Path beside(Path database, String ending) {
+        return database.resolveSibling(database.getFileName() + ending);
     }
 
     private static boolean isReadOnly(Path database) {

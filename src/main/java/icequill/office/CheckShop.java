@@ -35,7 +35,7 @@ public final class CheckShop {
     public static Report check(Path folder, LocalDate today) {
         ShopFolder whole = BookSites.shop(folder);
         Problems problems = new Problems();
-        DatabasePassword.readable(BookSettings.of(folder), folder).ifPresent(problems::add);
+        readablePassword(folder).ifPresent(problems::add);
         for (String id : whole.sites()) {
             whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
         }
@@ -51,6 +51,11 @@ public final class CheckShop {
         quotes(whole, today, problems);
         whole.agreements().forEach(file -> AgreementInHand.read(whole, file, today, problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
+    }
+
+    /** The password of the book's database, where others may read it. */
+    public static Optional<Problem> readablePassword(Path folder) {
+        return DatabasePassword.readable(BookSettings.of(folder), folder);
     }
 
     private static void quotes(ShopFolder whole, LocalDate today, Problems problems) {

@@ -4,6 +4,7 @@ import icequill.files.Column;
 import icequill.files.CsvFile;
 import icequill.files.GivenValue;
 import icequill.problem.Code;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -27,7 +28,6 @@ record ImportLists(Map<String, CsvFile.Row> customers, Map<String, CsvFile.Row> 
     static final String SITE = "site";
     static final String MACHINE = "machine";
     static final String PARENT = "parent";
-    private static final String ID = "[a-z0-9][a-z0-9-]{0,59}";
 
     static ImportLists read(Optional<Path> customers, Optional<Path> sites, Optional<Path> machines,
             Problems problems) {
@@ -51,11 +51,9 @@ record ImportLists(Map<String, CsvFile.Row> customers, Map<String, CsvFile.Row> 
         boolean right = true;
         for (String column : ids) {
             String id = row.cell(column).orElse("");
-            if (!id.matches(ID)) {
-                problems.add(Code.NOT_ALLOWED, row.place(column), "the id \"" + id + "\"",
-                        "up to 60 small letters, digits and hyphens, such as mill-lane");
-                right = false;
-            }
+            Optional<Problem> wrong = EntryId.problem(id, row.place(column));
+            wrong.ifPresent(problems::add);
+            right &= wrong.isEmpty();
         }
         String key = String.join(" ", ids.stream().map(column -> row.cell(column).orElse("")).toList());
         if (right && rows.putIfAbsent(key, row) != null) {

@@ -52,9 +52,20 @@ public final class IssueOffice {
      */
     public Checked<RecordedVisit> record(Path file) {
         ShopFolder shop = BookSites.shop(folder);
+<<<<<<< HEAD
         return VisitInHand.of(shop, file).then(VisitInHand::vouched)
                 .then(hand -> book.write(open -> taken(shop, hand.site(), open)
                         .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
+=======
+        return VisitInHand.of(shop, file).then(IssueOffice::named).then(hand -> book.write(open -> taken(shop, hand.site(), open)
+                .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
+>>>>>>> 0d9d9ba (Terminal escapes are shown, not obeyed; ids that are no names are refused; attacks on passwords, readers and terminals)
+    }
+
+    /** A visit is called by its file, which may lie anywhere and be called anything. */
+    private static Checked<VisitInHand> named(VisitInHand hand) {
+        return EntryId.problem(hand.visit().id(), hand.visit().place()).<Checked<VisitInHand>>map(Checked::faulty)
+                .orElseGet(() -> Checked.sound(hand));
     }
 
     private static Checked<RecordedVisit> stored(VisitInHand hand, String data, Transaction open) {

@@ -28,7 +28,6 @@ import java.util.function.Function;
 /** The office that keeps the book's customers, sites and machines. */
 public final class RegisterOffice {
 
-    private static final String ID = "[a-z0-9][a-z0-9-]{0,59}";
 
     private final Path folder;
     private final ShopBook book;
@@ -191,9 +190,7 @@ public final class RegisterOffice {
     }
 
     private <T> Checked<T> write(EntryWish wish, Function<Transaction, Checked<T>> work) {
-        return wish.id().matches(ID)
-                ? book.write(work)
-                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "the id \"" + wish.id() + "\"",
-                        "up to 60 small letters, digits and hyphens, such as mill-lane"));
+        return EntryId.problem(wish.id(), Place.NOWHERE).<Checked<T>>map(Checked::faulty)
+                .orElseGet(() -> book.write(work));
     }
 }

@@ -10,8 +10,10 @@ public final class Discretion {
     private static final String HOST = "[A-Za-z0-9_.-]+(?::[0-9]{1,5})?";
     private static final String PLAIN = "jdbc:postgresql://" + HOST + "(?:," + HOST + ")*/[A-Za-z0-9_.-]*";
     private static final Pattern SHOWN = Pattern.compile("(" + PLAIN + ")(?:$|(\\?)|(?=[\\s\"']|[,:)](?:\\s|$)))");
-    private static final Pattern WHOLE = Pattern
-            .compile(PLAIN + "(?:\\?[A-Za-z]+=[^&?\\s]*(?:&[A-Za-z]+=[^&?\\s]*)*)?");
+    /** Others of the driver's name classes to be loaded, or files to be written. */
+    private static final String SETTING = "(?:user|password|currentSchema|ssl|sslmode|sslrootcert|sslcert|sslkey|sslpassword"
+            + "|connectTimeout|socketTimeout|tcpKeepAlive|targetServerType)=[^&?\\s]*";
+    private static final Pattern WHOLE = Pattern.compile(PLAIN + "(?:\\?" + SETTING + "(?:&" + SETTING + ")*)?");
     private static final String HIDDEN = "(the address of a database, which may hold a password)";
 
     private Discretion() {
@@ -43,7 +45,14 @@ public final class Discretion {
         return shown.append(text, from, text.length()).toString();
     }
 
-    /** Whether an address is written so plainly that no driver will take a password in it for something else, and tell it. */
+    /** The address of a database alone, shown only where all of it is written as it should be. */
+    public static String ofAddress(String url) {
+        Matcher plain = SHOWN.matcher(url);
+        return plain.lookingAt() ? plain.group(1) : HIDDEN;
+    }
+
+    /** Whether an address is written so plainly that no driver will take a password in it for something else, and tell it, and asks for
+     * nothing but a connection. */
     public static boolean isPlainAddress(String url) {
         return WHOLE.matcher(url).matches();
     }
