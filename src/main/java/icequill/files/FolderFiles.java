@@ -53,6 +53,11 @@ record FolderFiles(Path folder, Problems problems) {
         return (whole.startsWith(top) ? top.relativize(whole) : file).toString().replace('\\', '/');
     }
 
+    /** Whether reading it may never end, as of a pipe or a device. */
+    static boolean isEndless(Path file) {
+        return Files.exists(file) && !Files.isRegularFile(file);
+    }
+
     /** The name of a file without its ending. */
     static String nameOf(Path file) {
         String name = file.getFileName().toString();

@@ -81,7 +81,8 @@ public final class RunsReader {
         Optional<LocalDate> watched = row.cell("watched").flatMap(text -> days(row, "watched", text)).map(Days::first);
         Optional<End> end = constant(row, "ended", End.class);
         Set<SiteFactors.Kind> worse = worse(row);
-        if (problems.list().size() > before.list().size()) {
+        if (problems.list().size() > before.list().size() || kind.isEmpty() || side.isEmpty() || until.isEmpty()
+                || end.isEmpty()) {
             return Optional.empty();
         }
         from.ifPresent(begun -> check(row, begun, until.orElseThrow(), watched));

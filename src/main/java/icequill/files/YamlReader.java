@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +47,8 @@ final class YamlReader {
 
     private final String name;
     private final Problems problems;
+    /** An alias brings the same node again, with all that is in it, and an alias within that as well. */
+    private final Set<Node> met = Collections.newSetFromMap(new IdentityHashMap<>());
 
     private YamlReader(String name, Problems problems) {
         this.name = name;
@@ -68,6 +72,9 @@ final class YamlReader {
     }
 
     private Optional<String> text(Path file) {
+        if (FolderFiles.isEndless(file)) {
+            return none(Code.UNREADABLE, "it is no ordinary file", "a file of text, no pipe and no folder");
+        }
         try (InputStream stream = Files.newInputStream(file)) {
             byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
@@ -120,6 +127,11 @@ final class YamlReader {
 
     private Optional<Tree> tree(Node node, String path, int level) {
         Place place = place(node, path);
+        if (!met.add(node)) {
+            problems.add(Code.NOT_ALLOWED, place, "an alias stands for this a second time",
+                    "write the value out at each place");
+            return Optional.empty();
+        }
         if (level > MOST_LEVELS) {
             problems.add(Code.TOO_LARGE, place, "nested " + level + " levels deep",
                     "at most " + MOST_LEVELS + " levels");

@@ -52,14 +52,9 @@ public final class IssueOffice {
      */
     public Checked<RecordedVisit> record(Path file) {
         ShopFolder shop = BookSites.shop(folder);
-<<<<<<< HEAD
-        return VisitInHand.of(shop, file).then(VisitInHand::vouched)
+        return VisitInHand.of(shop, file).then(VisitInHand::vouched).then(IssueOffice::named)
                 .then(hand -> book.write(open -> taken(shop, hand.site(), open)
                         .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
-=======
-        return VisitInHand.of(shop, file).then(IssueOffice::named).then(hand -> book.write(open -> taken(shop, hand.site(), open)
-                .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
->>>>>>> 0d9d9ba (Terminal escapes are shown, not obeyed; ids that are no names are refused; attacks on passwords, readers and terminals)
     }
 
     /** A visit is called by its file, which may lie anywhere and be called anything. */

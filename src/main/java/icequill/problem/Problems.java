@@ -1,26 +1,39 @@
 package icequill.problem;
 
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Collects the problems of one run, so that all are reported at once. For one thread. */
 public final class Problems {
 
-    private final List<Problem> found = new ArrayList<>();
+    /** Nobody reads more of them, and a file may hold any number. */
+    private static final int MOST = 1_000;
+
+    private static final Problem MORE = new Problem(Code.TOO_LARGE, Place.NOWHERE,
+            "more problems than " + MOST + " were found; the rest is not listed", "mend these first");
+
+    private final Set<Problem> found = new LinkedHashSet<>();
+    private boolean isCut;
 
     public void add(Problem problem) {
-        found.add(problem);
+        if (found.size() < MOST) {
+            found.add(problem);
+        } else {
+            isCut |= !found.contains(problem);
+        }
     }
 
     public void add(Code code, Place place, String message, String allowed) {
-        found.add(new Problem(code, place, message, allowed));
+        add(new Problem(code, place, message, allowed));
     }
 
     public void addAll(Collection<Problem> problems) {
-        found.addAll(problems);
+        problems.forEach(this::add);
     }
 
     /** The value of a sound result; of a faulty one, the problems are collected here. */
@@ -28,7 +41,7 @@ public final class Problems {
         return switch (checked) {
         case Checked.Sound<T> sound -> Optional.of(sound.value());
         case Checked.Faulty<T> faulty -> {
-            found.addAll(faulty.problems());
+            addAll(faulty.problems());
             yield Optional.empty();
         }
         };
@@ -38,9 +51,9 @@ public final class Problems {
         return found.isEmpty();
     }
 
-    /** In the order found, each once. */
+    /** In the order found, each once; the last says so when there were more than anybody would read. */
     public List<Problem> list() {
-        return found.stream().distinct().toList();
+        return isCut ? Stream.concat(found.stream(), Stream.of(MORE)).distinct().toList() : List.copyOf(found);
     }
 
     /** The value when nothing was found, otherwise the problems. */

@@ -7,6 +7,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -33,8 +34,14 @@ final class Logo {
             return Checked.sound(Map.of("data", picture.data(), "width", width + "mm", "height", height + "mm"));
         } catch (IOException unreadable) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("shop.yaml"),
-                    "the logo " + name + " is not there or is no picture",
+                    "the logo " + name + " cannot be used: " + why(unreadable),
                     "a PNG or JPEG that lies in the shop folder"));
         }
+    }
+
+    private static String why(IOException unreadable) {
+        return unreadable instanceof NoSuchFileException
+                ? "there is no such file"
+                : String.valueOf(unreadable.getMessage());
     }
 }

@@ -17,8 +17,11 @@ import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.openpdf.text.pdf.PdfWriter;
+import org.openpdf.text.pdf.PdfXConformanceException;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
 import org.xml.sax.InputSource;
@@ -31,6 +34,10 @@ final class PdfSetter {
     /** Browsers want it, and it names no file; it is the only document type let through. */
     private static final String DOCUMENT_TYPE = "<!DOCTYPE html>";
 
+    private static final int MOST_PAGES = 2_000;
+    private static final List<String> NEEDED = List.of("title", "body");
+    private static final List<String> SPANS = List.of("rowspan", "colspan");
+
     private final Path shop;
 
     PdfSetter(Path shop) {
@@ -38,7 +45,7 @@ final class PdfSetter {
     }
 
     Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
-        return parse(html).then(PdfSetter::drawable)
+        return parse(html).then(PdfSetter::whole).then(PdfSetter::measured).then(PdfSetter::drawable)
                 .then(document -> set(paper, document, attachments, marks));
     }
 
@@ -57,8 +64,18 @@ final class PdfSetter {
         renderer.setPDFXConformance(PdfWriter.PDFA3A);
         renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments, marks));
         renderer.layout();
+        int pages = renderer.getRootBox().getLayer().getPages().size();
+        if (pages > MOST_PAGES) {
+            return PrintRoom.limit("the paper has " + pages + " pages, and may have " + MOST_PAGES);
+        }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        renderer.createPDF(bytes);
+        try {
+            renderer.createPDF(bytes);
+        } catch (PdfXConformanceException notForArchives) {
+            return Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+                    "the page cannot be kept in archives: " + notForArchives.getMessage(),
+                    "the fonts and colors of our own templates"));
+        }
         Problems problems = new Problems();
         if (!images.refused().isEmpty()) {
             problems.add(Code.TEMPLATE, Place.ofFile("templates"), "asks for " + String.join(", ", images.refused()),
@@ -67,6 +84,31 @@ final class PdfSetter {
         drawings.refused().stream().distinct().forEach(refused -> problems.add(Code.TEMPLATE,
                 Place.ofFile("templates"), refused, Drawings.ALLOWED));
         return problems.or(() -> FixedIds.in(bytes.toByteArray()));
+    }
+
+    /** A page has a title for its readers, and a body. */
+    private static Checked<Document> whole(Document document) {
+        List<String> missing = NEEDED.stream().filter(name -> document.getElementsByTagName(name).getLength() == 0).toList();
+        return missing.isEmpty()
+                ? Checked.sound(document)
+                : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+                        "the page lacks " + String.join(" and ", missing), "html with head, title and body"));
+    }
+
+    /** Cells that reach over many others take room for each. */
+    private static Checked<Document> measured(Document document) {
+        NodeList cells = document.getElementsByTagName("*");
+        for (int i = 0; i < cells.getLength(); i++) {
+            if (cells.item(i) instanceof Element cell) {
+                for (String span : SPANS) {
+                    if (cell.hasAttribute(span) && !cell.getAttribute(span).matches("[0-9]{1,3}")) {
+                        return PrintRoom.limit("a cell has " + span + "=\"" + cell.getAttribute(span)
+                                + "\", and may have up to 999");
+                    }
+                }
+            }
+        }
+        return Checked.sound(document);
     }
 
     /** What the shop's files say is checked where it is read; this finds what a template of its own says. */

@@ -29,10 +29,12 @@ public final class Printer {
 
     private final Path shop;
     private final Templates templates;
+    private final PrintRoom room;
 
-    private Printer(Path shop, Templates templates) {
+    private Printer(Path shop, Templates templates, PrintRoom room) {
         this.shop = shop;
         this.templates = templates;
+        this.room = room;
     }
 
     /**
@@ -41,11 +43,20 @@ public final class Printer {
      * @param shop the shop folder, whose templates/ may hold templates of its own
      */
     public static Printer of(Path shop) {
-        return new Printer(shop, Templates.of(shop.resolve("templates")));
+        return of(shop, PrintRoom.USUAL);
+    }
+
+    /** The same with limits of its own. */
+    static Printer of(Path shop, PrintRoom room) {
+        return new Printer(shop, Templates.of(shop.resolve("templates")), room);
     }
 
     /** The paper as HTML, or what is wrong with the template. */
     public Checked<Html> html(Paper paper) {
+        return room.print(() -> filled(paper));
+    }
+
+    private Checked<Html> filled(Paper paper) {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
         case InstallmentInvoice invoice ->
@@ -83,7 +94,7 @@ public final class Printer {
      * @param marks what the book says of it, by name, for its metadata
      */
     public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
-        return new PdfSetter(shop).set(paper, html, attachments, marks);
+        return room.print(() -> new PdfSetter(shop).set(paper, html, attachments, marks));
     }
 
     private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {

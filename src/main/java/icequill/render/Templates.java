@@ -16,7 +16,6 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +39,7 @@ final class Templates {
 
     /** @param own the shop's templates folder; it need not exist */
     static Templates of(Path own) {
-        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+        Configuration configuration = new CountedTemplates();
         List<TemplateLoader> loaders = new ArrayList<>();
         if (Files.isDirectory(own)) {
             try {
@@ -67,14 +66,24 @@ final class Templates {
     Checked<String> fill(String name, Map<String, Object> model) {
         try {
             Template template = configuration.getTemplate(name);
-            StringWriter out = new StringWriter();
+            LimitedText out = new LimitedText();
             template.process(model, out);
             return Checked.sound(out.toString());
+        } catch (LimitedText.Full full) {
+            return PrintRoom.limit("the template " + name + " writes " + full.getMessage());
         } catch (ParseException broken) {
             return faulty(broken.getTemplateName(), broken.getLineNumber(), broken.getEditorMessage());
         } catch (TemplateException failed) {
+            if (failed.getCause() instanceof LimitedText.Full full) {
+                return PrintRoom.limit("the template " + name + " writes " + full.getMessage());
+            }
             int line = Objects.requireNonNullElse(failed.getLineNumber(), 0);
             return faulty(failed.getTemplateSourceName(), line, failed.getMessageWithoutStackTop());
+        } catch (RuntimeException failed) {
+            if (PrintThread.isSpent()) {
+                return PrintRoom.limit("the template " + name + " goes on without end: it takes more steps than it may");
+            }
+            throw failed;
         } catch (IOException unreadable) {
             return faulty(name, 0, String.valueOf(unreadable.getMessage()));
         }

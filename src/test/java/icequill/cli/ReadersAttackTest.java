@@ -136,7 +136,7 @@ class ReadersAttackTest {
     /** A folder that may be read only: by its mode, or for the system's keeper, whom modes do not stop, by how it is mounted. */
     private record ReadOnly(Path folder, boolean isMounted) implements AutoCloseable {
 
-        static ReadOnly of(Path folder) throws IOException, InterruptedException {
+        static ReadOnly of(Path folder) throws IOException {
             run("chmod", "-R", "a-w", folder.toString());
             if (!Files.isWritable(folder)) {
                 return new ReadOnly(folder, false);
@@ -147,15 +147,15 @@ class ReadersAttackTest {
         }
 
         @Override
-        public void close() throws IOException, InterruptedException {
+        public void close() throws IOException {
             if (isMounted) {
                 run("umount", folder.toString());
             }
             run("chmod", "-R", "u+w", folder.toString());
         }
 
-        private static boolean run(String... command) throws IOException, InterruptedException {
-            return new ProcessBuilder(command).redirectErrorStream(true).start().waitFor() == 0;
+        private static boolean run(String... command) throws IOException {
+            return new ProcessBuilder(command).redirectErrorStream(true).start().onExit().join().exitValue() == 0;
         }
     }
 }

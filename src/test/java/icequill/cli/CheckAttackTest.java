@@ -1,0 +1,76 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.cli.CommandsTest.Run;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Values that are none, and things named twice, are problems of the files and no faults of the program. */
+class CheckAttackTest {
+
+    /** Every value behind a colon; each run tries every n-th, so that the tests stay short. */
+    private static final Pattern VALUE = Pattern.compile("(?<=: )[A-Za-z0-9.][^,}#\\]\\n]*");
+    private static final int STEP = Integer.getInteger("check.step", 41);
+
+    @TempDir
+    static Path common;
+
+    private static Path shop;
+
+    @BeforeAll
+    static void shop() {
+        shop = common.resolve("shop");
+        assertThat(Run.of("new", shop.toString(), "--demo").status()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"abc", "-1", "[]", "1e30", "{}"})
+    void anyValueThatIsNone_isNoFault(String junk) throws IOException {
+        List<String> faults = new ArrayList<>();
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(shop)) {
+            files = all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+        }
+        int count = junk.length();
+        for (Path file : files) {
+            String text = Files.readString(file);
+            for (MatchResult value : VALUE.matcher(text).results().toList()) {
+                if (count++ % STEP == 0) {
+                    Files.writeString(file, text.substring(0, value.start()) + junk + text.substring(value.end()));
+                    Run run = Run.of("check", "--shop", shop.toString());
+                    if (run.status() == 1) {
+                        faults.add(shop.relativize(file) + ": " + value.group() + " as " + junk + ": " + run.err());
+                    }
+                }
+            }
+            Files.writeString(file, text);
+        }
+
+        assertThat(faults).isEmpty();
+    }
+
+    @Test
+    void machineTwiceInAPlannedVisit_isAProblem() throws IOException {
+        Path file = shop.resolve("planned/autumn-condensers-hotel.yaml");
+        String text = Files.readString(file);
+        Files.writeString(file, text.replace("machine: banquet", "machine: main-kitchen"));
+
+        Run run = Run.of("check", "--shop", shop.toString());
+        Files.writeString(file, text);
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("planned/autumn-condensers-hotel.yaml", "main-kitchen", "a second time");
+    }
+}
