@@ -72,7 +72,8 @@ public final class CsvFile {
     public static List<Row> read(Path file, Set<String> known, Set<String> needed, int most, Problems problems) {
         String name = file.toString();
         if (FolderFiles.isEndless(file)) {
-            problems.add(Code.UNREADABLE, Place.ofFile(name), "it is no ordinary file", "a list, no pipe and no folder");
+            problems.add(Code.UNREADABLE, Place.ofFile(name), "it is no ordinary file",
+                    "a list, no pipe and no folder");
             return List.of();
         }
         try {

@@ -72,8 +72,7 @@ public final class RunsReader {
     }
 
     private Optional<Recorded> run(CsvFile.Row row) {
-        Problems before = new Problems();
-        before.addAll(problems.list());
+        int before = problems.count();
         Optional<SiteKind> kind = constant(row, "kind", SiteKind.class);
         Optional<Side> side = constant(row, "side", Side.class);
         Optional<Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
@@ -81,8 +80,7 @@ public final class RunsReader {
         Optional<LocalDate> watched = row.cell("watched").flatMap(text -> days(row, "watched", text)).map(Days::first);
         Optional<End> end = constant(row, "ended", End.class);
         Set<SiteFactors.Kind> worse = worse(row);
-        if (problems.list().size() > before.list().size() || kind.isEmpty() || side.isEmpty() || until.isEmpty()
-                || end.isEmpty()) {
+        if (problems.count() > before) {
             return Optional.empty();
         }
         from.ifPresent(begun -> check(row, begun, until.orElseThrow(), watched));

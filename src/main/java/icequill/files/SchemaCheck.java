@@ -106,7 +106,8 @@ final class SchemaCheck {
         case "type" -> new Problem(Code.WRONG_TYPE, at.place(), found(at, broken), typed(broken, wanted));
         case "enum", "const" -> notAllowed(at, broken, wanted);
         case "minimum", "maximum" -> new Problem(Code.OUT_OF_RANGE, at.place(), found(at, broken), wanted);
-        case "pattern", "minLength", "maxLength" -> new Problem(Code.NOT_ALLOWED, at.place(), found(at, broken), wanted);
+        case "pattern", "minLength", "maxLength" ->
+            new Problem(Code.NOT_ALLOWED, at.place(), found(at, broken), wanted);
         case "minItems", "minProperties" -> new Problem(Code.MISSING, at.place(), "nothing is listed here",
                 "at least " + broken.path(keyword).asString(""));
         case "maxItems", "maxProperties" -> new Problem(Code.TOO_LARGE, at.place(), "too many entries",

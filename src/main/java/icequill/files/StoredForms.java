@@ -73,9 +73,9 @@ public final class StoredForms {
         kept.forEach((machine, data) -> all.put(machine, tree(data, "the book's machine at " + id)));
         machines.forEach(given -> all.put(given.id(), machine(given, Optional.ofNullable(all.get(given.id())))));
         Tree.Branch tree = whole(site, all.values().stream().toList());
-        int found = problems.list().size();
+        int found = problems.count();
         Optional<Site> read = checked(tree).read(id, customer.orElse(SiteReader.UNKNOWN));
-        return read.filter(sound -> problems.list().size() == found && customer.isPresent())
+        return read.filter(sound -> problems.count() == found && customer.isPresent())
                 .map(sound -> whole(sound, tree));
     }
 
@@ -116,11 +116,11 @@ public final class StoredForms {
                 .orElseGet(() -> ValueTree.empty(place));
         Tree.Branch tree = billed(ValueTree.over(base, values));
         note.accept(tree);
-        int found = problems.list().size();
+        int found = problems.count();
         problems.addAll(SchemaCheck.check(tree, SITE, "/properties/customer",
                 ofAccount ? Set.of(BILL_KEY) : Set.of()));
         Optional<Customer> read = SiteReader.customer(new Fields(tree, problems));
-        return read.filter(sound -> problems.list().size() == found)
+        return read.filter(sound -> problems.count() == found)
                 .map(customer -> before.map(old -> dated(customer, old, from, day)).orElse(customer));
     }
 

@@ -28,7 +28,6 @@ import java.util.function.Function;
 /** The office that keeps the book's customers, sites and machines. */
 public final class RegisterOffice {
 
-
     private final Path folder;
     private final ShopBook book;
     private final Clock clock;

@@ -37,7 +37,9 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
     }
 
     BookPlace place() {
-        return (address() instanceof Checked.Sound<Optional<String>>(Optional<String> whole) ? whole : settings.database())
+        return (address() instanceof Checked.Sound<Optional<String>>(Optional<String> whole)
+                ? whole
+                : settings.database())
                 .<BookPlace>map(url -> new BookPlace.OnServer(url, BookPlace.papersIn(folder)))
                 .orElseGet(() -> BookPlace.inShop(folder));
     }

@@ -19,8 +19,10 @@ public final class Problems {
 
     private final Set<Problem> found = new LinkedHashSet<>();
     private boolean isCut;
+    private int count;
 
     public void add(Problem problem) {
+        count++;
         if (found.size() < MOST) {
             found.add(problem);
         } else {
@@ -49,6 +51,11 @@ public final class Problems {
 
     public boolean isEmpty() {
         return found.isEmpty();
+    }
+
+    /** How often one was added, listed or not. */
+    public int count() {
+        return count;
     }
 
     /** In the order found, each once; the last says so when there were more than anybody would read. */

@@ -88,7 +88,8 @@ final class PdfSetter {
 
     /** A page has a title for its readers, and a body. */
     private static Checked<Document> whole(Document document) {
-        List<String> missing = NEEDED.stream().filter(name -> document.getElementsByTagName(name).getLength() == 0).toList();
+        List<String> missing = NEEDED.stream().filter(name -> document.getElementsByTagName(name).getLength() == 0)
+                .toList();
         return missing.isEmpty()
                 ? Checked.sound(document)
                 : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),

@@ -72,7 +72,8 @@ record PrintRoom(long steps, Duration work) {
 
     private static <T> Checked<T> thrown(@Nullable Throwable cause) {
         return switch (cause) {
-        case StackOverflowError deep -> limit("what is printed is nested without end: it takes more depth than there is");
+        case StackOverflowError deep ->
+            limit("what is printed is nested without end: it takes more depth than there is");
         case OutOfMemoryError large -> limit("printing the paper takes more memory than there is");
         case RuntimeException fault -> throw fault;
         case Error fault -> throw fault;

@@ -81,7 +81,8 @@ final class Templates {
             return faulty(failed.getTemplateSourceName(), line, failed.getMessageWithoutStackTop());
         } catch (RuntimeException failed) {
             if (PrintThread.isSpent()) {
-                return PrintRoom.limit("the template " + name + " goes on without end: it takes more steps than it may");
+                return PrintRoom
+                        .limit("the template " + name + " goes on without end: it takes more steps than it may");
             }
             throw failed;
         } catch (IOException unreadable) {

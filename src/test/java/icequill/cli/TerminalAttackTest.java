@@ -50,7 +50,8 @@ class TerminalAttackTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\u001b[31mred", "..", "a b", "-rf", "UPPER", "caf\u00e9", "x\u202ey", "con\n", "a;b", "a'b"})
+    @ValueSource(strings = {"\u001b[31mred", "..", "a b", "-rf", "UPPER", "caf\u00e9", "x\u202ey", "con\n", "a;b",
+            "a'b"})
     void fileWhoseNameIsNoName_isNotTakenIntoTheBook(String name) throws IOException {
         Path file = Files.copy(shop.folder().resolve("visits/ten-minute-brushing.yaml"),
                 common.resolve(name + ".yaml"));

@@ -55,7 +55,8 @@ class EndlessPaperAttackTest {
     @CsvSource(delimiter = '|', value = {"<td rowspan='100000000'>x</td> | rowspan=\"100000000\"",
             "<td colspan='2000000000'>x</td> | colspan=\"2000000000\"", "<td rowspan='-1'>x</td> | rowspan=\"-1\""})
     void hugeCell_isRefused(String cell, String limit) throws IOException {
-        write("invoice.ftlh", "<html><head><title>x</title></head><body><table><tr>" + cell + "</tr></table></body></html>");
+        write("invoice.ftlh",
+                "<html><head><title>x</title></head><body><table><tr>" + cell + "</tr></table></body></html>");
 
         assertThat(printed().problems()).extracting(Problem::message).singleElement().asString().contains(limit);
     }
@@ -65,7 +66,8 @@ class EndlessPaperAttackTest {
     @CsvSource(delimiter = '|', value = {"font-size: 100000pt", "padding: 900000in", "line-height: 100000000",
             "margin-top: 99999999mm", "width: 1e30px", "letter-spacing: 100000in", "page-break-before: always"})
     void hugeStyle_printsOrSaysALimit(String style) throws IOException {
-        write("invoice.ftlh", "<html><head><title>x</title></head><body style=\"font-family: '" + Fonts.FAMILY + "'\">" + ("<p style=\"" + style + "\">x y</p>").repeat(40) + "</body></html>");
+        write("invoice.ftlh", "<html><head><title>x</title></head><body style=\"font-family: '" + Fonts.FAMILY + "'\">"
+                + ("<p style=\"" + style + "\">x y</p>").repeat(40) + "</body></html>");
 
         Checked<byte[]> printed = printed();
 
