@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.OwnersOnly;
 import icequill.problem.Place;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +51,7 @@ record NewestSeals(Path folder) {
 
     /** Notes where a series stands, whatever was noted before. */
     void put(Series series, int position, String seal) throws IOException {
-        Files.createDirectories(place());
+        OwnersOnly.folder(place());
         Path unfinished = place().resolve("." + series.text() + "." + UUID.randomUUID());
         Flush.write(unfinished,
                 (series.number(position) + " " + seal + "\n").getBytes(StandardCharsets.UTF_8));

@@ -103,7 +103,8 @@ final class Opening {
             int version = Schema.version(connections.reader());
             return version == Schema.NEWEST
                     ? Checked.sound(new Book(place, connections,
-                            new Writer(place, connections, Optional.empty(), surroundings)))
+                            new Writer(place, connections, Optional.empty(), surroundings),
+                            PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))))
                     : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
                             "the book was written by another version of the program, and may not be written to",
                             "a copy of the shop that may be written to"));

@@ -110,7 +110,7 @@ class OpeningTest {
         List<String> issued = new ArrayList<>();
         Checked<IssuedPaper> last;
         try (Book book = new Book(place, connections, new Writer(place, connections, Optional.empty(),
-                Surroundings.usual(Books.CLOCK, Patience.USUAL)))) {
+                Surroundings.usual(Books.CLOCK, Patience.USUAL)), List.of())) {
             do {
                 last = Books.issue(book, issued.size());
                 last.map(IssuedPaper::number).map(issued::add);
