@@ -86,10 +86,9 @@ class EndlessInputAttackTest {
 
         YamlReader.read(pipe, "late-call.yaml", problems);
         CsvFile.read(pipe, Set.of("id"), new HashSet<>(), problems);
-        problems.take(RunsReader.read(pipe));
         YamlReader.read(Path.of("/dev/zero"), "zero", problems);
 
-        assertThat(problems.list()).hasSize(4).extracting(Problem::message).containsOnly("it is no ordinary file");
+        assertThat(problems.list()).hasSize(3).extracting(Problem::message).containsOnly("it is no ordinary file");
     }
 
     private List<Problem> problems(String text) throws IOException {
