@@ -88,6 +88,17 @@ public final class Book implements AutoCloseable {
     }
 
     /**
+     * Holds the book against what was kept elsewhere.
+     *
+     * @param kept files (backups, PDFs, notes with a {@link SealLine}) or such lines
+     * @return what differs
+     */
+    public Checked<List<Problem>> against(List<String> kept, PaperReader reader) {
+        return Faults.caught(place, () -> Checked.sound(this.reader.inTransaction(connections.dialect().snapshot(),
+                handle -> new Against(handle, reader).findings(kept))));
+    }
+
+    /**
      * Writes the whole book into one file, as it is at one moment; others may go on working in it.
      *
      * @param file must not exist yet

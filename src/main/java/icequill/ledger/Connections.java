@@ -46,6 +46,11 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
         return Jdbi.create(writing);
     }
 
+    /** Past the pool, which goes on trying for half a minute where a server is gone. */
+    Jdbi afresh() {
+        return Jdbi.create(() -> DriverManager.getConnection(writing.getJdbcUrl()));
+    }
+
     Jdbi reader() {
         return Jdbi.create(reading);
     }

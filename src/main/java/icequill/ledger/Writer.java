@@ -5,10 +5,12 @@ import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 
 /** Runs the transactions that change a book, one at a time: threads by a lock of their own, processes by the database's way. */
 final class Writer implements AutoCloseable {
@@ -16,6 +18,7 @@ final class Writer implements AutoCloseable {
     private final BookPlace place;
     private final Dialect dialect;
     private final Jdbi database;
+    private final Jdbi afresh;
     private final Optional<BookLock> lock;
     private final PaperFiles files;
     private final Surroundings surroundings;
@@ -27,6 +30,7 @@ final class Writer implements AutoCloseable {
         this.place = place;
         this.dialect = connections.dialect();
         this.database = connections.writer();
+        this.afresh = connections.afresh();
         this.lock = lock;
         this.files = new PaperFiles(place.papers());
         this.surroundings = surroundings;
@@ -75,13 +79,22 @@ final class Writer implements AutoCloseable {
     }
 
     private <T> Checked<T> committed(Function<Transaction, Checked<T>> work) throws IOException {
+        AtomicReference<Done<T>> done = new AtomicReference<>();
         try (Handle handle = database.open()) {
             handle.begin();
             try {
-                return committed(handle, work);
+                done.set(worked(handle, work));
+                commit(handle, done.get());
+            } catch (CutAtCommit cut) {
+                throw cut;
             } catch (RuntimeException failed) {
                 handle.rollback();
                 throw failed;
+            }
+        } catch (CutAtCommit cut) {
+            CutAtCommit.Fate fate = cut.fate(afresh, surroundings.patience());
+            if (fate != CutAtCommit.Fate.STORED) {
+                return Checked.faulty(CutAtCommit.problem(fate, place));
             }
         } catch (RuntimeException failed) {
             // Whether a commit that failed was done none the less, only the rows can tell.
@@ -93,23 +106,47 @@ final class Writer implements AutoCloseable {
             }
             throw failed;
         }
+        return done.get().finished();
     }
 
-    private <T> Checked<T> committed(Handle handle, Function<Transaction, Checked<T>> work) {
+    /** What the work came to, and the papers that it issued. */
+    private record Done<T>(Checked<T> result, Issuing issuing) {
+
+        boolean isSound() {
+            return result.problems().isEmpty();
+        }
+
+        /** After the transaction. */
+        Checked<T> finished() {
+            if (isSound()) {
+                issuing.step(Step.COMMITTED);
+                issuing.finish();
+            } else {
+                issuing.discard();
+            }
+            return result;
+        }
+    }
+
+    private <T> Done<T> worked(Handle handle, Function<Transaction, Checked<T>> work) {
         dialect.becomeWriter(handle, surroundings.patience());
         Issuing issuing = new Issuing(handle, files, surroundings);
-        Checked<T> result = work.apply(new Transaction(handle, files, surroundings, issuing))
-                .then(issuing::unlessAtFault);
-        if (result instanceof Checked.Faulty<T>) {
+        return new Done<>(work.apply(new Transaction(handle, files, surroundings, issuing))
+                .then(issuing::unlessAtFault), issuing);
+    }
+
+    private void commit(Handle handle, Done<?> done) {
+        if (!done.isSound()) {
             handle.rollback();
-            issuing.discard();
-        } else {
-            issuing.step(Step.BEFORE_COMMIT);
-            handle.commit();
-            issuing.step(Step.COMMITTED);
-            issuing.finish();
+            return;
         }
-        return result;
+        Optional<String> number = CutAtCommit.number(dialect, handle);
+        done.issuing().step(Step.BEFORE_COMMIT);
+        try {
+            handle.commit();
+        } catch (JdbiException failed) {
+            throw number.<RuntimeException>map(known -> new CutAtCommit(known, failed)).orElse(failed);
+        }
     }
 
     private void recover() throws IOException {

@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.ledger.AuditReport;
+import icequill.ledger.SealLine;
 import icequill.ledger.SeriesHead;
 import icequill.problem.Problem;
 import java.util.LinkedHashMap;
@@ -12,9 +13,10 @@ import java.util.Map;
  *
  * @param papers how many were looked at
  * @param series each run of numbers: its name, how many papers, and the seal of the last
+ * @param seal one line to keep elsewhere
  * @param findings what is wrong; empty when all is in order
  */
-public record AuditSheet(long papers, List<List<String>> series, List<Problem> findings) {
+public record AuditSheet(long papers, List<List<String>> series, String seal, List<Problem> findings) {
 
     /** The heads of {@link #series}. */
     public static final List<String> HEAD = List.of("series", "papers", "seal of the last");
@@ -26,7 +28,7 @@ public record AuditSheet(long papers, List<List<String>> series, List<Problem> f
 
     static AuditSheet of(AuditReport report) {
         return new AuditSheet(report.papers(), report.heads().stream().map(AuditSheet::row).toList(),
-                report.findings());
+                SealLine.of(report.heads()).text(), report.findings());
     }
 
     private static List<String> row(SeriesHead head) {
@@ -45,6 +47,7 @@ public record AuditSheet(long papers, List<List<String>> series, List<Problem> f
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("papers", papers);
         view.put("series", series.stream().map(AuditSheet::view).toList());
+        view.put("seal", seal);
         view.put("findings", findings.stream().map(Problem::text).toList());
         return view;
     }

@@ -10,6 +10,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 
@@ -31,10 +32,13 @@ public final class BookKeeping {
     /**
      * Goes through the whole book.
      *
+     * @param against what was kept elsewhere: files of backups, PDFs or seals, or lines of seals; may be empty
      * @param progress is told how many papers were looked at, now and then
      */
-    public Checked<AuditSheet> audit(LongConsumer progress) {
-        return book.look(open -> open.audit(READER, book.office(), progress)).map(AuditSheet::of);
+    public Checked<AuditSheet> audit(List<String> against, LongConsumer progress) {
+        return book.look(open -> open.audit(READER, book.office(), progress).then(report -> open
+                .against(against, READER).map(differing -> AuditSheet.of(new AuditReport(report.papers(), report.heads(),
+                        Stream.concat(report.findings().stream(), differing.stream()).toList())))));
     }
 
     /**

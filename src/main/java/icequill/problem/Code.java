@@ -40,6 +40,8 @@ public enum Code {
     CANNOT_WRITE,
     /** What something was worked out from was changed by somebody else before it could be stored. */
     CHANGED_MEANWHILE,
+    /** Whether something was stored is not known yet. */
+    OUTCOME_UNKNOWN,
     /** Somebody else is writing in the shop's book. */
     BOOK_IN_USE,
     /** The shop's book, or a paper in it, is not as it was written. */
