@@ -27,6 +27,8 @@ final class AuditPrint {
             if (!sheet.series().isEmpty()) {
                 printout.out().println(Table.of(AuditSheet.HEAD, sheet.series(), 1));
             }
+            sheet.elsewhere().forEach(series -> printout.out().println(
+                    "Not looked at, since they lie in their office's own folder: the files of " + series + " papers"));
             sheet.findings().stream().map(Problem::text).forEach(printout.err()::println);
             printout.out().println(done + (sheet.findings().isEmpty()
                     ? "All is well: " + sheet.papers() + " papers."

@@ -25,6 +25,7 @@ final class Audit {
     private final Dialect dialect;
     private final PaperCheck papers;
     private final PaperReader reader;
+    private final FileScope files;
     private final LongConsumer progress;
     private final Problems findings = new Problems();
     private final Map<String, Chain> chains = new LinkedHashMap<>();
@@ -36,6 +37,7 @@ final class Audit {
         this.dialect = dialect;
         this.papers = new PaperCheck(handle, files, reader, findings);
         this.reader = reader;
+        this.files = files;
         this.progress = progress;
     }
 
@@ -56,7 +58,10 @@ final class Audit {
         new LooseRows(handle, findings).check(papers.words());
         understood("credit notes", () -> new CreditCheck(handle, reader, findings).check());
         progress.accept(looked);
-        return new AuditReport(looked, SeriesRows.heads(handle), findings.list());
+        List<SeriesHead> heads = SeriesRows.heads(handle);
+        return new AuditReport(looked, heads, findings.list(), heads.stream()
+                .filter(head -> !files.isHere(head.series())).map(head -> head.series().text() + " " + head.papers())
+                .toList());
     }
 
     /**

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
-import java.util.stream.Stream;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
@@ -126,9 +125,7 @@ public final class Book implements AutoCloseable {
                     } catch (IOException unreadable) {
                         throw new UncheckedIOException(unreadable);
                     }
-                }).then(taken -> book.audit(reader, office, progress).map(report -> new AuditReport(report.papers(),
-                        report.heads(),
-                        Stream.concat(taken.problems().stream(), report.findings().stream()).toList())));
+                }).then(taken -> book.audit(reader, office, progress).map(report -> report.after(taken.problems())));
             }
         });
     }

@@ -15,8 +15,10 @@ import java.util.Map;
  * @param series each run of numbers: its name, how many papers, and the seal of the last
  * @param seal one line to keep elsewhere
  * @param findings what is wrong; empty when all is in order
+ * @param elsewhere series of other offices whose files lie in folders of theirs, and how many papers
  */
-public record AuditSheet(long papers, List<List<String>> series, String seal, List<Problem> findings) {
+public record AuditSheet(long papers, List<List<String>> series, String seal, List<Problem> findings,
+        List<String> elsewhere) {
 
     /** The heads of {@link #series}. */
     public static final List<String> HEAD = List.of("series", "papers", "seal of the last");
@@ -24,11 +26,12 @@ public record AuditSheet(long papers, List<List<String>> series, String seal, Li
     public AuditSheet {
         series = List.copyOf(series);
         findings = List.copyOf(findings);
+        elsewhere = List.copyOf(elsewhere);
     }
 
     static AuditSheet of(AuditReport report) {
         return new AuditSheet(report.papers(), report.heads().stream().map(AuditSheet::row).toList(),
-                SealLine.of(report.heads()).text(), report.findings());
+                SealLine.of(report.heads()).text(), report.findings(), report.elsewhere());
     }
 
     private static List<String> row(SeriesHead head) {
@@ -49,6 +52,9 @@ public record AuditSheet(long papers, List<List<String>> series, String seal, Li
         view.put("series", series.stream().map(AuditSheet::view).toList());
         view.put("seal", seal);
         view.put("findings", findings.stream().map(Problem::text).toList());
+        if (!elsewhere.isEmpty()) {
+            view.put("filesElsewhere", elsewhere);
+        }
         return view;
     }
 }

@@ -37,8 +37,7 @@ public final class BookKeeping {
      */
     public Checked<AuditSheet> audit(List<String> against, LongConsumer progress) {
         return book.look(open -> open.audit(READER, book.office(), progress).then(report -> open
-                .against(against, READER).map(differing -> AuditSheet.of(new AuditReport(report.papers(), report.heads(),
-                        Stream.concat(report.findings().stream(), differing.stream()).toList())))));
+                .against(against, READER).map(differing -> AuditSheet.of(report.and(differing)))));
     }
 
     /**
@@ -62,7 +61,7 @@ public final class BookKeeping {
                         "this backup is for rescue only: the book is damaged, so no restore will take it",
                         "what follows mended first, and another backup"));
         return AuditSheet.of(new AuditReport(report.papers(), report.heads(),
-                Stream.concat(rescue, report.findings().stream()).toList()));
+                Stream.concat(rescue, report.findings().stream()).toList(), List.of()));
     }
 
     /** Makes the shop's book out of a backup; there must be no book yet. */

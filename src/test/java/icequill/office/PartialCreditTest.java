@@ -37,7 +37,7 @@ class PartialCreditTest {
         assertThat(credited(shop, 3)).containsExactly("1.10", "0.08", "1.18", "0.07", "0.01");
         assertThat(credited(shop, 4)).containsExactly("1.10", "0.08", "1.18", "0.07", "0.01");
         assertThat(credited(shop, 5)).containsExactly("1.10", "0.07", "1.17", "0.06", "0.01");
-        assertThat(BookKeeping.of(shop, CLOCK).audit(count -> {
+        assertThat(BookKeeping.of(shop, CLOCK).audit(List.of(), count -> {
         }).orElseThrow().findings()).isEmpty();
         assertThat(IssueOffice.of(shop, CLOCK).unbilled().orElseThrow()).as("given back in whole")
                 .containsExactly("three-parts");
