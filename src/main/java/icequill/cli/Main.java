@@ -101,7 +101,8 @@ public final class Main implements Runnable {
     private static int fault(Throwable fault, CommandLine line) {
         PrintWriter err = PlainText.before(line.getErr());
         err.println("A fault stopped the program: " + Discretion.of(fault.toString()));
-        err.println("What was to be written is there as a whole or not at all. For the details, set ICEQUILL_TRACE=1 and try again.");
+        err.println(
+                "What was to be written is there as a whole or not at all. For the details, set ICEQUILL_TRACE=1 and try again.");
         if (System.getenv("ICEQUILL_TRACE") != null) {
             StringWriter trace = new StringWriter();
             fault.printStackTrace(new PrintWriter(trace));

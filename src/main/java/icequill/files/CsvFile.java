@@ -147,7 +147,8 @@ public final class CsvFile {
 
     private static List<Row> rows(String text, String name, Set<String> known, Set<String> needed, Problems problems)
             throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).setHeader().setSkipHeaderRecord(true)
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).setHeader()
+                .setSkipHeaderRecord(true)
                 .setAllowMissingColumnNames(true).setDuplicateHeaderMode(DuplicateHeaderMode.ALLOW_ALL).get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
             Set<String> names = new HashSet<>(known);

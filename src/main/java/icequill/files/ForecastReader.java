@@ -60,7 +60,8 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
         fields.child("byKind").ifPresent(all -> Stream.of(SiteKind.values()).forEach(kind -> all
                 .child(kind.name().toLowerCase(Locale.ROOT))
                 .ifPresent(entry -> kinds.put(kind, new ForecastRates.KindDirt(
-                        Guesses.dirt(entry, "condenser", Origin.ESTIMATE), Guesses.dirt(entry, "water", Origin.ESTIMATE))))));
+                        Guesses.dirt(entry, "condenser", Origin.ESTIMATE),
+                        Guesses.dirt(entry, "water", Origin.ESTIMATE))))));
         return kinds;
     }
 

@@ -73,8 +73,10 @@ public final class WeibullFit {
                 RunLikelihood.LEAST_SHAPE, RunLikelihood.MOST_SHAPE));
         double least = likelihood.at(clock) - FALL / 2;
         return new Fit.Found(clock,
-                limits(clock.shape(), RunLikelihood.LEAST_SHAPE, shape -> least - likelihood.at(likelihood.withShape(shape))),
-                limits(clock.scale(), clock.scale() / FARTHEST, scale -> least - likelihood.at(likelihood.withScale(scale))),
+                limits(clock.shape(), RunLikelihood.LEAST_SHAPE,
+                        shape -> least - likelihood.at(likelihood.withShape(shape))),
+                limits(clock.scale(), clock.scale() / FARTHEST,
+                        scale -> least - likelihood.at(likelihood.withScale(scale))),
                 (int) runs.stream().filter(Run::stopped).count(), runs.size(), points(runs, clock));
     }
 

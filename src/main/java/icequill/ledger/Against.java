@@ -73,7 +73,8 @@ final class Against {
                 found(place, line.papers().get(i) + " was sealed, and is not in the book");
             }
         }
-        if (seals.stream().allMatch(Optional::isPresent) && !line.fits(seals.stream().flatMap(Optional::stream).toList())) {
+        if (seals.stream().allMatch(Optional::isPresent)
+                && !line.fits(seals.stream().flatMap(Optional::stream).toList())) {
             found(place, "the seals up to " + String.join(", ", line.papers()) + " are others than were noted");
         }
     }
@@ -86,7 +87,8 @@ final class Against {
                 if (seal.isEmpty()) {
                     found(place, number + " is in the backup, and not in the book");
                 } else if (!seal.get().equals(head.seal())) {
-                    found(place, number + " bears another seal than in the backup: it, or a paper before it, was changed");
+                    found(place,
+                            number + " bears another seal than in the backup: it, or a paper before it, was changed");
                 }
             }
         } catch (ZipException | JacksonException | BrokenArchive broken) {
@@ -115,7 +117,9 @@ final class Against {
 
     private static Optional<String> named(Path file) {
         String name = String.valueOf(file.getFileName());
-        return name.endsWith(".pdf") ? Optional.of(name.substring(0, name.length() - ".pdf".length())) : Optional.empty();
+        return name.endsWith(".pdf")
+                ? Optional.of(name.substring(0, name.length() - ".pdf".length()))
+                : Optional.empty();
     }
 
     private Optional<String> seal(String number) {

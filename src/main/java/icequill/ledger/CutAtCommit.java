@@ -63,7 +63,8 @@ final class CutAtCommit extends RuntimeException {
     static Problem problem(Fate fate, BookPlace place) {
         return fate == Fate.NOT_STORED
                 ? new Problem(Code.CANNOT_WRITE, Place.ofFile(place.text()),
-                        "the connection was cut as the book was being written, and nothing was stored", "the same again")
+                        "the connection was cut as the book was being written, and nothing was stored",
+                        "the same again")
                 : new Problem(Code.OUTCOME_UNKNOWN, Place.ofFile(place.text()),
                         "the connection was cut as the book was being written: whether it was stored is not known yet",
                         "once the server answers, a look (icequill find, show) before anything is done again");

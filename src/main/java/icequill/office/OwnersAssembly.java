@@ -288,7 +288,8 @@ record OwnersAssembly(SiteForecast forecast) {
 
     /** The band of a Sunday noon. */
     private Optional<Band> sundays() {
-        ZonedDateTime noon = forecast.risks().day().with(TemporalAdjusters.next(DayOfWeek.SUNDAY)).atTime(LocalTime.NOON)
+        ZonedDateTime noon = forecast.risks().day().with(TemporalAdjusters.next(DayOfWeek.SUNDAY))
+                .atTime(LocalTime.NOON)
                 .atZone(forecast.hand().setting().shop().zone());
         return forecast.hand().setting().rates().labor().week().split(noon, noon.plusHours(1)).stream()
                 .map(slice -> slice.band()).findFirst();

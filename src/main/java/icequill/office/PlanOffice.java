@@ -122,7 +122,8 @@ public final class PlanOffice {
         ShopFolder shop = BookSites.shop(folder);
         Problems problems = new Problems();
         problems.addAll(shop.problems());
-        return problems.or(() -> shop.shop().orElseThrow()).then(found -> FitAssembly.of(found, shop.forecast(wish.date()), file))
+        return problems.or(() -> shop.shop().orElseThrow())
+                .then(found -> FitAssembly.of(found, shop.forecast(wish.date()), file))
                 .then(assembly -> assembly.fits().then(fits -> {
                     FitSheet sheet = assembly.sheet(wish, fits);
                     String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");

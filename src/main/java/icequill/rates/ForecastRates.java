@@ -22,7 +22,8 @@ import java.util.Optional;
  * @param roundTo what money is rounded to on a customer's sheet
  */
 public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKind, KindDirt> kinds,
-        SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean, BigDecimal unknownMonths, int years, LaterYears later,
+        SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
+        BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, BesideCash beside, Place place) {
 
@@ -65,13 +66,15 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
                 beside.water(),
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
-                site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, callsThatClean, unknownMonths,
+                site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, callsThatClean,
+                unknownMonths,
                 years, later, roundTo, calls, other, place);
     }
 
     /** The same with other guesses. */
     public ForecastRates with(Guess otherFaults, Dirt otherCondenser, Dirt otherWater) {
-        return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, cleaningRestores, brushingRestores,
+        return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, cleaningRestores,
+                brushingRestores,
                 callsThatClean, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 

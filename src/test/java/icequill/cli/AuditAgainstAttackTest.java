@@ -28,9 +28,11 @@ class AuditAgainstAttackTest {
         shop.issue("ten-minute-brushing", "2026-05-14");
         Path backup = other.resolve("kept.zip");
         shop.json("backup", backup.toString());
-        Path pdf = Files.copy(shop.folder().resolve("papers/issued/INV-2026/INV-2026-00001.pdf"), other.resolve("in.pdf"));
+        Path pdf = Files.copy(shop.folder().resolve("papers/issued/INV-2026/INV-2026-00001.pdf"),
+                other.resolve("in.pdf"));
         String line = shop.run("audit", "--seal").out().strip();
-        Path note = Files.writeString(other.resolve("note.txt"), "Kept in May:\n" + line.replace(" INV", "\nINV") + "\n");
+        Path note = Files.writeString(other.resolve("note.txt"),
+                "Kept in May:\n" + line.replace(" INV", "\nINV") + "\n");
         assertThat(line).matches("icequill-seal INV-2026-00002 [0-9a-f]{64}");
         shop.issue("goodwill-clinic", "2026-05-15");
         String[] all = {"audit", "--json", "--against", backup.toString(), pdf.toString(), note.toString(), line};
@@ -56,6 +58,7 @@ class AuditAgainstAttackTest {
     private static List<String> findings(BookShop shop, String kept) {
         Run run = shop.run("audit", "--json", "--against", kept);
         assertThat(run.status()).as(run.out() + run.err()).isEqualTo(3);
-        return Stream.of(run.json()).flatMap(json -> json.path("findings").valueStream()).map(JsonNode::asString).toList();
+        return Stream.of(run.json()).flatMap(json -> json.path("findings").valueStream()).map(JsonNode::asString)
+                .toList();
     }
 }

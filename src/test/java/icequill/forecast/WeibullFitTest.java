@@ -161,7 +161,8 @@ class WeibullFitTest {
 
         Fit.Found fit = found(runs);
         Fit.Found renewal = found(runs.stream()
-                .map(run -> new Run(SiteKind.BAR, run.months() - run.entered(), run.stopped(), Place.NOWHERE)).toList());
+                .map(run -> new Run(SiteKind.BAR, run.months() - run.entered(), run.stopped(), Place.NOWHERE))
+                .toList());
 
         // About 650 stops: 4 standard errors of the shape are 4 x 2.5 / sqrt(650).
         assertThat(fit.clock().shape()).isEqualTo(truth.shape(), within(0.4));

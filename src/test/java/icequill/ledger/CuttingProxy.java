@@ -58,7 +58,8 @@ final class CuttingProxy implements AutoCloseable {
             OutputStream out = inner.getOutputStream();
             byte[] bytes = new byte[64 << 10];
             for (int count = in.read(bytes); count >= 0; count = in.read(bytes)) {
-                boolean commit = new String(Arrays.copyOf(bytes, count), StandardCharsets.ISO_8859_1).contains("COMMIT");
+                boolean commit = new String(Arrays.copyOf(bytes, count), StandardCharsets.ISO_8859_1)
+                        .contains("COMMIT");
                 if (commit && (cut == Cut.BEFORE_THE_SERVER_HEARS || cut == Cut.FOR_GOOD)) {
                     if (cut == Cut.FOR_GOOD) {
                         door.close();

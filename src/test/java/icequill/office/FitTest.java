@@ -139,7 +139,8 @@ class FitTest {
                     break;
                 }
                 if (stop.isAfter(from)) {
-                    table.append("m").append(i).append(",hotel,water,").append(from).append(',').append(stop).append(',')
+                    table.append("m").append(i).append(",hotel,water,").append(from).append(',').append(stop)
+                            .append(',')
                             .append(ended).append('\n');
                     from = stop;
                 }
@@ -180,7 +181,8 @@ class FitTest {
         double error = 4 * 2.5 / Math.sqrt(fit.path("stops").asInt());
         assertThat(fit.path("shape").path("likeliest").asDouble()).isBetween(2.5 - error, 2.5 + error);
         assertThat(fit.path("scaleMonths").path("likeliest").asDouble()).isBetween(13.2, 14.8);
-        assertThat(result.lines()).anyMatch(line -> line.startsWith("Left out, since nobody knows how long their dirt"));
+        assertThat(result.lines())
+                .anyMatch(line -> line.startsWith("Left out, since nobody knows how long their dirt"));
     }
 
     @ParameterizedTest

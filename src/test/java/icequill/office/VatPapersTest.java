@@ -2,8 +2,8 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.problem.Problem;
 import icequill.party.Language;
+import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -67,8 +67,9 @@ class VatPapersTest {
         List<Problem> missing = Office.of(folder).invoice(folder.resolve(VISIT), wish("en", "2026-0114")).problems();
         customersNumber();
 
-        assertThat(missing).extracting(Problem::message).containsExactly("Copper Kettle Brewing LLC owes the tax, so the "
-                + "invoice needs the customer's VAT identifier");
+        assertThat(missing).extracting(Problem::message)
+                .containsExactly("Copper Kettle Brewing LLC owes the tax, so the "
+                        + "invoice needs the customer's VAT identifier");
         assertThat(invoice("en")).contains("VAT number FR12345678901");
     }
 

@@ -53,7 +53,8 @@ public final class ForecastOracle {
         chance(way + " expected calls", GridStops.mean(all), option.path("expectedCalls").asDouble());
         chance(way + " no call", all[0], option.path("chanceOfNoCall").asDouble());
         for (int n = 0; n < option.path("chancesOfCalls").size(); n++) {
-            chance(way + " chance of " + n, n < all.length ? all[n] : 0, option.path("chancesOfCalls").get(n).asDouble());
+            chance(way + " chance of " + n, n < all.length ? all[n] : 0,
+                    option.path("chancesOfCalls").get(n).asDouble());
         }
         JsonNode law = option.path("charges");
         money(way + " mean", charges.mean(), law.path("mean"));

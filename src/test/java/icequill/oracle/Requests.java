@@ -26,17 +26,20 @@ public record Requests(Path shop) {
                 .replaceFirst("usual: \\{by6: 2, by12: 8\\}[^\n]*\n[^\n]*\n[^\n]*", stops(random))
                 .replaceFirst("minutes: 30 ", "minutes: " + (15 + random.nextInt(60)) + " ")
                 .replaceFirst("restores: \\{cleaning: 100, brushing: 100\\}", random.nextInt(3) == 0
-                        ? "restores: {cleaning: " + (40 + random.nextInt(60)) + ", brushing: " + (40 + random.nextInt(60)) + "}"
+                        ? "restores: {cleaning: " + (40 + random.nextInt(60)) + ", brushing: "
+                                + (40 + random.nextInt(60)) + "}"
                         : "restores: {cleaning: 100, brushing: 100}")
                 .replaceFirst("afterCall: resets", random.nextInt(4) == 0 ? "afterCall: restarts" : "afterCall: resets")
                 .replaceFirst("unknownMonths: 12", "unknownMonths: " + random.nextInt(30));
         Files.writeString(rates, text);
-        String quote = Files.readString(shop.resolve("quotes").resolve(QUOTES.get(random.nextInt(QUOTES.size())) + ".yaml"));
+        String quote = Files
+                .readString(shop.resolve("quotes").resolve(QUOTES.get(random.nextInt(QUOTES.size())) + ".yaml"));
         Path request = shop.resolve("quotes/generated.yaml");
         Files.writeString(request, quote
-                .replaceFirst("machines: \\[lobby-bar, floor-3, floor-6, pool-bar\\]", "machines: [lobby-bar, pool-bar]")
+                .replaceFirst("machines: \\[lobby-bar, floor-3, floor-6, pool-bar\\]",
+                        "machines: [lobby-bar, pool-bar]")
                 .replaceFirst("2024-11-04", "202" + random.nextInt(6) + "-0" + (1 + random.nextInt(9))
-                + "-1" + random.nextInt(10)));
+                        + "-1" + random.nextInt(10)));
         return request;
     }
 
@@ -50,7 +53,8 @@ public record Requests(Path shop) {
         double six = 0.3 + 3.2 * random.nextDouble();
         double least = 20 - (20 - six) * (20 - six) / 20;
         double twelve = least + 0.3 + (17 - least) * 0.8 * random.nextDouble();
-        return String.format(Locale.ROOT, "usual: {by6: %.2f, by12: %.2f}\n  low: {by6: 0.1, by12: 0.3}\n  high: {by6: 18, by12: 19.9}",
+        return String.format(Locale.ROOT,
+                "usual: {by6: %.2f, by12: %.2f}\n  low: {by6: 0.1, by12: 0.3}\n  high: {by6: 18, by12: 19.9}",
                 six, twelve);
     }
 }
