@@ -64,6 +64,7 @@ public final class Main implements Runnable {
         line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
         line.setParameterExceptionHandler(Main::usage);
         line.setExecutionExceptionHandler((fault, command, parsed) -> fault(fault, command));
+        line.setExecutionStrategy(Main::known);
         try {
             return line.execute(args);
         } catch (Error fault) {
@@ -87,6 +88,16 @@ public final class Main implements Runnable {
         } catch (DateTimeException noDay) {
             throw new TypeConversionException("there is no day \"" + text + "\"; write it as 2026-05-14");
         }
+    }
+
+    /** Runs what was asked for, unless a word was not understood: asking for help does not excuse it. */
+    private static int known(CommandLine.ParseResult asked) {
+        for (CommandLine.ParseResult part = asked; part != null; part = part.subcommand()) {
+            if (!part.unmatched().isEmpty()) {
+                throw new CommandLine.UnmatchedArgumentException(part.commandSpec().commandLine(), part.unmatched());
+            }
+        }
+        return new CommandLine.RunLast().execute(asked);
     }
 
     private static int usage(ParameterException wrong, String... args) {

@@ -53,7 +53,7 @@ public final class AccountOffice {
 
     private Checked<WrittenPaper> write(Paper paper, String kind, AccountInHand hand, Office.Wish wish) {
         String name = kind + "-" + hand.account().id() + "-" + wish.date();
-        return desk.write(paper, name, wish.extras(), true).map(files -> new WrittenPaper(name, files,
-                hand.billTo().name(), Optional.empty(), hand.notices()));
+        return desk.write(paper, name, wish.extras(), true).map(files -> WrittenPaper.of(files, paper,
+                hand.billTo().name(), hand.notices()));
     }
 }

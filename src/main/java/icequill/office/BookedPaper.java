@@ -17,7 +17,7 @@ import javax.money.MonetaryAmount;
  * A paper that the book issued.
  *
  * @param kind in words, such as {@code credit note}
- * @param gross what it comes to, as it is printed; empty for a paper without one sum
+ * @param gross what it comes to, negative for what a credit note gives back; empty for a paper without one sum
  * @param where customer, store and address
  * @param file where its PDF lies
  * @param corrects the invoice that a credit note gives back
@@ -31,7 +31,9 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
     public static final List<String> HEAD = List.of("number", "date", "paper", "for", "total");
 
     static BookedPaper of(IssuedPaper paper, Reading book) {
-        return new BookedPaper(paper.number(), words(paper.series().kind()), paper.date(), paper.due(), paper.gross(),
+        Optional<MonetaryAmount> gross = paper.gross()
+                .map(sum -> paper.series().kind() == PaperKind.CREDIT_NOTE ? sum.negate() : sum);
+        return new BookedPaper(paper.number(), words(paper.series().kind()), paper.date(), paper.due(), gross,
                 paper.text().replace("\n", ", "), book.papers().file(paper), paper.origin().corrects(),
                 paper.origin().replaces());
     }

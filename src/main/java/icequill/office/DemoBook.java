@@ -102,9 +102,9 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
         return book.read(open -> open.papers().show(paper.number()).then(issued -> IssueOffice.paper(open, issued)))
                 .map(data -> switch (data) {
                 case PricedPaper priced ->
-                    WrittenPaper.of(paper.number(), List.of(paper.file()), priced, List.of());
-                case MaintenanceQuote quote -> new WrittenPaper(paper.number(), List.of(paper.file()),
-                        quote.billTo().name(), Optional.empty(), List.of());
+                    WrittenPaper.of(List.of(paper.file()), priced, List.of());
+                case MaintenanceQuote quote -> WrittenPaper.of(List.of(paper.file()), quote,
+                        quote.billTo().name(), List.of());
                 default -> throw new IllegalStateException("not issued by the demo: " + paper.number());
                 });
     }

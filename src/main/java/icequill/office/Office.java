@@ -102,7 +102,7 @@ public final class Office {
     private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, Wish wish) {
         String name = wish.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
         return desk.write(invoice, name, wish.extras(), invoice.isDraft())
-                .map(files -> WrittenPaper.of(name, files, invoice, hand.notices()));
+                .map(files -> WrittenPaper.of(files, invoice, hand.notices()));
     }
 
     /**
@@ -126,7 +126,7 @@ public final class Office {
                 .then(invoice -> CreditAssembly.of(invoice, request))
                 .then(assembly -> assembly.credit(wish.number(), wish.date()))
                 .then(credit -> desk.write(credit, name, wish.extras(), credit.isDraft())
-                        .map(files -> WrittenPaper.of(name, files, credit, List.of())));
+                        .map(files -> WrittenPaper.of(files, credit, List.of())));
     }
 
     /**
@@ -141,7 +141,7 @@ public final class Office {
         return numbered(folder, wish).then(sound -> RepairQuoting.of(folder, shop, file, wish))
                 .then(quoting -> quoting.quote(wish).then(quote -> desk
                         .write(quote, name("quote", quoting.hand(), wish), wish.extras(), quote.isDraft())
-                        .map(files -> WrittenPaper.of(name("quote", quoting.hand(), wish), files, quote,
+                        .map(files -> WrittenPaper.of(files, quote,
                                 quoting.hand().notices()))));
     }
 
@@ -203,14 +203,14 @@ public final class Office {
     public Checked<Brushed> brushingPair(Path file, Wish wish) {
         return BrushingInHand.of(BookSites.shop(folder), file, wish.date())
                 .then(hand -> hand.pair(wish.date(), wish.language()).then(pair -> write(pair,
-                        "brushing-" + hand.site().id(), pair.front().customer(), wish)
+                        "brushing-both-" + hand.site().id(), pair.front().customer(), wish)
                         .map(paper -> new Brushed(paper, pair))));
     }
 
     /** A paper without a number of its own. */
     private Checked<WrittenPaper> write(Paper paper, String name, String customer, Wish wish) {
         return unnumbered(wish).then(sound -> desk.write(paper, name, wish.extras(), true)
-                .map(files -> new WrittenPaper(name, files, customer, Optional.empty(), List.of())));
+                .map(files -> WrittenPaper.of(files, paper, customer, List.of())));
     }
 
     /** The wish, or that it has a number, which not every kind of paper can have. */

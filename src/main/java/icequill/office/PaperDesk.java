@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.document.Attachment;
+import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.files.SafeFile;
@@ -10,12 +11,17 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.render.Html;
+import icequill.render.Imprint;
 import icequill.render.Printer;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Prints papers and lays them into the shop folder's papers/. */
@@ -30,14 +36,37 @@ final class PaperDesk {
     }
 
     /**
-     * Writes a paper; everything is printed before anything is written.
+     * Writes a paper; everything is printed before anything is written. It replaces an earlier print of itself. Where a paper of
+     * another kind, date or language lies under its name, date and language are added to the name of the new one.
      *
      * @param name of its files, without the ending
-     * @param replace whether files of that name may be replaced
+     * @param replace whether files of that name may be replaced at all
      * @return the files, the PDF first
      */
     Checked<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
-        return printed(paper, name, extras).then(files -> written(files, replace));
+        return printed(paper, name, extras).then(files -> {
+            if (!replace || isFree(name, files)) {
+                return written(files, replace);
+            }
+            String longer = name + "-" + paper.date() + "-" + paper.language().tag();
+            Map<String, byte[]> renamed = new LinkedHashMap<>();
+            files.forEach((file, bytes) -> renamed.put(longer + file.substring(name.length()), bytes));
+            return written(renamed, isFree(longer, renamed));
+        });
+    }
+
+    /** Whether nothing lies there, or the same paper as it was printed before. */
+    private boolean isFree(String name, Map<String, byte[]> files) {
+        Path pdf = papers.resolve(name + ".pdf");
+        if (!Files.exists(pdf)) {
+            return true;
+        }
+        try {
+            Optional<Imprint> there = Imprint.of(Files.readAllBytes(pdf));
+            return there.isPresent() && there.equals(Imprint.of(Objects.requireNonNull(files.get(name + ".pdf"))));
+        } catch (IOException unreadable) {
+            return false;
+        }
     }
 
     private Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
@@ -65,7 +94,17 @@ final class PaperDesk {
     }
 
     private static Checked<Map<String, byte[]>> withXml(Paper paper, String name, Map<String, byte[]> files) {
-        if (!(paper instanceof PricedPaper priced) || priced.isDraft()) {
+        if (paper instanceof MaintenanceQuote) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "a maintenance quote leaves the choice between plans to the customer, and UBL has no document with choices",
+                    "leave out --xml; its data is in the PDF as paper.json"));
+        }
+        if (!(paper instanceof PricedPaper priced)) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "there is no XML for this kind of paper, only for invoices, credit notes and repair quotes",
+                    "leave out --xml; its data is in the PDF as paper.json"));
+        }
+        if (priced.isDraft()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "only a numbered invoice, credit note or quote can be written as XML", "give --number"));
         }

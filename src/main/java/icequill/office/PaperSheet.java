@@ -1,7 +1,9 @@
 package icequill.office;
 
+import icequill.document.Paper;
 import icequill.ledger.IssuedPaper;
 import icequill.ledger.Reading;
+import icequill.problem.Checked;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,12 +15,15 @@ import java.util.stream.Stream;
  *
  * @param details names and values, in order
  * @param credits that give it back, in whole or in part
+ * @param amounts every amount of it, by name
  */
-public record PaperSheet(BookedPaper paper, Map<String, String> details, List<BookedPaper> credits) {
+public record PaperSheet(BookedPaper paper, Map<String, String> details, List<BookedPaper> credits,
+        Map<String, Object> amounts) {
 
     public PaperSheet {
         details = new LinkedHashMap<>(details);
         credits = List.copyOf(credits);
+        amounts = new LinkedHashMap<>(amounts);
     }
 
     static PaperSheet of(Reading open, IssuedPaper paper) {
@@ -33,7 +38,15 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
         details.put("sha256", paper.pdfHash());
         details.put("seal", paper.seal());
         return new PaperSheet(BookedPaper.of(paper, open), details, open.papers().creditsOf(paper.number()).stream()
-                .map(credit -> BookedPaper.of(credit, open)).toList());
+                .map(credit -> BookedPaper.of(credit, open)).toList(), amounts(open, paper));
+    }
+
+    /** None where the paper's data cannot be read, which an audit tells. */
+    private static Map<String, Object> amounts(Reading open, IssuedPaper paper) {
+        return switch (IssueOffice.paper(open, paper)) {
+        case Checked.Sound<Paper> sound -> PaperAmounts.of(sound.value());
+        case Checked.Faulty<Paper> faulty -> Map.of();
+        };
     }
 
     private static Stream<String> replacedBy(Reading open, IssuedPaper paper) {
@@ -55,6 +68,7 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>(paper.json());
         view.putAll(details);
+        view.put("amounts", amounts);
         view.put("credits", credits.stream().map(BookedPaper::json).toList());
         return view;
     }

@@ -77,7 +77,7 @@ public final class PlanOffice {
         String name = wish.number().map(number -> "invoice-" + number)
                 .orElse("draft-" + invoice.agreement() + "-" + invoice.payment());
         return desk.write(invoice, name, wish.extras(), invoice.isDraft())
-                .map(files -> WrittenPaper.of(name, files, invoice, List.of()));
+                .map(files -> WrittenPaper.of(files, invoice, List.of()));
     }
 
     /** Writes the notice of an agreement's renewal into papers/, in place of an earlier one. */
@@ -128,8 +128,8 @@ public final class PlanOffice {
                     FitSheet sheet = assembly.sheet(wish, fits);
                     String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
                     return desk.write(sheet, name, wish.extras(), true)
-                            .map(files -> new FitResult(new WrittenPaper(name, files, sheet.table(), Optional.empty(),
-                                    List.of()), sheet, fits));
+                            .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table(), List.of()),
+                                    sheet, fits));
                 }));
     }
 
@@ -153,8 +153,8 @@ public final class PlanOffice {
     }
 
     private Checked<WrittenPaper> write(Paper paper, String name, Site site, Office.Wish wish, boolean replace) {
-        return desk.write(paper, name, wish.extras(), replace).map(files -> new WrittenPaper(name, files,
-                site.customer().name(), Optional.empty(), List.of()));
+        return desk.write(paper, name, wish.extras(), replace).map(files -> WrittenPaper.of(files, paper,
+                site.customer().name(), List.of()));
     }
 
     private static String nameOf(Path file) {

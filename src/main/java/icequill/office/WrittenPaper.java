@@ -4,6 +4,7 @@ import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.Offer;
+import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.Totals;
 import icequill.money.Amounts;
@@ -18,9 +19,11 @@ import javax.money.MonetaryAmount;
 /**
  * A paper that was written, and where.
  *
+ * @param files the PDF first
  * @param sums empty where the paper has none
+ * @param amounts every amount of the paper, by name
  */
-public record WrittenPaper(String name, List<Path> files, String customer, Optional<Sums> sums,
+public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sums, Map<String, Object> amounts,
         List<Problem> notices) {
 
     /**
@@ -42,11 +45,12 @@ public record WrittenPaper(String name, List<Path> files, String customer, Optio
 
     public WrittenPaper {
         files = List.copyOf(files);
+        amounts = new LinkedHashMap<>(amounts);
         notices = List.copyOf(notices);
     }
 
-    /** Of a paper with sums. */
-    static WrittenPaper of(String name, List<Path> files, PricedPaper paper, List<Problem> notices) {
+    /** Of a bill or an offer, which says whom it is for. */
+    static WrittenPaper of(List<Path> files, PricedPaper paper, List<Problem> notices) {
         Totals totals = paper.totals();
         Sums sums = switch (paper) {
         case CreditNote credit ->
@@ -55,7 +59,17 @@ public record WrittenPaper(String name, List<Path> files, String customer, Optio
         case InstallmentInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
         };
-        return new WrittenPaper(name, files, paper.billTo().name(), Optional.of(sums), notices);
+        return new WrittenPaper(files, paper.billTo().name(), Optional.of(sums), PaperAmounts.of(paper), notices);
+    }
+
+    /** Of a paper without a total of its own. */
+    static WrittenPaper of(List<Path> files, Paper paper, String customer, List<Problem> notices) {
+        return new WrittenPaper(files, customer, Optional.empty(), PaperAmounts.of(paper), notices);
+    }
+
+    /** What its files are called, without the ending. */
+    public String name() {
+        return files.getFirst().getFileName().toString().replaceFirst("[.][a-z]+$", "");
     }
 
     /** Whether the customer owes by it, or is given back. */
@@ -70,7 +84,7 @@ public record WrittenPaper(String name, List<Path> files, String customer, Optio
 
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("paper", name);
+        view.put("paper", name());
         view.put("files", files.stream().map(Path::toString).toList());
         view.put("customer", customer);
         sums.ifPresent(all -> {
@@ -79,12 +93,15 @@ public record WrittenPaper(String name, List<Path> files, String customer, Optio
             view.put("tax", Amounts.plain(all.tax()));
             view.put("gross", Amounts.plain(all.gross()));
         });
+        if (!amounts.isEmpty()) {
+            view.put("amounts", amounts);
+        }
         return view;
     }
 
     /** As a row of a table: paper, customer, net, tax, total. */
     public List<String> row() {
         List<String> amounts = sums.map(Sums::plain).orElse(List.of("", "", ""));
-        return List.of(name, customer, amounts.get(0), amounts.get(1), amounts.get(2));
+        return List.of(name(), customer, amounts.get(0), amounts.get(1), amounts.get(2));
     }
 }

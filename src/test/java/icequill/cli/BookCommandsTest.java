@@ -59,8 +59,8 @@ class BookCommandsTest {
         assertThat(invoice.path("gross").asString()).isEqualTo("301.13");
         assertThat(invoice.path("due").asString()).isEqualTo("2026-06-13");
         assertThat(Path.of(invoice.path("file").asString())).exists();
-        assertThat(first.path("gross").asString()).isEqualTo("173.38");
-        assertThat(rest.path("gross").asString()).isEqualTo("127.75");
+        assertThat(first.path("gross").asString()).isEqualTo("-173.38");
+        assertThat(rest.path("gross").asString()).isEqualTo("-127.75");
         assertThat(rest.path("corrects").asString()).isEqualTo("INV-2026-00001");
         assertThat(quote.path("number").asString()).isEqualTo("RQ-2026-00001");
         assertThat(shop.problems("credit", "INV-2026-00001", "--reason", "Again.", "--date", "2026-06-03"))

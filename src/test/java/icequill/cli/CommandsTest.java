@@ -186,6 +186,117 @@ class CommandsTest {
     }
 
     @Test
+    void xml_ofAMaintenanceQuote_saysWhyThereIsNone() {
+        Run run = Run.of("quote", file("quotes/crumb-lane-plan.yaml"), "--number", "Q-9", "--date", "2026-05-14",
+                "--xml");
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("leaves the choice between plans to the customer", "leave out --xml")
+                .doesNotContain("give --number");
+        assertThat(shop.resolve("papers/quote-Q-9.pdf")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"nonsense --help", "--help nonsense", "price visits/late-call.yaml --nonsense --help"})
+    void wordNotKnown_beforeHelp_isWrongUsage(String args) {
+        Run run = Run.of(args.split(" ", -1));
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("nonsense", "--help");
+        assertThat(run.out()).isEmpty();
+    }
+
+    /** All amounts worked by hand elsewhere in the tests; what goes back is negative. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "credit credits/late-call-evening.yaml --number C-7 --date 2026-06-01 | /lines/0/net | -159.25",
+            "credit credits/late-call-evening.yaml --number C-8 --date 2026-06-01 | /gross | -173.38",
+            "quote quotes/float-switch.yaml --date 2026-05-14 | /gross | 250.25",
+            "quote quotes/crumb-lane-plan.yaml --date 2026-05-14 | /currency | USD",
+            "agreement agreements/crumb-lane-bakery.yaml --date 2026-05-20 | /yearPrice | 1075.00",
+            "agreement agreements/crumb-lane-bakery.yaml --date 2026-05-20 | /payments/3/amount | 268.75",
+            "renewal agreements/crumb-lane-bakery.yaml --date 2027-03-05 | /old | 1075.00",
+            "renewal agreements/crumb-lane-bakery.yaml --date 2027-03-05 | /new | 1120.00",
+            "renewal agreements/crumb-lane-bakery.yaml --date 2027-03-05 | /difference | 45.00"})
+    void json_hasTheAmountsOfThePaper(String args, String path, String amount) {
+        String[] words = args.split(" ", -1);
+        words[1] = file(words[1]);
+
+        assertThat(json(words).path("amounts").at(path).asString()).isEqualTo(amount);
+    }
+
+    /** What a statement says is owed, it shows by invoice, by age and by movement. */
+    @Test
+    void json_ofAccounts_addsUp() {
+        JsonNode statement = json("statement", file("accounts/fernhill-hotels.yaml"), "--date", "2026-08-31")
+                .path("amounts");
+        JsonNode reminder = json("reminder", file("accounts/fernhill-hotels.yaml"), "--date", "2026-08-31")
+                .path("amounts");
+
+        BigDecimal balance = new BigDecimal(statement.path("balance").asString());
+        assertThat(balance).isPositive().isEqualByComparingTo(
+                sum(statement.path("owed"), "open").add(sum(statement.path("credits"), "open")));
+        assertThat(new BigDecimal(statement.path("broughtForward").asString())
+                .add(sum(statement.path("movements"), "amount"))).isEqualByComparingTo(balance);
+        assertThat(new BigDecimal(reminder.path("asked").asString())).isPositive()
+                .isEqualByComparingTo(sum(reminder.path("claims"), "asked"));
+    }
+
+    @Test
+    void price_json_hasTheRemarksOfThePaper() {
+        JsonNode price = json("price", visit("late-call"));
+
+        assertThat(price.path("remarks").toString()).contains("Sales tax is due because your certificate DEMO-R-4410");
+    }
+
+    /** A statement in the other language, or a draft of another day, stands beside the first; the same again replaces it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "agreement agreements/mercado-del-mar.yaml --date 2026-05-20 | --lang en --date 2026-05-20 | 2026-05-20-en",
+            "agreement agreements/hotel-fernhill.yaml --date 2026-05-20 | --date 2026-05-21 | 2026-05-21-en",
+            "statement accounts/mercado-del-mar.yaml --date 2026-08-31 | --lang en --date 2026-08-31 | 2026-08-31-en",
+            "record visits/over-midnight-hotel.yaml --date 2026-05-20 | --date 2026-05-21 | 2026-05-21-en",
+            "invoice visits/holiday-call-mercado.yaml --date 2026-05-20 | --lang en --date 2026-05-20 | 2026-05-20-en"})
+    void paperOfAnotherDayOrLanguage_isNotReplaced(String first, String other, String added) throws IOException {
+        String[] words = first.split(" ", -1);
+        words[1] = file(words[1]);
+        String[] again = Stream.concat(Stream.of(words[0], words[1]), Stream.of(other.split(" ", -1)))
+                .toArray(String[]::new);
+        Path kept = Path.of(json(words).path("files").get(0).asString());
+        byte[] before = Files.readAllBytes(kept);
+
+        Path beside = Path.of(json(again).path("files").get(0).asString());
+
+        assertThat(Files.readAllBytes(kept)).isEqualTo(before);
+        assertThat(beside.getFileName().toString()).endsWith(added + ".pdf").isNotEqualTo(kept.getFileName().toString());
+        assertThat(json(again).path("files").get(0).asString()).isEqualTo(beside.toString());
+        assertThat(json(words).path("files").get(0).asString()).isEqualTo(kept.toString());
+    }
+
+    /** What lies in the way and is no paper of ours is left alone. */
+    @Test
+    void anotherFileOfThatName_isNotReplaced() throws IOException {
+        Path mine = Files.writeString(Files.createDirectories(shop.resolve("papers")).resolve("draft-two-leads-hotel.pdf"),
+                "my notes");
+
+        Path written = Path.of(json("invoice", visit("two-leads-hotel"), "--date", "2026-06-20").path("files").get(0)
+                .asString());
+
+        assertThat(Files.readString(mine)).isEqualTo("my notes");
+        assertThat(written.getFileName().toString()).isEqualTo("draft-two-leads-hotel-2026-06-20-en.pdf");
+    }
+
+    private static JsonNode json(String... args) {
+        Run run = Run.of(Stream.concat(Stream.of(args), Stream.of("--json")).toArray(String[]::new));
+        assertThat(run.status()).as(run.out() + run.err()).isZero();
+        return run.json();
+    }
+
+    private static String file(String name) {
+        return shop.resolve(name).toString();
+    }
+
+    @Test
     void invoice_anyDemoVisit_customerSeesNothingOfTheOwners() throws IOException {
         for (Path visit : visits()) {
             Run run = Run.of("invoice", visit.toString(), "--html", "--json");
@@ -208,7 +319,7 @@ class CommandsTest {
 
         assertThat(Files.readString(Path.of(run.json().path("files").get(1).asString())))
                 .contains("Borrador de factura", "lang=\"es\"", "13 de mayo de 2026", "276.58");
-        assertThat(run.json().path("paper").asString()).isEqualTo("draft-late-call");
+        assertThat(run.json().path("paper").asString()).startsWith("draft-late-call");
     }
 
     @Test
