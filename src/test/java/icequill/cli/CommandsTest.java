@@ -268,7 +268,8 @@ class CommandsTest {
         Path beside = Path.of(json(again).path("files").get(0).asString());
 
         assertThat(Files.readAllBytes(kept)).isEqualTo(before);
-        assertThat(beside.getFileName().toString()).endsWith(added + ".pdf").isNotEqualTo(kept.getFileName().toString());
+        assertThat(beside.getFileName().toString()).endsWith(added + ".pdf")
+                .isNotEqualTo(kept.getFileName().toString());
         assertThat(json(again).path("files").get(0).asString()).isEqualTo(beside.toString());
         assertThat(json(words).path("files").get(0).asString()).isEqualTo(kept.toString());
     }
@@ -276,7 +277,8 @@ class CommandsTest {
     /** What lies in the way and is no paper of ours is left alone. */
     @Test
     void anotherFileOfThatName_isNotReplaced() throws IOException {
-        Path mine = Files.writeString(Files.createDirectories(shop.resolve("papers")).resolve("draft-two-leads-hotel.pdf"),
+        Path mine = Files.writeString(
+                Files.createDirectories(shop.resolve("papers")).resolve("draft-two-leads-hotel.pdf"),
                 "my notes");
 
         Path written = Path.of(json("invoice", visit("two-leads-hotel"), "--date", "2026-06-20").path("files").get(0)
