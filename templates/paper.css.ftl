@@ -80,6 +80,9 @@ a { color: inherit; text-decoration: none; }
 .note { margin-top: 2.5mm; }
 .cautions { margin: 0 0 1mm 0; padding-left: 6mm; }
 .cautions li { margin: 0 0 0.4mm 0; page-break-inside: avoid; }
+/* Numbers that the text refers to are written, not only drawn, so that they are read aloud. */
+ol.cautions { list-style: none; }
+ol.cautions li { text-indent: -4.5mm; }
 svg { display: inline-block; }
 
 /* The timetable of a visit: a row for each machine, drawn to scale. */

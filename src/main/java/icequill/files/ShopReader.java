@@ -14,6 +14,7 @@ import icequill.problem.Problem;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 
@@ -25,6 +26,11 @@ final class ShopReader {
 
     /** Empty when something needed is missing or wrong, which is then reported. */
     static Optional<Shop> read(Fields fields) {
+        fields.text("accent").filter(color -> color.matches("#[0-9a-fA-F]{6}")).map(Contrast::onWhite)
+                .filter(contrast -> contrast < Contrast.LEAST)
+                .ifPresent(contrast -> fields.problems().add(Code.NOT_ALLOWED, fields.place("accent"),
+                        String.format(Locale.ROOT, "the color has a contrast of %.2f:1 on white paper", contrast),
+                        "a darker one, of " + Contrast.LEAST + ":1 or more, such as \"#1f4e5f\""));
         Optional<CurrencyUnit> currency = currency(fields);
         Optional<ZoneId> zone = zone(fields);
         Optional<Address> address = fields.child("address").flatMap(ShopReader::address);

@@ -35,6 +35,11 @@ record BilledTime(List<Piece> pieces, long worked, long billed, boolean byMinimu
         return billed - worked;
     }
 
+    /** Billed minutes of one kind. */
+    long billed(Key key) {
+        return pieces.stream().filter(piece -> piece.key().equals(key)).mapToLong(Piece::billed).sum();
+    }
+
     static BilledTime of(Worker worker, LaborRates rates) {
         List<Piece> pieces = new ArrayList<>();
         for (Spell spell : worker.stays().stream().flatMap(stay -> stay.spells().stream()).toList()) {

@@ -81,7 +81,8 @@ final class LaborPricing {
                 .filter(time -> time.pieces().stream().anyMatch(piece -> piece.key().equals(key))).toList();
         List<Phrase> reasons = new ArrayList<>();
         if (mine.size() > 1) {
-            reasons.add(Phrase.of("reason.people", Fact.number(mine.size(), "")));
+            reasons.add(Phrase.of("reason.people", Fact.number(mine.size(), ""),
+                    new Fact.Several(mine.stream().map(time -> minutes(time.billed(key))).toList())));
         }
         if (severalBands) {
             long minutes = mine.stream().flatMap(time -> time.pieces().stream())

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javax.money.MonetaryAmount;
 
 /** A line with its price, and how that was figured, as texts. */
 record LineView(InvoiceLine line, Sentences sentences) {
@@ -43,6 +44,10 @@ record LineView(InvoiceLine line, Sentences sentences) {
             parts.add(formula);
         }
         how.reasons().forEach(reason -> parts.add(sentences.say(reason)));
+        MonetaryAmount share = line.net().subtract(line.tax().base());
+        if (!share.isZero()) {
+            parts.add(sentences.word("line.discount-share", sentences.formats().amount(share)));
+        }
         return Sentences.capitalized(String.join("; ", parts));
     }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.openpdf.text.pdf.PdfArray;
 import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
@@ -105,12 +108,18 @@ final class StructureTree {
     private PdfStructureElement filled(PdfStructureElement own, Element element, List<PdfObject> kids) {
         PdfStructureElement body = listBodies.get(element);
         if (body != null) {
-            fill(body, kids);
-            fill(own, List.of(body));
+            Map<Boolean, List<PdfObject>> labels = kids.stream()
+                    .collect(Collectors.partitioningBy(StructureTree::isLabel));
+            fill(body, labels.getOrDefault(false, List.of()));
+            fill(own, Stream.concat(labels.getOrDefault(true, List.of()).stream(), Stream.of(body)).toList());
         } else {
             fill(own, kids);
         }
         return own;
+    }
+
+    private static boolean isLabel(PdfObject kid) {
+        return kid instanceof PdfStructureElement element && Tag.LABEL.equals(element.get(PdfName.S));
     }
 
     private static void fill(PdfStructureElement parent, List<PdfObject> kids) {

@@ -29,6 +29,8 @@ record Tag(PdfName type) {
     private static final Set<String> LISTS = Set.of("ul", "ol");
     private static final PdfName DIVISION = new PdfName("Div");
     private static final PdfName ITEM = new PdfName("LI");
+    /** The number of an item of a list. */
+    static final PdfName LABEL = new PdfName("Lbl");
 
     /** Empty for an element that adds nothing to the structure. */
     static Optional<Tag> of(Element element) {
@@ -38,6 +40,9 @@ record Tag(PdfName type) {
         }
         if (name.equals("a")) {
             return LinkTarget.of(element).flatMap(target -> tag("Link"));
+        }
+        if (name.equals("span") && element.getAttribute("class").equals("mark")) {
+            return Optional.of(new Tag(LABEL));
         }
         return Optional.ofNullable(TYPES.get(name)).flatMap(Tag::tag)
                 .or(() -> element.hasAttribute("lang") && !name.equals("html") ? tag("Span") : Optional.empty());

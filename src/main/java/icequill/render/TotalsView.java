@@ -50,8 +50,9 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
             return List.of(row(name(parts.getFirst()), base, amount, Rank.SUM));
         }
         return Stream.concat(
-                parts.stream()
-                        .map(part -> row(name(part), base, sentences.formats().amount(part.amount()), Rank.PART)),
+                parts.stream().map(part -> row(name(part),
+                        sentences.word("total.on-part", sentences.formats().amount(tax.base())),
+                        sentences.formats().amount(part.amount()), Rank.PART)),
                 Stream.of(row(sentences.word("total.tax-sum"), how(tax.how()), amount, Rank.SUM))).toList();
     }
 

@@ -3,6 +3,7 @@ package icequill.render;
 import icequill.document.Attended;
 import icequill.document.MachineReport;
 import icequill.work.Finding;
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ record VisitView(Attended attended, List<MachineReport> reports, Sentences sente
     List<Map<String, String>> visitRows(String times) {
         Details details = new Details(sentences);
         details.add("visit.site", attended.site() + ", " + String.join(", ", attended.address().lines()))
-                .add(times, moment(attended.arrived()) + " – " + until(attended.arrived(), attended.left()))
+                .add(times, times(attended.arrived(), attended.left()))
                 .add(attended.people().size() == 1 ? "visit.person" : "visit.people",
                         attended.people().stream().map(this::person).collect(Collectors.joining("; ")));
         attended.call()
@@ -32,6 +33,19 @@ record VisitView(Attended attended, List<MachineReport> reports, Sentences sente
                         .add("visit.symptom", call.symptom())
                         .add("visit.promised", call.promised().map(this::moment)));
         return details.add("visit.approved", attended.order().approver()).rows();
+    }
+
+    /** Where the clocks were changed meanwhile, what the clock says is not the time that passed. */
+    private String times(ZonedDateTime from, ZonedDateTime until) {
+        String shown = moment(from) + " – " + until(from, until);
+        Duration passed = Duration.between(from, until);
+        Duration counted = Duration.between(from.toLocalDateTime(), until.toLocalDateTime());
+        if (passed.equals(counted)) {
+            return shown;
+        }
+        return sentences.word(passed.compareTo(counted) > 0 ? "visit.clocks-back" : "visit.clocks-forward", shown,
+                String.valueOf(passed.toHours()), String.valueOf(passed.toMinutesPart()),
+                String.valueOf(counted.toHours()), String.valueOf(counted.toMinutesPart()));
     }
 
     /** Own times are said of those who did not stay from the first arrival to the last departure. */

@@ -28,7 +28,7 @@ import org.xml.sax.InputSource;
 /** What a screen reader would read of a paper, and what it should read: the page's text in the order it was written. */
 record SpokenText(String text, List<String> types) {
 
-    private static final Set<String> INLINE_TYPES = Set.of("Span", "Link");
+    private static final Set<String> INLINE_TYPES = Set.of("Span", "Link", "Lbl");
     private static final Set<String> INLINE_ELEMENTS = Set.of("span", "a", "b", "i", "strong", "em", "small");
 
     /** Pictures are told by the words in an attribute; without it they are mere decoration. */
