@@ -208,9 +208,9 @@ public final class RatesFixture {
     }
 
     public static Customer customer() {
-        return new Customer("Crumb & Crust", Optional.empty(),
+        return new Customer("Quern & Tabb", Optional.empty(),
                 Timeline.always(
-                        new BillTo("Crumb & Crust", Optional.empty(), address(), Optional.empty(), Optional.empty())),
+                        new BillTo("Quern & Tabb", Optional.empty(), address(), Optional.empty(), Optional.empty())),
                 Optional.empty(), Optional.empty(), false, List.of(), Optional.empty());
     }
 

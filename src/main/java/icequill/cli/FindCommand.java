@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** Finds issued papers. */
 @Command(name = "find", mixinStandardHelpOptions = true, description = "Finds papers that the book issued, the newest first: by number, customer, store, address, purchase order, serial, amount (301.13) or date (2026-05-13). Every word has to fit.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill find copper kettle", "  icequill find PO-7731", "  icequill find 301.13 2026-05-13"})
+        "  icequill find pennon wharf", "  icequill find PO-7731", "  icequill find 301.13 2026-05-13"})
 final class FindCommand extends BookCommand {
 
     @Parameters(paramLabel = "TEXT", arity = "1..*", description = "Words to look for; of names and addresses, beginnings are enough.")

@@ -66,7 +66,7 @@ class BookCommandsTest {
         assertThat(shop.problems("credit", "INV-2026-00001", "--reason", "Again.", "--date", "2026-06-03"))
                 .singleElement().asString()
                 .contains("every line has been credited already");
-        assertThat(shop.json("find", "copper", "kettle", "brewing").path("papers")).hasSize(4);
+        assertThat(shop.json("find", "pennon", "wharf", "brewing").path("papers")).hasSize(4);
         assertThat(shop.json("find", "301.13").path("papers")).hasSize(1);
         assertThat(shop.json("find", "QD-500-0417").path("papers")).hasSize(2);
         JsonNode shown = shop.json("show", "INV-2026-00001");
@@ -98,7 +98,7 @@ class BookCommandsTest {
         Path file = shop.folder().resolve("visits/late-call.yaml");
 
         assertThat(shop.problems("audit").getFirst()).contains("there is no book yet");
-        assertThat(shop.run("visit", file.toString()).out()).contains("Recorded late-call: Copper Kettle Taproom",
+        assertThat(shop.run("visit", file.toString()).out()).contains("Recorded late-call: Pennon Wharf Taproom",
                 "Next: icequill issue late-call");
         assertThat(shop.run("issue", "lat-call").err()).contains("did you mean \"late-call\"?");
         assertThat(shop.run("issue", "clock-change").err()).contains("is not recorded yet",

@@ -172,7 +172,7 @@ class CommandsTest {
                 "--date", "2026-06-01");
 
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.out()).contains("credit-C-1.pdf", "Copper Kettle Brewing LLC, USD -173.38");
+        assertThat(run.out()).contains("credit-C-1.pdf", "Pennon Wharf Brewing LLC, USD -173.38");
         assertThat(Run.of("credit", shop.resolve("credits/late-call-evening.yaml").toString(), "--number", "C-1"))
                 .satisfies(again -> assertThat(again.err()).contains("the file exists already"));
     }

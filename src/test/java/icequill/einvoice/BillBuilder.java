@@ -109,7 +109,7 @@ final class BillBuilder {
         Address customer = new Address(List.of("1 Crust Street"), "Alderton", "NY", "10998", "US");
         return new BillBuilder(TaxPlace.Regime.SALES_TAX, "USD",
                 shop(shop, "USD", Optional.empty(), Optional.of("0042")),
-                new BillTo("Crumb & Crust", Optional.empty(), customer, Optional.empty(), Optional.empty()));
+                new BillTo("Quern & Tabb", Optional.empty(), customer, Optional.empty(), Optional.empty()));
     }
 
     BillBuilder currency(String code) {

@@ -40,7 +40,7 @@ class QuotationTest {
         assertThat(read.all("QuotationLine")).hasSize(3);
         assertThat(read.text("SellerSupplierParty/Party/PartyLegalEntity/RegistrationName"))
                 .isEqualTo("Frost & Daughters");
-        assertThat(read.text("BuyerCustomerParty/Party/PartyLegalEntity/RegistrationName")).isEqualTo("Crumb & Crust");
+        assertThat(read.text("BuyerCustomerParty/Party/PartyLegalEntity/RegistrationName")).isEqualTo("Quern & Tabb");
     }
 
     /** Worked out again from the bare file: price x quantity less what is taken off. */

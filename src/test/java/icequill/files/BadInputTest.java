@@ -31,9 +31,9 @@ class BadInputTest {
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', textBlock = """
             format: 1                     | format: 2                            | NOT_ALLOWED    | 3  | found the number 2 (the version of this file's layout: 1)
-            site: copper-kettle-taproom   | site: copper-kettle-taprom           | UNKNOWN_NAME   | 0  | there is no site "copper-kettle-taprom" (did you mean "copper-kettle-taproom"?
-            site: copper-kettle-taproom   | sites: copper-kettle-taproom         | UNKNOWN_KEY    | 4  | there is no key "sites" here (did you mean "site"?
-            site: copper-kettle-taproom   | sight: copper-kettle-taproom         | MISSING        | 3  | "site" is missing (a name of small letters
+            site: pennon-wharf-taproom   | site: pennon-wharf-taprom           | UNKNOWN_NAME   | 0  | there is no site "pennon-wharf-taprom" (did you mean "pennon-wharf-taproom"?
+            site: pennon-wharf-taproom   | sites: pennon-wharf-taproom         | UNKNOWN_KEY    | 4  | there is no key "sites" here (did you mean "site"?
+            site: pennon-wharf-taproom   | sight: pennon-wharf-taproom         | MISSING        | 3  | "site" is missing (a name of small letters
             grade: lead, arrived          | arrived                              | MISSING        | 8  | "grade" is missing (a name of small letters
             grade: lead                   | grade: [lead]                        | WRONG_TYPE     | 8  | found a list (text; put it in quotes
             purchaseOrder: CK-1188        | purchaseOrder: 1188                  | WRONG_TYPE     | 6  | found the number 1188 (text; put it in quotes
@@ -69,7 +69,7 @@ class BadInputTest {
     /** That the right key is missing is no second problem. */
     @Test
     void visit_misspelledKey_oneProblem() throws IOException {
-        Path file = edited("visits/late-call.yaml", "site: copper", "sitte: copper");
+        Path file = edited("visits/late-call.yaml", "site: pennon", "sitte: pennon");
 
         ShopFolder folder = ShopFolder.read(shop);
         folder.visit(file);
@@ -288,15 +288,15 @@ class BadInputTest {
 
     @Test
     void site_certificatesAndBillToInWrongOrder_reported() throws IOException {
-        edited("sites/copper-kettle-taproom.yaml", "expires: 2026-03-31", "expires: 2023-03-31");
+        edited("sites/pennon-wharf-taproom.yaml", "expires: 2026-03-31", "expires: 2023-03-31");
         edited("sites/hotel-fernhill.yaml", "- from: 2026-04-01", "- from: 2026-03-01");
 
         ShopFolder folder = ShopFolder.read(shop);
-        folder.site("copper-kettle-taproom", Place.NOWHERE);
+        folder.site("pennon-wharf-taproom", Place.NOWHERE);
         folder.site("hotel-fernhill", Place.NOWHERE);
 
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().reference())
-                .containsExactly("WRONG_ORDER sites/copper-kettle-taproom.yaml:9",
+                .containsExactly("WRONG_ORDER sites/pennon-wharf-taproom.yaml:9",
                         "OVERLAP sites/hotel-fernhill.yaml:13");
     }
 
@@ -319,7 +319,7 @@ class BadInputTest {
     @ParameterizedTest
     @ValueSource(strings = {"../shop", "\"a\\0b\"", "sites/crumb-lane-bakery"})
     void visit_siteIsAPath_refusedAndNotOpened(String site) throws IOException {
-        Path file = edited("visits/late-call.yaml", "site: copper-kettle-taproom", "site: " + site);
+        Path file = edited("visits/late-call.yaml", "site: pennon-wharf-taproom", "site: " + site);
 
         ShopFolder folder = ShopFolder.read(shop);
 

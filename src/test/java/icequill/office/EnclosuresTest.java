@@ -76,7 +76,7 @@ class EnclosuresTest {
     @Test
     void invoice_valueAddedTax_isAHybrid() throws Exception {
         change("shop.yaml", "paymentDays: 30", "paymentDays: 30\nvatId: DE123456789");
-        change("sites/copper-kettle-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
+        change("sites/pennon-wharf-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
 
         WrittenPaper paper = invoice(Extras.NONE);
 
@@ -101,7 +101,7 @@ class EnclosuresTest {
 
     @Test
     void invoice_valueAddedTaxWithoutIdentifier_isAProblemThatSaysWhereToAddIt() throws Exception {
-        change("sites/copper-kettle-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
+        change("sites/pennon-wharf-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
 
         List<Problem> problems = Office.of(folder).invoice(folder.resolve(VISIT), wish(Extras.NONE)).problems();
 

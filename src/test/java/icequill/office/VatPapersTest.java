@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What an invoice with VAT says on paper (VAT Directive 2006/112/EC, Art. 226). */
 class VatPapersTest {
 
-    private static final String SITE = "sites/copper-kettle-taproom.yaml";
+    private static final String SITE = "sites/pennon-wharf-taproom.yaml";
     private static final Path VISIT = Path.of("visits/late-call.yaml");
 
     @TempDir
@@ -68,7 +68,7 @@ class VatPapersTest {
         customersNumber();
 
         assertThat(missing).extracting(Problem::message)
-                .containsExactly("Copper Kettle Brewing LLC owes the tax, so the "
+                .containsExactly("Pennon Wharf Brewing LLC owes the tax, so the "
                         + "invoice needs the customer's VAT identifier");
         assertThat(invoice("en")).contains("VAT number FR12345678901");
     }
@@ -89,8 +89,8 @@ class VatPapersTest {
     }
 
     private void customersNumber() throws IOException {
-        change(SITE, "    - name: Copper Kettle Brewing LLC\n",
-                "    - name: Copper Kettle Brewing LLC\n      vatId: FR12345678901\n");
+        change(SITE, "    - name: Pennon Wharf Brewing LLC\n",
+                "    - name: Pennon Wharf Brewing LLC\n      vatId: FR12345678901\n");
     }
 
     private String invoice(String language) throws IOException {

@@ -42,7 +42,7 @@ class ArchiveTest {
         for (PaperSize size : PaperSize.values()) {
             InvoiceFixture plain = InvoiceFixture.of(language, size, "USD", "US");
             for (InvoiceFixture fixture : List.of(plain, plain.withLines(120), plain.withLogo("logo.png"),
-                    plain.withCustomer("Crumb & <Crust> of the Very Old Town ".repeat(5).strip()),
+                    plain.withCustomer("Quern & <Tabb> of the Very Old Town ".repeat(5).strip()),
                     plain.withCustomer("Լուսին ★ Bakery"))) {
                 for (Paper paper : fixture.papers()) {
                     assertLasting(paper, paper.getClass().getSimpleName() + " of " + fixture);

@@ -78,7 +78,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         int lines, Optional<String> logo, Optional<String> number) {
 
     public static InvoiceFixture of(Language language, PaperSize size, String currency, String country) {
-        return new InvoiceFixture(language, size, Currencies.find(currency).orElseThrow(), country, "Crumb & Crust", 2,
+        return new InvoiceFixture(language, size, Currencies.find(currency).orElseThrow(), country, "Quern & Tabb", 2,
                 Optional.empty(), Optional.of("2026-0114"));
     }
 
