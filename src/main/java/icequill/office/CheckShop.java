@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.files.BookSettings;
 import icequill.files.DatabasePassword;
+import icequill.files.AsShipped;
 import icequill.files.ShopFolder;
 import icequill.party.Certificate;
 import icequill.party.Site;
@@ -36,6 +37,7 @@ public final class CheckShop {
         ShopFolder whole = BookSites.shop(folder);
         Problems problems = new Problems();
         readablePassword(folder).ifPresent(problems::add);
+        AsShipped.of(folder).forEach(value -> problems.add(value.problem()));
         for (String id : whole.sites()) {
             whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
         }

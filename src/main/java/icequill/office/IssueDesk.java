@@ -43,7 +43,8 @@ record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
                 .map(entry -> entry.customer().name());
         return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder))
                 .then(rates -> book.issue(series, origin, numbered -> paper
-                        .apply(numbered.number()).then(ready -> printed(ready, numbered, origin, rates, customer))));
+                        .apply(numbered.number()).then(desk::finished)
+                        .then(ready -> printed(ready, numbered, origin, rates, customer))));
     }
 
     private Checked<Printed> printed(Paper paper, Numbered numbered, Origin origin, String rates,

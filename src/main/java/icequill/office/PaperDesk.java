@@ -27,10 +27,12 @@ import java.util.stream.Stream;
 /** Prints papers and lays them into the shop folder's papers/. */
 final class PaperDesk {
 
+    private final Path folder;
     private final Path papers;
     private final Printer printer;
 
     PaperDesk(Path folder) {
+        this.folder = folder;
         this.papers = folder.resolve("papers");
         this.printer = Printer.of(folder);
     }
@@ -44,7 +46,7 @@ final class PaperDesk {
      * @return the files, the PDF first
      */
     Checked<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
-        return printed(paper, name, extras).then(files -> {
+        return finished(paper).then(sound -> printed(paper, name, extras)).then(files -> {
             if (!replace || isFree(name, files)) {
                 return written(files, replace);
             }
@@ -53,6 +55,11 @@ final class PaperDesk {
             files.forEach((file, bytes) -> renamed.put(longer + file.substring(name.length()), bytes));
             return written(renamed, isFree(longer, renamed));
         });
+    }
+
+    /** The paper, unless it goes out and something on it is still as it came with the program. */
+    Checked<Paper> finished(Paper paper) {
+        return printer.html(paper).then(html -> ShippedOnPaper.problems(folder, paper, html).or(() -> paper));
     }
 
     /** Whether nothing lies there, or the same paper as it was printed before. */

@@ -33,6 +33,8 @@ public enum Code {
     NOT_QUALIFIED,
     /** The price is above what the customer allowed. */
     OVER_LIMIT,
+    /** A value that came with the program and that the shop has not replaced by its own. */
+    AS_SHIPPED,
     /** A character that no font of the program can draw. */
     NO_GLYPH,
     TEMPLATE,

@@ -6,6 +6,7 @@ import icequill.explain.HowReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -394,13 +395,88 @@ class CommandsTest {
     }
 
     @Test
-    void newShop_starter_checksCleanAndPrices(@TempDir Path other) {
+    void newShop_starter_pricesAndChecksListWhatIsStillAsShipped(@TempDir Path other) throws IOException {
         Path mine = other.resolve("mine");
         assertThat(Run.of("new", mine.toString()).status()).isZero();
         assertThat(mine.resolve("templates")).isDirectory();
 
-        assertThat(Run.of("check", "--shop", mine.toString()).err()).isEmpty();
+        Run check = Run.of("check", "--shop", mine.toString());
+
+        assertThat(check.status()).isEqualTo(3);
+        assertThat(check.err()).contains("shop.yaml:4: still as shipped: name: Your shop's name",
+                "still as shipped: registration: DEMO-00000-1", "still as shipped: taxPlace: alder-county",
+                "still as shipped: hourly: {standard: 98.00", "pricing/taxes.yaml:", "sites/first-site.yaml:");
+        long marks = Stream.of(mine, mine.resolve("pricing"), mine.resolve("sites")).flatMap(CommandsTest::lines)
+                .filter(line -> line.matches("[^#]*[^#\\s][^#]*(\"#.*)?#.*as shipped.*")).count();
+        assertThat(check.err().lines().filter(line -> line.contains("still as shipped"))).hasSize((int) marks)
+                .hasSizeGreaterThan(80);
+        assertThat(check.err().lines()).hasSize((int) marks + 1);
+        assertThat(Run.of("price", mine.resolve("visits/first-visit.yaml").toString()).status()).isZero();
+        assertThat(Run.of("invoice", mine.resolve("visits/first-visit.yaml").toString()).status()).isZero();
         assertThat(Run.of("new", mine.toString())).extracting(Run::status).isEqualTo(3);
+    }
+
+    private static Stream<String> lines(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".yaml")).toList().stream().flatMap(file -> {
+                try {
+                    return Files.readAllLines(file).stream();
+                } catch (IOException unreadable) {
+                    throw new UncheckedIOException(unreadable);
+                }
+            });
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** What would be printed is refused, and nothing else; marks that are taken away count no longer. */
+    @Test
+    void newShop_valuesAsShipped_areNotIssued(@TempDir Path other) throws IOException {
+        Path mine = other.resolve("mine");
+        Run.of("new", mine.toString());
+        String visit = mine.resolve("visits/first-visit.yaml").toString();
+
+        Run invoice = Run.of("invoice", visit, "--number", "1", "--date", "2026-05-14");
+        Run record = Run.of("record", visit, "--date", "2026-05-14");
+        Run booked = Run.of("visit", visit);
+        Run issued = Run.of("issue", "first-visit", "--date", "2026-05-14");
+
+        assertThat(invoice.status()).isEqualTo(3);
+        assertThat(invoice.err()).contains("still as shipped: name: Your shop's name", "98.00", "52.00",
+                "taxPlace: alder-county", "first-site.yaml").doesNotContain("wage", "registration: DEMO");
+        assertThat(record.err()).contains("still as shipped: name: Your shop's name").doesNotContain("98.00");
+        assertThat(mine.resolve("papers")).isDirectoryNotContaining("glob:**.pdf");
+        assertThat(mine.resolve("papers/issued")).isEmptyDirectory();
+        assertThat(booked.status() + issued.status()).isPositive();
+
+        for (Path file : List.of(mine.resolve("shop.yaml"), mine.resolve("sites/first-site.yaml"),
+                mine.resolve("pricing/labor.yaml"), mine.resolve("pricing/materials.yaml"),
+                mine.resolve("pricing/service-call.yaml"), mine.resolve("pricing/taxes.yaml"))) {
+            Files.writeString(file, Files.readString(file).replaceAll("# as shipped[^\n]*", ""));
+        }
+
+        assertThat(Run.of("invoice", visit, "--number", "1", "--date", "2026-05-14"))
+                .satisfies(run -> assertThat(run.status()).as(run.err()).isZero());
+    }
+
+    /** An inspector must not read a number that we invented. */
+    @Test
+    void newShop_record_refusesTheInventedRegistration(@TempDir Path other) throws IOException {
+        Path mine = other.resolve("mine");
+        Run.of("new", mine.toString());
+        Path visit = mine.resolve("visits/first-visit.yaml");
+        Files.writeString(visit, Files.readString(visit).replace("    complaint: Yearly cleaning.",
+                "    complaint: Yearly cleaning.\n    chemicals: [{material: sanitizer, dose: 1, minutes: 10, strip: 200}]"));
+        for (Path file : List.of(mine.resolve("shop.yaml"), mine.resolve("sites/first-site.yaml"))) {
+            Files.writeString(file, Files.readString(file).replaceAll("# as shipped[^\n]*", ""));
+        }
+
+        Run record = Run.of("record", visit.toString(), "--date", "2026-05-14");
+
+        assertThat(record.status()).isEqualTo(3);
+        assertThat(record.err()).contains("pricing/materials.yaml:", "still as shipped: registration: DEMO-00000-1",
+                "1 problem");
     }
 
     @Test
