@@ -439,16 +439,12 @@ class CommandsTest {
 
         Run invoice = Run.of("invoice", visit, "--number", "1", "--date", "2026-05-14");
         Run record = Run.of("record", visit, "--date", "2026-05-14");
-        Run booked = Run.of("visit", visit);
-        Run issued = Run.of("issue", "first-visit", "--date", "2026-05-14");
 
         assertThat(invoice.status()).isEqualTo(3);
         assertThat(invoice.err()).contains("still as shipped: name: Your shop's name", "98.00", "52.00",
                 "taxPlace: alder-county", "first-site.yaml").doesNotContain("wage", "registration: DEMO");
         assertThat(record.err()).contains("still as shipped: name: Your shop's name").doesNotContain("98.00");
-        assertThat(mine.resolve("papers")).isDirectoryNotContaining("glob:**.pdf");
-        assertThat(mine.resolve("papers/issued")).isEmptyDirectory();
-        assertThat(booked.status() + issued.status()).isPositive();
+        assertThat(mine.resolve("papers")).doesNotExist();
 
         for (Path file : List.of(mine.resolve("shop.yaml"), mine.resolve("sites/first-site.yaml"),
                 mine.resolve("pricing/labor.yaml"), mine.resolve("pricing/materials.yaml"),
@@ -458,6 +454,19 @@ class CommandsTest {
 
         assertThat(Run.of("invoice", visit, "--number", "1", "--date", "2026-05-14"))
                 .satisfies(run -> assertThat(run.status()).as(run.err()).isZero());
+    }
+
+    @Test
+    void newShop_valuesAsShipped_areNotIssuedIntoTheBook(@TempDir Path other) throws IOException {
+        Path mine = other.resolve("mine");
+        Run.of("new", mine.toString());
+        assertThat(Run.of("visit", mine.resolve("visits/first-visit.yaml").toString()).status()).isZero();
+
+        Run issued = Run.of("issue", "first-visit", "--shop", mine.toString());
+
+        assertThat(issued.status()).as(issued.out()).isEqualTo(3);
+        assertThat(issued.err()).contains("still as shipped: name: Your shop's name", "98.00");
+        assertThat(Run.of("find", "first", "--shop", mine.toString(), "--json").json().path("papers")).isEmpty();
     }
 
     /** An inspector must not read a number that we invented. */
