@@ -11,6 +11,7 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -49,6 +50,21 @@ class RenewalPriceTest {
 
         assertThat(renewal.how().text(USD)).isEqualTo("step(684.00 USD x (100 % + 5 %); down; 5.00) = 715.00 "
                 + "{reason.renewal-percent 6%; reason.price-step 5.00USD; reason.renewal-cap 725.00USD 5%}");
+    }
+
+    /**
+     * U.S. Bureau of Labor Statistics, guide to price escalation by the CPI: from 129.9 to 136.0 is 4.7 %. So 1,000.00 becomes
+     * 1,046.96 to the cent (1000 x 136.0 / 129.9 = 1046.959...).
+     */
+    @Test
+    void of_index_publishedEscalation() {
+        Raise index = new Raise.ByIndex(Wording.same("CPI"), new BigDecimal("129.9"), new BigDecimal("136.0"));
+
+        RenewalPrice renewal = RenewalPrice.of(usd("1000"), index, usd("0.01"), Percent.of("10"));
+
+        assertThat(Amounts.plain(renewal.price())).isEqualTo("1046.96");
+        assertThat(Amounts.number(renewal.difference()).movePointLeft(1).setScale(1, RoundingMode.HALF_UP))
+                .isEqualByComparingTo("4.7");
     }
 
     /** By hand: 684 x 324.8 / 315.3 = 704.608..., to the step 705. The levels are invented. */

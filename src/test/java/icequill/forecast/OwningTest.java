@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Owning and replacing machines against thirteen published cases of engineering economy. */
+/** Owning and replacing machines against published examples of engineering economy, and against what was worked out apart. */
 class OwningTest {
 
     private static Interest interest(String percent) {
@@ -51,7 +51,8 @@ class OwningTest {
 
     /**
      * Cases 1 to 5: Principles of Engineering Economic Analysis, 5th ed., chapter 11; Engineering Economic Analysis, 14th ed.,
-     * problem 13-1, and its tables, p. 585; a table of discrete compound interest. A/P, A/F, P/A, P/F in that order; 0 where it
+     * problem 13-1, and its tables, p. 585; for 0.25 %, the table "Discrete Cash Flow" of discrete compound interest as found at
+     * vdocuments.us, without an author. A/P, A/F, P/A, P/F in that order; 0 where it
      * is not printed. Below the line: worked out apart from the program.
      */
     @ParameterizedTest
@@ -106,7 +107,8 @@ class OwningTest {
 
     /**
      * Cases 6 and 7: Principles of Engineering Economic Analysis, 5th ed., Examples 11.10 and 11.9: what a new machine costs more,
-     * less what it saves; and case 13, an exercise published to whole dollars.
+     * less what it saves. The last three rows are case 13, an exercise of a course read without its title, whose answers in whole
+     * dollars are 22,750, 21,913 and 21,614.
      */
     @ParameterizedTest
     @CsvSource({"27000, 10000, -7000/-7000/-7000/-7000/-7000, 15, -428.64",
@@ -130,9 +132,9 @@ class OwningTest {
         assertThat(Amounts.plain(replaced.equivalent(10).amount())).isEqualTo("8615.25");
     }
 
-    /** Case 9: a published exercise. */
+    /** Case 9: an exercise of a course, read without its title; its answers are in whole dollars. */
     @Test
-    void economicLife_newMachine_matchesThePublishedExercise() {
+    void economicLife_newMachine_matchesTheExercise() {
         Owning owning = owning("25000", "16000/13000/11000/10000/9500", "5000/8000/11000/14000/17000", "8");
 
         assertThat(IntStream.rangeClosed(1, 5).mapToObj(year -> Amounts.number(owning.equivalent(year).amount()))
@@ -142,7 +144,7 @@ class OwningTest {
         assertThat(owning.economicLife()).isEqualTo(3);
     }
 
-    /** Case 10: the same book as case 8; the life is published, the amounts were worked out apart from the program. */
+    /** Case 10: Engineering Economic Analysis, 14th ed., problem 13-1 (the life); the amounts were worked out apart from the program. */
     @Test
     void economicLife_gradient_matchesThePublishedExample() {
         Owning owning = owning("1050000", "225000", "235000/310000/385000/460000/535000/610000", "10");

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 import org.junit.jupiter.api.Test;
@@ -48,6 +49,20 @@ class MoneyTest {
 
         assertThat(Shares.byLargestRemainder(usd(amount), each).stream().map(Amounts::plain).toList())
                 .containsExactlyElementsOf(List.of(shares.split(" ", -1)));
+    }
+
+    /**
+     * The 120 seats of the vetoed bill of 1792, by the census of 1790 and Hamilton's method: Virginia, Massachusetts,
+     * Pennsylvania, North Carolina, New York, Maryland, Connecticut, South Carolina, New Jersey, New Hampshire, Vermont, Georgia,
+     * Kentucky, Rhode Island, Delaware (from memory).
+     */
+    @Test
+    void shares_seatsOf1790_asHamiltonApportionedThem() {
+        List<BigDecimal> people = IntStream.of(630560, 475327, 432879, 353523, 331589, 278514, 236841, 206236, 179570,
+                141822, 85533, 70835, 68705, 68446, 55540).mapToObj(BigDecimal::valueOf).toList();
+
+        assertThat(Shares.byLargestRemainder(BigDecimal.valueOf(120), people, 0).stream().map(BigDecimal::intValue))
+                .containsExactly(21, 16, 14, 12, 11, 9, 8, 7, 6, 5, 3, 2, 2, 2, 2);
     }
 
     @Test

@@ -13,6 +13,7 @@ import icequill.work.Qualification;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,6 +109,38 @@ class PlannerTest {
                         List.of(Visits.task("a", "start", MachineState.CIRCULATING, 1, 5, 0),
                                 Visits.task("a", "cycle", MachineState.CIRCULATING, 2, 0, 40))),
                         1, 45));
+    }
+
+    /** Tasks that nothing orders, each at a machine of its own, with no way between them. */
+    private static List<PlanTask> free(int... minutes) {
+        return IntStream.range(0, minutes.length)
+                .mapToObj(i -> Visits.task("free" + i, "job", MachineState.ANY, 1, minutes[i], 0)).toList();
+    }
+
+    /**
+     * R. L. Graham, Bounds on multiprocessing timing anomalies, SIAM J. Appl. Math. 17 (1969): instances for which lists of tasks
+     * give 11, 7 and more, and the shortest schedules take 9, 6 and 12 (instances from memory). In the third, 3 goes before 9, and
+     * 2 before four times 4.
+     */
+    static Stream<Arguments> grahamsInstances() {
+        List<PlanTask> ordered = both(List.of(Visits.task("a", "first", MachineState.ANY, 1, 3, 0),
+                Visits.task("a", "last", MachineState.ANY, 2, 9, 0),
+                Visits.task("b", "first", MachineState.ANY, 1, 2, 0)), free(2, 2));
+        List<PlanTask> third = both(ordered, IntStream.range(0, 4)
+                .mapToObj(i -> Visits.task("b", "next" + i, MachineState.ANY, 2, 4, 0)).toList());
+        return Stream.of(Arguments.of(free(5, 5, 4, 4, 3, 3, 3), 3, 9), Arguments.of(free(3, 3, 2, 2, 2), 2, 6),
+                Arguments.of(third, 3, 12));
+    }
+
+    @ParameterizedTest
+    @MethodSource("grahamsInstances")
+    void plan_grahamsInstances_areAsShortAsPublished(List<PlanTask> tasks, int crew, int minutes) {
+        List<String> machines = tasks.stream().map(PlanTask::machine).distinct().toList();
+
+        Timetable table = plan(Visits.work(0, machines, tasks), crew);
+
+        assertThat(table.minutes()).isEqualTo(minutes);
+        assertThat(table.bound()).isEqualTo(minutes);
     }
 
     @ParameterizedTest(name = "{0}")

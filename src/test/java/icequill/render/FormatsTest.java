@@ -6,10 +6,15 @@ import icequill.money.Amounts;
 import icequill.money.Currencies;
 import icequill.party.Language;
 import java.math.BigDecimal;
+import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How numbers, days and times are written; expected texts by common practice of each country, from memory. */
 class FormatsTest {
@@ -45,6 +50,26 @@ class FormatsTest {
         assertThat(plain(formats.time(LocalTime.NOON))).isEqualTo(noon);
         assertThat(plain(formats.time(LocalTime.of(18, 5, 59)))).isEqualTo(evening);
         assertThat(plain(formats.percent(new BigDecimal("8.8750")))).isEqualTo(percent);
+    }
+
+    /** Numbers and long dates as the JDK writes them by the Unicode CLDR, where the country does not write the year first; Peru's
+     * setiembre is left out, the other spelling of the month. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en-US", "en-CA", "en-GB", "en-IE", "en-AU", "en-NZ", "en-IN", "en-DE", "en-PH", "en-ES",
+            "en-FR", "en-CH", "es-ES", "es-MX", "es-US", "es-AR", "es-CL", "es-CO", "es-PR"})
+    void numbersAndDays_areThoseOfTheRuntimesCldr(String tag) {
+        Locale locale = Locale.forLanguageTag(tag);
+        Formats formats = Formats.of(Language.ofTag(locale.getLanguage()).orElseThrow(), locale.getCountry());
+        NumberFormat numbers = NumberFormat.getNumberInstance(locale);
+        numbers.setMinimumFractionDigits(2);
+
+        assertThat(formats.amount(Amounts.of(new BigDecimal("1234567.5"), Currencies.find("USD").orElseThrow())))
+                .isEqualTo(numbers.format(1234567.5).replaceAll("\\p{Z}", "\u00a0"));
+        for (int month = 1; month <= 12; month++) {
+            LocalDate day = LocalDate.of(2026, month, 3);
+            assertThat(formats.day(day)).isEqualTo(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                    .withLocale(locale).format(day));
+        }
     }
 
     /** With ordinary spaces, which are easier to see in a table. */
