@@ -81,9 +81,12 @@ class VatPapersTest {
     }
 
     private void untaxed(String category) throws IOException {
-        change("pricing/taxes.yaml", "      - id: standard\n        category: S\n        components:\n"
-                + "          - {name: {en: VAT, es: IVA}, percent: 19, levy: nation}\n",
-                "      - id: inner-rate\n        category: " + category + "\n");
+        change("pricing/taxes.yaml", """
+                      - id: standard
+                        category: S
+                        components:
+                          - {name: {en: VAT, es: IVA}, percent: 19, levy: nation}
+                """, "      - id: inner-rate\n        category: " + category + "\n");
         change("pricing/taxes.yaml", "{taxability: taxable, rate: standard}",
                 "{taxability: exempt, rate: inner-rate}");
     }
