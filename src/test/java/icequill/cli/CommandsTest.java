@@ -76,7 +76,7 @@ class CommandsTest {
         Path file = shop.resolve("visits/two-spells.yaml");
         Files.writeString(file, """
                 format: 1
-                site: copper-kettle-taproom
+                site: pennon-wharf-taproom
                 serviceCall: callback
                 people:
                   - name: Sol Marrero

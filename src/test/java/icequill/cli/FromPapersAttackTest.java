@@ -40,8 +40,8 @@ class FromPapersAttackTest {
         Run restored = shop.run("restore", "--from-papers", "--json");
 
         assertThat(findings(restored)).containsExactly(
-                "customer \"copper-kettle-taproom\" is known by what its papers say only (the rest entered again)",
-                "site \"copper-kettle-taproom\" is known by what its papers say only (the rest entered again)",
+                "customer \"pennon-wharf-taproom\" is known by what its papers say only (the rest entered again)",
+                "site \"pennon-wharf-taproom\" is known by what its papers say only (the rest entered again)",
                 "visit \"late-call\" is known by what its papers say only (the rest entered again)");
         assertThat(restored.json().path("papers").asInt()).isEqualTo(4);
         assertThat(shop.json("audit")).isEqualTo(before);

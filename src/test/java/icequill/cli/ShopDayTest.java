@@ -64,7 +64,7 @@ class ShopDayTest {
                 .replace("2026-", "1926-"));
         assertThat(shop.problems("visit", visit.toString()))
                 .anySatisfy(problem -> assertThat(problem).contains("the day of the visit is 1926-05-13"));
-        Path site = shop.folder().resolve("sites/copper-kettle-taproom.yaml");
+        Path site = shop.folder().resolve("sites/pennon-wharf-taproom.yaml");
         Files.writeString(site, Files.readString(site).replaceFirst("installed: [0-9-]+", "installed: 9999-01-01"));
         assertThat(shop.problems("check")).anySatisfy(problem -> assertThat(problem).contains("the day is 9999-01-01"));
     }

@@ -63,7 +63,7 @@ class ChangedMeanwhileAttackTest {
         office.quote(shop.resolve("quotes/float-switch.yaml"), WISH).orElseThrow();
         Path agreement = shop.resolve("agreements/crumb-lane-bakery.yaml");
         office.payment(agreement, 1, WISH).orElseThrow();
-        Files.delete(shop.resolve("sites/copper-kettle-taproom.yaml"));
+        Files.delete(shop.resolve("sites/pennon-wharf-taproom.yaml"));
         Files.delete(shop.resolve("sites/crumb-lane-bakery.yaml"));
         List<Pending<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
                 office.pendingQuote(shop.resolve("quotes/float-switch.yaml"), WISH).orElseThrow(),
@@ -82,7 +82,7 @@ class ChangedMeanwhileAttackTest {
         IssueOffice office = IssueOffice.of(shop, CLOCK);
         office.record(shop.resolve("visits/late-call.yaml")).orElseThrow();
         office.issue("late-call", WISH).orElseThrow();
-        Files.delete(shop.resolve("sites/copper-kettle-taproom.yaml"));
+        Files.delete(shop.resolve("sites/pennon-wharf-taproom.yaml"));
         CreditOffice credits = CreditOffice.of(shop, CLOCK);
         CreditWish wish = new CreditWish(List.of(), "Wrong addressee.", LocalDate.of(2026, 5, 20),
                 Optional.of(new CreditWish.Reissue(Optional.empty(), Optional.of(""), CreditWish.Due.KEEP)));

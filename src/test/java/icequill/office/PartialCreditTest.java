@@ -57,7 +57,7 @@ class PartialCreditTest {
         Path shop = temporary.resolve("shop");
         NewShop.create(shop, true).orElseThrow();
         change(shop.resolve("shop.yaml"), "taxBasis: invoice", "taxBasis: " + basis);
-        change(shop.resolve("sites/copper-kettle-taproom.yaml"), "taxPlace: alder-county", "taxPlace: palma-county");
+        change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "taxPlace: alder-county", "taxPlace: palma-county");
         StringBuilder parts = new StringBuilder();
         for (String name : List.of("clip", "pin", "ring")) {
             parts.append("  - {id: ").append(name).append(", name: {en: ").append(name).append(", es: ").append(name)
@@ -68,7 +68,7 @@ class PartialCreditTest {
         Files.writeString(visit,
                 """
                         format: 1
-                        site: copper-kettle-taproom
+                        site: pennon-wharf-taproom
                         serviceCall: goodwill
                         people:
                           - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T09:20, on: repair, outcome: goodwill}
