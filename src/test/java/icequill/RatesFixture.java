@@ -233,7 +233,7 @@ public final class RatesFixture {
                 Optional.empty(),
                 Optional.empty(), List.of(head,
                         machine("flaker", Machine.Make.CONTINUOUS, "900")),
-                Layout.USUAL);
+                Layout.USUAL, List.of());
     }
 
     private static Machine machine(String id, Machine.Make make, String harvestRate) {

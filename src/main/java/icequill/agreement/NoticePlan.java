@@ -1,9 +1,12 @@
 package icequill.agreement;
 
+import java.util.function.Predicate;
+import icequill.problem.Problem;
+import icequill.problem.Place;
+import icequill.problem.Code;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.problem.Check;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,17 +16,17 @@ import java.util.stream.Stream;
 /**
  * When to give notice that an agreement will renew itself. A proposal, to be checked with somebody who knows the law.
  *
+ * @param terms of the agreement that ends
  * @param rules that concern the agreement, also where it is uncertain whether they do
- * @param window the days that suit all of them; empty when there is no rule, or no such day
- * @param send the day proposed for sending, within the window
+ * @param window the days that suit all of them, none after the last day to refuse; empty when there is no rule, or no such day
+ * @param send the day proposed for sending, a working day within the window
  * @param remarks what must be known about it
  */
-public record NoticePlan(List<NoticeRule> rules, Optional<NoticeWindow> window, Optional<LocalDate> send,
-        List<Phrase> remarks) {
+public record NoticePlan(RenewalTerms terms, List<NoticeRule> rules, Optional<NoticeWindow> window,
+        Optional<LocalDate> send, List<Phrase> remarks) {
 
-    /** Days after the window opens within which a notice is sent, so that there is time for the mail before it closes. */
-    private static final int FIRST_INSIDE = 3;
-    private static final int LAST_INSIDE = 5;
+    /** Days inside the window at either end, so that there is time for the mail before it closes. */
+    private static final int INSIDE = 3;
 
     public NoticePlan {
         rules = List.copyOf(rules);
@@ -34,24 +37,63 @@ public record NoticePlan(List<NoticeRule> rules, Optional<NoticeWindow> window, 
      * The plan for a business customer.
      *
      * @param jurisdictions by ISO 3166, those of the site and of the contract; at least one
+     * @param workday whether the shop works on a day
      */
-    public static NoticePlan of(RenewalTerms terms, List<String> jurisdictions, NoticeRules known) {
+    public static NoticePlan of(RenewalTerms terms, List<String> jurisdictions, NoticeRules known,
+            Predicate<LocalDate> workday) {
         Check.that(!jurisdictions.isEmpty(), "no place is named");
         List<Phrase> remarks = new ArrayList<>();
         List<NoticeRule> rules = jurisdictions.stream().distinct()
                 .flatMap(place -> concerning(place, terms, known, remarks)).toList();
-        List<NoticeWindow> windows = rules.stream().map(rule -> rule.window(terms)).toList();
-        Optional<NoticeWindow> common = windows.stream().map(Optional::of)
-                .reduce((one, other) -> one.flatMap(first -> other.flatMap(first::and))).orElse(Optional.empty());
+        rules.stream().filter(rule -> rule.window(terms).first().isAfter(terms.lastDayToRefuse()))
+                .forEach(rule -> remarks.add(Phrase.of("remark.notice-after-refusal", rule.law(),
+                        new Fact.Day(rule.window(terms).first()), new Fact.Day(terms.lastDayToRefuse()))));
+        Optional<NoticeWindow> common = rules.stream().map(rule -> rule.window(terms)).map(Optional::of)
+                .reduce((one, other) -> one.flatMap(first -> other.flatMap(first::and))).orElse(Optional.empty())
+                .flatMap(window -> window.until(terms.lastDayToRefuse()));
         if (common.isEmpty() && !rules.isEmpty()) {
             remarks.add(Phrase.of("remark.notice-no-common-day"));
         }
-        Optional<LocalDate> inside = common.flatMap(NoticePlan::inside);
-        if (common.isPresent() && inside.isEmpty()) {
-            remarks.add(Phrase.of("remark.notice-tight", Fact.number(common.get().days(), "day")));
-        }
+        Optional<LocalDate> send = common.flatMap(window -> proposed(window, workday, remarks));
         remarks.add(Phrase.of("remark.notice-adviser"));
-        return new NoticePlan(rules, common, inside.or(() -> common.map(NoticeWindow::first)), remarks);
+        return new NoticePlan(terms, rules, common, send, remarks);
+    }
+
+    /** The first working day well inside the window; else the first one in it that leaves most days; else none. */
+    private static Optional<LocalDate> proposed(NoticeWindow window, Predicate<LocalDate> workday,
+            List<Phrase> remarks) {
+        List<LocalDate> days = window.first().datesUntil(window.last().plusDays(1)).filter(workday).toList();
+        Optional<LocalDate> inside = days.stream().filter(day -> !day.isBefore(window.first().plusDays(INSIDE))
+                && !day.isAfter(window.last().minusDays(INSIDE))).findFirst();
+        if (inside.isEmpty()) {
+            remarks.add(days.isEmpty()
+                    ? Phrase.of("remark.notice-no-working-day", new Fact.Day(window.first()),
+                            new Fact.Day(window.last()))
+                    : Phrase.of("remark.notice-tight", Fact.number(window.days(), "day")));
+        }
+        return inside.or(() -> days.stream().findFirst());
+    }
+
+    /** That a notice must not bear a day, as if it were in time. */
+    public Optional<Problem> problem(LocalDate day, Place place) {
+        return wrong(day).map(message -> new Problem(Code.OUT_OF_RANGE, place, message,
+                window.map(days -> "--date from " + days.first() + " to " + days.last() + "; or ").orElse("")
+                        + "--late with the reason, for a notice that does not claim that the agreement renews"));
+    }
+
+    private Optional<String> wrong(LocalDate day) {
+        if (day.isAfter(terms.term().lastDay())) {
+            return Optional.of("dated " + day + ", but the agreement ends on " + terms.term().lastDay());
+        }
+        if (day.isAfter(terms.lastDayToRefuse())) {
+            return Optional.of("dated " + day + ", after " + terms.lastDayToRefuse() + ", the last day to refuse");
+        }
+        if (day.isBefore(terms.term().start())) {
+            return Optional.of("dated " + day + ", before the agreement begins on " + terms.term().start());
+        }
+        boolean outside = window.map(days -> !days.contains(day)).orElseGet(() -> !rules.isEmpty()
+                && rules.stream().noneMatch(rule -> rule.window(terms).contains(day)));
+        return outside ? Optional.of("dated " + day + ", outside the days for the notice") : Optional.empty();
     }
 
     private static Stream<NoticeRule> concerning(String place, RenewalTerms terms, NoticeRules known,
@@ -73,12 +115,5 @@ public record NoticePlan(List<NoticeRule> rules, Optional<NoticeWindow> window, 
         concerning.stream().filter(rule -> rule.covers() == NoticeRule.Covers.UNCERTAIN)
                 .forEach(rule -> remarks.add(Phrase.of("remark.notice-uncertain", rule.law())));
         return concerning.stream();
-    }
-
-    /** The first weekday three to five days after the window opens, if as many days are left before it closes. */
-    private static Optional<LocalDate> inside(NoticeWindow window) {
-        return window.first().plusDays(FIRST_INSIDE).datesUntil(window.first().plusDays(LAST_INSIDE + 1L))
-                .filter(day -> day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY)
-                .findFirst().filter(day -> !day.plusDays(FIRST_INSIDE).isAfter(window.last()));
     }
 }

@@ -19,6 +19,15 @@ public record NoticeWindow(LocalDate first, LocalDate last) {
         return to.isBefore(from) ? Optional.empty() : Optional.of(new NoticeWindow(from, to));
     }
 
+    /** As far as it is not after a day; empty when all of it is. */
+    Optional<NoticeWindow> until(LocalDate day) {
+        return and(new NoticeWindow(LocalDate.MIN, day));
+    }
+
+    public boolean contains(LocalDate day) {
+        return !day.isBefore(first) && !day.isAfter(last);
+    }
+
     public long days() {
         return ChronoUnit.DAYS.between(first, last) + 1;
     }

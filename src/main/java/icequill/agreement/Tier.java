@@ -44,6 +44,12 @@ public record Tier(String id, Wording name, List<Slot> slots, List<Wording> excl
         Check.that(step.isPositive(), "a price step is not above zero: " + step);
     }
 
+    /** As a customer may see it: without what the shop adds to the expected cost of included calls. */
+    public Tier promised() {
+        return new Tier(id, name, slots, exclusions, response, new IncludedCalls(included.number(), Percent.ZERO),
+                discount, callDiscounts, step, cap, place);
+    }
+
     /** Whether so many visits of a year are whole months apart. */
     public static boolean fitsIntoAYear(int slots) {
         return slots > 0 && YEAR % slots == 0;

@@ -93,6 +93,7 @@ abstract class BookCommand implements Callable<Integer> {
         printout.out().println("Issued " + paper.title() + paper.due().map(day -> ", due " + day).orElse("") + ": "
                 + paper.where());
         printout.out().println("  " + paper.file());
+        paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
     }
 
     final void print(String line) {

@@ -1,5 +1,8 @@
 package icequill.cli;
 
+import picocli.CommandLine.Option;
+import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 import icequill.office.JsonText;
 import icequill.office.Office;
 import icequill.office.RenewalAdvice;
@@ -12,8 +15,12 @@ import picocli.CommandLine.Command;
 /** Writes a renewal notice, and says when to send it. */
 @Command(name = "renewal", mixinStandardHelpOptions = true, description = "Writes the notice that an agreement will renew itself as PDF into the shop folder's papers/, and says when and how to send it by the laws on record. Check with your adviser.", footerHeading = "%nExamples:%n", footer = {
         "  icequill renewal agreements/crumb-lane-bakery.yaml",
-        "  icequill renewal agreements/crumb-lane-bakery.yaml --date 2026-10-05 --json"})
+        "  icequill renewal agreements/crumb-lane-bakery.yaml --date 2027-03-05 --json",
+        "  icequill renewal agreements/crumb-lane-bakery.yaml --late \"our letter of March came back\""})
 final class RenewalCommand extends PaperCommand {
+
+    @Option(names = "--late", paramLabel = "REASON", description = "Print a notice that does not come in time: why, for the customer. It makes no claim that the agreement renews.")
+    private @Nullable String late;
 
     RenewalCommand(Clock clock) {
         super(clock);
@@ -22,7 +29,7 @@ final class RenewalCommand extends PaperCommand {
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(office().plans().renewal(from(), wish()), advice -> print(advice, printout));
+        return printout.show(office().plans().renewal(from(), wish(), Optional.ofNullable(late)), advice -> print(advice, printout));
     }
 
     private static void print(RenewalAdvice advice, Printout printout) {
@@ -37,6 +44,6 @@ final class RenewalCommand extends PaperCommand {
 
     @Override
     Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.plans().renewal(from, wish).map(RenewalAdvice::paper);
+        return office.plans().renewal(from, wish, Optional.ofNullable(late)).map(RenewalAdvice::paper);
     }
 }

@@ -5,6 +5,7 @@ import icequill.agreement.RenewalTerms;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -58,15 +59,23 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
      * Machines added or removed in mid-term.
      *
      * @param from the first day of the change
+     * @param minutes at the site with the machines as they are then, by the id of the scope; what is not given is planned
      */
-    public record Change(LocalDate from, List<Visit.Named> added, List<Visit.Named> removed) {
+    public record Change(LocalDate from, List<Visit.Named> added, List<Visit.Named> removed,
+            Map<String, Integer> minutes) {
         public Change {
             added = List.copyOf(added);
             removed = List.copyOf(removed);
+            minutes = Map.copyOf(minutes);
         }
     }
 
     public AgreementRequest {
         changes = List.copyOf(changes);
+    }
+
+    /** Whether it was accepted by a day of its term. */
+    public boolean isInForce(LocalDate day) {
+        return accepted.filter(found -> !found.date().isAfter(day)).isPresent() && scope.term().contains(day);
     }
 }

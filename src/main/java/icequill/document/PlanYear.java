@@ -1,5 +1,6 @@
 package icequill.document;
 
+import java.time.LocalTime;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
 import icequill.explain.Explanation;
@@ -28,10 +29,11 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
      * @param minutes each of them is there
      * @param from where the minutes come from
      * @param timetable by which they were found; empty where they come from elsewhere
+     * @param arrival the hour that it is planned and priced for
      * @param net of one visit, at list
      */
     public record SlotWork(List<PlannedVisit> visits, int people, int minutes, MinutesFrom from,
-            Optional<Timetable> timetable, List<MachineWork> machines, List<InvoiceLine> lines, MonetaryAmount net) {
+            Optional<Timetable> timetable, LocalTime arrival, List<MachineWork> machines, List<InvoiceLine> lines, MonetaryAmount net) {
         public SlotWork {
             visits = List.copyOf(visits);
             machines = List.copyOf(machines);

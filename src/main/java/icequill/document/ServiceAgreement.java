@@ -2,6 +2,7 @@ package icequill.document;
 
 import icequill.agreement.Billing;
 import icequill.agreement.Installment;
+import icequill.agreement.PaymentChange.GivenBack;
 import icequill.agreement.Proration;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Tier;
@@ -32,13 +33,13 @@ import javax.money.MonetaryAmount;
  * @param billing empty where each visit is billed when it is done
  * @param calls what calls beside the plan cost, for every labor band
  * @param cancelDays of notice by which the customer may end it within the term
- * @param refundADay what is paid back for each day that is left then
+ * @param refund what is paid back then; empty where each visit is billed when it is done
  */
 public record ServiceAgreement(String number, LocalDate date, Optional<AgreementRequest.Accepted> accepted, Shop shop,
         Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Where where,
         List<Machine> machines, Tier tier, VisitCalendar calendar, List<PlanYear.SlotWork> work,
         MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,
-        Optional<Billing> billing, List<CallCharge> calls, RenewalTerms terms, int cancelDays, Explanation refundADay,
+        Optional<Billing> billing, List<CallCharge> calls, RenewalTerms terms, int cancelDays, Optional<RefundClause> refund,
         List<Change> changes, List<Phrase> remarks) implements Paper {
 
     /**
@@ -46,11 +47,16 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Agreement
      *
      * @param yearDifference what a year costs more with it; negative when less
      * @param price what it adds to this term
+     * @param minutes by which it was priced, and where they come from
+     * @param givenBack by credit notes, of payments
      */
-    public record Change(List<String> added, List<String> removed, MonetaryAmount yearDifference, Proration price) {
+    public record Change(List<String> added, List<String> removed, MonetaryAmount yearDifference, Proration price,
+            List<Phrase> minutes, List<GivenBack> givenBack) {
         public Change {
             added = List.copyOf(added);
             removed = List.copyOf(removed);
+            minutes = List.copyOf(minutes);
+            givenBack = List.copyOf(givenBack);
         }
     }
 

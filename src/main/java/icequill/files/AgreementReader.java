@@ -91,7 +91,7 @@ final class AgreementReader {
                             from + " does not come after the change before it", "changes by rising day");
                 } else {
                     changes.add(new AgreementRequest.Change(from, PlanScopeReader.names(entry, "add"),
-                            PlanScopeReader.names(entry, "remove")));
+                            PlanScopeReader.names(entry, "remove"), PlanScopeReader.minutes(entry)));
                 }
             });
         }

@@ -33,7 +33,7 @@ final class PlanScopeReader {
                 .flatMap(site -> start.map(first -> new PlanScope(site, names(fields, "machines"),
                         new Term(first, months), billing, work(fields), fields.child("includedCalls")
                                 .flatMap(calls -> reserve(calls, shop)),
-                        fields.place("site"))));
+                        SiteReader.circumstances(fields), fields.time("arrive"), fields.place("site"))));
     }
 
     /** The ids of a list, each with its place. */
@@ -41,11 +41,16 @@ final class PlanScopeReader {
         return fields.leaves(key).stream().map(leaf -> new Visit.Named(leaf.text(), leaf.place())).toList();
     }
 
-    private static PlannedWork work(Fields fields) {
+    /** Minutes at the site, by the id of the scope. */
+    static Map<String, Integer> minutes(Fields fields) {
         Map<String, Integer> minutes = new LinkedHashMap<>();
         fields.child("minutes").ifPresent(byScope -> byScope.entries().keySet()
                 .forEach(scope -> byScope.integer(scope).ifPresent(found -> minutes.put(scope, found))));
-        return new PlannedWork(names(fields, "crew"), minutes, fields.place("minutes"));
+        return minutes;
+    }
+
+    private static PlannedWork work(Fields fields) {
+        return new PlannedWork(names(fields, "crew"), minutes(fields), fields.place("minutes"));
     }
 
     private static Optional<CallReserve> reserve(Fields calls, Shop shop) {

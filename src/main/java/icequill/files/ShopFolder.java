@@ -2,6 +2,7 @@ package icequill.files;
 
 import icequill.account.AccountOf;
 import icequill.account.ReminderTerms;
+import icequill.agreement.Earning;
 import icequill.agreement.NoticeRules;
 import icequill.document.AgreementRequest;
 import icequill.document.BrushingRequest;
@@ -40,6 +41,7 @@ public final class ShopFolder {
     private final List<Text> texts = new ArrayList<>();
     private final Optional<Shop> shop;
     private final ReminderTerms reminders;
+    private final Earning earning;
     private final Optional<PricingReader.Pricing> pricing;
     private final SiteSource beyond;
 
@@ -54,6 +56,7 @@ public final class ShopFolder {
         this.shop = own.flatMap(ShopReader::read);
         this.reminders = own.flatMap(fields -> shop.map(found -> RemindersReader.read(fields, found.currency())))
                 .orElse(ReminderTerms.USUAL);
+        this.earning = own.flatMap(fields -> fields.constant("agreementsEarnedBy", Earning.class)).orElse(Earning.DAYS);
         List<Fields> rates = files.of("pricing").stream()
                 .flatMap(file -> tree(file).flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
         this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
@@ -85,6 +88,11 @@ public final class ShopFolder {
     /** How the shop reminds customers of what they owe. */
     public ReminderTerms reminders() {
         return reminders;
+    }
+
+    /** How what is paid ahead for agreements is earned. */
+    public Earning earning() {
+        return earning;
     }
 
     /** Empty, with a problem that says why, when rates of some kind are missing altogether. */
@@ -245,6 +253,19 @@ public final class ShopFolder {
     /** The files of all agreements, by name; a shop need not have any. */
     public List<Path> agreements() {
         return files.ifThere("agreements");
+    }
+
+    /** The files of agreements that name a site; faults of others are nothing to its visits. */
+    public List<Path> agreementsOf(String site) {
+        return agreements().stream().filter(file -> names(file, site)).toList();
+    }
+
+    private boolean names(Path file, String site) {
+        return YamlReader.read(file, files.shown(file), new Problems())
+                .flatMap(tree -> tree instanceof Tree.Branch branch
+                        ? new Fields(branch, new Problems()).text("site")
+                        : Optional.empty())
+                .filter(site::equals).isPresent();
     }
 
     /** Reads a request for a brushing sheet, empty also while the shop has problems. */

@@ -5,6 +5,7 @@ import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
+import icequill.party.Circumstance;
 import icequill.party.Conditions;
 import icequill.party.Customer;
 import icequill.party.Language;
@@ -58,7 +59,18 @@ final class SiteReader {
                 fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
                 fields.text("roof"),
                 machines, fields.child("layout").map(layout -> new LayoutReader(layout, fields.ids("machines")).read())
-                        .orElse(Layout.USUAL)));
+                        .orElse(Layout.USUAL),
+                circumstances(fields)));
+    }
+
+    /** What makes planned visits dearer, as sites and requests for plans name it. */
+    static List<Circumstance> circumstances(Fields fields) {
+        return fields.children("modifiers").stream()
+                .flatMap(entry -> entry.id("modifier").map(modifier -> new Circumstance(modifier,
+                        entry.number("amount").orElse(BigDecimal.ONE), entry.id("machine"),
+                        entry.constant("each", Circumstance.Each.class).orElse(Circumstance.Each.VISIT),
+                        entry.place("modifier"))).stream())
+                .toList();
     }
 
     private static Conditions conditions(Fields entry) {

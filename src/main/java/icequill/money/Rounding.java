@@ -26,6 +26,8 @@ public enum Rounding {
     RESERVE,
     /** The change of an agreement's price for the days that are left of its term. */
     PRORATION,
+    /** What is given back of an agreement that ends early. */
+    REFUND,
     /** Interest for paying late, once for each invoice. */
     INTEREST,
     /** What energy costs in a year. */

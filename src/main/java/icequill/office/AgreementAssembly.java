@@ -3,21 +3,23 @@ package icequill.office;
 import icequill.document.CallCharge;
 import icequill.document.ServiceAgreement;
 import icequill.document.Where;
-import icequill.explain.Explanation;
-import icequill.explain.Fact;
-import icequill.explain.Figure;
+import icequill.agreement.Earning;
+import icequill.agreement.Installment;
+import icequill.agreement.Refund;
+import icequill.document.RefundClause;
 import icequill.explain.Phrase;
-import icequill.money.Rounding;
+import icequill.money.Amounts;
 import icequill.party.BillTo;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.problem.Checked;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** Puts the paper of an agreement together. */
-record AgreementAssembly(AgreementInHand hand, BillTo billTo) {
+record AgreementAssembly(AgreementInHand hand, BillTo billTo, Earning earning) {
 
     Checked<ServiceAgreement> agreement(Office.Wish wish) {
         return new CallCharges(hand.setting(), wish.date()).all().map(calls -> agreement(wish, calls));
@@ -29,23 +31,23 @@ record AgreementAssembly(AgreementInHand hand, BillTo billTo) {
         Site site = setting.whole();
         return new ServiceAgreement(hand.request().number(), wish.date(), hand.request().accepted(), setting.shop(),
                 hand.language(wish.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
-                Where.of(site), machines(), plan.tier(), plan.calendar(), new PlanYearAssembly(plan).visits(),
+                Where.of(site), machines(), plan.tier().promised(), plan.calendar(), new PlanYearAssembly(plan).visits(),
                 hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.payments(),
                 hand.request().scope().billing(), calls, hand.request().renewal().terms(),
-                hand.request().cancelDays(), refund(plan), hand.changes(), remarks(plan));
+                hand.request().cancelDays(), hand.request().scope().billing().map(billed -> refund(plan)),
+                hand.changes(), remarks(plan));
     }
 
     private List<Machine> machines() {
         return hand.plan().setting().site().machines();
     }
 
-    /** What the whole term costs, by its days. */
-    private Explanation refund(PricedPlan plan) {
-        MonetaryAmount price = plan.termPrice(hand.yearPrice());
-        return Explanation.of(
-                Figure.price(price, "").over(Figure.term(plan.term().days(), "day"))
-                        .rounded(Rounding.PRORATION, price.getCurrency()),
-                Phrase.of("reason.refund", Fact.number(plan.term().days(), "day")));
+    /** The clause with an example: an end a month after the middle of the term, everything until then paid and done. */
+    private RefundClause refund(PricedPlan plan) {
+        LocalDate last = plan.term().start().plusMonths(plan.term().months() / 2 + 1L).minusDays(1);
+        MonetaryAmount paid = Amounts.sum(hand.payments().stream().filter(payment -> !payment.due().isAfter(last))
+                .map(Installment::amount).toList(), plan.setting().rates().currency());
+        return new RefundClause(earning, last, Refund.of(hand.prepaid(last), earning, last, paid));
     }
 
     private static List<Phrase> remarks(PricedPlan plan) {

@@ -1,6 +1,10 @@
 package icequill.office;
 
+import icequill.rates.SiteHistory;
 import icequill.agreement.Installment;
+import icequill.agreement.Invoiced;
+import icequill.agreement.PaymentChange;
+import icequill.agreement.Prepaid;
 import icequill.agreement.Proration;
 import icequill.agreement.Tier;
 import icequill.document.AgreementRequest;
@@ -23,6 +27,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -32,11 +37,14 @@ import javax.money.MonetaryAmount;
 /**
  * An agreement that was read and priced.
  *
+ * @param pricing by which its plan and its changes are priced
  * @param plan at its beginning
+ * @param invoiced payments, as the book has them
  * @param changes each with what it adds to the price
  * @param payments as they are after all changes
  */
-record AgreementInHand(PlanSetting setting, AgreementRequest request, PricedPlan plan,
+record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
+        Invoiced invoiced,
         List<ServiceAgreement.Change> changes, List<Installment> payments) {
 
     /**
@@ -44,14 +52,15 @@ record AgreementInHand(PlanSetting setting, AgreementRequest request, PricedPlan
      *
      * @param day whose tax rules hold
      */
-    static Checked<AgreementInHand> of(ShopFolder folder, Path file, LocalDate day) {
+    static Checked<AgreementInHand> of(ShopFolder folder, Path file, LocalDate day, InvoicedPayments book) {
         Problems problems = new Problems();
-        Optional<AgreementInHand> hand = read(folder, file, day, problems);
+        Optional<AgreementInHand> hand = read(folder, file, day, book, problems);
         return VisitInHand.report(folder, problems).or(hand::orElseThrow);
     }
 
     /** The agreement as far as it could be worked out; empty where something is missing, which was reported. */
-    static Optional<AgreementInHand> read(ShopFolder folder, Path file, LocalDate day, Problems problems) {
+    static Optional<AgreementInHand> read(ShopFolder folder, Path file, LocalDate day, InvoicedPayments book,
+            Problems problems) {
         Optional<AgreementRequest> request = folder.agreement(file);
         Optional<PlanSetting> setting = request
                 .flatMap(found -> PlanSetting.read(folder, found.scope(), found.priced(), day, problems));
@@ -60,14 +69,19 @@ record AgreementInHand(PlanSetting setting, AgreementRequest request, PricedPlan
         if (tier.isEmpty() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
-        return problems.take(PricedPlan.of(setting.orElseThrow(), tier.get())
-                .then(plan -> changed(setting.orElseThrow(), request.orElseThrow(), plan)));
+        LocalDate priced = request.orElseThrow().priced();
+        TierPricing pricing = new TierPricing(folder.forecast(priced)
+                .map(rates -> new ReserveAhead(rates, SiteHistory.UNKNOWN, Optional.empty(), priced)));
+        return problems.take(pricing.of(setting.orElseThrow(), tier.get())
+                .then(plan -> book.of(request.orElseThrow())
+                        .then(invoiced -> changed(setting.orElseThrow(), pricing, request.orElseThrow(), plan, invoiced))));
     }
 
-    private static Checked<AgreementInHand> changed(PlanSetting setting, AgreementRequest request, PricedPlan plan) {
+    private static Checked<AgreementInHand> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
+            PricedPlan plan, Invoiced invoiced) {
         MonetaryAmount yearPrice = yearPrice(request, plan);
         List<Installment> payments = plan.payments(yearPrice);
-        AgreementInHand unchanged = new AgreementInHand(setting, request, plan, List.of(), payments);
+        AgreementInHand unchanged = new AgreementInHand(setting, pricing, request, plan, invoiced, List.of(), payments);
         Checked<AgreementInHand> hand = Checked.sound(unchanged);
         for (Change change : request.changes()) {
             hand = hand.then(before -> before.with(change));
@@ -82,11 +96,13 @@ record AgreementInHand(PlanSetting setting, AgreementRequest request, PricedPlan
     /** The same with one more change: what the rates give with it, less what they give without it, for the days left. */
     private AgreementInHand with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
         Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
-                priced.termPrice(priced.year().price()), payments);
+                priced.termPrice(priced.year().price()));
+        PaymentChange changed = price.over(payments, invoiced);
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
-                priced.year().price().subtract(before.year().price()), price));
-        return new AgreementInHand(after, request, plan, all, merged(price));
+                priced.year().price().subtract(before.year().price()), price,
+                new ChangedMinutes(before, priced).phrases(), changed.givenBack()));
+        return new AgreementInHand(after, pricing, request, plan, invoiced, all, changed.payments());
     }
 
     private Checked<AgreementInHand> with(Change change) {
@@ -109,8 +125,13 @@ record AgreementInHand(PlanSetting setting, AgreementRequest request, PricedPlan
             problems.add(new Problem(Code.NOT_ALLOWED, request.scope().place(),
                     "no machine is left on " + change.from(), "an agreement that ends on that day instead"));
         }
-        return problems.or(() -> setting.withMachines(ids)).then(after -> PricedPlan.of(setting, plan.tier())
-                .then(before -> PricedPlan.of(after, plan.tier()).map(priced -> with(change, after, before, priced))));
+        // Minutes are those of one set of machines: both sides are priced by minutes that come about alike.
+        Map<String, Integer> now = setting.scope().work().minutes();
+        Map<String, Integer> known = change.minutes().keySet().stream().filter(now::containsKey)
+                .collect(Collectors.toMap(scope -> scope, now::get));
+        return problems.or(() -> setting.withMachines(ids).withMinutes(change.minutes()))
+                .then(after -> pricing.of(setting.withMinutes(known), plan.tier()).then(before -> pricing
+                        .of(after, plan.tier()).map(priced -> with(change, after, before, priced))));
     }
 
     private List<String> names(List<Visit.Named> machines) {
@@ -118,20 +139,15 @@ record AgreementInHand(PlanSetting setting, AgreementRequest request, PricedPlan
                 .toList();
     }
 
-    /** Each share of a change is paid with the payment of its number; where none is left, by itself. */
-    private List<Installment> merged(Proration change) {
-        Stream<Installment> changed = payments.stream().map(payment -> change.shares().stream()
-                .filter(share -> share.number() == payment.number()).findFirst()
-                .map(share -> sum(payment, share)).orElse(payment));
-        Stream<Installment> added = change.shares().stream()
-                .filter(share -> payments.stream().noneMatch(payment -> payment.number() == share.number()));
-        return Stream.concat(changed, added).collect(Collectors.toUnmodifiableList());
-    }
-
-    private static Installment sum(Installment payment, Installment share) {
-        Explanation how = new Explanation(Figure.price(payment.amount(), "").plus(Figure.price(share.amount(), "")),
-                payment.how().reasons()).because(Phrase.of("reason.change-share", new Fact.Amount(share.amount())));
-        return new Installment(payment.number(), payment.due(), payment.amount().add(share.amount()), how);
+    /** What is paid ahead, with the visits that are due by a day taken for done. */
+    Prepaid prepaid(LocalDate done) {
+        List<Prepaid.Part> parts = new ArrayList<>();
+        parts.add(new Prepaid.Part(plan.termPrice(yearPrice()), plan.term().start()));
+        changes.forEach(change -> parts.add(new Prepaid.Part(change.price().amount(), change.price().from())));
+        return new Prepaid(plan.term(), parts, plan.visits().stream()
+                .map(slot -> new Prepaid.VisitShare(slot.visit().date(), slot.priced().net(),
+                        !slot.visit().date().isAfter(done)))
+                .toList());
     }
 
     MonetaryAmount yearPrice() {

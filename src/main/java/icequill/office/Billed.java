@@ -29,13 +29,20 @@ final class Billed {
 
     /** A problem when the payment has an invoice that stands. */
     static Checked<Boolean> unlessBilled(Reading book, Payment payment) {
-        Optional<String> billed = standing(book, book.papers().ofAgreement(payment.agreement()))
-                .filter(paper -> IssueOffice.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
-                        && invoice.payment() == payment.number())
-                .map(IssuedPaper::number).findFirst();
+        Optional<String> billed = payments(book, payment.agreement())
+                .filter(invoice -> invoice.payment() == payment.number())
+                .flatMap(invoice -> invoice.number().stream()).findFirst();
         return billed.map(number -> Checked.<Boolean>faulty(new Problem(Code.ALREADY_EXISTS, Place.NOWHERE,
                 "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
                 "if that is wrong: icequill credit " + number))).orElse(Checked.sound(true));
+    }
+
+    /** The invoices of an agreement's payments that stand. */
+    static Stream<InstallmentInvoice> payments(Reading book, String agreement) {
+        return standing(book, book.papers().ofAgreement(agreement))
+                .flatMap(paper -> IssueOffice.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
+                        ? Stream.of(invoice)
+                        : Stream.empty());
     }
 
     private static Stream<IssuedPaper> standing(Reading book, List<IssuedPaper> papers) {

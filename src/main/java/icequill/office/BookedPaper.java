@@ -4,6 +4,7 @@ import icequill.ledger.IssuedPaper;
 import icequill.ledger.PaperKind;
 import icequill.ledger.Reading;
 import icequill.money.Amounts;
+import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -22,10 +23,15 @@ import javax.money.MonetaryAmount;
  * @param file where its PDF lies
  * @param corrects the invoice that a credit note gives back
  * @param replaces the invoice in whose place it was issued
+ * @param notices what the office should know of it
  */
 public record BookedPaper(String number, String kind, LocalDate date, Optional<LocalDate> due,
         Optional<MonetaryAmount> gross, String where, Path file, Optional<String> corrects,
-        Optional<String> replaces) {
+        Optional<String> replaces, List<Problem> notices) {
+
+    public BookedPaper {
+        notices = List.copyOf(notices);
+    }
 
     /** The heads of {@link #row}. */
     public static final List<String> HEAD = List.of("number", "date", "paper", "for", "total");
@@ -35,7 +41,11 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
                 .map(sum -> paper.series().kind() == PaperKind.CREDIT_NOTE ? sum.negate() : sum);
         return new BookedPaper(paper.number(), words(paper.series().kind()), paper.date(), paper.due(), gross,
                 paper.text().replace("\n", ", "), book.papers().file(paper), paper.origin().corrects(),
-                paper.origin().replaces());
+                paper.origin().replaces(), List.of());
+    }
+
+    BookedPaper with(List<Problem> known) {
+        return new BookedPaper(number, kind, date, due, gross, where, file, corrects, replaces, known);
     }
 
     /** A kind in words. */
@@ -67,6 +77,9 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
         view.put("file", file.toString());
         corrects.ifPresent(invoice -> view.put("corrects", invoice));
         replaces.ifPresent(invoice -> view.put("replaces", invoice));
+        if (!notices.isEmpty()) {
+            view.put("notices", notices.stream().map(JsonText::problem).toList());
+        }
         return view;
     }
 

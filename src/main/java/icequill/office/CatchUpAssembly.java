@@ -48,7 +48,7 @@ record CatchUpAssembly(PricedPlan plan, Survey survey) {
         int more = extra.stream().mapToInt(work -> minutes(rates().task(work.task()).orElseThrow())).sum();
         VisitPlan longer = new VisitPlan(usual.visit(), usual.crew().stream()
                 .map(person -> new VisitPlan.Person(person.grade(), person.minutes() + share(more))).toList(),
-                usual.modifiers());
+                usual.modifiers(), usual.arrive());
         return AgreementPricer.visit(longer, extra, plan.setting().site(), rates(), plan.setting().shop().zone());
     }
 

@@ -83,7 +83,8 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
 
     /** Each payment is billed on the day it falls due. */
     private List<Checked<WrittenPaper>> payments(Path agreement) {
-        Checked<AgreementInHand> hand = AgreementInHand.of(BookSites.shop(book.folder()), agreement, AGREEMENT_DAY);
+        Checked<AgreementInHand> hand = AgreementInHand.of(BookSites.shop(book.folder()), agreement, AGREEMENT_DAY,
+                new InvoicedPayments(book));
         return Stream.iterate(1, number -> number <= PAYMENTS, number -> number + 1)
                 .map(number -> hand.map(found -> found.payments().get(number - 1).due())
                         .then(due -> IssueOffice.of(book).payment(agreement, number, wish(due)))

@@ -1,5 +1,7 @@
 package icequill.office;
 
+import java.util.Objects;
+import java.util.Map;
 import icequill.files.ShopFolder;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -19,7 +21,10 @@ record DemoPlans(Path folder, Consumer<String> progress) {
     private static final LocalDate COMPARISON_DAY = LocalDate.of(2026, 5, 14);
     private static final String RECORDS = "records/runs.csv";
     private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
-    private static final LocalDate NOTICE_DAY = LocalDate.of(2027, 3, 10);
+    /** Each within the days that the laws on record leave. */
+    private static final Map<String, LocalDate> NOTICE_DAYS = Map.of("crumb-lane-bakery.yaml",
+            LocalDate.of(2027, 3, 5), "hotel-fernhill.yaml", LocalDate.of(2027, 1, 31), "mercado-del-mar.yaml",
+            LocalDate.of(2027, 4, 20));
 
     List<Checked<WrittenPaper>> papers() {
         PlanOffice office = PlanOffice.of(folder);
@@ -35,7 +40,8 @@ record DemoPlans(Path folder, Consumer<String> progress) {
         for (Path agreement : shop.agreements()) {
             progress.accept("Agreement, renewal: " + agreement.getFileName());
             papers.add(office.agreement(agreement, wish(AGREEMENT_DAY)));
-            papers.add(office.renewal(agreement, wish(NOTICE_DAY)).map(RenewalAdvice::paper));
+            LocalDate day = Objects.requireNonNull(NOTICE_DAYS.get(agreement.getFileName().toString()));
+            papers.add(office.renewal(agreement, wish(day), Optional.empty()).map(RenewalAdvice::paper));
         }
         return papers;
     }

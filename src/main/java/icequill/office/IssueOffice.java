@@ -138,7 +138,7 @@ public final class IssueOffice {
                 .then(site -> desk.issue(open, PaperKind.INVOICE, wish.date(),
                         Origin.ofVisit(site.customer(), site.id(), entry.id()),
                         number -> Office.assembled(hand, wish.numbered(number))))
-                .map(paper -> BookedPaper.of(paper, open));
+                .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
     }
 
     /** Issues the quote of a planned repair, or of maintenance. */
@@ -155,11 +155,12 @@ public final class IssueOffice {
                 ? PlanInHand.of(shop, file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
                         hand.setting().site(), kind, Optional.empty(),
                         number -> Office.billTo(hand.setting().site(), wish.date())
-                                .then(billTo -> hand.quote(wish.numbered(number), billTo))),
+                                .then(billTo -> hand.quote(wish.numbered(number), billTo)),
+                        hand.leftOut()),
                         wish))
                 : RepairQuoting.of(folder, shop, file, wish.numbered("0")).then(quoting -> pending(sites, shop,
                         new Unbilled(quoting.hand().site(), kind, Optional.empty(),
-                                number -> quoting.quote(wish.numbered(number))),
+                                number -> quoting.quote(wish.numbered(number)), List.of()),
                         wish));
     }
 
@@ -175,19 +176,20 @@ public final class IssueOffice {
     Checked<Pending<BookedPaper>> pendingPayment(Path file, int payment, IssueWish wish) {
         BookSites sites = BookSites.of(folder);
         ShopFolder shop = sites.shop();
-        return AgreementInHand.of(shop, file, wish.date()).then(hand -> {
+        return AgreementInHand.of(shop, file, wish.date(), new InvoicedPayments(book)).then(hand -> {
             Site site = hand.setting().whole();
             return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new Billed.Payment(hand.request().number(), payment)),
                     number -> Office.billTo(site, wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
-                            .invoice(payment, wish.numbered(number)))),
+                            .invoice(payment, wish.numbered(number))),
+                    List.of()),
                     wish);
         });
     }
 
     /** A paper that no visit is behind, as it is under its number. */
     private record Unbilled(Site site, PaperKind kind, Optional<Billed.Payment> payment,
-            Function<String, Checked<? extends Paper>> paper) {}
+            Function<String, Checked<? extends Paper>> paper, List<Problem> notices) {}
 
     private Checked<Pending<BookedPaper>> pending(BookSites sites, ShopFolder shop, Unbilled asked, IssueWish wish) {
         return asked.paper().apply("0").map(draft -> new Pending<>(book, open -> sites.unchanged(open,
@@ -199,7 +201,7 @@ public final class IssueOffice {
                 .then(free -> desk.issue(open, asked.kind(), wish.date(), new Origin(Optional.of(entry.customer()),
                         Optional.of(entry.id()), Optional.empty(), asked.payment().map(Billed.Payment::agreement),
                         Optional.empty(), Optional.empty()), asked.paper()))
-                .map(issued -> BookedPaper.of(issued, open));
+                .map(issued -> BookedPaper.of(issued, open).with(asked.notices()));
     }
 
     /** The paper of a number as it was issued. */

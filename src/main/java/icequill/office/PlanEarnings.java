@@ -81,7 +81,11 @@ public final class PlanEarnings {
 
     /** How the cost of every line of the year was figured, equal lines once. */
     public List<String> explanations() {
-        return lines().map(line -> sentences.say(line.text()) + ": " + text(line.cost().how())).distinct().toList();
+        return Stream.concat(
+                lines().map(line -> sentences.say(line.text()) + ": " + text(line.cost().how())),
+                hand.plans().stream().filter(plan -> !plan.year().reserve().isZero())
+                        .map(plan -> sentences.word("plan.reserve") + ": " + text(plan.year().reserveHow())))
+                .distinct().toList();
     }
 
     private Stream<PricedLine> lines() {

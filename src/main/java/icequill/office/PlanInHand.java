@@ -15,6 +15,7 @@ import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.Rates;
 import icequill.rates.SiteHistory;
 import icequill.work.Visit;
 import java.nio.file.Path;
@@ -27,8 +28,10 @@ import java.util.Optional;
  * A request for a maintenance quote that was read and priced.
  *
  * @param history of the site, for a forecast
+ * @param leftOut tiers that nobody asked for by name and that could not be priced
  */
-record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> plans, SiteHistory history) {
+record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> plans, SiteHistory history,
+        List<Problem> leftOut) {
 
     /**
      * Reads and prices a request; one report holds all that is wrong with it and with the rates.
@@ -49,13 +52,24 @@ record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> pla
         if (setting.isEmpty() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
+        SiteHistory history = folder.history(file).orElse(SiteHistory.UNKNOWN);
+        TierPricing pricing = new TierPricing(folder.forecast(day)
+                .map(rates -> new ReserveAhead(rates, history, request.orElseThrow().survey(), day)));
         List<PricedPlan> plans = new ArrayList<>();
+        List<Problem> leftOut = new ArrayList<>();
         for (Tier tier : tiers(setting.get(), request.orElseThrow(), problems)) {
-            problems.take(PricedPlan.of(setting.get(), tier)).ifPresent(plans::add);
+            Checked<PricedPlan> plan = pricing.of(setting.get(), tier);
+            if (request.orElseThrow().tiers().isEmpty() && pricing.knowsTooLittleOf(setting.get(), tier)) {
+                leftOut.addAll(plan.problems());
+            } else {
+                problems.take(plan).ifPresent(plans::add);
+            }
+        }
+        if (plans.isEmpty()) {
+            leftOut.forEach(problems::add);
         }
         return problems.isEmpty()
-                ? Optional.of(new PlanInHand(setting.get(), request.orElseThrow(), plans,
-                        folder.history(file).orElse(SiteHistory.UNKNOWN)))
+                ? Optional.of(new PlanInHand(setting.get(), request.orElseThrow(), plans, history, leftOut))
                 : Optional.empty();
     }
 
@@ -69,10 +83,14 @@ record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> pla
 
     /** The tier of a name; an unknown one is reported. */
     static Optional<Tier> tier(PlanSetting setting, Visit.Named named, Problems problems) {
-        Optional<Tier> tier = setting.rates().plans().tier(named.id());
+        return tier(setting.rates(), named, problems);
+    }
+
+    static Optional<Tier> tier(Rates rates, Visit.Named named, Problems problems) {
+        Optional<Tier> tier = rates.plans().tier(named.id());
         if (tier.isEmpty()) {
             problems.add(Problem.unknownName(named.place(), "tier", named.id(),
-                    setting.rates().plans().tiers().stream().map(Tier::id).toList()));
+                    rates.plans().tiers().stream().map(Tier::id).toList()));
         }
         return tier;
     }

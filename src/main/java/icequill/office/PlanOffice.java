@@ -41,7 +41,8 @@ public final class PlanOffice {
                         .then(billTo -> hand.quote(wish, billTo))
                         .then(quote -> write(quote, wish.number().map(number -> "quote-" + number)
                                 .orElse("draft-quote-" + nameOf(file)), hand.setting().site(), wish,
-                                wish.number().isEmpty())));
+                                wish.number().isEmpty()))
+                        .map(paper -> paper.with(hand.leftOut())));
     }
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
@@ -52,9 +53,10 @@ public final class PlanOffice {
 
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Checked<WrittenPaper> agreement(Path file, Office.Wish wish) {
-        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
+        ShopFolder shop = BookSites.shop(folder);
+        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date(), InvoicedPayments.in(folder)))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
-                        .then(billTo -> new AgreementAssembly(hand, billTo).agreement(wish))
+                        .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(wish))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), wish,
                                 true)));
     }
@@ -67,7 +69,7 @@ public final class PlanOffice {
      */
     public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
         return Office.numbered(folder, wish)
-                .then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date()))
+                .then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date(), InvoicedPayments.in(folder)))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
                         .then(invoice -> write(invoice, wish)));
@@ -80,17 +82,21 @@ public final class PlanOffice {
                 .map(files -> WrittenPaper.of(files, invoice, List.of()));
     }
 
-    /** Writes the notice of an agreement's renewal into papers/, in place of an earlier one. */
-    public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish) {
+    /**
+     * Writes the notice of an agreement's renewal into papers/, in place of an earlier one.
+     *
+     * @param late why it does not come in time, printed for the customer; empty where it does
+     */
+    public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish, Optional<String> late) {
         ShopFolder shop = BookSites.shop(folder);
-        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date()))
+        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date(), InvoicedPayments.in(folder)))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
-                        .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish)));
+                        .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish, late)));
     }
 
-    private Checked<RenewalAdvice> renewal(RenewalAssembly assembly, Office.Wish wish) {
+    private Checked<RenewalAdvice> renewal(RenewalAssembly assembly, Office.Wish wish, Optional<String> late) {
         NoticeRules rules = assembly.folder().notices().orElseThrow();
-        return assembly.notice(wish)
+        return assembly.notice(wish, late)
                 .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(), wish,
                         true))
                 .map(paper -> new RenewalAdvice(paper, assembly.plan(rules), assembly.hand().language(wish.language()),

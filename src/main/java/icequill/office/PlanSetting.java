@@ -1,5 +1,11 @@
 package icequill.office;
 
+import icequill.pricer.CallReserve;
+import java.util.stream.Stream;
+import icequill.rates.Modifier;
+import icequill.problem.Code;
+import icequill.party.Circumstance;
+import icequill.party.AccessHours;
 import icequill.document.PlanScope;
 import icequill.files.ShopFolder;
 import icequill.party.Machine;
@@ -15,6 +21,7 @@ import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -40,7 +47,10 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
         Optional<Set<String>> machines = whole.flatMap(site -> machines(scope, site, problems));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced)));
         Optional<TaxPlace> place = whole.flatMap(site -> taxPlace(folder, site, taxed, problems));
-        return whole.flatMap(site -> machines.flatMap(ids -> rates
+        boolean possible = whole.filter(site -> !arrivesOutside(scope, site, problems)).isPresent()
+                & rates.filter(prices -> whole.filter(site -> areKnown(scope, site, prices, problems)).isPresent())
+                        .isPresent();
+        return whole.filter(site -> possible).flatMap(site -> machines.flatMap(ids -> rates
                 .flatMap(prices -> place.map(taxes -> new PlanSetting(folder.shop().orElseThrow(), site,
                         site.only(ids), prices, taxes, scope)))));
     }
@@ -48,6 +58,56 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
     /** The same for other machines of the site. */
     PlanSetting withMachines(Set<String> ids) {
         return new PlanSetting(shop, whole, whole.only(ids), rates, place, scope);
+    }
+
+    /** The same with what is expected of included calls. */
+    PlanSetting withReserve(CallReserve reserve) {
+        return new PlanSetting(shop, whole, site, rates, place, scope.withReserve(reserve));
+    }
+
+    /** The same with other minutes at the site, by the id of the scope. */
+    PlanSetting withMinutes(Map<String, Integer> minutes) {
+        return new PlanSetting(shop, whole, site, rates, place, scope.withMinutes(minutes));
+    }
+
+    /** What makes visits dearer, by the site and by what was asked. */
+    List<Circumstance> circumstances() {
+        return circumstances(scope, whole);
+    }
+
+    private static List<Circumstance> circumstances(PlanScope scope, Site site) {
+        return Stream.concat(site.circumstances().stream(), scope.circumstances().stream()).toList();
+    }
+
+    private static boolean arrivesOutside(PlanScope scope, Site site, Problems problems) {
+        Optional<AccessHours> hours = site.access().filter(access -> scope.arrive()
+                .filter(arrive -> !access.contains(arrive)).isPresent());
+        hours.ifPresent(access -> problems.add(new Problem(Code.OUT_OF_RANGE, scope.place(),
+                "arrive: " + scope.arrive().orElseThrow() + ", but the site lets us in from " + access.from() + " to "
+                        + access.until(),
+                "an hour within these")));
+        return hours.isPresent();
+    }
+
+    private static boolean areKnown(PlanScope scope, Site site, Rates rates, Problems problems) {
+        List<Modifier> known = rates.adjustments().modifiers();
+        List<String> machines = site.machines().stream().map(Machine::id).toList();
+        boolean sound = true;
+        for (Circumstance found : circumstances(scope, site)) {
+            Optional<Modifier> modifier = known.stream().filter(one -> one.id().equals(found.modifier())).findFirst();
+            if (modifier.isEmpty()) {
+                problems.add(Problem.unknownName(found.place(), "modifier", found.modifier(),
+                        known.stream().map(Modifier::id).toList()));
+            }
+            if (modifier.filter(Modifier::insteadOfLabor).isPresent()) {
+                problems.add(new Problem(Code.NOT_ALLOWED, found.place(),
+                        "the modifier \"" + found.modifier() + "\" is charged instead of labor",
+                        "one that comes on top of a visit's work"));
+            }
+            sound &= modifier.filter(one -> !one.insteadOfLabor()).isPresent() & found.machine().stream()
+                    .allMatch(machine -> isKnown(new Visit.Named(machine, found.place()), machines, problems));
+        }
+        return sound;
     }
 
     private static Optional<Set<String>> machines(PlanScope scope, Site site, Problems problems) {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.work.VisitLine;
 import icequill.agreement.PlannedVisit;
 import icequill.document.MinutesFrom;
 import icequill.document.PlannedWork;
@@ -56,10 +57,18 @@ record PlannedMinutes(PlanSetting setting) {
 
     private record Minutes(int number, MinutesFrom from, Optional<Timetable> timetable) {}
 
-    private static CrewPlan plan(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
+    private CrewPlan plan(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
         return new CrewPlan(new VisitPlan(visit,
-                grades.stream().map(grade -> new VisitPlan.Person(grade.id(), minutes.number())).toList(), List.of()),
+                grades.stream().map(grade -> new VisitPlan.Person(grade.id(), minutes.number())).toList(), modifiers(),
+                setting.scope().arrive()),
                 minutes.from(), minutes.timetable());
+    }
+
+    private List<VisitLine.ModifierApplied> modifiers() {
+        return setting.circumstances().stream().filter(found -> found.on(setting.site().machines()).signum() > 0)
+                .map(found -> new VisitLine.ModifierApplied(found.modifier(), found.on(setting.site().machines()),
+                        found.machine(), Outcome.CHARGED, found.place()))
+                .toList();
     }
 
     private Checked<Minutes> minutes(PlannedVisit visit, List<Grade> crew) {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.pricer.CallReserve;
 import icequill.agreement.Installment;
 import icequill.agreement.Installments;
 import icequill.agreement.Term;
@@ -57,6 +58,11 @@ record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<C
     private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<VisitPlan> plans) {
         return AgreementPricer.price(tier, plans, setting.scope().reserve(), setting.site(), setting.rates(),
                 setting.shop().zone());
+    }
+
+    /** The same with what its included calls are expected to cost. */
+    PricedPlan with(CallReserve calls) {
+        return new PricedPlan(setting, tier, calendar, crews, AgreementPricer.with(year, calls), visits);
     }
 
     /** The crew of a visit and its minutes, by the visit's place in the calendar. */

@@ -24,8 +24,11 @@ public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, Language langua
     public List<String> sentences() {
         Sentences sentences = Sentences.of(language, country);
         List<String> all = new ArrayList<>();
-        plan.window().ifPresent(window -> plan.send().ifPresent(send -> all.add(sentences.say(Phrase.of("renewal.send",
-                new Fact.Day(send), new Fact.Day(window.first()), new Fact.Day(window.last()))))));
+        plan.window().ifPresent(window -> all.add(sentences.say(plan.send()
+                .map(send -> Phrase.of("renewal.send", new Fact.Day(send), new Fact.Day(window.first()),
+                        new Fact.Day(window.last())))
+                .orElseGet(() -> Phrase.of("renewal.window", new Fact.Day(window.first()),
+                        new Fact.Day(window.last()))))));
         Set<NoticeRule.Delivery> ways = ways();
         if (!ways.isEmpty()) {
             all.add(sentences.word("renewal.delivery").replace("{0}", String.join(", ",

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.problem.Place;
 import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
@@ -29,16 +30,28 @@ import java.util.Optional;
 record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
 
     /** What the notice says, or why its price is not known. */
-    Checked<RenewalNotice> notice(Office.Wish wish) {
-        return price().map(price -> notice(wish, price));
+    Checked<RenewalNotice> notice(Office.Wish wish, Optional<String> late) {
+        Problems problems = new Problems();
+        Optional<NoticePlan> plan = folder.notices().map(this::plan);
+        Optional<Problem> timing = plan.flatMap(found -> found.problem(wish.date(), hand.request().scope().place()));
+        if (late.isEmpty()) {
+            timing.ifPresent(problems::add);
+        } else if (timing.isEmpty() || late.get().isBlank()) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                    timing.isEmpty() ? "--late, but " + wish.date() + " is in time" : "--late without a reason",
+                    timing.isEmpty() ? "leave it out" : "--late \"why it comes late\", printed for the customer");
+        }
+        problems.addAll(price().problems());
+        return problems.or(() -> notice(wish, price().orElseThrow(), late));
     }
 
     /** When to send it, by the laws on record. */
     NoticePlan plan(NoticeRules rules) {
-        return NoticePlan.of(renewal().terms(), renewal().jurisdictions(), rules);
+        return NoticePlan.of(renewal().terms(), renewal().jurisdictions(), rules,
+                hand.setting().rates().labor().week()::isWorkday);
     }
 
-    private RenewalNotice notice(Office.Wish wish, RenewalPrice price) {
+    private RenewalNotice notice(Office.Wish wish, RenewalPrice price, Optional<String> late) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         RenewalTerms terms = renewal().terms();
@@ -47,7 +60,7 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
         return new RenewalNotice(wish.date(), setting.shop(), hand.language(wish.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),
                 hand.request().number(), hand.plan().tier().name(), setting.site().machines(), terms,
-                new Term(terms.term().renewal(), terms.renewalMonths()), price, laws);
+                new Term(terms.term().renewal(), terms.renewalMonths()), price, late, laws);
     }
 
     private Renewal renewal() {
@@ -75,16 +88,14 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
     private Checked<Raise> repriced() {
         Problems problems = new Problems();
         Term next = new Term(renewal().terms().term().renewal(), renewal().terms().renewalMonths());
-        PlanScope old = hand.request().scope();
-        PlanScope scope = new PlanScope(old.site(), old.machines(), next, old.billing(), old.work(), old.reserve(),
-                old.place());
+        PlanScope scope = hand.setting().scope().over(next);
         Optional<Rates> rates = folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(next.start())));
         PlanSetting now = hand.setting();
         Optional<PlanSetting> setting = rates.map(prices -> new PlanSetting(now.shop(), now.whole(), now.site(),
                 prices, now.place(), scope));
         Optional<Tier> tier = setting.flatMap(found -> PlanInHand.tier(found, hand.request().tier(), problems));
-        return problems.or(tier::orElseThrow).then(found -> PricedPlan.of(setting.orElseThrow(), found))
+        return problems.or(tier::orElseThrow).then(found -> hand.pricing().of(setting.orElseThrow(), found))
                 .map(plan -> new Raise.Repriced(plan.year().price()));
     }
 }

@@ -29,9 +29,6 @@ import java.util.stream.IntStream;
 /** A call that could be, priced like any visit, by the first grade of the rates. */
 record SampleCall(Shop shop, Site site, Rates rates) {
 
-    /** A band that has no hour within them is none to plan for. */
-    private static final int HOURS_AHEAD = 14 * 24;
-
     /**
      * What a call is for.
      *
@@ -61,43 +58,33 @@ record SampleCall(Shop shop, Site site, Rates rates) {
         }
     }
 
-    /** The price of a call in a labor band, at its first full hour from a day on. */
+    /**
+     * The price of a call in a labor band, whether or not any hour near the day is in it: a band may be that of a few holidays.
+     *
+     * @param day of the call
+     */
     Checked<PricedVisit> price(LocalDate day, Band band, Work work) {
-        return visit(day, band, work).then(visit -> Pricer.price(visit, site, rates));
+        return Pricer.price(visit(day, work), site, rates.within(band));
     }
 
     /** The same under an agreement. */
     Checked<PricedVisit> price(LocalDate day, Band band, Work work, Tier tier) {
-        return visit(day, band, work).then(visit -> Pricer.price(visit, site, rates, tier));
+        return Pricer.price(visit(day, work), site, rates.within(band), tier);
     }
 
-    private Checked<Visit> visit(LocalDate day, Band band, Work work) {
+    private Visit visit(LocalDate day, Work work) {
         int more = work.tasks().map(AtMachine::minutes).orElse(0);
-        Optional<ZonedDateTime> start = start(day, band, work.minutes() + more);
-        if (start.isEmpty()) {
-            return Checked.faulty(new Problem(Code.NO_RATES, Place.ofFile("pricing"),
-                    "no hour of the two weeks from " + day + " has " + (work.minutes() + more)
-                            + " minutes in the labor band \"" + band.id() + "\"",
-                    "windows for it"));
-        }
+        ZonedDateTime start = day.atStartOfDay(shop.zone());
         String grade = rates.labor().grades().getFirst().id();
-        ZonedDateTime found = start.get().plusMinutes(work.minutes());
+        ZonedDateTime found = start.plusMinutes(work.minutes());
         List<Attendance.Spell> spells = new ArrayList<>(
-                List.of(new Attendance.Spell(start.get(), found, work.on(), Outcome.CHARGED)));
+                List.of(new Attendance.Spell(start, found, work.on(), Outcome.CHARGED)));
         if (more > 0) {
             spells.add(new Attendance.Spell(found, found.plusMinutes(more), ChargeClass.CLEANING, Outcome.CHARGED));
         }
-        return Checked.sound(new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED,
+        return new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED,
                 List.of(new Attendance("", grade, spells, Place.NOWHERE)),
                 work.tasks().map(AtMachine::finding).stream().toList(), work.lines(), List.of(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Visit.Handover.NONE, Place.NOWHERE));
-    }
-
-    private Optional<ZonedDateTime> start(LocalDate day, Band band, int minutes) {
-        ZonedDateTime midnight = day.atStartOfDay(shop.zone());
-        return IntStream.range(0, HOURS_AHEAD).mapToObj(midnight::plusHours)
-                .filter(hour -> rates.labor().week().split(hour, hour.plusMinutes(minutes)).stream()
-                        .allMatch(slice -> slice.band().equals(band)))
-                .findFirst();
+                Optional.empty(), Optional.empty(), Optional.empty(), Visit.Handover.NONE, Place.NOWHERE);
     }
 }

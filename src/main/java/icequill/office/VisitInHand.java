@@ -21,9 +21,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** A visit that was read, priced and taxed, with everything that went into it. */
-record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed) {
+/**
+ * A visit that was read, priced and taxed, with everything that went into it.
+ *
+ * @param terms what agreements promise for it
+ */
+record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, VisitTerms terms) {
 
     /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
     static Checked<VisitInHand> of(ShopFolder folder, Path file) {
@@ -74,8 +79,10 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         Optional<Rates> rates = visit
                 .flatMap(
                         found -> folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day.apply(found)))));
-        Optional<PricedVisit> priced = visit.flatMap(found -> site
-                .flatMap(where -> rates.flatMap(prices -> price(found, where, prices, folder, problems))));
+        Optional<VisitTerms> terms = visit.flatMap(found -> site.map(where -> new VisitTerms(found, where,
+                AgreementInForce.at(folder, where, found.day(), problems))));
+        Optional<PricedVisit> priced = terms
+                .flatMap(found -> rates.flatMap(prices -> price(found, prices, folder, problems)));
         Optional<TaxPlace> place = visit
                 .flatMap(found -> site.flatMap(where -> PlanSetting.taxPlace(folder, where, found.day(), problems)));
         if (priced.isEmpty() || place.isEmpty()) {
@@ -84,21 +91,21 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         Shop shop = folder.shop().orElseThrow();
         TaxedVisit taxed = TaxCalculator.tax(priced.get(), place.get(), shop.taxBasis(), site.orElseThrow().customer(),
                 visit.orElseThrow().day());
-        return Optional.of(new VisitInHand(shop, site.orElseThrow(), visit.orElseThrow(), rates.orElseThrow(), taxed));
+        return Optional.of(new VisitInHand(shop, site.orElseThrow(), visit.orElseThrow(), rates.orElseThrow(), taxed,
+                terms.orElseThrow()));
     }
 
     /**
      * By rates with problems nothing is priced, but names are still looked up. A name that the rates' files mention is not
      * reported as unknown then: its entry has a problem of its own.
      */
-    private static Optional<PricedVisit> price(Visit visit, Site site, Rates rates, ShopFolder folder,
-            Problems problems) {
+    private static Optional<PricedVisit> price(VisitTerms terms, Rates rates, ShopFolder folder, Problems problems) {
         if (folder.problems().stream().noneMatch(problem -> problem.place().file().startsWith("pricing"))) {
-            return problems.take(Pricer.price(visit, site, rates));
+            return problems.take(terms.price(rates));
         }
         List<String> mentioned = folder.texts().stream().filter(text -> text.place().file().startsWith("pricing"))
                 .map(text -> "\"" + text.text() + "\"").toList();
-        Pricer.problems(visit, site, rates).stream()
+        Pricer.problems(terms.visit(), terms.site(), rates).stream()
                 .filter(problem -> mentioned.stream().noneMatch(problem.message()::endsWith)).forEach(problems::add);
         return Optional.empty();
     }
@@ -120,8 +127,9 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
         return problems.or(() -> this);
     }
 
-    /** What does not stop the work but should be known: a limit exceeded. */
+    /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied. */
     List<Problem> notices() {
-        return SpendingLimit.exceeded(taxed.priced(), visit.order()).stream().toList();
+        return Stream.concat(SpendingLimit.exceeded(taxed.priced(), visit.order()).stream(), terms.notices().stream())
+                .toList();
     }
 }

@@ -1,5 +1,9 @@
 package icequill.office;
 
+import java.util.function.Predicate;
+import icequill.rates.ForecastRates;
+import icequill.money.Percent;
+import icequill.agreement.Scope;
 import icequill.document.WayOfCare;
 import icequill.forecast.Care;
 import icequill.forecast.Choice;
@@ -34,7 +38,22 @@ record Way(String key, WayOfCare kind, Optional<Wording> name, MonetaryAmount pl
      */
     record CareOfSides(Optional<Integer> cleaned, Optional<Integer> brushed, Care water, Care condenser) {
 
+        private static final double HUNDRED = 100;
+
         static final CareOfSides NONE = new CareOfSides(Optional.empty(), Optional.empty(), Care.NEVER, Care.NEVER);
+
+        /** By the real calendar of a plan's first year. */
+        static CareOfSides of(PricedPlan plan, ForecastRates rates) {
+            Predicate<Scope> brushes = scope -> scope.tasks().containsAll(rates.calls().condenser().resets());
+            Calendars calendars = new Calendars(new OpenMonths(plan.setting().site().season()), plan.term().start());
+            return new CareOfSides(plan.tier().monthsBetweenFullCleans(), plan.tier().monthsBetween(brushes),
+                    calendars.of(plan, Scope::isFullClean, part(rates.cleaningRestores())),
+                    calendars.of(plan, brushes, part(rates.brushingRestores())));
+        }
+
+        static double part(Percent percent) {
+            return percent.value().doubleValue() / HUNDRED;
+        }
     }
 
     /** What is paid in the first year whatever happens. */

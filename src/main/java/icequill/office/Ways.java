@@ -1,13 +1,10 @@
 package icequill.office;
 
-import icequill.agreement.Scope;
-import icequill.agreement.Tier;
 import icequill.document.CatchUpPrice;
 import icequill.document.WayOfCare;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.money.Amounts;
-import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.party.Wording;
 import icequill.pricer.PricedSlot;
@@ -32,7 +29,6 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
 
     static final String PAY_PER_CALL = "payPerCall";
     private static final String BOOKED_SINGLY = "bookedSingly";
-    private static final double HUNDRED = 100;
 
     /** Paying per call first, then the same cleanings booked singly, then each plan, then the interval asked for. */
     Checked<List<Way>> all() {
@@ -71,17 +67,8 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
 
     private Way planned(String key, WayOfCare kind, PricedPlan plan, MonetaryAmount price, MonetaryAmount catchUp,
             ExpectedCharges.Charges charges, int included) {
-        Tier tier = plan.tier();
-        Calendars calendars = calendars();
-        Way.CareOfSides care = new Way.CareOfSides(tier.monthsBetweenFullCleans(), tier.monthsBetween(this::brushes),
-                calendars.of(plan, Scope::isFullClean, part(rates.cleaningRestores())),
-                calendars.of(plan, this::brushes, part(rates.brushingRestores())));
-        return new Way(key, kind, Optional.of(tier.name()), price, Optional.empty(), catchUp, care, charges, included,
-                Optional.of(plan));
-    }
-
-    private boolean brushes(Scope scope) {
-        return scope.tasks().containsAll(rates.calls().condenser().resets());
+        return new Way(key, kind, Optional.of(plan.tier().name()), price, Optional.empty(), catchUp,
+                Way.CareOfSides.of(plan, rates), charges, included, Optional.of(plan));
     }
 
     /**
@@ -92,8 +79,8 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
         Calendars calendars = calendars();
         List<MonetaryAmount> years = calendars.inYears(months).stream().map(this::cleanings).toList();
         Way.CareOfSides care = new Way.CareOfSides(Optional.of(months), Optional.of(months),
-                calendars.every(months, part(rates.cleaningRestores())),
-                calendars.every(months, part(rates.brushingRestores())));
+                calendars.every(months, Way.CareOfSides.part(rates.cleaningRestores())),
+                calendars.every(months, Way.CareOfSides.part(rates.brushingRestores())));
         return new Way("every" + months + "Months", WayOfCare.INTERVAL,
                 Optional.of(Wording.same(String.valueOf(months))), years.getFirst(),
                 Optional.of(years.subList(1, years.size())), catchUp, care, charges, 0,
@@ -102,10 +89,6 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
 
     private Calendars calendars() {
         return new Calendars(new OpenMonths(hand.setting().site().season()), hand.request().scope().term().start());
-    }
-
-    private static double part(Percent percent) {
-        return percent.value().doubleValue() / HUNDRED;
     }
 
     private MonetaryAmount cleanings(int number) {

@@ -49,6 +49,10 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
         notices = List.copyOf(notices);
     }
 
+    WrittenPaper with(List<Problem> known) {
+        return new WrittenPaper(files, customer, sums, amounts, known);
+    }
+
     /** Of a bill or an offer, which says whom it is for. */
     static WrittenPaper of(List<Path> files, PricedPaper paper, List<Problem> notices) {
         Totals totals = paper.totals();

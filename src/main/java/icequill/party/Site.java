@@ -16,16 +16,19 @@ import java.util.Set;
  * @param conditions that bear on how often its machines should be cleaned
  * @param season the months it is open; empty for the whole year
  * @param roof how to reach what stands on the roof; empty if nothing does
+ * @param circumstances for which planned visits are charged more
  */
 public record Site(String id, Customer customer, String name, Optional<String> storeNumber, Address address,
         SiteKind kind,
         Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
         Set<Month> season,
-        Optional<String> parking, Optional<String> roof, List<Machine> machines, Layout layout) {
+        Optional<String> parking, Optional<String> roof, List<Machine> machines, Layout layout,
+        List<Circumstance> circumstances) {
 
     public Site {
         season = Set.copyOf(season);
         machines = List.copyOf(machines);
+        circumstances = List.copyOf(circumstances);
     }
 
     public Optional<Machine> machine(String machineId) {
@@ -36,6 +39,6 @@ public record Site(String id, Customer customer, String name, Optional<String> s
     public Site only(Set<String> ids) {
         return new Site(id, customer, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
                 parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
-                layout);
+                layout, circumstances);
     }
 }

@@ -20,7 +20,8 @@ public final class AgreementPricer {
     }
 
     /**
-     * The price of a year: each visit as {@link Pricer} prices it, at the hours at which the site lets us in, with the doses and
+     * The price of a year: each visit as {@link Pricer} prices it, at the hour that costs least of those at which the site
+     * lets us in, or the one asked for, with the doses and
      * due filters of every machine of the site, summed and rounded as {@link PricedAgreement} says.
      *
      * @param visits of a year, at least one, each with somebody who comes
@@ -44,11 +45,16 @@ public final class AgreementPricer {
         SlotVisit slotVisit = new SlotVisit(site, rates, zone);
         List<PricedSlot> slots = new ArrayList<>();
         for (VisitPlan plan : visits) {
-            problems.take(Pricer.price(slotVisit.of(plan), site, rates))
-                    .ifPresent(priced -> slots.add(new PricedSlot(plan.visit(), priced, slotVisit.remarks(plan))));
+            problems.take(slotVisit.cheapest(plan, List.of())).ifPresent(slots::add);
         }
         return problems.or(() -> new YearPricing(tier, rates.currency()).price(slots,
                 slots.stream().map(slot -> slot.priced().net()).toList(), included ? calls : Optional.empty()));
+    }
+
+    /** The same year with what its included calls are expected to cost. */
+    public static PricedAgreement with(PricedAgreement year, CallReserve calls) {
+        return new YearPricing(year.tier(), year.list().getCurrency()).price(year.slots(),
+                year.slots().stream().map(slot -> slot.priced().net()).toList(), Optional.of(calls));
     }
 
     /**
@@ -58,8 +64,6 @@ public final class AgreementPricer {
      */
     public static Checked<PricedSlot> visit(VisitPlan plan, List<ExtraWork> extra, Site site, Rates rates,
             ZoneId zone) {
-        SlotVisit slotVisit = new SlotVisit(site, rates, zone);
-        return Pricer.price(slotVisit.of(plan, extra), site, rates)
-                .map(priced -> new PricedSlot(plan.visit(), priced, slotVisit.remarks(plan)));
+        return new SlotVisit(site, rates, zone).cheapest(plan, extra);
     }
 }

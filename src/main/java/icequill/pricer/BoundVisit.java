@@ -1,6 +1,5 @@
 package icequill.pricer;
 
-import icequill.agreement.Tier;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.rates.ClassDiscount;
@@ -45,9 +44,8 @@ record BoundVisit(Visit visit, Site site, Rates rates, List<Worker> workers, Lis
     /** A modifier that applied. */
     record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
 
-    /** The visit with a tier's discounts on other work, unless it names a class discount of its own. */
-    BoundVisit under(Tier tier) {
-        ClassDiscount agreed = new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), tier.place());
+    /** The visit with an agreement's discounts on other work, unless it names a class discount of its own. */
+    BoundVisit under(ClassDiscount agreed) {
         return new BoundVisit(visit, site, rates, workers, uses, modifiers, surcharges,
                 classDiscount.or(() -> Optional.of(agreed)), documentDiscount);
     }

@@ -14,10 +14,12 @@ import javax.money.MonetaryAmount;
  * @param reserve for included calls
  * @param price list less discount, plus reserve, rounded to the tier's price step
  * @param how the price was figured, for the customer
+ * @param reserveHow how the reserve was figured, for the owner alone
  * @param calls what the reserve was figured from
  */
 public record PricedAgreement(Tier tier, List<PricedSlot> slots, MonetaryAmount list, MonetaryAmount discount,
-        MonetaryAmount reserve, MonetaryAmount price, Explanation how, Optional<CallReserve> calls) {
+        MonetaryAmount reserve, MonetaryAmount price, Explanation how, Explanation reserveHow,
+        Optional<CallReserve> calls) {
 
     public PricedAgreement {
         slots = List.copyOf(slots);

@@ -1,5 +1,6 @@
 package icequill.pricer;
 
+import java.time.LocalTime;
 import icequill.agreement.PlannedVisit;
 import icequill.explain.Phrase;
 import java.util.List;
@@ -7,9 +8,10 @@ import java.util.List;
 /**
  * A planned visit with its price at list, line by line.
  *
+ * @param arrival at the hour that it was priced for
  * @param remarks what must be known about it, for the shop
  */
-public record PricedSlot(PlannedVisit visit, PricedVisit priced, List<Phrase> remarks) {
+public record PricedSlot(PlannedVisit visit, PricedVisit priced, LocalTime arrival, List<Phrase> remarks) {
 
     public PricedSlot {
         remarks = List.copyOf(remarks);

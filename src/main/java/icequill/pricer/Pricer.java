@@ -13,6 +13,7 @@ import icequill.party.Site;
 import icequill.pricer.BoundVisit.Applied;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Rates;
 import icequill.rates.Surcharge;
@@ -48,7 +49,13 @@ public final class Pricer {
      * the visit names a class discount of its own.
      */
     public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates, Tier tier) {
-        return new Binder(visit, site, rates).bind().map(bound -> price(bound.under(tier)));
+        return price(visit, site, rates,
+                new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), tier.place()));
+    }
+
+    /** The same with the discount of an agreement under its own name. */
+    public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates, ClassDiscount agreed) {
+        return new Binder(visit, site, rates).bind().map(bound -> price(bound.under(agreed)));
     }
 
     /**

@@ -38,7 +38,9 @@ final class ServiceCallPricing {
         MonetaryAmount price = zone.price(band);
         List<Phrase> reasons = new ArrayList<>();
         reasons.add(Phrase.of("reason.zone", miles(miles), miles(zone.upTo())));
-        reasons.add(Phrase.of("reason.band-on-arrival", new Fact.Time(arrival.toLocalTime()), Names.of(band.name())));
+        reasons.add(bound.rates().labor().week().isAlwaysTheSame()
+                ? Phrase.of("reason.band-alone", Names.of(band.name()))
+                : Phrase.of("reason.band-on-arrival", new Fact.Time(arrival.toLocalTime()), Names.of(band.name())));
         if (bound.visit().days() > 1) {
             reasons.add(Phrase.of("reason.one-trip", Fact.number(bound.visit().days(), "")));
         }

@@ -1,16 +1,16 @@
 package icequill.pricer;
 
+import java.time.LocalDateTime;
+import icequill.problem.Problems;
+import icequill.problem.Checked;
 import icequill.agreement.FilterRule;
 import icequill.agreement.PlannedVisit;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.party.AccessHours;
 import icequill.party.Site;
 import icequill.problem.Place;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
-import icequill.work.BandWeek;
-import icequill.work.BandWeek.Window;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.Order;
@@ -20,10 +20,7 @@ import icequill.work.Unit;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -39,15 +36,29 @@ import java.util.stream.Stream;
  */
 record SlotVisit(Site site, Rates rates, ZoneId zone) {
 
-    Visit of(VisitPlan plan) {
-        return of(plan, List.of());
+    /** The visit at the hour asked for, or else at the one at which it costs least, the earliest of them. */
+    Checked<PricedSlot> cheapest(VisitPlan plan, List<ExtraWork> extra) {
+        ArrivalTimes times = new ArrivalTimes(rates.labor().week(), site.access());
+        LocalDate day = times.day(plan.visit().date());
+        List<LocalDateTime> arrivals = plan.arrive().map(day::atTime).map(List::of)
+                .orElseGet(() -> times.on(day, longest(plan)));
+        Problems problems = new Problems();
+        List<PricedSlot> found = new ArrayList<>();
+        for (LocalDateTime arrival : arrivals) {
+            if (problems.isEmpty()) {
+                problems.take(Pricer.price(of(plan, extra, arrival.atZone(zone)), site, rates))
+                        .map(priced -> new PricedSlot(plan.visit(), priced, arrival.toLocalTime(),
+                                remarks(plan, times.left(arrival.toLocalTime()))))
+                        .ifPresent(found::add);
+            }
+        }
+        return problems.or(() -> found.stream().min(Comparator.comparing(slot -> slot.priced().net())).orElseThrow());
     }
 
-    /** The same with more work than the visit's scope. */
-    Visit of(VisitPlan plan, List<ExtraWork> extra) {
+    /** With more work than the visit's scope. */
+    private Visit of(VisitPlan plan, List<ExtraWork> extra, ZonedDateTime arrival) {
         PlannedVisit planned = plan.visit();
         Place place = planned.slot().scope().place();
-        ZonedDateTime arrival = arrival(planned.date());
         List<Attendance> people = plan.crew().stream()
                 .map(person -> new Attendance("", person.grade(), List.of(new Attendance.Spell(arrival,
                         arrival.plusMinutes(person.minutes()), ChargeClass.CLEANING, Outcome.CHARGED)), place))
@@ -63,18 +74,16 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
     }
 
     /** That the work takes longer than the site lets us in, where it does. */
-    List<Phrase> remarks(VisitPlan plan) {
-        int longest = plan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElse(0);
-        return site.access().filter(hours -> minutes(hours) < longest)
+    private List<Phrase> remarks(VisitPlan plan, Optional<Integer> left) {
+        int longest = longest(plan);
+        return site.access().filter(hours -> left.orElseThrow() < longest)
                 .map(hours -> Phrase.of("remark.access-too-short", Fact.number(longest, Unit.MINUTE.symbol()),
                         new Fact.Time(hours.from()), new Fact.Time(hours.until())))
                 .stream().toList();
     }
 
-    /** From the first to the last minute of access; midnight ends the day. */
-    private static long minutes(AccessHours hours) {
-        long minutes = Duration.between(hours.from(), hours.until()).toMinutes();
-        return minutes > 0 ? minutes : minutes + Duration.ofDays(1).toMinutes();
+    private static int longest(VisitPlan plan) {
+        return plan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElse(0);
     }
 
     private List<VisitLine> filters(FilterRule rule) {
@@ -92,24 +101,5 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
                                 .map(task -> new Finding.TaskDone(task, Outcome.CHARGED, place)).toList(),
                         List.of(), List.of(), place))
                 .toList();
-    }
-
-    /**
-     * When the site lets us in on the first working day from the planned one on; without access hours, when that day's first
-     * window of the labor bands begins.
-     */
-    private ZonedDateTime arrival(LocalDate planned) {
-        BandWeek week = rates.labor().week();
-        LocalDate day = planned;
-        while (day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY
-                || week.isHoliday(day)) {
-            day = day.plusDays(1);
-        }
-        DayOfWeek weekday = day.getDayOfWeek();
-        LocalTime time = site.access().map(AccessHours::from)
-                .or(() -> week.windows().stream().filter(window -> window.days().contains(weekday)).map(Window::from)
-                        .min(Comparator.naturalOrder()))
-                .orElse(LocalTime.MIDNIGHT);
-        return day.atTime(time).atZone(zone);
     }
 }

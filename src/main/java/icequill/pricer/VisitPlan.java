@@ -1,5 +1,7 @@
 package icequill.pricer;
 
+import java.util.Optional;
+import java.time.LocalTime;
 import icequill.agreement.PlannedVisit;
 import icequill.work.VisitLine.ModifierApplied;
 import java.util.List;
@@ -9,8 +11,10 @@ import java.util.List;
  *
  * @param crew who comes, and for how long
  * @param modifiers that apply
+ * @param arrive the hour asked for; empty for the one that costs least
  */
-public record VisitPlan(PlannedVisit visit, List<Person> crew, List<ModifierApplied> modifiers) {
+public record VisitPlan(PlannedVisit visit, List<Person> crew, List<ModifierApplied> modifiers,
+        Optional<LocalTime> arrive) {
 
     /**
      * One person's time.

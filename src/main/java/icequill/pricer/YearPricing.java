@@ -29,15 +29,17 @@ record YearPricing(Tier tier, CurrencyUnit currency) {
         Figure sum = nets.stream().map(net -> Figure.price(net, "")).reduce(Figure::plus).orElseThrow();
         Figure discount = discount(Amounts.sum(nets, currency), reasons);
         Figure figure = tier.discount().isZero() ? sum : sum.minus(discount);
-        Figure reserve = Figure.price(Amounts.zero(currency), "");
+        Explanation reserve = calls.map(this::reserve)
+                .orElseGet(() -> Explanation.of(Figure.price(Amounts.zero(currency), "")));
         if (calls.isPresent()) {
-            reserve = reserve(calls.get(), reasons);
-            figure = figure.plus(reserve);
+            reasons.add(Phrase.of("reason.included-calls", Fact.number(tier.included().number(), "call"),
+                    new Fact.Amount(reserve.amount(currency))));
+            figure = figure.plus(Figure.price(reserve.amount(currency), ""));
         }
         reasons.add(Phrase.of("reason.price-step", new Fact.Amount(tier.step())));
         Explanation how = new Explanation(figure.stepped(Stepping.NEAREST, tier.step()), reasons);
-        return new PricedAgreement(tier, slots, Amounts.sum(nets, currency), amount(discount), amount(reserve),
-                how.amount(currency), how, calls);
+        return new PricedAgreement(tier, slots, Amounts.sum(nets, currency), amount(discount),
+                reserve.amount(currency), how.amount(currency), how, reserve, calls);
     }
 
     private Figure discount(MonetaryAmount list, List<Phrase> reasons) {
@@ -47,12 +49,15 @@ record YearPricing(Tier tier, CurrencyUnit currency) {
         return Figure.percent(tier.discount()).times(Figure.price(list, "")).rounded(Rounding.ALLOWANCE, currency);
     }
 
-    private Figure reserve(CallReserve calls, List<Phrase> reasons) {
+    /** For the owner: to the customer it is a price like any other. */
+    private Explanation reserve(CallReserve calls) {
         Percent loading = tier.included().loading();
-        reasons.add(Phrase.of("reason.included-calls", Fact.number(tier.included().number(), ""),
-                new Fact.Measure(calls.expected(), ""), new Fact.Amount(calls.meanCharge()), new Fact.Part(loading)));
-        return Figure.percent(Percent.HUNDRED).plus(Figure.percent(loading)).times(Figure.term(calls.expected(), ""))
-                .times(Figure.price(calls.meanCharge(), "")).rounded(Rounding.RESERVE, currency);
+        return Explanation.of(
+                Figure.percent(Percent.HUNDRED).plus(Figure.percent(loading)).times(Figure.term(calls.expected(), ""))
+                        .times(Figure.price(calls.meanCharge(), "")).rounded(Rounding.RESERVE, currency),
+                Phrase.of("owner.reserve", Fact.number(tier.included().number(), "call"),
+                        new Fact.Measure(calls.expected(), ""), new Fact.Amount(calls.meanCharge()),
+                        new Fact.Part(loading)));
     }
 
     private MonetaryAmount amount(Figure figure) {

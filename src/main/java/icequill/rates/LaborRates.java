@@ -18,6 +18,10 @@ public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, Bi
         grades = List.copyOf(grades);
     }
 
+    LaborRates within(Band band) {
+        return new LaborRates(bands, BandWeek.always(band), grades, increment);
+    }
+
     public Optional<Grade> grade(String id) {
         return grades.stream().filter(grade -> grade.id().equals(id)).findFirst();
     }

@@ -1,6 +1,7 @@
 package icequill.rates;
 
 import icequill.agreement.Plans;
+import icequill.work.Band;
 import icequill.work.ChemicalOrder;
 import icequill.work.Chemistry;
 import icequill.work.Finding;
@@ -22,6 +23,11 @@ public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates se
     public Rates {
         materials = List.copyOf(materials);
         tasks = List.copyOf(tasks);
+    }
+
+    /** The same with one labor band at all hours. */
+    public Rates within(Band band) {
+        return new Rates(currency, labor.within(band), serviceCall, materials, tasks, adjustments, plans);
     }
 
     public Optional<Material> material(String id) {

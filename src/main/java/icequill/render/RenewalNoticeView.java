@@ -17,16 +17,14 @@ record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
     }
 
     private Map<String, Object> model() {
-        String title = sentences.word("renewal.title", notice.agreement());
+        boolean late = notice.late().isPresent();
+        String title = sentences.word(late ? "renewal.late-title" : "renewal.title", notice.agreement());
         Map<String, Object> model = new LinkedHashMap<>(
                 new LetterView(notice, title, sentences).model(notice.billTo(), facts()));
         model.put("draft", false);
         model.put("currency", notice.price().price().getCurrency().getCurrencyCode());
-        model.put("says", List.of(
-                sentences.say(Phrase.of("renewal.will-renew", new Fact.Text(notice.agreement()),
-                        new Fact.Day(notice.terms().term().lastDay()), new Fact.Day(notice.next().start()),
-                        Fact.number(notice.next().months(), "month"))),
-                sentences.say(Phrase.of("renewal.clause", Fact.number(notice.terms().refuseDays(), "day")))));
+        model.put("late", late);
+        model.put("says", notice.late().map(this::saysLate).orElseGet(this::says));
         model.put("lastDay", sentences.formats().day(notice.terms().lastDayToRefuse()));
         model.put("prices", prices());
         model.put("how", sentences.how(notice.price().how(), notice.price().price()));
@@ -35,6 +33,24 @@ record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                 notice.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
         model.put("laws", notice.laws().stream().map(sentences::say).toList());
         return model;
+    }
+
+    private List<String> says() {
+        return List.of(
+                sentences.say(Phrase.of("renewal.will-renew", new Fact.Text(notice.agreement()),
+                        new Fact.Day(notice.terms().term().lastDay()), new Fact.Day(notice.next().start()),
+                        Fact.number(notice.next().months(), "month"))),
+                sentences.say(Phrase.of("renewal.clause", Fact.number(notice.terms().refuseDays(), "day"))));
+    }
+
+    /** Without a claim that the agreement renews. */
+    private List<String> saysLate(String reason) {
+        return List.of(
+                sentences.say(Phrase.of("renewal.late-ends", new Fact.Text(notice.agreement()),
+                        new Fact.Day(notice.terms().term().lastDay()))),
+                sentences.say(Phrase.of("renewal.late-why", new Fact.Text(reason))),
+                sentences.say(Phrase.of("renewal.late-offer", new Fact.Day(notice.next().start()),
+                        Fact.number(notice.next().months(), "month"))));
     }
 
     private List<Map<String, String>> facts() {
@@ -47,7 +63,7 @@ record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
 
     private List<Map<String, String>> prices() {
         return List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
-                price("renewal.new", sentences.formats().amount(notice.price().price())),
+                price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new", sentences.formats().amount(notice.price().price())),
                 price("renewal.difference", sentences.formats().amount(notice.price().difference())));
     }
 
@@ -59,8 +75,11 @@ record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
     private List<String> refuse() {
         List<String> address = new ArrayList<>(List.of(notice.shop().name()));
         address.addAll(notice.shop().address().lines());
-        return List.of(sentences.word("renewal.by-mail", String.join(", ", address)),
-                sentences.word("renewal.by-email", notice.shop().email(), notice.agreement()),
-                sentences.word("renewal.refuse-text", notice.agreement()));
+        String mail = String.join(", ", address);
+        String byEmail = sentences.word("renewal.by-email", notice.shop().email(), notice.agreement());
+        return notice.late().isPresent()
+                ? List.of(sentences.word("renewal.late-by-mail", mail), byEmail)
+                : List.of(sentences.word("renewal.by-mail", mail), byEmail,
+                        sentences.word("renewal.refuse-text", notice.agreement()));
     }
 }

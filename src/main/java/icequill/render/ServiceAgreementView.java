@@ -1,8 +1,10 @@
 package icequill.render;
 
+import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
+import icequill.document.RefundClause;
 import icequill.document.ServiceAgreement;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -106,8 +108,29 @@ record ServiceAgreementView(ServiceAgreement agreement, Sentences sentences) {
                 change.removed().stream().map(machine -> sentences.word("agreement.removed", machine))).toList();
         return Map.of("from", sentences.formats().day(change.price().from()), "what",
                 Sentences.capitalized(String.join("; ", parts)), "how",
-                sentences.how(change.price().how(), change.price().amount()), "amount",
+                sentences.how(change.price().how(), change.price().amount()), "notes", notes(change), "amount",
                 sentences.formats().amount(change.price().amount()));
+    }
+
+    /** The minutes that a change was priced by, and what of it is given back by credit notes. */
+    private List<String> notes(ServiceAgreement.Change change) {
+        return Stream.concat(change.minutes().stream(), change.givenBack().stream()
+                .map(back -> Phrase.of("agreement.given-back", new Fact.Amount(back.amount()),
+                        Fact.number(back.payment(), ""))))
+                .map(sentences::say).map(Sentences::capitalized).toList();
+    }
+
+    private String cancel() {
+        String may = sentences.say(Phrase.of("agreement.cancel", Fact.number(agreement.cancelDays(), DAY)));
+        return may + " " + agreement.refund().map(this::refund).orElseGet(() -> sentences.word("agreement.refund-none"));
+    }
+
+    private String refund(RefundClause clause) {
+        String by = clause.earning() == Earning.DAYS ? "days" : "visits";
+        return sentences.word("agreement.refund-" + by) + " "
+                + sentences.say(Phrase.of("agreement.refund-example-" + by, new Fact.Day(clause.example()),
+                        new Fact.Amount(clause.backThen().amount())))
+                + " " + Sentences.capitalized(sentences.how(clause.backThen().how(), clause.backThen().amount())) + ".";
     }
 
     private List<String> terms() {
@@ -115,9 +138,7 @@ record ServiceAgreementView(ServiceAgreement agreement, Sentences sentences) {
         terms.add(sentences.word("agreement.tax"));
         terms.add(sentences.word("agreement.missed-ours"));
         terms.add(sentences.word("agreement.missed-yours"));
-        terms.add(sentences.say(Phrase.of("agreement.cancel", Fact.number(agreement.cancelDays(), DAY),
-                new Fact.Amount(agreement.refundADay().amount(agreement.yearPrice().getCurrency())))) + " "
-                + Sentences.capitalized(sentences.how(agreement.refundADay(), agreement.yearPrice())) + ".");
+        terms.add(cancel());
         terms.add(sentences.say(Phrase.of("agreement.renews", Fact.number(agreement.terms().renewalMonths(), "month"),
                 new Fact.Day(agreement.terms().lastDayToRefuse()), new Fact.Part(agreement.tier().cap()))));
         terms.add(sentences.word("agreement.owner-change"));

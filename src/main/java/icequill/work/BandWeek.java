@@ -54,12 +54,27 @@ public record BandWeek(List<Window> windows, Band onHolidays, Band otherwise, Li
         }
     }
 
+    /** One band at all hours. */
+    public static BandWeek always(Band band) {
+        return new BandWeek(List.of(), band, band, List.of());
+    }
+
+    /** Whether there is one band at all hours. */
+    public boolean isAlwaysTheSame() {
+        return windows.isEmpty() && onHolidays.equals(otherwise);
+    }
+
     public Band at(LocalDateTime local) {
         if (isHoliday(local.toLocalDate())) {
             return onHolidays;
         }
         return windows.stream().filter(window -> window.contains(local)).map(Window::band).findFirst()
                 .orElse(otherwise);
+    }
+
+    /** Whether a day is neither a holiday nor on a weekend. */
+    public boolean isWorkday(LocalDate day) {
+        return day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY && !isHoliday(day);
     }
 
     public boolean isHoliday(LocalDate day) {

@@ -3,6 +3,9 @@ package icequill.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.time.DayOfWeek;
+import icequill.problem.Problem;
+import icequill.problem.Place;
 import icequill.agreement.NoticeRule.Anchor;
 import icequill.agreement.NoticeRule.Covers;
 import icequill.agreement.NoticeRule.Delivery;
@@ -65,7 +68,7 @@ class NoticePlanTest {
     /** Two rules with one day in common: it is the plan, though there is no time for the mail. */
     @Test
     void of_newYorkAndUtah_exactlyOneDay() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-UT"), shipped);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday);
 
         assertThat(plan.window())
                 .contains(new NoticeWindow(LocalDate.of(2026, 10, 2), LocalDate.of(2026, 10, 2)));
@@ -77,7 +80,7 @@ class NoticePlanTest {
     /** New York from 2 October, North Carolina from 17 November. */
     @Test
     void of_rulesWithoutACommonDay_warned() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday);
 
         assertThat(plan.window()).isEmpty();
         assertThat(plan.send()).isEmpty();
@@ -85,11 +88,14 @@ class NoticePlanTest {
         assertThat(keys(plan)).contains("remark.notice-no-common-day");
     }
 
-    /** Friday 2 October and three days is Monday the 5th; Wednesday 2 September, Monday the 7th; 31 October, 3 November. */
+    /**
+     * Friday 2 October and three days is Monday the 5th; Wednesday 2 September, Saturday the 5th, and Monday the 7th is a holiday;
+     * 31 October, 3 November.
+     */
     @ParameterizedTest
-    @CsvSource({"US-NY, 60, 2026-10-05", "US-WI, 60, 2026-09-07", "US-NY, 31, 2026-11-03"})
-    void of_send_aWeekdayThreeToFiveDaysInside(String place, int refuseDays, LocalDate send) {
-        NoticePlan plan = NoticePlan.of(twoYears(refuseDays), List.of(place), shipped);
+    @CsvSource({"US-NY, 60, 2026-10-05", "US-WI, 60, 2026-09-08", "US-NY, 31, 2026-11-03"})
+    void of_send_aWorkingDayInsideTheWindow(String place, int refuseDays, LocalDate send) {
+        NoticePlan plan = NoticePlan.of(twoYears(refuseDays), List.of(place), shipped, NoticePlanTest::isWorkday);
 
         assertThat(plan.send()).contains(send);
         assertThat(keys(plan)).containsExactly("remark.notice-adviser");
@@ -99,7 +105,7 @@ class NoticePlanTest {
     @CsvSource({"US-VT, remark.notice-unknown", "DE, remark.notice-unknown", "US-GA, remark.notice-consumers",
             "US-FL, remark.notice-consumers", "US-IL, remark.notice-consumers"})
     void of_placeWithoutARuleForBusinesses_said(String place, String remark) {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of(place), shipped);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of(place), shipped, NoticePlanTest::isWorkday);
 
         assertThat(plan.rules()).isEmpty();
         assertThat(plan.window()).isEmpty();
@@ -107,11 +113,64 @@ class NoticePlanTest {
         assertThat(keys(plan)).containsExactly(remark, "remark.notice-adviser");
     }
 
+    /** The one day in common is a Saturday, 31 October, for a last day to refuse on 30 November. */
+    @Test
+    void of_noWorkingDayInTheWindow_noneProposed() {
+        NoticePlan plan = NoticePlan.of(twoYears(31), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday);
+
+        assertThat(plan.window()).map(NoticeWindow::first).contains(LocalDate.of(2026, 10, 31));
+        assertThat(plan.send()).isEmpty();
+        assertThat(keys(plan)).contains("remark.notice-no-working-day");
+    }
+
+    /** North Carolina counts from the renewal: 17 November to 17 December, after 1 November, the last day to refuse. */
+    @Test
+    void of_windowAfterTheLastDayToRefuse_warned() {
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NC"), shipped, NoticePlanTest::isWorkday);
+
+        assertThat(plan.window()).isEmpty();
+        assertThat(keys(plan)).contains("remark.notice-after-refusal", "remark.notice-no-common-day");
+        assertThat(NoticePlan.of(twoYears(30), List.of("US-NC"), shipped, NoticePlanTest::isWorkday).window())
+                .contains(new NoticeWindow(LocalDate.of(2026, 11, 17), LocalDate.of(2026, 12, 1)));
+    }
+
+    /** New York, sixty days: 2 to 17 October, last day to refuse 1 November, last day 31 December. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"2026-10-01 | outside the days for the notice",
+            "2026-10-18 | outside the days for the notice", "2026-11-02 | after 2026-11-01, the last day to refuse",
+            "2027-01-02 | but the agreement ends on 2026-12-31", "2024-12-31 | before the agreement begins"})
+    void problem_dayOutOfTime_saysWhy(LocalDate day, String message) {
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY"), shipped, NoticePlanTest::isWorkday);
+
+        assertThat(plan.problem(day, Place.NOWHERE)).map(Problem::text).hasValueSatisfying(
+                text -> assertThat(text).contains(message, "from 2026-10-02 to 2026-10-17", "--late"));
+        assertThat(plan.problem(LocalDate.of(2026, 10, 2), Place.NOWHERE)).isEmpty();
+        assertThat(plan.problem(LocalDate.of(2026, 10, 17), Place.NOWHERE)).isEmpty();
+    }
+
+    /** Where no day suits both laws, one that suits neither is a problem; without any law, any day until the last to refuse will do. */
+    @Test
+    void problem_withoutAWindow_asFarAsCanBeSaid() {
+        NoticePlan both = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan none = NoticePlan.of(twoYears(60), List.of("US-VT"), shipped, NoticePlanTest::isWorkday);
+
+        assertThat(both.problem(LocalDate.of(2026, 10, 10), Place.NOWHERE)).isEmpty();
+        assertThat(both.problem(LocalDate.of(2026, 9, 10), Place.NOWHERE)).isPresent();
+        assertThat(none.problem(LocalDate.of(2026, 9, 10), Place.NOWHERE)).isEmpty();
+        assertThat(none.problem(LocalDate.of(2026, 11, 2), Place.NOWHERE)).isPresent();
+    }
+
+    /** Monday to Friday, but for Labor Day. */
+    private static boolean isWorkday(LocalDate day) {
+        return day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY
+                && !day.equals(LocalDate.of(2026, 9, 7));
+    }
+
     @Test
     void of_dayBeforeTheFile_unknown() {
         RenewalTerms old = new RenewalTerms(new Term(LocalDate.of(2020, 1, 1), 24), 60, 24);
 
-        assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped))).contains("remark.notice-unknown");
+        assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped, NoticePlanTest::isWorkday))).contains("remark.notice-unknown");
     }
 
     /** Whether a law holds by how long the terms are: initial months, renewal months. */
@@ -126,7 +185,7 @@ class NoticePlanTest {
         RenewalTerms terms = new RenewalTerms(term, 30, renewal);
 
         assertThat(shipped.of(place, terms.lastDayToRefuse()).getFirst().concerns(terms)).isEqualTo(concerned);
-        assertThat(keys(NoticePlan.of(terms, List.of(place), shipped)).contains("remark.notice-not-concerned"))
+        assertThat(keys(NoticePlan.of(terms, List.of(place), shipped, NoticePlanTest::isWorkday)).contains("remark.notice-not-concerned"))
                 .isEqualTo(!concerned);
     }
 

@@ -10,7 +10,10 @@ import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,19 +51,74 @@ class AgreementTest {
     }
 
     /**
-     * Worked by hand: 1,680.00 by twelve is 140.00. A machine from 15 August on costs 225.00 more a year by the agreement's own
-     * rates (1,890.00 less 1,665.00); 290 of 365 days are left: 225 x 290 / 365 = 178.77 over nine payments, 19.87 three times
-     * and 19.86 six times.
+     * Worked by hand: 1,680.00 by twelve is 140.00. A machine from 15 August on costs 375.00 more a year by the agreement's own
+     * rates, its labor by the timetable of four machines instead of three; 290 of 365 days are left: 375 x 290 / 365 = 297.95 over
+     * nine payments, 33.11 five times and 33.10 four times.
      */
     @Test
-    void changes_machineAddedInMidTerm_raisesThePaymentsLeft() {
-        AgreementInHand hand = AgreementInHand.of(ShopFolder.read(folder), folder.resolve(HOTEL), DAY).orElseThrow();
+    void changes_machineAddedInMidTerm_pricedWithItsLabor() {
+        AgreementInHand hand = hand();
 
-        assertThat(hand.payments()).extracting(Installment::amount).extracting(Amounts::plain).containsExactly(
-                "140.00", "140.00", "140.00", "159.87", "159.87", "159.87", "159.86", "159.86", "159.86", "159.86",
-                "159.86", "159.86");
-        assertThat(Amounts.plain(hand.changes().getFirst().price().amount())).isEqualTo("178.77");
-        assertThat(Amounts.plain(hand.currentYearPrice())).isEqualTo("1905.00");
+        assertThat(payments(hand)).containsExactly("140.00", "140.00", "140.00", "173.11", "173.11", "173.11", "173.11",
+                "173.11", "173.10", "173.10", "173.10", "173.10");
+        assertThat(Amounts.plain(hand.changes().getFirst().price().amount())).isEqualTo("297.95");
+        assertThat(Amounts.plain(hand.currentYearPrice())).isEqualTo("2055.00");
+        assertThat(hand.changes().getFirst().minutes()).hasSize(1)
+                .allMatch(minutes -> minutes.toString().contains("minutes-from.timetable"));
+    }
+
+    /** Both sides by what was given: 240 minutes of lead and helper instead of 180 are 156.00 more a visit, less 5 %, twice. */
+    @Test
+    void changes_withMinutesOfTheirOwn_pricedByThese() throws IOException {
+        Path file = folder.resolve(HOTEL);
+        Files.writeString(file, Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar], minutes: {full-clean: 240}"));
+
+        AgreementInHand hand = hand();
+
+        // 225.00 for doses and filters as it was without labor, and 2 x 156.00 x 0.95 = 296.40: 521.40, to 5.00 each side.
+        assertThat(Amounts.plain(hand.currentYearPrice().subtract(hand.yearPrice()))).isEqualTo("520.00");
+        assertThat(hand.changes().getFirst().minutes().getFirst().toString()).contains("240", "180",
+                "minutes-from.estimate");
+    }
+
+    /** What the book invoiced stays: eight payments bear 297.95, 37.25 three times and 37.24 five times. */
+    @Test
+    void changes_recordedAfterAPaymentWasInvoiced_onlyTheOthersBearIt() throws IOException {
+        Path file = folder.resolve(HOTEL);
+        String withChange = Files.readString(file);
+        Files.writeString(file, withChange.substring(0, withChange.indexOf("changes:")));
+        IssueOffice office = IssueOffice.of(folder,
+                Clock.fixed(Instant.parse("2026-12-01T12:00:00Z"), ZoneOffset.UTC));
+        for (int payment = 1; payment <= 4; payment++) {
+            office.payment(file, payment, new IssueWish(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
+                    .orElseThrow();
+        }
+        Files.writeString(file, withChange);
+
+        assertThat(payments(hand())).containsExactly("140.00", "140.00", "140.00", "140.00", "177.25", "177.25", "177.25",
+                "177.24", "177.24", "177.24", "177.24", "177.24");
+    }
+
+    private AgreementInHand hand() {
+        return AgreementInHand.of(ShopFolder.read(folder), folder.resolve(HOTEL), DAY, InvoicedPayments.in(folder))
+                .orElseThrow();
+    }
+
+    private static List<String> payments(AgreementInHand hand) {
+        return hand.payments().stream().map(Installment::amount).map(Amounts::plain).toList();
+    }
+
+    @Test
+    void agreement_earnedByVisits_saysSo() throws IOException {
+        Path shop = folder.resolve("shop.yaml");
+        Files.writeString(shop, Files.readString(shop) + "agreementsEarnedBy: visits\n");
+
+        // 806.25 paid, less 308.04 + 229.46 + 308.04 for the visits of June, September and December.
+        assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve(BAKERY), wish(DAY)).orElseThrow()
+                .files().getFirst()).flowing()).contains("less what was earned by the visits done",
+                        "we would pay back 0.00 before tax", "that is 845.54, so nothing is left");
+        assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve("agreements/mercado-del-mar.yaml"),
+                wish(DAY)).orElseThrow().files().getFirst()).flowing()).contains("nada se pagó por adelantado");
     }
 
     @Test
@@ -72,14 +130,14 @@ class AgreementTest {
                 "4 visits in the term, of them 4 full cleanings", "within 8 h", "Compressor and sealed refrigeration",
                 "tell us by April 1, 2027, 60 days before its last day", "with 30 days of notice");
         assertThat(text).contains("A visit that we miss", "If the business changes hands",
-                "we pay back 2.95", "unless you refuse by April 1, 2027", "no more than 5% a year");
+                "we would pay back 175.98 before tax", "unless you refuse by April 1, 2027", "no more than 5% a year");
     }
 
     /** By N.Y. Gen. Oblig. Law 5-903, 30 to 15 days before 1 April 2027; proposed three days inside the early end. */
     @Test
     void renewal_ofTheBakery_saysOldNewAndWhenToSend() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5))).orElseThrow();
+                .renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
 
         // 1,075.00 + 4 % = 1,118.00, to 5.00: 1,120.00, under the cap of 1,128.75.
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,075.00",
@@ -95,17 +153,18 @@ class AgreementTest {
     @Test
     void renewal_ofTheHotel_twoLawsLeaveOneDay() {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve(HOTEL), wish(LocalDate.of(2027, 1, 20))).orElseThrow();
+                .renewal(folder.resolve(HOTEL), wish(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
 
         assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
-        assertThat(advice.sentences()).anyMatch(text -> text.contains("The window is only"));
+        assertThat(advice.sentences()).anyMatch(text -> text.contains("There is no working day from January 31, 2027"));
+        assertThat(advice.json()).doesNotContainKey("send");
     }
 
     /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 1)))
+                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 20)), Optional.empty())
                 .orElseThrow();
 
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 715.00",
@@ -146,12 +205,32 @@ class AgreementTest {
                 .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
     }
 
+    /** A day after the window: refused; with the reason it is printed, dated, and claims no renewal. */
+    @Test
+    void renewal_late_makesNoClaim() throws IOException {
+        PlanOffice office = PlanOffice.of(folder);
+        Office.Wish late = wish(LocalDate.of(2027, 4, 2));
+
+        assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.empty()).problems()).extracting(Problem::text)
+                .singleElement().asString().contains("dated 2027-04-02, after 2027-04-01, the last day to refuse", "--late");
+        String text = PrintedQuote.of(office.renewal(folder.resolve(BAKERY), late, Optional.of("our letter came back"))
+                .orElseThrow().paper().files().getFirst()).flowing();
+
+        assertThat(text).contains("April 2, 2027", "our letter came back", "does not say that the agreement renews itself",
+                "If it goes on 1,120.00").doesNotContain("It will renew itself", "you need do nothing", "Last day to refuse",
+                        "From the renewal on");
+        assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.of(" ")).problems()).extracting(Problem::message)
+                .containsExactly("--late without a reason");
+        assertThat(office.renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5)), Optional.of("why")).problems())
+                .extracting(Problem::message).containsExactly("--late, but 2027-03-05 is in time");
+    }
+
     @Test
     void renewal_withoutARaise_saysWhatToAdd() throws IOException {
         Path file = folder.resolve(BAKERY);
         Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
 
-        assertThat(PlanOffice.of(folder).renewal(file, wish(DAY)).problems()).extracting(Problem::message)
+        assertThat(PlanOffice.of(folder).renewal(file, wish(LocalDate.of(2027, 3, 5)), Optional.empty()).problems()).extracting(Problem::message)
                 .containsExactly("nothing says how the price of the renewal comes about");
     }
 

@@ -28,6 +28,9 @@ record PrintedQuote(String text) {
             Pattern.MULTILINE);
     private static final Pattern LESS = Pattern.compile("^Less " + NUMBER + "% with the agreement −" + NUMBER + "$",
             Pattern.MULTILINE);
+    /** A price of the shop's own: nobody can work it out. */
+    private static final Pattern INCLUDED = Pattern.compile(
+            "^Included calls \\d+ calls? included in a year, for " + NUMBER + " " + NUMBER + "$", Pattern.MULTILINE);
     private static final Pattern PRICE = Pattern.compile(
             "^Price of a year, before tax rounded to full steps of " + NUMBER + " " + NUMBER + "$", Pattern.MULTILINE);
     private static final Pattern PAYMENTS = Pattern.compile("(\\d+) × " + NUMBER);
@@ -65,7 +68,7 @@ record PrintedQuote(String text) {
 
     /** One plan's year: the visits' sums with how often they occur, and what follows from them. */
     record Year(List<BigDecimal> counts, List<BigDecimal> nets, List<BigDecimal> linesOfVisits, BigDecimal list,
-            BigDecimal percent, BigDecimal less, BigDecimal step, BigDecimal price) {
+            BigDecimal percent, BigDecimal less, BigDecimal included, BigDecimal step, BigDecimal price) {
 
         boolean visitsAddUp() {
             return nets.equals(linesOfVisits);
@@ -82,7 +85,7 @@ record PrintedQuote(String text) {
         BigDecimal workedPrice() {
             BigDecimal off = list.multiply(percent).divide(BigDecimal.valueOf(100), 2, RoundingMode.HALF_UP);
             return off.compareTo(less) == 0
-                    ? list.subtract(off).divide(step, 0, RoundingMode.HALF_UP).multiply(step)
+                    ? list.subtract(off).add(included).divide(step, 0, RoundingMode.HALF_UP).multiply(step)
                     : BigDecimal.ZERO;
         }
     }
@@ -99,7 +102,10 @@ record PrintedQuote(String text) {
                     visits.stream().map(found -> found.group(1) == null ? BigDecimal.ONE : number(found.group(1)))
                             .toList(),
                     visits.stream().map(found -> number(found.group(2))).toList(), linesOf(part, visits),
-                    number(sum.group(2)), number(less.group(1)), number(less.group(2)), number(price.group(1)),
+                    number(sum.group(2)), number(less.group(1)), number(less.group(2)),
+                    INCLUDED.matcher(part).results().findFirst().map(found -> number(found.group(2)))
+                            .orElse(BigDecimal.ZERO),
+                    number(price.group(1)),
                     number(price.group(2))));
         }
         return years;

@@ -67,9 +67,12 @@ class AgreementPricerTest {
         assertThat(Amounts.plain(year.price())).isEqualTo("685.00");
         assertThat(year.how().text(USD))
                 .isEqualTo("step(315.50 USD + 315.50 USD - round(10 % x 631.00 USD; allowance; 2)"
-                        + " + round((100 % + 15 %) x 0.351472 x 286.803 USD; reserve; 2); nearest; 5.00) = 685.00"
-                        + " {reason.tier-discount \"any\" 10%; reason.included-calls 1 0.351472 286.803USD 15%;"
-                        + " reason.price-step 5.00USD}");
+                        + " + 115.92 USD; nearest; 5.00) = 685.00 {reason.tier-discount \"any\" 10%;"
+                        + " reason.included-calls 1call 115.92USD; reason.price-step 5.00USD}");
+        assertThat(year.reserveHow().text(USD))
+                .isEqualTo("round((100 % + 15 %) x 0.351472 x 286.803 USD; reserve; 2) = 115.92"
+                        + " {owner.reserve 1call 0.351472 286.803USD 15%}");
+        assertThat(HowReader.evaluate(year.reserveHow().text(USD))).isEqualByComparingTo("115.92");
         assertThat(HowReader.evaluate(year.how().text(USD))).isEqualByComparingTo("685");
     }
 
@@ -102,15 +105,20 @@ class AgreementPricerTest {
     }
 
     /**
-     * By hand: 90 minutes from 05:00 are all before seven: 78.00 and 220.50; from 16:30 they are 30 minutes at
-     * 98 and 60 at 147: 52.00, 49.00 and 147.00.
+     * By hand: 90 minutes, standard hours from 07:00 to 17:00. Where they fit, 52.00 and 147.00, as early as may be. Open until
+     * 08:00 the end is cheapest: 30 minutes at 147 and 60 at 98, from 06:30, for 78.00 on arrival. From 16:30 on they are 30
+     * minutes at 98 and 60 at 147: 52.00, 49.00 and 147.00. Through the night nothing is cheap.
      */
     @ParameterizedTest
-    @CsvSource({"05:00, 78.00 220.50", "16:30, 52.00 49.00 147.00", "09:00, 52.00 147.00"})
-    void price_accessHours_decideTheBand(LocalTime from, String expected) {
-        Site open = access(site(), from, LocalTime.of(18, 0));
+    @CsvSource({"05:00, 18:00, 07:00, 52.00 147.00", "09:00, 18:00, 09:00, 52.00 147.00",
+            "05:00, 08:00, 06:30, 78.00 73.50 98.00", "16:30, 18:00, 16:30, 52.00 49.00 147.00",
+            "22:00, 04:00, 22:00, 78.00 220.50", "22:00, 09:00, 07:00, 52.00 147.00"})
+    void price_accessHours_atTheHourThatCostsLeast(LocalTime from, LocalTime until, LocalTime begins, String expected) {
+        Site open = access(site(), from, until);
 
         PricedAgreement year = price(tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE), open, 90).orElseThrow();
+
+        assertThat(year.slots().getFirst().arrival()).isEqualTo(begins);
 
         assertThat(nets(year.slots().getFirst())).containsExactlyElementsOf(
                 List.of((expected + " 87.25 87.25").split(" ")));
@@ -169,7 +177,8 @@ class AgreementPricerTest {
     void price_callsIncludedButNoneExpected_problemBesideAllOthers() {
         Tier calls = tier("calls", List.of(FULL_CLEAN), ONE_CALL);
         List<VisitPlan> unknown = plans(calls, LocalDate.of(2026, 5, 13), 60, List.of()).stream()
-                .map(plan -> new VisitPlan(plan.visit(), List.of(new VisitPlan.Person("leed", 60)), List.of()))
+                .map(plan -> new VisitPlan(plan.visit(), List.of(new VisitPlan.Person("leed", 60)), List.of(),
+                        Optional.empty()))
                 .toList();
 
         List<Problem> problems = AgreementPricer.price(calls, unknown, Optional.empty(),
@@ -248,14 +257,15 @@ class AgreementPricerTest {
 
     private static List<VisitPlan> plans(Tier tier, LocalDate start, int minutes, List<ModifierApplied> modifiers) {
         return VisitCalendar.of(new Term(start, 12), tier, Set.of(), rates().plans().filters()).firstYear().stream()
-                .map(visit -> new VisitPlan(visit, List.of(new VisitPlan.Person("lead", minutes)), modifiers)).toList();
+                .map(visit -> new VisitPlan(visit, List.of(new VisitPlan.Person("lead", minutes)), modifiers,
+                        Optional.empty())).toList();
     }
 
     private static Site access(Site site, LocalTime from, LocalTime until) {
         return new Site(site.id(), site.customer(), site.name(), site.storeNumber(), site.address(), site.kind(),
                 site.conditions(),
                 site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
-                site.parking(), site.roof(), site.machines(), site.layout());
+                site.parking(), site.roof(), site.machines(), site.layout(), List.of());
     }
 
     private static List<String> nets(PricedSlot slot) {

@@ -4,9 +4,13 @@ import icequill.RatesFixture;
 import icequill.agreement.Billing;
 import icequill.agreement.CleaningInterval;
 import icequill.agreement.IncludedCalls;
+import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.Installments;
+import icequill.agreement.PaymentChange;
+import icequill.agreement.Prepaid;
 import icequill.agreement.Proration;
+import icequill.agreement.Refund;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalPrice;
 import icequill.agreement.RenewalTerms;
@@ -28,6 +32,7 @@ import icequill.document.Outlook;
 import icequill.document.OwnersOutlook;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
+import icequill.document.RefundClause;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
 import icequill.document.WayOfCare;
@@ -48,6 +53,7 @@ import icequill.work.Band;
 import icequill.work.MachineState;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -98,7 +104,7 @@ record PlanFixture(Invoice like, int lines) {
     /** As many lines as the invoice has. */
     private List<PlanYear.SlotWork> work() {
         return calendar().firstYear().stream().map(visit -> new PlanYear.SlotWork(List.of(visit, visit), 2, 135,
-                MinutesFrom.TIMETABLE, Optional.of(timetable()),
+                MinutesFrom.TIMETABLE, Optional.of(timetable()), LocalTime.of(7, 30),
                 List.of(new PlanYear.MachineWork("back <room>",
                         List.of(Wording.same("brush"), new Wording("descale", "desincrustar")), 60)),
                 like.lines(), amount("380"))).toList();
@@ -145,17 +151,27 @@ record PlanFixture(Invoice like, int lines) {
     ServiceAgreement agreement() {
         MonetaryAmount price = amount("1380");
         List<Installment> payments = Installments.of(TERM, price, Billing.QUARTERLY);
-        Proration change = Proration.of(TERM, LocalDate.of(2026, 5, 17), price, amount("1800"), payments);
+        Proration change = Proration.of(TERM, LocalDate.of(2026, 5, 17), price, amount("1800"));
         return new ServiceAgreement("A-1", LocalDate.of(2026, 1, 20),
                 Optional.of(new AgreementRequest.Accepted(LocalDate.of(2026, 1, 18), "quote <7>")), like.shop(),
                 like.language(), like.size(), like.billTo(), like.vendorNumber(), where(),
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), tier(), calendar(), work(),
                 amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), calls(), RENEWAL, 30,
-                Explanation.of(Figure.price(price, "").over(Figure.term(TERM.days(), "day"))
-                        .rounded(Rounding.PRORATION, price.getCurrency()),
-                        Phrase.of("reason.refund", Fact.number(TERM.days(), "day"))),
-                List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change)),
+                Optional.of(refund(price, payments)),
+                List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change,
+                        List.of(Phrase.of("reason.change-minutes", new Fact.Named("full clean", "limpieza completa"),
+                                Fact.number(135, "min"), Fact.number(100, "min"),
+                                new Fact.Word("minutes-from.timetable"))),
+                        List.of(new PaymentChange.GivenBack(3, amount("12.5"))))),
                 List.of(Phrase.of("reason.closed-to-the-end", new Fact.Day(LocalDate.of(2027, 7, 31)))));
+    }
+
+    private static RefundClause refund(MonetaryAmount price, List<Installment> payments) {
+        LocalDate last = LocalDate.of(2026, 12, 31);
+        Prepaid prepaid = new Prepaid(TERM, List.of(new Prepaid.Part(price, TERM.start())),
+                List.of(new Prepaid.VisitShare(TERM.start(), price, true)));
+        return new RefundClause(Earning.DAYS, last,
+                Refund.of(prepaid, Earning.DAYS, last, payments.getFirst().amount().multiply(6)));
     }
 
     InstallmentInvoice installment() {
@@ -171,6 +187,7 @@ record PlanFixture(Invoice like, int lines) {
                 like.vendorNumber(), where(), "A-1", tier().name(),
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), RENEWAL,
                 new Term(RENEWAL.term().renewal(), 12), price,
+                Optional.empty(),
                 List.of(Phrase.of("renewal.law", new Fact.Named("a <law>", "una ley"))));
     }
 
@@ -258,8 +275,7 @@ record PlanFixture(Invoice like, int lines) {
 
     private Explanation how() {
         return Explanation.of(Figure.price(amount("690"), ""),
-                Phrase.of("reason.included-calls", Fact.number(1, ""), new Fact.Measure(new BigDecimal("0.35"), ""),
-                        new Fact.Amount(amount("14")), new Fact.Part(Percent.of("15"))));
+                Phrase.of("reason.included-calls", Fact.number(1, "call"), new Fact.Amount(amount("5"))));
     }
 
     private Explanation plain(String number) {

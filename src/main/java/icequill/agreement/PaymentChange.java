@@ -1,0 +1,122 @@
+package icequill.agreement;
+
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/**
+ * An agreement's payments after a change of its price. What was invoiced stays as it was invoiced; all payments, less what is
+ * given back, add up to the price with the change.
+ *
+ * @param payments by number
+ * @param givenBack of payments, the latest first, where the price falls by more than the payments to come; each at most what
+ * the payment was, and to be given back by a credit note for its invoice
+ */
+public record PaymentChange(List<Installment> payments, List<GivenBack> givenBack) {
+
+    /**
+     * What a credit note gives back of a payment.
+     *
+     * @param payment its number
+     * @param amount before tax, positive
+     */
+    public record GivenBack(int payment, MonetaryAmount amount) {}
+
+    public PaymentChange {
+        payments = List.copyOf(payments);
+        givenBack = List.copyOf(givenBack);
+    }
+
+    static PaymentChange of(Proration change, List<Installment> before, Invoiced invoiced) {
+        List<Installment> known = asInvoiced(before, invoiced, change.from());
+        CurrencyUnit currency = change.amount().getCurrency();
+        // An invoice may carry its part of the change already, when it was written after the change was recorded.
+        MonetaryAmount carried = sum(known, currency).subtract(sum(before, currency));
+        MonetaryAmount rest = change.amount().subtract(carried);
+        List<Installment> open = known.stream()
+                .filter(payment -> !invoiced.has(payment) && !payment.due().isBefore(change.from())).toList();
+        if (open.isEmpty() && rest.isPositive()) {
+            Explanation how = new Explanation(Figure.price(rest, ""), change.how().reasons());
+            List<Installment> all = new ArrayList<>(known);
+            all.add(new Installment(known.stream().mapToInt(Installment::number).max().orElse(0) + 1, change.from(),
+                    rest, how));
+            return new PaymentChange(all, List.of());
+        }
+        MonetaryAmount room = sum(open, currency).negate();
+        MonetaryAmount shared = rest.isLessThan(room) ? room : rest;
+        return new PaymentChange(merged(known, shares(open, shared)),
+                givenBack(known.stream().filter(payment -> !open.contains(payment)).toList(),
+                        shared.subtract(rest)));
+    }
+
+    private static List<Installment> asInvoiced(List<Installment> before, Invoiced invoiced, LocalDate day) {
+        TreeMap<Integer, Installment> known = new TreeMap<>();
+        before.forEach(payment -> known.put(payment.number(), payment));
+        invoiced.nets().forEach((number, net) -> {
+            LocalDate due = known.containsKey(number) ? known.get(number).due() : day;
+            if (!known.containsKey(number) || !known.get(number).amount().isEqualTo(net)) {
+                known.put(number, new Installment(number, due, net,
+                        Explanation.of(Figure.price(net, ""), Phrase.of("reason.as-invoiced"))));
+            }
+        });
+        return List.copyOf(known.values());
+    }
+
+    /** Even shares; a payment that its share would bring below nothing comes to nothing, and the others bear the more. */
+    private static List<Installment> shares(List<Installment> open, MonetaryAmount amount) {
+        if (open.isEmpty() || amount.isZero()) {
+            return List.of();
+        }
+        List<Installment> even = Installments.over(open, amount);
+        List<Installment> gone = Stream.iterate(0, i -> i < open.size(), i -> i + 1)
+                .filter(i -> open.get(i).amount().add(even.get(i).amount()).isNegative()).map(open::get).toList();
+        if (gone.isEmpty()) {
+            return even;
+        }
+        List<Installment> shares = new ArrayList<>(gone.stream().map(payment -> new Installment(payment.number(),
+                payment.due(), payment.amount().negate(),
+                Explanation.of(Figure.term(0, "").minus(Figure.price(payment.amount(), ""))))).toList());
+        shares.addAll(shares(open.stream().filter(payment -> !gone.contains(payment)).toList(),
+                amount.subtract(sum(shares, amount.getCurrency()))));
+        return shares;
+    }
+
+    private static List<Installment> merged(List<Installment> payments, List<Installment> shares) {
+        return payments.stream().map(payment -> shares.stream().filter(share -> share.number() == payment.number())
+                .findFirst().map(share -> sum(payment, share)).orElse(payment)).toList();
+    }
+
+    private static Installment sum(Installment payment, Installment share) {
+        Explanation how = new Explanation(Figure.price(payment.amount(), "").plus(Figure.price(share.amount(), "")),
+                payment.how().reasons()).because(Phrase.of("reason.change-share", new Fact.Amount(share.amount())));
+        return new Installment(payment.number(), payment.due(), payment.amount().add(share.amount()), how);
+    }
+
+    private static List<GivenBack> givenBack(List<Installment> payments, MonetaryAmount amount) {
+        List<GivenBack> all = new ArrayList<>();
+        MonetaryAmount left = amount;
+        for (Installment payment : payments.stream().sorted(Comparator.comparing(Installment::number).reversed())
+                .toList()) {
+            MonetaryAmount part = left.isGreaterThan(payment.amount()) ? payment.amount() : left;
+            if (part.isPositive()) {
+                all.add(new GivenBack(payment.number(), part));
+                left = left.subtract(part);
+            }
+        }
+        return all;
+    }
+
+    private static MonetaryAmount sum(List<Installment> payments, CurrencyUnit currency) {
+        return Amounts.sum(payments.stream().map(Installment::amount).toList(), currency);
+    }
+}
