@@ -38,7 +38,7 @@ record ReserveAhead(ForecastRates expected, SiteHistory history, Optional<Survey
         ForecastRates rates = expected.with(history.assumed());
         SiteRisks risks = new SiteRisks(setting.site(), rates, history, survey, day, plan.term().start());
         ExpectedCharges prices = new ExpectedCharges(setting.shop(), setting.site(), setting.rates(), rates, day);
-        return risks.checked(setting.whole().machines().stream().map(Machine::id).toList())
+        return risks.checked(setting.whole().machines().stream().map(Machine::id).toList(), YEAR)
                 .then(sound -> prices.charges(Optional.of(plan.tier())))
                 .map(charges -> reserve(plan, charges, forecast(plan, rates, risks, charges)));
     }
