@@ -1,16 +1,16 @@
 package icequill.agreement;
 
-import java.util.function.Predicate;
-import icequill.problem.Problem;
-import icequill.problem.Place;
-import icequill.problem.Code;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.problem.Check;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**

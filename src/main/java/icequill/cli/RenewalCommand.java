@@ -1,8 +1,5 @@
 package icequill.cli;
 
-import picocli.CommandLine.Option;
-import org.jspecify.annotations.Nullable;
-import java.util.Optional;
 import icequill.office.JsonText;
 import icequill.office.Office;
 import icequill.office.RenewalAdvice;
@@ -10,7 +7,10 @@ import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Writes a renewal notice, and says when to send it. */
 @Command(name = "renewal", mixinStandardHelpOptions = true, description = "Writes the notice that an agreement will renew itself as PDF into the shop folder's papers/, and says when and how to send it by the laws on record. Check with your adviser.", footerHeading = "%nExamples:%n", footer = {
@@ -29,7 +29,8 @@ final class RenewalCommand extends PaperCommand {
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(office().plans().renewal(from(), wish(), Optional.ofNullable(late)), advice -> print(advice, printout));
+        return printout.show(office().plans().renewal(from(), wish(), Optional.ofNullable(late)),
+                advice -> print(advice, printout));
     }
 
     private static void print(RenewalAdvice advice, Printout printout) {

@@ -1,12 +1,12 @@
 package icequill.document;
 
-import java.time.LocalTime;
-import icequill.party.Circumstance;
 import icequill.agreement.Billing;
 import icequill.agreement.Term;
+import icequill.party.Circumstance;
 import icequill.pricer.CallReserve;
 import icequill.problem.Place;
 import icequill.work.Visit;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 package icequill.document;
 
-import java.time.LocalTime;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
 import icequill.explain.Explanation;
 import icequill.party.Wording;
 import icequill.planner.Timetable;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
@@ -33,7 +33,8 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
      * @param net of one visit, at list
      */
     public record SlotWork(List<PlannedVisit> visits, int people, int minutes, MinutesFrom from,
-            Optional<Timetable> timetable, LocalTime arrival, List<MachineWork> machines, List<InvoiceLine> lines, MonetaryAmount net) {
+            Optional<Timetable> timetable, LocalTime arrival, List<MachineWork> machines, List<InvoiceLine> lines,
+            MonetaryAmount net) {
         public SlotWork {
             visits = List.copyOf(visits);
             machines = List.copyOf(machines);

@@ -39,7 +39,8 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Agreement
         Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Where where,
         List<Machine> machines, Tier tier, VisitCalendar calendar, List<PlanYear.SlotWork> work,
         MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,
-        Optional<Billing> billing, List<CallCharge> calls, RenewalTerms terms, int cancelDays, Optional<RefundClause> refund,
+        Optional<Billing> billing, List<CallCharge> calls, RenewalTerms terms, int cancelDays,
+        Optional<RefundClause> refund,
         List<Change> changes, List<Phrase> remarks) implements Paper {
 
     /**

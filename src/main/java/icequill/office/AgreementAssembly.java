@@ -1,12 +1,12 @@
 package icequill.office;
 
-import icequill.document.CallCharge;
-import icequill.document.ServiceAgreement;
-import icequill.document.Where;
 import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.Refund;
+import icequill.document.CallCharge;
 import icequill.document.RefundClause;
+import icequill.document.ServiceAgreement;
+import icequill.document.Where;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.party.BillTo;
@@ -31,7 +31,8 @@ record AgreementAssembly(AgreementInHand hand, BillTo billTo, Earning earning) {
         Site site = setting.whole();
         return new ServiceAgreement(hand.request().number(), wish.date(), hand.request().accepted(), setting.shop(),
                 hand.language(wish.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
-                Where.of(site), machines(), plan.tier().promised(), plan.calendar(), new PlanYearAssembly(plan).visits(),
+                Where.of(site), machines(), plan.tier().promised(), plan.calendar(),
+                new PlanYearAssembly(plan).visits(),
                 hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.payments(),
                 hand.request().scope().billing(), calls, hand.request().renewal().terms(),
                 hand.request().cancelDays(), hand.request().scope().billing().map(billed -> refund(plan)),

@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.rates.SiteHistory;
 import icequill.agreement.Installment;
 import icequill.agreement.Invoiced;
 import icequill.agreement.PaymentChange;
@@ -21,6 +20,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.SiteHistory;
 import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -74,7 +74,8 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
                 .map(rates -> new ReserveAhead(rates, SiteHistory.UNKNOWN, Optional.empty(), priced)));
         return problems.take(pricing.of(setting.orElseThrow(), tier.get())
                 .then(plan -> book.of(request.orElseThrow())
-                        .then(invoiced -> changed(setting.orElseThrow(), pricing, request.orElseThrow(), plan, invoiced))));
+                        .then(invoiced -> changed(setting.orElseThrow(), pricing, request.orElseThrow(), plan,
+                                invoiced))));
     }
 
     private static Checked<AgreementInHand> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,

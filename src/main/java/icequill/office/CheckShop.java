@@ -51,7 +51,8 @@ public final class CheckShop {
         whole.accounts().forEach(file -> AccountInHand.read(whole, file, today, problems));
         whole.credits().forEach(whole::credit);
         quotes(whole, today, problems);
-        whole.agreements().forEach(file -> AgreementInHand.read(whole, file, today, InvoicedPayments.in(folder), problems));
+        whole.agreements()
+                .forEach(file -> AgreementInHand.read(whole, file, today, InvoicedPayments.in(folder), problems));
         return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
     }
 

@@ -1,13 +1,13 @@
 package icequill.office;
 
-import java.util.Objects;
-import java.util.Map;
 import icequill.files.ShopFolder;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 

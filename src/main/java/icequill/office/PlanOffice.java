@@ -54,7 +54,8 @@ public final class PlanOffice {
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Checked<WrittenPaper> agreement(Path file, Office.Wish wish) {
         ShopFolder shop = BookSites.shop(folder);
-        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date(), InvoicedPayments.in(folder)))
+        return Office.unnumbered(wish)
+                .then(sound -> AgreementInHand.of(shop, file, wish.date(), InvoicedPayments.in(folder)))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(wish))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), wish,
@@ -69,7 +70,8 @@ public final class PlanOffice {
      */
     public Checked<WrittenPaper> payment(Path file, int payment, Office.Wish wish) {
         return Office.numbered(folder, wish)
-                .then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date(), InvoicedPayments.in(folder)))
+                .then(sound -> AgreementInHand.of(BookSites.shop(folder), file, wish.date(),
+                        InvoicedPayments.in(folder)))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, wish))
                         .then(invoice -> write(invoice, wish)));
@@ -89,7 +91,8 @@ public final class PlanOffice {
      */
     public Checked<RenewalAdvice> renewal(Path file, Office.Wish wish, Optional<String> late) {
         ShopFolder shop = BookSites.shop(folder);
-        return Office.unnumbered(wish).then(sound -> AgreementInHand.of(shop, file, wish.date(), InvoicedPayments.in(folder)))
+        return Office.unnumbered(wish)
+                .then(sound -> AgreementInHand.of(shop, file, wish.date(), InvoicedPayments.in(folder)))
                 .then(hand -> Office.billTo(hand.setting().whole(), wish.date())
                         .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), wish, late)));
     }

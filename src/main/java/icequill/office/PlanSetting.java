@@ -1,20 +1,19 @@
 package icequill.office;
 
-import icequill.pricer.CallReserve;
-import java.util.stream.Stream;
-import icequill.rates.Modifier;
-import icequill.problem.Code;
-import icequill.party.Circumstance;
-import icequill.party.AccessHours;
 import icequill.document.PlanScope;
 import icequill.files.ShopFolder;
+import icequill.party.AccessHours;
+import icequill.party.Circumstance;
 import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.Sourcing;
+import icequill.pricer.CallReserve;
+import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.Modifier;
 import icequill.rates.Rates;
 import icequill.tax.TaxPlace;
 import icequill.work.Visit;
@@ -24,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Everything by which plans for a site are priced.

@@ -25,7 +25,8 @@ record PlanYearAssembly(PricedPlan plan) {
 
     PlanYear year() {
         PricedAgreement priced = plan.year();
-        return new PlanYear(plan.tier().promised(), visits(), priced.list(), priced.discount(), priced.reserve(), priced.price(),
+        return new PlanYear(plan.tier().promised(), visits(), priced.list(), priced.discount(), priced.reserve(),
+                priced.price(),
                 priced.how());
     }
 
@@ -49,7 +50,8 @@ record PlanYearAssembly(PricedPlan plan) {
     private static boolean isAlike(SlotWork one, SlotWork other) {
         return one.visits().getFirst().slot().scope().equals(other.visits().getFirst().slot().scope())
                 && one.people() == other.people() && one.minutes() == other.minutes()
-                && one.arrival().equals(other.arrival()) && one.machines().equals(other.machines()) && prints(one).equals(prints(other));
+                && one.arrival().equals(other.arrival()) && one.machines().equals(other.machines())
+                && prints(one).equals(prints(other));
     }
 
     /** What is printed of the lines. */
@@ -60,7 +62,8 @@ record PlanYearAssembly(PricedPlan plan) {
     private static SlotWork and(SlotWork before, SlotWork like) {
         List<PlannedVisit> visits = new ArrayList<>(before.visits());
         visits.addAll(like.visits());
-        return new SlotWork(visits, before.people(), before.minutes(), before.from(), before.timetable(), before.arrival(),
+        return new SlotWork(visits, before.people(), before.minutes(), before.from(), before.timetable(),
+                before.arrival(),
                 before.machines(), before.lines(),
                 before.net());
     }
@@ -69,7 +72,8 @@ record PlanYearAssembly(PricedPlan plan) {
         List<VisitPlan.Person> people = crew.plan().crew();
         List<InvoiceLine> lines = new ChargeSheet(plan.setting().site(), taxed(slot)).lines();
         return new SlotWork(List.of(slot.visit()), people.size(),
-                people.stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), crew.from(), crew.timetable(), slot.arrival(),
+                people.stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), crew.from(), crew.timetable(),
+                slot.arrival(),
                 machines(slot.visit(), crew.timetable()), lines, slot.priced().net());
     }
 

@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.work.VisitLine;
 import icequill.agreement.PlannedVisit;
 import icequill.document.MinutesFrom;
 import icequill.document.PlannedWork;
@@ -20,6 +19,7 @@ import icequill.work.Finding;
 import icequill.work.Outcome;
 import icequill.work.Task;
 import icequill.work.Visit;
+import icequill.work.VisitLine;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.pricer.CallReserve;
 import icequill.agreement.Installment;
 import icequill.agreement.Installments;
 import icequill.agreement.Term;
@@ -8,6 +7,7 @@ import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
 import icequill.document.PlanScope;
 import icequill.pricer.AgreementPricer;
+import icequill.pricer.CallReserve;
 import icequill.pricer.PricedAgreement;
 import icequill.pricer.PricedSlot;
 import icequill.pricer.VisitPlan;

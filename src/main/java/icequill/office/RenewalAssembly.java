@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.problem.Place;
 import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
@@ -20,6 +19,7 @@ import icequill.party.BillTo;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Rates;

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.document.Survey;
 import icequill.forecast.Cause;
 import icequill.forecast.Choice;
 import icequill.forecast.Counts;
@@ -12,7 +13,6 @@ import icequill.pricer.CallReserve;
 import icequill.problem.Checked;
 import icequill.rates.ForecastRates;
 import icequill.rates.SiteHistory;
-import icequill.document.Survey;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -105,7 +105,8 @@ record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce) {
         Optional<AgreementInForce> applied = applied();
         if (applied.isEmpty() && !inForce.isEmpty()) {
             notices.add(new Problem(Code.NOT_ALLOWED, visit.place(),
-                    "agreements " + numbers() + " run at the site, and it is not clear which is for this visit: the discounts of none were applied",
+                    "agreements " + numbers()
+                            + " run at the site, and it is not clear which is for this visit: the discounts of none were applied",
                     "machines of one of them, or a classDiscount"));
         }
         applied.filter(agreement -> !agreement.tier().callDiscounts().isEmpty())

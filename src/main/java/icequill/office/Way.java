@@ -1,17 +1,17 @@
 package icequill.office;
 
-import java.util.function.Predicate;
-import icequill.rates.ForecastRates;
-import icequill.money.Percent;
 import icequill.agreement.Scope;
 import icequill.document.WayOfCare;
 import icequill.forecast.Care;
 import icequill.forecast.Choice;
 import icequill.forecast.MinorUnits;
+import icequill.money.Percent;
 import icequill.party.Wording;
+import icequill.rates.ForecastRates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.money.MonetaryAmount;
 
 /**

@@ -1,8 +1,8 @@
 package icequill.pricer;
 
-import java.time.LocalTime;
 import icequill.agreement.PlannedVisit;
 import icequill.explain.Phrase;
+import java.time.LocalTime;
 import java.util.List;
 
 /**

@@ -1,14 +1,13 @@
 package icequill.pricer;
 
-import java.time.LocalDateTime;
-import icequill.problem.Problems;
-import icequill.problem.Checked;
 import icequill.agreement.FilterRule;
 import icequill.agreement.PlannedVisit;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Site;
+import icequill.problem.Checked;
 import icequill.problem.Place;
+import icequill.problem.Problems;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
@@ -21,6 +20,7 @@ import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;

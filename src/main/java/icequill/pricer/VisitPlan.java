@@ -1,10 +1,10 @@
 package icequill.pricer;
 
-import java.util.Optional;
-import java.time.LocalTime;
 import icequill.agreement.PlannedVisit;
 import icequill.work.VisitLine.ModifierApplied;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A visit of an agreement's calendar with the work it takes.

@@ -63,7 +63,8 @@ record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
 
     private List<Map<String, String>> prices() {
         return List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
-                price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new", sentences.formats().amount(notice.price().price())),
+                price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new",
+                        sentences.formats().amount(notice.price().price())),
                 price("renewal.difference", sentences.formats().amount(notice.price().difference())));
     }
 

@@ -122,7 +122,8 @@ record ServiceAgreementView(ServiceAgreement agreement, Sentences sentences) {
 
     private String cancel() {
         String may = sentences.say(Phrase.of("agreement.cancel", Fact.number(agreement.cancelDays(), DAY)));
-        return may + " " + agreement.refund().map(this::refund).orElseGet(() -> sentences.word("agreement.refund-none"));
+        return may + " "
+                + agreement.refund().map(this::refund).orElseGet(() -> sentences.word("agreement.refund-none"));
     }
 
     private String refund(RefundClause clause) {

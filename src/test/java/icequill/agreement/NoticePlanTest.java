@@ -3,9 +3,6 @@ package icequill.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.time.DayOfWeek;
-import icequill.problem.Problem;
-import icequill.problem.Place;
 import icequill.agreement.NoticeRule.Anchor;
 import icequill.agreement.NoticeRule.Covers;
 import icequill.agreement.NoticeRule.Delivery;
@@ -15,7 +12,10 @@ import icequill.files.ShopFolder;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.party.Wording;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -170,7 +170,8 @@ class NoticePlanTest {
     void of_dayBeforeTheFile_unknown() {
         RenewalTerms old = new RenewalTerms(new Term(LocalDate.of(2020, 1, 1), 24), 60, 24);
 
-        assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped, NoticePlanTest::isWorkday))).contains("remark.notice-unknown");
+        assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped, NoticePlanTest::isWorkday)))
+                .contains("remark.notice-unknown");
     }
 
     /** Whether a law holds by how long the terms are: initial months, renewal months. */
@@ -185,7 +186,8 @@ class NoticePlanTest {
         RenewalTerms terms = new RenewalTerms(term, 30, renewal);
 
         assertThat(shipped.of(place, terms.lastDayToRefuse()).getFirst().concerns(terms)).isEqualTo(concerned);
-        assertThat(keys(NoticePlan.of(terms, List.of(place), shipped, NoticePlanTest::isWorkday)).contains("remark.notice-not-concerned"))
+        assertThat(keys(NoticePlan.of(terms, List.of(place), shipped, NoticePlanTest::isWorkday))
+                .contains("remark.notice-not-concerned"))
                 .isEqualTo(!concerned);
     }
 

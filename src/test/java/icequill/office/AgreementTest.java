@@ -71,7 +71,8 @@ class AgreementTest {
     @Test
     void changes_withMinutesOfTheirOwn_pricedByThese() throws IOException {
         Path file = folder.resolve(HOTEL);
-        Files.writeString(file, Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar], minutes: {full-clean: 240}"));
+        Files.writeString(file,
+                Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar], minutes: {full-clean: 240}"));
 
         AgreementInHand hand = hand();
 
@@ -95,7 +96,8 @@ class AgreementTest {
         }
         Files.writeString(file, withChange);
 
-        assertThat(payments(hand())).containsExactly("140.00", "140.00", "140.00", "140.00", "177.25", "177.25", "177.25",
+        assertThat(payments(hand())).containsExactly("140.00", "140.00", "140.00", "140.00", "177.25", "177.25",
+                "177.25",
                 "177.24", "177.24", "177.24", "177.24", "177.24");
     }
 
@@ -164,7 +166,8 @@ class AgreementTest {
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 20)), Optional.empty())
+                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 20)),
+                        Optional.empty())
                 .orElseThrow();
 
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Desde la renovación 715.00",
@@ -212,16 +215,21 @@ class AgreementTest {
         Office.Wish late = wish(LocalDate.of(2027, 4, 2));
 
         assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.empty()).problems()).extracting(Problem::text)
-                .singleElement().asString().contains("dated 2027-04-02, after 2027-04-01, the last day to refuse", "--late");
+                .singleElement().asString()
+                .contains("dated 2027-04-02, after 2027-04-01, the last day to refuse", "--late");
         String text = PrintedQuote.of(office.renewal(folder.resolve(BAKERY), late, Optional.of("our letter came back"))
                 .orElseThrow().paper().files().getFirst()).flowing();
 
-        assertThat(text).contains("April 2, 2027", "our letter came back", "does not say that the agreement renews itself",
-                "If it goes on 1,120.00").doesNotContain("It will renew itself", "you need do nothing", "Last day to refuse",
+        assertThat(text)
+                .contains("April 2, 2027", "our letter came back", "does not say that the agreement renews itself",
+                        "If it goes on 1,120.00")
+                .doesNotContain("It will renew itself", "you need do nothing", "Last day to refuse",
                         "From the renewal on");
-        assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.of(" ")).problems()).extracting(Problem::message)
+        assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.of(" ")).problems())
+                .extracting(Problem::message)
                 .containsExactly("--late without a reason");
-        assertThat(office.renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5)), Optional.of("why")).problems())
+        assertThat(
+                office.renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5)), Optional.of("why")).problems())
                 .extracting(Problem::message).containsExactly("--late, but 2027-03-05 is in time");
     }
 
@@ -230,7 +238,8 @@ class AgreementTest {
         Path file = folder.resolve(BAKERY);
         Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
 
-        assertThat(PlanOffice.of(folder).renewal(file, wish(LocalDate.of(2027, 3, 5)), Optional.empty()).problems()).extracting(Problem::message)
+        assertThat(PlanOffice.of(folder).renewal(file, wish(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
+                .extracting(Problem::message)
                 .containsExactly("nothing says how the price of the renewal comes about");
     }
 

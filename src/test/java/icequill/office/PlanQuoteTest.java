@@ -2,9 +2,9 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.files.ShopFolder;
-import icequill.files.PaperJson;
 import icequill.explain.HowReader;
+import icequill.files.PaperJson;
+import icequill.files.ShopFolder;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -103,16 +103,19 @@ class PlanQuoteTest {
     /** Holidays with a band of their own: 120.00 for coming and an hour of 250.00, though none is near. */
     @Test
     void quote_bandOfAFewDays_hasItsPriceWithoutADate() throws IOException {
-        replace("pricing/labor.yaml", "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y feriados}}",
+        replace("pricing/labor.yaml",
+                "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y feriados}}",
                 "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y feriados}}\n"
                         + "  - {id: feasts, name: {en: feasts, es: fiestas}}");
         replace("pricing/labor.yaml", "onHolidays: sundays-and-holidays", "onHolidays: feasts");
         replace("pricing/labor.yaml", "sundays-and-holidays: 196.00", "sundays-and-holidays: 196.00, feasts: 250.00");
         replace("pricing/labor.yaml", "sundays-and-holidays: 116.00", "sundays-and-holidays: 116.00, feasts: 150.00");
         Path calls = folder.resolve("pricing/service-call.yaml");
-        Files.writeString(calls, Files.readString(calls).replaceAll("(sundays-and-holidays: [0-9.]+)", "$1, feasts: 120.00"));
+        Files.writeString(calls,
+                Files.readString(calls).replaceAll("(sundays-and-holidays: [0-9.]+)", "$1, feasts: 120.00"));
         Path tiers = folder.resolve("pricing/tiers.yaml");
-        Files.writeString(tiers, Files.readString(tiers).replaceAll("(?m)^( +response: .*sundays-and-holidays: [0-9]+)", "$1, feasts: 72"));
+        Files.writeString(tiers, Files.readString(tiers).replaceAll("(?m)^( +response: .*sundays-and-holidays: [0-9]+)",
+                "$1, feasts: 72"));
 
         assertThat(PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).flowing())
                 .contains("Feasts 120.00 lead technician 250.00 an hour, 370.00 within 72 h");
@@ -147,12 +150,14 @@ class PlanQuoteTest {
     void quote_modifiersOfSiteAndRequest_onEachVisit() throws IOException {
         replace("sites/crumb-lane-bakery.yaml", "machines:",
                 "modifiers: [{modifier: stairs, amount: 2}, {modifier: additional-machine, each: further-machine}]\nmachines:");
-        replace(QUOTE, "emptiesBin: shop", "emptiesBin: shop\nmodifiers: [{modifier: first-machine, machine: proof-room}]");
+        replace(QUOTE, "emptiesBin: shop",
+                "emptiesBin: shop\nmodifiers: [{modifier: first-machine, machine: proof-room}]");
 
         PrintedQuote printed = printed();
 
         assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,415.00");
-        assertThat(printed.flowing()).contains("Carrying over stairs 2 25.00 each 50.00", "First machine 1 45.00 each 45.00")
+        assertThat(printed.flowing())
+                .contains("Carrying over stairs 2 25.00 each 50.00", "First machine 1 45.00 each 45.00")
                 .doesNotContain("Additional machine");
         assertThat(printed.lines()).allSatisfy(
                 line -> assertThat(line.worked()).as(line.toString()).isEqualByComparingTo(line.amount()));
@@ -201,9 +206,11 @@ class PlanQuoteTest {
                 notice -> assertThat(notice.text()).contains("the tier \"quarterly\" includes calls"));
         replace(QUOTE, "emptiesBin: shop", "emptiesBin: shop\ntiers: [quarterly]");
         assertThat(write(QUOTE).problems()).extracting(Problem::code).containsExactly(Code.MISSING);
-        replace(QUOTE, "emptiesBin: shop", "emptiesBin: shop\nincludedCalls: {expected: 0.4, meanCharge: 250.00, meanCost: 90.00}");
+        replace(QUOTE, "emptiesBin: shop",
+                "emptiesBin: shop\nincludedCalls: {expected: 0.4, meanCharge: 250.00, meanCost: 90.00}");
         // 1,074.29 + 1.15 x 0.4 x 250.00 = 115.00 is 1,189.29, to 5.00.
-        assertThat(PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).choice("Agreement, quarterly")).first()
+        assertThat(PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).choice("Agreement, quarterly"))
+                .first()
                 .isEqualTo("1,190.00");
     }
 
@@ -211,7 +218,8 @@ class PlanQuoteTest {
         Path file = folder.resolve("pricing/tiers.yaml");
         String text = Files.readString(file);
         int at = text.indexOf("    discount:", text.indexOf("- id: " + tier));
-        Files.writeString(file, text.substring(0, at) + "    includedCalls: {number: 2, loading: 15}\n" + text.substring(at));
+        Files.writeString(file,
+                text.substring(0, at) + "    includedCalls: {number: 2, loading: 15}\n" + text.substring(at));
     }
 
     private void replace(String file, String from, String to) throws IOException {

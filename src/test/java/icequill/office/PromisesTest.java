@@ -117,7 +117,7 @@ class PromisesTest {
         assertThat(price(visit.replace("proof-room", "banquet")).explanations(false))
                 .anyMatch(text -> text.contains("agreement A-2026-009, 10% off"));
         assertThat(price(visit.replaceFirst("(?s)machines:.*", "")).notices()).singleElement().satisfies(
-                        notice -> assertThat(notice.text()).contains("A-2026-002, A-2026-009 run at the site"));
+                notice -> assertThat(notice.text()).contains("A-2026-002, A-2026-009 run at the site"));
     }
 
     private PriceSheet price(String visit) throws IOException {

@@ -258,7 +258,8 @@ class AgreementPricerTest {
     private static List<VisitPlan> plans(Tier tier, LocalDate start, int minutes, List<ModifierApplied> modifiers) {
         return VisitCalendar.of(new Term(start, 12), tier, Set.of(), rates().plans().filters()).firstYear().stream()
                 .map(visit -> new VisitPlan(visit, List.of(new VisitPlan.Person("lead", minutes)), modifiers,
-                        Optional.empty())).toList();
+                        Optional.empty()))
+                .toList();
     }
 
     private static Site access(Site site, LocalTime from, LocalTime until) {
