@@ -3,6 +3,9 @@ package icequill.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.problem.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -71,6 +74,50 @@ class AuditTest {
 
             assertThat(Books.audit(book).findings()).extracting(Problem::message).containsExactly(
                     "INV-2026-00003 does not follow the paper before it: one of the two was changed, or put in later");
+        }
+    }
+
+    /** Every seal fits again, and so does the series; the papers bear what they were told when they were printed. */
+    @ParameterizedTest
+    @EnumSource
+    void sealsReckonedAnew_areFoundByThePapersAlone(Database database) {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
+            threePapers(book);
+            connections.writer().useTransaction(handle -> {
+                Tampering.unguard(database, handle);
+                handle.execute("UPDATE paper SET rates_version = 'ours' WHERE number = 'INV-2026-00001'");
+                Tampering.reckonAnew(handle, Books.INVOICES, 3);
+            });
+            Folder.delete(new PaperFiles(place.papers()).seals().place());
+
+            assertThat(Books.audit(book).findings()).extracting(Problem::message).containsExactly(
+                    "the file of INV-2026-00002 bears another seal of the paper before it than the book: seals were"
+                            + " reckoned anew",
+                    "the file of INV-2026-00003 bears another seal of the paper before it than the book: seals were"
+                            + " reckoned anew");
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The file is exchanged for one of another paper, with its hash in the row and all seals reckoned anew. */
+    @ParameterizedTest
+    @EnumSource
+    void fileExchangedWithItsHash_isFoundByWhatItSays(Database database) throws IOException {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
+            threePapers(book);
+            byte[] other = ("%PDF INV-2026-00009 " + Seal.NONE + " 1").getBytes(StandardCharsets.UTF_8);
+            Files.write(new PaperFiles(place.papers()).place(Books.INVOICES, "INV-2026-00001"), other);
+            connections.writer().useTransaction(handle -> {
+                Tampering.unguard(database, handle);
+                handle.execute("UPDATE paper SET pdf_hash = ? WHERE number = 'INV-2026-00001'", Hash.of(other));
+                Tampering.reckonAnew(handle, Books.INVOICES, 3);
+            });
+
+            assertThat(Books.audit(book).findings()).extracting(Problem::message)
+                    .contains("the file of INV-2026-00001 does not print that number");
         }
     }
 

@@ -13,6 +13,18 @@ final class Tampering {
     private Tampering() {
     }
 
+    /** Makes all seals of a series fit its rows again. */
+    static void reckonAnew(Handle handle, Series series, int papers) {
+        String seal = Seal.NONE;
+        for (int position = 1; position <= papers; position++) {
+            String number = series.number(position);
+            handle.execute("UPDATE paper SET previous_seal = ? WHERE number = ?", seal, number);
+            seal = PaperRows.byNumber(handle, number).orElseThrow().seal();
+            handle.execute("UPDATE paper SET seal = ? WHERE number = ?", seal, number);
+        }
+        handle.execute("UPDATE series SET head = ? WHERE kind = ?", seal, series.kind().name());
+    }
+
     /** Takes away what guards issued papers. */
     static void unguard(Database database, Handle handle) {
         switch (database) {
