@@ -1,8 +1,8 @@
 package icequill.office;
 
+import icequill.files.AsShipped;
 import icequill.files.BookSettings;
 import icequill.files.DatabasePassword;
-import icequill.files.AsShipped;
 import icequill.files.ShopFolder;
 import icequill.party.Certificate;
 import icequill.party.Site;
