@@ -21,9 +21,16 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.Architectures;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import com.tngtech.archunit.thirdparty.org.objectweb.asm.ClassReader;
+import com.tngtech.archunit.thirdparty.org.objectweb.asm.ClassVisitor;
+import com.tngtech.archunit.thirdparty.org.objectweb.asm.MethodVisitor;
+import com.tngtech.archunit.thirdparty.org.objectweb.asm.Opcodes;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +38,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -56,6 +64,8 @@ class ArchitectureTest {
     private static final JavaClasses PLANTED = new ClassFileImporter().importPackages("icequill.planted");
 
     private static final Set<String> INEXACT = Set.of("double", "float", "java.lang.Double", "java.lang.Float");
+
+    private static final Set<String> ROUNDING = Set.of("round", "rint", "floor", "ceil");
 
     /** A rule, for the packages under a root. */
     record Rule(String name, Function<String, ArchRule> under) {
@@ -139,6 +149,9 @@ class ArchitectureTest {
                 new Rule("money alone rounds",
                         root -> noClasses().that().resideOutsideOfPackage(root + ".money").should()
                                 .accessTargetWhere(rounds())),
+                new Rule("no binary fraction is rounded",
+                        root -> noClasses().that().resideOutsideOfPackages(root + ".money", root + ".forecast")
+                                .and(DescribedPredicate.not(draw())).should(roundBinary())),
                 new Rule("names say what a class is for",
                         root -> noClasses().should()
                                 .haveNameMatching(".*(Util|Utils|Helper|Manager|Impl|Common)(\\$.*)?")));
@@ -188,6 +201,53 @@ class ArchitectureTest {
                     || (owner.equals("java.math.RoundingMode") && !name.equals("UNNECESSARY"))
                     || (owner.equals("java.math.BigDecimal") && Set.of("setScale", "divide", "round").contains(name));
         });
+    }
+
+    /** Pictures are set to whole dots. */
+    private static DescribedPredicate<JavaClass> draw() {
+        return DescribedPredicate.describe("draw", type -> Set
+                .of("icequill.render.FitSketch", "icequill.render.SwingSketch", "icequill.render.Drawings",
+                        "icequill.render.Picture")
+                .contains(type.getName()));
+    }
+
+    /** By a function that rounds, or by a cast, which the imported classes do not show and their code does. */
+    private static ArchCondition<JavaClass> roundBinary() {
+        return new ArchCondition<>("round binary fractions") {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                type.getMethodCallsFromSelf().stream().filter(
+                        call -> call.getTargetOwner().isEquivalentTo(Math.class) && ROUNDING.contains(call.getName()))
+                        .forEach(call -> events.add(new SimpleConditionEvent(type, true, call.getDescription())));
+                casts(type).forEach(method -> events.add(new SimpleConditionEvent(type, true,
+                        type.getName() + "." + method + " casts a binary fraction to a whole number")));
+            }
+        };
+    }
+
+    /** Methods in which a {@code double} or {@code float} is cast to {@code int} or {@code long}. */
+    private static List<String> casts(JavaClass type) {
+        List<String> methods = new ArrayList<>();
+        try (InputStream code = type.getSource().orElseThrow().getUri().toURL().openStream()) {
+            new ClassReader(code).accept(new ClassVisitor(Opcodes.ASM9) {
+                @Override
+                public MethodVisitor visitMethod(int access, String name, String descriptor, @Nullable String signature,
+                        String @Nullable [] exceptions) {
+                    return new MethodVisitor(Opcodes.ASM9) {
+                        @Override
+                        public void visitInsn(int opcode) {
+                            if (opcode == Opcodes.D2I || opcode == Opcodes.D2L || opcode == Opcodes.F2I
+                                    || opcode == Opcodes.F2L) {
+                                methods.add(name);
+                            }
+                        }
+                    };
+                }
+            }, ClassReader.SKIP_DEBUG);
+            return methods;
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private static <T extends JavaMember> ArchCondition<T> beInexact() {

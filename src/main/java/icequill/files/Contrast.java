@@ -20,7 +20,7 @@ final class Contrast {
     static double onWhite(String color) {
         int rgb = Integer.parseInt(color.substring(1), 16);
         double luminance = IntStream.range(0, WEIGHTS.length)
-                .mapToDouble(i -> WEIGHTS[i] * linear((rgb & RED >> BITS * i) >> BITS * (2 - i))).sum();
+                .mapToDouble(i -> WEIGHTS[i] * linear((rgb & (RED >> (BITS * i))) >> (BITS * (2 - i)))).sum();
         return (1 + GLARE) / (luminance + GLARE);
     }
 

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.forecast.Decimals;
 import icequill.document.Outlook.Beside;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -35,7 +36,6 @@ record BesideAssembly(SiteForecast forecast) {
 
     private static final int MONTHS = 12;
     private static final int HUNDREDTHS = 2;
-    private static final double HUNDRED = 100;
     private static final int RISES = 3;
 
     List<Beside> all() {
@@ -132,7 +132,7 @@ record BesideAssembly(SiteForecast forecast) {
     }
 
     private static BigDecimal hundredths(double number) {
-        return BigDecimal.valueOf(Math.round(number * HUNDRED), HUNDREDTHS);
+        return Decimals.of(number, HUNDREDTHS);
     }
 
     private Beside replacement() {

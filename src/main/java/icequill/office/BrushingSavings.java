@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.forecast.Decimals;
 import icequill.document.BrushingRequest;
 import icequill.document.BrushingSheet.Comparison;
 import icequill.document.BrushingSheet.Electricity;
@@ -26,7 +27,6 @@ import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
 import icequill.rates.SiteHistory;
 import icequill.work.Visit;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +44,6 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
         BrushingRequest request, List<Machine> yours) {
 
     private static final int MONTHS = 12;
-    private static final double TEN = 10;
     private static final int RISES = 3;
 
     Checked<Savings> over(LocalDate day, Comparison comparison) {
@@ -71,7 +70,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
         MonetaryAmount spared = MinorUnits.amount(MinorUnits.expected(calls * charges.meanCharge(Cause.CONDENSER)),
                 shop.currency());
         MonetaryAmount bought = comparison.visit().amount().multiply(request.bought());
-        return new Savings(BigDecimal.valueOf(Math.round(calls * TEN), 1), rounded(spared), bought,
+        return new Savings(Decimals.of(calls, 1), rounded(spared), bought,
                 rounded(spared.add(bought).subtract(comparison.year().amount())), electricity(risks));
     }
 

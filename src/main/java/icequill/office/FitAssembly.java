@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.forecast.Decimals;
 import icequill.document.FitSheet;
 import icequill.document.FitSheet.Plot;
 import icequill.document.FitSheet.Point;
@@ -31,8 +32,9 @@ import java.util.stream.Stream;
 /** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
 record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
 
-    private static final double HUNDRED = 100;
     private static final int DIGITS = 2;
+    private static final BigDecimal FEWEST = new BigDecimal("0.01");
+    private static final BigDecimal MOST = new BigDecimal("19.98");
     private static final int CURVE = 40;
     private static final int HALF_YEAR = 6;
     private static final int YEAR = 12;
@@ -103,8 +105,8 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                 Phrase.of("fit.scale", measure(found.clock().scale()), measure(found.scale().low()),
                         limit(found.scale().high())),
                 Phrase.of("fit.of-twenty", Fact.number(Dirt.Stops.OF, ""),
-                        new Fact.Measure(stopped(found.clock(), HALF_YEAR), ""),
-                        new Fact.Measure(stopped(found.clock(), YEAR), ""))));
+                        new Fact.Measure(bySix(found.clock()), ""),
+                        new Fact.Measure(byTwelve(found.clock()), ""))));
         if (found.mayBeRandom()) {
             said.add(Phrase.of("fit.may-be-random"));
         }
@@ -120,7 +122,7 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     }
 
     private static BigDecimal hundredths(double value) {
-        return BigDecimal.valueOf(Math.round(value * HUNDRED), DIGITS);
+        return Decimals.of(value, DIGITS);
     }
 
     private static BigDecimal stopped(DirtClock clock, double months) {
@@ -170,12 +172,18 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                 "  runs: " + found.runs()).map(line -> indent + line).toList();
     }
 
-    /** Rounded so that dirt never gets safer with time by it: down by month 6, up by month 12. */
     private static String counts(DirtClock clock) {
-        double six = Math.clamp(Math.floor(Dirt.Stops.OF * clock.chanceBy(HALF_YEAR) * HUNDRED), 1, 1997);
-        double twelve = Math.clamp(Math.ceil(Dirt.Stops.OF * clock.chanceBy(YEAR) * HUNDRED), 2, 1998);
-        return "{by6: " + BigDecimal.valueOf((long) six, DIGITS).toPlainString() + ", by12: "
-                + BigDecimal.valueOf((long) twelve, DIGITS).toPlainString() + "}";
+        return "{by6: " + bySix(clock).toPlainString() + ", by12: " + byTwelve(clock).toPlainString() + "}";
+    }
+
+    /** Rounded down, so that dirt never gets safer with time by what is printed and put into the shop's file. */
+    private static BigDecimal bySix(DirtClock clock) {
+        return Decimals.down(Dirt.Stops.OF * clock.chanceBy(HALF_YEAR), DIGITS).max(FEWEST).min(MOST.subtract(FEWEST));
+    }
+
+    /** Rounded up, for the same reason. */
+    private static BigDecimal byTwelve(DirtClock clock) {
+        return Decimals.up(Dirt.Stops.OF * clock.chanceBy(YEAR), DIGITS).max(FEWEST.add(FEWEST)).min(MOST);
     }
 
     /** As data, in the order of the fits. */
@@ -193,8 +201,8 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         if (fitted.fit() instanceof Fit.Found found) {
             view.put("shape", limits(found.clock().shape(), found.shape()));
             view.put("scaleMonths", limits(found.clock().scale(), found.scale()));
-            view.put("by6", stopped(found.clock(), HALF_YEAR));
-            view.put("by12", stopped(found.clock(), YEAR));
+            view.put("by6", bySix(found.clock()));
+            view.put("by12", byTwelve(found.clock()));
             view.put("mayBeRandom", found.mayBeRandom());
         }
         return view;
@@ -209,7 +217,7 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     }
 
     private static BigDecimal sixDigits(double value) {
-        return BigDecimal.valueOf(Math.round(value * 1_000_000), 6);
+        return Decimals.of(value, 6);
     }
 
     private static String word(Enum<?> constant) {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.forecast.Decimals;
 import icequill.forecast.Care;
 import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
@@ -30,7 +31,6 @@ record ForecastJson(SiteForecast forecast) {
     private static final double HIGH = 0.9;
     private static final double MONTHS = 12;
     private static final int CHANCE_DIGITS = 6;
-    private static final double MILLION = 1_000_000;
     private static final int MOST_CALLS = 12;
 
     /** The keys {@code currency}, {@code years}, {@code options} and {@code inputs}. */
@@ -252,7 +252,7 @@ record ForecastJson(SiteForecast forecast) {
 
     /** Rounded to six decimals. */
     private static BigDecimal chance(double value) {
-        return BigDecimal.valueOf(Math.round(value * MILLION), CHANCE_DIGITS);
+        return Decimals.of(value, CHANCE_DIGITS);
     }
 
     private static String word(Enum<?> constant) {

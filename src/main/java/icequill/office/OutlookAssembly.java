@@ -1,6 +1,8 @@
 package icequill.office;
 
 import icequill.agreement.CleaningInterval;
+import icequill.forecast.Decimals;
+import icequill.forecast.MinorUnits;
 import icequill.document.Outlook;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -40,7 +42,7 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     private Outlook.Span span(ChargeLaw law) {
-        return new Outlook.Span(round(law.quantile(LOW)), round(Math.round(law.mean())), round(law.quantile(HIGH)));
+        return new Outlook.Span(round(law.quantile(LOW)), round(MinorUnits.expected(law.mean())), round(law.quantile(HIGH)));
     }
 
     private MonetaryAmount round(long minor) {
@@ -48,7 +50,7 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     private static BigDecimal tenths(double number) {
-        return BigDecimal.valueOf(Math.round(number * TEN), 1);
+        return Decimals.of(number, 1);
     }
 
     /** About the plan that cleans as often as recommended, or the nearest to it. */
@@ -71,7 +73,7 @@ record OutlookAssembly(SiteForecast forecast) {
                 ? Phrase.of("outlook.spares", name, new Fact.Measure(tenths(spared), ""),
                         new Fact.Measure(tenths(without.calls().mean()), "call"))
                 : Phrase.of("outlook.spares-none", name));
-        Fact difference = plain(round(Math.round(Math.abs(saved))));
+        Fact difference = plain(round(MinorUnits.expected(Math.abs(saved))));
         answer.add(saved > 0
                 ? Phrase.of("outlook.pays", name, difference, ofTen(cheaper))
                 : Phrase.of("outlook.pays-not", difference, ofTen(1 - cheaper)));

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.forecast.Decimals;
 import icequill.document.OwnersOutlook;
 import icequill.document.OwnersOutlook.Line;
 import icequill.document.OwnersOutlook.Swing;
@@ -43,7 +44,7 @@ import javax.money.MonetaryAmount;
 record OwnersAssembly(SiteForecast forecast) {
 
     private static final List<Integer> YEARS = List.of(1, 3, 5);
-    private static final double THOUSAND = 1000;
+    private static final double HUNDRED = 100;
     private static final int DIGITS = 3;
     private static final double TEN = 10;
     /** Months since the last cleaning and brushing are supposed to be known to a factor of two, charges to a fifth. */
@@ -141,13 +142,13 @@ record OwnersAssembly(SiteForecast forecast) {
     }
 
     private static BigDecimal thousandths(double value) {
-        return BigDecimal.valueOf(Math.round(value * THOUSAND), DIGITS);
+        return Decimals.of(value, DIGITS);
     }
 
     /** To a tenth of a percent. */
     private static Phrase percent(double chance) {
         return Phrase.of("mine.value",
-                new Fact.Part(new Percent(BigDecimal.valueOf(Math.round(chance * THOUSAND), 1))));
+                new Fact.Part(new Percent(Decimals.of(chance * HUNDRED, 1))));
     }
 
     private MonetaryAmount amount(double minor) {
@@ -228,7 +229,7 @@ record OwnersAssembly(SiteForecast forecast) {
     }
 
     private static BigDecimal tenths(double months) {
-        return BigDecimal.valueOf(Math.round(months * TEN), 1);
+        return Decimals.of(months, 1);
     }
 
     /** By how much the recommended plan is expected to be cheaper than paying per call in the first year. */

@@ -11,4 +11,14 @@ public final class RoundingHelper {
     public BigDecimal rounded(BigDecimal number, Careless other) {
         return number.setScale(2, RoundingMode.HALF_EVEN);
     }
+
+    /** By a function of a library. */
+    public long nearest(double number) {
+        return Math.round(number);
+    }
+
+    /** By a cast. */
+    public long cut(double number) {
+        return (long) number;
+    }
 }
