@@ -1,10 +1,10 @@
 package icequill.office;
 
-import icequill.forecast.Decimals;
 import icequill.document.Outlook.Beside;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.forecast.CondensingRise;
+import icequill.forecast.Decimals;
 import icequill.forecast.EarlierReplacement;
 import icequill.forecast.Forecast;
 import icequill.forecast.IceLost;
@@ -12,9 +12,6 @@ import icequill.forecast.Interest;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.Mark;
 import icequill.forecast.Marked;
-import icequill.forecast.MarkedFigure;
-import icequill.forecast.MeanDirt;
-import icequill.forecast.StopPolicy;
 import icequill.forecast.MarkedFigure;
 import icequill.forecast.MeanDirt;
 import icequill.forecast.StopPolicy;

@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.forecast.Decimals;
 import icequill.document.BrushingRequest;
 import icequill.document.BrushingSheet.Comparison;
 import icequill.document.BrushingSheet.Electricity;
@@ -9,6 +8,7 @@ import icequill.forecast.Care;
 import icequill.forecast.Cause;
 import icequill.forecast.Choice;
 import icequill.forecast.CondensingRise;
+import icequill.forecast.Decimals;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;

@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.forecast.Decimals;
 import icequill.document.FitSheet;
 import icequill.document.FitSheet.Plot;
 import icequill.document.FitSheet.Point;
@@ -8,6 +7,7 @@ import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.files.RunsReader;
 import icequill.files.RunsReader.Side;
+import icequill.forecast.Decimals;
 import icequill.forecast.DirtClock;
 import icequill.forecast.Fit;
 import icequill.forecast.Run;

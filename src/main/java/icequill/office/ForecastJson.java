@@ -1,10 +1,10 @@
 package icequill.office;
 
-import icequill.forecast.Decimals;
 import icequill.forecast.Care;
 import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
 import icequill.forecast.Counts;
+import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.money.Amounts;
 import icequill.rates.BesideCash;

@@ -1,14 +1,14 @@
 package icequill.office;
 
 import icequill.agreement.CleaningInterval;
-import icequill.forecast.Decimals;
-import icequill.forecast.MinorUnits;
 import icequill.document.Outlook;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.forecast.ChargeLaw;
+import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.forecast.InTen;
+import icequill.forecast.MinorUnits;
 import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.party.Wording;
@@ -42,7 +42,8 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     private Outlook.Span span(ChargeLaw law) {
-        return new Outlook.Span(round(law.quantile(LOW)), round(MinorUnits.expected(law.mean())), round(law.quantile(HIGH)));
+        return new Outlook.Span(round(law.quantile(LOW)), round(MinorUnits.expected(law.mean())),
+                round(law.quantile(HIGH)));
     }
 
     private MonetaryAmount round(long minor) {

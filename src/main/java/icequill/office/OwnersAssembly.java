@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.forecast.Decimals;
 import icequill.document.OwnersOutlook;
 import icequill.document.OwnersOutlook.Line;
 import icequill.document.OwnersOutlook.Swing;
@@ -11,6 +10,7 @@ import icequill.forecast.Assumption;
 import icequill.forecast.BestInterval;
 import icequill.forecast.Cause;
 import icequill.forecast.ChargeLaw;
+import icequill.forecast.Decimals;
 import icequill.forecast.DirtClock;
 import icequill.forecast.Forecast;
 import icequill.forecast.IntervalCosts;
