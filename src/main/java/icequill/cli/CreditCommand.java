@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
@@ -43,6 +44,9 @@ final class CreditCommand extends PaperCommand {
     @Option(names = "--due", paramLabel = "WHEN", description = "With --reissue: keep the day on which the first was due, or restart the days to pay. One of: ${COMPLETION-CANDIDATES}")
     private CreditWish.@Nullable Due due;
 
+    @Mixin
+    private BookingOptions booking = new BookingOptions();
+
     CreditCommand(Clock clock) {
         super(clock);
     }
@@ -59,9 +63,9 @@ final class CreditCommand extends PaperCommand {
             }
             return super.call();
         }
-        Office.Wish wish = wish();
-        return BookCommand.show(CreditOffice.of(folder(), clock()).credit(asked.toString(),
-                new CreditWish(lines, reason, wish.date(), again())), printout());
+        CreditOffice office = CreditOffice.of(folder(), clock());
+        return booking.show(office.credit(asked.toString(), new CreditWish(lines, reason,
+                wish().date(), again(), booking.booking(false))), printout());
     }
 
     private Optional<CreditWish.Reissue> again() {

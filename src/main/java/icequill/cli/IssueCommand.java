@@ -4,6 +4,7 @@ import icequill.office.BookedPaper;
 import icequill.office.IssueOffice;
 import icequill.office.IssueWish;
 import icequill.office.JsonText;
+import icequill.office.NextPayment;
 import icequill.office.ShopDay;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
@@ -19,28 +20,37 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Issues papers out of the book. */
 @Command(name = "issue", mixinStandardHelpOptions = true, description = "Issues invoices and quotes: takes the next number, prints the PDF, and stores it in the shop's book for good.", footerHeading = "%nExamples:%n", footer = {
         "  icequill issue late-call                         the invoice of a recorded visit",
-        "  icequill issue --all                             of every visit that is not billed yet",
+        "  icequill issue --all --dry-run                   what billing every visit that is not billed yet would give",
+        "  icequill issue --all                             does it, each invoice dated today",
         "  icequill issue --quote quotes/float-switch.yaml --date 2026-05-14",
+        "  icequill issue --agreement agreements/crumb-lane-bakery.yaml                which payment is next",
         "  icequill issue --agreement agreements/crumb-lane-bakery.yaml --payment 2"})
 final class IssueCommand extends BookCommand {
 
     @ArgGroup(multiplicity = "1")
     private What what = new What();
 
-    @Option(names = "--payment", paramLabel = "N", description = "With --agreement: which payment, counted from 1.")
-    private int payment = 1;
+    @Option(names = "--payment", paramLabel = "N", description = "With --agreement: which payment, counted from 1. Left out, it says which is next.")
+    private @Nullable Integer payment;
+
+    @Option(names = "--out-of-order", description = "With --payment: bill it though an earlier one is not billed.")
+    private boolean outOfOrder;
 
     @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
     private @Nullable LocalDate date;
 
     @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
     private ShopOptions.@Nullable LanguageTag language;
+
+    @Mixin
+    private BookingOptions booking = new BookingOptions();
 
     /** What is to be issued. */
     static final class What {
@@ -64,25 +74,38 @@ final class IssueCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        Path folder = what.quote != null
-                ? folderOf(what.quote)
-                : what.agreement != null ? folderOf(what.agreement) : folder();
-        IssueWish wish = new IssueWish(date == null ? ShopDay.today(folder, clock()) : date,
-                Optional.ofNullable(language).map(ShopOptions.LanguageTag::language));
         if (what.quote != null) {
-            return show(IssueOffice.of(folderOf(what.quote), clock()).quote(file(what.quote), wish).map(List::of),
+            Path folder = folderOf(what.quote);
+            return booking.show(IssueOffice.of(folder, clock()).quote(file(what.quote), wish(folder)).map(List::of),
                     printout());
         }
         if (what.agreement != null) {
-            return show(IssueOffice.of(folderOf(what.agreement), clock()).payment(file(what.agreement), payment, wish)
-                    .map(List::of), printout());
+            Path folder = folderOf(what.agreement);
+            IssueOffice office = IssueOffice.of(folder, clock());
+            return payment == null
+                    ? show(office.nextPayment(file(what.agreement), wish(folder).date()), NextPayment::json,
+                            next -> tell(next, what.agreement))
+                    : booking.show(office.payment(file(what.agreement), payment, wish(folder))
+                            .map(List::of), printout());
         }
         IssueOffice office = IssueOffice.of(folder(), clock());
+        IssueWish wish = wish(folder());
         return what.all
                 ? office.unbilled() instanceof Checked.Faulty<List<String>> faulty
                         ? printout().problems(faulty.problems())
                         : each(office, office.unbilled().orElseThrow(), wish)
                 : each(office, what.visits, wish);
+    }
+
+    private IssueWish wish(Path folder) {
+        return new IssueWish(date == null ? ShopDay.today(folder, clock()) : date,
+                Optional.ofNullable(language).map(ShopOptions.LanguageTag::language), booking.booking(outOfOrder));
+    }
+
+    private void tell(NextPayment next, Path agreement) {
+        print(next.payment().map(payment -> "Next of " + next.agreement() + ": " + payment.text()
+                + "\nTo bill it: icequill issue --agreement " + agreement + " --payment " + payment.number())
+                .orElse("All payments of " + next.agreement() + " are billed."));
     }
 
     /** Each is a transaction of its own: what cannot be billed does not hold up the rest. */
@@ -94,18 +117,19 @@ final class IssueCommand extends BookCommand {
             problems.take(office.issue(visit, wish)).ifPresent(paper -> {
                 issued.add(paper);
                 if (!printout.json()) {
-                    print(paper, printout);
+                    booking.print(paper, printout);
                 }
             });
         }
         if (printout.json()) {
-            Map<String, Object> view = new LinkedHashMap<>(json(issued));
+            Map<String, Object> view = new LinkedHashMap<>(booking.json(issued));
             view.put("problems", problems.list().stream().map(JsonText::problem).toList());
             printout.out().println(JsonText.of(view));
         } else {
             problems.list().stream().map(Problem::text).forEach(printout.err()::println);
             if (what.all || visits.size() > 1) {
-                print(issued.size() + " of " + visits.size() + " visits billed.");
+                print(issued.size() + " of " + visits.size()
+                        + (booking.isTrial() ? " visits would be billed." : " visits billed."));
             }
         }
         return problems.isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();

@@ -4,7 +4,9 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /** The customers, sites, machines and visits of the book. */
@@ -66,6 +68,17 @@ public final class Entries {
     /** Of one site, by their beginning. */
     public List<VisitEntry> visitsAt(String site) {
         return VisitRows.atSite(handle, site);
+    }
+
+    /** Those that share a moment with the time. */
+    public List<VisitEntry> visitsDuring(ZonedDateTime from, ZonedDateTime until) {
+        return VisitRows.around(handle, from, until).stream()
+                .filter(visit -> visit.began().isBefore(until) && from.isBefore(visit.ended())).toList();
+    }
+
+    /** Empty for a visit that stands. */
+    public Optional<Withdrawal> withdrawal(String visit) {
+        return VisitRows.withdrawal(handle, visit);
     }
 
     private static <T> Checked<T> missing(String kind, String id) {

@@ -114,6 +114,19 @@ public final class Papers {
         return by("p.agreement", number);
     }
 
+    /** The latest day that a paper of the series bears. */
+    public Optional<LocalDate> newest(Series series) {
+        return handle.createQuery("SELECT max(dated) FROM paper WHERE kind = :kind AND office = :office AND year = :year")
+                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
+                .mapTo(String.class).findOne().map(LocalDate::parse);
+    }
+
+    /** Why a paper bears an earlier day than the one before it; empty where it does not. */
+    public Optional<String> backdated(String number) {
+        return handle.createQuery("SELECT b.reason FROM paper_backdated b JOIN paper p ON p.id = b.paper_id"
+                + " WHERE p.number = :number").bind("number", number).mapTo(String.class).findOne();
+    }
+
     /** All of them, in the order of issue, one after the other. */
     public void each(Consumer<IssuedPaper> reader) {
         handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(Papers::paper).forEach(reader);

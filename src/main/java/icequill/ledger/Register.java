@@ -78,10 +78,32 @@ public final class Register {
     public Checked<VisitEntry> change(VisitEntry visit) {
         Problems problems = missing(entries.visit(visit.id()));
         problems.take(entries.site(visit.site()));
+        problems.addAll(withdrawn(visit.id()));
         paperOf(visit.id()).ifPresent(number -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                 "visit \"" + visit.id() + "\" was billed as " + number,
                 "a credit note for it, and a visit of another id"));
         return stored(problems, visit, () -> VisitRows.update(handle, visit, now));
+    }
+
+    /** Takes a recorded visit back. Whether an invoice of it stands is for the caller to know. */
+    public Checked<Withdrawal> withdraw(String visit, String reason) {
+        Problems problems = missing(entries.visit(visit));
+        problems.addAll(withdrawn(visit));
+        Withdrawal withdrawal = new Withdrawal(now, reason);
+        return stored(problems, withdrawal, () -> VisitRows.withdraw(handle, visit, reason, now));
+    }
+
+    private List<Problem> withdrawn(String visit) {
+        return entries.withdrawal(visit).map(before -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                "visit \"" + visit + "\" was withdrawn: " + before.reason(), "a visit of another id")).stream()
+                .toList();
+    }
+
+    /** Notes why a paper bears an earlier day than the one before it. */
+    public void backdated(String number, String reason) {
+        handle.createUpdate("INSERT INTO paper_backdated (paper_id, reason)"
+                + " SELECT id, :reason FROM paper WHERE number = :number").bind("number", number)
+                .bind("reason", reason).execute();
     }
 
     /**

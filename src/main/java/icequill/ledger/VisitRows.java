@@ -30,6 +30,25 @@ final class VisitRows {
                 .map(VisitRows::read).list();
     }
 
+    /** Those that share a moment with the time, and others of the days around it. */
+    static List<VisitEntry> around(Handle handle, ZonedDateTime from, ZonedDateTime until) {
+        return handle.createQuery(SELECT + "WHERE began < :until AND ended > :from ORDER BY began, id")
+                .bind("from", from.toLocalDate().minusDays(1).toString())
+                .bind("until", until.toLocalDate().plusDays(2).toString()).map(VisitRows::read).list();
+    }
+
+    static Optional<Withdrawal> withdrawal(Handle handle, String id) {
+        return handle.createQuery("SELECT withdrawn_at, reason FROM visit_withdrawn WHERE visit_id = :id")
+                .bind("id", id).map(row -> new Withdrawal(Instant.parse(Column.text(row, "withdrawn_at")),
+                        Column.text(row, "reason"))).findOne();
+    }
+
+    static void withdraw(Handle handle, String id, String reason, Instant now) {
+        handle.createUpdate("INSERT INTO visit_withdrawn (visit_id, withdrawn_at, reason)"
+                + " VALUES (:id, :now, :reason)").bind("id", id).bind("now", now.toString()).bind("reason", reason)
+                .execute();
+    }
+
     static void insert(Handle handle, VisitEntry visit, Instant now) {
         bound(handle.createUpdate("INSERT INTO visit (id, site_id, began, ended, purchase_order, data, recorded_at)"
                 + " VALUES (:id, :site, :began, :ended, :purchaseOrder, :data, :now)"), visit, now).execute();

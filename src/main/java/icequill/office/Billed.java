@@ -7,8 +7,10 @@ import icequill.ledger.Reading;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
-import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -19,22 +21,40 @@ final class Billed {
     private Billed() {
     }
 
-    /** One of an agreement's payments, from 1. */
-    record Payment(String agreement, int number) {}
+    /**
+     * One of an agreement's payments.
+     *
+     * @param number from 1
+     * @param before those that are to be billed before it
+     */
+    record Payment(String agreement, int number, List<Integer> before) {
+        Payment {
+            before = List.copyOf(before);
+        }
+    }
 
     /** The number of the invoice of a visit that stands. */
     static Optional<String> visit(Reading book, String visit) {
         return standing(book, book.papers().ofVisit(visit)).map(IssuedPaper::number).findFirst();
     }
 
-    /** A problem when the payment has an invoice that stands. */
+    /** A problem when the payment has an invoice that stands, or one that comes before it has none. */
     static Checked<Boolean> unlessBilled(Reading book, Payment payment) {
-        Optional<String> billed = payments(book, payment.agreement())
-                .filter(invoice -> invoice.payment() == payment.number())
-                .flatMap(invoice -> invoice.number().stream()).findFirst();
-        return billed.map(number -> Checked.<Boolean>faulty(new Problem(Code.ALREADY_EXISTS, Place.NOWHERE,
-                "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
-                "if that is wrong: icequill credit " + number))).orElse(Checked.sound(true));
+        Map<Integer, String> billed = new HashMap<>();
+        payments(book, payment.agreement())
+                .forEach(invoice -> billed.put(invoice.payment(), invoice.number().orElse("")));
+        Problems problems = new Problems();
+        Optional.ofNullable(billed.get(payment.number())).ifPresent(number -> problems.add(Code.ALREADY_EXISTS,
+                Place.NOWHERE, "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
+                "if that is wrong: icequill credit " + number));
+        if (problems.isEmpty()) {
+            payment.before().stream().filter(earlier -> !billed.containsKey(earlier)).findFirst()
+                    .ifPresent(earlier -> problems.add(Code.WRONG_ORDER, Place.NOWHERE,
+                            "payment " + earlier + " of " + payment.agreement() + " comes before payment "
+                                    + payment.number() + " and is not billed yet",
+                            "--payment " + earlier + ", or --out-of-order"));
+        }
+        return problems.or(() -> true);
     }
 
     /** The invoices of an agreement's payments that stand. */

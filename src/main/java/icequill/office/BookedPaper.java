@@ -58,6 +58,11 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
         return kind + " " + number + total().map(sum -> ", " + sum).orElse("");
     }
 
+    /** Kind and what it comes to, of a paper that has no number yet. */
+    public String description() {
+        return kind + total().map(sum -> ", " + sum).orElse("");
+    }
+
     /** Number, date, kind, whom it is for, total. */
     public List<String> row() {
         return List.of(number, date.toString(), kind, where, total().orElse(""));

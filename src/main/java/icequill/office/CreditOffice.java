@@ -3,7 +3,9 @@ package icequill.office;
 import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.CreditRequest;
+import icequill.document.Paper;
 import icequill.ledger.IssuedPaper;
+import icequill.ledger.Origin;
 import icequill.ledger.PaperKind;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
@@ -17,6 +19,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The office that gives back what the book billed, and bills it anew where it was wrong. */
 public final class CreditOffice {
@@ -47,7 +50,7 @@ public final class CreditOffice {
      * @return the credit note, then the new invoice
      */
     public Checked<List<BookedPaper>> credit(String number, CreditWish wish) {
-        return pending(number, wish).then(Pending::done);
+        return pending(number, wish).then(wish.booking()::of);
     }
 
     Checked<Pending<List<BookedPaper>>> pending(String number, CreditWish wish) {
@@ -89,14 +92,20 @@ public final class CreditOffice {
         Problems problems = wrong(wish, invoice);
         problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
         return problems.or(() -> wish)
-                .then(sound -> desk.issue(open, PaperKind.CREDIT_NOTE, wish.date(),
+                .then(sound -> issue(open, PaperKind.CREDIT_NOTE, wish,
                         invoice.origin().correcting(invoice.number()),
                         number -> assembly.credit(Optional.of(number), wish.date())))
                 .map(credit -> BookedPaper.of(credit, open))
-                .then(credit -> instead.map(other -> desk.issue(open, PaperKind.INVOICE, wish.date(),
+                .then(credit -> instead.map(other -> issue(open, PaperKind.INVOICE, wish,
                         invoice.origin().replacing(invoice.number()), number -> Checked.sound(other.bill(number)))
                         .map(paper -> List.of(credit, BookedPaper.of(paper, open))))
                         .orElseGet(() -> Checked.sound(List.of(credit))));
+    }
+
+    private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, CreditWish wish, Origin origin,
+            Function<String, Checked<? extends Paper>> paper) {
+        return new IssueDates(book).issue(open, kind, wish.date(), wish.booking().backdate(),
+                () -> desk.issue(open, kind, wish.date(), origin, paper));
     }
 
     private static CreditRequest request(IssuedPaper invoice, CreditWish wish) {

@@ -11,7 +11,12 @@ import java.util.Optional;
  * @param reason printed for the customer
  * @param reissue what the invoice is to be issued anew with; empty when it is only given back
  */
-public record CreditWish(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue) {
+public record CreditWish(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue,
+        Booking booking) {
+
+    public CreditWish(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue) {
+        this(lines, reason, date, reissue, Booking.USUAL);
+    }
 
     /**
      * What is different on the invoice that is issued instead.

@@ -23,7 +23,7 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
 
     private static final int PAYMENTS = 2;
     private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
-    private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 6, 30);
+    private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 7, 10);
     private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
     private static final String WRONG_ORDER = "valve-repair-taproom";
 
@@ -45,10 +45,8 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
         progress.accept("Credit notes");
         shop.credits().stream().flatMap(this::credited).forEach(papers::add);
         reissued().forEach(papers::add);
-        for (Path agreement : shop.agreements()) {
-            progress.accept("Payments: " + agreement.getFileName());
-            papers.addAll(payments(agreement));
-        }
+        progress.accept("Payments of agreements");
+        papers.addAll(payments(shop.agreements()));
         return papers;
     }
 
@@ -81,15 +79,27 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
         return each(papers);
     }
 
-    /** Each payment is billed on the day it falls due. */
-    private List<Checked<WrittenPaper>> payments(Path agreement) {
-        Checked<AgreementInHand> hand = AgreementInHand.of(BookSites.shop(book.folder()), agreement, AGREEMENT_DAY,
-                new InvoicedPayments(book));
-        return Stream.iterate(1, number -> number <= PAYMENTS, number -> number + 1)
-                .map(number -> hand.map(found -> found.payments().get(number - 1).due())
-                        .then(due -> IssueOffice.of(book).payment(agreement, number, wish(due)))
-                        .then(this::written))
-                .toList();
+    /** One of an agreement's payments, and when it falls due. */
+    private record Due(Path agreement, int payment, LocalDate day) {}
+
+    /** The payments that have fallen due, in the order of their days; the first ones are billed late. */
+    private List<Checked<WrittenPaper>> payments(List<Path> agreements) {
+        LocalDate today = ShopDay.today(book.folder(), book.clock());
+        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        List<Due> due = new ArrayList<>();
+        for (Path agreement : agreements) {
+            switch (AgreementInHand.of(BookSites.shop(book.folder()), agreement, AGREEMENT_DAY,
+                    new InvoicedPayments(book))) {
+            case Checked.Sound<AgreementInHand>(AgreementInHand hand) -> hand.payments().stream().limit(PAYMENTS)
+                    .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);
+            case Checked.Faulty<AgreementInHand> faulty -> papers.add(new Checked.Faulty<>(faulty.problems()));
+            }
+        }
+        due.stream().filter(payment -> !payment.day().isAfter(today)).sorted(Comparator.comparing(Due::day))
+                .map(payment -> IssueOffice.of(book).payment(payment.agreement(), payment.payment(),
+                        wish(payment.day().isBefore(CREDIT_DAY) ? CREDIT_DAY : payment.day())).then(this::written))
+                .forEach(papers::add);
+        return papers;
     }
 
     private Stream<Checked<WrittenPaper>> each(Checked<List<BookedPaper>> papers) {

@@ -121,9 +121,11 @@ record Export(Reading book, LongConsumer progress) {
         return view;
     }
 
-    private static Map<String, Object> visit(VisitEntry entry) {
+    private Map<String, Object> visit(VisitEntry entry) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("id", entry.id());
+        book.entries().withdrawal(entry.id()).ifPresent(withdrawal -> view.put("withdrawn",
+                Map.of("at", withdrawal.at().toString(), "reason", withdrawal.reason())));
         view.putAll(Json.map(entry.data()));
         return view;
     }

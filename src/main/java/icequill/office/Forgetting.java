@@ -37,6 +37,7 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                 "customer \"" + entry.id() + "\" was forgotten on " + day, ""));
         if (problems.isEmpty()) {
             sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream()).map(VisitEntry::id)
+                    .filter(visit -> book.entries().withdrawal(visit).isEmpty())
                     .filter(visit -> Billed.visit(book, visit).isEmpty() && book.papers().ofVisit(visit).isEmpty())
                     .forEach(visit -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                             "visit \"" + visit + "\" is not billed yet", "first: icequill issue " + visit));

@@ -1,5 +1,7 @@
 package icequill.office;
 
+import icequill.agreement.Installment;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.PaperJson;
 import icequill.files.ShopFolder;
@@ -20,9 +22,13 @@ import icequill.problem.Problems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The office that records visits in the book and issues invoices and quotes from it. */
 public final class IssueOffice {
@@ -30,11 +36,13 @@ public final class IssueOffice {
     private final Path folder;
     private final ShopBook book;
     private final IssueDesk desk;
+    private final IssueDates dates;
 
     private IssueOffice(ShopBook book) {
         this.folder = book.folder();
         this.book = book;
         this.desk = IssueDesk.of(book.folder());
+        this.dates = new IssueDates(book);
     }
 
     public static IssueOffice of(Path folder, Clock clock) {
@@ -53,7 +61,9 @@ public final class IssueOffice {
     public Checked<RecordedVisit> record(Path file) {
         ShopFolder shop = BookSites.shop(folder);
         return VisitInHand.of(shop, file).then(VisitInHand::vouched).then(IssueOffice::named)
-                .then(hand -> book.write(open -> taken(shop, hand.site(), open)
+                .then(hand -> dates.stillToCome(hand.visit().id(), hand.visit().ended()).or(() -> hand))
+                .then(hand -> book.write(open -> new SamePeople(folder, open).problems(hand.visit()).or(() -> hand)
+                        .then(alone -> taken(shop, hand.site(), open))
                         .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
     }
 
@@ -63,14 +73,30 @@ public final class IssueOffice {
                 .orElseGet(() -> Checked.sound(hand));
     }
 
-    private static Checked<RecordedVisit> stored(VisitInHand hand, String data, Transaction open) {
+    /**
+     * Takes a recorded visit back that is not billed; the book keeps it, and why.
+     *
+     * @param reason not blank
+     */
+    public Checked<Withdrawn> withdraw(String visit, String reason) {
+        if (reason.isBlank()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
+                    "--reason, which the book keeps"));
+        }
+        return book.write(open -> known(open, visit).then(entry -> unlessBilled(open, entry))
+                .then(entry -> open.register().withdraw(entry.id(), reason)
+                        .map(done -> new Withdrawn(entry.id(), entry.site(), entry.began().toLocalDate(), reason))));
+    }
+
+    private Checked<RecordedVisit> stored(VisitInHand hand, String data, Transaction open) {
         VisitEntry entry = new VisitEntry(hand.visit().id(), hand.site().id(), hand.visit().began(),
                 hand.visit().ended(), hand.visit().order().purchaseOrder(), data);
         Optional<VisitEntry> before = EntryRows.find(open.entries().visit(entry.id()));
         boolean same = before.filter(old -> old.data().equals(data)).isPresent();
         Checked<VisitEntry> done = before.isEmpty()
                 ? open.register().record(entry)
-                : same ? Checked.sound(entry) : open.register().change(entry);
+                : visit(open, entry.id())
+                        .then(standing -> same ? Checked.sound(entry) : open.register().change(entry));
         return done.map(recorded -> RecordedVisit.of(hand));
     }
 
@@ -88,12 +114,12 @@ public final class IssueOffice {
     /** The visits that are recorded and have no invoice that stands, by their beginning. */
     public Checked<List<String>> unbilled() {
         return book.read(open -> Checked.sound(open.entries().visits().stream().map(VisitEntry::id)
-                .filter(id -> Billed.visit(open, id).isEmpty()).toList()));
+                .filter(id -> open.entries().withdrawal(id).isEmpty() && Billed.visit(open, id).isEmpty()).toList()));
     }
 
     /** Issues the invoice of a recorded visit. */
     public Checked<BookedPaper> issue(String visit, IssueWish wish) {
-        return pending(visit, wish).then(Pending::done);
+        return pending(visit, wish).then(wish.booking()::of);
     }
 
     Checked<Pending<BookedPaper>> pending(String visit, IssueWish wish) {
@@ -112,7 +138,16 @@ public final class IssueOffice {
                 : Checked.faulty(BookSites.changed("visit \"" + entry.id() + "\"")));
     }
 
+    /** One that stands. */
     private Checked<VisitEntry> visit(Reading open, String id) {
+        return known(open, id).then(entry -> open.entries().withdrawal(id)
+                .map(withdrawal -> Checked.<VisitEntry>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "visit \"" + id + "\" was withdrawn: " + withdrawal.reason(),
+                        "a visit that stands; record it under another id to bill it")))
+                .orElse(Checked.sound(entry)));
+    }
+
+    private Checked<VisitEntry> known(Reading open, String id) {
         return EntryRows.find(open.entries().visit(id)).map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(unknownVisit(open, id)));
     }
@@ -127,15 +162,17 @@ public final class IssueOffice {
                 "record it first: icequill visit FILE");
     }
 
+    private static Checked<VisitEntry> unlessBilled(Reading open, VisitEntry entry) {
+        return Billed.visit(open, entry.id()).map(number -> Checked.<VisitEntry>faulty(new Problem(
+                Code.ALREADY_EXISTS, Place.NOWHERE, "visit \"" + entry.id() + "\" was billed as " + number,
+                "if that is wrong: icequill credit " + number))).orElse(Checked.sound(entry));
+    }
+
     private Checked<BookedPaper> issue(Transaction open, VisitInHand hand, VisitEntry entry, IssueWish wish) {
-        Optional<String> billed = Billed.visit(open, entry.id());
-        if (billed.isPresent()) {
-            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.NOWHERE,
-                    "visit \"" + entry.id() + "\" was billed as " + billed.get(),
-                    "if that is wrong: icequill credit " + billed.get()));
-        }
-        return open.entries().site(entry.site())
-                .then(site -> desk.issue(open, PaperKind.INVOICE, wish.date(),
+        return unlessBilled(open, entry)
+                .then(free -> dates.stillToCome(entry.id(), entry.ended()).or(() -> free))
+                .then(free -> open.entries().site(entry.site()))
+                .then(site -> issue(open, PaperKind.INVOICE, wish,
                         Origin.ofVisit(site.customer(), site.id(), entry.id()),
                         number -> Office.assembled(hand, wish.numbered(number))))
                 .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
@@ -143,7 +180,7 @@ public final class IssueOffice {
 
     /** Issues the quote of a planned repair, or of maintenance. */
     public Checked<BookedPaper> quote(Path file, IssueWish wish) {
-        return pendingQuote(file, wish).then(Pending::done);
+        return pendingQuote(file, wish).then(wish.booking()::of);
     }
 
     Checked<Pending<BookedPaper>> pendingQuote(Path file, IssueWish wish) {
@@ -170,7 +207,26 @@ public final class IssueOffice {
      * @param payment from 1
      */
     public Checked<BookedPaper> payment(Path file, int payment, IssueWish wish) {
-        return pendingPayment(file, payment, wish).then(Pending::done);
+        return pendingPayment(file, payment, wish).then(wish.booking()::of);
+    }
+
+    /** The payment of an agreement that is to be billed next. */
+    public Checked<NextPayment> nextPayment(Path file, LocalDate day) {
+        return AgreementInHand.of(BookSites.shop(folder), file, day, new InvoicedPayments(book)).then(hand -> {
+            String number = hand.request().number();
+            Set<Integer> billed = new HashSet<>();
+            Checked<Boolean> looked = book.exists()
+                    ? book.read(open -> Checked.sound(billed.addAll(
+                            Billed.payments(open, number).map(InstallmentInvoice::payment).toList())))
+                    : Checked.sound(true);
+            return looked.map(done -> new NextPayment(number, payable(hand)
+                    .filter(payment -> !billed.contains(payment.number())).map(NextPayment.Payment::of).findFirst()));
+        });
+    }
+
+    /** Those that ask for something. */
+    private static Stream<Installment> payable(AgreementInHand hand) {
+        return hand.payments().stream().filter(payment -> payment.amount().isPositive());
     }
 
     Checked<Pending<BookedPaper>> pendingPayment(Path file, int payment, IssueWish wish) {
@@ -179,7 +235,9 @@ public final class IssueOffice {
         return AgreementInHand.of(shop, file, wish.date(), new InvoicedPayments(book)).then(hand -> {
             Site site = hand.setting().whole();
             return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
-                    Optional.of(new Billed.Payment(hand.request().number(), payment)),
+                    Optional.of(new Billed.Payment(hand.request().number(), payment, wish.booking().outOfOrder()
+                            ? List.of()
+                            : payable(hand).map(Installment::number).filter(number -> number < payment).toList())),
                     number -> Office.billTo(site, wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
                             .invoice(payment, wish.numbered(number))),
                     List.of()),
@@ -198,10 +256,16 @@ public final class IssueOffice {
 
     private Checked<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueWish wish) {
         return asked.payment().map(one -> Billed.unlessBilled(open, one)).orElse(Checked.sound(true))
-                .then(free -> desk.issue(open, asked.kind(), wish.date(), new Origin(Optional.of(entry.customer()),
+                .then(free -> issue(open, asked.kind(), wish, new Origin(Optional.of(entry.customer()),
                         Optional.of(entry.id()), Optional.empty(), asked.payment().map(Billed.Payment::agreement),
                         Optional.empty(), Optional.empty()), asked.paper()))
                 .map(issued -> BookedPaper.of(issued, open).with(asked.notices()));
+    }
+
+    private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, IssueWish wish, Origin origin,
+            Function<String, Checked<? extends Paper>> paper) {
+        return dates.issue(open, kind, wish.date(), wish.booking().backdate(),
+                () -> desk.issue(open, kind, wish.date(), origin, paper));
     }
 
     /** The paper of a number as it was issued. */

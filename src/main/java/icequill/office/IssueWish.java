@@ -9,7 +9,11 @@ import java.util.Optional;
  *
  * @param language empty for the customer's
  */
-public record IssueWish(LocalDate date, Optional<Language> language) {
+public record IssueWish(LocalDate date, Optional<Language> language, Booking booking) {
+
+    public IssueWish(LocalDate date, Optional<Language> language) {
+        this(date, language, Booking.USUAL);
+    }
 
     /** The same for a paper that has its number already. */
     Office.Wish numbered(String number) {

@@ -86,6 +86,12 @@ public final class Office {
     }
 
     static Checked<Invoice> assembled(VisitInHand hand, Wish wish) {
+        LocalDate ended = hand.visit().ended().toLocalDate();
+        if (wish.number().isPresent() && wish.date().isBefore(ended)) {
+            return Checked.faulty(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
+                    "dated " + wish.date() + ", but visit \"" + hand.visit().id() + "\" ended on " + ended,
+                    "that day or a later one"));
+        }
         return billTo(hand.site(), wish.date())
                 .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(),
                         hand.rates(), hand.taxed(), billTo, language(hand, wish)).invoice(wish.number(), wish.date()));

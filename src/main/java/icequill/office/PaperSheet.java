@@ -32,6 +32,7 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
         paper.origin().site().ifPresent(id -> details.put("site", id));
         paper.origin().visit().ifPresent(id -> details.put("visit", id));
         paper.origin().agreement().ifPresent(id -> details.put("agreement", id));
+        open.papers().backdated(paper.number()).ifPresent(reason -> details.put("backdated", reason));
         replacedBy(open, paper).findFirst().ifPresent(number -> details.put("replacedBy", number));
         details.put("issuedAt", paper.issuedAt().toString());
         details.put("ratesVersion", paper.ratesVersion());

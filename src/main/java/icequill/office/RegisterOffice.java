@@ -133,10 +133,18 @@ public final class RegisterOffice {
 
     /** Blanks what is personal about a customer, as far as it need not be kept. */
     public Checked<Forgotten> forget(String id) {
-        return book.read(open -> Checked.sound(true))
-                .then(there -> book.write(open -> payer(open, Optional.of(id)).then(
-                        entry -> new Forgetting(folder, book.settings(), open).forget(entry,
-                                ShopDay.today(folder, clock)))));
+        return forgetting(id).then(Pending::done);
+    }
+
+    /** What {@link #forget} would blank, of which nothing is blanked yet. */
+    public Checked<Forgotten> wouldForget(String id) {
+        return forgetting(id).then(Pending::tried);
+    }
+
+    private Checked<Pending<Forgotten>> forgetting(String id) {
+        return book.read(open -> Checked.sound(new Pending<>(book, writing -> payer(writing, Optional.of(id)).then(
+                entry -> new Forgetting(folder, book.settings(), writing).forget(entry,
+                        ShopDay.today(folder, clock))))));
     }
 
     static Map<String, String> machines(Reading open, String site) {

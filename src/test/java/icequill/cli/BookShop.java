@@ -9,6 +9,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.JsonNode;
@@ -26,11 +29,18 @@ record BookShop(Path folder) {
         return new BookShop(folder);
     }
 
+    /** Run at the end of the year of the shop's visits, unless told otherwise. */
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-30T17:00:00Z"), ZoneOffset.UTC);
+
     Run run(String... args) {
+        return runAt(CLOCK, args);
+    }
+
+    Run runAt(Clock clock, String... args) {
         List<String> line = new ArrayList<>(List.of(args));
         line.add("--shop");
         line.add(folder.toString());
-        return Run.of(line.toArray(String[]::new));
+        return Run.at(clock, line.toArray(String[]::new));
     }
 
     /** A run that must go well, as JSON. */

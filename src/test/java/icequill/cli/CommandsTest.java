@@ -41,9 +41,13 @@ class CommandsTest {
     record Run(int status, String out, String err) {
 
         static Run of(String... args) {
+            return at(CLOCK, args);
+        }
+
+        static Run at(Clock clock, String... args) {
             StringWriter out = new StringWriter();
             StringWriter err = new StringWriter();
-            int status = Main.run(CLOCK, new PrintWriter(out, true), new PrintWriter(err, true), args);
+            int status = Main.run(clock, new PrintWriter(out, true), new PrintWriter(err, true), args);
             return new Run(status, out.toString(), err.toString());
         }
 

@@ -178,7 +178,10 @@ class RegisterCommandsTest {
                 .contains("visit \"mill\" is not billed yet", "icequill issue mill");
         shop.json("issue", "mill", "--date", "2026-05-14");
 
-        JsonNode forgotten = shop.json("customer", "forget", "mill-lane-bakery");
+        assertThat(shop.problems("customer", "forget", "mill-lane-bakery").getFirst())
+                .contains("This blanks customer mill-lane-bakery with 1 sites", "--yes");
+        assertThat(shop.json("customer", "show", "mill-lane-bakery").toString()).contains("Mill Lane Bakery");
+        JsonNode forgotten = shop.json("customer", "forget", "mill-lane-bakery", "--yes");
 
         assertThat(forgotten.path("papers").asInt()).isEqualTo(1);
         assertThat(forgotten.path("keptUntil").asString()).isEqualTo("2033-12-31");
