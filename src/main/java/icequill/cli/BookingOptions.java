@@ -50,7 +50,8 @@ final class BookingOptions {
 
     void print(BookedPaper paper, Printout printout) {
         if (dryRun) {
-            printout.out().println("Would issue " + paper.description() + ", dated " + paper.date() + ": " + paper.where());
+            printout.out()
+                    .println("Would issue " + paper.description() + ", dated " + paper.date() + ": " + paper.where());
         } else {
             BookCommand.print(paper, printout);
         }

@@ -28,7 +28,8 @@ final class CustomerForgetCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        Checked<Forgotten> sure = yes ? office().forget(id)
+        Checked<Forgotten> sure = yes
+                ? office().forget(id)
                 : office().wouldForget(id).then(this::asked).then(blanked -> office().forget(id));
         return show(sure, Forgotten::json, this::tell);
     }

@@ -21,7 +21,8 @@ final class Archive {
     static final List<Table> TABLES = List.of(new Table("customer", "id"),
             new Table("customer_bill_to", "customer_id, valid_from"),
             new Table("customer_certificate", "customer_id, position"), new Table("site", "id"),
-            new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("visit_withdrawn", "visit_id"), new Table("series", "kind, office, year"),
+            new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("visit_withdrawn", "visit_id"),
+            new Table("series", "kind, office, year"),
             new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
             new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
             new Table("paper_word", "word, paper_id"), new Table("paper_backdated", "paper_id"));

@@ -116,7 +116,8 @@ public final class Papers {
 
     /** The latest day that a paper of the series bears. */
     public Optional<LocalDate> newest(Series series) {
-        return handle.createQuery("SELECT max(dated) FROM paper WHERE kind = :kind AND office = :office AND year = :year")
+        return handle
+                .createQuery("SELECT max(dated) FROM paper WHERE kind = :kind AND office = :office AND year = :year")
                 .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
                 .mapTo(String.class).findOne().map(LocalDate::parse);
     }

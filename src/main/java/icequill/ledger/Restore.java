@@ -129,6 +129,7 @@ final class Restore {
                         .orElseGet(() -> filled(file, archive, handle, connections.dialect(), files));
                 if (report instanceof Checked.Sound<AuditReport>) {
                     // The database comes last: where it is, there is a book. Until then the papers bear a mark.
+                    Folder.madeFor(files.restoring());
                     Flush.write(files.restoring(), new byte[0]);
                     movePapers(files);
                     handle.commit();

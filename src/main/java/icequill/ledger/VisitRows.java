@@ -40,7 +40,8 @@ final class VisitRows {
     static Optional<Withdrawal> withdrawal(Handle handle, String id) {
         return handle.createQuery("SELECT withdrawn_at, reason FROM visit_withdrawn WHERE visit_id = :id")
                 .bind("id", id).map(row -> new Withdrawal(Instant.parse(Column.text(row, "withdrawn_at")),
-                        Column.text(row, "reason"))).findOne();
+                        Column.text(row, "reason")))
+                .findOne();
     }
 
     static void withdraw(Handle handle, String id, String reason, Instant now) {

@@ -45,7 +45,8 @@ final class Billed {
                 .forEach(invoice -> billed.put(invoice.payment(), invoice.number().orElse("")));
         Problems problems = new Problems();
         Optional.ofNullable(billed.get(payment.number())).ifPresent(number -> problems.add(Code.ALREADY_EXISTS,
-                Place.NOWHERE, "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
+                Place.NOWHERE,
+                "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
                 "if that is wrong: icequill credit " + number));
         if (problems.isEmpty()) {
             payment.before().stream().filter(earlier -> !billed.containsKey(earlier)).findFirst()

@@ -62,7 +62,7 @@ public final class Demo {
     }
 
     /**
-     * Makes the shop, its book and all its papers, each invoice dated by the day of its visit.
+     * Makes the shop, its book and all its papers, each invoice dated by the day on which its visit ended.
      *
      * @param folder new, empty, or with an earlier demo and nothing else, which is then replaced
      * @param progress is told what comes next

@@ -27,14 +27,14 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
     private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
     private static final String WRONG_ORDER = "valve-repair-taproom";
 
-    /** A visit of the folder, and when it was. */
+    /** A visit of the folder, and when it ended. */
     private record Dated(Path file, String id, LocalDate day) {}
 
     List<Checked<WrittenPaper>> papers() {
         ShopFolder shop = BookSites.shop(book.folder());
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         List<Dated> visits = shop.visits().stream().flatMap(file -> shop.visit(file).stream()
-                .map(visit -> new Dated(file, visit.id(), visit.day())))
+                .map(visit -> new Dated(file, visit.id(), visit.ended().toLocalDate())))
                 .sorted(Comparator.comparing(Dated::day).thenComparing(Dated::id)).toList();
         for (int i = 0; i < visits.size(); i++) {
             progress.accept("Visit and invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());

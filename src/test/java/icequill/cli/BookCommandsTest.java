@@ -199,7 +199,8 @@ class BookCommandsTest {
     @Test
     void payment_ofAnAgreement_billedOnceUntilItIsGivenBack() throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
-        String[] line = {"issue", "--agreement", "agreements/crumb-lane-bakery.yaml", "--payment", "2", "--out-of-order", "--date",
+        String[] line = {"issue", "--agreement", "agreements/crumb-lane-bakery.yaml", "--payment", "2",
+                "--out-of-order", "--date",
                 "2026-09-01"};
 
         assertThat(shop.json(line).path("papers").get(0).path("number").asString()).isEqualTo("INV-2026-00001");

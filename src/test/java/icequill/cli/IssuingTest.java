@@ -80,7 +80,7 @@ class IssuingTest {
         record("ten-minute-brushing");
         shop.write("visits/at-the-limit.yaml", """
                 format: 1
-                site: copper-kettle-taproom
+                site: pennon-wharf-taproom
                 order: {limit: 149.99}
                 people:
                   - {name: Sol Marrero, grade: lead, arrived: 2026-05-14T10:00, left: 2026-05-14T10:10, on: repair}
@@ -90,7 +90,7 @@ class IssuingTest {
         CommandsTest.Run tried = shop.run("issue", "--all", "--dry-run");
         JsonNode json = shop.runAt(BookShop.CLOCK, "issue", "--all", "--dry-run", "--json").json();
 
-        assertThat(tried.out()).contains("Would issue invoice, USD 301.13, dated 2026-12-30: Copper Kettle",
+        assertThat(tried.out()).contains("Would issue invoice, USD 301.13, dated 2026-12-30: Pennon Wharf",
                 "2 of 3 visits would be billed.").doesNotContain("INV-");
         assertThat(tried.err()).contains("above the limit of 149.99");
         assertThat(json.path("wouldIssue")).extracting(paper -> paper.path("gross").asString()).contains("301.13")
@@ -141,7 +141,7 @@ class IssuingTest {
         shop.write("visits/elsewhere.yaml", elsewhere);
 
         assertThat(shop.problems("visit", file("elsewhere"))).singleElement().asString()
-                .contains("ada quill was at site \"copper-kettle-taproom\"", "each person at one site at a time");
+                .contains("ada quill was at site \"pennon-wharf-taproom\"", "each person at one site at a time");
         shop.write("visits/elsewhere.yaml", elsewhere.replace("18:04", "18:05"));
         record("elsewhere");
     }
@@ -153,7 +153,7 @@ class IssuingTest {
         assertThat(shop.problems("visit", "--withdraw", "late-call")).singleElement().asString()
                 .contains("no reason is given");
         assertThat(shop.run("visit", "--withdraw", "late-call", "--reason", "Copied by mistake.").out())
-                .contains("Withdrawn: late-call at copper-kettle-taproom on 2026-05-13: Copied by mistake.");
+                .contains("Withdrawn: late-call at pennon-wharf-taproom on 2026-05-13: Copied by mistake.");
 
         assertThat(shop.problems("visit", "--withdraw", "late-call", "--reason", "Again.").getFirst())
                 .contains("was withdrawn: Copied by mistake.");
@@ -195,7 +195,8 @@ class IssuingTest {
         JsonNode next = shop.json(line.toArray(String[]::new));
         assertThat(next.path("payment").asInt()).isEqualTo(2);
         assertThat(next.path("due").asString()).isEqualTo("2026-09-01");
-        assertThat(shop.run(line.toArray(String[]::new)).out()).contains("Next of A-2026-004: payment 2, due 2026-09-01",
+        assertThat(shop.run(line.toArray(String[]::new)).out()).contains(
+                "Next of A-2026-004: payment 2, due 2026-09-01",
                 "--payment 2");
         shop.json(with(line, "--payment", "3", "--out-of-order"));
         assertThat(shop.json(line.toArray(String[]::new)).path("payment").asInt()).isEqualTo(2);

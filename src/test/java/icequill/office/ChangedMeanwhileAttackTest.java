@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** A colleague changes in the book what a paper was just worked out from: the paper is not issued, and the person is told. */
 class ChangedMeanwhileAttackTest {
 
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-14T16:00:00Z"), ZoneOffset.UTC);
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-21T16:00:00Z"), ZoneOffset.UTC);
     private static final IssueWish WISH = new IssueWish(LocalDate.of(2026, 5, 14), Optional.empty());
 
     @TempDir
