@@ -112,7 +112,7 @@ class IssuingTest {
         CommandsTest.Run tried = shop.run("credit", "INV-2026-00001", "--reissue", "--purchase-order", "P-9", "--due",
                 "keep", "--reason", "Wrong order.", "--date", "2026-06-01", "--dry-run");
 
-        assertThat(tried.out()).contains("Would issue credit note, USD 301.13, dated 2026-06-01",
+        assertThat(tried.out()).contains("Would issue credit note, USD -301.13, dated 2026-06-01",
                 "Would issue invoice, USD 301.13, dated 2026-06-01", "Nothing was issued.");
         assertThat(shop.json("audit").path("papers").asInt()).isEqualTo(1);
     }
