@@ -61,9 +61,10 @@ record TasksReader(Fields fields, Set<String> materials) {
         if (least.get() > most.get()) {
             entry.problems().add(Code.WRONG_ORDER, entry.place("least"),
                     "at least " + least.get() + " minutes, but at most " + most.get(), "the smaller number first");
-            return Optional.empty();
         }
-        return Optional.of(new Procedure.Timer(least.get(), most.get()));
+        // What was reported stands in as the other way round, so that nobody is told of a missing timer too.
+        return Optional.of(
+                new Procedure.Timer(Math.min(least.get(), most.get()), Math.max(least.get(), most.get())));
     }
 
     private static <E extends Enum<E>> Set<E> constants(Fields entry, String key, Class<E> type) {

@@ -16,6 +16,7 @@ import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
 import icequill.work.Task;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,23 @@ record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place)
             problems.add(Code.MISSING, place, "no task is planned at any machine",
                     "machines, each with its tasks");
         }
+        findings.forEach(finding -> circulation(finding, problems));
         return problems.or(() -> new VisitWork(walks(), pairs(), tasks));
+    }
+
+    /** The site's own minutes for a machine may not be longer than the label of what circulates allows. */
+    private void circulation(Finding finding, Problems problems) {
+        for (Task task : rates.done(finding)) {
+            Optional<Layout.Circulation> own = own(site, task, finding.machine());
+            Optional<Integer> most = task.doses().stream().flatMap(dose -> rates.material(dose.material()).stream())
+                    .flatMap(material -> material.label().stream()).flatMap(label -> label.minutes().most().stream())
+                    .min(Comparator.naturalOrder());
+            own.filter(minutes -> minutes.most() > most.orElse(minutes.most()))
+                    .ifPresent(minutes -> problems.add(Code.OUT_OF_RANGE, finding.place(),
+                            "the site lets a cleaner circulate for " + minutes.most() + " minutes in \""
+                                    + finding.machine() + "\", longer than its label",
+                            "at most " + most.orElseThrow() + " in the site's layout"));
+        }
     }
 
     Walks walks() {

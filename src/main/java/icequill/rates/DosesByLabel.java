@@ -4,6 +4,7 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.work.ChargeClass;
+import icequill.work.Chemistry;
 import icequill.work.Task;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,12 @@ final class DosesByLabel {
     private void dose(Task task, Task.Dose dose, Material material) {
         if (material.chargeClass() == ChargeClass.CHEMICALS && material.label().isEmpty()) {
             problems.add(material.withoutLabel(dose.place(), "the dose in the task \"" + task.id() + "\""));
+        }
+        boolean acid = material.label().filter(label -> label.chemistry() == Chemistry.ACID).isPresent();
+        if (acid && task.unattended() > 0 && task.procedure().timer().isEmpty()) {
+            problems.add(Code.MISSING, dose.place(),
+                    "acid is left for " + task.unattended() + " minutes without a timer in the task \"" + task.id() + "\"",
+                    "timer: {least, most}, so that it is flushed out in time");
         }
         material.label().ifPresent(label -> {
             time(task, dose, material, label.minutes());

@@ -16,7 +16,7 @@ final class Columns {
         int whole = lengths.stream().mapToInt(length -> length + LINE).sum();
         int sum = 0;
         int count = 0;
-        while (2 * sum < whole) {
+        while (count < lengths.size() && 2 * sum + lengths.get(count) + LINE <= whole) {
             sum += lengths.get(count) + LINE;
             count++;
         }

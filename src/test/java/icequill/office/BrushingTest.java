@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheet.Comparison;
+import icequill.document.BrushingSheetPair;
 import icequill.files.ShopFolder;
 import icequill.money.Amounts;
 import icequill.party.Language;
@@ -18,12 +19,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Brushing sheets of the invented shop. A ten-minute brushing costs about 150 by common practice. */
 class BrushingTest {
@@ -85,6 +89,20 @@ class BrushingTest {
         assertThat(sheet.cautions()).containsExactly(Caution.UNPLUGGED, Caution.SHARP_FINS, Caution.NYLON_BRUSH_ONLY,
                 Caution.GAS_SUSPECTED, Caution.CERTIFIED_REFRIGERANT, Caution.QUALIFIED_ELECTRICAL,
                 Caution.LOCAL_RULES);
+    }
+
+    /** One side for each language, with all its cautions. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hotel-fernhill", "crumb-lane-bakery"})
+    void pair_everyDemoSite_twoPages(String site) throws Exception {
+        BrushingSheetPair pair = BrushingInHand.of(ShopFolder.read(folder), folder.resolve("brushing/" + site + ".yaml"), DAY)
+                .then(hand -> hand.pair(DAY, Optional.empty())).orElseThrow();
+        Printer printer = Printer.of(folder);
+        byte[] pdf = printer.html(pair).then(html -> printer.pdf(pair, html, List.of())).orElseThrow();
+
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+        }
     }
 
     @ParameterizedTest(name = "{0} -> {1}")

@@ -191,6 +191,19 @@ class WorkSheetTest {
         assertThat(problems()).extracting(Problem::text).anyMatch(text -> text.contains(message));
     }
 
+    @Test
+    void sheet_acidLeftWithoutATimerOrBeyondItsLabel_aProblem() throws Exception {
+        change("pricing/tasks.yaml", "    timer: {least: 20, most: 25}", "#");
+        assertThat(problems()).extracting(Problem::message)
+                .contains("acid is left for 20 minutes without a timer in the task \"circulate-descaler\"");
+
+        change("pricing/tasks.yaml", "#  # common practice; the label", "    timer: {least: 20, most: 25}  # common practice; the label");
+        Files.writeString(folder.resolve("sites/crumb-lane-bakery.yaml"),
+                "layout:\n  circulation: [{machine: proof-room, least: 20, most: 41}]\n", StandardOpenOption.APPEND);
+        assertThat(problems()).extracting(Problem::text).singleElement().asString()
+                .contains("circulate for 41 minutes in \"proof-room\", longer than its label", "at most 40");
+    }
+
     /** What makes a poisonous gas with chlorine, whichever comes first; the cleaner is written in the demo's rates. */
     @ParameterizedTest
     @ValueSource(strings = {"acid", "ammonia", "quaternary", "peracid"})
