@@ -39,7 +39,8 @@ final class DosesByLabel {
         boolean acid = material.label().filter(label -> label.chemistry() == Chemistry.ACID).isPresent();
         if (acid && task.unattended() > 0 && task.procedure().timer().isEmpty()) {
             problems.add(Code.MISSING, dose.place(),
-                    "acid is left for " + task.unattended() + " minutes without a timer in the task \"" + task.id() + "\"",
+                    "acid is left for " + task.unattended() + " minutes without a timer in the task \"" + task.id()
+                            + "\"",
                     "timer: {least, most}, so that it is flushed out in time");
         }
         material.label().ifPresent(label -> {
