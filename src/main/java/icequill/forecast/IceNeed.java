@@ -24,10 +24,10 @@ public record IceNeed(MarkedFigure pounds) {
      * A part of what the machine can make.
      *
      * @param harvest lb in 24 hours
-     * @param duty above 0 %, up to 100 %
+     * @param duty from 0 % to 100 %
      */
     public static IceNeed duty(BigDecimal harvest, Percent duty, Mark mark) {
-        Check.that(duty.value().signum() > 0 && duty.value().compareTo(FULL) <= 0, "a duty of " + duty.value() + " %");
+        Check.that(duty.value().signum() >= 0 && duty.value().compareTo(FULL) <= 0, "a duty of " + duty.value() + " %");
         return new IceNeed(
                 new MarkedFigure(Figure.term(harvest, "lb").times(Figure.percent(duty)), mark));
     }

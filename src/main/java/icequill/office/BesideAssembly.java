@@ -147,7 +147,7 @@ record BesideAssembly(SiteForecast forecast) {
                 .map(machine -> forecast.risks().need(machine).pounds().value(0))
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .multiply(BigDecimal.valueOf(forecast.risks().season().days()));
-        return forecast.risks().site().conditions().hardness().map(hardness -> {
+        return forecast.risks().site().conditions().hardness().filter(hardness -> ice.signum() > 0).map(hardness -> {
             MarkedFigure minerals = new WaterAndScale(ice, rates().water(), hardness, Mark.DERIVED).mineralPounds();
             return new Beside(Phrase.of("outlook.beside.scale"), Phrase.of("outlook.beside.scale-pounds",
                     Fact.number(minerals.value(0).longValueExact(), "lb"), new Fact.Measure(hardness, "")),

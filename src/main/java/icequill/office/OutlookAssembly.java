@@ -77,7 +77,9 @@ record OutlookAssembly(SiteForecast forecast) {
         Fact difference = plain(round(MinorUnits.expected(Math.abs(saved))));
         answer.add(saved > 0
                 ? Phrase.of("outlook.pays", name, difference, ofTen(cheaper))
-                : Phrase.of("outlook.pays-not", difference, ofTen(1 - cheaper)));
+                : Phrase.of(new BesideAssembly(forecast).electricity().isEmpty()
+                        ? "outlook.pays-not-no-electricity"
+                        : "outlook.pays-not", difference, ofTen(1 - cheaper)));
         MonetaryAmount singly = recommended.year().list().subtract(plan.planned());
         if (singly.isPositive()) {
             answer.add(Phrase.of("outlook.less-than-singly", new Fact.Amount(singly)));

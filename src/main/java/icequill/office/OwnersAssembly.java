@@ -70,6 +70,13 @@ record OwnersAssembly(SiteForecast forecast) {
     private List<Phrase> notes() {
         List<Phrase> notes = new ArrayList<>(
                 List.of(Phrase.of("mine.conditional"), Phrase.of("mine.calls-margin"), Phrase.of("mine.years")));
+        if (cleans() > 0 && cleans() < 1) {
+            notes.add(Phrase.of("mine.some-clean"));
+        }
+        long step = forecast.ways().stream().mapToLong(way -> first(way).total().step()).max().orElseThrow();
+        if (step > 1) {
+            notes.add(Phrase.of("mine.step", money(step)));
+        }
         if (!forecast.rates().later().isLikeToday()) {
             notes.add(InputsAssembly.later(forecast.rates()));
             notes.add(Phrase.of("mine.later"));

@@ -29,6 +29,7 @@ public final class OracleRuns {
                 continue;
             }
             ForecastOracle.Verdict verdict = ForecastOracle.judge(run.json());
+            System.out.println(number + ": " + verdict.compared() + " figures");
             compared += verdict.compared();
             disagreements += verdict.disagreements().size();
             for (String disagreement : verdict.disagreements()) {

@@ -174,6 +174,23 @@ class ForecastTest {
         assertThat(free.chanceCheaperThan(fixed)).isEqualTo(1, within(1e-9));
     }
 
+    /** Equal care, cheaper per call and per visit: cheaper whatever happens, however the machines fall out. */
+    @ParameterizedTest
+    @CsvSource({"1, 1", "1, 0.6", "0, 1", "0.5, 0.8"})
+    void comparison_equalCareAndCheaperThroughout_isAlwaysCheaper(double cleans, double restores) {
+        List<MachineRisk> machines = List.of(new MachineRisk(0.4, Optional.of(CLOCK), 7, CLOCK, 9),
+                new MachineRisk(0.2, Optional.empty(), 0, CLOCK, 1));
+        List<CallKind> less = List.of(new CallKind(0.4, 14000), new CallKind(0.35, 27657), new CallKind(0.25, 50000));
+        CallTable cheap = new CallTable(Map.of(Cause.RANDOM, less, Cause.CONDENSER, less, Cause.WATER, less));
+        Care care = new Care(6, restores);
+
+        Forecast dear = Forecast.of(machines, new Choice(107500, care, care, TABLE), new StopPolicy(cleans), 12);
+        Forecast cheaper = Forecast.of(machines, new Choice(107400, care, care, cheap), new StopPolicy(cleans), 12);
+
+        assertThat(cheaper.chanceCheaperThan(dear)).isEqualTo(1, within(1e-9));
+        assertThat(dear.chanceCheaperThan(cheaper)).isEqualTo(0, within(1e-9));
+    }
+
     private static Forecast forecast(DirtClock water, double every, StopPolicy policy) {
         return Forecast.of(List.of(new MachineRisk(0.2, Optional.empty(), 0, water, 0)),
                 new Choice(0, Care.every(every), Care.NEVER, TABLE), policy, 12);

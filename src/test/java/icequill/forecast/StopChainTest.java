@@ -90,6 +90,19 @@ class StopChainTest {
         }
     }
 
+    /**
+     * Calls that clean come by a clock slower by the part that cleans to the power of 1 / shape, and each stands for 1 / part stops on
+     * average (optional stopping of the compensated process): a mean by the renewal process alone.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.3, 12", "0.5, 0", "0.8, 30"})
+    void mixture_anyPart_meanByASlowerClock(double cleans, double age) {
+        DirtClock slower = CLOCK.faster(Math.pow(cleans, 1 / CLOCK.shape()));
+
+        assertThat(new StopCounts(CLOCK, new StopPolicy(cleans), YEARS, Care.NEVER).of(age).mean())
+                .isEqualTo(new RenewalSeries(slower, YEARS).counts(age, YEARS).mean() / cleans, within(1e-7));
+    }
+
     /** Between all calls and none that clean lie all parts of them, and near the ends the ends. */
     @Test
     void mixture_betweenItsEnds_risesAsFewerCallsClean() {

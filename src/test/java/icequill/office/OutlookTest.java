@@ -209,6 +209,59 @@ class OutlookTest {
                 "the less sure that is");
     }
 
+    /** Where no ice is used, neither electricity nor bought ice nor scale is anything to speak of; it is no fault. */
+    @Test
+    void sheet_noIceIsUsed_saysNothingOfIce() throws IOException {
+        change(RATES, "iceUsed: {usual: 60, low: 40, high: 75}", "iceUsed: {usual: 0, low: 0, high: 75}");
+
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains("The machine's life")
+                .doesNotContain("Ice not made", "less a year", "of minerals");
+    }
+
+    /** Where half of the calls clean, half of each kind is priced without the cleaning, and more calls come than where all do. */
+    @Test
+    void json_someCallsClean_liesBetweenAllAndNone() throws IOException {
+        double all = json(BAKERY, LookAhead.USUAL).path("options").path("payPerCall").path("expectedCalls").asDouble();
+        change(RATES, "afterCall: resets  ", "callsThatClean: 50  ");
+        JsonNode half = json(BAKERY, LookAhead.USUAL);
+        change(RATES, "callsThatClean: 50  ", "callsThatClean: 0  ");
+        double none = json(BAKERY, LookAhead.USUAL).path("options").path("payPerCall").path("expectedCalls").asDouble();
+
+        assertThat(half.path("options").path("payPerCall").path("expectedCalls").asDouble()).isBetween(all, none);
+        assertThat(half.path("inputs").path("calls").path("payPerCall").valueStream()
+                .filter(kind -> kind.path("name").asString().equals("stopped by heat, in the daytime")).toList())
+                .satisfiesExactly(
+                        cleaned -> {
+                            assertThat(cleaned.path("share").asDouble()).isEqualTo(0.35);
+                            assertThat(cleaned.path("cleans").asBoolean()).isTrue();
+                        },
+                        restarted -> {
+                            assertThat(restarted.path("share").asDouble()).isEqualTo(0.35);
+                            assertThat(restarted.path("cleans").asBoolean()).isFalse();
+                        });
+    }
+
+    /** Whether a call cleans decides which way is cheaper: the owner is told, at the demo's bakery from -418.75 to 1,288.60. */
+    @Test
+    void owner_whetherCallsClean_isWhatMovesTheAnswerMost() throws IOException {
+        WrittenPaper paper = PlanOffice.of(folder)
+                .ownersOutlook(folder.resolve(BAKERY), wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
+
+        String page = PrintedQuote.of(paper.files().getFirst()).flowing();
+
+        assertThat(page).contains("No call cleans the side that stopped, or each does", "Cleanings take away 70% of the",
+                "No calls, or twice as many, in: Sundays and holidays");
+        assertThat(page.indexOf("No call cleans")).isLessThan(page.indexOf("Calls a fifth cheaper"));
+    }
+
+    @Test
+    void rates_bothWordsForWhatCallsClean_areAProblem() throws IOException {
+        change(RATES, "afterCall: resets  ", "callsThatClean: 50\nafterCall: resets  ");
+
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).problems())
+                .anyMatch(problem -> problem.text().contains("afterCall stands here too"));
+    }
+
     @Test
     void sheet_machinesCooledByWater_sayNothingOfCondensers() throws IOException {
         change("quotes/fernhill-plan.yaml", "machines: [lobby-bar, floor-3, floor-6, pool-bar]",
