@@ -161,9 +161,12 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
 
     /** The energy that a machine's ice takes; empty where nothing says what it takes when clean, or no ice is used. */
     Optional<EnergyUse> energy(Machine machine, EnergyLimits limits) {
-        return rates.beside().iceUsed().usual().signum() == 0 ? Optional.empty() : history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Checked::orElseThrow)
-                .or(() -> limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH)))
-                .map(rate -> new EnergyUse(rate, need(machine), season().days(), rates.beside().electricity().price()));
+        return rates.beside().iceUsed().usual().signum() == 0
+                ? Optional.empty()
+                : history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Checked::orElseThrow)
+                        .or(() -> limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH)))
+                        .map(rate -> new EnergyUse(rate, need(machine), season().days(),
+                                rates.beside().electricity().price()));
     }
 
     private static Optional<Checked<EnergyRate>> nameplate(SiteHistory.Care care) {

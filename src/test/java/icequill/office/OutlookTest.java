@@ -249,7 +249,8 @@ class OutlookTest {
 
         String page = PrintedQuote.of(paper.files().getFirst()).flowing();
 
-        assertThat(page).contains("No call cleans the side that stopped, or each does", "Cleanings take away 70% of the",
+        assertThat(page).contains("No call cleans the side that stopped, or each does",
+                "Cleanings take away 70% of the",
                 "No calls, or twice as many, in: Sundays and holidays");
         assertThat(page.indexOf("No call cleans")).isLessThan(page.indexOf("Calls a fifth cheaper"));
     }
