@@ -157,9 +157,9 @@ svg { display: inline-block; }
 /* What to expect, on one page: it is handed over, not sent in a window envelope. */
 .compact .head { height: 20mm; }
 .compact .address { height: 16mm; }
-.outlook { font-size: 8.7pt; line-height: 1.22; }
-.outlook h2 { margin: 2mm 0 0.4mm 0; }
-.outlook .small { font-size: 7.4pt; line-height: 1.2; }
+.outlook { font-size: 8.5pt; line-height: 1.18; }
+.outlook h2 { margin: 1.2mm 0 0.2mm 0; }
+.outlook .small { font-size: 7.2pt; line-height: 1.15; }
 .answer { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1.6mm 0; margin-top: 2mm; }
 .answer .strong { font-size: 11pt; line-height: 1.2; margin-bottom: 0.8mm; }
 .legend { width: 100%; margin-bottom: 0.8mm; }
@@ -168,12 +168,12 @@ svg { display: inline-block; }
 .legend .means { width: 21mm; }
 .ways tr { page-break-inside: avoid; }
 .ways thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.5mm 0; color: #444444; font-size: 7.8pt; vertical-align: bottom; }
-.ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.9mm 0; }
-.ways .way { width: 19%; padding-right: 2mm; }
+.ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.5mm 0; }
+.ways .way { width: 18%; padding-right: 2mm; }
 .ways .sites { width: 27%; }
-.ways .calls { width: 9%; }
+.ways .calls { width: 8%; }
 .ways .value { text-align: right; padding-left: 2mm; }
-.ways .span { width: 19%; text-align: right; padding-left: 2mm; }
+.ways .span { width: 20%; text-align: right; padding-left: 2mm; }
 .besides th { width: 22%; }
 .inputs .column { width: 50%; padding-right: 4mm; }
 .inputs ul { margin: 0; padding-left: 4mm; }

@@ -37,8 +37,15 @@ public record Outlook(int years, List<Phrase> answer, List<Way> ways, List<Besid
     public record Way(WayOfCare kind, Optional<Wording> name, MonetaryAmount planned, BigDecimal calls, TenSites sites,
             Span first, Span later, Optional<InTen> cheaperFirst, Optional<InTen> cheaperLater) {}
 
-    /** Between which amounts eight years in ten lie, and the mean of all. */
-    public record Span(MonetaryAmount low, MonetaryAmount mean, MonetaryAmount high) {}
+    /**
+     * What years may cost in all. At least eight in ten lie between the low and the high amount, and at least nine in ten are not
+     * above the high one.
+     *
+     * @param low not below what is planned
+     * @param mean of all
+     * @param planned how many years cost just what is planned, which then is the low amount; empty where it is one in ten or fewer
+     */
+    public record Span(MonetaryAmount low, MonetaryAmount mean, MonetaryAmount high, Optional<InTen> planned) {}
 
     /** Something that no sum holds: what it is, how much of it, and where that comes from. */
     public record Beside(Phrase what, Phrase howMuch, Phrase origin) {}

@@ -25,6 +25,11 @@ public final class Amounts {
         return amount.getNumber().numberValueExact(BigDecimal.class);
     }
 
+    /** The larger of two amounts of one currency. */
+    public static MonetaryAmount larger(MonetaryAmount one, MonetaryAmount other) {
+        return other.isGreaterThan(one) ? other : one;
+    }
+
     /**
      * Adds up; nothing makes zero.
      *

@@ -9,13 +9,16 @@ public enum Stepping {
     /** To the nearest full multiple of the step, halves away from zero. */
     NEAREST,
     /** To the highest full multiple that is not above the value. */
-    DOWN;
+    DOWN,
+    /** To the lowest full multiple that is not below the value. */
+    UP;
 
     /** The multiple of the step, which must be positive. */
     public BigFraction to(BigFraction value, BigDecimal step) {
         BigFraction size = Exact.of(step);
         return switch (this) {
         case NEAREST -> size.multiply(Exact.of(Rounding.halfUp(value.divide(size), 0)));
+        case UP -> Exact.upToMultiple(value, step);
         case DOWN -> Exact.upToMultiple(value.negate(), step).negate();
         };
     }

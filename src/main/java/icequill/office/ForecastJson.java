@@ -40,7 +40,21 @@ record ForecastJson(SiteForecast forecast) {
         view.put("years", forecast.years());
         view.put("options", options());
         view.put("electricitySaved", electricity());
+        view.put("doubt", doubt());
         view.put("inputs", inputs());
+        return view;
+    }
+
+    /** The weights of the three sets of guesses, and last year's calls beside the usual one. */
+    private Map<String, Object> doubt() {
+        GuessDoubt doubt = new GuessDoubt(forecast);
+        List<Double> weights = doubt.weights();
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("careful", chance(weights.get(0)));
+        view.put("usual", chance(weights.get(1)));
+        view.put("gloomy", chance(weights.get(2)));
+        view.put("callsLastYear", doubt.record().map(GuessDoubt.Record::had).orElse(null));
+        view.put("expectedLastYear", doubt.record().map(found -> chance(found.expected())).orElse(null));
         return view;
     }
 

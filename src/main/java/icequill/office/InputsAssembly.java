@@ -3,6 +3,7 @@ package icequill.office;
 import icequill.document.Outlook.Input;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.forecast.Decimals;
 import icequill.party.Machine;
 import icequill.rates.BesideCash;
 import icequill.rates.Dirt;
@@ -24,10 +25,12 @@ record InputsAssembly(SiteForecast forecast) {
     List<Input> all() {
         ForecastRates rates = forecast.rates();
         List<Input> inputs = new ArrayList<>();
-        forecast.hand().request().calls().flatMap(calls -> calls.lastYear())
-                .ifPresent(calls -> inputs.add(new Input(Phrase.of("outlook.in.last-year", Fact.number(calls, "call")),
-                        forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
-                                .orElseGet(() -> origin(Origin.CUSTOMER)))));
+        new GuessDoubt(forecast).record().ifPresent(found -> inputs.add(new Input(
+                Phrase.of("outlook.in.last-year." + found.fit().name().toLowerCase(Locale.ROOT),
+                        Fact.number(found.had(), "call"),
+                        new Fact.Measure(Decimals.of(found.expected(), 1), "")),
+                forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
+                        .orElseGet(() -> origin(Origin.CUSTOMER)))));
         inputs.add(new Input(Phrase.of("outlook.in.call", new Fact.Amount(forecast.meanCall())),
                 Phrase.of("outlook.origin.prices")));
         inputs.add(new Input(Phrase.of("outlook.in.faults", new Fact.Measure(rates.faults().usual(), "")),

@@ -9,8 +9,10 @@ import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.forecast.InTen;
 import icequill.forecast.MinorUnits;
+import icequill.forecast.MixedLaw;
 import icequill.forecast.TenSites;
 import icequill.money.Amounts;
+import icequill.money.Stepping;
 import icequill.party.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -26,24 +28,40 @@ record OutlookAssembly(SiteForecast forecast) {
     private static final int TEN = 10;
 
     Outlook outlook() {
-        List<Outlook.Way> ways = forecast.ways().stream().map(this::way).toList();
+        List<Double> weights = new GuessDoubt(forecast).weights();
+        List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
         return new Outlook(forecast.years(), answer(interval), ways, new BesideAssembly(forecast).all(),
                 new InputsAssembly(forecast).all(), interval.reasons());
     }
 
-    private Outlook.Way way(Way way) {
+    private Outlook.Way way(Way way, List<Double> weights) {
         Forecast first = forecast.forecast(way, 1);
-        Forecast later = forecast.forecast(way, forecast.years());
         return new Outlook.Way(way.kind(), way.name(), way.planned(), tenths(first.calls().mean()),
-                TenSites.of(first.calls()), span(first.total()), span(later.total()),
+                TenSites.of(first.calls()), span(way, 1, weights), span(way, forecast.years(), weights),
                 forecast.chanceCheaper(way, forecast.payPerCall(), 1).map(InTen::of),
                 forecast.chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(InTen::of));
     }
 
-    private Outlook.Span span(ChargeLaw law) {
-        return new Outlook.Span(round(law.quantile(LOW)), round(MinorUnits.expected(law.mean())),
-                round(law.quantile(HIGH)));
+    /** Wide enough for the usual guesses, and for all of them in doubt; rounded outward, but never past what is planned. */
+    private Outlook.Span span(Way way, int years, List<Double> weights) {
+        Forecast usual = forecast.forecast(way, years);
+        ChargeLaw law = usual.total();
+        MixedLaw doubted = new GuessDoubt(forecast).total(way, years, weights);
+        long planned = usual.planned();
+        double nothingMore = law.chanceOfAtMost(planned);
+        boolean isOften = nothingMore > LOW;
+        long low = isOften ? planned : Math.min(law.quantile(LOW), doubted.quantile(LOW));
+        long high = Math.max(law.quantile(HIGH), doubted.quantile(HIGH));
+        MonetaryAmount least = forecast.amount(planned);
+        return new Outlook.Span(Amounts.larger(least, step(Stepping.DOWN, low)),
+                Amounts.larger(least, round(MinorUnits.expected(law.mean()))),
+                high == planned ? least : step(Stepping.UP, high),
+                isOften ? Optional.of(InTen.of(nothingMore)) : Optional.empty());
+    }
+
+    private MonetaryAmount step(Stepping stepping, long minor) {
+        return stepping.of(forecast.amount(minor), forecast.rates().roundTo());
     }
 
     private MonetaryAmount round(long minor) {

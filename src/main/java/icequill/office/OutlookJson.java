@@ -43,6 +43,7 @@ record OutlookJson(Outlook outlook) {
         view.put("low", new BigDecimal(Amounts.plain(span.low())));
         view.put("mean", new BigDecimal(Amounts.plain(span.mean())));
         view.put("high", new BigDecimal(Amounts.plain(span.high())));
+        view.put("justPlannedInTen", span.planned().map(OutlookJson::inTen).orElse(null));
         return view;
     }
 }

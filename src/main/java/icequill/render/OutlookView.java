@@ -55,6 +55,8 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("calls", sentences.formats().number(way.calls(), 1));
         model.put("first", range(way.first()));
         model.put("laterRange", range(way.later()));
+        model.put("often", planned(way.first()));
+        model.put("laterOften", planned(way.later()));
         model.put("mean", sentences.word("outlook.mean", amount(way.first().mean())));
         model.put("laterMean", sentences.word("outlook.mean", amount(way.later().mean())));
         model.put("cheaper", way.cheaperFirst().map(this::cheaper).orElse(""));
@@ -78,6 +80,13 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         return span.low().equals(span.high())
                 ? amount(span.low())
                 : sentences.word("outlook.range", amount(span.low()), amount(span.high()));
+    }
+
+    /** How often it is just what is planned. */
+    private String planned(Outlook.Span span) {
+        return span.planned().map(tenths -> sentences.word("outlook.range-planned", sentences.word(
+                "outlook.in-ten." + tenths.than().name().toLowerCase(Locale.ROOT), String.valueOf(tenths.tenths()))))
+                .orElse("");
     }
 
     private Map<String, String> beside(Outlook.Beside row) {

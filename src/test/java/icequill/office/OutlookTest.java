@@ -203,10 +203,11 @@ class OutlookTest {
     void sheet_callsAreCheap_saysThatPayingPerCallIsCheaperAndWhatMayStillDecide() throws IOException {
         assertThat(printed(BAKERY, Language.ENGLISH)).contains(
                 "The quarterly plan pays in cash if it spares you 5 calls",
-                "In the last twelve months you had 3 calls.", "paying per call is the cheaper way by our estimate",
+                "You had 3 calls in twelve months; by our guess about 2.6, which fits.",
+                "paying per call is the cheaper way by our estimate",
                 "Clean ice, the electricity and the life of the machine may still decide",
                 "Proof room: last cleaned November 4, 2024. As you told us", "Our estimate",
-                "the less sure that is");
+                "the less sure it is");
     }
 
     /** Where no ice is used, neither electricity nor bought ice nor scale is anything to speak of; it is no fault. */
@@ -288,7 +289,7 @@ class OutlookTest {
                 StandardOpenOption.APPEND);
 
         assertThat(printed(BAKERY, Language.ENGLISH)).contains("8 by month 12. From 40 visits",
-                "You had 3 calls in the last twelve months. From 5 visits", "A kWh costs 0.21. As you told us");
+                "From 5 visits", "A kWh costs 0.21. As you told us");
     }
 
     @ParameterizedTest

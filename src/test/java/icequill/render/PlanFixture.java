@@ -211,7 +211,7 @@ record PlanFixture(Invoice like, int lines) {
     /** The same, with what to expect of every way of care. */
     ComparisonSheet outlook() {
         ComparisonSheet sheet = comparison();
-        Outlook.Span span = new Outlook.Span(amount("650"), amount("900"), amount("1250"));
+        Outlook.Span span = new Outlook.Span(amount("650"), amount("900"), amount("1250"), Optional.of(InTen.of(0.57)));
         List<Outlook.Way> ways = Arrays.stream(WayOfCare.values()).map(kind -> new Outlook.Way(kind,
                 kind == WayOfCare.PAY_PER_CALL
                         ? Optional.empty()
@@ -232,8 +232,8 @@ record PlanFixture(Invoice like, int lines) {
                                 Phrase.of("outlook.beside.energy-range", Fact.number(0, ""), Fact.number(300, ""),
                                         Fact.number(150, "")),
                                 Phrase.of("outlook.mark.from-memory"))),
-                        Collections.nCopies(2 * lines, new Outlook.Input(Phrase.of("outlook.in.last-year",
-                                Fact.number(3, "call")),
+                        Collections.nCopies(2 * lines, new Outlook.Input(Phrase.of("outlook.in.last-year.fits",
+                                Fact.number(3, "call"), new Fact.Measure(new BigDecimal("2.6"), "")),
                                 Phrase.of("outlook.origin.visits",
                                         Fact.number(4, "visit")))),
                         List.of(Phrase.of("reason.interval-recommended")))));

@@ -1,0 +1,63 @@
+package icequill.office;
+
+import icequill.forecast.CallKind;
+import icequill.forecast.CallTable;
+import icequill.forecast.Care;
+import icequill.forecast.Cause;
+import icequill.forecast.Choice;
+import icequill.forecast.Counts;
+import icequill.forecast.Forecast;
+import icequill.forecast.MachineRisk;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * The calls that the guesses would have led us to expect in the twelve months before a forecast, with the cleanings that are known.
+ * What calls cost does not matter here.
+ */
+record LastYear(SiteRisks risks) {
+
+    private static final int YEAR = 12;
+    private static final CallTable UNPRICED = new CallTable(Arrays.stream(Cause.values())
+            .collect(Collectors.toMap(Function.identity(), cause -> List.of(new CallKind(1, 0)))));
+
+    /** How the calls of all machines would have been distributed by some guesses. */
+    Counts calls(SiteRisks.Guessed guessed) {
+        List<MachineRisk> now = risks.machines(guessed);
+        List<SiteRisks.Since> since = risks.since();
+        return IntStream.range(0, now.size()).mapToObj(i -> calls(now.get(i), since.get(i)))
+                .reduce(Counts.NONE, Counts::plus);
+    }
+
+    private Counts calls(MachineRisk now, SiteRisks.Since since) {
+        MachineRisk then = new MachineRisk(now.randomAYear(), now.condenser(), age(since.brushed()), now.water(),
+                age(since.cleaned()), risks.season().from(begins()));
+        return Forecast.of(List.of(then), new Choice(0, care(since.cleaned()), care(since.brushed()), UNPRICED),
+                risks.policy(), YEAR).calls();
+    }
+
+    private LocalDate begins() {
+        return risks.day().minusYears(1);
+    }
+
+    /** Months run since a cleaning before that year; of those that nobody knows, as many as are taken, less that year. */
+    private double age(Optional<LocalDate> cleaned) {
+        return cleaned.filter(date -> !date.isAfter(begins()))
+                .map(date -> risks.season().between(date, begins()))
+                .orElseGet(() -> cleaned.isPresent()
+                        ? risks.months(Optional.empty())
+                        : Math.max(0, risks.months(Optional.empty()) - risks.season().aYear()));
+    }
+
+    /** The one cleaning that is known to fall into that year. */
+    private Care care(Optional<LocalDate> cleaned) {
+        return cleaned.filter(date -> date.isAfter(begins()))
+                .map(date -> OpenMonths.position(begins(), date)).filter(month -> month < YEAR)
+                .map(month -> new Care(List.of(month), YEAR, 1)).orElse(Care.NEVER);
+    }
+}
