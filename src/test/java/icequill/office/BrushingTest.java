@@ -113,7 +113,7 @@ class BrushingTest {
             "brush: 8.00 | brusch: 8.00 | UNKNOWN_KEY brushing/crumb-lane-bakery.yaml:7 | did you mean \"brush\"?",
             "[proof-room] | [prof-room] | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:10 | did you mean \"proof-room\"?",
             "[proof-room] | [] | NOT_ALLOWED brushing/crumb-lane-bakery.yaml:4 | proof-room [BEHIND_PANEL]",
-            "crumb-lane-bakery | copper-kettle-taproom | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:10 | back-bar",
+            "crumb-lane-bakery | pennon-wharf-taproom | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:10 | back-bar",
             "crumb-lane-bakery | crumb-lan-bakery | UNKNOWN_NAME brushing/crumb-lane-bakery.yaml:4 | did you mean"})
     void sheet_wrongRequest_aProblemWithItsPlace(String right, String wrong, String where, String message)
             throws Exception {
