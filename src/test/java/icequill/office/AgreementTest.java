@@ -51,18 +51,25 @@ class AgreementTest {
     }
 
     /**
-     * Worked by hand: 1,680.00 by twelve is 140.00. A machine from 15 August on costs 375.00 more a year by the agreement's own
-     * rates, its labor by the timetable of four machines instead of three; 290 of 365 days are left: 375 x 290 / 365 = 297.95 over
-     * nine payments, 33.11 five times and 33.10 four times.
+     * Worked by hand: 1,680.00 by twelve is 140.00. A machine from 15 August on costs so much more a year by the agreement's own
+     * rates, its labor by the timetable of four machines instead of three; 290 of 365 days are left, over nine payments: 375.00 x 290
+     * / 365 = 297.95, 33.11 five times and 33.10 four times, where both may handle acid; where the lead alone may, 300.00 x 290 / 365
+     * = 238.36, 26.49 four times and 26.48 five times.
      */
-    @Test
-    void changes_machineAddedInMidTerm_pricedWithItsLabor() {
+    @ParameterizedTest
+    @CsvSource({"'qualified: [acid]', 375.00, 297.95, 173.11, 5, 173.10", "'qualified: []', 300.00, 238.36, 166.49, 4, 166.48"})
+    void changes_machineAddedInMidTerm_pricedWithItsLabor(String helper, String year, String term, String more, int times,
+            String less) throws IOException {
+        Path labor = folder.resolve("pricing/labor.yaml");
+        Files.writeString(labor, Files.readString(labor).replace("qualified: []", helper));
+
         AgreementInHand hand = hand();
 
-        assertThat(payments(hand)).containsExactly("140.00", "140.00", "140.00", "173.11", "173.11", "173.11", "173.11",
-                "173.11", "173.10", "173.10", "173.10", "173.10");
-        assertThat(Amounts.plain(hand.changes().getFirst().price().amount())).isEqualTo("297.95");
-        assertThat(Amounts.plain(hand.currentYearPrice())).isEqualTo("2055.00");
+        assertThat(payments(hand)).startsWith("140.00", "140.00", "140.00", more).endsWith(less).hasSize(12);
+        assertThat(payments(hand)).filteredOn(more::equals).hasSize(times);
+        assertThat(payments(hand)).filteredOn(less::equals).hasSize(9 - times);
+        assertThat(Amounts.plain(hand.changes().getFirst().price().amount())).isEqualTo(term);
+        assertThat(Amounts.plain(hand.changes().getFirst().yearDifference())).isEqualTo(year);
         assertThat(hand.changes().getFirst().minutes()).hasSize(1)
                 .allMatch(minutes -> minutes.toString().contains("minutes-from.timetable"));
     }
@@ -82,7 +89,7 @@ class AgreementTest {
                 "minutes-from.estimate");
     }
 
-    /** What the book invoiced stays: eight payments bear 297.95, 37.25 three times and 37.24 five times. */
+    /** What the book invoiced stays: eight payments bear 238.36, 29.80 four times and 29.79 four times. */
     @Test
     void changes_recordedAfterAPaymentWasInvoiced_onlyTheOthersBearIt() throws IOException {
         Path file = folder.resolve(HOTEL);
@@ -96,9 +103,9 @@ class AgreementTest {
         }
         Files.writeString(file, withChange);
 
-        assertThat(payments(hand())).containsExactly("140.00", "140.00", "140.00", "140.00", "177.25", "177.25",
-                "177.25",
-                "177.24", "177.24", "177.24", "177.24", "177.24");
+        assertThat(payments(hand())).containsExactly("140.00", "140.00", "140.00", "140.00", "169.80", "169.80",
+                "169.80",
+                "169.80", "169.79", "169.79", "169.79", "169.79");
     }
 
     private AgreementInHand hand() {
