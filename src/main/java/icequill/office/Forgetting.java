@@ -6,11 +6,11 @@ import icequill.ledger.IssuedPaper;
 import icequill.ledger.SiteEntry;
 import icequill.ledger.Transaction;
 import icequill.ledger.VisitEntry;
+import icequill.party.Timeline;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -49,10 +49,15 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
         List<IssuedPaper> papers = book.papers().ofCustomer(entry.id());
         Optional<LocalDate> keptUntil = papers.stream().map(IssuedPaper::date).max(Comparator.naturalOrder())
                 .map(last -> LAST_DAY.atYear(last.getYear() + settings.retentionYears()));
-        Stream<String> files = Stream.concat(sites.stream().map(site -> "sites/" + site.id() + ".yaml"),
-                sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
-                        .map(visit -> "visits/" + visit.id() + ".yaml"));
-        return new Forgotten(entry.id(), sites.stream().map(SiteEntry::id).toList(), papers.size(), keptUntil,
-                files.filter(file -> Files.exists(folder.resolve(file))).toList());
+        List<String> ids = sites.stream().map(SiteEntry::id).toList();
+        Stream<String> visits = sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
+                .map(VisitEntry::id);
+        List<String> names = Stream.concat(Stream.of(entry.customer().name()), entry.customer().billTo().entries()
+                .stream().map(Timeline.Entry::value)
+                .flatMap(billTo -> Stream.concat(Stream.of(billTo.name()), billTo.attention().filter(name -> name.contains(" ")).stream()))).distinct()
+                .toList();
+        List<String> files = new NamingFiles(folder, Stream.concat(ids.stream(), visits).toList(), names).found();
+        return new Forgotten(entry.id(), ids, papers.size(), keptUntil,
+                files);
     }
 }
