@@ -46,8 +46,9 @@ public final class CheckShop {
                 file -> VisitInHand.read(whole, file, problems).ifPresent(hand -> problems.take(hand.vouched())));
         whole.planned().forEach(file -> VisitInHand.read(whole, file, problems).ifPresent(
                 hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
+        boolean isPriced = arePricesSound(whole);
         whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)
-                .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
+                .filter(hand -> isPriced).ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
         whole.accounts().forEach(file -> AccountInHand.read(whole, file, today, problems));
         whole.credits().forEach(whole::credit);
         quotes(whole, today, problems);
@@ -64,11 +65,17 @@ public final class CheckShop {
     private static void quotes(ShopFolder whole, LocalDate today, Problems problems) {
         for (Path file : whole.quotes()) {
             if (whole.isMaintenance(file)) {
-                PlanInHand.read(whole, file, today, problems).ifPresent(hand -> plans(whole, hand, today, problems));
+                PlanInHand.read(whole, file, today, problems).filter(hand -> arePricesSound(whole))
+                        .ifPresent(hand -> plans(whole, hand, today, problems));
             } else {
                 VisitInHand.read(whole, file, problems);
             }
         }
+    }
+
+    /** By rates with problems nothing is priced. */
+    private static boolean arePricesSound(ShopFolder whole) {
+        return whole.problems().stream().noneMatch(problem -> problem.place().file().startsWith("pricing"));
     }
 
     /** Survey and forecast, as far as the request has them. */

@@ -18,7 +18,9 @@ import icequill.work.Qualification;
 import icequill.work.Task;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -49,6 +51,11 @@ record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place)
                     "machines, each with its tasks");
         }
         findings.forEach(finding -> circulation(finding, problems));
+        Set<String> met = new HashSet<>();
+        findings.stream().filter(finding -> !met.add(finding.machine()))
+                .forEach(again -> problems.add(Code.DUPLICATE_NAME, again.place(),
+                        "machine \"" + again.machine() + "\" is planned a second time",
+                        "each machine once, with all its tasks"));
         return problems.or(() -> new VisitWork(walks(), pairs(), tasks));
     }
 

@@ -22,7 +22,7 @@ class CheckAttackTest {
 
     /** Every value behind a colon; each run tries every n-th, so that the tests stay short. */
     private static final Pattern VALUE = Pattern.compile("(?<=: )[A-Za-z0-9.][^,}#\\]\\n]*");
-    private static final int STEP = Integer.getInteger("check.step", 41);
+    private static final int STEP = Integer.getInteger("check.step", 211);
 
     @TempDir
     static Path common;
@@ -59,6 +59,19 @@ class CheckAttackTest {
         }
 
         assertThat(faults).isEmpty();
+    }
+
+    @Test
+    void priceThatIsNoNumber_isAProblem() throws IOException {
+        Path file = shop.resolve("pricing/labor.yaml");
+        String text = Files.readString(file);
+        Files.writeString(file, text.replaceFirst(": 98.00", ": abc"));
+
+        Run run = Run.of("check", "--shop", shop.toString());
+        Files.writeString(file, text);
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("pricing/labor.yaml:", "found the text \"abc\"");
     }
 
     @Test

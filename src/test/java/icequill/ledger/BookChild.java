@@ -51,6 +51,8 @@ final class BookChild {
         case "issue" -> issue(place, Integer.parseInt(args[3]));
         case "hold" -> hold(place);
         case "restore" -> restore(place, Path.of(args[3]), Integer.parseInt(args[4]));
+        case "work" -> KillRuns.work(place, args[3]);
+        case "restoring" -> Book.restore(Path.of(args[3]), place, Books.READER, Books.UNHEARD).orElseThrow();
         case "impatient" -> impatient(place);
         default -> throw new IllegalArgumentException(args[2]);
         }

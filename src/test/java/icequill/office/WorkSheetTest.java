@@ -197,7 +197,8 @@ class WorkSheetTest {
         assertThat(problems()).extracting(Problem::message)
                 .contains("acid is left for 20 minutes without a timer in the task \"circulate-descaler\"");
 
-        change("pricing/tasks.yaml", "#  # common practice; the label", "    timer: {least: 20, most: 25}  # common practice; the label");
+        change("pricing/tasks.yaml", "#  # common practice; the label",
+                "    timer: {least: 20, most: 25}  # common practice; the label");
         Files.writeString(folder.resolve("sites/crumb-lane-bakery.yaml"),
                 "layout:\n  circulation: [{machine: proof-room, least: 20, most: 41}]\n", StandardOpenOption.APPEND);
         assertThat(problems()).extracting(Problem::text).singleElement().asString()

@@ -1,0 +1,66 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** After a customer is forgotten, every file of the shop that still names him is looked for by other means. */
+class ForgetAttackTest {
+
+    private static final List<String> KEPT = List.of("papers/issued/", "book/", "schema/", "pricing/");
+
+    @TempDir
+    Path other;
+
+    @Test
+    void everyFileThatStillNamesHim_isTold() throws IOException {
+        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        for (String visit : List.of("late-call", "valve-repair-taproom", "callback-taproom")) {
+            shop.issue(visit, "2026-06-14");
+        }
+        shop.json("invoice", shop.folder().resolve("visits/late-call.yaml").toString(), "--html");
+        shop.json("record", shop.folder().resolve("visits/valve-repair-taproom.yaml").toString());
+        shop.json("export", shop.folder().resolve("exports/all.json").toString());
+        shop.json("backup", shop.folder().resolve("copies/monday.backup").toString());
+        shop.write("notes/call them.txt", "Ring Copper Kettle Brewing about the taproom.\n");
+        shop.write("accounts/kettle.yaml", "# for copper kettle brewing\n");
+
+        JsonNode forgotten = shop.json("customer", "forget", "copper-kettle-taproom");
+
+        List<String> told = new ArrayList<>();
+        forgotten.path("files").forEach(file -> told.add(file.asString()));
+        assertThat(told).containsAll(naming(shop.folder())).contains("papers/draft-late-call.pdf",
+                "papers/draft-late-call.html", "copies/monday.backup", "exports/all.json", "notes/call them.txt",
+                "accounts/kettle.yaml", "sites/copper-kettle-taproom.yaml", "visits/late-call.yaml");
+        assertThat(told).noneMatch(file -> file.contains("hotel") || file.contains("mercado") || file.contains("bakery")
+                || file.startsWith("papers/issued"));
+    }
+
+    private static List<String> naming(Path shop) throws IOException {
+        try (Stream<Path> files = Files.walk(shop)) {
+            return files.filter(Files::isRegularFile).filter(ForgetAttackTest::names)
+                    .map(file -> shop.relativize(file).toString())
+                    .filter(name -> KEPT.stream().noneMatch(name::startsWith)).toList();
+        }
+    }
+
+    private static boolean names(Path file) {
+        try {
+            String text = Files.readString(file, StandardCharsets.ISO_8859_1).toLowerCase(Locale.ROOT);
+            return text.contains("copper kettle") || text.contains("copper-kettle");
+        } catch (IOException unreadable) {
+            throw new IllegalStateException(unreadable);
+        }
+    }
+}
