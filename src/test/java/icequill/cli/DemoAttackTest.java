@@ -92,7 +92,7 @@ class DemoAttackTest {
     @Order(Integer.MAX_VALUE)
     void demo_thatWasOnlyLookedAt_isReplaced() {
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
-        assertThat(Run.of("find", "copper", "--shop", demo.toString()).status()).isZero();
+        assertThat(Run.of("find", "pennon", "--shop", demo.toString()).status()).isZero();
 
         assertThat(Run.of("demo", demo.toString()).err()).contains("Made the invented shop");
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();

@@ -33,16 +33,16 @@ class ForgetAttackTest {
         shop.json("record", shop.folder().resolve("visits/valve-repair-taproom.yaml").toString());
         shop.json("export", shop.folder().resolve("exports/all.json").toString());
         shop.json("backup", shop.folder().resolve("copies/monday.backup").toString());
-        shop.write("notes/call them.txt", "Ring Copper Kettle Brewing about the taproom.\n");
-        shop.write("accounts/kettle.yaml", "# for copper kettle brewing\n");
+        shop.write("notes/call them.txt", "Ring Pennon Wharf Brewing about the taproom.\n");
+        shop.write("accounts/wharf.yaml", "# for pennon wharf brewing\n");
 
-        JsonNode forgotten = shop.json("customer", "forget", "copper-kettle-taproom");
+        JsonNode forgotten = shop.json("customer", "forget", "pennon-wharf-taproom");
 
         List<String> told = new ArrayList<>();
         forgotten.path("files").forEach(file -> told.add(file.asString()));
         assertThat(told).containsAll(naming(shop.folder())).contains("papers/draft-late-call.pdf",
                 "papers/draft-late-call.html", "copies/monday.backup", "exports/all.json", "notes/call them.txt",
-                "accounts/kettle.yaml", "sites/copper-kettle-taproom.yaml", "visits/late-call.yaml");
+                "accounts/wharf.yaml", "sites/pennon-wharf-taproom.yaml", "visits/late-call.yaml");
         assertThat(told).noneMatch(file -> file.contains("hotel") || file.contains("mercado") || file.contains("bakery")
                 || file.startsWith("papers/issued"));
     }
@@ -58,7 +58,7 @@ class ForgetAttackTest {
     private static boolean names(Path file) {
         try {
             String text = Files.readString(file, StandardCharsets.ISO_8859_1).toLowerCase(Locale.ROOT);
-            return text.contains("copper kettle") || text.contains("copper-kettle");
+            return text.contains("pennon wharf") || text.contains("pennon-wharf");
         } catch (IOException unreadable) {
             throw new IllegalStateException(unreadable);
         }

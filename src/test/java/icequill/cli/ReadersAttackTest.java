@@ -55,7 +55,7 @@ class ReadersAttackTest {
         Path shop = filled(Database.SQLITE);
         long before = Files.size(shop.resolve("book/book.sqlite"));
         try (ReadOnly copy = ReadOnly.of(shop)) {
-            for (String command : List.of("find copper", "show INV-2026-00001", "audit", "customer list",
+            for (String command : List.of("find pennon", "show INV-2026-00001", "audit", "customer list",
                     "price visits/late-call.yaml", "check")) {
                 Run run = Run.of((command + " --shop " + copy.folder()).split(" ", -1));
 
