@@ -54,7 +54,9 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                 .map(VisitEntry::id);
         List<String> names = Stream.concat(Stream.of(entry.customer().name()), entry.customer().billTo().entries()
                 .stream().map(Timeline.Entry::value)
-                .flatMap(billTo -> Stream.concat(Stream.of(billTo.name()), billTo.attention().filter(name -> name.contains(" ")).stream()))).distinct()
+                .flatMap(billTo -> Stream.concat(Stream.of(billTo.name()),
+                        billTo.attention().filter(name -> name.contains(" ")).stream())))
+                .distinct()
                 .toList();
         List<String> files = new NamingFiles(folder, Stream.concat(ids.stream(), visits).toList(), names).found();
         return new Forgotten(entry.id(), ids, papers.size(), keptUntil,
