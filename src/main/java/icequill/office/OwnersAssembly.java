@@ -267,7 +267,7 @@ record OwnersAssembly(SiteForecast forecast) {
         doubts.add(doubt(Phrase.of("mine.swing.restores", new Fact.Part(RESTORES_LITTLE)),
                 rates.withRestores(RESTORES_LITTLE), rates.withRestores(Percent.HUNDRED)));
         sundays().ifPresent(band -> doubts.add(doubt(Phrase.of("mine.swing.band", fact(band.name())),
-                rates.withShareOf(band.id(), 0), rates.withShareOf(band.id(), DOUBLE))));
+                rates.withShareOf(band.id(), BigDecimal.ZERO), rates.withShareOf(band.id(), BigDecimal.TWO))));
         return Sensitivity.of(usual, doubts);
     }
 

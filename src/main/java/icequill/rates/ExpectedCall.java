@@ -24,7 +24,7 @@ public record ExpectedCall(String id, Wording name, BigDecimal share, String ban
         parts = List.copyOf(parts);
     }
 
-    ExpectedCall withShare(double other) {
-        return new ExpectedCall(id, name, BigDecimal.valueOf(other), band, minutes, on, parts, place);
+    ExpectedCall withShare(BigDecimal other) {
+        return new ExpectedCall(id, name, other, band, minutes, on, parts, place);
     }
 }

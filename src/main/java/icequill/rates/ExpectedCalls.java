@@ -1,5 +1,6 @@
 package icequill.rates;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -15,13 +16,15 @@ public record ExpectedCalls(List<ExpectedCall> kinds, List<String> resets) {
     }
 
     /** The same where so many times as many come in a labor band; as they are where none or all come in it. */
-    ExpectedCalls withShareOf(String band, double factor) {
+    ExpectedCalls withShareOf(String band, BigDecimal factor) {
         double before = kinds.stream().filter(kind -> kind.band().equals(band))
                 .mapToDouble(kind -> kind.share().doubleValue()).sum();
-        double after = Math.min(1, before * factor);
+        double after = Math.min(1, before * factor.doubleValue());
         return before == 0 || before >= 1
                 ? this
-                : new ExpectedCalls(kinds.stream().map(kind -> kind.withShare(kind.share().doubleValue()
-                        * (kind.band().equals(band) ? after / before : (1 - after) / (1 - before)))).toList(), resets);
+                : new ExpectedCalls(kinds.stream().map(kind -> kind
+                        .withShare(BigDecimal.valueOf(kind.share().doubleValue()
+                                * (kind.band().equals(band) ? after / before : (1 - after) / (1 - before)))))
+                        .toList(), resets);
     }
 }

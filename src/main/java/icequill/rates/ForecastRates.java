@@ -44,7 +44,7 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
     /** Kinds of calls by their cause. */
     public record Calls(ExpectedCalls random, ExpectedCalls condenser, ExpectedCalls water) {
 
-        Calls withShareOf(String band, double factor) {
+        Calls withShareOf(String band, BigDecimal factor) {
             return new Calls(random.withShareOf(band, factor), condenser.withShareOf(band, factor),
                     water.withShareOf(band, factor));
         }
@@ -91,7 +91,7 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
     }
 
     /** The same where so many times as many calls come in a labor band, all of them at most, and the others fewer in proportion. */
-    public ForecastRates withShareOf(String band, double factor) {
+    public ForecastRates withShareOf(String band, BigDecimal factor) {
         return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
                 callsThatClean, unknownMonths, years, later, roundTo, calls.withShareOf(band, factor), beside, place);
     }
