@@ -173,7 +173,8 @@ public final class ForecastOracle {
         double restores = inputs.path("restores").path(care).asDouble() / 100;
         double cleans = inputs.path("callsThatClean").asDouble() / 100;
         if (cleans > 0) {
-            int cells = (int) (CELLS * months / YEAR / (months > YEAR ? 2 : 1));
+            // Old dirt stops a machine within days, which takes finer cells.
+            int cells = (int) (CELLS * (age > 2 * YEAR ? 4 : 1) * months / YEAR / (months > YEAR ? 2 : 1));
             return new GridStops(shape, scale, cleanings, restores).chances(age, months, cells);
         }
         double hazard = 0;
