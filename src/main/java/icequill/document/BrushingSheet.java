@@ -65,7 +65,7 @@ public record BrushingSheet(LocalDate date, Shop shop, Language language, PaperS
     }
 
     /**
-     * What a year of brushing every month may save, rounded as a customer is told.
+     * What a year of brushing every month may save; only what is kept is rounded, once.
      *
      * @param calls that dirty condensers would have brought and then do not, to a tenth
      * @param spared what those would have cost

@@ -120,7 +120,7 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
         Sum own = sum(work(request.minutes()));
         Figure brush = Figure.price(request.brush(), "");
         Sum difference = sum(Figure.price(visit.amount(), "").minus(Figure.price(own.amount(), "")).minus(brush));
-        Sum year = sum(work((long) MONTHS * request.minutes()).plus(brush));
+        Sum year = sum(work((long) MONTHS * request.minutes() * yours().size()).plus(brush));
         return new Comparison(ours, visit, own, request.brush(), difference, year);
     }
 

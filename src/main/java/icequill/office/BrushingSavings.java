@@ -36,7 +36,7 @@ import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
 
 /**
- * What a customer may save in a year by brushing his condensers every month, beside nobody brushing them.
+ * What a customer may save in a year by brushing his condensers every month, beside having them brushed as they are now.
  *
  * @param yours the machines that he may brush
  */
@@ -66,12 +66,20 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
     }
 
     private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {
-        double calls = stops(risks, Care.NEVER, charges) - stops(risks, Care.every(1), charges);
+        double calls = stops(risks, asNow(), charges) - stops(risks, Care.every(1), charges);
         MonetaryAmount spared = MinorUnits.amount(MinorUnits.expected(calls * charges.meanCharge(Cause.CONDENSER)),
                 shop.currency());
         MonetaryAmount bought = comparison.visit().amount().multiply(request.bought());
-        return new Savings(Decimals.of(calls, 1), rounded(spared), bought,
+        return new Savings(Decimals.of(calls, 1), spared, bought,
                 rounded(spared.add(bought).subtract(comparison.year().amount())), electricity(risks));
+    }
+
+    /** As condensers are brushed now: so many paid brushings a year, evenly spaced. */
+    private Care asNow() {
+        double apart = (double) MONTHS / (request.bought() + 1);
+        return request.bought() == 0
+                ? Care.NEVER
+                : new Care(IntStream.rangeClosed(1, request.bought()).mapToObj(k -> k * apart).toList(), MONTHS, 1);
     }
 
     private static double stops(SiteRisks risks, Care brushing, ExpectedCharges.Charges charges) {
@@ -94,7 +102,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
     private List<Marked> saved(SiteRisks risks, int i) {
         MachineRisk risk = risks.machines().get(i);
         Machine machine = risks.site().machines().get(i);
-        List<CondensingRise> dirty = rise(risks, risk, Care.NEVER);
+        List<CondensingRise> dirty = rise(risks, risk, asNow());
         List<CondensingRise> clean = rise(risks, risk, Care.every(1));
         return risks.energy(machine, limits)
                 .map(use -> IntStream.range(0, RISES).mapToObj(k -> use.saved(dirty.get(k), clean.get(k))).toList())

@@ -56,7 +56,8 @@ record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
     private List<Map<String, Object>> savings(BrushingSheet.Savings savings) {
         String calls = sentences.formats().number(savings.calls(), 1);
         return List.of(
-                Map.of("what", sentences.word("brushing.spared", calls), "amount", round(savings.spared()), "sum",
+                Map.of("what", sentences.word("brushing.spared", calls), "amount",
+                        sentences.formats().amount(savings.spared()), "sum",
                         false),
                 Map.of("what", sentences.word("brushing.bought"), "amount",
                         sentences.formats().amount(savings.bought()), "sum", false),

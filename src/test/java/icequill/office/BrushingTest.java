@@ -67,6 +67,25 @@ class BrushingTest {
                 "floor-6 [BEHIND_PANEL]", "pool-bar [WATER_COOLED]");
     }
 
+    /**
+     * What is printed adds up: 0.1 calls and what each costs, one visit that was paid for, less twelve brushings of one's own. The
+     * baseline is the condenser brushed as it is now: more bought brushings leave fewer calls to spare.
+     */
+    @Test
+    void savings_bakery_addUpAndCountFromTheBrushingOfNow() throws Exception {
+        BrushingSheet.Savings once = sheet("crumb-lane-bakery", DAY, Language.ENGLISH).savings().orElseThrow();
+        Path file = folder.resolve("brushing/crumb-lane-bakery.yaml");
+        Files.writeString(file, Files.readString(file).replace("bought: 1\n", "bought: 12\n"));
+        BrushingSheet.Savings often = sheet("crumb-lane-bakery", DAY, Language.ENGLISH).savings().orElseThrow();
+
+        assertThat(Amounts.plain(once.bought())).isEqualTo("150.00");
+        MonetaryAmount exact = once.spared().add(once.bought()).subtract(
+                sheet("crumb-lane-bakery", DAY, Language.ENGLISH).comparison().year().amount());
+        assertThat(Amounts.number(exact.subtract(once.kept())).abs().doubleValue()).isLessThanOrEqualTo(25);
+        assertThat(often.calls()).isLessThan(once.calls());
+        assertThat(Amounts.number(often.spared()).doubleValue()).isBetween(0.0, 10.0);
+    }
+
     /** On a Saturday, a holiday or the day when clocks change, the price is still that of standard hours. */
     @ParameterizedTest
     @CsvSource({"2026-05-23", "2026-05-25", "2026-07-04", "2026-11-01", "2026-03-08", "2026-12-25"})
