@@ -105,7 +105,7 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
     private static List<GivenBack> givenBack(List<Installment> payments, MonetaryAmount amount) {
         List<GivenBack> all = new ArrayList<>();
         MonetaryAmount left = amount;
-        for (Installment payment : payments.stream().sorted(Comparator.comparing(Installment::number).reversed())
+        for (Installment payment : payments.stream().sorted(Comparator.comparingInt(Installment::number).reversed())
                 .toList()) {
             MonetaryAmount part = left.isGreaterThan(payment.amount()) ? payment.amount() : left;
             if (part.isPositive()) {
