@@ -5,8 +5,8 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import java.io.Console;
 import java.time.Clock;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,12 +36,15 @@ final class CustomerForgetCommand extends EntryCommand {
 
     /** Whoever means it types the id again. */
     private Checked<Forgotten> asked(Forgotten blanked) {
-        Console console = System.console();
-        String answer = console == null ? null : console.readLine("%s", question(blanked));
-        return id.equals(answer)
+        return answer(blanked).filter(id::equals).isPresent()
                 ? Checked.sound(blanked)
                 : Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, question(blanked) + "nobody did",
                         "the id as an answer, or --yes"));
+    }
+
+    /** Without a terminal there is no console, or one that reads nothing: either way nobody answers. */
+    private static Optional<String> answer(Forgotten blanked) {
+        return Optional.ofNullable(System.console()).map(console -> console.readLine("%s", question(blanked)));
     }
 
     private static String question(Forgotten blanked) {

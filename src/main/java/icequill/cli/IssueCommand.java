@@ -79,13 +79,14 @@ final class IssueCommand extends BookCommand {
             return booking.show(IssueOffice.of(folder, clock()).quote(file(what.quote), wish(folder)).map(List::of),
                     printout());
         }
-        if (what.agreement != null) {
-            Path folder = folderOf(what.agreement);
+        Path agreement = what.agreement;
+        if (agreement != null) {
+            Path folder = folderOf(agreement);
             IssueOffice office = IssueOffice.of(folder, clock());
             return payment == null
-                    ? show(office.nextPayment(file(what.agreement), wish(folder).date()), NextPayment::json,
-                            next -> tell(next, what.agreement))
-                    : booking.show(office.payment(file(what.agreement), payment, wish(folder))
+                    ? show(office.nextPayment(file(agreement), wish(folder).date()), NextPayment::json,
+                            next -> tell(next, agreement))
+                    : booking.show(office.payment(file(agreement), payment, wish(folder))
                             .map(List::of), printout());
         }
         IssueOffice office = IssueOffice.of(folder(), clock());

@@ -25,7 +25,7 @@ final class RestoreCommand extends BookCommand {
         private @Nullable Path file;
 
         @Option(names = "--from-papers", description = "Take the papers that the book lacks out of their PDFs in papers/issued; what cannot be read is listed, and numbers go on after the highest.")
-        private boolean papers;
+        private boolean fromPapers;
     }
 
     RestoreCommand(Clock clock) {
@@ -35,7 +35,7 @@ final class RestoreCommand extends BookCommand {
     @Override
     public Integer call() {
         Path file = from.file;
-        if (file == null) {
+        if (from.fromPapers || file == null) {
             return AuditPrint.report(BookKeeping.of(folder(), clock()).restoreFromPapers(progress("looked at")),
                     "Took what the book lacked out of its papers. ", printout());
         }

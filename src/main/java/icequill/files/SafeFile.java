@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -54,8 +55,7 @@ public final class SafeFile {
             return Checked.faulty(inTheWay.get());
         }
         try {
-            Path folder = target.toAbsolutePath().getParent();
-            OwnersOnly.folder(folder);
+            OwnersOnly.folder(Objects.requireNonNull(target.toAbsolutePath().getParent(), "a file lies in a folder"));
             Path unfinished = target
                     .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".unfinished");
             try {

@@ -238,7 +238,8 @@ public final class Forecast {
         List<ChargeLaw.Part> others = new ArrayList<>();
         for (Cause cause : Cause.values()) {
             Difference difference = Difference.of(amounts(cause), other.amounts(cause));
-            if (cause == Cause.RANDOM || choice.caresLike(other.choice, cause, months) && difference.isOneSided()) {
+            if (cause == Cause.RANDOM
+                    || (choice.caresLike(other.choice, cause, months) && difference.isOneSided())) {
                 difference.dearer(calls(cause)).ifPresent(own::add);
                 difference.cheaper(calls(cause)).ifPresent(others::add);
             } else {

@@ -11,7 +11,6 @@ import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToLongFunction;
 import org.jdbi.v3.core.Handle;

@@ -4,13 +4,14 @@ import icequill.problem.Checked;
 import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.time.Clock;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 
 /** Runs the transactions that change a book, one at a time: threads by a lock of their own, processes by the database's way. */
 final class Writer implements AutoCloseable {
@@ -79,12 +80,13 @@ final class Writer implements AutoCloseable {
     }
 
     private <T> Checked<T> committed(Function<Transaction, Checked<T>> work) throws IOException {
-        AtomicReference<Done<T>> done = new AtomicReference<>();
+        @Nullable
+        Done<T> done = null;
         try (Handle handle = database.open()) {
             handle.begin();
             try {
-                done.set(worked(handle, work));
-                commit(handle, done.get());
+                done = worked(handle, work);
+                commit(handle, done);
             } catch (CutAtCommit cut) {
                 throw cut;
             } catch (RuntimeException failed) {
@@ -106,7 +108,7 @@ final class Writer implements AutoCloseable {
             }
             throw failed;
         }
-        return done.get().finished();
+        return Objects.requireNonNull(done, "whoever fails before is thrown").finished();
     }
 
     /** What the work came to, and the papers that it issued. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /** By which minutes a change in mid-term was priced. */
 record ChangedMinutes(PricedPlan before, PricedPlan after) {
@@ -16,8 +17,9 @@ record ChangedMinutes(PricedPlan before, PricedPlan after) {
     /** One sentence for each scope, by its first visit. */
     List<Phrase> phrases() {
         Map<String, CrewPlan> old = byScope(before);
-        return byScope(after).entrySet().stream().map(entry -> phrase(old.get(entry.getKey()), entry.getValue()))
-                .toList();
+        return byScope(after).entrySet().stream().map(entry -> phrase(
+                Objects.requireNonNull(old.get(entry.getKey()), "the tier of both has the same scopes"),
+                entry.getValue())).toList();
     }
 
     private static Map<String, CrewPlan> byScope(PricedPlan plan) {

@@ -53,7 +53,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("careful", chance(weights.get(0)));
         view.put("usual", chance(weights.get(1)));
         view.put("gloomy", chance(weights.get(2)));
-        view.put("callsLastYear", doubt.record().map(GuessDoubt.Record::had).orElse(null));
+        view.put("callsLastYear", doubt.record().map(GuessDoubt.LastYearsCalls::had).orElse(null));
         view.put("expectedLastYear", doubt.record().map(found -> chance(found.expected())).orElse(null));
         return view;
     }

@@ -32,19 +32,19 @@ record GuessDoubt(SiteForecast forecast) {
      * @param had calls
      * @param expected by the guess
      */
-    record Record(int had, double expected, Fit fit) {}
+    record LastYearsCalls(int had, double expected, Fit fit) {}
 
     private static Guessed all(Level level) {
         return new Guessed(level, level, level);
     }
 
     /** Empty where nobody says how many calls there were. */
-    Optional<Record> record() {
+    Optional<LastYearsCalls> record() {
         return had().map(calls -> {
             Counts usual = new LastYear(forecast.risks()).calls(Guessed.USUAL);
             double fewer = 1 - usual.chanceOfMoreThan(calls);
             double more = usual.chanceOfMoreThan(calls - 1);
-            return new Record(calls, usual.mean(),
+            return new LastYearsCalls(calls, usual.mean(),
                     fewer < SELDOM ? Fit.FEWER : more < SELDOM ? Fit.MORE : Fit.FITS);
         });
     }

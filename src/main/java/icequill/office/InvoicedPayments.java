@@ -2,7 +2,6 @@ package icequill.office;
 
 import icequill.agreement.Invoiced;
 import icequill.document.AgreementRequest;
-import icequill.document.InstallmentInvoice;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;

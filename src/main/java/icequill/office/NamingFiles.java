@@ -31,7 +31,8 @@ record NamingFiles(Path folder, List<String> ids, List<String> names) {
     private static final long MOST_BYTES = 50_000_000;
     private static final int SHORTEST_NAME = 3;
     /** What a note leaves out of a company's name. */
-    private static final Pattern COMPANY = Pattern.compile(",?\\s+(?:LLC|LLP|Inc|Ltd|Corp|Co|GmbH|SA|SL|S\\.A|S\\.L)\\.?$");
+    private static final Pattern COMPANY = Pattern
+            .compile(",?\\s+(?:LLC|LLP|Inc|Ltd|Corp|Co|GmbH|SA|SL|S\\.A|S\\.L)\\.?$");
 
     /** From the folder on, by name. */
     List<String> found() {
@@ -66,7 +67,8 @@ record NamingFiles(Path folder, List<String> ids, List<String> names) {
                 return true;
             }
             String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8).toLowerCase(Locale.ROOT);
-            return names.stream().map(known -> COMPANY.matcher(known).replaceFirst("")).filter(known -> known.length() >= SHORTEST_NAME)
+            return names.stream().map(known -> COMPANY.matcher(known).replaceFirst(""))
+                    .filter(known -> known.length() >= SHORTEST_NAME)
                     .anyMatch(known -> text.contains(known.toLowerCase(Locale.ROOT)))
                     || ids.stream().anyMatch(id -> isWord(id, text));
         } catch (IOException unreadable) {

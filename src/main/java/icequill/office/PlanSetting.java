@@ -47,10 +47,11 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
         Optional<Set<String>> machines = whole.flatMap(site -> machines(scope, site, problems));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced)));
         Optional<TaxPlace> place = whole.flatMap(site -> taxPlace(folder, site, taxed, problems));
-        boolean possible = whole.filter(site -> !arrivesOutside(scope, site, problems)).isPresent()
-                & rates.filter(prices -> whole.filter(site -> areKnown(scope, site, prices, problems)).isPresent())
-                        .isPresent();
-        return whole.filter(site -> possible).flatMap(site -> machines.flatMap(ids -> rates
+        boolean arrives = whole.filter(site -> !arrivesOutside(scope, site, problems)).isPresent();
+        boolean known = rates
+                .filter(prices -> whole.filter(site -> areKnown(scope, site, prices, problems)).isPresent())
+                .isPresent();
+        return whole.filter(site -> arrives && known).flatMap(site -> machines.flatMap(ids -> rates
                 .flatMap(prices -> place.map(taxes -> new PlanSetting(folder.shop().orElseThrow(), site,
                         site.only(ids), prices, taxes, scope)))));
     }
@@ -104,8 +105,9 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
                         "the modifier \"" + found.modifier() + "\" is charged instead of labor",
                         "one that comes on top of a visit's work"));
             }
-            sound &= modifier.filter(one -> !one.insteadOfLabor()).isPresent() & found.machine().stream()
+            boolean atKnown = found.machine().stream()
                     .allMatch(machine -> isKnown(new Visit.Named(machine, found.place()), machines, problems));
+            sound &= atKnown && modifier.filter(one -> !one.insteadOfLabor()).isPresent();
         }
         return sound;
     }

@@ -52,8 +52,8 @@ record RecordedRuns(List<Recorded> records, Optional<ForecastRates> rates) {
     }
 
     private boolean leavesDirt(End end) {
-        return end == End.RESTARTED || end == End.STOPPED
-                && rates.filter(found -> found.callsThatClean().isZero()).isPresent();
+        return end == End.RESTARTED || (end == End.STOPPED
+                && rates.filter(found -> found.callsThatClean().isZero()).isPresent());
     }
 
     private Run run(Recorded record, Days since, Days from) {

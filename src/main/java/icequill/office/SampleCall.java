@@ -6,9 +6,7 @@ import icequill.party.Site;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
 import icequill.problem.Checked;
-import icequill.problem.Code;
 import icequill.problem.Place;
-import icequill.problem.Problem;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Band;
@@ -24,7 +22,6 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** A call that could be, priced like any visit, by the first grade of the rates. */
 record SampleCall(Shop shop, Site site, Rates rates) {

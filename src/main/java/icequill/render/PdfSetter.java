@@ -13,6 +13,7 @@ import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -22,6 +23,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
+import org.xhtmlrenderer.layout.Layer;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
 import org.xml.sax.InputSource;
@@ -64,7 +66,7 @@ final class PdfSetter {
         renderer.setPDFXConformance(PdfWriter.PDFA3A);
         renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments, marks));
         renderer.layout();
-        int pages = renderer.getRootBox().getLayer().getPages().size();
+        int pages = pages(renderer);
         if (pages > MOST_PAGES) {
             return PrintRoom.limit("the paper has " + pages + " pages, and may have " + MOST_PAGES);
         }
@@ -148,5 +150,10 @@ final class PdfSetter {
         } catch (SAXException | IOException | ParserConfigurationException broken) {
             throw new IllegalStateException(broken);
         }
+    }
+
+    private static int pages(ITextRenderer laidOut) {
+        Layer layer = Objects.requireNonNull(Objects.requireNonNull(laidOut.getRootBox()).getLayer());
+        return layer.getPages().size();
     }
 }

@@ -7,6 +7,7 @@ import icequill.problem.Problems;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -86,10 +87,10 @@ public final class ChemicalOrder {
 
     private void after(Chemistry chemistry, Step step) {
         chemistry.poisonousWith().stream().sorted().filter(other -> !step.chemistry().contains(other))
-                .filter(inside::containsKey).filter(other -> !inside.get(other).isClean())
-                .forEach(other -> problems.add(Code.WRONG_ORDER, step.place(),
-                        "in the task \"" + step.task() + "\" " + chemistry.word() + " follows " + other.word() + " "
-                                + inside.get(other).lacking(),
-                        FLUSHES + " full flushes and a recorded pH reading between the two"));
+                .forEach(other -> Optional.ofNullable(inside.get(other)).filter(since -> !since.isClean())
+                        .ifPresent(since -> problems.add(Code.WRONG_ORDER, step.place(),
+                                "in the task \"" + step.task() + "\" " + chemistry.word() + " follows "
+                                        + other.word() + " " + since.lacking(),
+                                FLUSHES + " full flushes and a recorded pH reading between the two")));
     }
 }

@@ -57,6 +57,7 @@ public enum Hazard {
     LOCAL_LAW(true, says(WORK_SHEET, LOCAL_RULES), says(BRUSHING_SHEET, LOCAL_RULES));
 
     private final boolean always;
+    @SuppressWarnings("ImmutableEnumChecker") // never changed after the constructor, and handed out by its values only
     private final Map<SafetyPaper, List<Caution>> said;
 
     private record Row(SafetyPaper paper, List<Caution> cautions) {}

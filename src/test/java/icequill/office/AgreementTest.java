@@ -57,8 +57,10 @@ class AgreementTest {
      * = 238.36, 26.49 four times and 26.48 five times.
      */
     @ParameterizedTest
-    @CsvSource({"'qualified: [acid]', 375.00, 297.95, 173.11, 5, 173.10", "'qualified: []', 300.00, 238.36, 166.49, 4, 166.48"})
-    void changes_machineAddedInMidTerm_pricedWithItsLabor(String helper, String year, String term, String more, int times,
+    @CsvSource({"'qualified: [acid]', 375.00, 297.95, 173.11, 5, 173.10",
+            "'qualified: []', 300.00, 238.36, 166.49, 4, 166.48"})
+    void changes_machineAddedInMidTerm_pricedWithItsLabor(String helper, String year, String term, String more,
+            int times,
             String less) throws IOException {
         Path labor = folder.resolve("pricing/labor.yaml");
         Files.writeString(labor, Files.readString(labor).replace("qualified: []", helper));

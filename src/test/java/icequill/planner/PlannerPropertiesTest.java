@@ -133,7 +133,7 @@ class PlannerPropertiesTest {
     private static PlanTask needy(PlanTask task, Random random) {
         int which = random.nextInt(2 * Qualification.values().length);
         return which < Qualification.values().length
-                ? Visits.needing(task, Set.of(Qualification.values()[which]))
+                ? Visits.needing(task, Set.of(List.of(Qualification.values()).get(which)))
                 : task;
     }
 
