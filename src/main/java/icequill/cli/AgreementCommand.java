@@ -1,6 +1,7 @@
 package icequill.cli;
 
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -18,7 +19,7 @@ final class AgreementCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.plans().agreement(from, wish);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.plans().agreement(from, options);
     }
 }

@@ -3,6 +3,7 @@ package icequill.cli;
 import icequill.office.Brushed;
 import icequill.office.JsonText;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -31,16 +32,16 @@ final class BrushingCommand extends PaperCommand {
     }
 
     private int json() {
-        return printout().show(brushed(office(), from(), wish()),
+        return printout().show(brushed(office(), from(), paperOptions()),
                 brushed -> printout().out().println(JsonText.of(brushed.json())));
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return brushed(office, from, wish).map(Brushed::paper);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return brushed(office, from, options).map(Brushed::paper);
     }
 
-    private Checked<Brushed> brushed(Office office, Path from, Office.Wish wish) {
-        return both ? office.brushingPair(from, wish) : office.brushing(from, wish);
+    private Checked<Brushed> brushed(Office office, Path from, PaperOptions options) {
+        return both ? office.brushingPair(from, options) : office.brushing(from, options);
     }
 }

@@ -4,6 +4,7 @@ import icequill.office.Compared;
 import icequill.office.JsonText;
 import icequill.office.LookAhead;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -40,19 +41,19 @@ final class CompareCommand extends PaperCommand {
     }
 
     private int json() {
-        return printout().show(compared(office(), from(), wish()),
+        return printout().show(compared(office(), from(), paperOptions()),
                 compared -> printout().out().println(JsonText.of(compared.json())));
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
         return owner
-                ? office.plans().ownersOutlook(from, wish, asked())
-                : compared(office, from, wish).map(Compared::paper);
+                ? office.plans().ownersOutlook(from, options, asked())
+                : compared(office, from, options).map(Compared::paper);
     }
 
-    private Checked<Compared> compared(Office office, Path from, Office.Wish wish) {
-        return office.plans().compare(from, wish, asked());
+    private Checked<Compared> compared(Office office, Path from, PaperOptions options) {
+        return office.plans().compare(from, options, asked());
     }
 
     private LookAhead asked() {

@@ -3,6 +3,7 @@ package icequill.cli;
 import icequill.office.CreditOffice;
 import icequill.office.CreditWish;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Files;
@@ -65,7 +66,7 @@ final class CreditCommand extends PaperCommand {
         }
         CreditOffice office = CreditOffice.of(folder(), clock());
         return booking.show(office.credit(asked.toString(), new CreditWish(lines, reason,
-                wish().date(), again(), booking.booking(false))), printout());
+                paperOptions().date(), again(), booking.booking(false))), printout());
     }
 
     private Optional<CreditWish.Reissue> again() {
@@ -85,7 +86,7 @@ final class CreditCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.credit(from, wish);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.credit(from, options);
     }
 }

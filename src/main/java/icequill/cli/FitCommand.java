@@ -3,6 +3,7 @@ package icequill.cli;
 import icequill.office.FitResult;
 import icequill.office.JsonText;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ final class FitCommand extends PaperCommand {
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(office().plans().fit(from(), wish()), result -> print(result, printout));
+        return printout.show(office().plans().fit(from(), paperOptions()), result -> print(result, printout));
     }
 
     private static void print(FitResult result, Printout printout) {
@@ -43,7 +44,7 @@ final class FitCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.plans().fit(from, wish).map(FitResult::paper);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.plans().fit(from, options).map(FitResult::paper);
     }
 }

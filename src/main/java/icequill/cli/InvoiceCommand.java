@@ -1,6 +1,7 @@
 package icequill.cli;
 
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -26,7 +27,7 @@ final class InvoiceCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return payment == null ? office.invoice(from, wish) : office.plans().payment(from, payment, wish);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return payment == null ? office.invoice(from, options) : office.plans().payment(from, payment, options);
     }
 }

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import icequill.office.JsonText;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.ShopDay;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
@@ -45,12 +46,12 @@ abstract class PaperCommand implements Callable<Integer> {
     }
 
     /** Writes the paper that this command is for. */
-    abstract Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish);
+    abstract Checked<WrittenPaper> write(Office office, Path from, PaperOptions wish);
 
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(write(office(), from(), wish()), paper -> print(paper, printout));
+        return printout.show(write(office(), from(), paperOptions()), paper -> print(paper, printout));
     }
 
     final Clock clock() {
@@ -78,8 +79,8 @@ abstract class PaperCommand implements Callable<Integer> {
         return options.file(file);
     }
 
-    final Office.Wish wish() {
-        return new Office.Wish(Optional.ofNullable(number),
+    final PaperOptions paperOptions() {
+        return new PaperOptions(Optional.ofNullable(number),
                 date == null ? ShopDay.today(options.folderOf(file), clock) : date,
                 options.language(), extras.extras());
     }

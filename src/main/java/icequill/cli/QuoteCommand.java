@@ -1,6 +1,7 @@
 package icequill.cli;
 
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -31,15 +32,15 @@ final class QuoteCommand extends PaperCommand {
         }
         Printout printout = printout();
         if (office().isMaintenance(from())) {
-            return printout.show(office().plans().earnings(from(), wish()),
+            return printout.show(office().plans().earnings(from(), paperOptions()),
                     earnings -> EarningsTable.print(earnings, printout));
         }
-        return printout.show(office().priceOfQuote(from(), wish()),
+        return printout.show(office().priceOfQuote(from(), paperOptions()),
                 sheet -> PriceTable.print(sheet, true, true, printout));
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.quote(from, wish);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.quote(from, options);
     }
 }

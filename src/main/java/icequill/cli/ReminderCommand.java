@@ -2,6 +2,7 @@ package icequill.cli;
 
 import icequill.document.Reminder;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -26,8 +27,8 @@ final class ReminderCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.accounts().reminder(from, wish, level);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.accounts().reminder(from, options, level);
     }
 
     /** Reads a level as people write it. */

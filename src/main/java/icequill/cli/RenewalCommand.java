@@ -2,6 +2,7 @@ package icequill.cli;
 
 import icequill.office.JsonText;
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.RenewalAdvice;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
@@ -29,7 +30,7 @@ final class RenewalCommand extends PaperCommand {
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(office().plans().renewal(from(), wish(), Optional.ofNullable(late)),
+        return printout.show(office().plans().renewal(from(), paperOptions(), Optional.ofNullable(late)),
                 advice -> print(advice, printout));
     }
 
@@ -44,7 +45,7 @@ final class RenewalCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.plans().renewal(from, wish, Optional.ofNullable(late)).map(RenewalAdvice::paper);
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.plans().renewal(from, options, Optional.ofNullable(late)).map(RenewalAdvice::paper);
     }
 }

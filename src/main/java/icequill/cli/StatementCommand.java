@@ -1,6 +1,7 @@
 package icequill.cli;
 
 import icequill.office.Office;
+import icequill.office.PaperOptions;
 import icequill.office.WrittenPaper;
 import icequill.problem.Checked;
 import java.nio.file.Path;
@@ -25,7 +26,7 @@ final class StatementCommand extends PaperCommand {
     }
 
     @Override
-    Checked<WrittenPaper> write(Office office, Path from, Office.Wish wish) {
-        return office.accounts().statement(from, wish, Optional.ofNullable(since));
+    Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.accounts().statement(from, options, Optional.ofNullable(since));
     }
 }

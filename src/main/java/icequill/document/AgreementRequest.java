@@ -1,5 +1,6 @@
 package icequill.document;
 
+import icequill.agreement.Acceptance;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
 import icequill.work.Visit;
@@ -21,10 +22,7 @@ import javax.money.MonetaryAmount;
  * @param changes in mid-term, by rising day
  */
 public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
-        Optional<Accepted> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes) {
-
-    /** When the customer accepted, and on which paper. */
-    public record Accepted(LocalDate date, String paper) {}
+        Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes) {
 
     /**
      * A year's price that no rates give.

@@ -1,5 +1,6 @@
 package icequill.document;
 
+import icequill.agreement.Acceptance;
 import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.PaymentChange.GivenBack;
@@ -35,7 +36,7 @@ import javax.money.MonetaryAmount;
  * @param cancelDays of notice by which the customer may end it within the term
  * @param refund what is paid back then; empty where each visit is billed when it is done
  */
-public record ServiceAgreement(String number, LocalDate date, Optional<AgreementRequest.Accepted> accepted, Shop shop,
+public record ServiceAgreement(String number, LocalDate date, Optional<Acceptance> accepted, Shop shop,
         Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Where where,
         List<Machine> machines, Tier tier, VisitCalendar calendar, List<PlanYear.SlotWork> work,
         MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,

@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.agreement.Acceptance;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
 import icequill.document.AgreementRequest;
@@ -36,8 +37,8 @@ final class AgreementReader {
                 .flatMap(found -> fields.child("renewal").flatMap(entry -> renewal(entry, found)));
         List<AgreementRequest.Change> changes = scope.map(this::changes).orElse(List.of());
         Optional<AgreementRequest.Agreed> agreed = agreed();
-        Optional<AgreementRequest.Accepted> accepted = fields.child("accepted").flatMap(entry -> entry.day("date")
-                .map(day -> new AgreementRequest.Accepted(day, entry.text("paper").orElse(""))));
+        Optional<Acceptance> accepted = fields.child("accepted").flatMap(entry -> entry.day("date")
+                .map(day -> new Acceptance(day, entry.text("paper").orElse(""))));
         return scope.flatMap(found -> fields.id("tier").flatMap(tier -> priced.flatMap(day -> renewal
                 .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, found,
                         new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,

@@ -23,7 +23,7 @@ final class EnergyReader {
 
     private static List<EnergyLimit> limits(Fields entry) {
         Optional<Period> made = entry.child("made").flatMap(days -> days.day("from")
-                .flatMap(from -> SiteReader.period(days, from, days.day("until"))));
+                .flatMap(from -> days.period(from)));
         Optional<Machine.Make> make = entry.constant("make", Machine.Make.class);
         Optional<EnergyLimit.Build> build = entry.constant("build", EnergyLimit.Build.class);
         Optional<Machine.Cooling> cooling = entry.constant("cooling", Machine.Cooling.class);

@@ -1,6 +1,7 @@
 package icequill.files;
 
 import icequill.money.Percent;
+import icequill.party.Period;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -167,5 +168,19 @@ record Fields(Tree.Branch branch, Problems problems) {
 
     private Stream<Tree> items(String key) {
         return branch.entries().get(key) instanceof Tree.Row row ? row.items().stream() : Stream.empty();
+    }
+
+    /** From a day on to {@code until}, unless that is no day, which was reported, or no later one, which is reported here. */
+    Optional<Period> period(LocalDate from) {
+        Optional<LocalDate> until = day("until");
+        if (until.isEmpty() && entries().containsKey("until")) {
+            return Optional.empty();
+        }
+        if (until.isPresent() && !until.get().isAfter(from)) {
+            problems().add(Code.WRONG_ORDER, place("until"), "ends on " + until.get() + ", begins on " + from,
+                    "until is the first day outside, so it is later than from");
+            return Optional.empty();
+        }
+        return Optional.of(new Period(from, until));
     }
 }

@@ -52,7 +52,7 @@ final class NoticesReader {
     private static Optional<Period> period(Fields entry) {
         return entry.entries().containsKey("effective")
                 ? entry.child("effective").flatMap(effective -> effective.day("from")
-                        .flatMap(from -> SiteReader.period(effective, from, effective.day("until"))))
+                        .flatMap(from -> effective.period(from)))
                 : Optional.of(new Period(LocalDate.MIN, Optional.empty()));
     }
 

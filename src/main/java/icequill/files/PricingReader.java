@@ -142,7 +142,7 @@ final class PricingReader {
 
     private static <T> void add(List<Timeline.Entry<T>> entries, Fields file, Optional<T> value) {
         Optional<Period> period = file.child("effective").flatMap(effective -> effective.day("from")
-                .flatMap((LocalDate from) -> SiteReader.period(effective, from, effective.day("until"))));
+                .flatMap((LocalDate from) -> effective.period(from)));
         value.ifPresent(found -> period
                 .ifPresent(days -> entries.add(new Timeline.Entry<>(days, found, file.place("effective")))));
     }

@@ -11,7 +11,6 @@ import icequill.party.Customer;
 import icequill.party.Language;
 import icequill.party.Layout;
 import icequill.party.Machine;
-import icequill.party.Period;
 import icequill.party.Site;
 import icequill.party.SiteKind;
 import icequill.party.Timeline;
@@ -104,7 +103,7 @@ final class SiteReader {
         Optional<LocalDate> from = entry.entries().containsKey("from")
                 ? entry.day("from")
                 : Optional.of(LocalDate.MIN);
-        return billed(entry).flatMap(billTo -> from.flatMap(first -> period(entry, first, entry.day("until")))
+        return billed(entry).flatMap(billTo -> from.flatMap(first -> entry.period(first))
                 .map(period -> new Timeline.Entry<>(period, billTo, entry.place())));
     }
 
@@ -113,19 +112,6 @@ final class SiteReader {
         return entry.child("address").flatMap(ShopReader::address)
                 .map(address -> new BillTo(entry.text("name").orElse(""), entry.text("attention"), address,
                         entry.text("email"), entry.text("vatId")));
-    }
-
-    /** A period, unless its end is no day, which was reported, or comes before it begins, which is reported here. */
-    static Optional<Period> period(Fields at, LocalDate from, Optional<LocalDate> until) {
-        if (until.isEmpty() && at.entries().containsKey("until")) {
-            return Optional.empty();
-        }
-        if (until.isPresent() && !until.get().isAfter(from)) {
-            at.problems().add(Code.WRONG_ORDER, at.place("until"), "ends on " + until.get() + ", begins on " + from,
-                    "until is the first day outside, so it is later than from");
-            return Optional.empty();
-        }
-        return Optional.of(new Period(from, until));
     }
 
     private static Optional<Certificate> certificate(Fields entry) {

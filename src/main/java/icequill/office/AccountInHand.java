@@ -52,7 +52,7 @@ record AccountInHand(Shop shop, BillTo billTo, Optional<Language> language, Opti
 
     private static Optional<AccountInHand> ofSite(ShopFolder folder, AccountOf account, Site site, LocalDate day,
             Problems problems) {
-        return problems.take(Office.billTo(site, day)).flatMap(billTo -> hand(folder, account, billTo,
+        return problems.take(site.billTo(day)).flatMap(billTo -> hand(folder, account, billTo,
                 site.customer().language(), site.customer().vendorNumber(), day));
     }
 

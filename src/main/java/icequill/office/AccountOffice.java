@@ -27,33 +27,34 @@ public final class AccountOffice {
     }
 
     /**
-     * Writes what a customer owes at the end of the wish's date into papers/, in place of an earlier one of that date.
+     * Writes what a customer owes at the end of the options's date into papers/, in place of an earlier one of that date.
      *
      * @param since the first day whose movements are listed; empty for the usual one
      */
-    public Checked<WrittenPaper> statement(Path file, Office.Wish wish, Optional<LocalDate> since) {
-        return account(file, wish).then(hand -> write(new AccountPapers(hand, language(hand, wish)).statement(since),
-                "statement", hand, wish));
+    public Checked<WrittenPaper> statement(Path file, PaperOptions options, Optional<LocalDate> since) {
+        return account(file, options)
+                .then(hand -> write(new AccountPapers(hand, language(hand, options)).statement(since),
+                        "statement", hand, options));
     }
 
-    /** Writes a reminder of what is past due on the wish's date into papers/, in place of an earlier one of that date. */
-    public Checked<WrittenPaper> reminder(Path file, Office.Wish wish, Reminder.Level level) {
-        return account(file, wish).then(hand -> new AccountPapers(hand, language(hand, wish)).reminder(level)
-                .then(reminder -> write(reminder, "reminder", hand, wish)));
+    /** Writes a reminder of what is past due on the options's date into papers/, in place of an earlier one of that date. */
+    public Checked<WrittenPaper> reminder(Path file, PaperOptions options, Reminder.Level level) {
+        return account(file, options).then(hand -> new AccountPapers(hand, language(hand, options)).reminder(level)
+                .then(reminder -> write(reminder, "reminder", hand, options)));
     }
 
-    private Checked<AccountInHand> account(Path file, Office.Wish wish) {
-        return Office.unnumbered(wish)
-                .then(sound -> AccountInHand.of(BookSites.shop(folder), file, wish.date()));
+    private Checked<AccountInHand> account(Path file, PaperOptions options) {
+        return OwnNumber.unnumbered(options)
+                .then(sound -> AccountInHand.of(BookSites.shop(folder), file, options.date()));
     }
 
-    private static Language language(AccountInHand hand, Office.Wish wish) {
-        return wish.language().or(hand::language).orElse(hand.shop().language());
+    private static Language language(AccountInHand hand, PaperOptions options) {
+        return options.language().or(hand::language).orElse(hand.shop().language());
     }
 
-    private Checked<WrittenPaper> write(Paper paper, String kind, AccountInHand hand, Office.Wish wish) {
-        String name = kind + "-" + hand.account().id() + "-" + wish.date();
-        return desk.write(paper, name, wish.extras(), true).map(files -> WrittenPaper.of(files, paper,
+    private Checked<WrittenPaper> write(Paper paper, String kind, AccountInHand hand, PaperOptions options) {
+        String name = kind + "-" + hand.account().id() + "-" + options.date();
+        return desk.write(paper, name, options.extras(), true).map(files -> WrittenPaper.of(files, paper,
                 hand.billTo().name(), hand.notices()));
     }
 }

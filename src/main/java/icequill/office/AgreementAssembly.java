@@ -21,16 +21,16 @@ import javax.money.MonetaryAmount;
 /** Puts the paper of an agreement together. */
 record AgreementAssembly(AgreementInHand hand, BillTo billTo, Earning earning) {
 
-    Checked<ServiceAgreement> agreement(Office.Wish wish) {
-        return new CallCharges(hand.setting(), wish.date()).all().map(calls -> agreement(wish, calls));
+    Checked<ServiceAgreement> agreement(PaperOptions options) {
+        return new CallCharges(hand.setting(), options.date()).all().map(calls -> agreement(options, calls));
     }
 
-    private ServiceAgreement agreement(Office.Wish wish, List<CallCharge> calls) {
+    private ServiceAgreement agreement(PaperOptions options, List<CallCharge> calls) {
         PlanSetting setting = hand.setting();
         PricedPlan plan = hand.plan();
         Site site = setting.whole();
-        return new ServiceAgreement(hand.request().number(), wish.date(), hand.request().accepted(), setting.shop(),
-                hand.language(wish.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
+        return new ServiceAgreement(hand.request().number(), options.date(), hand.request().accepted(), setting.shop(),
+                hand.language(options.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
                 Where.of(site), machines(), plan.tier().promised(), plan.calendar(),
                 new PlanYearAssembly(plan).visits(),
                 hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.payments(),

@@ -81,7 +81,7 @@ final class BookSites implements SiteSource {
     }
 
     private static Checked<Customer> payer(Reading reading, String id) {
-        return EntryRows.find(reading.entries().customer(id)).map(entry -> customer(reading, entry))
+        return reading.entries().customer(id).found().map(entry -> customer(reading, entry))
                 .orElseGet(() -> Checked.faulty(Unknown.name("customer", id,
                         reading.entries().customers().stream().map(CustomerEntry::id).toList(),
                         "see: icequill customer list")));

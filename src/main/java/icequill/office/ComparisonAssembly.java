@@ -35,10 +35,10 @@ record ComparisonAssembly(PlanInHand hand, Optional<SiteForecast> forecast) {
     private static final int MOST_ROWS = 12;
 
     /** The sheet, or what is missing for it. */
-    Checked<ComparisonSheet> sheet(Office.Wish wish) {
+    Checked<ComparisonSheet> sheet(PaperOptions options) {
         Band band = rates().labor().bands().getFirst();
         if (forecast.isPresent()) {
-            return known().map(calls -> sheet(wish, band, List.of(), forecast.get().meanCall()));
+            return known().map(calls -> sheet(options, band, List.of(), forecast.get().meanCall()));
         }
         Optional<CallHistory> calls = hand.request().calls();
         if (calls.isEmpty()) {
@@ -46,9 +46,9 @@ record ComparisonAssembly(PlanInHand hand, Optional<SiteForecast> forecast) {
                     "\"calls\" is missing", "what a typical call takes: calls: {minutes: ..., on: repair}"));
         }
         return known().map(known -> new SampleCall(hand.setting().shop(), hand.setting().site(), rates()))
-                .then(sample -> sample.price(wish.date(), band,
+                .then(sample -> sample.price(options.date(), band,
                         SampleCall.Work.of(calls.get().minutes(), calls.get().on(), lines(calls.get()))))
-                .map(call -> sheet(wish, band, call.lines().stream()
+                .map(call -> sheet(options, band, call.lines().stream()
                         .map(line -> new ComparisonSheet.CallLine(line.text(), line.net(), line.how())).toList(),
                         call.net()));
     }
@@ -72,11 +72,11 @@ record ComparisonAssembly(PlanInHand hand, Optional<SiteForecast> forecast) {
                 part.amount(), Optional.empty(), Outcome.CHARGED, part.material().place())).toList();
     }
 
-    private ComparisonSheet sheet(Office.Wish wish, Band band, List<ComparisonSheet.CallLine> lines,
+    private ComparisonSheet sheet(PaperOptions options, Band band, List<ComparisonSheet.CallLine> lines,
             MonetaryAmount call) {
         Site site = hand.setting().site();
         List<ComparisonSheet.Plan> plans = hand.plans().stream().map(plan -> plan(plan, call)).toList();
-        return new ComparisonSheet(wish.date(), hand.setting().shop(), hand.language(wish.language()),
+        return new ComparisonSheet(options.date(), hand.setting().shop(), hand.language(options.language()),
                 hand.setting().shop().paper(), site.customer().name(), Where.of(site), site.machines(), band, lines,
                 call, hand.request().calls().flatMap(CallHistory::lastYear), plans, sums(call, plans),
                 List.of(Phrase.of("compare.not-promised"), Phrase.of("compare.still-calls"),

@@ -104,9 +104,9 @@ public final class Demo {
         }
         for (Path account : BookSites.shop(folder).accounts()) {
             progress.accept("Statement and reminder: " + account.getFileName());
-            Office.Wish wish = unnumbered(ACCOUNT_DAY);
-            problems.take(office.accounts().statement(account, wish, Optional.empty())).ifPresent(papers::add);
-            problems.take(office.accounts().reminder(account, wish, Reminder.Level.SECOND)).ifPresent(papers::add);
+            PaperOptions options = unnumbered(ACCOUNT_DAY);
+            problems.take(office.accounts().statement(account, options, Optional.empty())).ifPresent(papers::add);
+            problems.take(office.accounts().reminder(account, options, Reminder.Level.SECOND)).ifPresent(papers::add);
         }
         new DemoPlans(folder, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
         if (issued.isEmpty()) {
@@ -115,7 +115,7 @@ public final class Demo {
         return problems.or(() -> new Made(folder, papers));
     }
 
-    private static Office.Wish unnumbered(LocalDate day) {
-        return new Office.Wish(Optional.empty(), day, Optional.empty(), Extras.NONE);
+    private static PaperOptions unnumbered(LocalDate day) {
+        return new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE);
     }
 }

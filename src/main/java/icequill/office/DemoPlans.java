@@ -32,21 +32,21 @@ record DemoPlans(Path folder, Consumer<String> progress) {
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
-            papers.add(office.compare(request, wish(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
-            papers.add(office.ownersOutlook(request, wish(COMPARISON_DAY), LookAhead.USUAL));
+            papers.add(office.compare(request, options(COMPARISON_DAY), LookAhead.USUAL).map(Compared::paper));
+            papers.add(office.ownersOutlook(request, options(COMPARISON_DAY), LookAhead.USUAL));
         }
         progress.accept("Fit of records: " + RECORDS);
-        papers.add(office.fit(folder.resolve(RECORDS), wish(COMPARISON_DAY)).map(FitResult::paper));
+        papers.add(office.fit(folder.resolve(RECORDS), options(COMPARISON_DAY)).map(FitResult::paper));
         for (Path agreement : shop.agreements()) {
             progress.accept("Agreement, renewal: " + agreement.getFileName());
-            papers.add(office.agreement(agreement, wish(AGREEMENT_DAY)));
+            papers.add(office.agreement(agreement, options(AGREEMENT_DAY)));
             LocalDate day = Objects.requireNonNull(NOTICE_DAYS.get(agreement.getFileName().toString()));
-            papers.add(office.renewal(agreement, wish(day), Optional.empty()).map(RenewalAdvice::paper));
+            papers.add(office.renewal(agreement, options(day), Optional.empty()).map(RenewalAdvice::paper));
         }
         return papers;
     }
 
-    private static Office.Wish wish(LocalDate day) {
-        return new Office.Wish(Optional.empty(), day, Optional.empty(), Extras.NONE);
+    private static PaperOptions options(LocalDate day) {
+        return new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE);
     }
 }

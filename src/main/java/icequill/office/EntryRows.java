@@ -34,8 +34,8 @@ record EntryRows(Transaction book) {
     /** A site that was read from its file, its customer by the id that he has in the book, or by one made of his name. */
     Checked<SiteEntry> take(StoredForms.Whole whole) {
         Site site = whole.site();
-        Optional<String> known = find(book.entries().site(site.id())).map(SiteEntry::customer)
-                .filter(id -> find(book.entries().customer(id))
+        Optional<String> known = book.entries().site(site.id()).found().map(SiteEntry::customer)
+                .filter(id -> book.entries().customer(id).found()
                         .filter(entry -> entry.customer().name().equals(site.customer().name())).isPresent());
         String id = known.orElseGet(() -> idOf(site.customer().name()));
         return customer(id, site.customer(), Optional.empty()).then(entry -> site(id, whole));
@@ -47,7 +47,7 @@ record EntryRows(Transaction book) {
      * @param parent empty to keep the one he has
      */
     Checked<CustomerEntry> customer(String id, Customer customer, Optional<String> parent) {
-        Optional<CustomerEntry> before = find(book.entries().customer(id));
+        Optional<CustomerEntry> before = book.entries().customer(id).found();
         Optional<String> forgotten = before.flatMap(CustomerEntry::forgotten).map(Object::toString);
         if (forgotten.isPresent()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
@@ -63,7 +63,7 @@ record EntryRows(Transaction book) {
         Site site = whole.site();
         SiteEntry entry = new SiteEntry(site.id(), customer, site.name(), site.storeNumber(), site.address(),
                 site.taxPlace(), whole.data());
-        Checked<SiteEntry> stored = find(book.entries().site(site.id())).isPresent()
+        Checked<SiteEntry> stored = book.entries().site(site.id()).found().isPresent()
                 ? book.register().change(entry)
                 : book.register().add(entry);
         return stored.then(done -> machines(whole).or(() -> done));
@@ -82,9 +82,5 @@ record EntryRows(Transaction book) {
                     : book.register().add(entry));
         }
         return problems;
-    }
-
-    static <T> Optional<T> find(Checked<T> found) {
-        return found instanceof Checked.Sound<T>(T value) ? Optional.of(value) : Optional.empty();
     }
 }

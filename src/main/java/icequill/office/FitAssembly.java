@@ -64,8 +64,8 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         return problems.or(() -> fits);
     }
 
-    FitSheet sheet(Office.Wish wish, List<Fitted> fits) {
-        return new FitSheet(wish.date(), shop, wish.language().orElse(shop.language()), shop.paper(), table,
+    FitSheet sheet(PaperOptions options, List<Fitted> fits) {
+        return new FitSheet(options.date(), shop, options.language().orElse(shop.language()), shop.paper(), table,
                 fits.stream().map(FitAssembly::plot).toList(), notes(), settings(fits));
     }
 

@@ -26,7 +26,7 @@ record InstallmentAssembly(AgreementInHand hand, BillTo billTo) {
      * @param number of the payment, from 1
      * @return a problem when there is no such payment, or when changes have left nothing of it to ask for
      */
-    Checked<InstallmentInvoice> invoice(int number, Office.Wish wish) {
+    Checked<InstallmentInvoice> invoice(int number, PaperOptions options) {
         Optional<Installment> payment = hand.payments().stream().filter(one -> one.number() == number).findFirst();
         if (payment.isEmpty()) {
             return Checked.faulty(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
@@ -37,10 +37,10 @@ record InstallmentAssembly(AgreementInHand hand, BillTo billTo) {
                     "payment " + number + " comes to " + payment.get().amount().getNumber() + " after the changes",
                     "a credit note for what is given back"));
         }
-        return Checked.sound(invoice(payment.get(), wish));
+        return Checked.sound(invoice(payment.get(), options));
     }
 
-    private InstallmentInvoice invoice(Installment payment, Office.Wish wish) {
+    private InstallmentInvoice invoice(Installment payment, PaperOptions options) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         Wording plan = hand.plan().tier().name();
@@ -50,10 +50,10 @@ record InstallmentAssembly(AgreementInHand hand, BillTo billTo) {
                 Fact.number(hand.payments().size(), ""), new Fact.Text(hand.request().number()),
                 new Fact.Named(plan.english(), plan.spanish()), new Fact.Day(served.from()),
                 new Fact.Day(served.until()));
-        TaxedVisit taxed = new InstallmentTax(setting).taxed(payment, text, wish.date());
+        TaxedVisit taxed = new InstallmentTax(setting).taxed(payment, text, options.date());
         ChargeSheet sheet = new ChargeSheet(site, taxed);
-        return new InstallmentInvoice(wish.number(), wish.date(), due(payment, wish.date()), setting.shop(),
-                hand.language(wish.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
+        return new InstallmentInvoice(options.number(), options.date(), due(payment, options.date()), setting.shop(),
+                hand.language(options.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
                 hand.request().number(), plan, payment.number(), hand.payments().size(), served, sheet.lines(),
                 sheet.totals(), taxed.remarks());
     }

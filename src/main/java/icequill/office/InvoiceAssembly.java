@@ -7,6 +7,10 @@ import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.rates.Rates;
 import icequill.tax.TaxedVisit;
 import icequill.work.Visit;
@@ -22,6 +26,19 @@ import java.util.Optional;
  */
 record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, BillTo billTo,
         Language language) {
+
+    /** The invoice of a visit, or that nobody is billed on its date. */
+    static Checked<Invoice> of(VisitInHand hand, PaperOptions options) {
+        LocalDate ended = hand.visit().ended().toLocalDate();
+        if (options.number().isPresent() && options.date().isBefore(ended)) {
+            return Checked.faulty(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
+                    "dated " + options.date() + ", but visit \"" + hand.visit().id() + "\" ended on " + ended,
+                    "that day or a later one"));
+        }
+        return hand.site().billTo(options.date())
+                .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
+                        billTo, hand.language(options.language())).invoice(options.number(), options.date()));
+    }
 
     Invoice invoice(Optional<String> number, LocalDate date) {
         VisitReport report = new VisitReport(site, visit, rates, language);

@@ -39,7 +39,7 @@ record IssueDesk(Path folder, BookSettings settings, PaperDesk desk) {
     Checked<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
             Function<String, Checked<? extends Paper>> paper) {
         Series series = new Series(kind, settings.office().orElse(""), date.getYear());
-        Optional<String> customer = origin.customer().flatMap(id -> EntryRows.find(book.entries().customer(id)))
+        Optional<String> customer = origin.customer().flatMap(id -> book.entries().customer(id).found())
                 .map(entry -> entry.customer().name());
         return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder))
                 .then(rates -> book.issue(series, origin, numbered -> paper

@@ -91,7 +91,7 @@ public final class IssueOffice {
     private Checked<RecordedVisit> stored(VisitInHand hand, String data, Transaction open) {
         VisitEntry entry = new VisitEntry(hand.visit().id(), hand.site().id(), hand.visit().began(),
                 hand.visit().ended(), hand.visit().order().purchaseOrder(), data);
-        Optional<VisitEntry> before = EntryRows.find(open.entries().visit(entry.id()));
+        Optional<VisitEntry> before = open.entries().visit(entry.id()).found();
         boolean same = before.filter(old -> old.data().equals(data)).isPresent();
         Checked<VisitEntry> done = before.isEmpty()
                 ? open.register().record(entry)
@@ -125,8 +125,8 @@ public final class IssueOffice {
     Checked<Pending<BookedPaper>> pending(String visit, IssueWish wish) {
         BookSites sites = BookSites.of(folder);
         return book.read(open -> visit(open, visit)).then(entry -> VisitInHand
-                .stored(sites.shop(), entry.id(), entry.data()).then(Office::withinLimit)
-                .then(hand -> Office.assembled(hand, wish.numbered("0"))
+                .stored(sites.shop(), entry.id(), entry.data()).then(VisitInHand::withinLimit)
+                .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
                         .map(draft -> new Pending<>(book, open -> sites.unchanged(open,
                                 () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
     }
@@ -148,7 +148,7 @@ public final class IssueOffice {
     }
 
     private Checked<VisitEntry> known(Reading open, String id) {
-        return EntryRows.find(open.entries().visit(id)).map(Checked::sound)
+        return open.entries().visit(id).found().map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(unknownVisit(open, id)));
     }
 
@@ -174,7 +174,7 @@ public final class IssueOffice {
                 .then(free -> open.entries().site(entry.site()))
                 .then(site -> issue(open, PaperKind.INVOICE, wish,
                         Origin.ofVisit(site.customer(), site.id(), entry.id()),
-                        number -> Office.assembled(hand, wish.numbered(number))))
+                        number -> InvoiceAssembly.of(hand, wish.numbered(number))))
                 .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
     }
 
@@ -191,7 +191,7 @@ public final class IssueOffice {
         return maintenance
                 ? PlanInHand.of(shop, file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
                         hand.setting().site(), kind, Optional.empty(),
-                        number -> Office.billTo(hand.setting().site(), wish.date())
+                        number -> hand.setting().site().billTo(wish.date())
                                 .then(billTo -> hand.quote(wish.numbered(number), billTo)),
                         hand.leftOut()),
                         wish))
@@ -238,7 +238,7 @@ public final class IssueOffice {
                     Optional.of(new Billed.Payment(hand.request().number(), payment, wish.booking().outOfOrder()
                             ? List.of()
                             : payable(hand).map(Installment::number).filter(number -> number < payment).toList())),
-                    number -> Office.billTo(site, wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
+                    number -> site.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
                             .invoice(payment, wish.numbered(number))),
                     List.of()),
                     wish);

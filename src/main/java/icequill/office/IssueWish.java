@@ -16,7 +16,7 @@ public record IssueWish(LocalDate date, Optional<Language> language, Booking boo
     }
 
     /** The same for a paper that has its number already. */
-    Office.Wish numbered(String number) {
-        return new Office.Wish(Optional.of(number), date, language, Extras.NONE);
+    PaperOptions numbered(String number) {
+        return new PaperOptions(Optional.of(number), date, language, Extras.NONE);
     }
 }

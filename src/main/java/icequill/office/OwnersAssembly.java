@@ -55,11 +55,11 @@ record OwnersAssembly(SiteForecast forecast) {
     private static final double A_FIFTH_LESS = 0.8;
     private static final double A_FIFTH_MORE = 1.2;
 
-    OwnersOutlook page(Office.Wish wish) {
+    OwnersOutlook page(PaperOptions options) {
         PlanInHand hand = forecast.hand();
         Sensitivity<Phrase> sensitivity = sensitivity();
-        return new OwnersOutlook(wish.date(), hand.setting().shop(),
-                wish.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
+        return new OwnersOutlook(options.date(), hand.setting().shop(),
+                options.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
                 hand.setting().site().customer().name(), Where.of(hand.setting().site()),
                 forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), interval(),
                 head(forecast.recommended()), MinorUnits.amount(sensitivity.base().saved(), forecast.currency()),

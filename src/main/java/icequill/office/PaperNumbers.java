@@ -26,7 +26,7 @@ final class PaperNumbers {
 
     /** The paper of that number; a problem names the one that was most likely meant. */
     static Checked<IssuedPaper> find(Reading book, String number) {
-        return EntryRows.find(book.papers().show(number)).map(Checked::sound)
+        return book.papers().show(number).found().map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
                         "no paper \"" + number + "\" was issued", meant(book, number)
                                 .map(near -> "did you mean " + near + "?")
@@ -35,7 +35,7 @@ final class PaperNumbers {
 
     private static Optional<String> meant(Reading book, String number) {
         return written(number.strip().toLowerCase(Locale.ROOT))
-                .flatMap(right -> EntryRows.find(book.papers().show(right))).map(IssuedPaper::number);
+                .flatMap(right -> book.papers().show(right).found()).map(IssuedPaper::number);
     }
 
     /** As the book writes it: the kind in capitals, the count with its zeros; an invoice where no kind is given. */

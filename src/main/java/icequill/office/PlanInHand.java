@@ -106,20 +106,20 @@ record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> pla
     }
 
     /** The quote, or what cannot be priced. */
-    Checked<MaintenanceQuote> quote(Office.Wish wish, BillTo billTo) {
+    Checked<MaintenanceQuote> quote(PaperOptions options, BillTo billTo) {
         Checked<Optional<CatchUpPrice>> catchUp = request.survey()
                 .map(survey -> new CatchUpAssembly(choices().yardstick(), survey).price().map(Optional::of))
                 .orElseGet(() -> Checked.sound(Optional.empty()));
-        return catchUp.then(caughtUp -> new CallCharges(setting, wish.date()).all()
-                .map(calls -> quote(wish, billTo, calls, caughtUp)));
+        return catchUp.then(caughtUp -> new CallCharges(setting, options.date()).all()
+                .map(calls -> quote(options, billTo, calls, caughtUp)));
     }
 
-    private MaintenanceQuote quote(Office.Wish wish, BillTo billTo, List<CallCharge> calls,
+    private MaintenanceQuote quote(PaperOptions options, BillTo billTo, List<CallCharge> calls,
             Optional<CatchUpPrice> catchUp) {
         PlanChoices choices = choices();
         Site site = setting.site();
-        return new MaintenanceQuote(wish.number(), wish.date(), wish.date().plusDays(request.holdsDays()),
-                setting.shop(), language(wish.language()), setting.shop().paper(), billTo,
+        return new MaintenanceQuote(options.number(), options.date(), options.date().plusDays(request.holdsDays()),
+                setting.shop(), language(options.language()), setting.shop().paper(), billTo,
                 site.customer().vendorNumber(), Where.of(site), site.machines(), request.scope().term(),
                 request.scope().billing(), choices.interval(), choices.all(), calls,
                 plans.stream().map(plan -> new PlanYearAssembly(plan).year()).toList(), catchUp,

@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.files.Json;
 import icequill.files.SafeFile;
+import icequill.party.Language;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
@@ -29,6 +30,13 @@ public final class PlanSheet {
         this.table = table;
         this.people = List.copyOf(people);
         this.alarms = alarms;
+    }
+
+    /** The timetable of a visit, its alarms in a language. */
+    public static Checked<PlanSheet> of(Planning planning, Language language) {
+        return planning.timetable().map(table -> new PlanSheet(table, planning.people(),
+                new Alarms(planning.hand().visit().id(),
+                        new ScheduleAssembly(planning.hand(), table, planning.people(), language).schedule())));
     }
 
     /** Writes the alarms into a file (iCalendar), in place of an earlier one. */

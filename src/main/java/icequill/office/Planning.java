@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.party.Language;
 import icequill.planner.Crew;
 import icequill.planner.Effort;
 import icequill.planner.Planner;
@@ -43,11 +42,6 @@ record Planning(VisitInHand hand, List<String> people, List<Set<Qualification>> 
                     hand.rates().labor().grade(person.grade()).orElseThrow().qualified());
         }
         return new Planning(hand, List.copyOf(named.keySet()), List.copyOf(named.values()));
-    }
-
-    Checked<PlanSheet> sheet(Language language) {
-        return timetable().map(table -> new PlanSheet(table, people, new Alarms(hand.visit().id(),
-                new ScheduleAssembly(hand, table, people, language).schedule())));
     }
 
     Checked<Timetable> timetable() {

@@ -40,7 +40,7 @@ public final class RegisterLists {
     public Checked<EntrySheet> machine(String site, String id) {
         return book
                 .read(open -> RegisterOffice.found(open, site)
-                        .then(entry -> EntryRows.find(open.entries().machine(site, id))
+                        .then(entry -> open.entries().machine(site, id).found()
                                 .map(machine -> Checked.sound(new EntrySheet("machine", id, Export.machine(machine))))
                                 .orElseGet(() -> Checked.faulty(Unknown.name("machine at " + site, id,
                                         RegisterOffice.machines(open, site).keySet(),

@@ -51,7 +51,7 @@ public final class RegisterOffice {
     public Checked<EntrySheet> customer(EntryWish wish, Optional<String> parent, Optional<LocalDate> from) {
         ShopFolder shop = ShopFolder.read(folder);
         return write(wish, open -> {
-            Optional<CustomerEntry> before = EntryRows.find(open.entries().customer(wish.id()));
+            Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
             return known("customer", wish, before.isPresent(), ids(open.entries().customers())).then(sound -> {
                 boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
                 Optional<Customer> customer = wish.file().map(shop::customerFile)
@@ -73,7 +73,7 @@ public final class RegisterOffice {
     public Checked<EntrySheet> site(EntryWish wish, Optional<String> customer) {
         ShopFolder shop = ShopFolder.read(folder);
         return write(wish, open -> {
-            Optional<SiteEntry> before = EntryRows.find(open.entries().site(wish.id()));
+            Optional<SiteEntry> before = open.entries().site(wish.id()).found();
             return known("site", wish, before.isPresent(), open.entries().sites().stream().map(SiteEntry::id).toList())
                     .then(sound -> notInAFile(wish))
                     .then(sound -> wish.file().isPresent() && customer.isEmpty()
@@ -91,7 +91,7 @@ public final class RegisterOffice {
                 ? shop.siteFile(wish.file().get(), wish.id())
                 : shop.forms().site(wish.id(), Optional.of(payer.customer()),
                         EntryFlag.values(wish.flags(), Column.SITE), Place.NOWHERE,
-                        EntryRows.find(open.entries().site(wish.id())).map(SiteEntry::data),
+                        open.entries().site(wish.id()).found().map(SiteEntry::data),
                         machines(open, wish.id()), List.of());
     }
 
@@ -100,7 +100,7 @@ public final class RegisterOffice {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
                     "--customer with a customer of the book"));
         }
-        return EntryRows.find(open.entries().customer(id.get())).map(Checked::sound)
+        return open.entries().customer(id.get()).found().map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(Unknown.name("customer", id.get(), ids(open.entries().customers()),
                         "add it first: icequill customer add")));
     }
@@ -126,7 +126,7 @@ public final class RegisterOffice {
     }
 
     static Checked<SiteEntry> found(Reading open, String site) {
-        return EntryRows.find(open.entries().site(site)).map(Checked::sound)
+        return open.entries().site(site).found().map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(Unknown.name("site", site,
                         open.entries().sites().stream().map(SiteEntry::id).toList(), "see: icequill site list")));
     }

@@ -30,19 +30,19 @@ import java.util.Optional;
 record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
 
     /** What the notice says, or why its price is not known. */
-    Checked<RenewalNotice> notice(Office.Wish wish, Optional<String> late) {
+    Checked<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
         Problems problems = new Problems();
         Optional<NoticePlan> plan = folder.notices().map(this::plan);
-        Optional<Problem> timing = plan.flatMap(found -> found.problem(wish.date(), hand.request().scope().place()));
+        Optional<Problem> timing = plan.flatMap(found -> found.problem(options.date(), hand.request().scope().place()));
         if (late.isEmpty()) {
             timing.ifPresent(problems::add);
         } else if (timing.isEmpty() || late.get().isBlank()) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
-                    timing.isEmpty() ? "--late, but " + wish.date() + " is in time" : "--late without a reason",
+                    timing.isEmpty() ? "--late, but " + options.date() + " is in time" : "--late without a reason",
                     timing.isEmpty() ? "leave it out" : "--late \"why it comes late\", printed for the customer");
         }
         problems.addAll(price().problems());
-        return problems.or(() -> notice(wish, price().orElseThrow(), late));
+        return problems.or(() -> notice(options, price().orElseThrow(), late));
     }
 
     /** When to send it, by the laws on record. */
@@ -51,13 +51,13 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
                 hand.setting().rates().labor().week()::isWorkday);
     }
 
-    private RenewalNotice notice(Office.Wish wish, RenewalPrice price, Optional<String> late) {
+    private RenewalNotice notice(PaperOptions options, RenewalPrice price, Optional<String> late) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         RenewalTerms terms = renewal().terms();
         List<Phrase> laws = folder.notices().map(rules -> plan(rules).rules()).orElse(List.of()).stream()
                 .map(NoticeRule::law).map(law -> Phrase.of("renewal.law", law)).toList();
-        return new RenewalNotice(wish.date(), setting.shop(), hand.language(wish.language()),
+        return new RenewalNotice(options.date(), setting.shop(), hand.language(options.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),
                 hand.request().number(), hand.plan().tier().name(), setting.site().machines(), terms,
                 new Term(terms.term().renewal(), terms.renewalMonths()), price, late, laws);

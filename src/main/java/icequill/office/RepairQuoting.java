@@ -21,14 +21,15 @@ import java.util.Optional;
 record RepairQuoting(Path folder, ShopFolder shop, VisitInHand hand, BillTo billTo, Language language) {
 
     /** Reads and prices what is to be quoted, at the prices of the quote's own date. */
-    static Checked<RepairQuoting> of(Path folder, ShopFolder shop, Path file, Office.Wish wish) {
-        return VisitInHand.of(shop, file, visit -> wish.date())
-                .then(hand -> Office.billTo(hand.site(), wish.date())
-                        .map(billTo -> new RepairQuoting(folder, shop, hand, billTo, Office.language(hand, wish))));
+    static Checked<RepairQuoting> of(Path folder, ShopFolder shop, Path file, PaperOptions options) {
+        return VisitInHand.of(shop, file, visit -> options.date())
+                .then(hand -> hand.site().billTo(options.date())
+                        .map(billTo -> new RepairQuoting(folder, shop, hand, billTo,
+                                hand.language(options.language()))));
     }
 
     /** The quote, or all that its request has wrong. */
-    Checked<RepairQuote> quote(Office.Wish wish) {
+    Checked<RepairQuote> quote(PaperOptions options) {
         Optional<Proposal> proposal = hand.visit().proposal();
         if (proposal.isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, hand.visit().place(), "\"quote\" is missing",
@@ -38,7 +39,7 @@ record RepairQuoting(Path folder, ShopFolder shop, VisitInHand hand, BillTo bill
         Optional<Machine> machine = machine(proposal.get(), problems);
         Optional<Visit> found = proposal.get().found().flatMap(from -> found(proposal.get(), from, problems));
         return VisitInHand.report(shop, problems).or(() -> new RepairQuoteAssembly(hand, proposal.get(),
-                machine.orElseThrow(), found, billTo, language).quote(wish.number(), wish.date()));
+                machine.orElseThrow(), found, billTo, language).quote(options.number(), options.date()));
     }
 
     private Optional<Machine> machine(Proposal proposal, Problems problems) {

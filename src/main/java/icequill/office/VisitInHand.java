@@ -1,6 +1,7 @@
 package icequill.office;
 
 import icequill.files.ShopFolder;
+import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.pricer.PricedVisit;
@@ -125,6 +126,17 @@ record VisitInHand(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit ta
             }
         }
         return problems.or(() -> this);
+    }
+
+    /** As it is asked for, otherwise the customer's, otherwise the shop's. */
+    Language language(Optional<Language> wanted) {
+        return wanted.or(() -> site.customer().language()).orElse(shop.language());
+    }
+
+    /** The same, or that it costs more than the customer allows. */
+    Checked<VisitInHand> withinLimit() {
+        return SpendingLimit.exceeded(taxed.priced(), visit.order()).map(Checked::<VisitInHand>faulty)
+                .orElseGet(() -> Checked.sound(this));
     }
 
     /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied. */

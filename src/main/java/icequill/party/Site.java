@@ -1,6 +1,11 @@
 package icequill.party;
 
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
 import java.util.Optional;
@@ -40,5 +45,12 @@ public record Site(String id, Customer customer, String name, Optional<String> s
         return new Site(id, customer, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
                 parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
                 layout, circumstances);
+    }
+
+    /** Who is billed for it on a day. */
+    public Checked<BillTo> billTo(LocalDate day) {
+        return customer.billTo().at(day).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + id + ".yaml"),
+                        "nobody is billed on " + day, "a billTo entry that covers the day")));
     }
 }

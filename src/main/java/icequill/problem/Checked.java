@@ -1,6 +1,7 @@
 package icequill.problem;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -35,6 +36,11 @@ public sealed interface Checked<T> {
         case Sound<T> sound -> List.of();
         case Faulty<T> faulty -> faulty.problems();
         };
+    }
+
+    /** The value; empty where something is wrong, whatever it is. */
+    default Optional<T> found() {
+        return this instanceof Sound<T>(T value) ? Optional.of(value) : Optional.empty();
     }
 
     /** Goes on with the value, or keeps the problems. */

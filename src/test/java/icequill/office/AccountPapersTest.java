@@ -137,7 +137,7 @@ class AccountPapersTest {
         LocalDate day = LocalDate.of(2026, 7, 1);
         Path file = folder.resolve("accounts/" + HOTEL + ".yaml");
 
-        WrittenPaper written = AccountOffice.of(folder).statement(file, wish(day), Optional.empty()).orElseThrow();
+        WrittenPaper written = AccountOffice.of(folder).statement(file, options(day), Optional.empty()).orElseThrow();
         String html = html(papers(HOTEL, day, Language.ENGLISH).statement(Optional.empty()));
 
         assertThat(written.name()).isEqualTo("statement-fernhill-hotels-2026-07-01");
@@ -193,7 +193,7 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
-        List<Problem> problems = AccountOffice.of(folder).statement(file, wish(DAY), Optional.empty()).problems();
+        List<Problem> problems = AccountOffice.of(folder).statement(file, options(DAY), Optional.empty()).problems();
 
         assertThat(problems).as(problems.toString())
                 .anyMatch(problem -> (problem.code() + " " + problem.place().reference())
@@ -208,15 +208,15 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace("site: m", "sitte: m"));
 
-        assertThat(AccountOffice.of(folder).reminder(file, wish(DAY), Level.FIRST).problems()).hasSize(1);
+        assertThat(AccountOffice.of(folder).reminder(file, options(DAY), Level.FIRST).problems()).hasSize(1);
     }
 
     private String html(Paper paper) {
         return Printer.of(folder).html(paper).orElseThrow().text().replace("&#39;", "'");
     }
 
-    private static Office.Wish wish(LocalDate day) {
-        return new Office.Wish(Optional.empty(), day, Optional.empty(), Extras.NONE);
+    private static PaperOptions options(LocalDate day) {
+        return new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE);
     }
 
     private AccountPapers papers(String name, LocalDate day, Language language) {

@@ -44,7 +44,7 @@ class AgreementTest {
     @Test
     void payment_ofTheBakery_isASaleOfItsOwn() {
         WrittenPaper paper = PlanOffice.of(folder)
-                .payment(folder.resolve(BAKERY), 2, wish(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
+                .payment(folder.resolve(BAKERY), 2, options(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
 
         assertThat(paper.name()).isEqualTo("invoice-2026-0200");
         assertThat(paper.sums().orElseThrow().plain()).containsExactly("268.75", "23.85", "292.60");
@@ -125,16 +125,16 @@ class AgreementTest {
         Files.writeString(shop, Files.readString(shop) + "agreementsEarnedBy: visits\n");
 
         // 806.25 paid, less 308.04 + 229.46 + 308.04 for the visits of June, September and December.
-        assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve(BAKERY), wish(DAY)).orElseThrow()
+        assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow()
                 .files().getFirst()).flowing()).contains("less what was earned by the visits done",
                         "we would pay back 0.00 before tax", "that is 845.54, so nothing is left");
         assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve("agreements/mercado-del-mar.yaml"),
-                wish(DAY)).orElseThrow().files().getFirst()).flowing()).contains("nada se pagó por adelantado");
+                options(DAY)).orElseThrow().files().getFirst()).flowing()).contains("nada se pagó por adelantado");
     }
 
     @Test
     void agreement_demo_saysPriceVisitsResponseExclusionsAndHowToLeaveOnItsFirstPage() throws IOException {
-        WrittenPaper paper = PlanOffice.of(folder).agreement(folder.resolve(BAKERY), wish(DAY)).orElseThrow();
+        WrittenPaper paper = PlanOffice.of(folder).agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow();
 
         String text = PrintedQuote.of(paper.files().getFirst()).flowing();
         assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,075.00 a year, before tax",
@@ -148,7 +148,7 @@ class AgreementTest {
     @Test
     void renewal_ofTheBakery_saysOldNewAndWhenToSend() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
+                .renewal(folder.resolve(BAKERY), options(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
 
         // 1,075.00 + 4 % = 1,118.00, to 5.00: 1,120.00, under the cap of 1,128.75.
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,075.00",
@@ -164,7 +164,7 @@ class AgreementTest {
     @Test
     void renewal_ofTheHotel_twoLawsLeaveOneDay() {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve(HOTEL), wish(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
+                .renewal(folder.resolve(HOTEL), options(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
 
         assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
         assertThat(advice.sentences()).anyMatch(text -> text.contains("There is no working day from January 31, 2027"));
@@ -175,7 +175,7 @@ class AgreementTest {
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
         RenewalAdvice advice = PlanOffice.of(folder)
-                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), wish(LocalDate.of(2027, 4, 20)),
+                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), options(LocalDate.of(2027, 4, 20)),
                         Optional.empty())
                 .orElseThrow();
 
@@ -204,7 +204,7 @@ class AgreementTest {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file, Files.readString(file).replace(from, to.replace("\\n", "\n")));
 
-        List<Problem> problems = PlanOffice.of(folder).agreement(file, wish(DAY)).problems();
+        List<Problem> problems = PlanOffice.of(folder).agreement(file, options(DAY)).problems();
 
         assertThat(problems).extracting(Problem::code).contains(code);
         assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
@@ -213,7 +213,7 @@ class AgreementTest {
 
     @Test
     void payment_thatThereIsNot_saysWhich() {
-        assertThat(PlanOffice.of(folder).payment(folder.resolve(BAKERY), 5, wish(DAY)).problems())
+        assertThat(PlanOffice.of(folder).payment(folder.resolve(BAKERY), 5, options(DAY)).problems())
                 .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
     }
 
@@ -221,7 +221,7 @@ class AgreementTest {
     @Test
     void renewal_late_makesNoClaim() throws IOException {
         PlanOffice office = PlanOffice.of(folder);
-        Office.Wish late = wish(LocalDate.of(2027, 4, 2));
+        PaperOptions late = options(LocalDate.of(2027, 4, 2));
 
         assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.empty()).problems()).extracting(Problem::text)
                 .singleElement().asString()
@@ -238,7 +238,8 @@ class AgreementTest {
                 .extracting(Problem::message)
                 .containsExactly("--late without a reason");
         assertThat(
-                office.renewal(folder.resolve(BAKERY), wish(LocalDate.of(2027, 3, 5)), Optional.of("why")).problems())
+                office.renewal(folder.resolve(BAKERY), options(LocalDate.of(2027, 3, 5)), Optional.of("why"))
+                        .problems())
                 .extracting(Problem::message).containsExactly("--late, but 2027-03-05 is in time");
     }
 
@@ -247,16 +248,16 @@ class AgreementTest {
         Path file = folder.resolve(BAKERY);
         Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
 
-        assertThat(PlanOffice.of(folder).renewal(file, wish(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
+        assertThat(PlanOffice.of(folder).renewal(file, options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
                 .extracting(Problem::message)
                 .containsExactly("nothing says how the price of the renewal comes about");
     }
 
-    private static Office.Wish wish(LocalDate date) {
-        return new Office.Wish(Optional.empty(), date, Optional.empty(), Extras.NONE);
+    private static PaperOptions options(LocalDate date) {
+        return new PaperOptions(Optional.empty(), date, Optional.empty(), Extras.NONE);
     }
 
-    private static Office.Wish wish(LocalDate date, String number) {
-        return new Office.Wish(Optional.of(number), date, Optional.empty(), Extras.NONE);
+    private static PaperOptions options(LocalDate date, String number) {
+        return new PaperOptions(Optional.of(number), date, Optional.empty(), Extras.NONE);
     }
 }

@@ -140,7 +140,7 @@ class BrushingTest {
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
         List<Problem> problems = Office.of(folder)
-                .brushing(file, new Office.Wish(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
+                .brushing(file, new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactly(where);

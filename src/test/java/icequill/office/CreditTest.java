@@ -90,7 +90,7 @@ class CreditTest {
                 reason: Charged twice.
                 """ + lines);
         return Office.of(folder).credit(file,
-                new Office.Wish(Optional.empty(), LocalDate.of(2026, 6, 1), Optional.empty(), Extras.NONE));
+                new PaperOptions(Optional.empty(), LocalDate.of(2026, 6, 1), Optional.empty(), Extras.NONE));
     }
 
     private static void assertSums(WrittenPaper paper, String net, String tax, String gross) {

@@ -91,7 +91,8 @@ class EnclosuresTest {
         Files.createDirectories(folder.resolve("papers"));
         Files.writeString(folder.resolve("papers/invoice-2026-0114.xml"), "kept");
 
-        List<Problem> problems = Office.of(folder).invoice(folder.resolve(VISIT), wish(new Extras(false, true, false)))
+        List<Problem> problems = Office.of(folder)
+                .invoice(folder.resolve(VISIT), options(new Extras(false, true, false)))
                 .problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.ALREADY_EXISTS);
@@ -103,7 +104,7 @@ class EnclosuresTest {
     void invoice_valueAddedTaxWithoutIdentifier_isAProblemThatSaysWhereToAddIt() throws Exception {
         change("sites/pennon-wharf-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
 
-        List<Problem> problems = Office.of(folder).invoice(folder.resolve(VISIT), wish(Extras.NONE)).problems();
+        List<Problem> problems = Office.of(folder).invoice(folder.resolve(VISIT), options(Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.place().path()).containsExactly("vatId");
         assertThat(folder.resolve("papers")).doesNotExist();
@@ -112,7 +113,7 @@ class EnclosuresTest {
     @Test
     void draft_carriesItsOwnData_whichReadsBack() throws Exception {
         WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT),
-                new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
+                new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
                 .orElseThrow();
 
         String json = files(paper).get("paper.json");
@@ -125,7 +126,7 @@ class EnclosuresTest {
     @ParameterizedTest
     @CsvSource({"2026-0114, invoice-2026-0114", "'', draft-late-call"})
     void paper_bare_carriesNothing(String number, String name) throws Exception {
-        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT), new Office.Wish(
+        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT), new PaperOptions(
                 Optional.of(number).filter(text -> !text.isEmpty()), LocalDate.of(2026, 5, 14), Optional.empty(),
                 new Extras(false, false, true))).orElseThrow();
 
@@ -139,7 +140,7 @@ class EnclosuresTest {
     void enclosures_hold_noCostAndNoMargin() throws Exception {
         for (Path visit : ShopFolder.read(folder).visits()) {
             WrittenPaper paper = Office.of(folder).invoice(visit,
-                    new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
+                    new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
                     .orElseThrow();
             assertThat(files(paper).get("paper.json")).doesNotContain("owner.", "\"cost\"", "wage", "markup",
                     "mileage");
@@ -147,11 +148,11 @@ class EnclosuresTest {
     }
 
     private WrittenPaper invoice(Extras extras) {
-        return Office.of(folder).invoice(folder.resolve(VISIT), wish(extras)).orElseThrow();
+        return Office.of(folder).invoice(folder.resolve(VISIT), options(extras)).orElseThrow();
     }
 
-    private static Office.Wish wish(Extras extras) {
-        return new Office.Wish(Optional.of("2026-0114"), LocalDate.of(2026, 5, 14), Optional.empty(), extras);
+    private static PaperOptions options(Extras extras) {
+        return new PaperOptions(Optional.of("2026-0114"), LocalDate.of(2026, 5, 14), Optional.empty(), extras);
     }
 
     private void change(String file, String from, String to) throws Exception {

@@ -79,7 +79,7 @@ class FitTest {
     /** What it prints for the shop's file can be put there and is read. */
     @Test
     void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
-        FitResult result = PlanOffice.of(folder).fit(folder.resolve("records/runs.csv"), wish()).orElseThrow();
+        FitResult result = PlanOffice.of(folder).fit(folder.resolve("records/runs.csv"), paperOptions()).orElseThrow();
         List<?> settings = (List<?>) Objects.requireNonNull(result.json().get("settings"));
         Path rates = folder.resolve("pricing/forecast.yaml");
         String text = Files.readString(rates);
@@ -254,7 +254,7 @@ class FitTest {
         Files.write(file, (HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n"
                 + "caf\u00e9,hotel,water,2020-01-01,2020-09-01,stopped\n").getBytes(StandardCharsets.ISO_8859_1));
 
-        assertThat(PlanOffice.of(folder).fit(file, wish()).problems()).singleElement().satisfies(problem -> {
+        assertThat(PlanOffice.of(folder).fit(file, paperOptions()).problems()).singleElement().satisfies(problem -> {
             assertThat(problem.place().line()).isEqualTo(3);
             assertThat(problem.text()).contains("Windows-1252", "UTF-8");
         });
@@ -267,11 +267,11 @@ class FitTest {
     private Checked<FitResult> fit(String table) throws IOException {
         Path file = temporary.resolve("runs.csv");
         Files.writeString(file, table);
-        return PlanOffice.of(folder).fit(file, wish());
+        return PlanOffice.of(folder).fit(file, paperOptions());
     }
 
-    private static Office.Wish wish() {
-        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.of(Language.ENGLISH),
+    private static PaperOptions paperOptions() {
+        return new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.of(Language.ENGLISH),
                 Extras.NONE);
     }
 }

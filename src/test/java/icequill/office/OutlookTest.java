@@ -424,12 +424,12 @@ class OutlookTest {
                 .flowing();
     }
 
-    private Checked<Compared> compare(String file, Office.Wish wish, LookAhead asked) {
+    private Checked<Compared> compare(String file, PaperOptions wish, LookAhead asked) {
         return PlanOffice.of(folder).compare(folder.resolve(file), wish, asked);
     }
 
-    private static Office.Wish wish(Language language) {
-        return new Office.Wish(Optional.empty(), DAY, Optional.of(language), new Extras(true, false, false));
+    private static PaperOptions wish(Language language) {
+        return new PaperOptions(Optional.empty(), DAY, Optional.of(language), new Extras(true, false, false));
     }
 
     private void change(String name, String from, String to) throws IOException {

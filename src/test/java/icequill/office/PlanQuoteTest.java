@@ -88,7 +88,7 @@ class PlanQuoteTest {
 
     @Test
     void owner_costAndMargin_bySlotAndTier() {
-        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), wish()).orElseThrow();
+        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
 
         // Cost by hand: 6.09 miles, 104 min x 46.50 / 60 = 80.60, 16 x 1.37 = 21.92, 2 x 0.34 = 0.68, filter 48.00.
         assertThat(earnings.rows().get(0)).containsExactly("semiannual", "2026-06-01 full clean", "104", "342.04",
@@ -174,7 +174,8 @@ class PlanQuoteTest {
 
         WrittenPaper paper = write(QUOTE).orElseThrow();
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
-        String owners = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), wish()).orElseThrow().explanations()
+        String owners = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow()
+                .explanations()
                 .getLast();
 
         assertThat(printed.years().getLast().workedPrice()).isEqualByComparingTo(printed.years().getLast().price());
@@ -186,9 +187,9 @@ class PlanQuoteTest {
         assertThat(printed.flowing()).contains("2 calls included in a year, for").doesNotContain("15%", "expect");
         String expected = formula.replaceAll("^round[(][(]100 % [+] 15 %[)] x ([0-9.]+) x .*", "$1");
         assertThat(expected).matches("[01][.][0-9]{6}");
-        assertThat(PaperJson.write(PlanInHand.of(ShopFolder.read(folder), folder.resolve(QUOTE), wish().date())
-                .then(hand -> Office.billTo(hand.setting().site(), wish().date())
-                        .then(billTo -> hand.quote(wish(), billTo)))
+        assertThat(PaperJson.write(PlanInHand.of(ShopFolder.read(folder), folder.resolve(QUOTE), paperOptions().date())
+                .then(hand -> hand.setting().site().billTo(paperOptions().date())
+                        .then(billTo -> hand.quote(paperOptions(), billTo)))
                 .orElseThrow())).doesNotContain(expected, "\"value\" : 15");
     }
 
@@ -293,7 +294,7 @@ class PlanQuoteTest {
 
         assertThat(printed.flowing()).contains("112.70", "Included in the price: 1 call a year");
         assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,185.00");
-        assertThat(PlanOffice.of(folder).earnings(file, wish()).orElseThrow().rows())
+        assertThat(PlanOffice.of(folder).earnings(file, paperOptions()).orElseThrow().rows())
                 .anyMatch(row -> row.contains("included calls") && row.contains("42.00"));
     }
 
@@ -311,7 +312,7 @@ class PlanQuoteTest {
                 + "    response: {standard: 4, after-hours: 8, sundays-and-holidays: 12}\n"
                 + "    priceStep: 5.00\n    renewalCap: 4\n");
 
-        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), wish()).orElseThrow();
+        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
 
         List<List<String>> monthly = earnings.rows().stream().filter(row -> row.getFirst().equals("monthly")).toList();
         assertThat(monthly).hasSize(13);
@@ -332,7 +333,7 @@ class PlanQuoteTest {
                 .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]",
                         "machines: [floor-3, floor-6, lobby-bar]"));
 
-        List<List<String>> rows = PlanOffice.of(folder).earnings(hotel, wish()).orElseThrow().rows();
+        List<List<String>> rows = PlanOffice.of(folder).earnings(hotel, paperOptions()).orElseThrow().rows();
 
         int minutes = Integer.parseInt(rows.getFirst().get(2).split(" ", 2)[0]);
         assertThat(rows.getFirst().get(2)).isEqualTo(minutes + " + " + minutes);
@@ -365,14 +366,14 @@ class PlanQuoteTest {
     }
 
     private Checked<WrittenPaper> write(String file) {
-        return Office.of(folder).quote(folder.resolve(file), wish());
+        return Office.of(folder).quote(folder.resolve(file), paperOptions());
     }
 
     private Checked<WrittenPaper> compare(Path file) {
-        return PlanOffice.of(folder).compare(file, wish(), LookAhead.USUAL).map(Compared::paper);
+        return PlanOffice.of(folder).compare(file, paperOptions(), LookAhead.USUAL).map(Compared::paper);
     }
 
-    private static Office.Wish wish() {
-        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE);
+    private static PaperOptions paperOptions() {
+        return new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE);
     }
 }

@@ -58,7 +58,7 @@ class QuoteTest {
 
     @Test
     void quote_numbered_carriesAQuotation() throws Exception {
-        WrittenPaper paper = Office.of(folder).quote(folder.resolve(QUOTE), new Office.Wish(Optional.of("Q-7"),
+        WrittenPaper paper = Office.of(folder).quote(folder.resolve(QUOTE), new PaperOptions(Optional.of("Q-7"),
                 LocalDate.of(2026, 5, 14), Optional.empty(), new Extras(false, true, false))).orElseThrow();
 
         assertThat(paper.files()).extracting(file -> file.getFileName().toString()).containsExactly("quote-Q-7.pdf",
@@ -86,17 +86,18 @@ class QuoteTest {
 
     @Test
     void quote_ofAVisitThatIsNone_saysWhatToAdd() {
-        List<Problem> problems = Office.of(folder).quote(folder.resolve("visits/late-call.yaml"), wish()).problems();
+        List<Problem> problems = Office.of(folder).quote(folder.resolve("visits/late-call.yaml"), paperOptions())
+                .problems();
 
         assertThat(problems).extracting(Problem::message).containsExactly("\"quote\" is missing");
     }
 
     private Checked<WrittenPaper> quote() {
-        return Office.of(folder).quote(folder.resolve(QUOTE), wish());
+        return Office.of(folder).quote(folder.resolve(QUOTE), paperOptions());
     }
 
-    private static Office.Wish wish() {
-        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE);
+    private static PaperOptions paperOptions() {
+        return new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE);
     }
 
     private static RepairQuote data(WrittenPaper paper) throws Exception {

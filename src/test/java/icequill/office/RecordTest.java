@@ -95,7 +95,7 @@ class RecordTest {
                 nextDue: 2026-05-13
                 """);
 
-        List<Problem> problems = Office.of(folder).record(file, wish(Optional.empty())).problems();
+        List<Problem> problems = Office.of(folder).record(file, options(Optional.empty())).problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactlyInAnyOrder("UNKNOWN_NAME visits/wrong.yaml:8", "UNKNOWN_NAME visits/wrong.yaml:9",
@@ -144,7 +144,7 @@ class RecordTest {
                 "{chemistry: other, most: 1.5, per: gal, minutes: {least: 5}, unrinsed: 200}",
                 "{chemistry: chlorine, most: 1.5, per: gal, minutes: {least: 5}}");
         Path file = folder.resolve("visits/spring-cleaning-bakery.yaml");
-        assertThat(Office.of(folder).record(file, wish(Optional.empty())).problems()).isEmpty();
+        assertThat(Office.of(folder).record(file, options(Optional.empty())).problems()).isEmpty();
 
         change(folder.resolve(edited), right, wrong);
 
@@ -172,7 +172,7 @@ class RecordTest {
     }
 
     private void assertContradicted(Path file, String message) {
-        assertThat(Office.of(folder).record(file, wish(Optional.empty())).problems()).singleElement()
+        assertThat(Office.of(folder).record(file, options(Optional.empty())).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
         assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(file).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
@@ -195,7 +195,8 @@ class RecordTest {
 
     @Test
     void record_number_refused() {
-        assertThat(Office.of(folder).record(folder.resolve("visits/late-call.yaml"), wish(Optional.of("7"))).problems())
+        assertThat(
+                Office.of(folder).record(folder.resolve("visits/late-call.yaml"), options(Optional.of("7"))).problems())
                 .extracting(Problem::text).containsExactly("this kind of paper has no number (leave out --number)");
     }
 
@@ -207,7 +208,7 @@ class RecordTest {
         return VisitInHand.of(ShopFolder.read(folder), file).orElseThrow();
     }
 
-    private static Office.Wish wish(Optional<String> number) {
-        return new Office.Wish(number, DAY, Optional.empty(), Extras.NONE);
+    private static PaperOptions options(Optional<String> number) {
+        return new PaperOptions(number, DAY, Optional.empty(), Extras.NONE);
     }
 }

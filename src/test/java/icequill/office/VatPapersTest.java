@@ -64,7 +64,7 @@ class VatPapersTest {
     void customerOwesTheTax_hisNumberIsPrinted_orAskedFor() throws IOException {
         untaxed("AE");
 
-        List<Problem> missing = Office.of(folder).invoice(folder.resolve(VISIT), wish("en", "2026-0114")).problems();
+        List<Problem> missing = Office.of(folder).invoice(folder.resolve(VISIT), options("en", "2026-0114")).problems();
         customersNumber();
 
         assertThat(missing).extracting(Problem::message)
@@ -97,13 +97,13 @@ class VatPapersTest {
     }
 
     private String invoice(String language) throws IOException {
-        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT), wish(language, "2026-0114"))
+        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT), options(language, "2026-0114"))
                 .orElseThrow();
         return PrintedQuote.of(paper.files().getFirst()).flowing();
     }
 
-    private static Office.Wish wish(String language, String number) {
-        return new Office.Wish(Optional.of(number), LocalDate.of(2026, 5, 14), Language.ofTag(language), Extras.NONE);
+    private static PaperOptions options(String language, String number) {
+        return new PaperOptions(Optional.of(number), LocalDate.of(2026, 5, 14), Language.ofTag(language), Extras.NONE);
     }
 
     private void change(String file, String from, String to) throws IOException {

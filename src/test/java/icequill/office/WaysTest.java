@@ -176,7 +176,7 @@ class WaysTest {
 
     private JsonNode whole(String file, LookAhead asked) {
         Compared compared = PlanOffice.of(folder).compare(folder.resolve(file),
-                new Office.Wish(Optional.empty(), DAY, Optional.empty(), Extras.NONE), asked).orElseThrow();
+                new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE), asked).orElseThrow();
         return JsonMapper.shared().readTree(JsonText.of(compared.json()));
     }
 

@@ -266,7 +266,7 @@ class WorkSheetTest {
                 people:
                   - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00, on: cleaning}
                 """);
-        assertThat(Office.of(folder).worksheet(none, wish()).problems()).extracting(Problem::text)
+        assertThat(Office.of(folder).worksheet(none, paperOptions()).problems()).extracting(Problem::text)
                 .containsExactly(
                         "planned/none.yaml:2: site: no machine is planned for (machines, each with its tasks)");
     }
@@ -294,7 +294,8 @@ class WorkSheetTest {
     }
 
     private List<Problem> problems() {
-        return Office.of(folder).worksheet(folder.resolve("planned/summer-cleaning-bakery.yaml"), wish()).problems();
+        return Office.of(folder).worksheet(folder.resolve("planned/summer-cleaning-bakery.yaml"), paperOptions())
+                .problems();
     }
 
     private List<WorkSheet> sheets(Language language) {
@@ -310,7 +311,7 @@ class WorkSheetTest {
                 .then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY));
     }
 
-    private static Office.Wish wish() {
-        return new Office.Wish(Optional.empty(), DAY, Optional.empty(), Extras.NONE);
+    private static PaperOptions paperOptions() {
+        return new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE);
     }
 }

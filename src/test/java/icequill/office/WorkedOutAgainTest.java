@@ -45,7 +45,7 @@ class WorkedOutAgainTest {
                 .replace("2026-03-08T03:30", left).replace("2026-03-08T00:35", "2026-03-07T00:35"));
 
         assertThat(invoice("clock-change", language)).contains(told);
-        assertThat(text(Office.of(folder).record(visit, wish(language)).orElseThrow())).contains(told);
+        assertThat(text(Office.of(folder).record(visit, options(language)).orElseThrow())).contains(told);
     }
 
     @Test
@@ -89,7 +89,7 @@ class WorkedOutAgainTest {
     }
 
     private String invoice(String visit, String language) throws IOException {
-        return text(Office.of(folder).invoice(folder.resolve("visits/" + visit + ".yaml"), wish(language))
+        return text(Office.of(folder).invoice(folder.resolve("visits/" + visit + ".yaml"), options(language))
                 .orElseThrow());
     }
 
@@ -97,7 +97,7 @@ class WorkedOutAgainTest {
         return PrintedQuote.of(paper.files().getFirst()).flowing();
     }
 
-    private static Office.Wish wish(String language) {
-        return new Office.Wish(Optional.empty(), LocalDate.of(2026, 12, 1), Language.ofTag(language), Extras.NONE);
+    private static PaperOptions options(String language) {
+        return new PaperOptions(Optional.empty(), LocalDate.of(2026, 12, 1), Language.ofTag(language), Extras.NONE);
     }
 }

@@ -1,6 +1,7 @@
 package icequill.render;
 
 import icequill.RatesFixture;
+import icequill.agreement.Acceptance;
 import icequill.agreement.Billing;
 import icequill.agreement.CleaningInterval;
 import icequill.agreement.Earning;
@@ -19,7 +20,6 @@ import icequill.agreement.Slot;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
-import icequill.document.AgreementRequest;
 import icequill.document.CallCharge;
 import icequill.document.CatchUpPrice;
 import icequill.document.ComparisonSheet;
@@ -45,7 +45,6 @@ import icequill.forecast.InTen;
 import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.money.Percent;
-import icequill.money.Rounding;
 import icequill.party.Wording;
 import icequill.planner.Timetable;
 import icequill.problem.Place;
@@ -153,7 +152,7 @@ record PlanFixture(Invoice like, int lines) {
         List<Installment> payments = Installments.of(TERM, price, Billing.QUARTERLY);
         Proration change = Proration.of(TERM, LocalDate.of(2026, 5, 17), price, amount("1800"));
         return new ServiceAgreement("A-1", LocalDate.of(2026, 1, 20),
-                Optional.of(new AgreementRequest.Accepted(LocalDate.of(2026, 1, 18), "quote <7>")), like.shop(),
+                Optional.of(new Acceptance(LocalDate.of(2026, 1, 18), "quote <7>")), like.shop(),
                 like.language(), like.size(), like.billTo(), like.vendorNumber(), where(),
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), tier(), calendar(), work(),
                 amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), calls(), RENEWAL, 30,
