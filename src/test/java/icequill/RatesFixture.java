@@ -25,6 +25,7 @@ import icequill.rates.Adjustments;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Grade;
+import icequill.rates.Label;
 import icequill.rates.LaborRates;
 import icequill.rates.Material;
 import icequill.rates.Modifier;
@@ -35,6 +36,7 @@ import icequill.work.Band;
 import icequill.work.BandWeek;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
+import icequill.work.Chemistry;
 import icequill.work.Dust;
 import icequill.work.Holiday;
 import icequill.work.MachineState;
@@ -78,6 +80,8 @@ public final class RatesFixture {
             new BandWeek.Window(Set.of(DayOfWeek.SUNDAY), LocalTime.MIDNIGHT, LocalTime.MIDNIGHT, SUNDAYS)), SUNDAYS,
             AFTER_HOURS, List.of(NEW_YEAR, THANKSGIVING));
 
+    private static final Place MATERIALS = new Place("pricing/materials.yaml", 12, "items");
+
     private RatesFixture() {
     }
 
@@ -113,31 +117,37 @@ public final class RatesFixture {
 
     private static List<Material> materials() {
         return List.of(
-                material("descaler", ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, Optional.empty(),
-                        new Material.MarkedUp(usd("1.37"), Percent.of("35"))),
-                material("sanitizer", ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, Optional.empty(),
-                        new Material.Given(usd("0.62"), usd("0.21"))),
-                material("filter", ChargeClass.FILTERS, Unit.EACH, Optional.empty(),
-                        new Material.Given(usd("87.25"), usd("41"))),
-                material("valve", ChargeClass.PARTS, Unit.EACH, Optional.empty(),
-                        new Material.Given(usd("125.50"), usd("63"))),
-                material("bottled-descaler", ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, Optional.of(new BigDecimal("32")),
-                        new Material.Given(usd("24.50"), usd("12"))));
+                chemical("descaler", Optional.empty(), new Material.MarkedUp(usd("1.37"), Percent.of("35")),
+                        Chemistry.ACID, "6"),
+                chemical("sanitizer", Optional.empty(), new Material.Given(usd("0.62"), usd("0.21")), Chemistry.OTHER,
+                        "1.5"),
+                each("filter", ChargeClass.FILTERS, new Material.Given(usd("87.25"), usd("41"))),
+                each("valve", ChargeClass.PARTS, new Material.Given(usd("125.50"), usd("63"))),
+                chemical("bottled-descaler", Optional.of(new BigDecimal("32")),
+                        new Material.Given(usd("24.50"), usd("12")), Chemistry.ACID, "6"));
     }
 
-    private static Material material(String id, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
-            Material.Price price) {
-        return new Material(id, Wording.same(id), chargeClass, unit, pack, price, Optional.empty(), Optional.empty(),
-                new Place("pricing/materials.yaml", 12, "items"));
+    private static Material chemical(String id, Optional<BigDecimal> pack, Material.Price price, Chemistry chemistry,
+            String mostInOneGallon) {
+        Label label = new Label(chemistry, new BigDecimal(mostInOneGallon), Unit.GALLON,
+                new Label.Minutes(5, Optional.of(40)), Optional.empty());
+        return new Material(id, Wording.same(id), ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, pack, price,
+                Optional.empty(), Optional.of(label), MATERIALS);
+    }
+
+    private static Material each(String id, ChargeClass chargeClass, Material.Price price) {
+        return new Material(id, Wording.same(id), chargeClass, Unit.EACH, Optional.empty(), price, Optional.empty(),
+                Optional.empty(), MATERIALS);
     }
 
     private static List<Task> tasks() {
-        Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8"), step("800", "16")), Place.NOWHERE);
+        Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8", "2"), step("800", "16", "3")), Place.NOWHERE);
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
                 EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
                 Part.OTHER,
                 Dust.NEITHER,
-                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(), Procedure.NONE, Place.NOWHERE);
+                List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(),
+                new Procedure(Optional.of(new Procedure.Timer(20, 25)), 3, List.of()), Place.NOWHERE);
         Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
                 Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1,
                 Part.CONDENSER, Dust.RAISES,
@@ -146,8 +156,8 @@ public final class RatesFixture {
         return List.of(descale, brush);
     }
 
-    private static Task.Step step(String upTo, String quantity) {
-        return new Task.Step(new BigDecimal(upTo), new BigDecimal(quantity), Optional.empty());
+    private static Task.Step step(String upTo, String quantity, String gallons) {
+        return new Task.Step(new BigDecimal(upTo), new BigDecimal(quantity), Optional.of(new BigDecimal(gallons)));
     }
 
     private static Adjustments adjustments() {

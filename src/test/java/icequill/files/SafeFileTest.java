@@ -1,13 +1,15 @@
 package icequill.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -54,16 +56,24 @@ class SafeFileTest {
         assertThat(names(folder)).containsExactly("paper.pdf");
     }
 
-    /** A colleague who may read the folder may read the paper. */
+    /** Papers hold names and sums: in a folder that others may read, they may not read what is written there. */
     @Test
-    void write_newFile_hasTheFoldersUsualPermissions() throws IOException {
-        Path usual = Files.createFile(folder.resolve("usual"));
-        Path written = SafeFile.write(folder.resolve("written"), new byte[]{1}, false).orElseThrow();
+    void write_newFile_isTheOwnersAlone() throws IOException {
+        assumeTrue(knowsModes());
 
-        if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
-            assertThat(Files.getPosixFilePermissions(written)).isEqualTo(Files.getPosixFilePermissions(usual))
-                    .contains(PosixFilePermission.OWNER_READ);
-        }
+        Path written = SafeFile.write(folder.resolve("papers/2026/written"), new byte[]{1}, false).orElseThrow();
+
+        assertThat(mode(written)).isEqualTo("rw-------");
+        assertThat(mode(folder.resolve("papers/2026"))).isEqualTo("rwx------");
+        assertThat(mode(folder.resolve("papers"))).isEqualTo("rwx------");
+    }
+
+    private boolean knowsModes() throws IOException {
+        return Files.getFileStore(folder).supportsFileAttributeView(PosixFileAttributeView.class);
+    }
+
+    private static String mode(Path file) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
     }
 
     private static List<String> names(Path folder) throws IOException {
