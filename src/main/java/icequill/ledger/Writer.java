@@ -90,7 +90,7 @@ final class Writer implements AutoCloseable {
             } catch (CutAtCommit cut) {
                 throw cut;
             } catch (RuntimeException failed) {
-                handle.rollback();
+                rollBack(handle, failed);
                 throw failed;
             }
         } catch (CutAtCommit cut) {
@@ -148,6 +148,15 @@ final class Writer implements AutoCloseable {
             handle.commit();
         } catch (JdbiException failed) {
             throw number.<RuntimeException>map(known -> new CutAtCommit(known, failed)).orElse(failed);
+        }
+    }
+
+    /** SQLite itself rolls back where a disk is full or fails (sqlite.org/lang_transaction.html), and then refuses to do it again. */
+    private static void rollBack(Handle handle, RuntimeException failed) {
+        try {
+            handle.rollback();
+        } catch (JdbiException nothingLeft) {
+            failed.addSuppressed(nothingLeft);
         }
     }
 

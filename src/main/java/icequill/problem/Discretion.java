@@ -12,7 +12,7 @@ public final class Discretion {
     private static final Pattern SHOWN = Pattern.compile("(" + PLAIN + ")(?:$|(\\?)|(?=[\\s\"']|[,:)](?:\\s|$)))");
     /** Others of the driver's name classes to be loaded, or files to be written. */
     private static final String SETTING = "(?:user|password|currentSchema|ssl|sslmode|sslrootcert|sslcert|sslkey|sslpassword"
-            + "|connectTimeout|socketTimeout|tcpKeepAlive|targetServerType)=[^&?\\s]*";
+            + "|connectTimeout|socketTimeout|tcpKeepAlive|targetServerType|preferQueryMode|prepareThreshold)=[^&?\\s]*";
     private static final Pattern WHOLE = Pattern.compile(PLAIN + "(?:\\?" + SETTING + "(?:&" + SETTING + ")*)?");
     private static final String HIDDEN = "(the address of a database, which may hold a password)";
 
