@@ -141,7 +141,8 @@ public final class RatesFixture {
     }
 
     private static List<Task> tasks() {
-        Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8", "2"), step("800", "16", "3")), Place.NOWHERE);
+        Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8", "2"), step("800", "16", "3")),
+                Place.NOWHERE);
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
                 EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
                 Part.OTHER,
