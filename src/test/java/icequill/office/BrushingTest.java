@@ -1,6 +1,7 @@
 package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheet.Comparison;
@@ -84,6 +85,62 @@ class BrushingTest {
         assertThat(Amounts.number(exact.subtract(once.kept())).abs().doubleValue()).isLessThanOrEqualTo(25);
         assertThat(often.calls()).isLessThan(once.calls());
         assertThat(Amounts.number(often.spared()).doubleValue()).isBetween(0.0, 10.0);
+    }
+
+    /**
+     * One clock of 2.2 and 10 of 20 (shape about 2.5724, scale about 13.838), brushed on the day itself, and a call of a minimum hour:
+     * 52.00 + 98.00. Brushed by nobody it brings .5337 calls in a year, after a bought brushing in the middle of it .2222, brushed
+     * every month .0139, as simulations found: (.5337 - .0139) x 150.00 = 77.97, (.2222 - .0139) x 150.00 = 31.245 and one paid
+     * visit of 52.00 + 98.00. Both less twelve brushings of one's own and the brush, 52.00: 25.97 and 129.245, to the nearest 50.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 0.5, 77.97, 0.00, 50", "1, 0.2, 31.245, 150.00, 150", "2, 0.1, , 300.00, 250"})
+    void savings_oneClock_countFromTheBrushingsBought(int bought, double calls, Double spared, String visits, int kept)
+            throws Exception {
+        oneClock(bought);
+
+        BrushingSheet sheet = sheet("crumb-lane-bakery", DAY, Language.ENGLISH);
+        BrushingSheet.Savings savings = sheet.savings().orElseThrow();
+
+        assertThat(savings.calls().doubleValue()).isEqualTo(calls);
+        if (spared != null) {
+            assertThat(Amounts.number(savings.spared()).doubleValue()).isCloseTo(spared, within(0.0125));
+        }
+        assertThat(Amounts.plain(savings.bought())).isEqualTo(visits);
+        assertThat(Amounts.number(savings.kept()).intValueExact()).isEqualTo(kept);
+        assertThat(Amounts.plain(sheet.comparison().year().amount())).isEqualTo("52.00");
+    }
+
+    /** A bought brushing costs the service call and the minimum hour of the day's prices, whatever they are: 70.00 + 120.00. */
+    @Test
+    void savings_otherPrices_boughtBrushingsArePricedByThem() throws Exception {
+        oneClock(2);
+        change("pricing/service-call.yaml", "standard: 52.00", "standard: 70.00");
+        change("pricing/labor.yaml", "98.00", "120.00");
+
+        BrushingSheet.Savings savings = sheet("crumb-lane-bakery", DAY, Language.ENGLISH).savings().orElseThrow();
+
+        assertThat(Amounts.plain(savings.bought())).isEqualTo("380.00");
+    }
+
+    private void oneClock(int bought) throws Exception {
+        change("brushing/crumb-lane-bakery.yaml", "bought: 1", "bought: " + bought);
+        change("brushing/crumb-lane-bakery.yaml", "lastBrushed: 2026-03-04", "lastBrushed: " + DAY);
+        String rates = "pricing/forecast.yaml";
+        change(rates, "usual: {by6: 2, by12: 9}", "usual: {by6: 2.2, by12: 10}");
+        change(rates, "yeast: {condenser: 1.2", "yeast: {condenser: 1");
+        Path file = folder.resolve(rates);
+        String text = Files.readString(file);
+        String call = "[{id: a, name: {en: a, es: a}, share: 1, band: standard, minutes: 40, on: cleaning}]\n";
+        Files.writeString(file, text.substring(0, text.indexOf("calls:\n")) + "calls:\n  random: " + call
+                + "  condenser: " + call + "  water: " + call + text.substring(text.indexOf("beside:")));
+    }
+
+    private void change(String name, String from, String to) throws Exception {
+        Path file = folder.resolve(name);
+        String text = Files.readString(file);
+        assertThat(text).contains(from);
+        Files.writeString(file, text.replace(from, to));
     }
 
     /** On a Saturday, a holiday or the day when clocks change, the price is still that of standard hours. */
