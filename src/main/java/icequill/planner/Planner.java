@@ -2,9 +2,19 @@ package icequill.planner;
 
 import icequill.problem.Checked;
 import icequill.problem.Problems;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Makes the timetable of a visit. Stateless: the same work, crew and effort give the same timetable, on any machine. */
 public final class Planner {
+
+    /** So many timetables are kept: those of the plans, agreements and sheets of some sites. */
+    private static final int KEPT = 200;
+
+    /** What was asked before: one site's plans, agreements and visits ask for the same again and again. */
+    private static final Map<Asked, Checked<Timetable>> FOUND = new ConcurrentHashMap<>();
+
+    private record Asked(VisitWork work, Crew crew, Effort effort) {}
 
     private Planner() {
     }
@@ -16,6 +26,20 @@ public final class Planner {
      * @return why the work cannot be done as it is planned, where it cannot
      */
     public static Checked<Timetable> plan(VisitWork work, Crew crew, Effort effort) {
+        Asked asked = new Asked(work, crew, effort);
+        Checked<Timetable> known = FOUND.get(asked);
+        if (known != null) {
+            return known;
+        }
+        if (FOUND.size() >= KEPT) {
+            FOUND.clear();
+        }
+        Checked<Timetable> found = search(work, crew, effort);
+        FOUND.put(asked, found);
+        return found;
+    }
+
+    private static Checked<Timetable> search(VisitWork work, Crew crew, Effort effort) {
         Problems problems = new WorkCheck(work, crew).problems();
         return problems.or(() -> new Search(Network.of(work), crew, effort).shortest());
     }

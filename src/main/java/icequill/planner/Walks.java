@@ -4,6 +4,7 @@ import icequill.problem.Check;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Minutes of walking from machine to machine, the same both ways, over the shortest way.
@@ -98,5 +99,16 @@ public final class Walks {
             }
         }
         return least == Integer.MAX_VALUE ? 0 : least;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Walks walks && machines.equals(walks.machines)
+                && Arrays.deepEquals(minutes, walks.minutes);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * machines.hashCode() + Arrays.deepHashCode(minutes);
     }
 }
