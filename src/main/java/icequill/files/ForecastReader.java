@@ -31,6 +31,7 @@ import javax.money.CurrencyUnit;
 record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known known) {
 
     private static final int HUNDRED = 100;
+    private static final int MOST_DIFFERENCE = 75;
     private static final BigDecimal UNKNOWN_MONTHS = BigDecimal.valueOf(12);
     private static final int YEARS = 3;
     private static final BigDecimal ROUND_TO = BigDecimal.valueOf(50);
@@ -48,7 +49,7 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
         Optional<Fields> restores = fields.child("restores");
         return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), kinds(), factors(),
                 restored(restores, "cleaning"), restored(restores, "brushing"),
-                callsThatClean(),
+                callsThatClean(), fields.percent("sitesDiffer", MOST_DIFFERENCE).orElse(Percent.ZERO),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
                 fields.integer("years").filter(years -> years > 0).orElse(YEARS), later(),
                 fields.number("roundTo").filter(step -> step.signum() > 0).orElse(ROUND_TO), calls.get(), beside.get(),

@@ -2,6 +2,7 @@ package icequill.forecast;
 
 import icequill.problem.Check;
 import java.util.Arrays;
+import java.util.List;
 
 /** The distribution of a number of calls. Chances below {@value #NEGLIGIBLE} at its end are left out. */
 public final class Counts {
@@ -72,6 +73,22 @@ public final class Counts {
             rest[0] += chances[n];
         }
         return of(rest);
+    }
+
+    /**
+     * The distribution when it is not sure which of some it is.
+     *
+     * @param weights of each, which add up to 1
+     */
+    public static Counts mixed(List<Double> weights, List<Counts> counts) {
+        double[] sum = new double[counts.stream().mapToInt(Counts::most).max().orElse(0) + 1];
+        for (int i = 0; i < counts.size(); i++) {
+            double[] own = counts.get(i).chances;
+            for (int n = 0; n < own.length; n++) {
+                sum[n] += weights.get(i) * own[n];
+            }
+        }
+        return of(sum);
     }
 
     /** The chance of exactly so many calls. */

@@ -67,6 +67,11 @@ public record DirtClock(double shape, double scale) {
         return new DirtClock(shape, scale / factor);
     }
 
+    /** The clock of dirt that stops a machine so many times as likely at any moment. */
+    DirtClock stopping(double factor) {
+        return faster(Math.pow(factor, 1 / shape));
+    }
+
     /** Stops expected by a month when none of them cleans anything: the cumulative hazard. */
     public double hazard(double months) {
         return Math.pow(months / scale, shape);

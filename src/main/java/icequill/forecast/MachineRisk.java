@@ -34,6 +34,12 @@ public record MachineRisk(double randomAYear, Optional<DirtClock> condenser, dou
         this(randomAYear, condenser, monthsSinceBrushed, water, monthsSinceCleaned, Season.ALL_YEAR);
     }
 
+    /** The same machine where each stop is so many times as likely at any moment. */
+    MachineRisk stopping(double factor) {
+        return new MachineRisk(randomAYear * factor, condenser.map(clock -> clock.stopping(factor)), monthsSinceBrushed,
+                water.stopping(factor), monthsSinceCleaned, season);
+    }
+
     /** Random faults expected up to a month of the horizon. */
     double randomUntil(double month) {
         return randomAYear * season.run(month) / YEAR;

@@ -2,6 +2,7 @@ package icequill.forecast;
 
 import icequill.problem.Check;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The distribution of a sum of charges when it is not sure which of some laws it follows.
@@ -19,6 +20,30 @@ public record MixedLaw(List<Weighted> laws) {
         laws = List.copyOf(laws);
         double sum = laws.stream().mapToDouble(Weighted::weight).sum();
         Check.that(Math.abs(sum - 1) < ROUNDING, "weights that add up to " + sum);
+    }
+
+    /** Laws, each with its weight. */
+    static MixedLaw of(List<Double> weights, List<ChargeLaw> laws) {
+        return new MixedLaw(IntStream.range(0, laws.size()).mapToObj(i -> new Weighted(weights.get(i), laws.get(i)))
+                .toList());
+    }
+
+    /** Minor units on average. */
+    public double mean() {
+        return laws.stream().mapToDouble(law -> law.weight() * law.law().mean()).sum();
+    }
+
+    /** Standard deviation in minor units. */
+    public double deviation() {
+        double mean = mean();
+        return Math.sqrt(laws.stream().mapToDouble(
+                law -> law.weight() * (Math.pow(law.law().deviation(), 2) + Math.pow(law.law().mean() - mean, 2)))
+                .sum());
+    }
+
+    /** Minor units between two points of the coarsest lattice. */
+    public long step() {
+        return laws.stream().mapToLong(law -> law.law().step()).max().orElseThrow();
     }
 
     /** The chance of an amount of at most so many minor units. */

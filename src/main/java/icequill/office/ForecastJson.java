@@ -2,10 +2,10 @@ package icequill.office;
 
 import icequill.forecast.Care;
 import icequill.forecast.Cause;
-import icequill.forecast.ChargeLaw;
 import icequill.forecast.Counts;
 import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
+import icequill.forecast.MixedLaw;
 import icequill.money.Amounts;
 import icequill.rates.BesideCash;
 import icequill.rates.Dirt;
@@ -48,11 +48,11 @@ record ForecastJson(SiteForecast forecast) {
     /** The weights of the three sets of guesses, and last year's calls beside the usual one. */
     private Map<String, Object> doubt() {
         GuessDoubt doubt = new GuessDoubt(forecast);
-        List<Double> weights = doubt.weights();
+        List<GuessDoubt.Likely> weights = doubt.weights();
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("careful", chance(weights.get(0)));
-        view.put("usual", chance(weights.get(1)));
-        view.put("gloomy", chance(weights.get(2)));
+        view.put("careful", chance(weights.get(0).weight()));
+        view.put("usual", chance(weights.get(1).weight()));
+        view.put("gloomy", chance(weights.get(2).weight()));
         view.put("callsLastYear", doubt.record().map(GuessDoubt.LastYearsCalls::had).orElse(null));
         view.put("expectedLastYear", doubt.record().map(found -> chance(found.expected())).orElse(null));
         return view;
@@ -130,7 +130,7 @@ record ForecastJson(SiteForecast forecast) {
         return view;
     }
 
-    private Map<String, Object> law(ChargeLaw law) {
+    private Map<String, Object> law(MixedLaw law) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("mean", number(forecast.amount(law.mean())));
         view.put("sd", number(forecast.amount(law.deviation())));
@@ -164,6 +164,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("restores", two("cleaning", rates.cleaningRestores().value(), "brushing",
                 rates.brushingRestores().value()));
         view.put("callsThatClean", rates.callsThatClean().value());
+        view.put("sitesDiffer", rates.sitesDiffer().value());
         view.put("laterYears",
                 two("prices", rates.later().prices().value(), "money", rates.later().money().value()));
         view.put("machines", forecast.risks().since().stream().map(this::machine).toList());

@@ -4,7 +4,6 @@ import icequill.document.CallHistory;
 import icequill.forecast.Counts;
 import icequill.forecast.MixedLaw;
 import icequill.office.SiteRisks.Guessed;
-import icequill.office.SiteRisks.Level;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -12,11 +11,11 @@ import java.util.stream.IntStream;
 /**
  * How far the guesses may be off. Beforehand the careful guesses are taken to be right in one case of four, the usual ones in two
  * and the gloomy ones in one; the calls that a site had in the last twelve months then weigh them by the chance of just so many
- * (Bayes' rule).
+ * (Bayes' rule), and with them how bad the site is among sites like it.
  */
 record GuessDoubt(SiteForecast forecast) {
 
-    private static final List<Guessed> GUESSES = List.of(all(Level.LOW), Guessed.USUAL, all(Level.HIGH));
+    private static final List<Guessed> GUESSES = List.of(Guessed.CAREFUL, Guessed.USUAL, Guessed.GLOOMY);
     private static final List<Double> BEFOREHAND = List.of(0.25, 0.5, 0.25);
     /** A number of calls so far out comes in one year of ten. */
     private static final double SELDOM = 0.1;
@@ -34,14 +33,18 @@ record GuessDoubt(SiteForecast forecast) {
      */
     record LastYearsCalls(int had, double expected, Fit fit) {}
 
-    private static Guessed all(Level level) {
-        return new Guessed(level, level, level);
-    }
+    /**
+     * How likely a set of guesses is.
+     *
+     * @param weight of the set
+     * @param scenarios of how bad the site is, how likely each is if the guesses are right
+     */
+    record Likely(double weight, List<Double> scenarios) {}
 
     /** Empty where nobody says how many calls there were. */
     Optional<LastYearsCalls> record() {
         return had().map(calls -> {
-            Counts usual = new LastYear(forecast.risks()).calls(Guessed.USUAL);
+            Counts usual = lastYear().calls(Guessed.USUAL);
             double fewer = 1 - usual.chanceOfMoreThan(calls);
             double more = usual.chanceOfMoreThan(calls - 1);
             return new LastYearsCalls(calls, usual.mean(),
@@ -53,21 +56,47 @@ record GuessDoubt(SiteForecast forecast) {
         return forecast.hand().request().calls().flatMap(CallHistory::lastYear);
     }
 
-    /** The weights of the careful, the usual and the gloomy guesses; those from beforehand where all make the record impossible. */
-    List<Double> weights() {
-        Optional<Integer> had = had();
-        if (had.isEmpty()) {
-            return BEFOREHAND;
-        }
-        List<Double> likely = IntStream.range(0, GUESSES.size()).mapToObj(i -> BEFOREHAND.get(i)
-                * new LastYear(forecast.risks()).calls(GUESSES.get(i)).chance(had.get())).toList();
-        double sum = likely.stream().mapToDouble(Double::doubleValue).sum();
-        return sum > 0 ? likely.stream().map(part -> part / sum).toList() : BEFOREHAND;
+    /** The careful, the usual and the gloomy guesses; as likely as beforehand where all make the record impossible. */
+    List<Likely> weights() {
+        List<List<Double>> joint = had().map(this::withRecord)
+                .filter(all -> all.stream().mapToDouble(GuessDoubt::sum).sum() > 0).orElseGet(this::beforehand);
+        double all = joint.stream().mapToDouble(GuessDoubt::sum).sum();
+        return joint.stream().map(guess -> {
+            double sum = sum(guess);
+            return new Likely(sum / all,
+                    guess.stream().map(part -> sum > 0 ? part / sum : 1.0 / guess.size()).toList());
+        }).toList();
+    }
+
+    /** By guess and scenario. */
+    private List<List<Double>> beforehand() {
+        return BEFOREHAND.stream().map(weight -> lastYear().scenarios().map(scenario -> weight * scenario.weight())
+                .toList()).toList();
+    }
+
+    private List<List<Double>> withRecord(int had) {
+        List<List<Double>> before = beforehand();
+        return IntStream.range(0, GUESSES.size()).mapToObj(i -> {
+            List<Counts> calls = lastYear().callsInScenarios(GUESSES.get(i));
+            return IntStream.range(0, calls.size()).mapToObj(j -> before.get(i).get(j) * calls.get(j).chance(had))
+                    .toList();
+        }).toList();
+    }
+
+    private LastYear lastYear() {
+        return new LastYear(forecast.risks());
+    }
+
+    private static double sum(List<Double> parts) {
+        return parts.stream().mapToDouble(Double::doubleValue).sum();
     }
 
     /** What a way costs in all over some years when the guesses are in doubt. */
-    MixedLaw total(Way way, int years, List<Double> weights) {
-        return new MixedLaw(IntStream.range(0, GUESSES.size()).mapToObj(i -> new MixedLaw.Weighted(weights.get(i),
-                forecast.forecast(way, forecast.risks().machines(GUESSES.get(i)), years).total())).toList());
+    MixedLaw total(Way way, int years, List<Likely> weights) {
+        return new MixedLaw(IntStream.range(0, GUESSES.size()).boxed().flatMap(i -> {
+            Likely likely = weights.get(i);
+            return forecast.forecast(way, forecast.risks().machines(GUESSES.get(i)), years).total(likely.scenarios())
+                    .laws().stream().map(law -> new MixedLaw.Weighted(likely.weight() * law.weight(), law.law()));
+        }).toList());
     }
 }

@@ -41,6 +41,9 @@ record InputsAssembly(SiteForecast forecast) {
         inputs.add(dirt("outlook.in.water", rates.water()));
         rates.factors().of(forecast.risks().site()).forEach(factor -> inputs.add(factor(factor)));
         inputs.addAll(since());
+        if (!rates.sitesDiffer().isZero()) {
+            inputs.add(new Input(sitesDiffer(rates), origin(Origin.ESTIMATE)));
+        }
         if (!rates.later().isLikeToday()) {
             inputs.add(new Input(later(rates), origin(Origin.ESTIMATE)));
         }
@@ -51,6 +54,10 @@ record InputsAssembly(SiteForecast forecast) {
     static Phrase later(ForecastRates rates) {
         return Phrase.of("outlook.in.later", new Fact.Measure(rates.later().prices().value(), ""),
                 new Fact.Measure(rates.later().money().value(), ""));
+    }
+
+    static Phrase sitesDiffer(ForecastRates rates) {
+        return Phrase.of("outlook.in.sites-differ", new Fact.Measure(rates.sitesDiffer().value(), ""));
     }
 
     private boolean hasCondensers() {

@@ -8,6 +8,7 @@ import icequill.forecast.Choice;
 import icequill.forecast.Counts;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
+import icequill.forecast.SharedFactor;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The calls that the guesses would have led us to expect in the twelve months before a forecast, with the cleanings that are known.
@@ -28,7 +30,19 @@ record LastYear(SiteRisks risks) {
 
     /** How the calls of all machines would have been distributed by some guesses. */
     Counts calls(SiteRisks.Guessed guessed) {
-        List<MachineRisk> now = risks.machines(guessed);
+        return Counts.mixed(scenarios().map(SharedFactor.Scenario::weight).toList(), callsInScenarios(guessed));
+    }
+
+    /** The same in each scenario of how bad the site is. */
+    List<Counts> callsInScenarios(SiteRisks.Guessed guessed) {
+        return scenarios().map(scenario -> calls(scenario.of(risks.machines(guessed)))).toList();
+    }
+
+    Stream<SharedFactor.Scenario> scenarios() {
+        return risks.policy().shared().scenarios().stream();
+    }
+
+    private Counts calls(List<MachineRisk> now) {
         List<SiteRisks.Since> since = risks.since();
         return IntStream.range(0, now.size()).mapToObj(i -> calls(now.get(i), since.get(i)))
                 .reduce(Counts.NONE, Counts::plus);
@@ -38,7 +52,7 @@ record LastYear(SiteRisks risks) {
         MachineRisk then = new MachineRisk(now.randomAYear(), now.condenser(), age(since.brushed()), now.water(),
                 age(since.cleaned()), risks.season().from(begins()));
         return Forecast.of(List.of(then), new Choice(0, care(since.cleaned()), care(since.brushed()), UNPRICED),
-                risks.policy(), YEAR).calls();
+                risks.policy().inScenario(), YEAR).calls();
     }
 
     private LocalDate begins() {

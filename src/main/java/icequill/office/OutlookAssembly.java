@@ -4,7 +4,6 @@ import icequill.agreement.CleaningInterval;
 import icequill.document.Outlook;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.forecast.ChargeLaw;
 import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.forecast.InTen;
@@ -28,14 +27,14 @@ record OutlookAssembly(SiteForecast forecast) {
     private static final int TEN = 10;
 
     Outlook outlook() {
-        List<Double> weights = new GuessDoubt(forecast).weights();
+        List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
         List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
         return new Outlook(forecast.years(), answer(interval), ways, new BesideAssembly(forecast).all(),
                 new InputsAssembly(forecast).all(), interval.reasons());
     }
 
-    private Outlook.Way way(Way way, List<Double> weights) {
+    private Outlook.Way way(Way way, List<GuessDoubt.Likely> weights) {
         Forecast first = forecast.forecast(way, 1);
         return new Outlook.Way(way.kind(), way.name(), way.planned(), tenths(first.calls().mean()),
                 TenSites.of(first.calls()), span(way, 1, weights), span(way, forecast.years(), weights),
@@ -44,9 +43,9 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     /** Wide enough for the usual guesses, and for all of them in doubt; rounded outward, but never past what is planned. */
-    private Outlook.Span span(Way way, int years, List<Double> weights) {
+    private Outlook.Span span(Way way, int years, List<GuessDoubt.Likely> weights) {
         Forecast usual = forecast.forecast(way, years);
-        ChargeLaw law = usual.total();
+        MixedLaw law = usual.total();
         MixedLaw doubted = new GuessDoubt(forecast).total(way, years, weights);
         long planned = usual.planned();
         double nothingMore = law.chanceOfAtMost(planned);

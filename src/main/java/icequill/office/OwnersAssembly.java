@@ -9,13 +9,13 @@ import icequill.explain.Phrase;
 import icequill.forecast.Assumption;
 import icequill.forecast.BestInterval;
 import icequill.forecast.Cause;
-import icequill.forecast.ChargeLaw;
 import icequill.forecast.Decimals;
 import icequill.forecast.DirtClock;
 import icequill.forecast.Forecast;
 import icequill.forecast.IntervalCosts;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MinorUnits;
+import icequill.forecast.MixedLaw;
 import icequill.forecast.Question;
 import icequill.forecast.Sensitivity;
 import icequill.money.Amounts;
@@ -73,6 +73,10 @@ record OwnersAssembly(SiteForecast forecast) {
         if (cleans() > 0 && cleans() < 1) {
             notes.add(Phrase.of("mine.some-clean"));
         }
+        if (!forecast.rates().sitesDiffer().isZero()) {
+            notes.add(InputsAssembly.sitesDiffer(forecast.rates()));
+            notes.add(Phrase.of("mine.sites-differ"));
+        }
         long step = forecast.ways().stream().mapToLong(way -> first(way).total().step()).max().orElseThrow();
         if (step > 1) {
             notes.add(Phrase.of("mine.step", money(step)));
@@ -100,12 +104,12 @@ record OwnersAssembly(SiteForecast forecast) {
                 line("mine.by-cause", way -> Phrase.of("mine.causes", thousandths(first(way), Cause.RANDOM),
                         thousandths(first(way), Cause.CONDENSER), thousandths(first(way), Cause.WATER))),
                 line("mine.none", way -> percent(first(way).calls().chance(0))),
-                law("mine.charges", Forecast::charges, ChargeLaw::mean),
-                law("mine.deviation", Forecast::charges, ChargeLaw::deviation),
+                law("mine.charges", Forecast::charges, MixedLaw::mean),
+                law("mine.deviation", Forecast::charges, MixedLaw::deviation),
                 law("mine.p10", Forecast::total, found -> found.quantile(1 / TEN)),
                 law("mine.p50", Forecast::total, found -> found.quantile(1 / 2.0)),
                 law("mine.p90", Forecast::total, found -> found.quantile(1 - 1 / TEN)),
-                law("mine.total", Forecast::total, ChargeLaw::mean)));
+                law("mine.total", Forecast::total, MixedLaw::mean)));
         YEARS.forEach(years -> lines.add(cheaper("mine.cheaper", forecast.payPerCall(), years)));
         YEARS.forEach(years -> lines.add(cheaper("mine.cheaper-singly", forecast.bookedSingly(), years)));
         lines.add(money("mine.margin-planned", this::marginOfPlan));
@@ -132,7 +136,7 @@ record OwnersAssembly(SiteForecast forecast) {
         return line(label, way -> plain(value.apply(way)));
     }
 
-    private Line law(String label, Function<Forecast, ChargeLaw> law, Function<ChargeLaw, Number> value) {
+    private Line law(String label, Function<Forecast, MixedLaw> law, Function<MixedLaw, Number> value) {
         return money(label, way -> amount(value.apply(law.apply(first(way))).doubleValue()));
     }
 

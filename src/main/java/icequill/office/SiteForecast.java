@@ -1,12 +1,12 @@
 package icequill.office;
 
 import icequill.document.WayOfCare;
-import icequill.forecast.ChargeLaw;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.Forecast;
 import icequill.forecast.Forecasts;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MinorUnits;
+import icequill.forecast.MixedLaw;
 import icequill.forecast.PriceTerms;
 import icequill.forecast.Question;
 import icequill.money.Stepping;
@@ -127,7 +127,7 @@ record SiteForecast(PlanInHand hand, ForecastRates rates, EnergyLimits limits, S
         return Stepping.NEAREST.of(amount, rates.roundTo());
     }
 
-    MonetaryAmount quantile(ChargeLaw law, double chance) {
+    MonetaryAmount quantile(MixedLaw law, double chance) {
         return amount(law.quantile(chance));
     }
 }

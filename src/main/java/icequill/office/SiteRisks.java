@@ -10,6 +10,7 @@ import icequill.forecast.Forecast;
 import icequill.forecast.IceNeed;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.Mark;
+import icequill.forecast.SharedFactor;
 import icequill.forecast.StopPolicy;
 import icequill.money.Percent;
 import icequill.party.Machine;
@@ -68,9 +69,16 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
             nameplate(care).ifPresent(problems::take);
         }
         if (problems.isEmpty()) {
-            problems.addAll(Forecast.problems(machines(), Care.NEVER, Care.NEVER, policy(), months, rates.place()));
+            problems.addAll(absurd(Guessed.USUAL, months));
+        }
+        if (problems.isEmpty()) {
+            problems.addAll(absurd(Guessed.GLOOMY, months));
         }
         return problems.or(() -> this);
+    }
+
+    private List<Problem> absurd(Guessed guessed, double months) {
+        return Forecast.problems(machines(guessed), Care.NEVER, Care.NEVER, policy(), months, rates.place());
     }
 
     private void past(LocalDate date, Place place, Problems problems) {
@@ -102,7 +110,13 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
 
     /** Which of its three figures each guess is taken at. */
     record Guessed(Level faults, Level condenser, Level water) {
-        static final Guessed USUAL = new Guessed(Level.USUAL, Level.USUAL, Level.USUAL);
+        static final Guessed CAREFUL = all(Level.LOW);
+        static final Guessed USUAL = all(Level.USUAL);
+        static final Guessed GLOOMY = all(Level.HIGH);
+
+        private static Guessed all(Level level) {
+            return new Guessed(level, level, level);
+        }
     }
 
     /** One of the three figures of a guess. */
@@ -149,9 +163,10 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
         return stopped.doubleValue() / Dirt.Stops.OF;
     }
 
-    /** What a call does about the dirt. */
+    /** What a call does about the dirt, and how far the machines stop together. */
     StopPolicy policy() {
-        return new StopPolicy(rates.callsThatClean().value().doubleValue() / HUNDRED);
+        return new StopPolicy(rates.callsThatClean().value().doubleValue() / HUNDRED,
+                new SharedFactor(rates.sitesDiffer().value().doubleValue() / HUNDRED));
     }
 
     /** The same by other rates. */

@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param kinds what is known of some kinds of sites, in place of what is expected of all
  * @param callsThatClean percent of the calls for dirt whose work cleans the side they were for; the others only make the machine run
  *        again
+ * @param sitesDiffer standard deviation, as a percentage of what is guessed, of how often machines stop at one site and another;
+ *        the machines of one site share it
  * @param unknownMonths since the last cleaning where nobody knows
  * @param years that a sheet looks ahead, from 1
  * @param later how amounts of later years are counted
@@ -23,7 +25,7 @@ import java.util.Optional;
  */
 public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKind, KindDirt> kinds,
         SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
-        BigDecimal unknownMonths, int years, LaterYears later,
+        Percent sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, BesideCash beside, Place place) {
 
@@ -67,7 +69,7 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
                 site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, callsThatClean,
-                unknownMonths,
+                sitesDiffer, unknownMonths,
                 years, later, roundTo, calls, other, place);
     }
 
@@ -75,24 +77,26 @@ public record ForecastRates(Guess faults, Dirt condenser, Dirt water, Map<SiteKi
     public ForecastRates with(Guess otherFaults, Dirt otherCondenser, Dirt otherWater) {
         return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, cleaningRestores,
                 brushingRestores,
-                callsThatClean, unknownMonths, years, later, roundTo, calls, beside, place);
+                callsThatClean, sitesDiffer, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 
     /** The same where so many of the calls for dirt clean their side. */
     public ForecastRates withCallsThatClean(Percent part) {
         return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores, part,
-                unknownMonths, years, later, roundTo, calls, beside, place);
+                sitesDiffer, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 
     /** The same where a cleaning, and a brushing, takes away so much of the dirt's age. */
     public ForecastRates withRestores(Percent part) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, part, part, callsThatClean, unknownMonths,
+        return new ForecastRates(faults, condenser, water, kinds, factors, part, part, callsThatClean, sitesDiffer,
+                unknownMonths,
                 years, later, roundTo, calls, beside, place);
     }
 
     /** The same where so many times as many calls come in a labor band, all of them at most, and the others fewer in proportion. */
     public ForecastRates withShareOf(String band, BigDecimal factor) {
         return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
-                callsThatClean, unknownMonths, years, later, roundTo, calls.withShareOf(band, factor), beside, place);
+                callsThatClean, sitesDiffer, unknownMonths, years, later, roundTo, calls.withShareOf(band, factor),
+                beside, place);
     }
 }

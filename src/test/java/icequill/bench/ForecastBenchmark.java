@@ -4,11 +4,11 @@ import icequill.forecast.CallKind;
 import icequill.forecast.CallTable;
 import icequill.forecast.Care;
 import icequill.forecast.Cause;
-import icequill.forecast.ChargeLaw;
 import icequill.forecast.Choice;
 import icequill.forecast.DirtClock;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
+import icequill.forecast.MixedLaw;
 import icequill.forecast.StopPolicy;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +66,7 @@ public class ForecastBenchmark {
             forecasts.add(Forecast.of(risks, choice, StopPolicy.RESETS, FIVE_YEARS));
         }
         for (Forecast forecast : forecasts) {
-            ChargeLaw total = forecast.total();
+            MixedLaw total = forecast.total();
             hole.consume(forecast.calls().mean());
             hole.consume(total.mean() + total.deviation());
             hole.consume(total.quantile(0.1) + total.quantile(0.5) + total.quantile(0.9));

@@ -132,7 +132,7 @@ class FiguresForReadersTest {
         Forecast forecast = Forecast.of(machines, new Choice(0, Care.NEVER, Care.NEVER,
                 new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds))),
                 StopPolicy.RESETS, 60);
-        ChargeLaw law = forecast.charges();
+        MixedLaw law = forecast.charges();
 
         assertThat(law.step()).isGreaterThan(1);
         assertThat(law.step()).isLessThan(1000);

@@ -101,7 +101,7 @@ class ForecastTest {
         assertThat(forecast.calls().variance()).isEqualTo(variance, SIX_DIGITS);
         assertThat(forecast.calls().chance(0)).isEqualTo(none, SIX_DIGITS);
         assertThat(forecast.calls().chanceOfMoreThan(1)).isEqualTo(moreThanOne, SIX_DIGITS);
-        ChargeLaw charges = forecast.charges();
+        MixedLaw charges = forecast.charges();
         assertThat(charges.mean()).isEqualTo(mean, within(0.1));
         assertThat(charges.deviation()).isEqualTo(deviation, within(0.1));
         assertThat(List.of(charges.quantile(0.1), charges.quantile(0.5), charges.quantile(0.9)))

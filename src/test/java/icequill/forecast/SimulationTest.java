@@ -50,7 +50,7 @@ class SimulationTest {
         chance("no call", calls, 0, forecast.calls().chance(0), forecast.calls().chance(0));
         chance("one call at most", calls, 1, 1 - forecast.calls().chanceOfMoreThan(1),
                 1 - forecast.calls().chanceOfMoreThan(1));
-        ChargeLaw law = forecast.charges();
+        MixedLaw law = forecast.charges();
         mean("charges", charges, law.mean());
         variance("charges", charges, law.deviation() * law.deviation());
         // On a wider lattice each charge is moved by up to a step, so sums by about a step times the root of their number.

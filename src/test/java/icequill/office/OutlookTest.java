@@ -256,6 +256,40 @@ class OutlookTest {
         assertThat(page.indexOf("No call cleans")).isLessThan(page.indexOf("Calls a fifth cheaper"));
     }
 
+    /** What machines of a site share moves the far end of charges, not what is paid beforehand; sheet, page and data say so. */
+    @Test
+    void sitesDiffer_spreadsChargesAndIsSaid() throws IOException {
+        String hotel = "quotes/fernhill-plan.yaml";
+        JsonNode alike = json(hotel, LookAhead.USUAL);
+        change(RATES, "afterCall: resets  ", "sitesDiffer: 60\nafterCall: resets  ");
+        JsonNode differ = json(hotel, LookAhead.USUAL);
+
+        assertThat(alike.path("inputs").path("sitesDiffer").asInt()).isZero();
+        assertThat(differ.path("inputs").path("sitesDiffer").asInt()).isEqualTo(60);
+        JsonNode before = alike.path("options").path("payPerCall");
+        JsonNode after = differ.path("options").path("payPerCall");
+        assertThat(after.path("callsByCause").path("random").asDouble())
+                .isCloseTo(before.path("callsByCause").path("random").asDouble(), within(1e-6));
+        assertThat(after.path("expectedCalls").asDouble()).isBetween(
+                0.93 * before.path("expectedCalls").asDouble(), before.path("expectedCalls").asDouble());
+        assertThat(after.path("charges").path("sd").asDouble())
+                .isGreaterThan(1.2 * before.path("charges").path("sd").asDouble());
+        assertThat(after.path("charges").path("p90").asDouble())
+                .isGreaterThan(before.path("charges").path("p90").asDouble());
+        assertThat(after.path("charges").path("p10").asDouble())
+                .isLessThan(before.path("charges").path("p10").asDouble());
+        assertThat(printed(hotel, Language.ENGLISH)).contains("A site like this stops more or less often");
+        assertThat(printed(hotel, Language.SPANISH)).contains("Un sitio como este para");
+    }
+
+    @Test
+    void sitesDiffer_tooMuch_isAProblem() throws IOException {
+        change(RATES, "afterCall: resets  ", "sitesDiffer: 80\nafterCall: resets  ");
+
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).problems())
+                .anyMatch(problem -> problem.text().contains("sitesDiffer") && problem.text().contains("75"));
+    }
+
     @Test
     void rates_bothWordsForWhatCallsClean_areAProblem() throws IOException {
         change(RATES, "afterCall: resets  ", "callsThatClean: 50\nafterCall: resets  ");

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.Outlook;
 import icequill.files.ShopFolder;
-import icequill.forecast.ChargeLaw;
 import icequill.forecast.InTen;
 import icequill.forecast.MinorUnits;
 import icequill.forecast.MixedLaw;
@@ -69,8 +68,8 @@ class RangesTest {
                 StandardOpenOption.APPEND);
         SiteForecast forecast = forecast(name);
         List<Outlook.Way> printed = new OutlookAssembly(forecast).outlook().ways();
-        List<Double> weights = new GuessDoubt(forecast).weights();
-        assertThat(weights.stream().mapToDouble(Double::doubleValue).sum()).isCloseTo(1, within(ROUNDING));
+        List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
+        assertThat(weights.stream().mapToDouble(GuessDoubt.Likely::weight).sum()).isCloseTo(1, within(ROUNDING));
 
         for (int i = 0; i < printed.size(); i++) {
             Way way = forecast.ways().get(i);
@@ -79,8 +78,9 @@ class RangesTest {
         }
     }
 
-    private static void check(Outlook.Span span, SiteForecast forecast, Way way, int years, List<Double> weights) {
-        ChargeLaw usual = forecast.forecast(way, years).total();
+    private static void check(Outlook.Span span, SiteForecast forecast, Way way, int years,
+            List<GuessDoubt.Likely> weights) {
+        MixedLaw usual = forecast.forecast(way, years).total();
         MixedLaw doubted = new GuessDoubt(forecast).total(way, years, weights);
         long planned = forecast.forecast(way, years).planned();
         long low = MinorUnits.of(span.low());

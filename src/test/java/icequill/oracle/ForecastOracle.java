@@ -2,7 +2,9 @@ package icequill.oracle;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.StreamSupport;
 import tools.jackson.databind.JsonNode;
 
@@ -23,7 +25,11 @@ public final class ForecastOracle {
     private final JsonNode json;
     private final JsonNode inputs;
     private final List<String> disagreements = new ArrayList<>();
+    /** Ways that clean on the same days need the same sums. */
+    private final Map<Grid, double[]> grids = new HashMap<>();
     private int compared;
+
+    private record Grid(GridStops side, double age, double months, int cells) {}
 
     private ForecastOracle(JsonNode json) {
         this.json = json;
@@ -175,7 +181,9 @@ public final class ForecastOracle {
         if (cleans > 0) {
             // Old dirt stops a machine within days, which takes finer cells.
             int cells = (int) (CELLS * (age > 2 * YEAR ? 4 : 1) * months / YEAR / (months > YEAR ? 2 : 1));
-            return new GridStops(shape, scale, cleanings, restores).chances(age, months, cells);
+            return grids.computeIfAbsent(
+                    new Grid(new GridStops(shape, scale, List.copyOf(cleanings), restores), age, months, cells),
+                    grid -> grid.side().chances(grid.age(), grid.months(), grid.cells()));
         }
         double hazard = 0;
         double dirt = age;

@@ -1,0 +1,239 @@
+package icequill.forecast;
+
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** What a choice leads to when it is known how bad the site is, so that its machines do not depend on each other. */
+final class ScenarioForecast {
+
+    private static final double YEAR = 12;
+    /** Below it a rest of a year is what rounding left. */
+    private static final double NOTHING = 1e-9;
+
+    private final Choice choice;
+    private final double months;
+    private final Map<Cause, Counts> counts;
+    private final YearlyCharges charged;
+    /** Calls that are not included in what is planned; all of them where none is. */
+    private final Counts paid;
+    private final Supplier<ChargeLaw> dirt = once(
+            () -> ChargeLaw.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
+    private final Supplier<ChargeLaw> charges = once(this::charged);
+
+    private ScenarioForecast(Choice choice, double months, Map<Cause, Counts> counts, YearlyCharges charged,
+            Counts paid) {
+        this.paid = paid;
+        this.choice = choice;
+        this.months = months;
+        this.counts = counts;
+        this.charged = charged;
+    }
+
+    /** As {@link Forecast#of(List, Choice, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
+    static ScenarioForecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months,
+            PriceTerms terms) {
+        List<Side> condensers = machines.stream().flatMap(machine -> Side.condenser(machine).stream()).toList();
+        List<Side> waters = machines.stream().map(Side::water).toList();
+        DoubleUnaryOperator random = until -> machines.stream().mapToDouble(machine -> machine.randomUntil(until))
+                .sum();
+        YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, random,
+                Cause.CONDENSER, until -> sum(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
+                until -> sum(waters, policy, until, choice.water()).mean()));
+        Map<Cause, Counts> counts = new EnumMap<>(Cause.class);
+        counts.put(Cause.RANDOM, Counts.poisson(random.applyAsDouble(months)));
+        counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
+        counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
+        Counts paid = Counts.NONE;
+        for (double from = 0; choice.included() > 0 && from < months - NOTHING; from += YEAR) {
+            double until = Math.min(months, from + YEAR);
+            paid = paid.plus(Counts.poisson(random.applyAsDouble(until) - random.applyAsDouble(from))
+                    .plus(sum(from(condensers, choice.condenser(), policy, from), policy, until - from,
+                            choice.condenser()))
+                    .plus(sum(from(waters, choice.water(), policy, from), policy, until - from, choice.water()))
+                    .beyond(choice.included()));
+        }
+        return new ScenarioForecast(choice, months, counts, charged, paid);
+    }
+
+    /** A problem for each side that would stop so often that a figure must be wrong. */
+    static List<Problem> problems(List<MachineRisk> machines, Care water, Care condenser, StopPolicy policy,
+            double months, Place place) {
+        Problems problems = new Problems();
+        for (MachineRisk machine : machines) {
+            Side.condenser(machine)
+                    .ifPresent(side -> check("condenser", condenser, side, policy, months, place, problems));
+            check("water side", water, Side.water(machine), policy, months, place, problems);
+        }
+        return problems.list();
+    }
+
+    private static void check(String what, Care care, Side side, StopPolicy policy, double months, Place place,
+            Problems problems) {
+        if (StopCounts.isAbsurd(side.clock(), policy, side.age(), Stretches.of(care, side.season(), months))) {
+            problems.add(Code.NOT_ALLOWED, place,
+                    "a " + what + " with a clock of " + side.clock().scale()
+                            + " months would stop hundreds of times in "
+                            + months + " months",
+                    "a slower clock, a shorter horizon, or calls that clean the side they are for");
+        }
+    }
+
+    /** One side of a machine: the clock it runs by, its age, and when it runs. */
+    private record Side(DirtClock clock, double age, Season season) {
+
+        static Optional<Side> condenser(MachineRisk machine) {
+            return machine.condenser()
+                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.season()));
+        }
+
+        static Side water(MachineRisk machine) {
+            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.season());
+        }
+    }
+
+    /** Of sides that run alike. */
+    private record Alike(DirtClock clock, Season season) {}
+
+    /**
+     * The sides at the beginning of a later year, each with the months since its last cleaning; where calls clean, with no more
+     * than they leave on average.
+     */
+    private static List<Side> from(List<Side> sides, Care care, StopPolicy policy, double month) {
+        if (month == 0) {
+            return sides;
+        }
+        List<Double> cleanings = care.until(month);
+        return sides.stream().map(side -> {
+            double since = cleanings.isEmpty()
+                    ? side.age() + side.season().run(month)
+                    : side.season().run(month) - side.season().run(cleanings.getLast());
+            return new Side(side.clock(), policy.cleans() > 0 ? Math.min(since, side.clock().mean()) : since,
+                    side.season());
+        }).toList();
+    }
+
+    /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
+    private static Counts sum(List<Side> sides, StopPolicy policy, double months, Care care) {
+        Map<Alike, StopCounts> known = new HashMap<>();
+        return sides.stream().distinct()
+                .map(side -> known
+                        .computeIfAbsent(new Alike(side.clock(), side.season()),
+                                alike -> new StopCounts(alike.clock(), policy,
+                                        Stretches.of(care, alike.season(), months)))
+                        .of(side.age()).times((int) sides.stream().filter(side::equals).count()))
+                .reduce(Counts.NONE, Counts::plus);
+    }
+
+    Counts calls(Cause cause) {
+        return Objects.requireNonNull(counts.get(cause));
+    }
+
+    Counts calls() {
+        return counts.values().stream().reduce(Counts.NONE, Counts::plus);
+    }
+
+    PriceTerms terms() {
+        return charged.terms();
+    }
+
+    /** What is paid over the horizon whatever happens, in minor units, the rest of a year in proportion, rounded once. */
+    long planned() {
+        return charged.planned(choice);
+    }
+
+    /** What calls cost, without what is planned and without calls that are included in it. */
+    ChargeLaw charges() {
+        return charges.get();
+    }
+
+    /** What calls cost and what is planned. */
+    ChargeLaw total() {
+        return charges().plus(planned());
+    }
+
+    /** What calls cost that are paid for; where some are included, those of a year are spread over causes as its calls are. */
+    private ChargeLaw charged() {
+        if (choice.included() == 0) {
+            return ChargeLaw.of(Stream.of(Cause.values()).map(this::part).toList());
+        }
+        double all = calls().mean();
+        return ChargeLaw.of(List.of(new ChargeLaw.Part(paid, all == 0
+                ? List.of()
+                : Stream.of(Cause.values()).flatMap(cause -> amounts(cause).stream()
+                        .map(amount -> new ChargeLaw.Amount(amount.share() * calls(cause).mean() / all,
+                                amount.minor())))
+                        .toList())));
+    }
+
+    private ChargeLaw.Part part(Cause cause) {
+        return new ChargeLaw.Part(calls(cause), amounts(cause));
+    }
+
+    private List<ChargeLaw.Amount> amounts(Cause cause) {
+        return charged.amounts(cause, choice.calls().of(cause));
+    }
+
+    /** As {@link Forecast#chanceCheaperThan}. */
+    double chanceCheaperThan(ScenarioForecast other) {
+        if (choice.included() > 0 || other.choice.included() > 0) {
+            return isNeverDearerThan(other)
+                    ? 1
+                    : other.isNeverDearerThan(this) ? 0 : total().chanceOfLessThan(other.total());
+        }
+        List<ChargeLaw.Part> own = new ArrayList<>();
+        List<ChargeLaw.Part> others = new ArrayList<>();
+        for (Cause cause : Cause.values()) {
+            Difference difference = Difference.of(amounts(cause), other.amounts(cause));
+            if (cause == Cause.RANDOM
+                    || (choice.caresLike(other.choice, cause, months) && difference.isOneSided())) {
+                difference.dearer(calls(cause)).ifPresent(own::add);
+                difference.cheaper(calls(cause)).ifPresent(others::add);
+            } else {
+                own.add(part(cause));
+                others.add(other.part(cause));
+            }
+        }
+        return law(own).plus(planned()).chanceOfLessThan(other.law(others).plus(other.planned()));
+    }
+
+    /** Whether the same care is cheaper beforehand and never dearer afterwards. */
+    private boolean isNeverDearerThan(ScenarioForecast other) {
+        return planned() < other.planned() && choice.included() >= other.choice.included()
+                && Stream.of(Cause.values()).allMatch(cause -> choice.caresLike(other.choice, cause, months)
+                        && Difference.of(amounts(cause), other.amounts(cause)).isNeverDearer());
+    }
+
+    private ChargeLaw law(List<ChargeLaw.Part> parts) {
+        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER))) ? dirt.get() : ChargeLaw.of(parts);
+    }
+
+    /** Finds a law when it is first asked for, and keeps it. */
+    private static Supplier<ChargeLaw> once(Supplier<ChargeLaw> law) {
+        return new Supplier<>() {
+            private @Nullable ChargeLaw found;
+
+            @Override
+            public synchronized ChargeLaw get() {
+                ChargeLaw known = found;
+                if (known == null) {
+                    known = law.get();
+                    found = known;
+                }
+                return known;
+            }
+        };
+    }
+}
