@@ -5,6 +5,7 @@ import icequill.party.Period;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -138,18 +139,23 @@ record Fields(Tree.Branch branch, Problems problems) {
         return text(key).filter(text -> text.matches("\\d{4}-\\d{2}-\\d{2}")).flatMap(text -> {
             try {
                 LocalDate day = LocalDate.parse(text);
-                if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
-                    problems.add(Code.OUT_OF_RANGE, place(key), "the day is " + day,
-                            "a day from " + FIRST_DAY + " to " + LAST_DAY);
-                    return Optional.empty();
-                }
-                return Optional.of(day);
+                Optional<Problem> farOff = farOff(day, place(key));
+                farOff.ifPresent(problems::add);
+                return farOff.isPresent() ? Optional.empty() : Optional.of(day);
             } catch (DateTimeException noSuchDay) {
                 problems.add(Code.NOT_ALLOWED, place(key), "there is no day " + text,
                         "a day of the calendar");
                 return Optional.empty();
             }
         });
+    }
+
+    /** A problem when a day is none that a shop could mean. */
+    static Optional<Problem> farOff(LocalDate day, Place place) {
+        return day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)
+                ? Optional.of(new Problem(Code.OUT_OF_RANGE, place, "the day is " + day,
+                        "a day from " + FIRST_DAY + " to " + LAST_DAY))
+                : Optional.empty();
     }
 
     /** A time of day. */

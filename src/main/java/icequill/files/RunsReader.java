@@ -126,14 +126,20 @@ public final class RunsReader {
                         .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList()));
     }
 
+    private Optional<Days> near(CsvFile.Row row, String column, Days days) {
+        Optional<Problem> farOff = Fields.farOff(days.first(), row.place(column));
+        farOff.ifPresent(problems::add);
+        return farOff.isPresent() ? Optional.empty() : Optional.of(days);
+    }
+
     private Optional<Days> days(CsvFile.Row row, String column, String text) {
         try {
             if (MONTH.matcher(text).matches()) {
                 YearMonth month = YearMonth.parse(text);
-                return Optional.of(new Days(month.atDay(1), month.atEndOfMonth()));
+                return near(row, column, new Days(month.atDay(1), month.atEndOfMonth()));
             }
             LocalDate day = LocalDate.parse(text);
-            return Optional.of(new Days(day, day));
+            return near(row, column, new Days(day, day));
         } catch (DateTimeException noDay) {
             problems.add(Code.WRONG_TYPE, row.place(column), "found \"" + text + "\"",
                     "a day, such as 2026-05-14, or a month, such as 2026-05");

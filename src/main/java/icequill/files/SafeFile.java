@@ -4,19 +4,13 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Writes files so that a reader sees the whole new one or the old one, whatever happens in between. */
 public final class SafeFile {
@@ -56,19 +50,11 @@ public final class SafeFile {
         }
         try {
             OwnersOnly.folder(Objects.requireNonNull(target.toAbsolutePath().getParent(), "a file lies in a folder"));
-            Path unfinished = target
-                    .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".unfinished");
-            try {
-                try (FileChannel channel = OwnersOnly.open(unfinished, StandardOpenOption.CREATE_NEW,
-                        StandardOpenOption.WRITE);
-                        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+            try (Unfinished file = Unfinished.of(target)) {
+                try (OutputStream out = file.out()) {
                     filling.fill(out);
-                    out.flush();
-                    channel.force(true);
                 }
-                Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(unfinished);
+                file.finish();
             }
             return Checked.sound(target);
         } catch (IOException | UncheckedIOException failed) {

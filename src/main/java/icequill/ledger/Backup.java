@@ -1,21 +1,17 @@
 package icequill.ledger;
 
-import icequill.files.OwnersOnly;
+import icequill.files.Unfinished;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.sql.ResultSet;
@@ -27,7 +23,6 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.function.LongConsumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -62,24 +57,18 @@ final class Backup {
                     "the file exists already", "a new name for each backup"));
         }
         Path folder = Folder.madeFor(target);
-        Path unfinished = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".unfinished");
-        try {
+        try (Unfinished file = Unfinished.of(target)) {
             Problems findings = new Problems();
             Archive.Contents contents;
-            try (ZipOutputStream zip = new ZipOutputStream(
-                    new BufferedOutputStream(Channels.newOutputStream(
-                            OwnersOnly.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))))) {
+            try (ZipOutputStream zip = new ZipOutputStream(file.out())) {
                 contents = database.inTransaction(dialect.snapshot(),
                         handle -> written(handle, zip, findings, progress));
                 entry(zip, Archive.CONTENTS, Archive.JSON.writeValueAsBytes(contents));
             }
-            Flush.file(unfinished);
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+            file.finish();
             Flush.folder(folder);
             return Checked.sound(new BackupReport(target, contents.papers(), contents.heads(),
                     contents.wrong().isEmpty(), findings.list()));
-        } finally {
-            Files.deleteIfExists(unfinished);
         }
     }
 

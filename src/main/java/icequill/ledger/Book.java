@@ -1,10 +1,11 @@
 package icequill.ledger;
 
 import icequill.problem.Checked;
+import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -130,17 +131,21 @@ public final class Book implements AutoCloseable {
         });
     }
 
-    /** Tries whether a backup can be restored: makes a book of it in a folder for temporary files, and removes that. */
+    /** Tries whether a backup can be restored: makes a book of it in a cache that has room for it, and removes that. */
     public static Checked<AuditReport> verify(Path file, PaperReader reader, LongConsumer progress) {
-        BookPlace nowhere = BookPlace.inShop(Path.of(""));
-        return Faults.caught(nowhere, () -> {
-            Path folder = Files.createTempDirectory("icequill-verify");
-            try {
-                return restore(file, BookPlace.inShop(folder), reader, progress);
-            } finally {
-                Folder.delete(folder);
+        Problems unsuitable = new Problems();
+        for (Path cache : Caches.of(file.toAbsolutePath())) {
+            Checked<AuditReport> tried = Faults.caught(BookPlace.inShop(cache), () -> {
+                try (Workroom room = Workroom.in(cache)) {
+                    return restore(file, BookPlace.inShop(room.folder()), reader, progress);
+                }
+            });
+            if (tried.problems().stream().noneMatch(problem -> problem.code() == Code.CANNOT_WRITE)) {
+                return tried;
             }
-        });
+            unsuitable.addAll(tried.problems());
+        }
+        return new Checked.Faulty<>(unsuitable.list());
     }
 
     /**

@@ -99,7 +99,7 @@ record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource r
 
     private static void loaded(Path database) {
         try {
-            SqliteLibrary.load(SqliteLibrary.caches(database));
+            SqliteLibrary.load(Caches.of(database));
         } catch (IOException nowhere) {
             throw new UncheckedIOException(nowhere);
         }

@@ -50,6 +50,8 @@ final class FromPapers {
     }
 
     Outcome run() throws IOException {
+        files.finishWaiting().forEach(number -> problems.add(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
+                number + " waited to be moved to its place, and counts as issued", "a credit note if nobody got it")));
         List<Path> folders;
         try (Stream<Path> all = Files.list(files.folder())) {
             folders = all.filter(PaperFiles::isOfSeries).sorted().toList();

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
 
 /** Opens a book: looks whether the place will do, brings the tables up to date, and finishes what a stop left undone. */
 final class Opening {
@@ -61,6 +63,12 @@ final class Opening {
             }
             return opened(place, Connections.to(place), lock, surroundings, despitePapers);
         });
+    }
+
+    /** Whether nothing was entered and nothing issued yet. */
+    static boolean isEmpty(Handle handle) {
+        return Stream.of("series", "customer").noneMatch(table -> handle
+                .createQuery("SELECT 1 FROM " + table + " LIMIT 1").mapTo(Integer.class).findOne().isPresent());
     }
 
     /** The file by which processes take turns. */
@@ -171,7 +179,8 @@ final class Opening {
         List<Problem> ahead = current.problems().isEmpty()
                 ? PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))
                 : List.of();
-        return current.then(done -> ahead.isEmpty() ? writer.recoverIfNeeded() : Checked.sound(false))
+        boolean isNew = despitePapers && connections.reader().withHandle(Opening::isEmpty);
+        return current.then(done -> ahead.isEmpty() && !isNew ? writer.recoverIfNeeded() : Checked.sound(false))
                 .map(done -> ahead);
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -88,6 +89,24 @@ record PaperFiles(Path folder) {
         } catch (IOException stays) {
             // Removed when the book is next opened, since it has no row.
         }
+    }
+
+    /**
+     * Moves what waits to its place, as far as it is whole, and nothing lies there. Only where no book can tell whether it was issued.
+     *
+     * @return the numbers
+     */
+    List<String> finishWaiting() throws IOException {
+        List<String> moved = new ArrayList<>();
+        for (Unfinished left : unfinished()) {
+            Optional<Series> series = Series.ofNumber(left.number());
+            if (series.isPresent() && Files.notExists(place(series.get(), left.number()))
+                    && Hash.of(Files.readAllBytes(left.file())).equals(left.hash())) {
+                finish(series.get(), left.number(), left.hash());
+                moved.add(left.number());
+            }
+        }
+        return moved;
     }
 
     /** The bytes of a paper, wherever they lie. */

@@ -144,9 +144,7 @@ final class Restore {
 
     /** Why nothing may be put here; with the writer's lock held. */
     private Optional<Problem> refused(Handle handle) {
-        boolean filled = Stream.of("series", "customer")
-                .anyMatch(table -> handle.createQuery("SELECT 1 FROM " + table + " LIMIT 1")
-                        .mapTo(Integer.class).findOne().isPresent());
+        boolean filled = !Opening.isEmpty(handle);
         try {
             if (!filled) {
                 clearStopped();

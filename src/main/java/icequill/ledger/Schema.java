@@ -14,7 +14,7 @@ import org.jdbi.v3.core.Jdbi;
 final class Schema {
 
     /** The version of the last migration in the resources. */
-    static final int NEWEST = 3;
+    static final int NEWEST = 4;
 
     /** Where Flyway writes which migrations were run. */
     private static final String HISTORY = "flyway_schema_history";

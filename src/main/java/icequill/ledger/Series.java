@@ -59,6 +59,11 @@ public record Series(PaperKind kind, String office, int year) {
                 : Optional.empty();
     }
 
+    /** That of a number; empty where it is none. */
+    static Optional<Series> ofNumber(String number) {
+        return ofText(number.substring(0, Math.max(0, number.lastIndexOf('-')))).filter(series -> series.has(number));
+    }
+
     /** The position of one of its numbers. */
     Optional<Integer> position(String number) {
         return has(number) && number.length() - text().length() <= MOST_DIGITS

@@ -9,7 +9,6 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.LibraryLoaderUtil;
@@ -51,18 +50,6 @@ final class SqliteLibrary {
             }
         }
         throw new IOException("the library of SQLite can be loaded from no folder; tried " + String.join("; ", tried));
-    }
-
-    /** The user's cache, by the custom of his system, then one beside the book. */
-    static List<Path> caches(Path book) {
-        Stream<Optional<Path>> users = Stream.of(variable("XDG_CACHE_HOME"), variable("LOCALAPPDATA"),
-                Optional.of(Path.of(System.getProperty("user.home", ""), ".cache")).filter(Path::isAbsolute));
-        return Stream.concat(users.flatMap(Optional::stream).filter(Path::isAbsolute)
-                .map(cache -> cache.resolve("icequill")), Stream.of(book.resolveSibling(".cache"))).toList();
-    }
-
-    private static Optional<Path> variable(String name) {
-        return Optional.ofNullable(System.getenv(name)).filter(text -> !text.isBlank()).map(Path::of);
     }
 
     /** The library in a folder, written there unless it is there as it should be. */

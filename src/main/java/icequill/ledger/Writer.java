@@ -89,7 +89,7 @@ final class Writer implements AutoCloseable {
                 commit(handle, done);
             } catch (CutAtCommit cut) {
                 throw cut;
-            } catch (RuntimeException failed) {
+            } catch (RuntimeException | Error failed) {
                 rollBack(handle, failed);
                 throw failed;
             }
@@ -98,7 +98,7 @@ final class Writer implements AutoCloseable {
             if (fate != CutAtCommit.Fate.STORED) {
                 return Checked.faulty(CutAtCommit.problem(fate, place));
             }
-        } catch (RuntimeException failed) {
+        } catch (RuntimeException | Error failed) {
             // Whether a commit that failed was done none the less, only the rows can tell.
             try {
                 recover();
@@ -152,7 +152,7 @@ final class Writer implements AutoCloseable {
     }
 
     /** SQLite itself rolls back where a disk is full or fails (sqlite.org/lang_transaction.html), and then refuses to do it again. */
-    private static void rollBack(Handle handle, RuntimeException failed) {
+    private static void rollBack(Handle handle, Throwable failed) {
         try {
             handle.rollback();
         } catch (JdbiException nothingLeft) {

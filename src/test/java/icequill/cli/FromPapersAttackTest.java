@@ -8,6 +8,9 @@ import icequill.ledger.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +55,42 @@ class FromPapersAttackTest {
         assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
                 .isEqualTo("INV-2026-00003");
         assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    /** Stopped between the row and the move, and then the database is lost: whether it was stored, nothing tells any more. */
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void paperThatWaitedToBeMoved_isTaken(Database database) throws IOException {
+        BookShop shop = BookShop.in(other.resolve("shop"), database);
+        shop.issue("late-call", "2026-05-14");
+        JsonNode before = shop.json("audit");
+        Path paper = pdfs(shop).getFirst();
+        byte[] issued = read(paper);
+        Path issuedFolder = paper.getParent().getParent();
+        Files.move(paper, issuedFolder.resolve(".unfinished/INV-2026-00001~" + sha256(issued) + ".pdf"));
+        Path half = Files.writeString(
+                issuedFolder.resolve(".unfinished/INV-2026-00002~" + sha256(issued) + ".pdf"), "%PDF-1.7 and no");
+        Files.delete(paper.getParent());
+        Files.delete(issuedFolder.resolve(".seals/INV-2026.txt"));
+        lose(shop, database);
+
+        assertThat(findings(shop.run("restore", "--from-papers", "--json"))).contains(
+                "INV-2026-00001 waited to be moved to its place, and counts as issued (a credit note if nobody got it)")
+                .noneMatch(finding -> finding.contains("INV-2026-00002"));
+
+        assertThat(read(paper)).isEqualTo(issued);
+        assertThat(shop.json("audit")).isEqualTo(before);
+        assertThat(half).doesNotExist();
+        assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
+                .isEqualTo("INV-2026-00002");
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException none) {
+            throw new IllegalStateException(none);
+        }
     }
 
     @ParameterizedTest

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,6 +39,64 @@ class TemporaryFolderAttackTest {
         assertThat(libraries(shop.resolve("book/.cache"))).hasSize(1);
     }
 
+    /** A disk in memory that is full and runs no programs; where the system lets nobody mount one, this is told and passed over. */
+    @Test
+    void fullTemporaryFolderThatRunsNothing_isNotNeeded() throws Exception {
+        Path shop = other.resolve("shop");
+        Path cache = other.resolve("cache");
+        Path full = Files.createDirectory(other.resolve("full"));
+        String mounting = "mount -t tmpfs -o size=64k,noexec tmpfs " + full + " && { cat /dev/zero > " + full
+                + "/zeros 2>/dev/null; ! echo x > " + full + "/more; } 2>/dev/null";
+        if (!isDone("unshare", "--mount", "sh", "-c", mounting)) {
+            System.err.println("NOT TRIED: no full folder for temporary files could be mounted here");
+            Assumptions.abort("mounting is refused here");
+        }
+        List<List<String>> lines = List.of(List.of("new", shop.toString(), "--demo"),
+                List.of("visit", shop.resolve("visits/late-call.yaml").toString(), "--shop", shop.toString()),
+                List.of("issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()),
+                List.of("backup", other.resolve("may.backup").toString(), "--shop", shop.toString()),
+                List.of("backup", "--verify", other.resolve("may.backup").toString()));
+        String all = lines.stream().map(line -> "'" + String.join("' '", process(cache, full, line)) + "'")
+                .collect(Collectors.joining(" && "));
+
+        ProcessBuilder process = quiet(cache, List.of("unshare", "--mount", "sh", "-c", mounting + " && " + all));
+        assertThat(process.start().waitFor()).isZero();
+
+        assertThat(libraries(cache)).extracting(file -> String.valueOf(file.getFileName()))
+                .containsExactlyInAnyOrder("work-1.lock", System.mapLibraryName("sqlitejdbc"));
+        assertThat(other.resolve(".cache")).doesNotExist();
+    }
+
+    /** What a killed one left in the cache goes; what cannot be a folder is passed over for one beside the file. */
+    @Test
+    void backupTried_leavesNothingAndTakesAnotherFolderWhereTheCacheIsNone() throws Exception {
+        Path shop = other.resolve("shop");
+        Path cache = other.resolve("cache");
+        Path backup = other.resolve("disk/may.backup");
+        assertThat(run(cache, other, "new", shop.toString(), "--demo")).isZero();
+        assertThat(run(cache, other, "backup", backup.toString(), "--shop", shop.toString())).isZero();
+        Path left = Files.createDirectories(cache.resolve("icequill/work-1/book")).resolve("book.sqlite");
+        Files.writeString(left, "left by a process that was killed");
+
+        assertThat(run(cache, other, "backup", "--verify", backup.toString())).isZero();
+        assertThat(cache.resolve("icequill/work-1")).doesNotExist();
+        assertThat(other.resolve("disk/.cache")).doesNotExist();
+
+        Path file = Files.writeString(other.resolve("no-folder"), "x");
+        assertThat(run(file, other, "backup", "--verify", backup.toString())).isZero();
+        assertThat(other.resolve("disk/.cache/work-1")).doesNotExist();
+        assertThat(other.resolve("disk/.cache")).isDirectory();
+    }
+
+    private static boolean isDone(String... command) throws InterruptedException {
+        try {
+            return new ProcessBuilder(command).redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor() == 0;
+        } catch (IOException unknown) {
+            return false;
+        }
+    }
+
     /** What another put there, or a stop cut short, is not loaded. */
     @Test
     void libraryInTheCacheThatIsNotOurs_isReplaced() throws Exception {
@@ -64,6 +124,18 @@ class TemporaryFolderAttackTest {
 
     /** The user's home is where the cache is, so that no other will do. */
     private static int run(Path cache, Path temporary, String... args) throws Exception {
+        return quiet(cache, process(cache, temporary, List.of(args))).start().waitFor();
+    }
+
+    private static ProcessBuilder quiet(Path cache, List<String> command) {
+        ProcessBuilder process = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.INHERIT);
+        process.environment().put("XDG_CACHE_HOME", cache.toString());
+        process.environment().remove("LOCALAPPDATA");
+        return process;
+    }
+
+    private static List<String> process(Path cache, Path temporary, List<String> args) {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC", "-XX:-UsePerfData", "--enable-native-access=ALL-UNNAMED",
@@ -71,11 +143,7 @@ class TemporaryFolderAttackTest {
                                 + Path.of("src/main/dist/lib/logging.properties").toAbsolutePath(),
                         "-Djava.io.tmpdir=" + temporary, "-Duser.home=" + cache, "-cp",
                         System.getProperty("java.class.path"), Main.class.getName()));
-        command.addAll(List.of(args));
-        ProcessBuilder process = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(ProcessBuilder.Redirect.INHERIT);
-        process.environment().put("XDG_CACHE_HOME", cache.toString());
-        process.environment().remove("LOCALAPPDATA");
-        return process.start().waitFor();
+        command.addAll(args);
+        return command;
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
@@ -54,6 +55,29 @@ class SafeFileTest {
 
         assertThat(target.resolve("old")).hasContent("old");
         assertThat(names(folder)).containsExactly("paper.pdf");
+    }
+
+    /** What a writer that lives is at work on stays; what a killed one left goes with the next file of that name. */
+    @Test
+    void write_othersBegan_theDeadAreClearedAwayAndTheLivingGoOn() throws IOException {
+        Path file = folder.resolve("list.csv");
+        Path dead = Files
+                .writeString(folder.resolve(".list.csv.0f8fad5b-d9cb-469f-a165-70867728950e.unfinished"), "ha");
+        Path other = Files
+                .writeString(folder.resolve(".other.csv.0f8fad5b-d9cb-469f-a165-70867728950e.unfinished"), "ha");
+        try (Unfinished living = Unfinished.of(file)) {
+            assertThat(dead).doesNotExist();
+            try (OutputStream out = living.out()) {
+                out.write(1);
+            }
+            SafeFile.write(file, new byte[]{2}, true).orElseThrow();
+            assertThat(names(folder)).hasSize(3);
+
+            living.finish();
+        }
+
+        assertThat(file).hasBinaryContent(new byte[]{1});
+        assertThat(names(folder)).containsExactlyInAnyOrder("list.csv", String.valueOf(other.getFileName()));
     }
 
     /** Papers hold names and sums: in a folder that others may read, they may not read what is written there. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -183,6 +184,34 @@ class BackupTest {
                     .containsExactly(Code.ALREADY_EXISTS);
         }
         assertThat(file).hasContent("precious");
+    }
+
+    /** Somebody else's file beside it is not touched. */
+    @ParameterizedTest
+    @EnumSource
+    void killedBackup_leavesNothingOnceTheNextIsWritten(Database database) throws Exception {
+        Path file = other.resolve("monday.backup");
+        Path own = Files.writeString(other.resolve(".monday.backup.mine.unfinished"), "precious");
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            filled(book);
+        }
+        assertThat(BookChild.start(place, "backup", file.toString(), "2").waitFor()).isEqualTo(7);
+        assertThat(names(other)).hasSize(2).doesNotContain("monday.backup");
+
+        try (Book book = Books.open(place)) {
+            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
+        }
+
+        assertThat(names(other)).containsExactlyInAnyOrder("monday.backup", ".monday.backup.mine.unfinished");
+        assertThat(own).hasContent("precious");
+        assertThat(Book.verify(file, Books.READER, Books.UNHEARD).orElseThrow().papers()).isEqualTo(3);
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> String.valueOf(file.getFileName())).toList();
+        }
     }
 
     private static AuditReport filled(Book book) {

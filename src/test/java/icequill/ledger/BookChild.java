@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A process of its own that works in a book; it may be stopped at any moment. */
@@ -51,8 +52,9 @@ final class BookChild {
         case "issue" -> issue(place, Integer.parseInt(args[3]));
         case "hold" -> hold(place);
         case "restore" -> restore(place, Path.of(args[3]), Integer.parseInt(args[4]));
+        case "backup" -> backup(place, Path.of(args[3]), Integer.parseInt(args[4]));
         case "work" -> KillRuns.work(place, args[3]);
-        case "restoring" -> Book.restore(Path.of(args[3]), place, Books.READER, Books.UNHEARD).orElseThrow();
+        case "restoring" -> KillRuns.restore(Path.of(args[3]), place);
         case "impatient" -> impatient(place);
         default -> throw new IllegalArgumentException(args[2]);
         }
@@ -100,10 +102,20 @@ final class BookChild {
         }
     }
 
-    /** Restores a backup, and halts when so many papers were read. */
+    private static void backup(BookPlace place, Path file, int papers) {
+        try (Book book = Books.open(place)) {
+            book.backup(file, halting(papers), Optional.empty(), Books.UNHEARD).orElseThrow();
+        }
+    }
+
     private static void restore(BookPlace place, Path file, int papers) {
+        Book.restore(file, place, halting(papers), Books.UNHEARD).orElseThrow();
+    }
+
+    /** Halts when so many papers were read. */
+    private static PaperReader halting(int papers) {
         int[] read = {0};
-        Book.restore(file, place, new PaperReader() {
+        return new PaperReader() {
             @Override
             public Checked<Read> read(String json) {
                 read[0]++;
@@ -117,7 +129,7 @@ final class BookChild {
             public Checked<Carried> carried(Pdf pdf) {
                 return Books.READER.carried(pdf);
             }
-        }, Books.UNHEARD).orElseThrow();
+        };
     }
 
     /** Tries to issue without waiting. */

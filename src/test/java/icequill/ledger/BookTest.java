@@ -112,6 +112,44 @@ class BookTest {
 
     @ParameterizedTest
     @EnumSource
+    void errorInPrinting_leavesNothing(Database database) throws Exception {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            assertThatThrownBy(() -> book.write(transaction -> {
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.sound(Books.printed(numbered, 1)));
+                throw new StackOverflowError("a template without end");
+            })).isInstanceOf(StackOverflowError.class).hasNoSuppressedExceptions();
+
+            assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
+            assertThat(Books.issue(book, 2).orElseThrow().number()).isEqualTo("INV-2026-00001");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void reasons_refuseToChange(Database database) {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
+            Entered.all(book);
+            String visit = Books.read(book, reading -> reading.entries().visits()).getFirst().id();
+            String paper = Books.issue(book, 1).orElseThrow().number();
+            book.write(open -> {
+                open.register().backdated(paper, "a holiday");
+                return open.register().withdraw(visit, "recorded twice");
+            }).orElseThrow();
+
+            for (String table : List.of("visit_withdrawn", "paper_backdated")) {
+                for (String change : List.of("UPDATE " + table + " SET reason = 'another'", "DELETE FROM " + table)) {
+                    assertThatThrownBy(
+                            () -> connections.writer().useHandle(handle -> handle.execute(change)))
+                            .as(change).hasStackTraceContaining("never");
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
     void creditAndNewInvoice_areIssuedInOneStep(Database database) {
         try (Book book = Books.open(database.place(shop))) {
             String wrong = Books.issue(book, 1).orElseThrow().number();

@@ -17,7 +17,8 @@ import java.util.stream.IntStream;
 
 /**
  * Kills processes at work in a book, each at another moment, and looks after each kill whether all that was told is there and the
- * audit is clean: {@code credit 200 SQLITE}, or {@code backup}, {@code restore}, {@code import}, {@code forget}.
+ * audit is clean: {@code credit 200 SQLITE 1}, or {@code backup}, {@code restore}, {@code import}, {@code forget}. The last number
+ * is the seed; another one kills at other moments.
  */
 public final class KillRuns {
 
@@ -25,8 +26,8 @@ public final class KillRuns {
     private static final int IMPORTED = 50;
     private static final int MOST_TOLD = 12;
     private static final int MOST_MILLISECONDS = 120;
-    private static final int LONGEST_RESTORE = 2_500;
-    private static final int SEED = 20261126;
+    private static final int TOLD_EVERY = 5;
+    private static final int RESTORED = 100;
 
     private KillRuns() {
     }
@@ -34,11 +35,12 @@ public final class KillRuns {
     public static void main(String[] args) throws Exception {
         int kills = Integer.parseInt(args[1]);
         Database database = Database.valueOf(args[2]);
+        Random random = new Random(Long.parseLong(args[3]));
         Path folder = Files.createTempDirectory("icequill-kills");
         try {
             String result = args[0].equals("restore")
-                    ? restored(kills, database, folder)
-                    : worked(args[0], kills, database.place(folder));
+                    ? restored(kills, database, folder, random)
+                    : worked(args[0], kills, database.place(folder), random);
             System.out.println(args[0] + ", " + database + ": " + kills + " kills, " + result);
         } finally {
             Folder.delete(folder);
@@ -91,8 +93,7 @@ public final class KillRuns {
         return CustomerEntry.of(id, Entered.group().customer());
     }
 
-    private static String worked(String kind, int kills, BookPlace place) throws Exception {
-        Random random = new Random(SEED);
+    private static String worked(String kind, int kills, BookPlace place, Random random) throws Exception {
         List<String> told = new ArrayList<>();
         try (Book book = Books.open(place)) {
             for (int i = 0; i < 20; i++) {
@@ -108,8 +109,15 @@ public final class KillRuns {
                 }
                 check(kind, book, told);
             }
+            tell(kind, kill, told.size());
         }
         return told.size() + " told of; all audits clean, none lost, none half done";
+    }
+
+    private static void tell(String kind, int kills, int told) {
+        if (kills % TOLD_EVERY == 0) {
+            System.out.println(kind + " " + kills + " kills, " + told + " told of, all is well");
+        }
     }
 
     private static void check(String kind, Book book, List<String> told) {
@@ -162,25 +170,32 @@ public final class KillRuns {
         return told;
     }
 
-    /** Each kill has a new place; the restore that follows it ends as if there had been none. */
-    private static String restored(int kills, Database database, Path folder) throws Exception {
-        Random random = new Random(SEED);
+    /** A process restores until it is killed; it tells when it begins, and when it is done. */
+    static void restore(Path file, BookPlace place) {
+        System.out.println("begun");
+        Book.restore(file, place, Books.READER, Books.UNHEARD).orElseThrow();
+        System.out.println("done");
+    }
+
+    /**
+     * Each kill has a new place, and comes at any moment of the time that a whole restore takes; the restore that follows it ends as
+     * if there had been none.
+     */
+    private static String restored(int kills, Database database, Path folder, Random random) throws Exception {
         Path file = folder.resolve("monday.backup");
         AuditReport before;
         try (Book book = Books.open(database.place(folder.resolve("from")))) {
-            for (int i = 0; i < 300; i++) {
+            for (int i = 0; i < RESTORED; i++) {
                 Books.issue(book, i).orElseThrow();
             }
             before = Books.audit(book);
             book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
+        long length = restored(file, database.place(folder.resolve("whole")), Long.MAX_VALUE);
         int done = 0;
         for (int kill = 1; kill <= kills; kill++) {
             BookPlace place = database.place(folder.resolve("to" + kill));
-            Process child = BookChild.start(place, "restoring", file.toString());
-            TimeUnit.MILLISECONDS.sleep(random.nextInt(LONGEST_RESTORE));
-            child.toHandle().destroyForcibly();
-            child.waitFor();
+            restored(file, place, random.nextLong(length));
             Checked<AuditReport> again = Book.restore(file, place, Books.READER, Books.UNHEARD);
             if (!again.problems().isEmpty()) {
                 if (again.problems().stream().anyMatch(found -> found.code() != Code.ALREADY_EXISTS)) {
@@ -194,7 +209,28 @@ public final class KillRuns {
                 }
             }
             Folder.delete(folder.resolve("to" + kill));
+            tell("restore", kill, done);
         }
-        return done + " of them after the end; each next restore made the whole book of 300 papers";
+        return done + " of them after the end of the restore, which takes " + TimeUnit.NANOSECONDS.toMillis(length)
+                + " ms; each next restore made the whole book of " + RESTORED + " papers";
+    }
+
+    /** Restores in a process of its own, which is killed after so many nanoseconds; returns how long it worked. */
+    private static long restored(Path file, BookPlace place, long killedAfter) throws IOException, InterruptedException {
+        Process child = BookChild.start(place, "restoring", file.toString());
+        try (BufferedReader out = new BufferedReader(
+                new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
+            out.readLine();
+            long begun = System.nanoTime();
+            if (killedAfter == Long.MAX_VALUE) {
+                out.readLine();
+            } else {
+                TimeUnit.NANOSECONDS.sleep(killedAfter);
+            }
+            long worked = System.nanoTime() - begun;
+            child.toHandle().destroyForcibly();
+            child.waitFor();
+            return worked;
+        }
     }
 }

@@ -8,7 +8,8 @@ final class Tampering {
 
     /** Of a book that is a file. */
     static final List<String> TRIGGERS = List.of("paper_never_changes", "paper_never_goes", "paper_line_never_changes",
-            "paper_line_never_goes");
+            "paper_line_never_goes", "visit_withdrawn_never_changes", "visit_withdrawn_never_goes",
+            "paper_backdated_never_changes", "paper_backdated_never_goes");
 
     private Tampering() {
     }
@@ -32,6 +33,8 @@ final class Tampering {
         case POSTGRESQL -> {
             handle.execute("DROP TRIGGER paper_never_changes ON paper");
             handle.execute("DROP TRIGGER paper_line_never_changes ON paper_line");
+            handle.execute("DROP TRIGGER visit_withdrawn_never_changes ON visit_withdrawn");
+            handle.execute("DROP TRIGGER paper_backdated_never_changes ON paper_backdated");
         }
         }
     }

@@ -203,6 +203,8 @@ class FitTest {
     @CsvSource(delimiter = '|', value = {
             "a,hotel,water,2020-01-01,2019-09-01,stopped | runs.csv:2 | until | a run from 2020-01-01 until 2019-09-01",
             "a,hotel,water,2020-01-01,2020-02-30,stopped | runs.csv:2 | until | found \"2020-02-30\"",
+            "a,hotel,water,1926-01-01,2020-09-01,stopped | runs.csv:2 | from | the day is 1926-01-01",
+            "a,hotel,water,2020-01-01,9999-12,stopped | runs.csv:2 | until | the day is 9999-12-01",
             "a,hostel,water,2020-01-01,2020-09-01,stopped | runs.csv:2 | kind | did you mean \"hotel\"",
             "a,hotel,wather,2020-01-01,2020-09-01,stopped | runs.csv:2 | side | did you mean \"water\"",
             "a,hotel,water,2020-01-01,2020-09-01,stoped | runs.csv:2 | ended | did you mean \"stopped\"",
