@@ -216,7 +216,8 @@ public final class KillRuns {
     }
 
     /** Restores in a process of its own, which is killed after so many nanoseconds; returns how long it worked. */
-    private static long restored(Path file, BookPlace place, long killedAfter) throws IOException, InterruptedException {
+    private static long restored(Path file, BookPlace place, long killedAfter)
+            throws IOException, InterruptedException {
         Process child = BookChild.start(place, "restoring", file.toString());
         try (BufferedReader out = new BufferedReader(
                 new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
