@@ -74,6 +74,8 @@ class TemporaryFolderAttackTest {
         Path cache = other.resolve("cache");
         Path backup = other.resolve("disk/may.backup");
         assertThat(run(cache, other, "new", shop.toString(), "--demo")).isZero();
+        assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
+                shop.toString())).isZero();
         assertThat(run(cache, other, "backup", backup.toString(), "--shop", shop.toString())).isZero();
         Path left = Files.createDirectories(cache.resolve("icequill/work-1/book")).resolve("book.sqlite");
         Files.writeString(left, "left by a process that was killed");
