@@ -183,7 +183,9 @@ public final class RatesFixture {
     }
 
     private static Plans plans() {
-        return new Plans(List.of(tier("semiannual", 2), tier("quarterly", 4)),
+        List<Tier> tiers = List.of(tier("semiannual", 2), tier("quarterly", 4));
+        return new Plans(tiers.stream().flatMap(tier -> tier.slots().stream()).map(Slot::scope).distinct().toList(),
+                tiers,
                 List.of(new CatchUp("heavy-scale", Wording.same("heavy scale"), List.of("descale"), Place.NOWHERE)),
                 Optional.of(new FilterRule("filter", Optional.empty(), 6, Place.NOWHERE)),
                 new IntervalRules(new BigDecimal("181"), 1, 1, 1));

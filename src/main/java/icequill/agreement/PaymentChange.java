@@ -19,10 +19,11 @@ import javax.money.MonetaryAmount;
  * given back, add up to the price with the change.
  *
  * @param payments by number
- * @param givenBack of payments, the latest first, where the price falls by more than the payments to come; each at most what
- * the payment was, and to be given back by a credit note for its invoice
+ * @param givenBack of payments by this change, the latest first, where the price falls by more than the payments to come; with
+ * what earlier changes gave back each at most what the payment was, and to be given back by a credit note for its invoice
+ * @param before what earlier changes gave back
  */
-public record PaymentChange(List<Installment> payments, List<GivenBack> givenBack) {
+public record PaymentChange(List<Installment> payments, List<GivenBack> givenBack, List<GivenBack> before) {
 
     /**
      * What a credit note gives back of a payment.
@@ -35,9 +36,26 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
     public PaymentChange {
         payments = List.copyOf(payments);
         givenBack = List.copyOf(givenBack);
+        before = List.copyOf(before);
     }
 
-    static PaymentChange of(Proration change, List<Installment> before, Invoiced invoiced) {
+    /** The payments before any change. */
+    public static PaymentChange none(List<Installment> payments) {
+        return new PaymentChange(payments, List.of(), List.of());
+    }
+
+    /** What this change and those before it give back of a payment, before tax. */
+    public MonetaryAmount givenBack(Installment payment) {
+        return Amounts.sum(allGivenBack().stream().filter(back -> back.payment() == payment.number())
+                .map(GivenBack::amount).toList(), payment.amount().getCurrency());
+    }
+
+    private List<GivenBack> allGivenBack() {
+        return Stream.concat(before.stream(), givenBack.stream()).toList();
+    }
+
+    static PaymentChange of(Proration change, PaymentChange earlier, Invoiced invoiced) {
+        List<Installment> before = earlier.payments();
         List<Installment> known = asInvoiced(before, invoiced, change.from());
         CurrencyUnit currency = change.amount().getCurrency();
         // An invoice may carry its part of the change already, when it was written after the change was recorded.
@@ -50,13 +68,14 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
             List<Installment> all = new ArrayList<>(known);
             all.add(new Installment(known.stream().mapToInt(Installment::number).max().orElse(0) + 1, change.from(),
                     rest, how));
-            return new PaymentChange(all, List.of());
+            return new PaymentChange(all, List.of(), earlier.allGivenBack());
         }
         MonetaryAmount room = sum(open, currency).negate();
         MonetaryAmount shared = rest.isLessThan(room) ? room : rest;
         return new PaymentChange(merged(known, shares(open, shared)),
-                givenBack(known.stream().filter(payment -> !open.contains(payment)).toList(),
-                        shared.subtract(rest)));
+                earlier.further(known.stream().filter(payment -> !open.contains(payment)).toList(),
+                        shared.subtract(rest)),
+                earlier.allGivenBack());
     }
 
     private static List<Installment> asInvoiced(List<Installment> before, Invoiced invoiced, LocalDate day) {
@@ -102,12 +121,13 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
         return new Installment(payment.number(), payment.due(), payment.amount().add(share.amount()), how);
     }
 
-    private static List<GivenBack> givenBack(List<Installment> payments, MonetaryAmount amount) {
+    private List<GivenBack> further(List<Installment> payments, MonetaryAmount amount) {
         List<GivenBack> all = new ArrayList<>();
         MonetaryAmount left = amount;
         for (Installment payment : payments.stream().sorted(Comparator.comparingInt(Installment::number).reversed())
                 .toList()) {
-            MonetaryAmount part = left.isGreaterThan(payment.amount()) ? payment.amount() : left;
+            MonetaryAmount most = payment.amount().subtract(givenBack(payment));
+            MonetaryAmount part = left.isGreaterThan(most) ? most : left;
             if (part.isPositive()) {
                 all.add(new GivenBack(payment.number(), part));
                 left = left.subtract(part);

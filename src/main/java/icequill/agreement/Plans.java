@@ -6,12 +6,15 @@ import java.util.Optional;
 /**
  * The maintenance plans of a day.
  *
+ * @param scopes what visits may consist of, whether a tier has such a visit or not
  * @param catchUps what a survey of a machine may find
  * @param filters empty where filters are not part of any plan
  */
-public record Plans(List<Tier> tiers, List<CatchUp> catchUps, Optional<FilterRule> filters, IntervalRules interval) {
+public record Plans(List<Scope> scopes, List<Tier> tiers, List<CatchUp> catchUps, Optional<FilterRule> filters,
+        IntervalRules interval) {
 
     public Plans {
+        scopes = List.copyOf(scopes);
         tiers = List.copyOf(tiers);
         catchUps = List.copyOf(catchUps);
     }

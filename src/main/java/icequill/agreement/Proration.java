@@ -6,7 +6,6 @@ import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Rounding;
 import java.time.LocalDate;
-import java.util.List;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -43,9 +42,9 @@ public record Proration(LocalDate from, MonetaryAmount amount, Explanation how) 
     /**
      * How the payments carry it: evenly by those that are due on its day or later and were not invoiced before.
      *
-     * @param payments as they were before it
+     * @param before the payments as they were, with all that earlier changes gave back of them
      */
-    public PaymentChange over(List<Installment> payments, Invoiced invoiced) {
-        return PaymentChange.of(this, payments, invoiced);
+    public PaymentChange over(PaymentChange before, Invoiced invoiced) {
+        return PaymentChange.of(this, before, invoiced);
     }
 }

@@ -79,6 +79,15 @@ abstract class PaperCommand implements Callable<Integer> {
         return options.file(file);
     }
 
+    /** Another file than the one that the paper is written from. */
+    final Path from(Path other) {
+        return options.file(other);
+    }
+
+    final Path folderOf(Path other) {
+        return options.folderOf(other);
+    }
+
     final PaperOptions paperOptions() {
         return new PaperOptions(Optional.ofNullable(number),
                 date == null ? ShopDay.today(options.folderOf(file), clock) : date,

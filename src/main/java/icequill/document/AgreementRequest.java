@@ -3,6 +3,7 @@ package icequill.document;
 import icequill.agreement.Acceptance;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
+import icequill.problem.Place;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.List;
@@ -58,9 +59,10 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
      *
      * @param from the first day of the change
      * @param minutes at the site with the machines as they are then, by the id of the scope; what is not given is planned
+     * @param place of the minutes
      */
     public record Change(LocalDate from, List<Visit.Named> added, List<Visit.Named> removed,
-            Map<String, Integer> minutes) {
+            Map<String, Integer> minutes, Place place) {
         public Change {
             added = List.copyOf(added);
             removed = List.copyOf(removed);

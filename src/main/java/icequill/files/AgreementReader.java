@@ -92,7 +92,8 @@ final class AgreementReader {
                             from + " does not come after the change before it", "changes by rising day");
                 } else {
                     changes.add(new AgreementRequest.Change(from, PlanScopeReader.names(entry, "add"),
-                            PlanScopeReader.names(entry, "remove"), PlanScopeReader.minutes(entry)));
+                            PlanScopeReader.names(entry, "remove"), PlanScopeReader.minutes(entry),
+                            entry.place("minutes")));
                 }
             });
         }

@@ -49,7 +49,7 @@ final class TiersReader {
     }
 
     Plans read() {
-        return new Plans(Names.list(fields.children("tiers"), this::tier),
+        return new Plans(scopes, Names.list(fields.children("tiers"), this::tier),
                 Names.list(fields.children("catchUp"), this::catchUp),
                 fields.child("filters").flatMap(this::filters),
                 fields.child("interval").map(TiersReader::interval)

@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.agreement.Earning;
 import icequill.agreement.Installment;
+import icequill.agreement.PaymentChange;
 import icequill.agreement.Refund;
 import icequill.document.CallCharge;
 import icequill.document.RefundClause;
@@ -48,7 +49,10 @@ record AgreementAssembly(AgreementInHand hand, BillTo billTo, Earning earning) {
         LocalDate last = plan.term().start().plusMonths(plan.term().months() / 2 + 1L).minusDays(1);
         MonetaryAmount paid = Amounts.sum(hand.payments().stream().filter(payment -> !payment.due().isAfter(last))
                 .map(Installment::amount).toList(), plan.setting().rates().currency());
-        return new RefundClause(earning, last, Refund.of(hand.prepaid(last), earning, last, paid));
+        MonetaryAmount kept = hand.changes().stream().filter(change -> !change.price().from().isAfter(last))
+                .flatMap(change -> change.givenBack().stream()).map(PaymentChange.GivenBack::amount)
+                .reduce(paid, MonetaryAmount::subtract);
+        return new RefundClause(earning, last, Refund.of(hand.prepaid(last), earning, last, kept));
     }
 
     private static List<Phrase> remarks(PricedPlan plan) {

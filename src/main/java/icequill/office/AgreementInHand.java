@@ -40,11 +40,11 @@ import javax.money.MonetaryAmount;
  * @param plan at its beginning
  * @param invoiced payments, as the book has them
  * @param changes each with what it adds to the price
- * @param payments as they are after all changes
+ * @param changed the payments as they are after all changes
  */
 record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
         Invoiced invoiced,
-        List<ServiceAgreement.Change> changes, List<Installment> payments) {
+        List<ServiceAgreement.Change> changes, PaymentChange changed) {
 
     /**
      * Reads and prices an agreement; one report holds all that is wrong with it and with the rates.
@@ -80,7 +80,7 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
     private static Checked<AgreementInHand> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
             PricedPlan plan, Invoiced invoiced) {
         MonetaryAmount yearPrice = yearPrice(request, plan);
-        List<Installment> payments = plan.payments(yearPrice);
+        PaymentChange payments = PaymentChange.none(plan.payments(yearPrice));
         AgreementInHand unchanged = new AgreementInHand(setting, pricing, request, plan, invoiced, List.of(), payments);
         Checked<AgreementInHand> hand = Checked.sound(unchanged);
         for (Change change : request.changes()) {
@@ -97,12 +97,12 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
     private AgreementInHand with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
         Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
                 priced.termPrice(priced.year().price()));
-        PaymentChange changed = price.over(payments, invoiced);
+        PaymentChange next = price.over(changed, invoiced);
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
                 priced.year().price().subtract(before.year().price()), price,
-                new ChangedMinutes(before, priced).phrases(), changed.givenBack()));
-        return new AgreementInHand(after, pricing, request, plan, invoiced, all, changed.payments());
+                new ChangedMinutes(before, priced).phrases(), next.givenBack()));
+        return new AgreementInHand(after, pricing, request, plan, invoiced, all, next);
     }
 
     private Checked<AgreementInHand> with(Change change) {
@@ -125,6 +125,7 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
             problems.add(new Problem(Code.NOT_ALLOWED, request.scope().place(),
                     "no machine is left on " + change.from(), "an agreement that ends on that day instead"));
         }
+        PlanSetting.areScopes(change.minutes().keySet(), change.place(), setting.rates(), problems);
         // Minutes are those of one set of machines: both sides are priced by minutes that come about alike.
         Map<String, Integer> now = setting.scope().work().minutes();
         Map<String, Integer> known = change.minutes().keySet().stream().filter(now::containsKey)
@@ -148,6 +149,16 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
                 .map(slot -> new Prepaid.VisitShare(slot.visit().date(), slot.priced().net(),
                         !slot.visit().date().isAfter(done)))
                 .toList());
+    }
+
+    /** As they are after all changes. */
+    List<Installment> payments() {
+        return changed.payments();
+    }
+
+    /** Whether it asks for something: changes may have given all of it back. */
+    boolean isPayable(Installment payment) {
+        return payment.amount().isGreaterThan(changed.givenBack(payment));
     }
 
     MonetaryAmount yearPrice() {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.agreement.Invoiced;
 import icequill.document.InstallmentInvoice;
 import icequill.ledger.IssuedPaper;
 import icequill.ledger.PaperKind;
@@ -26,8 +27,9 @@ final class Billed {
      *
      * @param number from 1
      * @param before those that are to be billed before it
+     * @param known the invoices it was worked out from; empty where it does not depend on any
      */
-    record Payment(String agreement, int number, List<Integer> before) {
+    record Payment(String agreement, int number, List<Integer> before, Optional<Invoiced> known) {
         Payment {
             before = List.copyOf(before);
         }
@@ -41,8 +43,8 @@ final class Billed {
     /** A problem when the payment has an invoice that stands, or one that comes before it has none. */
     static Checked<Boolean> unlessBilled(Reading book, Payment payment) {
         Map<Integer, String> billed = new HashMap<>();
-        payments(book, payment.agreement())
-                .forEach(invoice -> billed.put(invoice.payment(), invoice.number().orElse("")));
+        List<InstallmentInvoice> invoices = payments(book, payment.agreement()).toList();
+        invoices.forEach(invoice -> billed.put(invoice.payment(), invoice.number().orElse("")));
         Problems problems = new Problems();
         Optional.ofNullable(billed.get(payment.number())).ifPresent(number -> problems.add(Code.ALREADY_EXISTS,
                 Place.NOWHERE,
@@ -54,6 +56,10 @@ final class Billed {
                             "payment " + earlier + " of " + payment.agreement() + " comes before payment "
                                     + payment.number() + " and is not billed yet",
                             "--payment " + earlier + ", or --out-of-order"));
+        }
+        if (problems.isEmpty() && payment.known().filter(known -> !known.equals(InvoicedPayments.of(invoices.stream())))
+                .isPresent()) {
+            problems.add(BookSites.changed("an invoice of " + payment.agreement()));
         }
         return problems.or(() -> true);
     }

@@ -4,11 +4,13 @@ import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.CreditRequest;
 import icequill.document.InvoiceLine;
+import icequill.document.LineCredit;
 import icequill.document.Totals;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.money.Exact;
 import icequill.party.TaxBasis;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -16,23 +18,25 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
- * Puts a credit note together from the invoice it corrects: the same lines, at the original's tax.
+ * Puts a credit note together from the invoice it corrects: the same lines, or a part of one, at the original's tax.
  *
- * @param lines of the invoice as it is printed, from 1; empty for all that are not credited yet
+ * @param lines of the invoice as it is printed, from 1; empty for all of which something is left
+ * @param amount what part of the one line goes back, before tax; empty for all that is left
  * @param before what was given back of it already
  */
-record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, List<CreditNote> before) {
+record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, Optional<BigDecimal> amount,
+        List<CreditNote> before) {
 
     CreditAssembly {
         before = List.copyOf(before);
@@ -42,11 +46,11 @@ record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, 
     static Checked<CreditAssembly> of(Bill invoice, CreditRequest request) {
         Checked<List<CreditNote>> before = Checked.sound(List.of());
         for (List<Integer> lines : request.before()) {
-            before = before.then(notes -> new CreditAssembly(invoice, request, lines, notes)
+            before = before.then(notes -> new CreditAssembly(invoice, request, lines, Optional.empty(), notes)
                     .credit(Optional.empty(), request.invoice().date())
                     .map(note -> Stream.concat(notes.stream(), Stream.of(note)).toList()));
         }
-        return before.map(notes -> new CreditAssembly(invoice, request, request.lines(), notes));
+        return before.map(notes -> new CreditAssembly(invoice, request, request.lines(), Optional.empty(), notes));
     }
 
     /** The credit note, or which lines cannot be credited. */
@@ -57,18 +61,40 @@ record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, 
     }
 
     private void checkLines(Problems problems) {
-        int count = billed().size();
-        Set<Integer> seen = new LinkedHashSet<>(given());
+        CreditLines known = known();
+        int count = known.count();
+        Set<Integer> seen = new LinkedHashSet<>();
         lines.forEach(line -> {
-            if (line > count) {
+            if (line < 1 || line > count) {
                 unknown(line, count, problems);
-            } else if (!seen.add(line)) {
+            } else if (!seen.add(line) || known.line(line).isSpent()) {
                 problems.add(new Problem(Code.DUPLICATE_NAME, request.place(),
                         "line " + line + " is credited twice", "each line once, and none that was credited before"));
             }
         });
-        if (problems.isEmpty() && chosen().isEmpty()) {
+        if (problems.isEmpty() && numbers().isEmpty()) {
             problems.add(new Problem(Code.NOT_ALLOWED, request.place(), "every line has been credited already", ""));
+        }
+        if (problems.isEmpty()) {
+            amount.ifPresent(part -> checkAmount(part, problems));
+        }
+    }
+
+    private void checkAmount(BigDecimal part, Problems problems) {
+        if (numbers().size() != 1) {
+            problems.add(new Problem(Code.NOT_ALLOWED, request.place(),
+                    "an amount is a part of one line, and these are the lines " + numbers(), "one of them"));
+            return;
+        }
+        MonetaryAmount left = known().line(numbers().getFirst()).left();
+        boolean isExact = Exact.normal(part).scale() <= left.getCurrency().getDefaultFractionDigits();
+        if (!isExact || part.signum() <= 0 || part.compareTo(Amounts.number(left)) > 0) {
+            problems.add(new Problem(Code.OUT_OF_RANGE, request.place(),
+                    part.toPlainString() + " of line " + numbers().getFirst() + " cannot be given back",
+                    left.isPositive()
+                            ? "an amount before tax, above 0 and up to the " + Amounts.plain(left)
+                                    + " that are left of it"
+                            : "a line that was charged"));
         }
     }
 
@@ -114,24 +140,20 @@ record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, 
         return Optional.of(new TaxCredit(original, notes).further(bases, basis));
     }
 
-    /** Lines that were given back already. */
-    private List<Integer> given() {
-        return before.stream().flatMap(note -> note.numbers().stream()).toList();
+    private List<InvoiceLine> chosen() {
+        CreditLines known = known();
+        return numbers().stream().map(known::line).map(this::chosen).toList();
     }
 
-    private List<InvoiceLine> chosen() {
-        List<InvoiceLine> billed = billed();
-        return numbers().stream().map(line -> billed.get(line - 1)).toList();
+    private InvoiceLine chosen(LineCredit line) {
+        return amount.map(part -> line.part(Amounts.of(part, line.left().getCurrency()))).orElseGet(line::rest);
     }
 
     private List<Integer> numbers() {
-        return IntStream.rangeClosed(1, billed().size())
-                .filter(line -> lines.isEmpty() ? !given().contains(line) : lines.contains(line))
-                .boxed().toList();
+        return lines.isEmpty() ? known().open() : lines.stream().sorted().toList();
     }
 
-    /** As the invoice prints and counts them. */
-    private List<InvoiceLine> billed() {
-        return invoice.lines().stream().filter(line -> line.outcome().isDone()).toList();
+    private CreditLines known() {
+        return new CreditLines(invoice, before);
     }
 }

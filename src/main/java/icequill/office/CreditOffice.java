@@ -3,12 +3,14 @@ package icequill.office;
 import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.CreditRequest;
+import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.ledger.IssuedPaper;
 import icequill.ledger.Origin;
 import icequill.ledger.PaperKind;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
+import icequill.money.Amounts;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -16,10 +18,12 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.money.CurrencyUnit;
 
 /** The office that gives back what the book billed, and bills it anew where it was wrong. */
 public final class CreditOffice {
@@ -51,6 +55,30 @@ public final class CreditOffice {
      */
     public Checked<List<BookedPaper>> credit(String number, CreditWish wish) {
         return pending(number, wish).then(wish.booking()::of);
+    }
+
+    /**
+     * What the changes of an agreement leave to be given back of one of its payments.
+     *
+     * @param number of the payment's invoice
+     * @param file of the agreement
+     */
+    public Checked<ChangeCredit> byChanges(String number, Path file, LocalDate day) {
+        return AgreementInHand.of(BookSites.shop(book.folder()), file, day, new InvoicedPayments(book))
+                .then(hand -> book.read(open -> billing(open, number).then(billing -> creditedBefore(open,
+                        billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
+    }
+
+    private static Checked<ChangeCredit> byChanges(Billing billing, AgreementInHand hand, List<CreditNote> before) {
+        String number = billing.issued().number();
+        String agreement = hand.request().number();
+        if (billing.bill() instanceof InstallmentInvoice invoice && invoice.agreement().equals(agreement)) {
+            CurrencyUnit currency = invoice.totals().net().getCurrency();
+            return Checked.sound(ChangeCredit.of(number, invoice, hand, Amounts.sum(before.stream()
+                    .map(note -> note.totals().net()).toList(), currency)));
+        }
+        return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no payment of " + agreement,
+                "the invoice of one of its payments"));
     }
 
     Checked<Pending<List<BookedPaper>>> pending(String number, CreditWish wish) {
@@ -88,7 +116,7 @@ public final class CreditOffice {
                     "give back the rest, and bill the visit anew: icequill issue"));
         }
         CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish), wish.lines(),
-                before);
+                wish.amount(), before);
         Problems problems = wrong(wish, invoice);
         problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
         return problems.or(() -> wish)
@@ -123,9 +151,10 @@ public final class CreditOffice {
                     "dated " + wish.date() + ", but " + invoice.number() + " bears " + invoice.date(),
                     "that day or a later one");
         }
-        if (wish.reissue().isPresent() && !wish.lines().isEmpty()) {
-            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "both lines and --reissue",
-                    "lines alone, or the whole invoice issued anew");
+        if (wish.reissue().isPresent() && (!wish.lines().isEmpty() || wish.amount().isPresent())) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                    (wish.lines().isEmpty() ? "both an amount" : "both lines") + " and --reissue",
+                    "a part alone, or the whole invoice issued anew");
         }
         return problems;
     }

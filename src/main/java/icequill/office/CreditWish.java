@@ -1,5 +1,6 @@
 package icequill.office;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -8,14 +9,15 @@ import java.util.Optional;
  * What is to be given back of an invoice.
  *
  * @param lines as the invoice counts them, from 1; empty for all that are not given back yet
+ * @param amount what part of the one line goes back, before tax; empty for all that is left
  * @param reason printed for the customer
  * @param reissue what the invoice is to be issued anew with; empty when it is only given back
  */
-public record CreditWish(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue,
-        Booking booking) {
+public record CreditWish(List<Integer> lines, Optional<BigDecimal> amount, String reason, LocalDate date,
+        Optional<Reissue> reissue, Booking booking) {
 
     public CreditWish(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue) {
-        this(lines, reason, date, reissue, Booking.USUAL);
+        this(lines, Optional.empty(), reason, date, reissue, Booking.USUAL);
     }
 
     /**

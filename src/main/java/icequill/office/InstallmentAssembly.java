@@ -32,10 +32,10 @@ record InstallmentAssembly(AgreementInHand hand, BillTo billTo) {
             return Checked.faulty(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
                     "the agreement has no payment " + number, "--payment from 1 to " + hand.payments().size()));
         }
-        if (!payment.get().amount().isPositive()) {
+        if (!hand.isPayable(payment.get())) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    "payment " + number + " comes to " + payment.get().amount().getNumber() + " after the changes",
-                    "a credit note for what is given back"));
+                    "nothing of payment " + number + " is left after the changes",
+                    "a payment that asks for something"));
         }
         return Checked.sound(invoice(payment.get(), options));
     }

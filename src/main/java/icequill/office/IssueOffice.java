@@ -226,7 +226,7 @@ public final class IssueOffice {
 
     /** Those that ask for something. */
     private static Stream<Installment> payable(AgreementInHand hand) {
-        return hand.payments().stream().filter(payment -> payment.amount().isPositive());
+        return hand.payments().stream().filter(hand::isPayable);
     }
 
     Checked<Pending<BookedPaper>> pendingPayment(Path file, int payment, IssueWish wish) {
@@ -237,7 +237,8 @@ public final class IssueOffice {
             return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new Billed.Payment(hand.request().number(), payment, wish.booking().outOfOrder()
                             ? List.of()
-                            : payable(hand).map(Installment::number).filter(number -> number < payment).toList())),
+                            : payable(hand).map(Installment::number).filter(number -> number < payment).toList(),
+                            InvoicedPayments.known(hand))),
                     number -> site.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
                             .invoice(payment, wish.numbered(number))),
                     List.of()),

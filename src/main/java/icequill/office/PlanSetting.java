@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.agreement.Scope;
 import icequill.document.PlanScope;
 import icequill.files.ShopFolder;
 import icequill.party.AccessHours;
@@ -93,7 +94,7 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
     private static boolean areKnown(PlanScope scope, Site site, Rates rates, Problems problems) {
         List<Modifier> known = rates.adjustments().modifiers();
         List<String> machines = site.machines().stream().map(Machine::id).toList();
-        boolean sound = true;
+        boolean sound = areScopes(scope.work().minutes().keySet(), scope.work().place(), rates, problems);
         for (Circumstance found : circumstances(scope, site)) {
             Optional<Modifier> modifier = known.stream().filter(one -> one.id().equals(found.modifier())).findFirst();
             if (modifier.isEmpty()) {
@@ -110,6 +111,14 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
             sound &= atKnown && modifier.filter(one -> !one.insteadOfLabor()).isPresent();
         }
         return sound;
+    }
+
+    /** Reports scopes that no visit can have. */
+    static boolean areScopes(Set<String> named, Place place, Rates rates, Problems problems) {
+        List<String> known = rates.plans().scopes().stream().map(Scope::id).toList();
+        List<String> unknown = named.stream().filter(id -> !known.contains(id)).sorted().toList();
+        unknown.forEach(id -> problems.add(Problem.unknownName(place, "scope", id, known)));
+        return unknown.isEmpty();
     }
 
     private static Optional<Set<String>> machines(PlanScope scope, Site site, Problems problems) {

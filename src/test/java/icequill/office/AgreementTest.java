@@ -110,6 +110,21 @@ class AgreementTest {
                 "169.80", "169.79", "169.79", "169.79", "169.79");
     }
 
+    @ParameterizedTest
+    @CsvSource({"'add: [pool-bar]', 'add: [pool-bar], minutes: {full-cleen: 240}', changes[0].minutes",
+            "'full-clean: 180', 'full-cleen: 180', minutes"})
+    void minutes_ofAScopeThatIsNone_aProblem(String from, String to, String path) throws IOException {
+        Path file = folder.resolve(HOTEL);
+        Files.writeString(file, Files.readString(file).replace(from, to));
+
+        assertThat(AgreementInHand.of(ShopFolder.read(folder), file, DAY, InvoicedPayments.in(folder)).problems())
+                .singleElement().satisfies(problem -> {
+                    assertThat(problem.code()).isEqualTo(Code.UNKNOWN_NAME);
+                    assertThat(problem.place().path()).isEqualTo(path);
+                    assertThat(problem.text()).contains("no scope \"full-cleen\"", "did you mean \"full-clean\"");
+                });
+    }
+
     private AgreementInHand hand() {
         return AgreementInHand.of(ShopFolder.read(folder), folder.resolve(HOTEL), DAY, InvoicedPayments.in(folder))
                 .orElseThrow();

@@ -75,6 +75,25 @@ class ChangedMeanwhileAttackTest {
         assertThat(office.issue("late-call", WISH).problems()).isEmpty();
     }
 
+    /** A machine more in mid-term is shared over the payments that were not invoiced; one more invoice, and the shares are others. */
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void paymentInvoicedMeanwhile_theNextIsNotBilledAsItWas(Database database) throws IOException {
+        Path shop = shop(database);
+        IssueOffice office = IssueOffice.of(shop, Clock.fixed(Instant.parse("2026-12-30T16:00:00Z"), ZoneOffset.UTC));
+        Path agreement = shop.resolve("agreements/hotel-fernhill.yaml");
+        IssueWish wish = new IssueWish(LocalDate.of(2026, 12, 1), Optional.empty(),
+                new Booking(Optional.empty(), true, false));
+        Pending<BookedPaper> waiting = office.pendingPayment(agreement, 4, wish).orElseThrow();
+        office.payment(agreement, 5, wish).orElseThrow();
+
+        assertThat(waiting.done().problems()).extracting(Problem::code, Problem::message).containsExactly(
+                org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
+                        "an invoice of A-2026-002 was changed by somebody"
+                                + " else while this was worked out, so nothing was stored"));
+        assertThat(office.payment(agreement, 4, wish).orElseThrow().number()).isEqualTo("INV-2026-00002");
+    }
+
     @ParameterizedTest
     @EnumSource(Database.class)
     void addresseeChangedMeanwhile_isToldForAReissue(Database database) throws IOException {

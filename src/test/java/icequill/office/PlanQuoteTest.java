@@ -132,6 +132,28 @@ class PlanQuoteTest {
         assertThat(printed.flowing()).contains("Priced for a beginning at 7:00 AM; at another hour it may cost more.");
     }
 
+    /**
+     * By hand, two machines and 165 minutes: from 07:00 on 52.00 + 269.50 + 2 x 31.29 are 384.08 a visit, and 174.50 more with both
+     * filters, twice a year: 1,885.32 - 188.53 is 1,696.79. From 05:00 on 120 of the minutes are at 147.00 and the call is
+     * 78.00: 124.00 more a visit, 2,381.32 - 238.13 = 2,143.19.
+     */
+    @ParameterizedTest
+    @CsvSource({"'', '1,695.00', 7:00 AM", "'arrive: \"05:00\"', '2,145.00', 5:00 AM"})
+    void quote_twoMachinesOpenFromFive_takesTheCheapestBand(String arrive, String price, String begins)
+            throws IOException {
+        Path site = folder.resolve("sites/crumb-lane-bakery.yaml");
+        String text = Files.readString(site).replace("from: \"09:00\"", "from: \"05:00\"");
+        String machine = text.substring(text.indexOf("  - id: proof-room"));
+        Files.writeString(site, text.stripTrailing() + "\n" + machine.replace("id: proof-room", "id: ovens")
+                .replace("where: proof room", "where: behind the ovens").replace("QD-350-1182", "QD-350-1183"));
+        replace(QUOTE, "emptiesBin: shop", "emptiesBin: shop\nminutes: {full-clean: 165}\n" + arrive);
+
+        PrintedQuote printed = printed();
+
+        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo(price);
+        assertThat(printed.flowing()).contains("Priced for a beginning at " + begins);
+    }
+
     /** By hand: 78.00 + 105 min x 147.00 = 257.25 + 31.29, with a filter 453.79, without 366.54; 1,640.66 - 164.07 is 1,476.59. */
     @Test
     void quote_hourAskedFor_pricedAtIt() throws IOException {

@@ -1,0 +1,166 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * A part of a line given back. A hotel paid 1,680.00 for a year, and 149.10 of tax at 8.875 %; from 15 August on it has one machine
+ * less, worth 225.00 a year, for 290 of 365 days: 178.77, and 15.87 of tax.
+ */
+class CreditPartTest {
+
+    private static final String AGREEMENT = "agreements/hotel-fernhill.yaml";
+    private static final String PAYMENT = "INV-2026-00001";
+
+    @TempDir
+    static Path common;
+
+    /** With one invoice; nothing more is issued in it. */
+    private static BookShop untouched;
+
+    @TempDir
+    private Path temporary;
+
+    @BeforeAll
+    static void issueOne() throws IOException {
+        untouched = paid(common.resolve("shop"), Database.SQLITE);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void credit_ofWhatAChangeGivesBack_proposedTriedAndIssued(Database database) throws IOException {
+        BookShop shop = paid(temporary.resolve("shop"), database);
+
+        JsonNode proposed = shop.json("credit", PAYMENT, "--agreement", AGREEMENT, "--date", "2026-08-20");
+        assertThat(proposed.path("payment").asInt()).isEqualTo(1);
+        assertThat(proposed.path("amount").asString()).isEqualTo("178.77");
+        assertThat(shop.run("credit", PAYMENT, "--agreement", AGREEMENT).out()).contains(
+                "give back 178.77 of payment 1",
+                "icequill credit INV-2026-00001 --amount 178.77");
+        assertThat(credit(shop, "--amount", "178.77", "--dry-run").path("wouldIssue").get(0).path("gross").asString())
+                .isEqualTo("-194.64");
+        assertThat(shop.json("audit").path("papers").asInt()).isEqualTo(1);
+
+        JsonNode part = credit(shop, "--amount", "178.77").path("papers").get(0);
+        assertThat(part.path("gross").asString()).isEqualTo("-194.64");
+        assertThat(text(part)).contains("Part of the 1,680.00 of the line", "7.15", "8.05", "0.67", "15.87", "194.64");
+        assertThat(shop.json("credit", PAYMENT, "--agreement", AGREEMENT).path("amount").asString()).isEqualTo("0.00");
+        assertThat(shop.run("credit", PAYMENT, "--agreement", AGREEMENT).out()).contains("0.00 is left")
+                .doesNotContain("To give it back");
+        assertThat(shop.json("issue", "--agreement", AGREEMENT).has("payment")).as("it is billed all the same")
+                .isFalse();
+
+        // 1,680.00 - 178.77 and 149.10 - 15.87: what is left of each authority's tax as well, or the audit would say so.
+        JsonNode rest = credit(shop).path("papers").get(0);
+        assertThat(rest.path("gross").asString()).isEqualTo("-1634.46");
+        assertThat(text(rest)).contains("1,501.23", "133.23", "what is left of the line");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    /** A change gave all of the payment back: it is not asked for again, though no invoice of it stands. */
+    @Test
+    void nextPayment_wholePaymentGivenBackByAChange_isNotBilledAgain() throws IOException {
+        BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
+        Path file = shop.folder().resolve(AGREEMENT);
+        String text = Files.readString(file).replace("billing: monthly", "billing: quarterly")
+                .replace("price: 1680.00", "price: 400.00").replace("{from: 2026-08-15, add: [pool-bar]}",
+                        "{from: 2026-06-15, remove: [floor-3, floor-6], minutes: {full-clean: 180}}");
+        Files.writeString(file, text.substring(0, text.indexOf("changes:")));
+        for (int payment = 1; payment <= 4; payment++) {
+            shop.json("issue", "--agreement", AGREEMENT, "--payment", String.valueOf(payment), "--date", "2026-12-01");
+        }
+        Files.writeString(file, text);
+        // 2 x 225.00 x 351 / 365 = 432.74, more than the 400.00 that were asked for: all of each payment goes back.
+        for (String invoice : new String[]{"INV-2026-00004", "INV-2026-00003"}) {
+            assertThat(shop.json("credit", invoice, "--agreement", AGREEMENT).path("amount").asString())
+                    .isEqualTo("100.00");
+            shop.json("credit", invoice, "--amount", "100", "--reason", "Two machines less.", "--date", "2026-12-02");
+        }
+
+        assertThat(shop.json("issue", "--agreement", AGREEMENT).has("payment")).isFalse();
+        assertThat(shop.problems("issue", "--agreement", AGREEMENT, "--payment", "4", "--date", "2026-12-03"))
+                .singleElement().asString().contains("nothing of payment 4 is left after the changes");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "--amount 0 | 0 of line 1 cannot be given back (an amount before tax, above 0 and up to the 1680.00",
+            "--amount -5 | -5 of line 1 cannot be given back",
+            "--amount 1680.01 | 1680.01 of line 1 cannot be given back",
+            "--amount 1.005 | 1.005 of line 1 cannot be given back", "--amount 5 --lines 2 | the invoice has no line 2",
+            "--amount 5 --lines 0 | the invoice has no line 0",
+            "--amount 5 --reissue --purchase-order P --due keep | both an amount and --reissue"})
+    void credit_wrongAmount_saysWhatIsLeftAndTakesNoNumber(String flags, String message) throws IOException {
+        assertThat(untouched.problems(("credit " + PAYMENT + " --reason x --date 2026-08-20 " + flags).split(" ", -1)))
+                .singleElement().asString().contains(message);
+        assertThat(untouched.json("audit").path("papers").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void credit_amountBesideWhatItDoesNotGoWith_isRefused() throws IOException {
+        BookShop shop = paid(temporary.resolve("shop"), Database.SQLITE);
+
+        assertThat(shop.run("credit", PAYMENT, "--agreement", AGREEMENT, "--amount", "5").err())
+                .contains("--agreement says how much goes back");
+        assertThat(shop.problems("credit", PAYMENT, "--agreement", "agreements/crumb-lane-bakery.yaml"))
+                .singleElement().asString().contains("INV-2026-00001 is no payment of A-2026-004");
+        credit(shop, "--amount", "1680");
+        assertThat(shop.problems("credit", PAYMENT, "--reason", "x", "--date", "2026-08-20", "--amount", "1"))
+                .singleElement().asString().contains("every line has been credited already");
+    }
+
+    /** Part of one line of several, which has to be named; on a Spanish paper. */
+    @Test
+    void credit_partOfALineOfAVisit_inSpanish() throws IOException {
+        BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
+        shop.issue("holiday-call-mercado", "2026-09-20");
+
+        assertThat(shop.problems("credit", PAYMENT, "--reason", "x", "--date", "2026-10-20", "--amount", "10"))
+                .singleElement().asString().contains("an amount is a part of one line, and these are the lines [1, 2");
+        JsonNode part = shop.json("credit", PAYMENT, "--lines", "2", "--amount", "10", "--reason", "Llegamos tarde.",
+                "--date", "2026-10-20").path("papers").get(0);
+        assertThat(text(part)).contains("Parte de los", "de la línea", "10.00");
+        shop.json("credit", PAYMENT, "--lines", "2", "--reason", "Otra vez.", "--date", "2026-10-20");
+        shop.json("credit", PAYMENT, "--reason", "Todo.", "--date", "2026-10-20");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+        assertThat(shop.json("show", PAYMENT).path("credits")).hasSize(3);
+    }
+
+    private static BookShop paid(Path folder, Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        Path file = shop.folder().resolve(AGREEMENT);
+        Files.writeString(file, Files.readString(file).replace("billing: monthly", "billing: yearly").replace(
+                "{from: 2026-08-15, add: [pool-bar]}",
+                "{from: 2026-08-15, remove: [floor-6], minutes: {full-clean: 180}}"));
+        shop.json("issue", "--agreement", AGREEMENT, "--payment", "1", "--date", "2026-06-01");
+        return shop;
+    }
+
+    private static JsonNode credit(BookShop shop, String... more) {
+        String[] line = Stream.concat(
+                Stream.of("credit", PAYMENT, "--reason", "One machine less.", "--date", "2026-08-20"),
+                Stream.of(more)).toArray(String[]::new);
+        return shop.json(line);
+    }
+
+    private static String text(JsonNode paper) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(Path.of(paper.path("file").asString()).toFile())) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package icequill.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.HowReader;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.tax.LineTax;
+import icequill.work.ChargeClass;
+import icequill.work.Outcome;
+import icequill.work.Quantity;
+import icequill.work.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.Monetary;
+import javax.money.MonetaryAmount;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+
+/** Parts of a line, given back one after another. */
+class LineCreditTest {
+
+    private static final CurrencyUnit USD = Monetary.getCurrency("USD");
+
+    /** Worked by hand: 87.25 bear 3.45 of a discount; 50.00 of them 1.977, hence 1.98, and the other 37.25 the rest, 1.47. */
+    @Test
+    void parts_ofALineUnderADiscount_bearItsShare() {
+        LineCredit line = new LineCredit(line(8725, 345), List.of());
+
+        InvoiceLine part = line.part(usd(5000));
+        LineCredit after = new LineCredit(line.billed(), List.of(part));
+        InvoiceLine rest = after.rest();
+
+        assertThat(plain(part)).containsExactly("50.00", "48.02");
+        assertThat(Amounts.plain(after.left())).isEqualTo("37.25");
+        assertThat(plain(rest)).containsExactly("37.25", "35.78");
+        assertThat(rest.how().text(USD)).isEqualTo("87.25 USD - 50.00 USD = 37.25 {reason.line-rest}");
+        assertThat(HowReader.evaluate(part.tax().how().text(USD))).isEqualByComparingTo("48.02");
+        assertThat(HowReader.evaluate(rest.tax().how().text(USD))).isEqualByComparingTo("35.78");
+        assertThat(new LineCredit(line.billed(), List.of(part, rest)).isSpent()).isTrue();
+        assertThat(after.isSpent()).isFalse();
+    }
+
+    @Test
+    void rest_nothingGivenYet_isTheLineItself() {
+        InvoiceLine billed = line(8725, 345);
+
+        assertThat(new LineCredit(billed, List.of()).rest()).isSameAs(billed);
+        assertThat(new LineCredit(line(0, 0), List.of()).isSpent()).isFalse();
+        assertThat(new LineCredit(line(0, 0), List.of(line(0, 0))).isSpent()).isTrue();
+    }
+
+    @Test
+    void part_moreThanIsLeftOrNothing_isAMistake() {
+        LineCredit line = new LineCredit(line(8725, 0), List.of(line(8000, 0)));
+
+        assertThat(plain(line.part(usd(725)))).containsExactly("7.25", "7.25");
+        for (int cents : List.of(726, 0, -1)) {
+            assertThatThrownBy(() -> line.part(usd(cents))).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
+    @Property(tries = 500, seed = "8725")
+    void parts_any_addUpToTheLine(@ForAll @IntRange(min = 1, max = 100_000) int net,
+            @ForAll @IntRange(min = 0, max = 100) int percentOff,
+            @ForAll @Size(max = 6) List<@IntRange(min = 1, max = 50_000) Integer> parts) {
+        int share = net * percentOff / 100;
+        List<InvoiceLine> given = new ArrayList<>();
+        LineCredit line = new LineCredit(line(net, share), given);
+        for (int part : parts) {
+            if (line.left().isGreaterThan(usd(part))) {
+                given.add(line.part(usd(part)));
+                line = new LineCredit(line.billed(), given);
+            }
+        }
+        given.add(line.rest());
+
+        assertThat(sum(given.stream().map(InvoiceLine::net).toList())).isEqualTo(Amounts.plain(usd(net)));
+        assertThat(sum(given.stream().map(part -> part.tax().base()).toList()))
+                .isEqualTo(Amounts.plain(usd(net - share)));
+        assertThat(given).allMatch(part -> part.tax().base().isPositiveOrZero()
+                && part.tax().base().isLessThanOrEqualTo(part.net()));
+    }
+
+    private static List<String> plain(InvoiceLine line) {
+        return List.of(Amounts.plain(line.net()), Amounts.plain(line.tax().base()));
+    }
+
+    private static String sum(List<MonetaryAmount> amounts) {
+        return Amounts.plain(Amounts.sum(amounts, USD));
+    }
+
+    private static InvoiceLine line(int net, int share) {
+        MonetaryAmount amount = usd(net);
+        Explanation how = Explanation.of(Figure.price(amount, ""));
+        Explanation base = Explanation.of(Figure.price(amount, "").minus(Figure.price(usd(share), "")));
+        return new InvoiceLine(ChargeClass.REPAIR, Outcome.CHARGED, Phrase.of("line.agreement"), Optional.empty(),
+                Quantity.of(1, Unit.EACH), Optional.empty(), amount, usd(0), amount, how,
+                new LineTax(usd(net - share), base, Optional.empty(), Phrase.of("reason.tax-rule")));
+    }
+
+    private static MonetaryAmount usd(int cents) {
+        return Amounts.of(BigDecimal.valueOf(cents, 2), USD);
+    }
+}
