@@ -16,7 +16,8 @@ final class CommandList implements IHelpSectionRenderer {
     private static final List<Group> GROUPS = List.of(
             new Group("To begin", List.of("demo", "new", "check")),
             new Group("To price and offer",
-                    List.of("price", "quote", "agreement", "renewal", "compare", "brushing", "fit")),
+                    List.of("price", "quote", "agreement", "renewal", "compare", "brushing", "fit",
+                            "hindsight")),
             new Group("To plan work and record it", List.of("plan", "worksheet", "visit", "record")),
             new Group("To bill", List.of("issue", "invoice", "credit", "statement", "reminder")),
             new Group("To look things up", List.of("find", "show", "reprint")),

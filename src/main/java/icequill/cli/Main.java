@@ -23,6 +23,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, subcommands = {
         NewCommand.class, CheckCommand.class, PriceCommand.class, InvoiceCommand.class, CreditCommand.class,
         QuoteCommand.class, AgreementCommand.class, RenewalCommand.class, CompareCommand.class, FitCommand.class,
+        HindsightCommand.class,
         RecordCommand.class,
         WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
         CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,

@@ -3,6 +3,7 @@ package icequill.office;
 import icequill.document.CallHistory;
 import icequill.forecast.Counts;
 import icequill.forecast.MixedLaw;
+import icequill.forecast.Tally;
 import icequill.office.SiteRisks.Guessed;
 import java.util.List;
 import java.util.Optional;
@@ -17,13 +18,6 @@ record GuessDoubt(SiteForecast forecast) {
 
     private static final List<Guessed> GUESSES = List.of(Guessed.CAREFUL, Guessed.USUAL, Guessed.GLOOMY);
     private static final List<Double> BEFOREHAND = List.of(0.25, 0.5, 0.25);
-    /** A number of calls so far out comes in one year of ten. */
-    private static final double SELDOM = 0.1;
-
-    /** How last year's calls fit the usual guess. */
-    enum Fit {
-        FEWER, FITS, MORE
-    }
 
     /**
      * Last year's calls beside the usual guess.
@@ -31,7 +25,7 @@ record GuessDoubt(SiteForecast forecast) {
      * @param had calls
      * @param expected by the guess
      */
-    record LastYearsCalls(int had, double expected, Fit fit) {}
+    record LastYearsCalls(int had, double expected, Tally.Fit fit) {}
 
     /**
      * How likely a set of guesses is.
@@ -45,10 +39,7 @@ record GuessDoubt(SiteForecast forecast) {
     Optional<LastYearsCalls> record() {
         return had().map(calls -> {
             Counts usual = lastYear().calls(Guessed.USUAL);
-            double fewer = 1 - usual.chanceOfMoreThan(calls);
-            double more = usual.chanceOfMoreThan(calls - 1);
-            return new LastYearsCalls(calls, usual.mean(),
-                    fewer < SELDOM ? Fit.FEWER : more < SELDOM ? Fit.MORE : Fit.FITS);
+            return new LastYearsCalls(calls, usual.mean(), new Tally(usual, calls).fit());
         });
     }
 

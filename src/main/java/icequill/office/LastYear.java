@@ -1,20 +1,12 @@
 package icequill.office;
 
-import icequill.forecast.CallKind;
-import icequill.forecast.CallTable;
 import icequill.forecast.Care;
-import icequill.forecast.Cause;
-import icequill.forecast.Choice;
 import icequill.forecast.Counts;
-import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.SharedFactor;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -25,8 +17,6 @@ import java.util.stream.Stream;
 record LastYear(SiteRisks risks) {
 
     private static final int YEAR = 12;
-    private static final CallTable UNPRICED = new CallTable(Arrays.stream(Cause.values())
-            .collect(Collectors.toMap(Function.identity(), cause -> List.of(new CallKind(1, 0)))));
 
     /** How the calls of all machines would have been distributed by some guesses. */
     Counts calls(SiteRisks.Guessed guessed) {
@@ -51,8 +41,8 @@ record LastYear(SiteRisks risks) {
     private Counts calls(MachineRisk now, SiteRisks.Since since) {
         MachineRisk then = new MachineRisk(now.randomAYear(), now.condenser(), age(since.brushed()), now.water(),
                 age(since.cleaned()), risks.season().from(begins()));
-        return Forecast.of(List.of(then), new Choice(0, care(since.cleaned()), care(since.brushed()), UNPRICED),
-                risks.policy().inScenario(), YEAR).calls();
+        return new KnownCare(then, care(since.cleaned()), care(since.brushed()), risks.policy().inScenario(), YEAR)
+                .forecast().calls();
     }
 
     private LocalDate begins() {

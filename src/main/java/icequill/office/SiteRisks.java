@@ -114,7 +114,7 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
         static final Guessed USUAL = all(Level.USUAL);
         static final Guessed GLOOMY = all(Level.HIGH);
 
-        private static Guessed all(Level level) {
+        static Guessed all(Level level) {
             return new Guessed(level, level, level);
         }
     }

@@ -1,0 +1,58 @@
+package icequill.office;
+
+import icequill.forecast.Cause;
+import icequill.forecast.Counts;
+import icequill.office.SiteRisks.Level;
+import icequill.work.Visit;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Lays the years of all sites together. */
+record HindsightAssembly(Hindsight.Span span, List<SiteYear> years, List<Hindsight.Newer> newer) {
+
+    /** What one site's year comes to, by cause. */
+    private record Held(SiteYear year, Map<Cause, HeldAgainst> causes, int unknown) {
+
+        HeldAgainst site() {
+            int calls = year.calls().size();
+            return new HeldAgainst(year.site().id(),
+                    causes.values().stream().reduce(HeldAgainst.none(""), HeldAgainst::plus).expected(), calls, calls);
+        }
+    }
+
+    Hindsight hindsight() {
+        List<Held> held = years.stream().map(HindsightAssembly::held).toList();
+        List<HeldAgainst> causes = Arrays.stream(Cause.values()).map(cause -> held.stream()
+                .flatMap(site -> Stream.ofNullable(site.causes().get(cause)))
+                .reduce(HeldAgainst.none(word(cause)), HeldAgainst::plus)).toList();
+        return new Hindsight(span, held.stream().map(Held::site).toList(), causes,
+                held.stream().mapToInt(Held::unknown).sum(), years.stream().mapToInt(SiteYear::callbacks).sum(),
+                years.stream().filter(year -> !year.hasVisit()).map(year -> year.site().id()).toList(), newer);
+    }
+
+    private static Held held(SiteYear year) {
+        Map<Optional<Cause>, List<Visit>> calls = year.calls().stream()
+                .collect(Collectors.groupingBy(call -> year.work().cause(call, year.site())));
+        int unknown = calls.getOrDefault(Optional.<Cause>empty(), List.of()).size();
+        Map<Level, Map<Cause, Counts>> expected = new EnumMap<>(Level.class);
+        Stream.of(Level.values()).forEach(level -> expected.put(level, year.expected(level)));
+        Map<Cause, HeldAgainst> held = new EnumMap<>(Cause.class);
+        for (Cause cause : Cause.values()) {
+            Map<Level, Counts> own = new EnumMap<>(Level.class);
+            expected.forEach((level, counts) -> own.put(level, counts.getOrDefault(cause, Counts.NONE)));
+            int sure = calls.getOrDefault(Optional.of(cause), List.of()).size();
+            held.put(cause, new HeldAgainst(word(cause), own, sure, sure + unknown));
+        }
+        return new Held(year, held, unknown);
+    }
+
+    private static String word(Cause cause) {
+        return cause.name().toLowerCase(Locale.ROOT);
+    }
+}

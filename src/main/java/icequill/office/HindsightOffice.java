@@ -1,0 +1,107 @@
+package icequill.office;
+
+import icequill.files.ShopFolder;
+import icequill.ledger.CustomerEntry;
+import icequill.ledger.Reading;
+import icequill.ledger.SiteEntry;
+import icequill.ledger.VisitEntry;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.ForecastRates;
+import icequill.work.Visit;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The office that looks back: what was forecast, and what came of it by the book. */
+public final class HindsightOffice {
+
+    private final ShopBook book;
+
+    private HindsightOffice(ShopBook book) {
+        this.book = book;
+    }
+
+    public static HindsightOffice of(Path folder, Clock clock) {
+        return new HindsightOffice(ShopBook.of(folder, clock));
+    }
+
+    /**
+     * The twelve months before a day.
+     *
+     * @param until the day after the last
+     */
+    public Checked<Hindsight> year(LocalDate until) {
+        return book.read(HindsightOffice::visits).then(visits -> book
+                .together(held -> hindsight(new BookSites(held).shop(), visits, until)));
+    }
+
+    /** The visits that stand, by site and day; without those of customers who were forgotten. */
+    private static Checked<Map<String, List<VisitEntry>>> visits(Reading open) {
+        Map<String, List<VisitEntry>> visits = new LinkedHashMap<>();
+        List<String> forgotten = open.entries().customers().stream()
+                .filter(customer -> customer.forgotten().isPresent()).map(CustomerEntry::id)
+                .flatMap(customer -> open.entries().sitesOf(customer).stream()).map(SiteEntry::id).toList();
+        open.entries().visits().stream().filter(visit -> !forgotten.contains(visit.site()))
+                .filter(visit -> open.entries().withdrawal(visit.id()).isEmpty())
+                .forEach(visit -> visits.computeIfAbsent(visit.site(), site -> new ArrayList<>()).add(visit));
+        return Checked.sound(visits);
+    }
+
+    private static Checked<Hindsight> hindsight(ShopFolder shop, Map<String, List<VisitEntry>> recorded,
+            LocalDate until) {
+        LocalDate begins = until.minusYears(1);
+        Problems problems = new Problems();
+        Optional<ForecastRates> then = shop.forecast(begins);
+        Optional<ForecastRates> rates = then.or(() -> shop.forecast(until));
+        if (rates.isEmpty() && shop.problems().isEmpty()) {
+            problems.add(new Problem(Code.MISSING, Place.ofFile("pricing"),
+                    "there is nothing to forecast by on " + begins + " or " + until, "a file of kind: forecast"));
+        }
+        List<SiteYear> years = new ArrayList<>();
+        List<Hindsight.Newer> newer = new ArrayList<>();
+        recorded.forEach((id, entries) -> {
+            LocalDate first = entries.getFirst().began().toLocalDate();
+            if (first.isAfter(begins)) {
+                newer.add(new Hindsight.Newer(id, first));
+            } else {
+                rates.flatMap(found -> year(shop, id, entries, found, begins, until)).ifPresent(years::add);
+            }
+        });
+        years.forEach(year -> problems.addAll(year.problems()));
+        if (newer.size() == recorded.size()) {
+            problems.add(tooYoung(newer, begins, until));
+        }
+        LocalDate guessesOf = then.isPresent() ? begins : until;
+        return VisitInHand.report(shop, problems)
+                .or(() -> new HindsightAssembly(new Hindsight.Span(begins, until, guessesOf), years, newer)
+                        .hindsight());
+    }
+
+    private static Optional<SiteYear> year(ShopFolder shop, String id, List<VisitEntry> entries, ForecastRates rates,
+            LocalDate begins, LocalDate until) {
+        Optional<Site> site = shop.site(id, Place.NOWHERE);
+        List<Visit> visits = entries.stream().flatMap(entry -> shop.visitOf(entry.data(), entry.id()).stream())
+                .toList();
+        return site.flatMap(where -> shop.schedule().map(schedule -> new SiteYear(where, visits,
+                new SideWork(rates.at(where.kind()), schedule), begins, until)));
+    }
+
+    private static Problem tooYoung(List<Hindsight.Newer> newer, LocalDate begins, LocalDate until) {
+        return newer.stream().map(Hindsight.Newer::since).min(LocalDate::compareTo)
+                .map(first -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "the book has less than a year: its first visit was on " + first + ", after " + begins,
+                        "from " + first.plusYears(1) + " on, or with --date " + first.plusYears(1)))
+                .orElseGet(() -> new Problem(Code.MISSING, Place.NOWHERE,
+                        "the book has no visits to look back on", "visits are recorded by: icequill visit FILE"));
+    }
+}
