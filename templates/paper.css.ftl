@@ -155,12 +155,12 @@ svg { display: inline-block; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }
 /* What to expect, on one page: it is handed over, not sent in a window envelope. */
-.compact .head { height: 20mm; }
-.compact .address { height: 16mm; }
+.compact .head { height: 16.5mm; }
+.compact .address { height: 15mm; }
 .outlook { font-size: 8.5pt; line-height: 1.18; }
-.outlook h2 { margin: 1.2mm 0 0.2mm 0; }
+.outlook h2 { margin: 0.8mm 0 0.1mm 0; }
 .outlook .small { font-size: 7.2pt; line-height: 1.15; }
-.answer { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1.6mm 0; margin-top: 2mm; }
+.answer { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1mm 0; margin-top: 1mm; }
 .answer .strong { font-size: 11pt; line-height: 1.2; margin-bottom: 0.8mm; }
 .legend { width: 100%; margin-bottom: 0.8mm; }
 .legend td { vertical-align: middle; font-size: 7.8pt; color: #444444; }
@@ -168,7 +168,9 @@ svg { display: inline-block; }
 .legend .means { width: 21mm; }
 .ways tr { page-break-inside: avoid; }
 .ways thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.5mm 0; color: #444444; font-size: 7.8pt; vertical-align: bottom; }
-.ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.5mm 0; }
+.ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.3mm 0; }
+.ways tbody .counted th, .ways tbody .counted td { border-bottom: none; page-break-after: avoid; }
+.ways tbody .gets td { padding: 0 0 0.2mm 0; }
 .ways .way { width: 18%; padding-right: 2mm; }
 .ways .sites { width: 27%; }
 .ways .calls { width: 8%; }

@@ -27,15 +27,19 @@ public record Outlook(int years, List<Phrase> answer, List<Way> ways, List<Besid
      * A way of care.
      *
      * @param name of the plan, or of the interval in months; empty where nothing is planned
+     * @param scope what it gives in the first year
      * @param planned price of a year
      * @param calls expected in a year, to a tenth
      * @param first what the first year may cost in all
      * @param later what all the years may cost in all
      * @param cheaperFirst the chance that the first year costs less in all than paying per call; empty for that itself
      * @param cheaperLater the same over all the years
+     * @param withOwnCosts what the first year may be expected to cost with what stops cost the customer besides; empty where he did
+     *            not say
      */
-    public record Way(WayOfCare kind, Optional<Wording> name, MonetaryAmount planned, BigDecimal calls, TenSites sites,
-            Span first, Span later, Optional<InTen> cheaperFirst, Optional<InTen> cheaperLater) {}
+    public record Way(WayOfCare kind, Optional<Wording> name, WayScope scope, MonetaryAmount planned, BigDecimal calls,
+            TenSites sites, Span first, Span later, Optional<InTen> cheaperFirst, Optional<InTen> cheaperLater,
+            Optional<MonetaryAmount> withOwnCosts) {}
 
     /**
      * What years may cost in all. At least eight in ten lie between the low and the high amount, and at least nine in ten are not

@@ -1,11 +1,14 @@
 package icequill.files;
 
+import icequill.money.Amounts;
 import icequill.party.Shop;
 import icequill.rates.ForecastRates;
 import icequill.rates.Origin;
+import icequill.rates.OwnCosts;
 import icequill.rates.SiteHistory;
 import icequill.work.Visit;
 import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
 
 /** Makes what is known of a site for a forecast from the part "forecast" of a request. */
 final class SiteHistoryReader {
@@ -24,8 +27,19 @@ final class SiteHistoryReader {
                                 .stream()).toList(),
                         fields.integer("visits").filter(visits -> visits >= 0),
                         fields.child("assume").map(entry -> assumed(entry, shop.currency()))
-                                .orElse(ForecastRates.Assumed.NOTHING)))
+                                .orElse(ForecastRates.Assumed.NOTHING),
+                        fields.child("ownCosts").map(entry -> ownCosts(entry, shop.currency()))))
                 .orElse(SiteHistory.UNKNOWN);
+    }
+
+    /** What is left out costs nothing. */
+    private static OwnCosts ownCosts(Fields entry, CurrencyUnit currency) {
+        return new OwnCosts(cost(entry, "iceBought", currency), cost(entry, "spoiledTrade", currency),
+                cost(entry, "emergencyPremium", currency), cost(entry, "secondTrip", currency));
+    }
+
+    private static MonetaryAmount cost(Fields entry, String key, CurrencyUnit currency) {
+        return Prices.charged(entry, key, currency).orElseGet(() -> Amounts.zero(currency));
     }
 
     private static ForecastRates.Assumed assumed(Fields entry, CurrencyUnit currency) {

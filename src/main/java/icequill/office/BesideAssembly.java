@@ -38,7 +38,11 @@ record BesideAssembly(SiteForecast forecast) {
     List<Beside> all() {
         List<Beside> all = new ArrayList<>();
         energy().ifPresent(all::add);
-        ice().ifPresent(all::add);
+        // Whoever told what ice in its place costs him is not told our guess of it too.
+        if (forecast.hand().history().ownCosts().isEmpty()) {
+            ice().ifPresent(all::add);
+        }
+        new OwnCostsAhead(forecast).row().ifPresent(all::add);
         all.add(replacement());
         scale().ifPresent(all::add);
         return all;

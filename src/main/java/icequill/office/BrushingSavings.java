@@ -61,7 +61,8 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
         SiteHistory history = new SiteHistory(yours.stream()
                 .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
                         request.lastBrushed(), Optional.empty()))
-                .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING);
+                .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING,
+                Optional.empty());
         return new SiteRisks(site.only(ids), expected.at(site.kind()), history, Optional.empty(), day, day);
     }
 

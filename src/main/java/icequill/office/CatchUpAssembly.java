@@ -12,6 +12,7 @@ import icequill.party.Wording;
 import icequill.pricer.AgreementPricer;
 import icequill.pricer.ExtraWork;
 import icequill.pricer.PricedSlot;
+import icequill.pricer.PricedVisit;
 import icequill.pricer.VisitPlan;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
@@ -34,16 +35,29 @@ record CatchUpAssembly(PricedPlan plan, Survey survey) {
     /** The price, or which names of the survey are unknown. */
     Checked<CatchUpPrice> price() {
         Problems problems = new Problems();
-        List<Found> found = survey.machines().stream().flatMap(condition -> found(condition, problems).stream())
-                .toList();
+        List<Found> found = found(problems);
+        return problems.or(() -> found).then(sound -> firstVisit().map(first -> assembled(sound, first)));
+    }
+
+    /** What it adds for the customer and for the shop, or which names of the survey are unknown. */
+    Checked<Way.CatchUp> ahead() {
+        PricedVisit usual = plan.year().slots().getFirst().priced();
+        Problems problems = new Problems();
+        found(problems);
+        return problems.or(() -> usual).then(sound -> firstVisit().map(PricedSlot::priced)
+                .map(first -> new Way.CatchUp(first.net().subtract(usual.net()),
+                        first.cost().subtract(usual.cost()))));
+    }
+
+    private List<Found> found(Problems problems) {
+        return survey.machines().stream().flatMap(condition -> found(condition, problems).stream()).toList();
+    }
+
+    private Checked<PricedSlot> firstVisit() {
         List<ExtraWork> extra = survey.machines().stream().flatMap(condition -> machine(condition).stream()
                 .flatMap(machine -> tasks(condition, machine).stream()
                         .map(task -> new ExtraWork(machine.id(), task.id()))))
                 .toList();
-        return problems.or(() -> extra).then(this::firstVisit).map(first -> assembled(found, first));
-    }
-
-    private Checked<PricedSlot> firstVisit(List<ExtraWork> extra) {
         VisitPlan usual = plan.visitPlan(0);
         int more = extra.stream().mapToInt(work -> minutes(rates().task(work.task()).orElseThrow())).sum();
         VisitPlan longer = new VisitPlan(usual.visit(), usual.crew().stream()

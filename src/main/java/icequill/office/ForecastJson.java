@@ -41,6 +41,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("options", options());
         view.put("electricitySaved", electricity());
         view.put("doubt", doubt());
+        view.put("ownCosts", ownCosts());
         view.put("inputs", inputs());
         return view;
     }
@@ -71,6 +72,25 @@ record ForecastJson(SiteForecast forecast) {
         return view;
     }
 
+    /** Beside the cash: what a stop costs the customer by his own figures; null where he did not say. */
+    private @Nullable Map<String, Object> ownCosts() {
+        OwnCostsAhead ahead = new OwnCostsAhead(forecast);
+        return forecast.hand().history().ownCosts().map(own -> {
+            Map<String, Object> view = new LinkedHashMap<>();
+            view.put("iceBought", number(own.iceBought()));
+            view.put("spoiledTrade", number(own.spoiledTrade()));
+            view.put("emergencyPremium", number(own.emergencyPremium()));
+            view.put("secondTrip", number(own.secondTrip()));
+            view.put("aStop", number(ahead.aStop().orElseThrow()));
+            Map<String, Object> years = new LinkedHashMap<>();
+            forecast.ways().forEach(way -> years.put(way.key(), two("ownCosts",
+                    number(ahead.ofFirstYear(way).orElseThrow()), "withThem",
+                    number(ahead.firstYear(way).orElseThrow()))));
+            view.put("firstYear", years);
+            return view;
+        }).orElse(null);
+    }
+
     private Map<String, Object> options() {
         Map<String, Object> options = new LinkedHashMap<>();
         forecast.ways().forEach(way -> options.put(way.key(), option(way)));
@@ -85,7 +105,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("cleanings", months(way.care().water()));
         view.put("brushings", months(way.care().condenser()));
         view.put("plannedPrice", number(way.planned()));
-        view.put("catchingUp", number(way.catchUp()));
+        view.put("catchingUp", number(way.catchUp().price()));
         view.put("includedCalls", way.included());
         view.putAll(figures(forecast.forecast(way, 1)));
         view.put("chanceCheaperThanPayPerCall", cheaper(way, forecast.payPerCall()));

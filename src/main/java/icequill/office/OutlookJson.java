@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.document.Outlook;
 import icequill.document.WayOfCare;
+import icequill.document.WayScope;
 import icequill.forecast.InTen;
 import icequill.money.Amounts;
 import java.math.BigDecimal;
@@ -21,12 +22,28 @@ record OutlookJson(Outlook outlook) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("kind", kind(way.kind()));
         view.put("name", way.name().map(name -> name.english()).orElse(null));
+        view.put("whatYouGet", scope(way.scope()));
         view.put("expectedCalls", way.calls());
         view.put("tenSites", List.of(way.sites().none(), way.sites().one(), way.sites().more()));
         view.put("firstYear", span(way.first()));
         view.put("allYears", span(way.later()));
         view.put("cheaperInTenFirstYear", way.cheaperFirst().map(OutlookJson::inTen).orElse(null));
         view.put("cheaperInTenAllYears", way.cheaperLater().map(OutlookJson::inTen).orElse(null));
+        view.put("firstYearWithYourOwnCosts",
+                way.withOwnCosts().map(amount -> new BigDecimal(Amounts.plain(amount))).orElse(null));
+        return view;
+    }
+
+    private static Map<String, Object> scope(WayScope scope) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("visits", scope.visits());
+        view.put("fullCleanings", scope.fullCleanings());
+        view.put("filterChanges", scope.filters().orElse(null));
+        view.put("readings", scope.readings());
+        view.put("includedCalls", scope.includedCalls());
+        view.put("catchingUp", new BigDecimal(Amounts.plain(scope.catchUp())));
+        view.put("callsClean", scope.doCallsClean());
+        view.put("tax", "not included");
         return view;
     }
 

@@ -100,6 +100,7 @@ record OwnersAssembly(SiteForecast forecast) {
     private List<Line> lines() {
         List<Line> lines = new ArrayList<>(List.of(
                 money("mine.planned", Way::planned),
+                money("mine.catch-up", way -> way.catchUp().price()),
                 line("mine.calls", way -> number(first(way).calls().mean())),
                 line("mine.by-cause", way -> Phrase.of("mine.causes", thousandths(first(way), Cause.RANDOM),
                         thousandths(first(way), Cause.CONDENSER), thousandths(first(way), Cause.WATER))),
@@ -114,7 +115,9 @@ record OwnersAssembly(SiteForecast forecast) {
         YEARS.forEach(years -> lines.add(cheaper("mine.cheaper-singly", forecast.bookedSingly(), years)));
         lines.add(money("mine.margin-planned", this::marginOfPlan));
         lines.add(money("mine.margin-calls", way -> amount(marginOfCalls(way))));
-        lines.add(money("mine.margin", way -> marginOfPlan(way).add(amount(marginOfCalls(way)))));
+        lines.add(money("mine.margin-catch-up", OwnersAssembly::marginOfCatchUp));
+        lines.add(money("mine.margin", way -> marginOfPlan(way).add(amount(marginOfCalls(way)))
+                .add(marginOfCatchUp(way))));
         return lines;
     }
 
@@ -176,6 +179,11 @@ record OwnersAssembly(SiteForecast forecast) {
                 - MinorUnits.of(cost(plan.year().slots())) * MinorUnits.of(way.planned())
                         / (double) Math.max(1, MinorUnits.of(plan.year().list())));
         }).orElseGet(() -> Amounts.zero(forecast.currency()));
+    }
+
+    /** What is earned on catching up, once. */
+    private static MonetaryAmount marginOfCatchUp(Way way) {
+        return way.catchUp().price().subtract(way.catchUp().cost());
     }
 
     private MonetaryAmount cost(List<PricedSlot> slots) {

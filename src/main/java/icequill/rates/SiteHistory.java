@@ -11,12 +11,14 @@ import java.util.Optional;
  *
  * @param machines those of which it is known when they were cleaned
  * @param visits of the last twelve months by which the number of calls is known; empty when nobody counted
+ * @param ownCosts of a stop, as the customer figures them; empty when he did not say
  */
-public record SiteHistory(List<Care> machines, Optional<Integer> visits, ForecastRates.Assumed assumed) {
+public record SiteHistory(List<Care> machines, Optional<Integer> visits, ForecastRates.Assumed assumed,
+        Optional<OwnCosts> ownCosts) {
 
     /** Nothing is known of the site. */
     public static final SiteHistory UNKNOWN = new SiteHistory(List.of(), Optional.empty(),
-            ForecastRates.Assumed.NOTHING);
+            ForecastRates.Assumed.NOTHING, Optional.empty());
 
     /**
      * When a machine was last looked after, and what its plate says.

@@ -1,11 +1,14 @@
 package icequill.render;
 
 import icequill.document.Outlook;
+import icequill.document.WayScope;
+import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.forecast.InTen;
 import icequill.forecast.TenSites;
 import icequill.money.Amounts;
 import icequill.party.Wording;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -51,6 +54,8 @@ record OutlookView(Outlook outlook, Sentences sentences) {
                 .toLowerCase(Locale.ROOT).replace('_', '-'), way.name().map(this::in).orElse(""))));
         model.put("picture", MachinesSketch.of(sites, sentences.word("outlook.sites-text", counts)));
         model.put("sites", counts);
+        model.put("gets", gets(way.scope()));
+        model.put("own", way.withOwnCosts().map(own -> sentences.word("outlook.with-own", amount(own))).orElse(""));
         model.put("planned", way.planned().isZero() ? "–" : sentences.formats().amount(way.planned()));
         model.put("calls", sentences.formats().number(way.calls(), 1));
         model.put("first", range(way.first()));
@@ -62,6 +67,27 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("cheaper", way.cheaperFirst().map(this::cheaper).orElse(""));
         model.put("laterCheaper", way.cheaperLater().map(this::cheaper).orElse(""));
         return model;
+    }
+
+    private String gets(WayScope scope) {
+        List<Phrase> parts = new ArrayList<>();
+        if (scope.visits() == 0) {
+            parts.add(Phrase.of("outlook.gets.nothing"));
+        } else {
+            parts.add(Phrase.of("outlook.gets.visits", Fact.number(scope.visits(), "visit"),
+                    Fact.number(scope.fullCleanings(), "")));
+            parts.add(scope.filters()
+                    .map(changed -> Phrase.of("outlook.gets.filters", Fact.number(changed, "")))
+                    .orElseGet(() -> Phrase.of("outlook.gets.filters-in-part")));
+            parts.add(Phrase.of("outlook.gets.readings", Fact.number(scope.readings(), "")));
+        }
+        parts.add(scope.catchUp().isZero()
+                ? Phrase.of("outlook.gets.no-catch-up")
+                : Phrase.of("outlook.gets.catch-up", new Fact.Amount(scope.catchUp())));
+        parts.add(scope.includedCalls() > 0
+                ? Phrase.of("outlook.gets.included", Fact.number(scope.includedCalls(), "call"))
+                : Phrase.of(scope.doCallsClean() ? "outlook.gets.calls-clean" : "outlook.gets.calls-restart"));
+        return parts.stream().map(sentences::say).collect(Collectors.joining("; ")) + ".";
     }
 
     private String cheaper(InTen chance) {

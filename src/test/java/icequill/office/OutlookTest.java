@@ -3,12 +3,17 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.document.OwnersOutlook;
+import icequill.explain.Fact;
+import icequill.files.ShopFolder;
+import icequill.money.Amounts;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -133,6 +138,79 @@ class OutlookTest {
         assertThat(printed(BAKERY, Language.ENGLISH))
                 .contains(
                         "Prices rise 3 percent a year, and what comes a year later counts 5");
+    }
+
+    /** All ways are compared for the same: what each gives stands beside it, or that it does not. */
+    @Test
+    void sheet_everyWay_saysWhatTheCustomerGets() throws IOException {
+        JsonNode ways = json(BAKERY, new LookAhead(Optional.of(2), Optional.of(5))).path("asPrinted");
+
+        assertThat(ways.valueStream().map(way -> way.path("whatYouGet"))
+                .map(got -> got.path("visits").asInt() + " " + got.path("fullCleanings").asInt() + " "
+                        + got.path("filterChanges") + " " + got.path("readings").asInt() + " "
+                        + got.path("includedCalls").asInt() + " " + got.path("catchingUp").decimalValue().setScale(2)))
+                .containsExactly("0 0 0 0 0 0.00", "4 4 2 4 0 153.79", "2 2 2 2 0 153.79", "4 4 2 4 0 153.79",
+                        "3 3 null 3 0 153.79");
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains(
+                "What you get: 4 visits in the first year, full cleanings: 4; filters on 2; readings on 4; catching up 153.79",
+                "What you get: nothing is planned", "before tax, which comes on top in every way");
+        assertThat(printed(BAKERY, Language.SPANISH)).contains("Lo que recibe: 4 visitas en el primer año",
+                "Lo que recibe: nada previsto");
+    }
+
+    /** 60.00 a day for 12 of 24 hours, 90.00, 25.00 and 15.00: 160.00 a stop, as often as calls are expected. */
+    @Test
+    void json_ownCosts_standBesideTheCashAndNeverInIt() throws IOException {
+        change(RATES, "hoursDown: 24", "hoursDown: 12");
+        JsonNode without = json(BAKERY, LookAhead.USUAL);
+        Files.writeString(folder.resolve(BAKERY), """
+                forecast:
+                  ownCosts: {iceBought: 60.00, spoiledTrade: 90.00, emergencyPremium: 25.00, secondTrip: 15.00}
+                """, StandardOpenOption.APPEND);
+        JsonNode with = json(BAKERY, LookAhead.USUAL);
+
+        assertThat(without.path("ownCosts").isNull()).isTrue();
+        assertThat(with.path("options")).isEqualTo(without.path("options"));
+        assertThat(with.path("ownCosts").path("aStop").decimalValue()).isEqualByComparingTo("160.00");
+        for (String way : List.of("payPerCall", "quarterly")) {
+            JsonNode option = with.path("options").path(way);
+            double own = 160 * option.path("expectedCalls").asDouble();
+            JsonNode year = with.path("ownCosts").path("firstYear").path(way);
+            assertThat(year.path("ownCosts").asDouble()).isCloseTo(own, within(0.006));
+            assertThat(year.path("withThem").asDouble())
+                    .isCloseTo(own + option.path("total").path("mean").asDouble(), within(0.012));
+        }
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains("with your own costs",
+                "A stop of 12 h costs you 160.00 besides what we charge: 60.00 a day for bought ice, 90.00 of spoiled trade",
+                "Your figures").doesNotContain("Ice not made");
+        assertThat(printed(BAKERY, Language.SPANISH)).contains("con sus propios costos");
+    }
+
+    /** Catching up is a row of its own, and what it earns is counted. */
+    @Test
+    void owner_catchingUp_isARowAndCounts() {
+        PlanInHand hand = PlanInHand.of(ShopFolder.read(folder), folder.resolve(BAKERY), DAY).orElseThrow();
+        ShopFolder shop = ShopFolder.read(folder);
+        OwnersOutlook page = new OwnersAssembly(SiteForecast
+                .of(hand, shop.forecast(DAY).orElseThrow(), shop.energy(), DAY, LookAhead.USUAL).orElseThrow())
+                .page(wish(Language.ENGLISH));
+
+        assertThat(amounts(page, "mine.catch-up")).containsExactly("0.00", "153.79", "153.79", "153.79");
+        List<String> caughtUp = amounts(page, "mine.margin-catch-up");
+        assertThat(caughtUp.getFirst()).isEqualTo("0.00");
+        assertThat(new BigDecimal(caughtUp.getLast())).isBetween(BigDecimal.ONE, new BigDecimal("153.78"));
+        for (int way = 0; way < caughtUp.size(); way++) {
+            assertThat(new BigDecimal(amounts(page, "mine.margin").get(way)))
+                    .isEqualByComparingTo(new BigDecimal(amounts(page, "mine.margin-planned").get(way))
+                            .add(new BigDecimal(amounts(page, "mine.margin-calls").get(way)))
+                            .add(new BigDecimal(caughtUp.get(way))));
+        }
+    }
+
+    private static List<String> amounts(OwnersOutlook page, String label) {
+        return page.lines().stream().filter(line -> line.label().key().equals(label)).findFirst().orElseThrow()
+                .values().stream().map(value -> Amounts.plain(((Fact.Amount) value.facts().getFirst()).amount()))
+                .toList();
     }
 
     /** Less is saved on a machine that takes 2 kWh for 100 lb than on one of 30. */
@@ -432,6 +510,10 @@ class OutlookTest {
     @CsvSource(delimiter = '|', value = {
             "forecast: {machines: [{machine: proof-rom}]} | there is no machine \"proof-rom\"",
             "forecast: {machines: [{machine: proof-room, lastCleaned: 2026-12-01}]} | after 2026-05-14",
+            "forecast: {ownCosts: {iceBought: -1}} | from 0 to 1000000",
+            "forecast: {ownCosts: {spoiledTrade: 90.005}} | finer than USD is paid",
+            "forecast: {ownCosts: {secondTrips: 15}} | did you mean \"secondTrip\"?",
+            "forecast: {ownCosts: {}} | ownCosts",
             "forecast: {assume: {water: {usual: {by6: 9, by12: 10}, low: {by6: 1, by12: 2}, high: {by6: 9, by12: 19}}}} | dirt would get safer"})
     void request_wrong_saysWhat(String line, String message) throws IOException {
         Files.writeString(folder.resolve(BAKERY), line + "\n", StandardOpenOption.APPEND);

@@ -36,6 +36,7 @@ import icequill.document.RefundClause;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
 import icequill.document.WayOfCare;
+import icequill.document.WayScope;
 import icequill.document.Where;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -215,10 +216,11 @@ record PlanFixture(Invoice like, int lines) {
                 kind == WayOfCare.PAY_PER_CALL
                         ? Optional.empty()
                         : Optional.of(kind == WayOfCare.INTERVAL ? Wording.same("4") : tier().name()),
-                amount(kind == WayOfCare.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
+                scope(kind), amount(kind == WayOfCare.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
                 new TenSites(5, 3, 2), span, span,
                 kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0)),
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0.7)))).toList();
+                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0.7)),
+                Optional.of(amount("1100")))).toList();
         return new ComparisonSheet(sheet.date(), sheet.shop(), sheet.language(), sheet.size(), sheet.customer(),
                 sheet.where(), sheet.machines(), sheet.band(), List.of(), sheet.callPrice(), sheet.lastYear(),
                 sheet.plans(), sheet.sums(), sheet.reasons(), Optional.of(new Outlook(3,
@@ -236,6 +238,15 @@ record PlanFixture(Invoice like, int lines) {
                                 Phrase.of("outlook.origin.visits",
                                         Fact.number(4, "visit")))),
                         List.of(Phrase.of("reason.interval-recommended")))));
+    }
+
+    private WayScope scope(WayOfCare kind) {
+        return switch (kind) {
+        case PAY_PER_CALL -> new WayScope(0, 0, Optional.of(0), 0, 0, amount("0"), true);
+        case BOOKED_SINGLY -> new WayScope(2, 1, Optional.of(2), 1, 0, amount("153.79"), false);
+        case AGREEMENT -> new WayScope(2, 1, Optional.of(2), 1, 1, amount("153.79"), true);
+        case INTERVAL -> new WayScope(3, 3, Optional.empty(), 3, 0, amount("153.79"), true);
+        };
     }
 
     /** For the owner. */
