@@ -103,7 +103,7 @@ class EndlessPaperAttackTest {
             Thread.interrupted();
             double sum = 0;
             for (long i = 0; sum >= 0 && i < Long.MAX_VALUE; i++) {
-                sum += Math.sqrt(i);
+                sum += Math.sqrt((double) i);
             }
             return Checked.sound("never");
         });
