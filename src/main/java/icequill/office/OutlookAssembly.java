@@ -36,7 +36,8 @@ record OutlookAssembly(SiteForecast forecast) {
 
     private Outlook.Way way(Way way, List<GuessDoubt.Likely> weights) {
         Forecast first = forecast.forecast(way, 1);
-        return new Outlook.Way(way.kind(), way.name(), new WayScopes(forecast).of(way), way.planned(), tenths(first.calls().mean()),
+        return new Outlook.Way(way.kind(), way.name(), new WayScopes(forecast).of(way), way.planned(),
+                tenths(first.calls().mean()),
                 TenSites.of(first.calls()), span(way, 1, weights), span(way, forecast.years(), weights),
                 forecast.chanceCheaper(way, forecast.payPerCall(), 1).map(InTen::of),
                 forecast.chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(InTen::of),

@@ -283,9 +283,10 @@ class HindsightTest {
         JsonNode year = run("hindsight");
 
         had(year.path("causes").get(2), 5, 6, 0, 2, "more", "gloomy");
-        assertThat(year.path("notes").get(0).asString()).isEqualTo("More calls came than the usual guess allows (0 to 3);"
-                + " the gloomy guess is closer, which expects 2.9. See which cause it is, and fit your records:"
-                + " icequill fit.");
+        assertThat(year.path("notes").get(0).asString())
+                .isEqualTo("More calls came than the usual guess allows (0 to 3);"
+                        + " the gloomy guess is closer, which expects 2.9. See which cause it is, and fit your records:"
+                        + " icequill fit.");
     }
 
     /** A cleaning that takes away half leaves dirt of half the age: H from 0.739220, and 3.739220 / 2 and so on. */

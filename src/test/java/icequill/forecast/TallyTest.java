@@ -14,7 +14,8 @@ class TallyTest {
     /** Mean 4: P(N <= 1) = 0.0916, P(N <= 2) = 0.2381, P(N >= 7) = 0.1107, P(N >= 8) = 0.0511. Mean 0.6: P(N >= 2) = 0.1219, P(N >= 3) = 0.0231. */
     @ParameterizedTest
     @CsvSource({"4, 0, 0, FEWER", "4, 1, 1, FEWER", "4, 2, 2, FITS", "4, 7, 7, FITS", "4, 8, 8, MORE", "4, 1, 2, FITS",
-            "4, 7, 20, FITS", "0.6, 0, 0, FITS", "0.6, 2, 2, FITS", "0.6, 3, 3, MORE", "0, 0, 0, FITS", "0, 1, 1, MORE"})
+            "4, 7, 20, FITS", "0.6, 0, 0, FITS", "0.6, 2, 2, FITS", "0.6, 3, 3, MORE", "0, 0, 0, FITS",
+            "0, 1, 1, MORE"})
     void fit_byTheTables(double mean, int atLeast, int atMost, Tally.Fit fit) {
         assertThat(new Tally(Counts.poisson(mean), atLeast, atMost).fit()).isEqualTo(fit);
     }
