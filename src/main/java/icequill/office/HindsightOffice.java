@@ -79,7 +79,7 @@ public final class HindsightOffice {
         });
         years.forEach(year -> problems.addAll(year.problems()));
         if (newer.size() == recorded.size()) {
-            problems.add(tooYoung(newer, begins, until));
+            problems.add(tooYoung(newer, begins));
         }
         LocalDate guessesOf = then.isPresent() ? begins : until;
         return VisitInHand.report(shop, problems)
@@ -96,7 +96,7 @@ public final class HindsightOffice {
                 new SideWork(rates.at(where.kind()), schedule), begins, until)));
     }
 
-    private static Problem tooYoung(List<Hindsight.Newer> newer, LocalDate begins, LocalDate until) {
+    private static Problem tooYoung(List<Hindsight.Newer> newer, LocalDate begins) {
         return newer.stream().map(Hindsight.Newer::since).min(LocalDate::compareTo)
                 .map(first -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the book has less than a year: its first visit was on " + first + ", after " + begins,
