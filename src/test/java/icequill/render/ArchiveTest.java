@@ -49,11 +49,13 @@ class ArchiveTest {
 
     /** Every kind in every form; language and size take turns, at different paces, so that any two choices meet. */
     private static List<Trial> trials() {
+        List<Language> languages = List.of(Language.values());
+        List<PaperSize> sizes = List.of(PaperSize.values());
         List<Trial> trials = new ArrayList<>();
         for (int kind = 0; kind < KINDS; kind++) {
             for (int form = 0; form < FORMS; form++) {
-                trials.add(new Trial(kind, form, Language.values()[(kind + form) % 2],
-                        PaperSize.values()[(kind / 2 + form) % 2]));
+                trials.add(new Trial(kind, form, languages.get((kind + form) % 2),
+                        sizes.get((kind / 2 + form) % 2)));
             }
         }
         return trials;
