@@ -12,6 +12,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,11 +67,12 @@ class FromPapersAttackTest {
         JsonNode before = shop.json("audit");
         Path paper = pdfs(shop).getFirst();
         byte[] issued = read(paper);
-        Path issuedFolder = paper.getParent().getParent();
+        Path year = Objects.requireNonNull(paper.getParent());
+        Path issuedFolder = Objects.requireNonNull(year.getParent());
         Files.move(paper, issuedFolder.resolve(".unfinished/INV-2026-00001~" + sha256(issued) + ".pdf"));
         Path half = Files.writeString(
                 issuedFolder.resolve(".unfinished/INV-2026-00002~" + sha256(issued) + ".pdf"), "%PDF-1.7 and no");
-        Files.delete(paper.getParent());
+        Files.delete(year);
         Files.delete(issuedFolder.resolve(".seals/INV-2026.txt"));
         lose(shop, database);
 

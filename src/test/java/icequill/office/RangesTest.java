@@ -11,7 +11,6 @@ import icequill.forecast.MixedLaw;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -61,11 +60,16 @@ class RangesTest {
         String name = FILES.get(number % FILES.size());
         int high = 6 + random.nextInt(12);
         int usual = 2 + random.nextInt(high - 2);
-        Files.writeString(folder.resolve("quotes/" + name + ".yaml"), String.format(Locale.ROOT,
-                "forecast:%n  assume:%n    randomFaults: {usual: %.2f, low: %.2f, high: %.2f}%n"
+        Path request = folder.resolve("quotes/" + name + ".yaml");
+        String asked = Files.readString(request);
+        String forecastKey = "forecast:\n";
+        String assumed = String.format(Locale.ROOT,
+                forecastKey + "  assume:%n    randomFaults: {usual: %.2f, low: %.2f, high: %.2f}%n"
                         + "    water: {usual: {by6: %s, by12: %d}, low: {by6: 0.1, by12: 1}, high: {by6: %s, by12: %d}}%n",
-                0.1 + random.nextDouble(), 0.05, 1.2 + random.nextDouble(), usual * 0.3, usual, high * 0.3, high),
-                StandardOpenOption.APPEND);
+                0.1 + random.nextDouble(), 0.05, 1.2 + random.nextDouble(), usual * 0.3, usual, high * 0.3, high);
+        Files.writeString(request, asked.contains("\n" + forecastKey)
+                ? asked.replace("\n" + forecastKey, "\n" + assumed)
+                : asked + assumed);
         SiteForecast forecast = forecast(name);
         List<Outlook.Way> printed = new OutlookAssembly(forecast).outlook().ways();
         List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
