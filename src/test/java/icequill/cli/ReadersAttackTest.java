@@ -63,7 +63,8 @@ class ReadersAttackTest {
             }
             assertThat(Run.of("audit", "--json", "--shop", copy.folder().toString()).json().path("papers").asInt())
                     .isEqualTo(1);
-            Run issued = Run.at(BookShop.CLOCK, "credit", "INV-2026-00001", "--reason", "Twice.", "--date", "2026-06-01",
+            Run issued = Run.at(BookShop.CLOCK, "credit", "INV-2026-00001", "--reason", "Twice.", "--date",
+                    "2026-06-01",
                     "--shop", copy.folder().toString());
             assertThat(issued.status()).isEqualTo(3);
             assertThat(issued.err()).contains("may not be written to");
