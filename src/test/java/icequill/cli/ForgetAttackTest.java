@@ -36,7 +36,7 @@ class ForgetAttackTest {
         shop.write("notes/call them.txt", "Ring Pennon Wharf Brewing about the taproom.\n");
         shop.write("accounts/wharf.yaml", "# for pennon wharf brewing\n");
 
-        JsonNode forgotten = shop.json("customer", "forget", "pennon-wharf-taproom");
+        JsonNode forgotten = shop.json("customer", "forget", "pennon-wharf-taproom", "--yes");
 
         List<String> told = new ArrayList<>();
         forgotten.path("files").forEach(file -> told.add(file.asString()));
