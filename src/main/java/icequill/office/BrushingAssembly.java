@@ -50,10 +50,7 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
     /** The sheet, or why there can be none for this site. */
     Checked<BrushingSheet> sheet(LocalDate date) {
         Problems problems = new Problems();
-        List<String> known = site.machines().stream().map(Machine::id).toList();
-        request.reachable().stream().filter(named -> !known.contains(named.machine())).forEach(named -> problems
-                .add(Problem.unknownName(named.place(), "machine", named.machine(), known)));
-        if (problems.isEmpty() && yours().isEmpty()) {
+        if (yours().isEmpty()) {
             problems.add(new Problem(Code.NOT_ALLOWED, request.place(),
                     "no machine of this site may be brushed by the customer's staff: " + site.machines().stream()
                             .map(machine -> machine.id() + " " + reasons(machine)).collect(Collectors.joining(", ")),

@@ -6,14 +6,17 @@ import icequill.document.BrushingSheetPair;
 import icequill.files.ShopFolder;
 import icequill.forecast.EnergyLimits;
 import icequill.party.Language;
+import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Checked;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** A request for a brushing sheet that was read, with everything that goes into it. */
@@ -35,10 +38,17 @@ record BrushingInHand(Shop shop, Site site, Rates rates, BrushingRequest request
     static Optional<BrushingInHand> read(ShopFolder folder, Path file, LocalDate day, Problems problems) {
         Optional<BrushingRequest> request = folder.brushing(file);
         Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
+        site.ifPresent(where -> problems.addAll(unknown(request.orElseThrow(), where)));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
         return site.flatMap(where -> rates.map(
                 prices -> new BrushingInHand(folder.shop().orElseThrow(), where, prices, request.orElseThrow(),
                         folder.forecast(day), folder.energy())));
+    }
+
+    private static List<Problem> unknown(BrushingRequest request, Site site) {
+        List<String> known = site.machines().stream().map(Machine::id).toList();
+        return request.reachable().stream().filter(named -> !known.contains(named.machine()))
+                .map(named -> Problem.unknownName(named.place(), "machine", named.machine(), known)).toList();
     }
 
     /** In the language asked for, or else the customer's, and on the back in the other one. */

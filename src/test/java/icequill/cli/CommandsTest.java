@@ -101,7 +101,10 @@ class CommandsTest {
                 .containsExactly("travel callback 52.00", "diagnosis callback 32.67", "repair callback 65.33");
     }
 
-    /** 3 July 2026 is the Friday before: 104.00 and 196.00 on a holiday; the Saturday itself is then after hours: 78.00, 147.00. */
+    /**
+     * 3 July 2026 is the Friday before: 104.00 and 196.00 on a holiday; the Saturday itself is then after
+     * hours: 78.00, 147.00. Labor less the 10 % of the agreement that runs there by then.
+     */
     @Test
     void price_observedHoliday_insteadOrToo() throws IOException {
         Path other = folder.resolve("observed");
@@ -111,8 +114,8 @@ class CommandsTest {
         Path visit = other.resolve("visits/ten-minute-brushing.yaml");
         String brushing = Files.readString(visit).replaceAll("(?m)^asked.*$", "");
 
-        for (String expected : List.of("instead 03 104.00 196.00", "instead 04 78.00 147.00", "too 03 104.00 196.00",
-                "too 04 104.00 196.00", "instead 02 52.00 98.00")) {
+        for (String expected : List.of("instead 03 104.00 176.40", "instead 04 78.00 132.30", "too 03 104.00 176.40",
+                "too 04 104.00 176.40", "instead 02 52.00 88.20")) {
             String[] part = expected.split(" ", -1);
             Files.writeString(labor, rates.replace("yearly: \"07-04\"", "yearly: \"07-04\", observed: " + part[0]));
             Files.writeString(visit, brushing.replace("2026-05-13T", "2026-07-" + part[1] + "T"));
@@ -464,9 +467,10 @@ class CommandsTest {
     void newShop_valuesAsShipped_areNotIssuedIntoTheBook(@TempDir Path other) throws IOException {
         Path mine = other.resolve("mine");
         Run.of("new", mine.toString());
-        assertThat(Run.of("visit", mine.resolve("visits/first-visit.yaml").toString()).status()).isZero();
+        assertThat(Run.at(BookShop.CLOCK, "visit", mine.resolve("visits/first-visit.yaml").toString()).status())
+                .isZero();
 
-        Run issued = Run.of("issue", "first-visit", "--shop", mine.toString());
+        Run issued = Run.at(BookShop.CLOCK, "issue", "first-visit", "--shop", mine.toString());
 
         assertThat(issued.status()).as(issued.out()).isEqualTo(3);
         assertThat(issued.err()).contains("still as shipped: name: Your shop's name", "98.00");

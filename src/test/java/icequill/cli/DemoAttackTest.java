@@ -29,7 +29,8 @@ class DemoAttackTest {
     @BeforeAll
     static void demo() {
         demo = common.resolve("demo");
-        assertThat(Run.of("demo", demo.toString()).status()).isZero();
+        Run made = Run.of("demo", demo.toString());
+        assertThat(made.status()).as(made.err()).isZero();
     }
 
     @Test
