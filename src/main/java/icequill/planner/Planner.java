@@ -5,7 +5,10 @@ import icequill.problem.Problems;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Makes the timetable of a visit. Stateless: the same work, crew and effort give the same timetable, on any machine. */
+/**
+ * Makes the timetable of a visit. The same work, crew and effort give the same timetable, on any machine; what was found is kept
+ * for the next who asks. Safe for use by many threads.
+ */
 public final class Planner {
 
     /** So many timetables are kept: those of the plans, agreements and sheets of some sites. */
