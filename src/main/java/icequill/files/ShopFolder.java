@@ -12,12 +12,14 @@ import icequill.forecast.EnergyLimits;
 import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
+import icequill.party.Sourcing;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import icequill.rates.RateSchedule;
 import icequill.rates.SiteHistory;
+import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
 import java.nio.file.Files;
@@ -103,6 +105,19 @@ public final class ShopFolder {
     /** Empty, with a problem that says why, when there are none. */
     public Optional<TaxRules> taxes() {
         return pricing.flatMap(PricingReader.Pricing::taxes);
+    }
+
+    /**
+     * The tax rules of a site, or of the shop where it is set so.
+     *
+     * @param beyond that there are none for its place is added here
+     */
+    public Optional<TaxPlace> taxPlace(Site site, LocalDate day, Problems beyond) {
+        Shop own = shop.orElseThrow();
+        boolean atShop = own.sourcing() == Sourcing.SHOP;
+        Place asked = place(atShop ? SHOP : "sites/" + site.id() + FolderFiles.YAML, "taxPlace");
+        return taxes().flatMap(
+                rules -> beyond.take(rules.at(day, atShop ? own.taxPlace() : site.taxPlace(), asked)));
     }
 
     /** Empty, with a problem that says why, when there are none. */

@@ -45,7 +45,7 @@ public final class AccountOffice {
 
     private Checked<AccountInHand> account(Path file, PaperOptions options) {
         return OwnNumber.unnumbered(options)
-                .then(sound -> AccountInHand.of(BookSites.shop(folder), file, options.date()));
+                .then(sound -> new AccountLoader(BookSites.shop(folder)).of(file, options.date()));
     }
 
     private static Language language(AccountInHand hand, PaperOptions options) {

@@ -4,22 +4,18 @@ import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
 import icequill.document.AgreementRequest;
-import icequill.files.ShopFolder;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Problem;
-import icequill.problem.Problems;
 import icequill.rates.ClassDiscount;
 import icequill.rates.Rates;
 import icequill.work.Finding;
 import icequill.work.Outcome;
 import icequill.work.Visit;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -37,25 +33,9 @@ record AgreementInForce(AgreementRequest request, Tier tier, Rates rates, Set<St
     /** A visit so many days from a planned one may be that one. */
     private static final int NEAR = 30;
 
-    /**
-     * Those of a site on a day, in the order of their files.
-     *
-     * @param problems what is wrong with them is added here, or stands in the folder
-     */
-    static List<AgreementInForce> at(ShopFolder folder, Site site, LocalDate day, Problems problems) {
-        List<AgreementInForce> found = new ArrayList<>();
-        for (Path file : folder.agreementsOf(site.id())) {
-            folder.agreement(file).filter(request -> request.isInForce(day))
-                    .flatMap(request -> of(folder, request, site, day, problems)).ifPresent(found::add);
-        }
-        return found;
-    }
-
-    private static Optional<AgreementInForce> of(ShopFolder folder, AgreementRequest request, Site site, LocalDate day,
-            Problems problems) {
-        return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced())))
-                .flatMap(rates -> PlanInHand.tier(rates, request.tier(), problems).map(
-                        tier -> new AgreementInForce(request, tier, rates, machines(request, site, day))));
+    /** As it is on a day. */
+    static AgreementInForce on(LocalDate day, AgreementRequest request, Tier tier, Rates rates, Site site) {
+        return new AgreementInForce(request, tier, rates, machines(request, site, day));
     }
 
     private static Set<String> machines(AgreementRequest request, Site site, LocalDate day) {

@@ -13,16 +13,13 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
-import icequill.files.ShopFolder;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.rates.SiteHistory;
 import icequill.work.Visit;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -30,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
@@ -46,35 +44,11 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
         Invoiced invoiced,
         List<ServiceAgreement.Change> changes, PaymentChange changed) {
 
-    /**
-     * Reads and prices an agreement; one report holds all that is wrong with it and with the rates.
-     *
-     * @param day whose tax rules hold
-     */
-    static Checked<AgreementInHand> of(ShopFolder folder, Path file, LocalDate day, InvoicedPayments book) {
-        Problems problems = new Problems();
-        Optional<AgreementInHand> hand = read(folder, file, day, book, problems);
-        return VisitInHand.report(folder, problems).or(hand::orElseThrow);
-    }
-
-    /** The agreement as far as it could be worked out; empty where something is missing, which was reported. */
-    static Optional<AgreementInHand> read(ShopFolder folder, Path file, LocalDate day, InvoicedPayments book,
-            Problems problems) {
-        Optional<AgreementRequest> request = folder.agreement(file);
-        Optional<PlanSetting> setting = request
-                .flatMap(found -> PlanSetting.read(folder, found.scope(), found.priced(), day, problems));
-        Optional<Tier> tier = setting
-                .flatMap(found -> PlanInHand.tier(found, request.orElseThrow().tier(), problems));
-        if (tier.isEmpty() || !folder.problems().isEmpty()) {
-            return Optional.empty();
-        }
-        LocalDate priced = request.orElseThrow().priced();
-        TierPricing pricing = new TierPricing(folder.forecast(priced)
-                .map(rates -> new ReserveAhead(rates, SiteHistory.UNKNOWN, Optional.empty(), priced)));
-        return problems.take(pricing.of(setting.orElseThrow(), tier.get())
-                .then(plan -> book.of(request.orElseThrow())
-                        .then(invoiced -> changed(setting.orElseThrow(), pricing, request.orElseThrow(), plan,
-                                invoiced))));
+    /** The priced agreement, or what of its changes cannot be priced. */
+    static Checked<AgreementInHand> of(PlanSetting setting, AgreementRequest request, Tier tier, TierPricing pricing,
+            Function<AgreementRequest, Checked<Invoiced>> invoiced) {
+        return pricing.of(setting, tier).then(plan -> invoiced.apply(request)
+                .then(known -> changed(setting, pricing, request, plan, known)));
     }
 
     private static Checked<AgreementInHand> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
@@ -125,7 +99,7 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
             problems.add(new Problem(Code.NOT_ALLOWED, request.scope().place(),
                     "no machine is left on " + change.from(), "an agreement that ends on that day instead"));
         }
-        PlanSetting.areScopes(change.minutes().keySet(), change.place(), setting.rates(), problems);
+        PlanSetting.unknownScopes(change.minutes().keySet(), change.place(), setting.rates(), problems);
         // Minutes are those of one set of machines: both sides are priced by minutes that come about alike.
         Map<String, Integer> now = setting.scope().work().minutes();
         Map<String, Integer> known = change.minutes().keySet().stream().filter(now::containsKey)

@@ -3,7 +3,6 @@ package icequill.office;
 import icequill.document.BrushingRequest;
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
-import icequill.files.ShopFolder;
 import icequill.forecast.EnergyLimits;
 import icequill.party.Language;
 import icequill.party.Machine;
@@ -14,7 +13,6 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -23,29 +21,8 @@ import java.util.Optional;
 record BrushingInHand(Shop shop, Site site, Rates rates, BrushingRequest request, Optional<ForecastRates> expected,
         EnergyLimits limits) {
 
-    /** Reads one request; one report holds all that is wrong with it, its site and the rates of the day. */
-    static Checked<BrushingInHand> of(ShopFolder folder, Path file, LocalDate day) {
-        Problems problems = new Problems();
-        Optional<BrushingInHand> hand = read(folder, file, day, problems);
-        return VisitInHand.report(folder, problems).or(hand::orElseThrow);
-    }
-
-    /**
-     * The request as far as it could be read; empty where something is missing, which was reported.
-     *
-     * @param problems those are added here that the folder itself cannot know
-     */
-    static Optional<BrushingInHand> read(ShopFolder folder, Path file, LocalDate day, Problems problems) {
-        Optional<BrushingRequest> request = folder.brushing(file);
-        Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
-        site.ifPresent(where -> problems.addAll(unknown(request.orElseThrow(), where)));
-        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
-        return site.flatMap(where -> rates.map(
-                prices -> new BrushingInHand(folder.shop().orElseThrow(), where, prices, request.orElseThrow(),
-                        folder.forecast(day), folder.energy())));
-    }
-
-    private static List<Problem> unknown(BrushingRequest request, Site site) {
+    /** Machines that a request names and the site does not have. */
+    static List<Problem> unknown(BrushingRequest request, Site site) {
         List<String> known = site.machines().stream().map(Machine::id).toList();
         return request.reachable().stream().filter(named -> !known.contains(named.machine()))
                 .map(named -> Problem.unknownName(named.place(), "machine", named.machine(), known)).toList();

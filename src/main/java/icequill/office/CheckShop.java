@@ -43,18 +43,18 @@ public final class CheckShop {
         }
         List<Path> visits = whole.visits();
         visits.forEach(
-                file -> VisitInHand.read(whole, file, problems).ifPresent(hand -> problems.take(hand.vouched())));
-        whole.planned().forEach(file -> VisitInHand.read(whole, file, problems).ifPresent(
+                file -> new VisitLoader(whole).read(file, problems).ifPresent(hand -> problems.take(hand.vouched())));
+        whole.planned().forEach(file -> new VisitLoader(whole).read(file, problems).ifPresent(
                 hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
         boolean isPriced = arePricesSound(whole);
-        whole.brushings().forEach(file -> BrushingInHand.read(whole, file, today, problems)
+        whole.brushings().forEach(file -> new BrushingLoader(whole).read(file, today, problems)
                 .filter(hand -> isPriced).ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
-        whole.accounts().forEach(file -> AccountInHand.read(whole, file, today, problems));
+        whole.accounts().forEach(file -> new AccountLoader(whole).read(file, today, problems));
         whole.credits().forEach(whole::credit);
         quotes(whole, today, problems);
         whole.agreements()
-                .forEach(file -> AgreementInHand.read(whole, file, today, InvoicedPayments.in(folder), problems));
-        return new Report(whole.sites().size(), visits.size(), VisitInHand.report(whole, problems).list());
+                .forEach(file -> new AgreementLoader(whole, InvoicedPayments.in(folder)::of).read(file, today, problems));
+        return new Report(whole.sites().size(), visits.size(), Glyphs.report(whole, problems).list());
     }
 
     /** The password of the book's database, where others may read it. */
@@ -65,10 +65,10 @@ public final class CheckShop {
     private static void quotes(ShopFolder whole, LocalDate today, Problems problems) {
         for (Path file : whole.quotes()) {
             if (whole.isMaintenance(file)) {
-                PlanInHand.read(whole, file, today, problems).filter(hand -> arePricesSound(whole))
+                new PlanLoader(whole).read(file, today, problems).filter(hand -> arePricesSound(whole))
                         .ifPresent(hand -> plans(whole, hand, today, problems));
             } else {
-                VisitInHand.read(whole, file, problems);
+                new VisitLoader(whole).read(file, problems);
             }
         }
     }

@@ -91,7 +91,7 @@ public final class Demo {
         issued.forEach(made -> problems.take(made).ifPresent(papers::add));
         for (Path visit : BookSites.shop(folder).visits()) {
             progress.accept("Record: " + visit.getFileName());
-            problems.take(VisitInHand.of(BookSites.shop(folder), visit)
+            problems.take(new VisitLoader(BookSites.shop(folder)).of(visit)
                     .then(hand -> office.record(hand, unnumbered(hand.visit().day())))).ifPresent(papers::add);
         }
         for (Path planned : BookSites.shop(folder).planned()) {

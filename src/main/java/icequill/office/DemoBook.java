@@ -88,8 +88,7 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         List<Due> due = new ArrayList<>();
         for (Path agreement : agreements) {
-            switch (AgreementInHand.of(BookSites.shop(book.folder()), agreement, AGREEMENT_DAY,
-                    new InvoicedPayments(book))) {
+            switch (new AgreementLoader(BookSites.shop(book.folder()), new InvoicedPayments(book)::of).of(agreement, AGREEMENT_DAY)) {
             case Checked.Sound<AgreementInHand>(AgreementInHand hand) -> hand.payments().stream().limit(PAYMENTS)
                     .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);
             case Checked.Faulty<AgreementInHand> faulty -> papers.add(new Checked.Faulty<>(faulty.problems()));

@@ -3,6 +3,7 @@ package icequill.office;
 import icequill.files.ShopFolder;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.render.Fonts;
 import java.util.List;
 import java.util.stream.Stream;
@@ -11,6 +12,15 @@ import java.util.stream.Stream;
 final class Glyphs {
 
     private Glyphs() {
+    }
+
+    /** All that is wrong with what was read from the folder so far, and what was found beyond that. */
+    static Problems report(ShopFolder folder, Problems beyond) {
+        Problems all = new Problems();
+        all.addAll(folder.problems());
+        all.addAll(problems(folder.texts()));
+        all.addAll(beyond.list());
+        return all;
     }
 
     static List<Problem> problems(List<ShopFolder.Text> texts) {

@@ -82,7 +82,7 @@ public final class HindsightOffice {
             problems.add(tooYoung(newer, begins));
         }
         LocalDate guessesOf = then.isPresent() ? begins : until;
-        return VisitInHand.report(shop, problems)
+        return Glyphs.report(shop, problems)
                 .or(() -> new HindsightAssembly(new Hindsight.Span(begins, until, guessesOf), years, newer)
                         .hindsight());
     }

@@ -50,7 +50,7 @@ public final class ImportOffice {
                 : Checked.sound(BookBefore.EMPTY);
         return before.then(known -> {
             ImportPlan plan = ImportPlan.of(folder, shop, known, lists, today, problems);
-            return VisitInHand.report(shop, problems).or(() -> plan)
+            return Glyphs.report(shop, problems).or(() -> plan)
                     .then(sound -> dryRun
                             ? Checked.sound(counted(lists, known, true))
                             : book.write(open -> stored(open, sound).map(done -> counted(lists, known, false))));

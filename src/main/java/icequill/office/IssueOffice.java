@@ -60,7 +60,7 @@ public final class IssueOffice {
      */
     public Checked<RecordedVisit> record(Path file) {
         ShopFolder shop = BookSites.shop(folder);
-        return VisitInHand.of(shop, file).then(VisitInHand::vouched).then(IssueOffice::named)
+        return new VisitLoader(shop).of(file).then(VisitInHand::vouched).then(IssueOffice::named)
                 .then(hand -> dates.stillToCome(hand.visit().id(), hand.visit().ended()).or(() -> hand))
                 .then(hand -> book.write(open -> new SamePeople(folder, open).problems(hand.visit()).or(() -> hand)
                         .then(alone -> taken(shop, hand.site(), open))
@@ -107,7 +107,7 @@ public final class IssueOffice {
             return open.entries().site(site.id());
         }
         Optional<StoredForms.Whole> whole = shop.siteFile(file, site.id());
-        return VisitInHand.report(shop, new Problems()).or(whole::orElseThrow)
+        return Glyphs.report(shop, new Problems()).or(whole::orElseThrow)
                 .then(new EntryRows(open)::take);
     }
 
@@ -124,8 +124,8 @@ public final class IssueOffice {
 
     Checked<Pending<BookedPaper>> pending(String visit, IssueWish wish) {
         BookSites sites = BookSites.of(folder);
-        return book.read(open -> visit(open, visit)).then(entry -> VisitInHand
-                .stored(sites.shop(), entry.id(), entry.data()).then(VisitInHand::withinLimit)
+        return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(sites.shop())
+                .stored(entry.id(), entry.data()).then(VisitInHand::withinLimit)
                 .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
                         .map(draft -> new Pending<>(book, open -> sites.unchanged(open,
                                 () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
@@ -189,7 +189,7 @@ public final class IssueOffice {
         boolean maintenance = shop.isMaintenance(file);
         PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
         return maintenance
-                ? PlanInHand.of(shop, file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
+                ? new PlanLoader(shop).of(file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
                         hand.setting().site(), kind, Optional.empty(),
                         number -> hand.setting().site().billTo(wish.date())
                                 .then(billTo -> hand.quote(wish.numbered(number), billTo)),
@@ -212,7 +212,7 @@ public final class IssueOffice {
 
     /** The payment of an agreement that is to be billed next. */
     public Checked<NextPayment> nextPayment(Path file, LocalDate day) {
-        return AgreementInHand.of(BookSites.shop(folder), file, day, new InvoicedPayments(book)).then(hand -> {
+        return new AgreementLoader(BookSites.shop(folder), new InvoicedPayments(book)::of).of(file, day).then(hand -> {
             String number = hand.request().number();
             Set<Integer> billed = new HashSet<>();
             Checked<Boolean> looked = book.exists()
@@ -232,7 +232,7 @@ public final class IssueOffice {
     Checked<Pending<BookedPaper>> pendingPayment(Path file, int payment, IssueWish wish) {
         BookSites sites = BookSites.of(folder);
         ShopFolder shop = sites.shop();
-        return AgreementInHand.of(shop, file, wish.date(), new InvoicedPayments(book)).then(hand -> {
+        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, wish.date()).then(hand -> {
             Site site = hand.setting().whole();
             return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new Billed.Payment(hand.request().number(), payment, wish.booking().outOfOrder()

@@ -44,7 +44,7 @@ public final class Office {
 
     /** The price of a visit. */
     public Checked<PriceSheet> price(Path file, Optional<Language> language) {
-        return VisitInHand.of(BookSites.shop(folder), file)
+        return new VisitLoader(BookSites.shop(folder)).of(file)
                 .map(hand -> new PriceSheet(hand, hand.language(language)));
     }
 
@@ -53,7 +53,7 @@ public final class Office {
      * anything. A price above the customer's limit is a problem.
      */
     public Checked<WrittenPaper> invoice(Path file, PaperOptions options) {
-        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> invoice(hand, options));
+        return new VisitLoader(BookSites.shop(folder)).of(file).then(hand -> invoice(hand, options));
     }
 
     /** The same for a visit that was priced already. */
@@ -75,8 +75,8 @@ public final class Office {
     public Checked<WrittenPaper> credit(Path file, PaperOptions options) {
         ShopFolder shop = BookSites.shop(folder);
         Optional<CreditRequest> request = shop.credit(file);
-        return VisitInHand.report(shop, new Problems()).or(request::orElseThrow)
-                .then(wanted -> VisitInHand.of(shop, folder.resolve(wanted.visit()))
+        return Glyphs.report(shop, new Problems()).or(request::orElseThrow)
+                .then(wanted -> new VisitLoader(shop).of(folder.resolve(wanted.visit()))
                         .then(hand -> OwnNumber.numbered(folder, options)
                                 .then(sound -> credit(hand, wanted, options))));
     }
@@ -112,7 +112,7 @@ public final class Office {
 
     /** The price of a planned repair as its quote has it, for the owner. */
     public Checked<PriceSheet> priceOfQuote(Path file, PaperOptions options) {
-        return VisitInHand.of(BookSites.shop(folder), file, visit -> options.date())
+        return new VisitLoader(BookSites.shop(folder)).of(file, visit -> options.date())
                 .map(hand -> new PriceSheet(hand, hand.language(options.language())));
     }
 
@@ -122,7 +122,7 @@ public final class Office {
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> record(Path file, PaperOptions options) {
-        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> record(hand, options));
+        return new VisitLoader(BookSites.shop(folder)).of(file).then(hand -> record(hand, options));
     }
 
     /** The same for a visit that was read already. */
@@ -140,13 +140,13 @@ public final class Office {
      * @param language of the alarms; empty for the shop's
      */
     public Checked<PlanSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
-        return VisitInHand.of(BookSites.shop(folder), file)
+        return new VisitLoader(BookSites.shop(folder)).of(file)
                 .then(hand -> PlanSheet.of(Planning.of(hand, crew), language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> worksheet(Path file, PaperOptions options) {
-        return VisitInHand.of(BookSites.shop(folder), file).then(hand -> {
+        return new VisitLoader(BookSites.shop(folder)).of(file).then(hand -> {
             Language language = options.language().orElse(hand.shop().language());
             return new WorkSheetAssembly(hand, language).sheet(options.date())
                     .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
@@ -156,7 +156,7 @@ public final class Office {
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
     public Checked<Brushed> brushing(Path file, PaperOptions options) {
-        return BrushingInHand.of(BookSites.shop(folder), file, options.date())
+        return new BrushingLoader(BookSites.shop(folder)).of(file, options.date())
                 .then(hand -> hand.sheet(options.date(), options.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), options)
                         .map(paper -> new Brushed(paper, sheet))));
@@ -164,7 +164,7 @@ public final class Office {
 
     /** The same in both languages, one on each side of the sheet. */
     public Checked<Brushed> brushingPair(Path file, PaperOptions options) {
-        return BrushingInHand.of(BookSites.shop(folder), file, options.date())
+        return new BrushingLoader(BookSites.shop(folder)).of(file, options.date())
                 .then(hand -> hand.pair(options.date(), options.language()).then(pair -> write(pair,
                         "brushing-both-" + hand.site().id(), pair.front().customer(), options)
                         .map(paper -> new Brushed(paper, pair))));

@@ -8,18 +8,13 @@ import icequill.document.MaintenanceQuote;
 import icequill.document.PlanRequest;
 import icequill.document.Where;
 import icequill.explain.Phrase;
-import icequill.files.ShopFolder;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.rates.Rates;
 import icequill.rates.SiteHistory;
-import icequill.work.Visit;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,33 +28,14 @@ import java.util.Optional;
 record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> plans, SiteHistory history,
         List<Problem> leftOut) {
 
-    /**
-     * Reads and prices a request; one report holds all that is wrong with it and with the rates.
-     *
-     * @param day of the quote, whose rates and tax rules hold
-     */
-    static Checked<PlanInHand> of(ShopFolder folder, Path file, LocalDate day) {
+    /** The priced request, or what of it cannot be priced. */
+    static Checked<PlanInHand> of(PlanSetting setting, PlanRequest request, SiteHistory history, TierPricing pricing) {
         Problems problems = new Problems();
-        Optional<PlanInHand> hand = read(folder, file, day, problems);
-        return VisitInHand.report(folder, problems).or(hand::orElseThrow);
-    }
-
-    /** The request as far as it could be worked out; empty where something is missing, which was reported. */
-    static Optional<PlanInHand> read(ShopFolder folder, Path file, LocalDate day, Problems problems) {
-        Optional<PlanRequest> request = folder.maintenance(file);
-        Optional<PlanSetting> setting = request
-                .flatMap(found -> PlanSetting.read(folder, found.scope(), day, day, problems));
-        if (setting.isEmpty() || !folder.problems().isEmpty()) {
-            return Optional.empty();
-        }
-        SiteHistory history = folder.history(file).orElse(SiteHistory.UNKNOWN);
-        TierPricing pricing = new TierPricing(folder.forecast(day)
-                .map(rates -> new ReserveAhead(rates, history, request.orElseThrow().survey(), day)));
         List<PricedPlan> plans = new ArrayList<>();
         List<Problem> leftOut = new ArrayList<>();
-        for (Tier tier : tiers(setting.get(), request.orElseThrow(), problems)) {
-            Checked<PricedPlan> plan = pricing.of(setting.get(), tier);
-            if (request.orElseThrow().tiers().isEmpty() && pricing.knowsTooLittleOf(setting.get(), tier)) {
+        for (Tier tier : tiers(setting, request, problems)) {
+            Checked<PricedPlan> plan = pricing.of(setting, tier);
+            if (request.tiers().isEmpty() && pricing.knowsTooLittleOf(setting, tier)) {
                 leftOut.addAll(plan.problems());
             } else {
                 problems.take(plan).ifPresent(plans::add);
@@ -68,9 +44,7 @@ record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> pla
         if (plans.isEmpty()) {
             leftOut.forEach(problems::add);
         }
-        return problems.isEmpty()
-                ? Optional.of(new PlanInHand(setting.get(), request.orElseThrow(), plans, history, leftOut))
-                : Optional.empty();
+        return problems.or(() -> new PlanInHand(setting, request, plans, history, leftOut));
     }
 
     private static List<Tier> tiers(PlanSetting setting, PlanRequest request, Problems problems) {
@@ -78,21 +52,8 @@ record PlanInHand(PlanSetting setting, PlanRequest request, List<PricedPlan> pla
         if (request.tiers().isEmpty()) {
             return all;
         }
-        return request.tiers().stream().flatMap(named -> tier(setting, named, problems).stream()).toList();
-    }
-
-    /** The tier of a name; an unknown one is reported. */
-    static Optional<Tier> tier(PlanSetting setting, Visit.Named named, Problems problems) {
-        return tier(setting.rates(), named, problems);
-    }
-
-    static Optional<Tier> tier(Rates rates, Visit.Named named, Problems problems) {
-        Optional<Tier> tier = rates.plans().tier(named.id());
-        if (tier.isEmpty()) {
-            problems.add(Problem.unknownName(named.place(), "tier", named.id(),
-                    rates.plans().tiers().stream().map(Tier::id).toList()));
-        }
-        return tier;
+        return request.tiers().stream()
+                .flatMap(named -> problems.take(setting.rates().tier(named)).stream()).toList();
     }
 
     PlanChoices choices() {

@@ -37,7 +37,7 @@ public final class PlanOffice {
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, PaperOptions options) {
         return OwnNumber.numbered(folder, options)
-                .then(sound -> PlanInHand.of(BookSites.shop(folder), file, options.date()))
+                .then(sound -> new PlanLoader(BookSites.shop(folder)).of(file, options.date()))
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
                         .then(quote -> write(quote, options.number().map(number -> "quote-" + number)
@@ -48,7 +48,7 @@ public final class PlanOffice {
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
     public Checked<PlanEarnings> earnings(Path file, PaperOptions options) {
-        return PlanInHand.of(BookSites.shop(folder), file, options.date())
+        return new PlanLoader(BookSites.shop(folder)).of(file, options.date())
                 .map(hand -> new PlanEarnings(hand, hand.language(options.language())));
     }
 
@@ -56,7 +56,7 @@ public final class PlanOffice {
     public Checked<WrittenPaper> agreement(Path file, PaperOptions options) {
         ShopFolder shop = BookSites.shop(folder);
         return OwnNumber.unnumbered(options)
-                .then(sound -> AgreementInHand.of(shop, file, options.date(), InvoicedPayments.in(folder)))
+                .then(sound -> new AgreementLoader(shop, InvoicedPayments.in(folder)::of).of(file, options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
@@ -71,8 +71,7 @@ public final class PlanOffice {
      */
     public Checked<WrittenPaper> payment(Path file, int payment, PaperOptions options) {
         return OwnNumber.numbered(folder, options)
-                .then(sound -> AgreementInHand.of(BookSites.shop(folder), file, options.date(),
-                        InvoicedPayments.in(folder)))
+                .then(sound -> new AgreementLoader(BookSites.shop(folder), InvoicedPayments.in(folder)::of).of(file, options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
                         .then(invoice -> write(invoice, options)));
@@ -93,13 +92,13 @@ public final class PlanOffice {
     public Checked<RenewalAdvice> renewal(Path file, PaperOptions options, Optional<String> late) {
         ShopFolder shop = BookSites.shop(folder);
         return OwnNumber.unnumbered(options)
-                .then(sound -> AgreementInHand.of(shop, file, options.date(), InvoicedPayments.in(folder)))
+                .then(sound -> new AgreementLoader(shop, InvoicedPayments.in(folder)::of).of(file, options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
-                        .then(billTo -> renewal(new RenewalAssembly(shop, hand, billTo), options, late)));
+                        .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()), options, late)));
     }
 
     private Checked<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
-        NoticeRules rules = assembly.folder().notices().orElseThrow();
+        NoticeRules rules = assembly.notices().orElseThrow();
         return assembly.notice(options, late)
                 .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(),
                         options,
@@ -112,7 +111,7 @@ public final class PlanOffice {
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
     public Checked<Compared> compare(Path file, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookSites.shop(folder);
-        return OwnNumber.unnumbered(options).then(sound -> PlanInHand.of(shop, file, options.date()))
+        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(options)
                                 .then(sheet -> write(sheet, "comparison-" + nameOf(file), hand.setting().site(),
@@ -123,7 +122,7 @@ public final class PlanOffice {
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
     public Checked<WrittenPaper> ownersOutlook(Path file, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookSites.shop(folder);
-        return OwnNumber.unnumbered(options).then(sound -> PlanInHand.of(shop, file, options.date()))
+        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(options)))))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + nameOf(file),

@@ -35,26 +35,26 @@ import java.util.stream.Stream;
  */
 record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place, PlanScope scope) {
 
+    /** With the machines that the scope names, or all where it names none. */
+    static PlanSetting of(Shop shop, Site whole, Rates rates, TaxPlace place, PlanScope scope) {
+        Set<String> machines = new LinkedHashSet<>(scope.machines().isEmpty()
+                ? whole.machines().stream().map(Machine::id).toList()
+                : scope.machines().stream().map(Visit.Named::id).toList());
+        return new PlanSetting(shop, whole, whole.only(machines), rates, place, scope);
+    }
+
     /**
-     * Reads what a plan is priced by; empty where something is missing, which was reported.
+     * What of a scope its site does not have.
      *
-     * @param priced the day whose rates hold
-     * @param taxed the day whose tax rules hold
-     * @param problems those are added here that the folder itself cannot know
+     * @param rates empty where they are not known; then names of theirs are not looked up
      */
-    static Optional<PlanSetting> read(ShopFolder folder, PlanScope scope, LocalDate priced, LocalDate taxed,
-            Problems problems) {
-        Optional<Site> whole = folder.site(scope.site(), scope.place());
-        Optional<Set<String>> machines = whole.flatMap(site -> machines(scope, site, problems));
-        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced)));
-        Optional<TaxPlace> place = whole.flatMap(site -> taxPlace(folder, site, taxed, problems));
-        boolean arrives = whole.filter(site -> !arrivesOutside(scope, site, problems)).isPresent();
-        boolean known = rates
-                .filter(prices -> whole.filter(site -> areKnown(scope, site, prices, problems)).isPresent())
-                .isPresent();
-        return whole.filter(site -> arrives && known).flatMap(site -> machines.flatMap(ids -> rates
-                .flatMap(prices -> place.map(taxes -> new PlanSetting(folder.shop().orElseThrow(), site,
-                        site.only(ids), prices, taxes, scope)))));
+    static List<Problem> problems(PlanScope scope, Site site, Optional<Rates> rates) {
+        Problems problems = new Problems();
+        List<String> machines = site.machines().stream().map(Machine::id).toList();
+        scope.machines().forEach(named -> isKnown(named, machines, problems));
+        arrivesOutside(scope, site).ifPresent(problems::add);
+        rates.ifPresent(known -> unknown(scope, site, known, problems));
+        return problems.list();
     }
 
     /** The same for other machines of the site. */
@@ -81,20 +81,18 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
         return Stream.concat(site.circumstances().stream(), scope.circumstances().stream()).toList();
     }
 
-    private static boolean arrivesOutside(PlanScope scope, Site site, Problems problems) {
-        Optional<AccessHours> hours = site.access().filter(access -> scope.arrive()
-                .filter(arrive -> !access.contains(arrive)).isPresent());
-        hours.ifPresent(access -> problems.add(new Problem(Code.OUT_OF_RANGE, scope.place(),
-                "arrive: " + scope.arrive().orElseThrow() + ", but the site lets us in from " + access.from() + " to "
-                        + access.until(),
-                "an hour within these")));
-        return hours.isPresent();
+    private static Optional<Problem> arrivesOutside(PlanScope scope, Site site) {
+        return site.access().filter(access -> scope.arrive().filter(arrive -> !access.contains(arrive)).isPresent())
+                .map(access -> new Problem(Code.OUT_OF_RANGE, scope.place(),
+                        "arrive: " + scope.arrive().orElseThrow() + ", but the site lets us in from " + access.from()
+                                + " to " + access.until(),
+                        "an hour within these"));
     }
 
-    private static boolean areKnown(PlanScope scope, Site site, Rates rates, Problems problems) {
+    private static void unknown(PlanScope scope, Site site, Rates rates, Problems problems) {
         List<Modifier> known = rates.adjustments().modifiers();
         List<String> machines = site.machines().stream().map(Machine::id).toList();
-        boolean sound = areScopes(scope.work().minutes().keySet(), scope.work().place(), rates, problems);
+        unknownScopes(scope.work().minutes().keySet(), scope.work().place(), rates, problems);
         for (Circumstance found : circumstances(scope, site)) {
             Optional<Modifier> modifier = known.stream().filter(one -> one.id().equals(found.modifier())).findFirst();
             if (modifier.isEmpty()) {
@@ -106,31 +104,15 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
                         "the modifier \"" + found.modifier() + "\" is charged instead of labor",
                         "one that comes on top of a visit's work"));
             }
-            boolean atKnown = found.machine().stream()
-                    .allMatch(machine -> isKnown(new Visit.Named(machine, found.place()), machines, problems));
-            sound &= atKnown && modifier.filter(one -> !one.insteadOfLabor()).isPresent();
+            found.machine().ifPresent(machine -> isKnown(new Visit.Named(machine, found.place()), machines, problems));
         }
-        return sound;
     }
 
     /** Reports scopes that no visit can have. */
-    static boolean areScopes(Set<String> named, Place place, Rates rates, Problems problems) {
+    static void unknownScopes(Set<String> named, Place place, Rates rates, Problems problems) {
         List<String> known = rates.plans().scopes().stream().map(Scope::id).toList();
-        List<String> unknown = named.stream().filter(id -> !known.contains(id)).sorted().toList();
-        unknown.forEach(id -> problems.add(Problem.unknownName(place, "scope", id, known)));
-        return unknown.isEmpty();
-    }
-
-    private static Optional<Set<String>> machines(PlanScope scope, Site site, Problems problems) {
-        List<String> all = site.machines().stream().map(Machine::id).toList();
-        boolean known = true;
-        for (Visit.Named named : scope.machines()) {
-            known &= isKnown(named, all, problems);
-        }
-        List<String> chosen = scope.machines().isEmpty()
-                ? all
-                : scope.machines().stream().map(Visit.Named::id).toList();
-        return known ? Optional.of(new LinkedHashSet<>(chosen)) : Optional.empty();
+        named.stream().filter(id -> !known.contains(id)).sorted()
+                .forEach(id -> problems.add(Problem.unknownName(place, "scope", id, known)));
     }
 
     /** Reports a machine that the site does not have. */
@@ -139,14 +121,5 @@ record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place
             problems.add(Problem.unknownName(machine.place(), "machine", machine.id(), all));
         }
         return all.contains(machine.id());
-    }
-
-    /** The tax rules of the site, or of the shop where it is set so. */
-    static Optional<TaxPlace> taxPlace(ShopFolder folder, Site site, LocalDate day, Problems problems) {
-        Shop shop = folder.shop().orElseThrow();
-        boolean atShop = shop.sourcing() == Sourcing.SHOP;
-        Place asked = folder.place(atShop ? "shop.yaml" : "sites/" + site.id() + ".yaml", "taxPlace");
-        return folder.taxes().flatMap(
-                rules -> problems.take(rules.at(day, atShop ? shop.taxPlace() : site.taxPlace(), asked)));
     }
 }

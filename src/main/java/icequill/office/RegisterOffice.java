@@ -58,7 +58,7 @@ public final class RegisterOffice {
                         .orElseGet(() -> shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
                                 Place.NOWHERE, before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock),
                                 ofAccount));
-                return VisitInHand.report(shop, new Problems()).or(customer::orElseThrow)
+                return Glyphs.report(shop, new Problems()).or(customer::orElseThrow)
                         .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
                         .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
             });
@@ -164,7 +164,7 @@ public final class RegisterOffice {
         read.flatMap(whole -> whole.site().taxPlace()).flatMap(
                 place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), ShopDay.today(folder, clock)))
                 .ifPresent(problems::add);
-        return VisitInHand.report(shop, problems).or(read::orElseThrow);
+        return Glyphs.report(shop, problems).or(read::orElseThrow);
     }
 
     /** A problem when the rates do not know a tax place. */

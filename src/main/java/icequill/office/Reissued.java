@@ -60,7 +60,7 @@ record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> pa
 
     private static Checked<Customer> ofSite(ShopFolder shop, CreditOffice.Billing billing) {
         Optional<Site> site = shop.site(billing.issued().origin().site().orElse(""), Place.NOWHERE);
-        return VisitInHand.report(shop, new Problems()).or(() -> site.orElseThrow().customer());
+        return Glyphs.report(shop, new Problems()).or(() -> site.orElseThrow().customer());
     }
 
     private static Checked<Payer> billed(Customer customer, LocalDate day) {

@@ -14,7 +14,6 @@ import icequill.document.PlanScope;
 import icequill.document.RenewalNotice;
 import icequill.document.Where;
 import icequill.explain.Phrase;
-import icequill.files.ShopFolder;
 import icequill.party.BillTo;
 import icequill.party.Site;
 import icequill.problem.Checked;
@@ -22,17 +21,19 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.RateSchedule;
 import icequill.rates.Rates;
 import java.util.List;
 import java.util.Optional;
 
 /** Puts the notice together by which a customer learns that his agreement will renew itself. */
-record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
+record RenewalAssembly(AgreementInHand hand, BillTo billTo, Optional<NoticeRules> notices,
+        Optional<RateSchedule> schedule) {
 
     /** What the notice says, or why its price is not known. */
     Checked<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
         Problems problems = new Problems();
-        Optional<NoticePlan> plan = folder.notices().map(this::plan);
+        Optional<NoticePlan> plan = notices.map(this::plan);
         Optional<Problem> timing = plan.flatMap(found -> found.problem(options.date(), hand.request().scope().place()));
         if (late.isEmpty()) {
             timing.ifPresent(problems::add);
@@ -55,7 +56,7 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         RenewalTerms terms = renewal().terms();
-        List<Phrase> laws = folder.notices().map(rules -> plan(rules).rules()).orElse(List.of()).stream()
+        List<Phrase> laws = notices.map(rules -> plan(rules).rules()).orElse(List.of()).stream()
                 .map(NoticeRule::law).map(law -> Phrase.of("renewal.law", law)).toList();
         return new RenewalNotice(options.date(), setting.shop(), hand.language(options.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),
@@ -89,12 +90,11 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
         Problems problems = new Problems();
         Term next = new Term(renewal().terms().term().renewal(), renewal().terms().renewalMonths());
         PlanScope scope = hand.setting().scope().over(next);
-        Optional<Rates> rates = folder.schedule()
-                .flatMap(schedule -> problems.take(schedule.asOf(next.start())));
+        Optional<Rates> rates = schedule.flatMap(all -> problems.take(all.asOf(next.start())));
         PlanSetting now = hand.setting();
         Optional<PlanSetting> setting = rates.map(prices -> new PlanSetting(now.shop(), now.whole(), now.site(),
                 prices, now.place(), scope));
-        Optional<Tier> tier = setting.flatMap(found -> PlanInHand.tier(found, hand.request().tier(), problems));
+        Optional<Tier> tier = rates.flatMap(prices -> problems.take(prices.tier(hand.request().tier())));
         return problems.or(tier::orElseThrow).then(found -> hand.pricing().of(setting.orElseThrow(), found))
                 .map(plan -> new Raise.Repriced(plan.year().price()));
     }

@@ -22,7 +22,7 @@ record RepairQuoting(Path folder, ShopFolder shop, VisitInHand hand, BillTo bill
 
     /** Reads and prices what is to be quoted, at the prices of the quote's own date. */
     static Checked<RepairQuoting> of(Path folder, ShopFolder shop, Path file, PaperOptions options) {
-        return VisitInHand.of(shop, file, visit -> options.date())
+        return new VisitLoader(shop).of(file, visit -> options.date())
                 .then(hand -> hand.site().billTo(options.date())
                         .map(billTo -> new RepairQuoting(folder, shop, hand, billTo,
                                 hand.language(options.language()))));
@@ -38,7 +38,7 @@ record RepairQuoting(Path folder, ShopFolder shop, VisitInHand hand, BillTo bill
         Problems problems = new Problems();
         Optional<Machine> machine = machine(proposal.get(), problems);
         Optional<Visit> found = proposal.get().found().flatMap(from -> found(proposal.get(), from, problems));
-        return VisitInHand.report(shop, problems).or(() -> new RepairQuoteAssembly(hand, proposal.get(),
+        return Glyphs.report(shop, problems).or(() -> new RepairQuoteAssembly(hand, proposal.get(),
                 machine.orElseThrow(), found, billTo, language).quote(options.number(), options.date()));
     }
 

@@ -1,11 +1,15 @@
 package icequill.rates;
 
 import icequill.agreement.Plans;
+import icequill.agreement.Tier;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
 import icequill.work.Band;
 import icequill.work.ChemicalOrder;
 import icequill.work.Chemistry;
 import icequill.work.Finding;
 import icequill.work.Task;
+import icequill.work.Visit;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -66,6 +70,13 @@ public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates se
             }
         }
         return during;
+    }
+
+    /** The tier of a name, or that there is none. */
+    public Checked<Tier> tier(Visit.Named named) {
+        return plans.tier(named.id()).map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(Problem.unknownName(named.place(), "tier", named.id(),
+                        plans.tiers().stream().map(Tier::id).toList())));
     }
 
     public Optional<Task> task(String id) {

@@ -166,7 +166,7 @@ class AccountPapersTest {
                 "billTo: {name: Grupo Mar, address: {street: [1 Quay], city: Alderton, postalCode: \"10999\", "
                         + "country: US}}\nlanguage: es\nvendorNumber: V-1"));
 
-        AccountInHand hand = AccountInHand.of(ShopFolder.read(folder), file, DAY).orElseThrow();
+        AccountInHand hand = new AccountLoader(ShopFolder.read(folder)).of(file, DAY).orElseThrow();
 
         assertThat(hand.billTo().name()).isEqualTo("Grupo Mar");
         assertThat(hand.language()).contains(Language.SPANISH);
@@ -220,8 +220,8 @@ class AccountPapersTest {
     }
 
     private AccountPapers papers(String name, LocalDate day, Language language) {
-        return new AccountPapers(AccountInHand
-                .of(ShopFolder.read(folder), folder.resolve("accounts/" + name + ".yaml"), day).orElseThrow(),
+        return new AccountPapers(new AccountLoader(ShopFolder.read(folder))
+                .of(folder.resolve("accounts/" + name + ".yaml"), day).orElseThrow(),
                 language);
     }
 }

@@ -117,7 +117,7 @@ class AgreementTest {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file, Files.readString(file).replace(from, to));
 
-        assertThat(AgreementInHand.of(ShopFolder.read(folder), file, DAY, InvoicedPayments.in(folder)).problems())
+        assertThat(new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of).of(file, DAY).problems())
                 .singleElement().satisfies(problem -> {
                     assertThat(problem.code()).isEqualTo(Code.UNKNOWN_NAME);
                     assertThat(problem.place().path()).isEqualTo(path);
@@ -126,7 +126,7 @@ class AgreementTest {
     }
 
     private AgreementInHand hand() {
-        return AgreementInHand.of(ShopFolder.read(folder), folder.resolve(HOTEL), DAY, InvoicedPayments.in(folder))
+        return new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of).of(folder.resolve(HOTEL), DAY)
                 .orElseThrow();
     }
 

@@ -171,8 +171,8 @@ class BrushingTest {
     @ParameterizedTest
     @ValueSource(strings = {"hotel-fernhill", "crumb-lane-bakery"})
     void pair_everyDemoSite_twoPages(String site) throws Exception {
-        BrushingSheetPair pair = BrushingInHand
-                .of(ShopFolder.read(folder), folder.resolve("brushing/" + site + ".yaml"), DAY)
+        BrushingSheetPair pair = new BrushingLoader(ShopFolder.read(folder))
+                .of(folder.resolve("brushing/" + site + ".yaml"), DAY)
                 .then(hand -> hand.pair(DAY, Optional.empty())).orElseThrow();
         Printer printer = Printer.of(folder);
         byte[] pdf = printer.html(pair).then(html -> printer.pdf(pair, html, List.of())).orElseThrow();
@@ -211,7 +211,7 @@ class BrushingTest {
     }
 
     private BrushingSheet sheet(String name, LocalDate day, Language language) {
-        return BrushingInHand.of(ShopFolder.read(folder), folder.resolve("brushing/" + name + ".yaml"), day)
+        return new BrushingLoader(ShopFolder.read(folder)).of(folder.resolve("brushing/" + name + ".yaml"), day)
                 .then(hand -> hand.sheet(day, Optional.of(language))).orElseThrow();
     }
 }

@@ -189,7 +189,7 @@ class OutlookTest {
     /** Catching up is a row of its own, and what it earns is counted. */
     @Test
     void owner_catchingUp_isARowAndCounts() {
-        PlanInHand hand = PlanInHand.of(ShopFolder.read(folder), folder.resolve(BAKERY), DAY).orElseThrow();
+        PlanInHand hand = new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(BAKERY), DAY).orElseThrow();
         ShopFolder shop = ShopFolder.read(folder);
         OwnersOutlook page = new OwnersAssembly(SiteForecast
                 .of(hand, shop.forecast(DAY).orElseThrow(), shop.energy(), DAY, LookAhead.USUAL).orElseThrow())

@@ -209,7 +209,7 @@ class PlanQuoteTest {
         assertThat(printed.flowing()).contains("2 calls included in a year, for").doesNotContain("15%", "expect");
         String expected = formula.replaceAll("^round[(][(]100 % [+] 15 %[)] x ([0-9.]+) x .*", "$1");
         assertThat(expected).matches("[01][.][0-9]{6}");
-        assertThat(PaperJson.write(PlanInHand.of(ShopFolder.read(folder), folder.resolve(QUOTE), paperOptions().date())
+        assertThat(PaperJson.write(new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(QUOTE), paperOptions().date())
                 .then(hand -> hand.setting().site().billTo(paperOptions().date())
                         .then(billTo -> hand.quote(paperOptions(), billTo)))
                 .orElseThrow())).doesNotContain(expected, "\"value\" : 15");

@@ -108,7 +108,7 @@ class RangesTest {
 
     private SiteForecast forecast(String name) {
         ShopFolder read = ShopFolder.read(folder);
-        return PlanInHand.of(read, folder.resolve("quotes/" + name + ".yaml"), DAY)
+        return new PlanLoader(read).of(folder.resolve("quotes/" + name + ".yaml"), DAY)
                 .then(hand -> SiteForecast.of(hand, read.forecast(DAY).orElseThrow(), read.energy(), DAY,
                         new LookAhead(Optional.empty(), Optional.of(5))))
                 .orElseThrow();

@@ -205,7 +205,7 @@ class RecordTest {
     }
 
     private VisitInHand hand(Path file) {
-        return VisitInHand.of(ShopFolder.read(folder), file).orElseThrow();
+        return new VisitLoader(ShopFolder.read(folder)).of(file).orElseThrow();
     }
 
     private static PaperOptions options(Optional<String> number) {

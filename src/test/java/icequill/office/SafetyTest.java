@@ -229,11 +229,11 @@ class SafetyTest {
         ShopFolder shop = ShopFolder.read(folder);
         Path file = folder.resolve(row.file());
         return switch (row.paper()) {
-        case WORK_SHEET -> VisitInHand.of(shop, file).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
+        case WORK_SHEET -> new VisitLoader(shop).of(file).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
                 .orElseThrow();
-        case VISIT_RECORD -> VisitInHand.of(shop, file).map(hand -> new RecordAssembly(hand, language).record(DAY))
+        case VISIT_RECORD -> new VisitLoader(shop).of(file).map(hand -> new RecordAssembly(hand, language).record(DAY))
                 .orElseThrow();
-        case BRUSHING_SHEET -> BrushingInHand.of(shop, file, DAY).then(hand -> hand.sheet(DAY, Optional.of(language)))
+        case BRUSHING_SHEET -> new BrushingLoader(shop).of(file, DAY).then(hand -> hand.sheet(DAY, Optional.of(language)))
                 .orElseThrow();
         };
     }

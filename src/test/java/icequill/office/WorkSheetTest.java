@@ -307,7 +307,7 @@ class WorkSheetTest {
     }
 
     private Checked<WorkSheet> read(Path file, Language language) {
-        return VisitInHand.of(ShopFolder.read(folder), file)
+        return new VisitLoader(ShopFolder.read(folder)).of(file)
                 .then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY));
     }
 
