@@ -1,5 +1,6 @@
 package icequill.agreement;
 
+import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Conditions;
@@ -7,7 +8,6 @@ import icequill.party.Conditions.Air;
 import icequill.party.SiteKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * How many months apart full cleanings should be. It is a recommendation: no code fixes a number of days (Food Code
@@ -77,6 +77,6 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
     }
 
     private static Fact word(SiteKind kind) {
-        return new Fact.Word("kind." + kind.name().toLowerCase(Locale.ROOT));
+        return new Fact.Word("kind." + ConstantKey.of(kind));
     }
 }

@@ -1,12 +1,12 @@
 package icequill.agreement;
 
+import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.party.Period;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A law about notices of renewal, as far as it can be data. It is never more than a proposal: somebody who knows decides.
@@ -83,6 +83,6 @@ public record NoticeRule(String id, String jurisdiction, Wording name, Covers co
     }
 
     private static Fact word(String group, Enum<?> constant) {
-        return new Fact.Word(group + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return new Fact.Word(group + "." + ConstantKey.of(constant));
     }
 }

@@ -54,7 +54,12 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
         return Stream.concat(before.stream(), givenBack.stream()).toList();
     }
 
-    static PaymentChange of(Proration change, PaymentChange earlier, Invoiced invoiced) {
+    /**
+     * How the payments carry a change: evenly by those that are due on its day or later and were not invoiced before.
+     *
+     * @param earlier the payments as they were, with all that earlier changes gave back of them
+     */
+    public static PaymentChange of(Proration change, PaymentChange earlier, Invoiced invoiced) {
         List<Installment> before = earlier.payments();
         List<Installment> known = asInvoiced(before, invoiced, change.from());
         CurrencyUnit currency = change.amount().getCurrency();

@@ -38,13 +38,4 @@ public record Proration(LocalDate from, MonetaryAmount amount, Explanation how) 
                         Fact.number(term.days(), DAY)));
         return new Proration(from, how.amount(currency), how);
     }
-
-    /**
-     * How the payments carry it: evenly by those that are due on its day or later and were not invoiced before.
-     *
-     * @param before the payments as they were, with all that earlier changes gave back of them
-     */
-    public PaymentChange over(PaymentChange before, Invoiced invoiced) {
-        return PaymentChange.of(this, before, invoiced);
-    }
 }

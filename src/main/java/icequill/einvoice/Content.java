@@ -41,11 +41,11 @@ record Content(PricedPaper bill, String number, List<String> notes, String terms
         taxes = List.copyOf(taxes);
     }
 
-    /** The content, which agrees with the paper, or what is missing for it. */
+    /** The content, or what is missing for it. */
     static Checked<Content> of(PricedPaper bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         List<InvoiceLine> billed = bill.lines().stream().filter(line -> line.outcome().isDone()).toList();
         Taxing taxing = Taxing.of(bill, billed, encoding, wording);
-        return Needs.of(bill, billed, taxing).or(() -> Agreement.checked(of(bill, billed, taxing, wording)));
+        return Needs.of(bill, billed, taxing).or(() -> of(bill, billed, taxing, wording));
     }
 
     private static Content of(PricedPaper bill, List<InvoiceLine> billed, Taxing taxing,

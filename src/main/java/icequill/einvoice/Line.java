@@ -1,10 +1,10 @@
 package icequill.einvoice;
 
+import icequill.explain.ConstantKey;
 import icequill.document.InvoiceLine;
 import icequill.explain.Phrase;
 import icequill.work.Outcome;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.money.MonetaryAmount;
@@ -36,7 +36,7 @@ record Line(int number, Optional<String> note, PricedQuantity quantity, Optional
     }
 
     private static Phrase word(Outcome outcome) {
-        return Phrase.of("outcome." + outcome.name().toLowerCase(Locale.ROOT));
+        return Phrase.of("outcome." + ConstantKey.of(outcome));
     }
 
     /** The discount is the last thing that was taken off, so its reason is the last one. */

@@ -9,7 +9,6 @@ import icequill.money.Stepping;
 import icequill.problem.Check;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -87,7 +86,7 @@ public sealed interface Figure {
 
         @Override
         public String text() {
-            return "round(" + of.text() + "; " + rounding.name().toLowerCase(Locale.ROOT) + "; " + decimals + ")";
+            return "round(" + of.text() + "; " + ConstantKey.of(rounding) + "; " + decimals + ")";
         }
     }
 
@@ -113,7 +112,7 @@ public sealed interface Figure {
 
         @Override
         public String text() {
-            return "step(" + of.text() + "; " + stepping.name().toLowerCase(Locale.ROOT) + "; " + step.toPlainString()
+            return "step(" + of.text() + "; " + ConstantKey.of(stepping) + "; " + step.toPlainString()
                     + ")";
         }
     }

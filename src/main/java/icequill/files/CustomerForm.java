@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.explain.ConstantKey;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
@@ -8,7 +9,6 @@ import icequill.party.Timeline;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -41,7 +41,7 @@ public final class CustomerForm {
 
     private static Map<String, Object> certificate(Certificate certificate) {
         Map<String, Object> form = new LinkedHashMap<>();
-        form.put("kind", certificate.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        form.put("kind", ConstantKey.of(certificate.kind()));
         form.put("number", certificate.number());
         form.put("state", certificate.state());
         form.put("reason", certificate.reason());

@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.explain.ConstantKey;
 import icequill.money.Percent;
 import icequill.party.SiteKind;
 import icequill.problem.Code;
@@ -17,7 +18,6 @@ import icequill.work.ChargeClass;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -59,7 +59,7 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
     private Map<SiteKind, ForecastRates.KindDirt> kinds() {
         Map<SiteKind, ForecastRates.KindDirt> kinds = new EnumMap<>(SiteKind.class);
         fields.child("byKind").ifPresent(all -> Stream.of(SiteKind.values()).forEach(kind -> all
-                .child(kind.name().toLowerCase(Locale.ROOT))
+                .child(ConstantKey.of(kind))
                 .ifPresent(entry -> kinds.put(kind, new ForecastRates.KindDirt(
                         Guesses.dirt(entry, "condenser", Origin.ESTIMATE),
                         Guesses.dirt(entry, "water", Origin.ESTIMATE))))));

@@ -1,5 +1,8 @@
 package icequill.files;
 
+import icequill.forecast.Side;
+import icequill.rates.RecordedRun;
+import icequill.explain.ConstantKey;
 import icequill.party.SiteKind;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -13,7 +16,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -31,64 +33,34 @@ public final class RunsReader {
 
     private final Problems problems = new Problems();
 
-    /** The side of a machine that dirt settles on. */
-    public enum Side {
-        CONDENSER, WATER
-    }
-
-    /** How a run ended. */
-    public enum End {
-        /** By a stop. */
-        STOPPED,
-        /** By a stop after which the machine was only made to run again. */
-        RESTARTED,
-        /** By a cleaning or brushing. */
-        CLEANED,
-        /** Not yet. */
-        RUNNING
-    }
-
-    /** A day that is known, or the month in which it lay. */
-    public record Days(LocalDate first, LocalDate last) {}
-
-    /**
-     * A run of one side.
-     *
-     * @param worse what makes dirt work faster at its site, besides the kind of site
-     * @param from empty where nobody knows how long its dirt had gathered
-     * @param watched from when on its stops are on record; empty for all the time
-     */
-    public record Recorded(String machine, SiteKind kind, Set<SiteFactors.Kind> worse, Side side, Optional<Days> from,
-            Days until, Optional<LocalDate> watched, End end, Place place) {}
-
     /** All runs of a table, or everything that is wrong with it, each with its line and column. */
-    public static Checked<List<Recorded>> read(Path file) {
+    public static Checked<List<RecordedRun>> read(Path file) {
         RunsReader reader = new RunsReader();
         List<CsvFile.Row> rows = CsvFile.read(file, Set.of(), COLUMNS, MOST_BYTES, reader.problems);
-        List<Recorded> runs = reader.problems.isEmpty()
+        List<RecordedRun> runs = reader.problems.isEmpty()
                 ? rows.stream().flatMap(row -> reader.run(row).stream()).toList()
                 : List.of();
         return reader.problems.or(() -> runs);
     }
 
-    private Optional<Recorded> run(CsvFile.Row row) {
+    private Optional<RecordedRun> run(CsvFile.Row row) {
         int before = problems.count();
         Optional<SiteKind> kind = constant(row, "kind", SiteKind.class);
         Optional<Side> side = constant(row, "side", Side.class);
-        Optional<Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
-        Optional<Days> until = days(row, "until", row.cell("until").orElse(""));
-        Optional<LocalDate> watched = row.cell("watched").flatMap(text -> days(row, "watched", text)).map(Days::first);
-        Optional<End> end = constant(row, "ended", End.class);
+        Optional<RecordedRun.Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
+        Optional<RecordedRun.Days> until = days(row, "until", row.cell("until").orElse(""));
+        Optional<LocalDate> watched = row.cell("watched").flatMap(text -> days(row, "watched", text)).map(RecordedRun.Days::first);
+        Optional<RecordedRun.End> end = constant(row, "ended", RecordedRun.End.class);
         Set<SiteFactors.Kind> worse = worse(row);
         if (problems.count() > before) {
             return Optional.empty();
         }
         from.ifPresent(begun -> check(row, begun, until.orElseThrow(), watched));
-        return Optional.of(new Recorded(row.cell("machine").orElse(""), kind.orElseThrow(), worse, side.orElseThrow(),
+        return Optional.of(new RecordedRun(row.cell("machine").orElse(""), kind.orElseThrow(), worse, side.orElseThrow(),
                 from, until.orElseThrow(), watched, end.orElseThrow(), row.place("until")));
     }
 
-    private void check(CsvFile.Row row, Days from, Days until, Optional<LocalDate> watched) {
+    private void check(CsvFile.Row row, RecordedRun.Days from, RecordedRun.Days until, Optional<LocalDate> watched) {
         if (!until.last().isAfter(from.first())) {
             problems.add(Code.WRONG_ORDER, row.place("until"), "a run from " + row.cell("from").orElse("") + " until "
                     + row.cell("until").orElse(""), "a day after the first");
@@ -123,23 +95,23 @@ public final class RunsReader {
     private static <E extends Enum<E>> Problem wrong(CsvFile.Row row, String column, String text, Class<E> type) {
         return new Problem(Code.NOT_ALLOWED, row.place(column), "found \"" + text + "\"",
                 Problem.oneOf(text, Arrays.stream(type.getEnumConstants())
-                        .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList()));
+                        .map(constant -> ConstantKey.of(constant)).toList()));
     }
 
-    private Optional<Days> near(CsvFile.Row row, String column, Days days) {
+    private Optional<RecordedRun.Days> near(CsvFile.Row row, String column, RecordedRun.Days days) {
         Optional<Problem> farOff = Fields.farOff(days.first(), row.place(column));
         farOff.ifPresent(problems::add);
         return farOff.isPresent() ? Optional.empty() : Optional.of(days);
     }
 
-    private Optional<Days> days(CsvFile.Row row, String column, String text) {
+    private Optional<RecordedRun.Days> days(CsvFile.Row row, String column, String text) {
         try {
             if (MONTH.matcher(text).matches()) {
                 YearMonth month = YearMonth.parse(text);
-                return near(row, column, new Days(month.atDay(1), month.atEndOfMonth()));
+                return near(row, column, new RecordedRun.Days(month.atDay(1), month.atEndOfMonth()));
             }
             LocalDate day = LocalDate.parse(text);
-            return near(row, column, new Days(day, day));
+            return near(row, column, new RecordedRun.Days(day, day));
         } catch (DateTimeException noDay) {
             problems.add(Code.WRONG_TYPE, row.place(column), "found \"" + text + "\"",
                     "a day, such as 2026-05-14, or a month, such as 2026-05");

@@ -1,5 +1,6 @@
 package icequill.files;
 
+import icequill.explain.ConstantKey;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.tax.TaxPlace;
@@ -10,7 +11,6 @@ import icequill.tax.Taxability;
 import icequill.work.ChargeClass;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +35,7 @@ final class TaxesReader {
         Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
         entry.child("classes").ifPresent(classes -> {
             for (ChargeClass chargeClass : ChargeClass.values()) {
-                classes.child(chargeClass.name().toLowerCase(Locale.ROOT))
+                classes.child(ConstantKey.of(chargeClass))
                         .flatMap(rule -> rule(rule, entry.ids("rates"), rates))
                         .ifPresent(rule -> rules.put(chargeClass, rule));
             }

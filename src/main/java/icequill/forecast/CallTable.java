@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.explain.ConstantKey;
 import icequill.problem.Check;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -8,7 +9,6 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -68,7 +68,7 @@ public record CallTable(Map<Cause, List<CallKind>> kinds) {
     }
 
     private static String name(Cause cause) {
-        return cause.name().toLowerCase(Locale.ROOT);
+        return ConstantKey.of(cause);
     }
 
     List<CallKind> of(Cause cause) {

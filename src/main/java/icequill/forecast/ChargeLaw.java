@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.forecast.ChargePart.Amount;
 import icequill.problem.Check;
 import java.util.List;
 
@@ -26,44 +27,6 @@ public final class ChargeLaw {
     private final double mean;
     private final double variance;
 
-    /**
-     * Calls that all draw their charges alike, independent of other parts.
-     *
-     * @param counts how many
-     * @param amounts with their shares, which add up to 1
-     */
-    record Part(Counts counts, List<Amount> amounts) {
-
-        double meanAmount() {
-            return amounts.stream().mapToDouble(amount -> amount.share() * amount.minor()).sum();
-        }
-
-        double mean() {
-            return counts.mean() * meanAmount();
-        }
-
-        /** Of a random sum: E[N] Var[X] + Var[N] E[X]^2. */
-        double variance() {
-            double mean = meanAmount();
-            double second = amounts.stream().mapToDouble(amount -> amount.share() * amount.minor() * amount.minor())
-                    .sum();
-            return counts.mean() * (second - mean * mean) + counts.variance() * mean * mean;
-        }
-
-        /** The mean of e to the power of the sum times a rate. */
-        double exponential(double rate) {
-            return counts.generate(
-                    amounts.stream().mapToDouble(amount -> amount.share() * Math.exp(rate * amount.minor())).sum());
-        }
-
-        long most() {
-            return amounts.stream().mapToLong(Amount::minor).max().orElse(0);
-        }
-    }
-
-    /** A charge of so many minor units, from 0. */
-    record Amount(double share, long minor) {}
-
     private ChargeLaw(double[] upTo, long lowest, long step, double mean, double variance) {
         this.upTo = upTo;
         this.lowest = lowest;
@@ -73,10 +36,10 @@ public final class ChargeLaw {
     }
 
     /** The sum of independent parts. */
-    static ChargeLaw of(List<Part> parts) {
+    static ChargeLaw of(List<ChargePart> parts) {
         long common = 0;
         double work = 0;
-        for (Part part : parts) {
+        for (ChargePart part : parts) {
             for (Amount amount : part.amounts()) {
                 common = gcd(common, amount.minor());
             }
@@ -85,8 +48,8 @@ public final class ChargeLaw {
         long step = Math.max(1, common);
         SumRange range = SumRange.of(parts);
         long points = range.high() / step + 1;
-        double mean = parts.stream().mapToDouble(Part::mean).sum();
-        double variance = parts.stream().mapToDouble(Part::variance).sum();
+        double mean = parts.stream().mapToDouble(ChargePart::mean).sum();
+        double variance = parts.stream().mapToDouble(ChargePart::variance).sum();
         if (points <= MOST_POINTS && work * points <= MOST_WORK) {
             return new ChargeLaw(summed(DirectSum.of(parts, step, (int) points)), 0, step, mean, variance);
         }

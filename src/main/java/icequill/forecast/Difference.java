@@ -1,7 +1,6 @@
 package icequill.forecast;
 
-import icequill.forecast.ChargeLaw.Amount;
-import icequill.forecast.ChargeLaw.Part;
+import icequill.forecast.ChargePart.Amount;
 import icequill.problem.Check;
 import java.util.List;
 import java.util.Optional;
@@ -32,12 +31,12 @@ record Difference(List<Amount> more) {
     }
 
     /** What the first choice costs more for its dearer kinds; empty where it has none. */
-    Optional<Part> dearer(Counts calls) {
+    Optional<ChargePart> dearer(Counts calls) {
         return part(more.stream().filter(amount -> amount.minor() > 0).toList(), calls);
     }
 
     /** What the second choice costs more for its dearer kinds; empty where it has none. */
-    Optional<Part> cheaper(Counts calls) {
+    Optional<ChargePart> cheaper(Counts calls) {
         return part(more.stream().filter(amount -> amount.minor() < 0)
                 .map(amount -> new Amount(amount.share(), -amount.minor())).toList(), calls);
     }
@@ -46,16 +45,16 @@ record Difference(List<Amount> more) {
      * Calls of some kinds. Of one-sided differences it is all calls, those of other kinds costing nothing; otherwise calls come as a
      * Poisson process, so those of some kinds do not depend on those of others.
      */
-    private Optional<Part> part(List<Amount> some, Counts calls) {
+    private Optional<ChargePart> part(List<Amount> some, Counts calls) {
         if (some.isEmpty()) {
             return Optional.empty();
         }
         if (isOneSided()) {
-            return Optional.of(new Part(calls,
+            return Optional.of(new ChargePart(calls,
                     more.stream().map(amount -> new Amount(amount.share(), Math.abs(amount.minor()))).toList()));
         }
         double share = some.stream().mapToDouble(Amount::share).sum();
-        return Optional.of(new Part(Counts.poisson(calls.mean() * share),
+        return Optional.of(new ChargePart(Counts.poisson(calls.mean() * share),
                 some.stream().map(amount -> new Amount(amount.share() / share, amount.minor())).toList()));
     }
 }

@@ -1,7 +1,6 @@
 package icequill.forecast;
 
-import icequill.forecast.ChargeLaw.Amount;
-import icequill.forecast.ChargeLaw.Part;
+import icequill.forecast.ChargePart.Amount;
 import java.util.List;
 
 /**
@@ -18,11 +17,11 @@ final class DirectSum {
      * @param step in minor units, of which each amount is a multiple
      * @param points how many are wanted; what lies beyond is left out
      */
-    static double[] of(List<Part> parts, long step, int points) {
+    static double[] of(List<ChargePart> parts, long step, int points) {
         double[] sum = new double[points];
         sum[0] = 1;
         int last = 0;
-        for (Part part : parts) {
+        for (ChargePart part : parts) {
             sum = with(sum, last, part, step);
             last = (int) Math.min(points - 1L, last + part.counts().most() * (part.most() / step));
         }
@@ -30,7 +29,7 @@ final class DirectSum {
     }
 
     /** Horner's scheme: what was, if no call comes, and otherwise one charge more than what the calls after it come to. */
-    private static double[] with(double[] before, int last, Part part, long step) {
+    private static double[] with(double[] before, int last, ChargePart part, long step) {
         double[] sum = new double[before.length];
         double[] next = new double[before.length];
         long reach = last;

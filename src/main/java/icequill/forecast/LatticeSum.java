@@ -1,7 +1,6 @@
 package icequill.forecast;
 
-import icequill.forecast.ChargeLaw.Amount;
-import icequill.forecast.ChargeLaw.Part;
+import icequill.forecast.ChargePart.Amount;
 import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.transform.DftNormalization;
@@ -54,7 +53,7 @@ final class LatticeSum {
      *
      * @param common a step that all amounts are multiples of; a multiple of it is used where the range is too wide
      */
-    static LatticeSum of(List<Part> parts, SumRange range, long common) {
+    static LatticeSum of(List<ChargePart> parts, SumRange range, long common) {
         long step = common;
         while ((range.high() - range.low()) / step + 4 + 2 * MARGIN > MOST_POINTS) {
             step *= 2;
@@ -71,11 +70,11 @@ final class LatticeSum {
         return new LatticeSum(chances, first * step, step);
     }
 
-    private static double[] transformed(List<Part> parts, int length, long step) {
+    private static double[] transformed(List<ChargePart> parts, int length, long step) {
         // A real sum has a spectrum that mirrors itself, so half of it is enough.
         int half = length / 2 + 1;
         Spectrum product = Spectrum.one(half);
-        for (Part part : parts) {
+        for (ChargePart part : parts) {
             product.times(Spectrum.of(part, length, step, half).in(part.counts()));
         }
         double[][] whole = {Arrays.copyOf(product.real, length), Arrays.copyOf(product.imaginary, length)};
@@ -104,7 +103,7 @@ final class LatticeSum {
         }
 
         /** Of one charge. */
-        static Spectrum of(Part part, int length, long step, int half) {
+        static Spectrum of(ChargePart part, int length, long step, int half) {
             Spectrum sum = new Spectrum(new double[half], new double[half]);
             for (Amount amount : part.amounts()) {
                 long below = amount.minor() / step;

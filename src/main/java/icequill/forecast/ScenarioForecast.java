@@ -170,19 +170,19 @@ final class ScenarioForecast {
             return ChargeLaw.of(Stream.of(Cause.values()).map(this::part).toList());
         }
         double all = calls().mean();
-        return ChargeLaw.of(List.of(new ChargeLaw.Part(paid, all == 0
+        return ChargeLaw.of(List.of(new ChargePart(paid, all == 0
                 ? List.of()
                 : Stream.of(Cause.values()).flatMap(cause -> amounts(cause).stream()
-                        .map(amount -> new ChargeLaw.Amount(amount.share() * calls(cause).mean() / all,
+                        .map(amount -> new ChargePart.Amount(amount.share() * calls(cause).mean() / all,
                                 amount.minor())))
                         .toList())));
     }
 
-    private ChargeLaw.Part part(Cause cause) {
-        return new ChargeLaw.Part(calls(cause), amounts(cause));
+    private ChargePart part(Cause cause) {
+        return new ChargePart(calls(cause), amounts(cause));
     }
 
-    private List<ChargeLaw.Amount> amounts(Cause cause) {
+    private List<ChargePart.Amount> amounts(Cause cause) {
         return charged.amounts(cause, choice.calls().of(cause));
     }
 
@@ -193,8 +193,8 @@ final class ScenarioForecast {
                     ? 1
                     : other.isNeverDearerThan(this) ? 0 : total().chanceOfLessThan(other.total());
         }
-        List<ChargeLaw.Part> own = new ArrayList<>();
-        List<ChargeLaw.Part> others = new ArrayList<>();
+        List<ChargePart> own = new ArrayList<>();
+        List<ChargePart> others = new ArrayList<>();
         for (Cause cause : Cause.values()) {
             Difference difference = Difference.of(amounts(cause), other.amounts(cause));
             if (cause == Cause.RANDOM
@@ -216,7 +216,7 @@ final class ScenarioForecast {
                         && Difference.of(amounts(cause), other.amounts(cause)).isNeverDearer());
     }
 
-    private ChargeLaw law(List<ChargeLaw.Part> parts) {
+    private ChargeLaw law(List<ChargePart> parts) {
         return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER))) ? dirt.get() : ChargeLaw.of(parts);
     }
 

@@ -1,6 +1,5 @@
 package icequill.forecast;
 
-import icequill.forecast.ChargeLaw.Part;
 import java.util.List;
 
 /**
@@ -16,8 +15,8 @@ record SumRange(long low, long high) {
     private static final double STEEPEST = 64;
     private static final int RATES = 48;
 
-    static SumRange of(List<Part> parts) {
-        long largest = parts.stream().mapToLong(Part::most).max().orElse(0);
+    static SumRange of(List<ChargePart> parts) {
+        long largest = parts.stream().mapToLong(ChargePart::most).max().orElse(0);
         double high = parts.stream().mapToDouble(part -> (double) part.counts().most() * part.most()).sum();
         double low = 0;
         if (largest == 0) {
@@ -32,7 +31,7 @@ record SumRange(long low, long high) {
         return new SumRange((long) low, (long) Math.ceil(high));
     }
 
-    private static double logMean(List<Part> parts, double rate) {
+    private static double logMean(List<ChargePart> parts, double rate) {
         return parts.stream().mapToDouble(part -> Math.log(Math.max(part.exponential(rate), Double.MIN_NORMAL))).sum();
     }
 }

@@ -57,12 +57,12 @@ final class YearlyCharges {
         return terms;
     }
 
-    List<ChargeLaw.Amount> amounts(Cause cause, List<CallKind> kinds) {
+    List<ChargePart.Amount> amounts(Cause cause, List<CallKind> kinds) {
         double[] years = Objects.requireNonNull(parts.get(cause));
-        List<ChargeLaw.Amount> amounts = new ArrayList<>();
+        List<ChargePart.Amount> amounts = new ArrayList<>();
         for (CallKind kind : kinds) {
             for (int year = 0; year < years.length; year++) {
-                amounts.add(new ChargeLaw.Amount(kind.share() * years[year],
+                amounts.add(new ChargePart.Amount(kind.share() * years[year],
                         Rounding.LATER_YEAR.wholeMinor(terms.factor(year).multiply(kind.charge()))));
             }
         }

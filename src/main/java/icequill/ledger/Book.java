@@ -7,7 +7,6 @@ import icequill.problem.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -34,20 +33,6 @@ public final class Book implements AutoCloseable {
         this.writer = writer;
         this.files = new PaperFiles(place.papers());
         this.ahead = List.copyOf(ahead);
-    }
-
-    /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
-    public static Checked<Book> open(BookPlace place, Clock clock) {
-        return open(place, clock, Patience.USUAL);
-    }
-
-    /**
-     * Opens the book at a place, and makes it when there is none; finishes what a stop left undone.
-     *
-     * @param patience with others who write in it
-     */
-    public static Checked<Book> open(BookPlace place, Clock clock, Patience patience) {
-        return Opening.open(place, Surroundings.usual(clock, patience));
     }
 
     /**
@@ -112,23 +97,18 @@ public final class Book implements AutoCloseable {
     }
 
     /**
-     * Takes into the book, which is made where there is none, the papers beside it that it lacks, out of their PDFs.
+     * Takes into the book the papers beside it that it lacks, out of their PDFs.
      *
      * @return the book's audit after it, with what could not be taken as findings before
      */
-    public static Checked<AuditReport> restoreFromPapers(BookPlace place, Clock clock, PaperReader reader,
-            Optional<String> office, LongConsumer progress) {
-        return Opening.open(place, Surroundings.usual(clock, Patience.USUAL), true).then(book -> {
-            try (book) {
-                return book.writer.write(transaction -> {
-                    try {
-                        return Checked.sound(transaction.fromPapers(reader).run());
-                    } catch (IOException unreadable) {
-                        throw new UncheckedIOException(unreadable);
-                    }
-                }).then(taken -> book.audit(reader, office, progress).map(report -> report.after(taken.problems())));
+    public Checked<AuditReport> takeFromPapers(PaperReader reader, Optional<String> office, LongConsumer progress) {
+        return writer.write(transaction -> {
+            try {
+                return Checked.sound(transaction.fromPapers(reader).run());
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
             }
-        });
+        }).then(taken -> audit(reader, office, progress).map(report -> report.after(taken.problems())));
     }
 
     /** Tries whether a backup can be restored: makes a book of it in a cache that has room for it, and removes that. */

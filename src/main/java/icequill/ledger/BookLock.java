@@ -44,6 +44,11 @@ final class BookLock implements AutoCloseable {
         this.patience = patience;
     }
 
+    /** The lock by which processes take turns in a database. */
+    static BookLock of(Path database, Patience patience) throws IOException {
+        return at(database.resolveSibling("book.lock"), patience);
+    }
+
     static BookLock at(Path path, Patience patience) throws IOException {
         Path file = path.toAbsolutePath().normalize();
         synchronized (OPEN) {

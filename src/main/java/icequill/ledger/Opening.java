@@ -1,9 +1,9 @@
 package icequill.ledger;
 
+import java.time.Clock;
 import icequill.files.OwnersOnly;
 import icequill.problem.Checked;
 import icequill.problem.Code;
-import icequill.problem.Discretion;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.io.IOException;
@@ -11,21 +11,31 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
-import org.jdbi.v3.core.Handle;
 
 /** Opens a book: looks whether the place will do, brings the tables up to date, and finishes what a stop left undone. */
-final class Opening {
-
-    /** File systems of other machines, on which SQLite's locks cannot be relied upon (sqlite.org, "How To Corrupt"). */
-    private static final Set<String> NETWORK = Set.of("nfs", "nfs4", "cifs", "smb", "smb2", "smb3", "smbfs", "afpfs",
-            "webdav", "davfs", "fuse.sshfs", "sshfs", "fuse.rclone", "9p", "ceph", "afs", "glusterfs",
-            "fuse.glusterfs");
+public final class Opening {
 
     private Opening() {
+    }
+
+    /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
+    public static Checked<Book> open(BookPlace place, Clock clock) {
+        return open(place, clock, Patience.USUAL);
+    }
+
+    /**
+     * Opens the book at a place, and makes it when there is none; finishes what a stop left undone.
+     *
+     * @param patience with others who write in it
+     */
+    public static Checked<Book> open(BookPlace place, Clock clock, Patience patience) {
+        return open(place, Surroundings.usual(clock, patience));
+    }
+
+    /** The same, though papers may lie there already and a new book begin beside them. */
+    public static Checked<Book> despitePapers(BookPlace place, Clock clock) {
+        return open(place, Surroundings.usual(clock, Patience.USUAL), true);
     }
 
     static Checked<Book> open(BookPlace place, Surroundings surroundings) {
@@ -33,7 +43,7 @@ final class Opening {
     }
 
     /** @param despitePapers whether a book may begin where there are papers already */
-    static Checked<Book> open(BookPlace place, Surroundings surroundings, boolean despitePapers) {
+    private static Checked<Book> open(BookPlace place, Surroundings surroundings, boolean despitePapers) {
         return Faults.caught(place, () -> {
             if (place instanceof BookPlace.InFile(Path database, Path papers) && isReadOnly(database)) {
                 if (!Connections.isWhole(database) && Files.notExists(beside(database, "-shm"))) {
@@ -46,12 +56,12 @@ final class Opening {
             }
             OwnersOnly.folder(place.papers());
             Optional<BookLock> lock = Optional.empty();
-            Optional<Problem> unsuitable = unsuitable(place);
+            Optional<Problem> unsuitable = PlaceCheck.unsuitable(place);
             if (unsuitable.isPresent()) {
                 return Checked.faulty(unsuitable.get());
             }
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
-                BookLock own = BookLock.at(lockOf(database), surroundings.patience());
+                BookLock own = BookLock.of(database, surroundings.patience());
                 lock = Optional.of(own);
                 Checked<Boolean> begun = Files.exists(database)
                         ? Checked.sound(true)
@@ -63,17 +73,6 @@ final class Opening {
             }
             return opened(place, Connections.to(place), lock, surroundings, despitePapers);
         });
-    }
-
-    /** Whether nothing was entered and nothing issued yet. */
-    static boolean isEmpty(Handle handle) {
-        return Stream.of("series", "customer").noneMatch(table -> handle
-                .createQuery("SELECT 1 FROM " + table + " LIMIT 1").mapTo(Integer.class).findOne().isPresent());
-    }
-
-    /** The file by which processes take turns. */
-    static Path lockOf(Path database) {
-        return database.resolveSibling("book.lock");
     }
 
     /** Makes the database with the lock held, since a restore may be putting one there. */
@@ -123,28 +122,6 @@ final class Opening {
         return book;
     }
 
-    /** Why no book can be kept at a place; its folder is made. */
-    static Optional<Problem> unsuitable(BookPlace place) throws IOException {
-        return switch (place) {
-        case BookPlace.InFile(Path database, Path papers) ->
-            remote(database, Files.getFileStore(Folder.madeFor(database)).type());
-        case BookPlace.OnServer(String url, Path papers) -> Discretion.isPlainAddress(url)
-                ? Optional.empty()
-                : Optional.of(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
-                        "the address of the database cannot be read",
-                        "jdbc:postgresql://host/name, and behind a ? what belongs to it, as user=name&ssl=true"));
-        };
-    }
-
-    /** A problem when a kind of file system is that of another machine. */
-    static Optional<Problem> remote(Path database, String kind) {
-        return NETWORK.contains(kind.toLowerCase(Locale.ROOT))
-                ? Optional.of(new Problem(Code.NOT_ALLOWED, Place.ofFile(database.toString()),
-                        "the folder is on a network drive (" + kind + "), where a book that is a file would be damaged",
-                        "a folder on a disk of this machine, or a book on a PostgreSQL server"))
-                : Optional.empty();
-    }
-
     private static Checked<Book> opened(BookPlace place, Connections connections, Optional<BookLock> lock,
             Surroundings surroundings, boolean despitePapers) {
         Writer writer = new Writer(place, connections, lock, surroundings);
@@ -179,7 +156,7 @@ final class Opening {
         List<Problem> ahead = current.problems().isEmpty()
                 ? PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))
                 : List.of();
-        boolean isNew = despitePapers && connections.reader().withHandle(Opening::isEmpty);
+        boolean isNew = despitePapers && connections.reader().withHandle(Schema::isEmpty);
         return current.then(done -> ahead.isEmpty() && !isNew ? writer.recoverIfNeeded() : Checked.sound(false))
                 .map(done -> ahead);
     }

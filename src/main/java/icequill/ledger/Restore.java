@@ -38,7 +38,7 @@ final class Restore {
     }
 
     Checked<AuditReport> from(Path file) throws IOException {
-        Optional<Problem> unsuitable = Opening.unsuitable(target);
+        Optional<Problem> unsuitable = PlaceCheck.unsuitable(target);
         if (unsuitable.isPresent()) {
             return Checked.faulty(unsuitable.get());
         }
@@ -71,7 +71,7 @@ final class Restore {
             return work.run();
         }
         Folder.madeFor(database);
-        try (BookLock lock = BookLock.at(Opening.lockOf(database), Patience.USUAL)) {
+        try (BookLock lock = BookLock.of(database, Patience.USUAL)) {
             Checked<FileLock> taken = lock.take();
             if (taken instanceof Checked.Sound<FileLock>(FileLock held)) {
                 try (held) {
@@ -144,7 +144,7 @@ final class Restore {
 
     /** Why nothing may be put here; with the writer's lock held. */
     private Optional<Problem> refused(Handle handle) {
-        boolean filled = !Opening.isEmpty(handle);
+        boolean filled = !Schema.isEmpty(handle);
         try {
             if (!filled) {
                 clearStopped();

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import java.util.stream.Stream;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -52,5 +53,11 @@ final class Schema {
         } catch (SQLException failed) {
             throw new ConnectionException(failed);
         }
+    }
+
+    /** Whether nothing was entered and nothing issued yet. */
+    static boolean isEmpty(Handle handle) {
+        return Stream.of("series", "customer").noneMatch(table -> handle
+                .createQuery("SELECT 1 FROM " + table + " LIMIT 1").mapTo(Integer.class).findOne().isPresent());
     }
 }

@@ -71,7 +71,7 @@ record AgreementInHand(PlanSetting setting, TierPricing pricing, AgreementReques
     private AgreementInHand with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
         Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
                 priced.termPrice(priced.year().price()));
-        PaymentChange next = price.over(changed, invoiced);
+        PaymentChange next = PaymentChange.of(price, changed, invoiced);
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
                 priced.year().price().subtract(before.year().price()), price,

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.document.Outlook.Beside;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -23,7 +24,6 @@ import icequill.rates.Origin;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
@@ -166,6 +166,6 @@ record BesideAssembly(SiteForecast forecast) {
     /** Of all, the least sure. */
     private static Phrase mark(List<Mark> marks) {
         Mark least = marks.stream().max(Mark::compareTo).orElse(Mark.DERIVED);
-        return Phrase.of("outlook.mark." + least.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return Phrase.of("outlook.mark." + ConstantKey.of(least));
     }
 }

@@ -57,7 +57,7 @@ final class Billed {
                                     + payment.number() + " and is not billed yet",
                             "--payment " + earlier + ", or --out-of-order"));
         }
-        if (problems.isEmpty() && payment.known().filter(known -> !known.equals(InvoicedPayments.of(invoices.stream())))
+        if (problems.isEmpty() && payment.known().filter(known -> !known.equals(nets(invoices.stream())))
                 .isPresent()) {
             problems.add(BookSites.changed("an invoice of " + payment.agreement()));
         }
@@ -67,7 +67,7 @@ final class Billed {
     /** The invoices of an agreement's payments that stand. */
     static Stream<InstallmentInvoice> payments(Reading book, String agreement) {
         return standing(book, book.papers().ofAgreement(agreement))
-                .flatMap(paper -> IssueOffice.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
+                .flatMap(paper -> BookedPapers.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
                         ? Stream.of(invoice)
                         : Stream.empty());
     }
@@ -81,5 +81,12 @@ final class Billed {
     static boolean isGivenBack(IssuedPaper invoice, List<IssuedPaper> credits) {
         return !credits.isEmpty() && invoice.gross().equals(credits.stream().flatMap(credit -> credit.gross().stream())
                 .reduce(MonetaryAmount::add));
+    }
+
+    /** Before tax, whatever credit notes gave back of them later. */
+    static Invoiced nets(Stream<InstallmentInvoice> invoices) {
+        Map<Integer, MonetaryAmount> nets = new HashMap<>();
+        invoices.forEach(invoice -> nets.put(invoice.payment(), invoice.totals().net()));
+        return new Invoiced(nets);
     }
 }

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.ledger.Opening;
 import icequill.ledger.AuditReport;
 import icequill.ledger.BackupReport;
 import icequill.ledger.Book;
@@ -71,7 +72,11 @@ public final class BookKeeping {
 
     /** Takes into the shop's book the papers beside it that it lacks, out of their PDFs. */
     public Checked<AuditSheet> restoreFromPapers(LongConsumer progress) {
-        return Book.restoreFromPapers(book.place(), book.clock(), READER, book.office(), progress).map(AuditSheet::of);
+        return Opening.despitePapers(book.place(), book.clock()).then(opened -> {
+            try (opened) {
+                return opened.takeFromPapers(READER, book.office(), progress).map(AuditSheet::of);
+            }
+        });
     }
 
     /**

@@ -10,7 +10,6 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
-import icequill.problem.Problems;
 import icequill.rates.ForecastRates;
 import icequill.rates.Rates;
 import java.time.LocalDate;

@@ -40,12 +40,12 @@ record CatchUpAssembly(PricedPlan plan, Survey survey) {
     }
 
     /** What it adds for the customer and for the shop, or which names of the survey are unknown. */
-    Checked<Way.CatchUp> ahead() {
+    Checked<CatchUpAmounts> ahead() {
         PricedVisit usual = plan.year().slots().getFirst().priced();
         Problems problems = new Problems();
         found(problems);
         return problems.or(() -> usual).then(sound -> firstVisit().map(PricedSlot::priced)
-                .map(first -> new Way.CatchUp(first.net().subtract(usual.net()),
+                .map(first -> new CatchUpAmounts(first.net().subtract(usual.net()),
                         first.cost().subtract(usual.cost()))));
     }
 

@@ -1,11 +1,11 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.pricer.VisitPlan;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -32,7 +32,7 @@ record ChangedMinutes(PricedPlan before, PricedPlan after) {
         var name = now.plan().visit().slot().scope().name();
         return Phrase.of("reason.change-minutes", new Fact.Named(name.english(), name.spanish()), minutes(now),
                 minutes(old),
-                new Fact.Word("minutes-from." + now.from().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+                new Fact.Word("minutes-from." + ConstantKey.of(now.from())));
     }
 
     private static Fact minutes(CrewPlan crew) {

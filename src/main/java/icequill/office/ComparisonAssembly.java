@@ -89,18 +89,7 @@ record ComparisonAssembly(PlanInHand hand, Optional<SiteForecast> forecast) {
         int fullCleans = (int) plan.year().slots().stream()
                 .filter(slot -> slot.visit().slot().scope().isFullClean()).count();
         return new ComparisonSheet.Plan(plan.tier().name(), fullCleans, plan.year().slots().size(), price,
-                plan.year().list(), breakEven(price, call), Explanation.of(quotient(price, call)));
-    }
-
-    /** The fewest calls that cost at least as much as a price; empty where no number does. */
-    static Optional<Integer> breakEven(MonetaryAmount price, MonetaryAmount call) {
-        return call.isPositive()
-                ? Optional.of(new Figure.RaisedTo(quotient(price, call), BigDecimal.ONE).exact().intValue())
-                : Optional.empty();
-    }
-
-    private static Figure quotient(MonetaryAmount price, MonetaryAmount call) {
-        return Figure.price(price, "").over(Figure.price(call, ""));
+                plan.year().list(), BreakEven.calls(price, call), Explanation.of(BreakEven.quotient(price, call)));
     }
 
     private static List<ComparisonSheet.Sum> sums(MonetaryAmount call, List<ComparisonSheet.Plan> plans) {

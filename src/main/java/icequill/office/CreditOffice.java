@@ -45,9 +45,6 @@ public final class CreditOffice {
         return new CreditOffice(book);
     }
 
-    /** An invoice that was issued. */
-    record Billing(IssuedPaper issued, Bill bill) {}
-
     /**
      * Issues the credit note of an invoice, and where asked the invoice in its place; both or none.
      *
@@ -91,7 +88,7 @@ public final class CreditOffice {
     }
 
     private Checked<Billing> billing(Reading open, String number) {
-        return PaperNumbers.find(open, number).then(issued -> IssueOffice.paper(open, issued).then(paper -> {
+        return PaperNumbers.find(open, number).then(issued -> BookedPapers.paper(open, issued).then(paper -> {
             if (paper instanceof Bill bill && !(bill instanceof CreditNote)) {
                 return Checked.sound(new Billing(issued, bill));
             }
@@ -163,7 +160,7 @@ public final class CreditOffice {
         List<CreditNote> notes = new ArrayList<>();
         Problems problems = new Problems();
         for (IssuedPaper credit : open.papers().creditsOf(number)) {
-            problems.take(IssueOffice.paper(open, credit).map(paper -> paper instanceof CreditNote note
+            problems.take(BookedPapers.paper(open, credit).map(paper -> paper instanceof CreditNote note
                     ? notes.add(note)
                     : false));
         }

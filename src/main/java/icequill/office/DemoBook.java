@@ -109,7 +109,7 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
     }
 
     private Checked<WrittenPaper> written(BookedPaper paper) {
-        return book.read(open -> open.papers().show(paper.number()).then(issued -> IssueOffice.paper(open, issued)))
+        return book.read(open -> open.papers().show(paper.number()).then(issued -> BookedPapers.paper(open, issued)))
                 .map(data -> switch (data) {
                 case PricedPaper priced ->
                     WrittenPaper.of(List.of(paper.file()), priced, List.of());

@@ -90,7 +90,7 @@ record Export(Reading book, LongConsumer progress) {
     }
 
     private Paper data(IssuedPaper paper) {
-        return IssueOffice.paper(book, paper).orElseThrow();
+        return BookedPapers.paper(book, paper).orElseThrow();
     }
 
     /** A customer as the book holds him. */

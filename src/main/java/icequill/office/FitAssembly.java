@@ -1,12 +1,12 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.document.FitSheet;
 import icequill.document.FitSheet.Plot;
 import icequill.document.FitSheet.Point;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.files.RunsReader;
-import icequill.files.RunsReader.Side;
+import icequill.forecast.Side;
 import icequill.forecast.Decimals;
 import icequill.forecast.DirtClock;
 import icequill.forecast.Fit;
@@ -17,13 +17,10 @@ import icequill.party.SiteKind;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
 import icequill.rates.Dirt;
-import icequill.rates.ForecastRates;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -85,8 +82,8 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     }
 
     private static Plot plot(Fitted fitted) {
-        Phrase title = Phrase.of("fit." + word(fitted.side()), fitted.kind()
-                .<Fact>map(kind -> new Fact.Word("kind." + word(kind))).orElse(new Fact.Word("fit.all")));
+        Phrase title = Phrase.of("fit." + ConstantKey.of(fitted.side()), fitted.kind()
+                .<Fact>map(kind -> new Fact.Word("kind." + ConstantKey.of(kind))).orElse(new Fact.Word("fit.all")));
         return switch (fitted.fit()) {
         case Fit.TooFew few -> new Plot(title, List.of(counted(few), Phrase.of("fit.too-few",
                 Fact.number(Fit.FEWEST_STOPS, ""))), List.of(), List.of());
@@ -157,7 +154,7 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     private static List<String> settings(List<Fitted> fits, SiteKind kind) {
         List<String> lines = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
                 .flatMap(fitted -> settings(fitted, "    ").stream()).toList();
-        return lines.isEmpty() ? lines : Stream.concat(Stream.of("  " + word(kind) + ":"), lines.stream()).toList();
+        return lines.isEmpty() ? lines : Stream.concat(Stream.of("  " + ConstantKey.of(kind) + ":"), lines.stream()).toList();
     }
 
     private static List<String> settings(Fitted fitted, String indent) {
@@ -165,7 +162,7 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
             return List.of();
         }
         DirtClock clock = found.clock();
-        return Stream.of(word(fitted.side()) + ":",
+        return Stream.of(ConstantKey.of(fitted.side()) + ":",
                 "  usual: " + counts(clock),
                 "  low: " + counts(new DirtClock(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
                 "  high: " + counts(new DirtClock(clock.shape(), found.scale().low())),
@@ -193,8 +190,8 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
 
     private static Map<String, Object> json(Fitted fitted) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("side", word(fitted.side()));
-        view.put("kind", fitted.kind().map(FitAssembly::word).orElse(null));
+        view.put("side", ConstantKey.of(fitted.side()));
+        view.put("kind", fitted.kind().map(ConstantKey::of).orElse(null));
         view.put("runs", fitted.fit().runs());
         view.put("stops", fitted.fit().stops());
         view.put("fitted", fitted.fit() instanceof Fit.Found);
@@ -218,15 +215,5 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
 
     private static BigDecimal sixDigits(double value) {
         return Decimals.of(value, 6);
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
-    }
-
-    /** The fit of a table. */
-    static Checked<FitAssembly> of(Shop shop, Optional<ForecastRates> rates, Path file) {
-        return RunsReader.read(file).map(records -> new FitAssembly(shop, String.valueOf(file.getFileName()),
-                new RecordedRuns(records, rates)));
     }
 }

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.forecast.Care;
 import icequill.forecast.Cause;
 import icequill.forecast.Counts;
@@ -16,7 +17,6 @@ import icequill.rates.SiteHistory;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
@@ -99,7 +99,7 @@ record ForecastJson(SiteForecast forecast) {
 
     private Map<String, Object> option(Way way) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("kind", word(way.kind()));
+        view.put("kind", ConstantKey.of(way.kind()));
         view.put("monthsBetweenCleanings", way.care().cleaned().orElse(null));
         view.put("monthsBetweenBrushings", way.care().brushed().orElse(null));
         view.put("cleanings", months(way.care().water()));
@@ -145,7 +145,7 @@ record ForecastJson(SiteForecast forecast) {
     private static Map<String, Object> byCause(Forecast found) {
         Map<String, Object> view = new LinkedHashMap<>();
         for (Cause cause : Cause.values()) {
-            view.put(word(cause), chance(found.calls(cause).mean()));
+            view.put(ConstantKey.of(cause), chance(found.calls(cause).mean()));
         }
         return view;
     }
@@ -178,7 +178,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("condenser", dirt(rates.condenser()));
         view.put("water", dirt(rates.water()));
         Map<String, Object> factors = new LinkedHashMap<>();
-        rates.factors().of(forecast.risks().site()).forEach(factor -> factors.put(word(factor.kind()),
+        rates.factors().of(forecast.risks().site()).forEach(factor -> factors.put(ConstantKey.of(factor.kind()),
                 two("condenser", factor.speed().condenser(), "water", factor.speed().water())));
         view.put("siteFactors", factors);
         view.put("restores", two("cleaning", rates.cleaningRestores().value(), "brushing",
@@ -230,7 +230,7 @@ record ForecastJson(SiteForecast forecast) {
 
     private Map<String, Object> kind(ExpectedCharges.PricedKind kind) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("cause", word(kind.cause()));
+        view.put("cause", ConstantKey.of(kind.cause()));
         view.put("name", kind.name().english());
         view.put("share", chance(kind.share()));
         view.put("cleans", kind.cleans());
@@ -288,9 +288,5 @@ record ForecastJson(SiteForecast forecast) {
     /** Rounded to six decimals. */
     private static BigDecimal chance(double value) {
         return Decimals.of(value, CHANCE_DIGITS);
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.forecast.Counts;
 import icequill.forecast.Decimals;
 import icequill.forecast.Tally;
@@ -9,7 +10,6 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -105,7 +105,7 @@ record HeldAgainst(String what, Map<Level, Counts> expected, int atLeast, int at
         view.put("high", usual().high());
         view.put("calls", atLeast);
         view.put("callsAtMost", atMost);
-        view.put("fit", usual().fit().name().toLowerCase(Locale.ROOT));
+        view.put("fit", ConstantKey.of(usual().fit()));
         view.put("chances", chances);
         view.put("closestGuess", word(closest()));
         return view;

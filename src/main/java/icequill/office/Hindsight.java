@@ -1,6 +1,5 @@
 package icequill.office;
 
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,24 +11,13 @@ public final class Hindsight {
     public static final List<String> HEAD = List.of("", "expected", "8 years in 10", "came", "the record",
             "closest guess");
 
-    private final Span span;
+    private final YearSpan span;
     private final List<HeldAgainst> sites;
     private final List<HeldAgainst> causes;
     private final int unknown;
     private final int callbacks;
     private final List<String> withoutVisit;
-    private final List<Newer> newer;
-
-    /**
-     * The year that is looked at.
-     *
-     * @param until the day after the last
-     * @param guessesOf the day whose guesses are taken
-     */
-    record Span(LocalDate begins, LocalDate until, LocalDate guessesOf) {}
-
-    /** A site of which the book has less than the year. */
-    record Newer(String site, LocalDate since) {}
+    private final List<NewerSite> newer;
 
     /**
      * @param causes of all sites together
@@ -38,8 +26,8 @@ public final class Hindsight {
      * @param withoutVisit sites where nobody was in that year
      * @param newer sites that are not counted
      */
-    Hindsight(Span span, List<HeldAgainst> sites, List<HeldAgainst> causes, int unknown, int callbacks,
-            List<String> withoutVisit, List<Newer> newer) {
+    Hindsight(YearSpan span, List<HeldAgainst> sites, List<HeldAgainst> causes, int unknown, int callbacks,
+            List<String> withoutVisit, List<NewerSite> newer) {
         this.span = span;
         this.sites = List.copyOf(sites);
         this.causes = List.copyOf(causes);
@@ -93,7 +81,7 @@ public final class Hindsight {
         return view;
     }
 
-    private static Map<String, Object> newer(Newer site) {
+    private static Map<String, Object> newer(NewerSite site) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("site", site.site());
         view.put("firstVisit", site.since().toString());

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.forecast.Cause;
 import icequill.forecast.Counts;
 import icequill.office.SiteRisks.Level;
@@ -7,14 +8,13 @@ import icequill.work.Visit;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Lays the years of all sites together. */
-record HindsightAssembly(Hindsight.Span span, List<SiteYear> years, List<Hindsight.Newer> newer) {
+record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerSite> newer) {
 
     /** What one site's year comes to, by cause. */
     private record Held(SiteYear year, Map<Cause, HeldAgainst> causes, int unknown) {
@@ -53,6 +53,6 @@ record HindsightAssembly(Hindsight.Span span, List<SiteYear> years, List<Hindsig
     }
 
     private static String word(Cause cause) {
-        return cause.name().toLowerCase(Locale.ROOT);
+        return ConstantKey.of(cause);
     }
 }

@@ -33,7 +33,7 @@ record HindsightNotes(HeldAgainst all) {
                 + " See which cause it is, and fit your records: icequill fit.";
     }
 
-    static String guesses(Hindsight.Span span) {
+    static String guesses(YearSpan span) {
         return span.guessesOf().equals(span.begins())
                 ? "The guesses are those of " + span.begins() + ", when the year began."
                 : "The guesses are those of " + span.guessesOf() + ", since pricing/ has none of " + span.begins()
@@ -55,7 +55,7 @@ record HindsightNotes(HeldAgainst all) {
                 + String.join(", ", sites) + ".").filter(said -> !sites.isEmpty());
     }
 
-    static Optional<String> newer(List<Hindsight.Newer> sites) {
+    static Optional<String> newer(List<NewerSite> sites) {
         return Optional.of("Not counted, since the book has less than a year of them: " + sites.stream()
                 .map(site -> site.site() + " (it has on " + site.since().plusYears(1) + ")")
                 .collect(Collectors.joining(", ")) + ".").filter(said -> !sites.isEmpty());

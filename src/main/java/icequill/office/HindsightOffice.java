@@ -68,11 +68,11 @@ public final class HindsightOffice {
                     "there is nothing to forecast by on " + begins + " or " + until, "a file of kind: forecast"));
         }
         List<SiteYear> years = new ArrayList<>();
-        List<Hindsight.Newer> newer = new ArrayList<>();
+        List<NewerSite> newer = new ArrayList<>();
         recorded.forEach((id, entries) -> {
             LocalDate first = entries.getFirst().began().toLocalDate();
             if (first.isAfter(begins)) {
-                newer.add(new Hindsight.Newer(id, first));
+                newer.add(new NewerSite(id, first));
             } else {
                 rates.flatMap(found -> year(shop, id, entries, found, begins, until)).ifPresent(years::add);
             }
@@ -83,7 +83,7 @@ public final class HindsightOffice {
         }
         LocalDate guessesOf = then.isPresent() ? begins : until;
         return Glyphs.report(shop, problems)
-                .or(() -> new HindsightAssembly(new Hindsight.Span(begins, until, guessesOf), years, newer)
+                .or(() -> new HindsightAssembly(new YearSpan(begins, until, guessesOf), years, newer)
                         .hindsight());
     }
 
@@ -96,8 +96,8 @@ public final class HindsightOffice {
                 new SideWork(rates.at(where.kind()), schedule), begins, until)));
     }
 
-    private static Problem tooYoung(List<Hindsight.Newer> newer, LocalDate begins) {
-        return newer.stream().map(Hindsight.Newer::since).min(LocalDate::compareTo)
+    private static Problem tooYoung(List<NewerSite> newer, LocalDate begins) {
+        return newer.stream().map(NewerSite::since).min(LocalDate::compareTo)
                 .map(first -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the book has less than a year: its first visit was on " + first + ", after " + begins,
                         "from " + first.plusYears(1) + " on, or with --date " + first.plusYears(1)))

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.document.Outlook.Input;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -13,7 +14,6 @@ import icequill.rates.SiteFactors;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says what a forecast was figured from, each with who says so. */
@@ -26,7 +26,7 @@ record InputsAssembly(SiteForecast forecast) {
         ForecastRates rates = forecast.rates();
         List<Input> inputs = new ArrayList<>();
         new GuessDoubt(forecast).record().ifPresent(found -> inputs.add(new Input(
-                Phrase.of("outlook.in.last-year." + found.fit().name().toLowerCase(Locale.ROOT),
+                Phrase.of("outlook.in.last-year." + ConstantKey.of(found.fit()),
                         Fact.number(found.had(), "call"),
                         new Fact.Measure(Decimals.of(found.expected(), 1), "")),
                 forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
@@ -70,7 +70,7 @@ record InputsAssembly(SiteForecast forecast) {
     }
 
     private Input factor(SiteFactors.Factor factor) {
-        Fact what = new Fact.Word("outlook.factor." + factor.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        Fact what = new Fact.Word("outlook.factor." + ConstantKey.of(factor.kind()));
         Fact water = new Fact.Measure(factor.speed().water(), "");
         return new Input(
                 hasCondensers()

@@ -2,15 +2,10 @@ package icequill.office;
 
 import icequill.agreement.Invoiced;
 import icequill.document.AgreementRequest;
-import icequill.document.InstallmentInvoice;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import javax.money.MonetaryAmount;
 
 /** Which payments of an agreement the shop's book has invoiced. */
 record InvoicedPayments(ShopBook book) {
@@ -23,14 +18,7 @@ record InvoicedPayments(ShopBook book) {
     Checked<Invoiced> of(AgreementRequest agreement) {
         return agreement.changes().isEmpty() || !book.exists()
                 ? Checked.sound(Invoiced.NOTHING)
-                : book.read(open -> Checked.sound(of(Billed.payments(open, agreement.number()))));
-    }
-
-    /** Before tax, whatever credit notes gave back of them later. */
-    static Invoiced of(Stream<InstallmentInvoice> invoices) {
-        Map<Integer, MonetaryAmount> nets = new HashMap<>();
-        invoices.forEach(invoice -> nets.put(invoice.payment(), invoice.totals().net()));
-        return new Invoiced(nets);
+                : book.read(open -> Checked.sound(Billed.nets(Billed.payments(open, agreement.number()))));
     }
 
     /** What the payments were worked out from; empty where no change makes it matter. */

@@ -3,7 +3,6 @@ package icequill.office;
 import icequill.agreement.Installment;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
-import icequill.files.PaperJson;
 import icequill.files.ShopFolder;
 import icequill.files.StoredForms;
 import icequill.ledger.IssuedPaper;
@@ -267,10 +266,5 @@ public final class IssueOffice {
             Function<String, Checked<? extends Paper>> paper) {
         return dates.issue(open, kind, wish.date(), wish.booking().backdate(),
                 () -> desk.issue(open, kind, wish.date(), origin, paper));
-    }
-
-    /** The paper of a number as it was issued. */
-    static Checked<Paper> paper(Reading open, IssuedPaper issued) {
-        return open.papers().data(issued.number()).then(data -> PaperJson.read(data, issued.number()));
     }
 }

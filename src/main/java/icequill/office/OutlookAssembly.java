@@ -85,7 +85,7 @@ record OutlookAssembly(SiteForecast forecast) {
         double cheaper = with.chanceCheaperThan(without);
         MonetaryAmount call = forecast.meanCall();
         List<Phrase> answer = new ArrayList<>();
-        answer.add(ComparisonAssembly.breakEven(plan.planned(), call)
+        answer.add(BreakEven.calls(plan.planned(), call)
                 .map(calls -> Phrase.of("outlook.pays-if", name, new Fact.Amount(plan.planned()),
                         Fact.number(calls, "call"), plain(forecast.rounded(call))))
                 .orElseGet(() -> Phrase.of("compare.never-pays", name)));

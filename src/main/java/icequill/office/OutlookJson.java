@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.document.Outlook;
 import icequill.document.WayOfCare;
 import icequill.document.WayScope;
@@ -8,7 +9,6 @@ import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The figures of an outlook as the customer's paper has them, rounded. */
@@ -48,11 +48,11 @@ record OutlookJson(Outlook outlook) {
     }
 
     private static String inTen(InTen chance) {
-        return chance.than().name().toLowerCase(Locale.ROOT) + " " + chance.tenths();
+        return ConstantKey.of(chance.than()) + " " + chance.tenths();
     }
 
     private static String kind(WayOfCare kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return ConstantKey.of(kind);
     }
 
     private static Map<String, Object> span(Outlook.Span span) {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.document.OwnersOutlook;
 import icequill.document.OwnersOutlook.Line;
 import icequill.document.OwnersOutlook.Swing;
@@ -34,7 +35,6 @@ import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -89,7 +89,7 @@ record OwnersAssembly(SiteForecast forecast) {
     }
 
     private static Phrase head(Way way) {
-        return Phrase.of("outlook.way." + way.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+        return Phrase.of("outlook.way." + ConstantKey.of(way.kind()),
                 fact(way.name().orElse(Wording.same(""))));
     }
 

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.account.Claim;
 import icequill.account.Owed;
 import icequill.agreement.Installment;
@@ -22,7 +23,6 @@ import icequill.render.Sentences;
 import icequill.tax.TaxTotal;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -74,7 +74,7 @@ record PaperAmounts(Language language, Sentences sentences) {
     private Map<String, Object> line(InvoiceLine line, UnaryOperator<MonetaryAmount> sign) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("text", sentences.say(line.text()));
-        view.put("outcome", word(line.outcome()));
+        view.put("outcome", ConstantKey.of(line.outcome()));
         view.put("list", plain(sign.apply(line.list())));
         view.put("allowance", plain(sign.apply(line.allowance())));
         view.put("net", plain(sign.apply(line.net())));
@@ -106,7 +106,7 @@ record PaperAmounts(Language language, Sentences sentences) {
 
     private Map<String, Object> choice(PlanChoice choice) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("kind", word(choice.kind()));
+        view.put("kind", ConstantKey.of(choice.kind()));
         choice.plan().ifPresent(plan -> view.put("plan", plan.in(language)));
         view.put("visits", choice.visits());
         view.put("net", plain(choice.net()));
@@ -180,7 +180,7 @@ record PaperAmounts(Language language, Sentences sentences) {
         view.put("movements", statement.lines().stream().map(line -> {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("date", line.movement().date().toString());
-            one.put("kind", word(line.movement().kind()));
+            one.put("kind", ConstantKey.of(line.movement().kind()));
             line.movement().number().ifPresent(number -> one.put("number", number));
             one.put("amount", plain(line.movement().amount()));
             one.put("balance", plain(line.balance()));
@@ -225,10 +225,6 @@ record PaperAmounts(Language language, Sentences sentences) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("currency", amount.getCurrency().getCurrencyCode());
         return view;
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static String plain(MonetaryAmount amount) {

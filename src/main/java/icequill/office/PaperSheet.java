@@ -44,7 +44,7 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
 
     /** None where the paper's data cannot be read, which an audit tells. */
     private static Map<String, Object> amounts(Reading open, IssuedPaper paper) {
-        return switch (IssueOffice.paper(open, paper)) {
+        return switch (BookedPapers.paper(open, paper)) {
         case Checked.Sound<Paper> sound -> PaperAmounts.of(sound.value());
         case Checked.Faulty<Paper> faulty -> Map.of();
         };

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.files.RunsReader;
 import icequill.agreement.NoticeRules;
 import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
@@ -135,7 +136,8 @@ public final class PlanOffice {
         Problems problems = new Problems();
         problems.addAll(shop.problems());
         return problems.or(() -> shop.shop().orElseThrow())
-                .then(found -> FitAssembly.of(found, shop.forecast(options.date()), file))
+                .then(found -> RunsReader.read(file).map(runs -> new FitAssembly(found, String.valueOf(file.getFileName()),
+                        new RecordedRuns(runs, shop.forecast(options.date())))))
                 .then(assembly -> assembly.fits().then(fits -> {
                     FitSheet sheet = assembly.sheet(options, fits);
                     String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");

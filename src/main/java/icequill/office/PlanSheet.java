@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.files.Json;
 import icequill.files.SafeFile;
 import icequill.party.Language;
@@ -11,7 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -136,7 +136,7 @@ public final class PlanSheet {
     }
 
     private static String state(Entry entry) {
-        return entry.state().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return ConstantKey.of(entry.state());
     }
 
     private static char letter(int person) {

@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.explain.ConstantKey;
 import icequill.explain.Explanation;
 import icequill.files.Json;
 import icequill.money.Amounts;
@@ -14,7 +15,6 @@ import icequill.tax.TaxedVisit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -80,7 +80,7 @@ public final class PriceSheet {
     }
 
     private String outcome(PricedLine line) {
-        return sentences.word("outcome." + line.outcome().name().toLowerCase(Locale.ROOT));
+        return sentences.word("outcome." + ConstantKey.of(line.outcome()));
     }
 
     /** Net, taxes and total, and the owner's margin, as names and amounts. */
@@ -167,8 +167,8 @@ public final class PriceSheet {
 
     private Map<String, Object> line(PricedLine line, boolean owner) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("class", line.chargeClass().name().toLowerCase(Locale.ROOT));
-        view.put("outcome", line.outcome().name().toLowerCase(Locale.ROOT));
+        view.put("class", ConstantKey.of(line.chargeClass()));
+        view.put("outcome", ConstantKey.of(line.outcome()));
         view.put("text", sentences.say(line.text()));
         view.put("quantity", line.quantity().number().toPlainString());
         view.put("unit", line.quantity().unit().symbol());

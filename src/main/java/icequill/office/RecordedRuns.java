@@ -1,9 +1,9 @@
 package icequill.office;
 
-import icequill.files.RunsReader.Days;
-import icequill.files.RunsReader.End;
-import icequill.files.RunsReader.Recorded;
-import icequill.files.RunsReader.Side;
+import icequill.rates.RecordedRun;
+import icequill.rates.RecordedRun.Days;
+import icequill.rates.RecordedRun.End;
+import icequill.forecast.Side;
 import icequill.forecast.Run;
 import icequill.rates.ForecastRates;
 import icequill.rates.SiteFactors;
@@ -24,7 +24,7 @@ import java.util.function.Function;
  *
  * @param rates empty where the shop expects nothing of machines
  */
-record RecordedRuns(List<Recorded> records, Optional<ForecastRates> rates) {
+record RecordedRuns(List<RecordedRun> records, Optional<ForecastRates> rates) {
 
     private static final double DAYS_OF_A_MONTH = 365.25 / 12;
 
@@ -56,7 +56,7 @@ record RecordedRuns(List<Recorded> records, Optional<ForecastRates> rates) {
                 && rates.filter(found -> found.callsThatClean().isZero()).isPresent());
     }
 
-    private Run run(Recorded record, Days since, Days from) {
+    private Run run(RecordedRun record, Days since, Days from) {
         double faster = faster(record);
         double entered = faster * months(since.first(), record.watched().orElse(from.first()));
         double atLeast = Math.max(entered, faster * months(since.last(), record.until().first()));
@@ -65,7 +65,7 @@ record RecordedRuns(List<Recorded> records, Optional<ForecastRates> rates) {
                 stopped ? faster * months(since.first(), record.until().last()) : atLeast, stopped, record.place());
     }
 
-    private double faster(Recorded record) {
+    private double faster(RecordedRun record) {
         Function<SiteFactors.Speed, BigDecimal> side = record.side() == Side.CONDENSER
                 ? SiteFactors.Speed::condenser
                 : SiteFactors.Speed::water;

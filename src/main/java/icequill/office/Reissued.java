@@ -38,7 +38,7 @@ record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> pa
     record Payer(BillTo billTo, Optional<String> vendorNumber) {}
 
     /** What is asked for, or why it cannot be. */
-    static Checked<Reissued> of(BookSites sites, CreditOffice.Billing billing, CreditWish.Reissue asked,
+    static Checked<Reissued> of(BookSites sites, Billing billing, CreditWish.Reissue asked,
             LocalDate date) {
         if (asked.purchaseOrder().isEmpty() && asked.billTo().isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",
@@ -58,7 +58,7 @@ record Reissued(Bill original, LocalDate date, LocalDate due, Optional<Payer> pa
         return payer.map(found -> new Reissued(original, date, due, found, asked.purchaseOrder()));
     }
 
-    private static Checked<Customer> ofSite(ShopFolder shop, CreditOffice.Billing billing) {
+    private static Checked<Customer> ofSite(ShopFolder shop, Billing billing) {
         Optional<Site> site = shop.site(billing.issued().origin().site().orElse(""), Place.NOWHERE);
         return Glyphs.report(shop, new Problems()).or(() -> site.orElseThrow().customer());
     }

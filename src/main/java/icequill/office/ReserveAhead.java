@@ -45,7 +45,7 @@ record ReserveAhead(ForecastRates expected, SiteHistory history, Optional<Survey
 
     private static Forecast forecast(PricedPlan plan, ForecastRates rates, SiteRisks risks,
             ExpectedCharges.Charges charges) {
-        Way.CareOfSides care = Way.CareOfSides.of(plan, rates);
+        CareOfSides care = CareOfSides.of(plan, rates);
         return Forecast.of(risks.machines(),
                 new Choice(0, List.of(), 0, care.water(), care.condenser(), charges.table()), risks.policy(), YEAR);
     }

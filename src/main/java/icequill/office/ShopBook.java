@@ -1,5 +1,6 @@
 package icequill.office;
 
+import icequill.ledger.Opening;
 import icequill.files.BookSettings;
 import icequill.files.DatabasePassword;
 import icequill.ledger.Book;
@@ -62,7 +63,7 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
     }
 
     private <T> Checked<T> made(Function<Book, Checked<T>> work) {
-        return inShop().then(place -> Book.open(place, clock)).then(book -> closing(book, work));
+        return inShop().then(place -> Opening.open(place, clock)).then(book -> closing(book, work));
     }
 
     private static <T> Checked<T> closing(Book book, Function<Book, Checked<T>> work) {
@@ -83,7 +84,7 @@ record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> 
 
     private Checked<Book> there() {
         return inShop().then(place -> exists()
-                ? Book.open(place, clock)
+                ? Opening.open(place, clock)
                 : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
                         "it begins with: icequill visit FILE, or icequill customer add")));
     }

@@ -29,47 +29,8 @@ import javax.money.MonetaryAmount;
  * @param plan whose visits these are; empty where nothing is planned
  */
 record Way(String key, WayOfCare kind, Optional<Wording> name, MonetaryAmount planned,
-        Optional<List<MonetaryAmount>> later, CatchUp catchUp, CareOfSides care,
+        Optional<List<MonetaryAmount>> later, CatchUpAmounts catchUp, CareOfSides care,
         ExpectedCharges.Charges charges, int included, Optional<PricedPlan> plan) {
-
-    /**
-     * What catching up adds to the first visit.
-     *
-     * @param price zero where nothing is planned, or nothing is neglected
-     * @param cost of it to the shop; never shown to a customer
-     */
-    record CatchUp(MonetaryAmount price, MonetaryAmount cost) {
-
-        static CatchUp none(CurrencyUnit currency) {
-            return new CatchUp(Amounts.zero(currency), Amounts.zero(currency));
-        }
-    }
-
-    /**
-     * How often a way looks after machines.
-     *
-     * @param cleaned most months from one full cleaning to the next; empty for none
-     * @param brushed most months from one brushing of ours to the next; empty for none
-     */
-    record CareOfSides(Optional<Integer> cleaned, Optional<Integer> brushed, Care water, Care condenser) {
-
-        private static final double HUNDRED = 100;
-
-        static final CareOfSides NONE = new CareOfSides(Optional.empty(), Optional.empty(), Care.NEVER, Care.NEVER);
-
-        /** By the real calendar of a plan's first year. */
-        static CareOfSides of(PricedPlan plan, ForecastRates rates) {
-            Predicate<Scope> brushes = scope -> scope.tasks().containsAll(rates.calls().condenser().resets());
-            Calendars calendars = new Calendars(new OpenMonths(plan.setting().site().season()), plan.term().start());
-            return new CareOfSides(plan.tier().monthsBetweenFullCleans(), plan.tier().monthsBetween(brushes),
-                    calendars.of(plan, Scope::isFullClean, part(rates.cleaningRestores())),
-                    calendars.of(plan, brushes, part(rates.brushingRestores())));
-        }
-
-        static double part(Percent percent) {
-            return percent.value().doubleValue() / HUNDRED;
-        }
-    }
 
     /** What is paid in the first year whatever happens. */
     MonetaryAmount firstYear() {

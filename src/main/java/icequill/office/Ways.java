@@ -36,18 +36,18 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
                 hand.setting().rates(), rates, day);
         PricedPlan yardstick = hand.choices().yardstick();
         Optional<ExpectedCharges.Charges> list = problems.take(prices.charges(Optional.empty()));
-        Optional<Way.CatchUp> catchUp = problems.take(catchUp(yardstick));
+        Optional<CatchUpAmounts> catchUp = problems.take(catchUp(yardstick));
         List<Way> ways = new ArrayList<>();
         list.ifPresent(charges -> {
             ways.add(new Way(PAY_PER_CALL, WayOfCare.PAY_PER_CALL, Optional.empty(), Amounts.zero(currency()),
-                    Optional.empty(), Way.CatchUp.none(currency()), Way.CareOfSides.NONE, charges, 0,
+                    Optional.empty(), CatchUpAmounts.none(currency()), CareOfSides.NONE, charges, 0,
                     Optional.empty()));
             catchUp.ifPresent(extra -> ways.add(planned(BOOKED_SINGLY, WayOfCare.BOOKED_SINGLY, yardstick,
                     yardstick.year().list(), extra, charges, 0)));
         });
         for (PricedPlan plan : hand.plans()) {
             Optional<ExpectedCharges.Charges> charged = problems.take(prices.charges(Optional.of(plan.tier())));
-            Optional<Way.CatchUp> extra = problems.take(catchUp(plan));
+            Optional<CatchUpAmounts> extra = problems.take(catchUp(plan));
             charged.ifPresent(charges -> extra.ifPresent(more -> ways.add(planned(key(plan.tier().id()),
                     WayOfCare.AGREEMENT, plan, plan.year().price(), more, charges,
                     plan.tier().included().number()))));
@@ -58,28 +58,28 @@ record Ways(PlanInHand hand, ForecastRates rates, LocalDate day, Optional<Intege
     }
 
     /** What neglected machines add to the first visit of a plan; zero where none was found neglected. */
-    private Checked<Way.CatchUp> catchUp(PricedPlan plan) {
+    private Checked<CatchUpAmounts> catchUp(PricedPlan plan) {
         return hand.request().survey()
                 .map(survey -> new CatchUpAssembly(plan, survey).ahead())
-                .orElseGet(() -> Checked.sound(Way.CatchUp.none(currency())));
+                .orElseGet(() -> Checked.sound(CatchUpAmounts.none(currency())));
     }
 
-    private Way planned(String key, WayOfCare kind, PricedPlan plan, MonetaryAmount price, Way.CatchUp catchUp,
+    private Way planned(String key, WayOfCare kind, PricedPlan plan, MonetaryAmount price, CatchUpAmounts catchUp,
             ExpectedCharges.Charges charges, int included) {
         return new Way(key, kind, Optional.of(plan.tier().name()), price, Optional.empty(), catchUp,
-                Way.CareOfSides.of(plan, rates), charges, included, Optional.of(plan));
+                CareOfSides.of(plan, rates), charges, included, Optional.of(plan));
     }
 
     /**
      * Full cleanings ordered every so many months, each at the mean price of those of the plan that is the yardstick; a year costs
      * those that fall into it.
      */
-    private Way every(int months, Way.CatchUp catchUp, ExpectedCharges.Charges charges) {
+    private Way every(int months, CatchUpAmounts catchUp, ExpectedCharges.Charges charges) {
         Calendars calendars = calendars();
         List<MonetaryAmount> years = calendars.inYears(months).stream().map(this::cleanings).toList();
-        Way.CareOfSides care = new Way.CareOfSides(Optional.of(months), Optional.of(months),
-                calendars.every(months, Way.CareOfSides.part(rates.cleaningRestores())),
-                calendars.every(months, Way.CareOfSides.part(rates.brushingRestores())));
+        CareOfSides care = new CareOfSides(Optional.of(months), Optional.of(months),
+                calendars.every(months, CareOfSides.part(rates.cleaningRestores())),
+                calendars.every(months, CareOfSides.part(rates.brushingRestores())));
         return new Way("every" + months + "Months", WayOfCare.INTERVAL,
                 Optional.of(Wording.same(String.valueOf(months))), years.getFirst(),
                 Optional.of(years.subList(1, years.size())), catchUp, care, charges, 0,

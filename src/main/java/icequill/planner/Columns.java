@@ -78,7 +78,7 @@ final class Columns {
 
     /** Whether somebody may be given a task. */
     boolean isFit(int person, int task) {
-        return crew.isFit(person, network.tasks.get(task));
+        return crew.isFit(person, network.tasks.get(task).needs());
     }
 
     /** Whether two people may be given the same tasks. */

@@ -30,13 +30,13 @@ public record Crew(List<Set<Qualification>> qualified) {
         return qualified.size();
     }
 
-    /** Whether somebody may be given a task. */
-    boolean isFit(int person, PlanTask task) {
-        return qualified.get(person).containsAll(task.needs());
+    /** Whether somebody may be given a task that needs this. */
+    boolean isFit(int person, Set<Qualification> needs) {
+        return qualified.get(person).containsAll(needs);
     }
 
     /** How many may be given it. */
-    int fit(PlanTask task) {
-        return Math.toIntExact(qualified.stream().filter(each -> each.containsAll(task.needs())).count());
+    int fit(Set<Qualification> needs) {
+        return Math.toIntExact(qualified.stream().filter(each -> each.containsAll(needs)).count());
     }
 }

@@ -20,7 +20,7 @@ record WorkCheck(VisitWork work, Crew crew) {
                 .forEach(task -> problems.add(Code.OUT_OF_RANGE, task.place(),
                         at(task) + " takes " + task.people() + " people, but only " + crew.size() + " come",
                         "a crew of at least " + task.people()));
-        work.tasks().stream().filter(task -> task.people() <= crew.size() && task.people() > crew.fit(task)
+        work.tasks().stream().filter(task -> task.people() <= crew.size() && task.people() > crew.fit(task.needs())
                 && task.attended() > 0).forEach(task -> qualified(task, problems));
         for (String machine : work.walks().machines()) {
             List<PlanTask> tasks = work.tasksAt(machine).stream().sorted(Comparator.comparingInt(PlanTask::order))
@@ -38,7 +38,7 @@ record WorkCheck(VisitWork work, Crew crew) {
                 .collect(Collectors.joining(", "));
         problems.add(Code.NOT_QUALIFIED, task.place(),
                 at(task) + " needs " + task.people() + " qualified for " + needs + ", but of those who come "
-                        + crew.fit(task) + (crew.fit(task) == 1 ? " is" : " are"),
+                        + crew.fit(task.needs()) + (crew.fit(task.needs()) == 1 ? " is" : " are"),
                 "people of a grade with qualified: [" + needs + "]");
     }
 

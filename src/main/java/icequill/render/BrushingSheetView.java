@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheet.Comparison;
 import icequill.document.BrushingSheet.Left;
@@ -77,7 +78,7 @@ record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
     private Map<String, String> left(Left left) {
         return Map.of("name", Sentences.capitalized(left.machine().where()) + " · " + left.machine().model(), "why",
                 Sentences.capitalized(left.reasons().stream()
-                        .map(reason -> sentences.word("brushing.reason." + WorkSheetView.key(reason)))
+                        .map(reason -> sentences.word("brushing.reason." + ConstantKey.of(reason)))
                         .collect(Collectors.joining("; "))) + ".");
     }
 

@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.party.Address;
@@ -9,7 +10,6 @@ import icequill.tax.TaxPlace;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -46,7 +46,7 @@ record LetterView(Paper paper, String title, Sentences sentences) {
     private Map<String, Object> model(Map<String, Object> addressee, List<Map<String, String>> facts) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("lang", paper.language().tag());
-        model.put("size", paper.size().name().toLowerCase(Locale.ROOT));
+        model.put("size", ConstantKey.of(paper.size()));
         model.put("accent", paper.shop().accent());
         model.put("w", Words.of(paper.language()).all());
         model.put("title", title);

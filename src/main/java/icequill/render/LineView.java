@@ -1,12 +1,12 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.InvoiceLine;
 import icequill.explain.Explanation;
 import icequill.work.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import javax.money.MonetaryAmount;
 
@@ -23,7 +23,7 @@ record LineView(InvoiceLine line, Sentences sentences) {
         view.put("text", Sentences.capitalized(sentences.say(line.text())));
         view.put("outcome", line.outcome() == Outcome.CHARGED
                 ? ""
-                : sentences.word("outcome." + line.outcome().name().toLowerCase(Locale.ROOT)));
+                : sentences.word("outcome." + ConstantKey.of(line.outcome())));
         view.put("quantity", line.unitPrice().isPresent() ? sentences.quantity(line.quantity()) : "");
         view.put("price", line.unitPrice()
                 .map(price -> sentences.formats().amount(price.amount()) + sentences.each(price.per())).orElse(""));

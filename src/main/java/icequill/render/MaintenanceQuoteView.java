@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.Tier;
@@ -13,7 +14,6 @@ import icequill.party.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -64,7 +64,7 @@ record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) {
 
     private Map<String, Object> choice(PlanChoice choice) {
         Map<String, Object> row = new LinkedHashMap<>();
-        String name = sentences.word("choice.name." + key(choice.kind()), plan(choice.plan()));
+        String name = sentences.word("choice.name." + ConstantKey.of(choice.kind()), plan(choice.plan()));
         row.put("name", Sentences.capitalized(name));
         row.put("visits", choice.visits() == 0
                 ? NOTHING
@@ -135,10 +135,6 @@ record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) {
     }
 
     static String billingKey(Optional<Billing> billing) {
-        return billing.map(MaintenanceQuoteView::key).orElse("per-visit");
-    }
-
-    private static String key(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return billing.map(ConstantKey::of).orElse("per-visit");
     }
 }

@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.Outlook;
 import icequill.document.WayScope;
 import icequill.explain.Fact;
@@ -11,7 +12,6 @@ import icequill.party.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
@@ -50,8 +50,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         String counts = sentences.word("outlook.sites", String.valueOf(sites.none()), String.valueOf(sites.one()),
                 String.valueOf(sites.more()));
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("name", Sentences.capitalized(sentences.word("outlook.way." + way.kind().name()
-                .toLowerCase(Locale.ROOT).replace('_', '-'), way.name().map(this::in).orElse(""))));
+        model.put("name", Sentences.capitalized(sentences.word("outlook.way." + ConstantKey.of(way.kind()), way.name().map(this::in).orElse(""))));
         model.put("picture", MachinesSketch.of(sites, sentences.word("outlook.sites-text", counts)));
         model.put("sites", counts);
         model.put("gets", gets(way.scope()));
@@ -111,7 +110,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
     /** How often it is just what is planned. */
     private String planned(Outlook.Span span) {
         return span.planned().map(tenths -> sentences.word("outlook.range-planned", sentences.word(
-                "outlook.in-ten." + tenths.than().name().toLowerCase(Locale.ROOT), String.valueOf(tenths.tenths()))))
+                "outlook.in-ten." + ConstantKey.of(tenths.than()), String.valueOf(tenths.tenths()))))
                 .orElse("");
     }
 

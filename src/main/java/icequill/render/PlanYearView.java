@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.PlanYear;
 import icequill.document.PlanYear.MachineWork;
 import icequill.document.PlanYear.SlotWork;
@@ -10,7 +11,6 @@ import icequill.party.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
@@ -35,7 +35,7 @@ record PlanYearView(Sentences sentences) {
         model.put("scope", Sentences.capitalized(sentences.in(work.visits().getFirst().slot().scope().name())));
         model.put("takes", sentences.word(work.people() == 1 ? "plan.takes-one" : "plan.takes",
                 sentences.duration(work.minutes()), String.valueOf(work.people())) + " "
-                + sentences.word("plan.from." + work.from().name().toLowerCase(Locale.ROOT).replace('_', '-')) + " "
+                + sentences.word("plan.from." + ConstantKey.of(work.from())) + " "
                 + sentences.say(Phrase.of("plan.begins", new Fact.Time(work.arrival()))));
         model.put("machines", machines(work.machines()));
         model.put("lines", work.lines().stream().map(line -> new LineView(line, sentences).row(false)).toList());

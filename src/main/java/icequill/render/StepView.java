@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.Schedule;
 import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.Dose;
@@ -29,7 +30,7 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
                 "ticks",
                 ticks(),
                 "blanks", step.procedure().readings().stream()
-                        .map(reading -> sentences.word("measure." + WorkSheetView.key(reading))).toList());
+                        .map(reading -> sentences.word("measure." + ConstantKey.of(reading))).toList());
     }
 
     private String name() {
@@ -43,7 +44,7 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
 
     private String state() {
         boolean locked = step.state() == MachineState.DE_ENERGIZED && !machine.isUnplugged();
-        return sentences.word("state." + WorkSheetView.key(step.state()) + (locked ? ".locked" : ""));
+        return sentences.word("state." + ConstantKey.of(step.state()) + (locked ? ".locked" : ""));
     }
 
     /** What is ticked one by one within a step. */

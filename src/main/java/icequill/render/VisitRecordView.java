@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.VisitRecord;
 import icequill.document.VisitRecord.Chemical;
 import icequill.work.Caution;
@@ -70,7 +71,7 @@ record VisitRecordView(VisitRecord visit, Sentences sentences) {
 
     private String remark(Contradiction remark) {
         boolean dose = remark.kind() == Contradiction.Kind.DOSE_ABOVE_LABEL;
-        return sentences.word("record." + WorkSheetView.key(remark.kind()),
+        return sentences.word("record." + ConstantKey.of(remark.kind()),
                 Sentences.capitalized(remark.chemical().in(visit.language())),
                 figure(remark.found(), remark.unit(), dose),
                 figure(remark.limit(), remark.unit(), dose));

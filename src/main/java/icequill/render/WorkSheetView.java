@@ -1,5 +1,6 @@
 package icequill.render;
 
+import icequill.explain.ConstantKey;
 import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.Job;
 import icequill.party.AccessHours;
@@ -9,7 +10,6 @@ import icequill.work.Flammability;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** A work sheet as texts, ready for {@code work-sheet.ftlh}. */
@@ -34,7 +34,7 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
 
     /** The sentence for a caution. */
     static String caution(Caution caution, Sentences sentences) {
-        return sentences.word("caution." + key(caution));
+        return sentences.word("caution." + ConstantKey.of(caution));
     }
 
     private List<Map<String, String>> facts() {
@@ -68,9 +68,9 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
         int attended = job.steps().stream().mapToInt(WorkSheet.Step::attended).sum();
         int unattended = job.steps().stream().mapToInt(WorkSheet.Step::unattended).sum();
         return new Details(sentences).add("sheet.reason", job.reason())
-                .add("sheet.machine", String.join(", ", sentences.word("make." + key(machine.make())),
-                        sentences.word("cooling." + key(machine.cooling())),
-                        sentences.word("connection." + key(machine.connection()))))
+                .add("sheet.machine", String.join(", ", sentences.word("make." + ConstantKey.of(machine.make())),
+                        sentences.word("cooling." + ConstantKey.of(machine.cooling())),
+                        sentences.word("connection." + ConstantKey.of(machine.connection()))))
                 .add("sheet.refrigerant", refrigerant(machine)).add("sheet.storage", storage(machine))
                 .add("sheet.condition", machine.condition())
                 .add("sheet.minutes", sentences.word("sheet.minutes-of", String.valueOf(attended),
@@ -80,15 +80,11 @@ record WorkSheetView(WorkSheet sheet, Sentences sentences) {
 
     private String refrigerant(Machine machine) {
         return machine.refrigerant()
-                .map(name -> sentences.word("refrigerant." + key(Flammability.of(machine.refrigerant())), name))
+                .map(name -> sentences.word("refrigerant." + ConstantKey.of(Flammability.of(machine.refrigerant())), name))
                 .orElseGet(() -> sentences.word("refrigerant.not-recorded"));
     }
 
     private String storage(Machine machine) {
-        return sentences.word("storage." + machine.storage().map(WorkSheetView::key).orElse("not-recorded"));
-    }
-
-    static String key(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return sentences.word("storage." + machine.storage().map(ConstantKey::of).orElse("not-recorded"));
     }
 }

@@ -1,12 +1,12 @@
 package icequill.tax;
 
+import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -62,7 +62,7 @@ public record TaxRate(String id, Category category, List<Component> components, 
      * called so, because the law wants the words (2006/112/EC Art. 226(11a)).
      */
     public Phrase untaxed() {
-        Phrase category = Phrase.of("tax.category." + this.category.name().toLowerCase(Locale.ROOT));
+        Phrase category = Phrase.of("tax.category." + ConstantKey.of(this.category));
         Optional<Fact> given = reason.map(text -> new Fact.Named(text.english(), text.spanish()));
         return this.category == Category.AE
                 ? given.map(text -> Phrase.of("tax.category.ae-by", text)).orElse(category)

@@ -81,7 +81,7 @@ class PaymentsTest {
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1000"), usd("1420"));
 
         assertThat(Amounts.plain(added.amount())).isEqualTo("263.51");
-        assertThat(amounts(added.over(PaymentChange.none(payments), Invoiced.NOTHING).payments()))
+        assertThat(amounts(PaymentChange.of(added, PaymentChange.none(payments), Invoiced.NOTHING).payments()))
                 .isEqualTo("250.00 250.00 381.76 381.75");
         assertThat(added.how().text(USD))
                 .isEqualTo("round((1420.00 USD - 1000.00 USD) x 229 day / 365 day; proration; 2)"
@@ -96,7 +96,7 @@ class PaymentsTest {
 
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
 
-        assertThat(amounts(removed.over(PaymentChange.none(payments), Invoiced.NOTHING).payments()))
+        assertThat(amounts(PaymentChange.of(removed, PaymentChange.none(payments), Invoiced.NOTHING).payments()))
                 .isEqualTo("355.00 355.00 223.24 223.25");
     }
 
@@ -118,7 +118,7 @@ class PaymentsTest {
 
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 12, 31), usd("1000"), usd("1365"));
 
-        assertThat(added.over(PaymentChange.none(payments), Invoiced.NOTHING).payments()).last().satisfies(payment -> {
+        assertThat(PaymentChange.of(added, PaymentChange.none(payments), Invoiced.NOTHING).payments()).last().satisfies(payment -> {
             assertThat(payment.number()).isEqualTo(2);
             assertThat(payment.due()).isEqualTo("2026-12-31");
             assertThat(Amounts.plain(payment.amount())).isEqualTo("1.00");
@@ -138,10 +138,10 @@ class PaymentsTest {
         IntStream.rangeClosed(1, 4).forEach(number -> nets.put(number, usd("140")));
 
         String expected = "140.00 140.00 140.00 140.00 162.35 162.35 162.35 162.35 162.35 162.34 162.34 162.34";
-        assertThat(amounts(added.over(PaymentChange.none(payments), new Invoiced(nets)).payments()))
+        assertThat(amounts(PaymentChange.of(added, PaymentChange.none(payments), new Invoiced(nets)).payments()))
                 .isEqualTo(expected);
         nets.put(5, usd("162.35"));
-        assertThat(amounts(added.over(PaymentChange.none(payments), new Invoiced(nets)).payments()))
+        assertThat(amounts(PaymentChange.of(added, PaymentChange.none(payments), new Invoiced(nets)).payments()))
                 .isEqualTo(expected);
     }
 
@@ -152,14 +152,14 @@ class PaymentsTest {
     @Test
     void change_givesBackMoreThanThePaymentsLeft_creditNotesForTheLatestInvoices() {
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
-        PaymentChange once = removed.over(PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.YEARLY)),
+        PaymentChange once = PaymentChange.of(removed, PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.YEARLY)),
                 Invoiced.NOTHING);
 
         assertThat(amounts(once.payments())).isEqualTo("1420.00");
         assertThat(once.givenBack()).containsExactly(new PaymentChange.GivenBack(1, usd("263.51")));
 
         Proration most = new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how());
-        PaymentChange quarterly = most.over(PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)),
+        PaymentChange quarterly = PaymentChange.of(most, PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)),
                 new Invoiced(Map.of(1, usd("355"), 2, usd("355"), 3, usd("355"))));
 
         assertThat(amounts(quarterly.payments())).isEqualTo("355.00 355.00 355.00 0.00");
@@ -171,10 +171,9 @@ class PaymentsTest {
     void change_afterOneThatGaveBack_givesBackNoPaymentTwice() {
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
         Invoiced three = new Invoiced(Map.of(1, usd("355"), 2, usd("355"), 3, usd("355")));
-        PaymentChange first = new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how()).over(
-                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)), three);
+        PaymentChange first = PaymentChange.of(new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how()), PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)), three);
 
-        PaymentChange second = new Proration(LocalDate.of(2026, 11, 1), usd("-300"), removed.how()).over(first, three);
+        PaymentChange second = PaymentChange.of(new Proration(LocalDate.of(2026, 11, 1), usd("-300"), removed.how()), first, three);
 
         assertThat(second.givenBack()).containsExactly(new PaymentChange.GivenBack(3, usd("227.50")),
                 new PaymentChange.GivenBack(2, usd("72.50")));
@@ -187,7 +186,7 @@ class PaymentsTest {
     void change_itsExtraPaymentInvoiced_staysAsItIs() {
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 12, 31), usd("1000"), usd("1365"));
 
-        PaymentChange change = added.over(PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY)),
+        PaymentChange change = PaymentChange.of(added, PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY)),
                 new Invoiced(Map.of(1, usd("1000"), 2, usd("1"))));
 
         assertThat(amounts(change.payments())).isEqualTo("1000.00 1.00");
@@ -221,7 +220,7 @@ class PaymentsTest {
                 usd(BigDecimal.valueOf(before, 2).toPlainString()), usd(BigDecimal.valueOf(after, 2).toPlainString()));
         MonetaryAmount least = change.amount().isLessThan(usd("-900")) ? usd("-900") : change.amount();
 
-        PaymentChange changed = new Proration(change.from(), least, change.how()).over(PaymentChange.none(payments),
+        PaymentChange changed = PaymentChange.of(new Proration(change.from(), least, change.how()), PaymentChange.none(payments),
                 new Invoiced(nets));
 
         MonetaryAmount billed = Amounts.sum(changed.payments().stream().map(Installment::amount).toList(), USD);

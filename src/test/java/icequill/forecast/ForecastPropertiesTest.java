@@ -118,7 +118,7 @@ class ForecastPropertiesTest {
     @Property(tries = 25, seed = "20261105")
     void sums_directAndByTransform_agree(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
-        List<ChargeLaw.Part> parts = List.of(
+        List<ChargePart> parts = List.of(
                 part(Counts.poisson(3 * random.nextDouble()), random),
                 part(new StopCounts(new DirtClock(2.5, 12), StopPolicy.RESETS, 36, SimulatedSite.care(random))
                         .of(10 * random.nextDouble()), random));
@@ -134,8 +134,8 @@ class ForecastPropertiesTest {
         }
     }
 
-    private static ChargeLaw.Part part(Counts counts, Random random) {
-        return new ChargeLaw.Part(counts, List.of(new ChargeLaw.Amount(0.6, 100L * random.nextInt(300)),
-                new ChargeLaw.Amount(0.4, 100L * random.nextInt(500))));
+    private static ChargePart part(Counts counts, Random random) {
+        return new ChargePart(counts, List.of(new ChargePart.Amount(0.6, 100L * random.nextInt(300)),
+                new ChargePart.Amount(0.4, 100L * random.nextInt(500))));
     }
 }

@@ -134,7 +134,7 @@ final class BookChild {
 
     /** Tries to issue without waiting. */
     private static void impatient(BookPlace place) {
-        try (Book book = Book.open(place, Books.CLOCK, Patience.of(Duration.ZERO)).orElseThrow()) {
+        try (Book book = Opening.open(place, Books.CLOCK, Patience.of(Duration.ZERO)).orElseThrow()) {
             System.exit(Books.issue(book, 1).problems().stream().anyMatch(found -> found.code() == Code.BOOK_IN_USE)
                     ? IN_USE
                     : 0);

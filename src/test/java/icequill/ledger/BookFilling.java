@@ -44,7 +44,7 @@ public record BookFilling(int customers, int machines, int papers) {
 
     /** Makes the book, and fills it. */
     public void fill(BookPlace place) throws SQLException, IOException {
-        Book.open(place, Books.CLOCK).orElseThrow().close();
+        Opening.open(place, Books.CLOCK).orElseThrow().close();
         try (Connections connections = Connections.to(place)) {
             try (Connection connection = connections.writing().getConnection()) {
                 if (connections.dialect() == Dialect.SQLITE) {

@@ -37,7 +37,7 @@ final class Books {
     }
 
     static Book open(BookPlace place) {
-        return Book.open(place, CLOCK).orElseThrow();
+        return Opening.open(place, CLOCK).orElseThrow();
     }
 
     static Checked<IssuedPaper> issue(Book book, int seed) {

@@ -70,7 +70,7 @@ class CutAtCommitAttackTest {
     private static Book open(BookPlace.OnServer direct, CuttingProxy proxy) {
         String url = ADDRESS.matcher(direct.url()).replaceFirst("//127.0.0.1:" + proxy.port() + "/")
                 + "&preferQueryMode=simple";
-        return Book.open(new BookPlace.OnServer(url, direct.papers()), Books.CLOCK, Patience.of(Duration.ofSeconds(2)))
+        return Opening.open(new BookPlace.OnServer(url, direct.papers()), Books.CLOCK, Patience.of(Duration.ofSeconds(2)))
                 .orElseThrow();
     }
 

@@ -31,7 +31,7 @@ class OpeningTest {
     @ParameterizedTest
     @ValueSource(strings = {"nfs4", "cifs", "fuse.sshfs", "SMB3", "9p"})
     void networkDrive_isRefused(String kind) {
-        Problem problem = Opening.remote(shop.resolve("book.sqlite"), kind).orElseThrow();
+        Problem problem = PlaceCheck.remote(shop.resolve("book.sqlite"), kind).orElseThrow();
 
         assertThat(problem.code()).isEqualTo(Code.NOT_ALLOWED);
         assertThat(problem.message()).contains("network drive (" + kind + ")");
@@ -40,7 +40,7 @@ class OpeningTest {
     @ParameterizedTest
     @ValueSource(strings = {"ext4", "xfs", "NTFS", "tmpfs", "apfs", "overlay"})
     void diskOfThisMachine_isTaken(String kind) {
-        assertThat(Opening.remote(shop.resolve("book.sqlite"), kind)).isEmpty();
+        assertThat(PlaceCheck.remote(shop.resolve("book.sqlite"), kind)).isEmpty();
     }
 
     @ParameterizedTest
@@ -53,7 +53,7 @@ class OpeningTest {
                     + " SET version = '999' WHERE version = '" + Schema.NEWEST + "'"));
         }
 
-        assertThat(Book.open(place, Books.CLOCK).problems()).extracting(Problem::message)
+        assertThat(Opening.open(place, Books.CLOCK).problems()).extracting(Problem::message)
                 .containsExactly("the book was written by a newer version of the program");
     }
 
@@ -62,9 +62,9 @@ class OpeningTest {
         BookPlace place = threePapers();
         Files.delete(database());
 
-        assertDamaged(Book.open(place, Books.CLOCK), "the book's database is empty or gone");
+        assertDamaged(Opening.open(place, Books.CLOCK), "the book's database is empty or gone");
         Files.createFile(database());
-        assertDamaged(Book.open(place, Books.CLOCK), "the book's database is empty or gone");
+        assertDamaged(Opening.open(place, Books.CLOCK), "the book's database is empty or gone");
     }
 
     @Test
@@ -73,7 +73,7 @@ class OpeningTest {
         byte[] whole = Files.readAllBytes(database());
         Files.write(database(), Arrays.copyOf(whole, whole.length / 2));
 
-        Checked<AuditReport> audited = Book.open(place, Books.CLOCK).then(book -> {
+        Checked<AuditReport> audited = Opening.open(place, Books.CLOCK).then(book -> {
             try (book) {
                 return book.audit(Books.READER, Optional.empty(), Books.UNHEARD);
             }
@@ -89,14 +89,14 @@ class OpeningTest {
         BookPlace place = threePapers();
         Files.writeString(database(), "Dear book, today it was hot. ".repeat(500));
 
-        assertDamaged(Book.open(place, Books.CLOCK), "the book's database is damaged");
+        assertDamaged(Opening.open(place, Books.CLOCK), "the book's database is damaged");
     }
 
     @Test
     void folderThatIsAFile_isAProblem() throws IOException {
         Files.writeString(shop.resolve("book"), "no folder");
 
-        assertThat(Book.open(BookPlace.inShop(shop), Books.CLOCK).problems()).extracting(Problem::code)
+        assertThat(Opening.open(BookPlace.inShop(shop), Books.CLOCK).problems()).extracting(Problem::code)
                 .containsExactly(Code.CANNOT_WRITE);
     }
 

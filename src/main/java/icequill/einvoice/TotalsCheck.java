@@ -11,7 +11,7 @@ import javax.money.MonetaryAmount;
  * The last look before XML is made: every line works out, and the sums are the paper's, to the cent. The official rules check no
  * line and let a tax differ by almost one unit of the currency, so they would not notice. A difference is a bug.
  */
-record Agreement(Content content, Totals paper, CurrencyUnit currency) {
+record TotalsCheck(Content content, Totals paper, CurrencyUnit currency) {
 
     /**
      * The content itself.
@@ -20,7 +20,7 @@ record Agreement(Content content, Totals paper, CurrencyUnit currency) {
      */
     static Content checked(Content content) {
         Totals paper = content.bill().totals();
-        new Agreement(content, paper, paper.net().getCurrency()).check();
+        new TotalsCheck(content, paper, paper.net().getCurrency()).check();
         return content;
     }
 

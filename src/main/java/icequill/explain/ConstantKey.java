@@ -1,0 +1,15 @@
+package icequill.explain;
+
+import java.util.Locale;
+
+/** How a constant is called in words files, forms and JSON. */
+public final class ConstantKey {
+
+    private ConstantKey() {
+    }
+
+    /** Small letters, with hyphens between words. */
+    public static String of(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,41 @@
+package icequill.forecast;
+
+import java.util.List;
+
+/**
+ * Calls that all draw their charges alike, independent of other parts.
+ *
+ * @param counts how many
+ * @param amounts with their shares, which add up to 1
+ */
+record ChargePart(Counts counts, List<Amount> amounts) {
+
+    /** A charge of so many minor units, from 0. */
+record Amount(double share, long minor) {}
+
+    double meanAmount() {
+        return amounts.stream().mapToDouble(amount -> amount.share() * amount.minor()).sum();
+    }
+
+    double mean() {
+        return counts.mean() * meanAmount();
+    }
+
+    /** Of a random sum: E[N] Var[X] + Var[N] E[X]^2. */
+    double variance() {
+        double mean = meanAmount();
+        double second = amounts.stream().mapToDouble(amount -> amount.share() * amount.minor() * amount.minor())
+                .sum();
+        return counts.mean() * (second - mean * mean) + counts.variance() * mean * mean;
+    }
+
+    /** The mean of e to the power of the sum times a rate. */
+    double exponential(double rate) {
+        return counts.generate(
+                amounts.stream().mapToDouble(amount -> amount.share() * Math.exp(rate * amount.minor())).sum());
+    }
+
+    long most() {
+        return amounts.stream().mapToLong(Amount::minor).max().orElse(0);
+    }
+}
