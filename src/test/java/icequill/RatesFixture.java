@@ -37,7 +37,7 @@ import icequill.work.BandWeek;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.Chemistry;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.Holiday;
 import icequill.work.MachineState;
 import icequill.work.Part;
@@ -146,12 +146,12 @@ public final class RatesFixture {
         Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
                 EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
                 Part.OTHER,
-                Dust.NEITHER,
+                DustLevel.NEITHER,
                 List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(),
                 new Procedure(Optional.of(new Procedure.Timer(20, 25)), 3, List.of()), Place.NOWHERE);
         Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
                 Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1,
-                Part.CONDENSER, Dust.RAISES,
+                Part.CONDENSER, DustLevel.RAISES,
                 List.of(),
                 List.of(Caution.NYLON_BRUSH_ONLY), Set.of(), Procedure.NONE, Place.NOWHERE);
         return List.of(descale, brush);

@@ -5,8 +5,8 @@ import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.LocalTimes;
-import icequill.work.Order;
 import icequill.work.Outcome;
+import icequill.work.PurchaseOrder;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
@@ -106,7 +106,7 @@ public final class VisitBuilder {
     }
 
     public Visit build() {
-        return new Visit("test", "bakery", Optional.empty(), Order.NONE, serviceCall, people, findings, lines,
+        return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, findings, lines,
                 surcharges,
                 classDiscount, documentDiscount, Optional.empty(),
                 Visit.Handover.NONE, place());

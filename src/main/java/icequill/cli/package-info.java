@@ -1,6 +1,5 @@
 /**
- * The command line: one class per command, which reads its options, asks the office and prints; enter at
- * {@link icequill.cli.Main}.
+ * The command line: all commands in their order; enter at {@link icequill.cli.Main}.
  */
 @NullMarked
 package icequill.cli;

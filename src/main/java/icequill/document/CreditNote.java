@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param remarks about taxes and terms
  */
 public record CreditNote(Optional<String> number, LocalDate date, Original original, String reason, Shop shop,
-        Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Served served,
+        Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, ServicePeriod served,
         List<InvoiceLine> lines, List<Integer> numbers, Totals totals, List<Phrase> remarks) implements Bill {
 
     /** The invoice that a credit note corrects. */

@@ -23,7 +23,8 @@ import java.util.Optional;
  */
 public record InstallmentInvoice(Optional<String> number, LocalDate date, LocalDate due, Shop shop, Language language,
         PaperSize size, BillTo billTo, Optional<String> vendorNumber, String agreement, Wording plan, int payment,
-        int payments, Served served, List<InvoiceLine> lines, Totals totals, List<Phrase> remarks) implements Bill {
+        int payments, ServicePeriod served, List<InvoiceLine> lines, Totals totals, List<Phrase> remarks)
+        implements Bill {
 
     public InstallmentInvoice {
         lines = List.copyOf(lines);

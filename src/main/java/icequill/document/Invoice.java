@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 public record Invoice(Optional<String> number, LocalDate date, LocalDate due, Shop shop, Language language,
         PaperSize size,
-        BillTo billTo, Optional<String> vendorNumber, Attended attended, List<MachineReport> machines,
+        BillTo billTo, Optional<String> vendorNumber, VisitSummary attended, List<MachineReport> machines,
         List<InvoiceLine> lines, Totals totals, List<Phrase> remarks)
         implements
         Bill {
@@ -30,8 +30,8 @@ public record Invoice(Optional<String> number, LocalDate date, LocalDate due, Sh
     }
 
     @Override
-    public Served served() {
-        return new Served(attended.site(), attended.storeNumber(), attended.address(),
+    public ServicePeriod served() {
+        return new ServicePeriod(attended.site(), attended.storeNumber(), attended.address(),
                 attended.order().purchaseOrder(), attended.arrived().toLocalDate(), attended.left().toLocalDate());
     }
 

@@ -1,8 +1,8 @@
 package icequill.document;
 
 import icequill.explain.Phrase;
-import icequill.forecast.InTen;
-import icequill.forecast.TenSites;
+import icequill.forecast.ChanceInTen;
+import icequill.forecast.ChancesPerTenSites;
 import icequill.party.Wording;
 import java.math.BigDecimal;
 import java.util.List;
@@ -37,8 +37,10 @@ public record Outlook(int years, List<Phrase> answer, List<Way> ways, List<Besid
      * @param withOwnCosts what the first year may be expected to cost with what stops cost the customer besides; empty where he did
      *            not say
      */
-    public record Way(WayOfCare kind, Optional<Wording> name, WayScope scope, MonetaryAmount planned, BigDecimal calls,
-            TenSites sites, Span first, Span later, Optional<InTen> cheaperFirst, Optional<InTen> cheaperLater,
+    public record Way(CareOptionKind kind, Optional<Wording> name, CareOptionScope scope, MonetaryAmount planned,
+            BigDecimal calls,
+            ChancesPerTenSites sites, Span first, Span later, Optional<ChanceInTen> cheaperFirst,
+            Optional<ChanceInTen> cheaperLater,
             Optional<MonetaryAmount> withOwnCosts) {}
 
     /**
@@ -49,7 +51,7 @@ public record Outlook(int years, List<Phrase> answer, List<Way> ways, List<Besid
      * @param mean of all
      * @param planned how many years cost just what is planned, which then is the low amount; empty where it is one in ten or fewer
      */
-    public record Span(MonetaryAmount low, MonetaryAmount mean, MonetaryAmount high, Optional<InTen> planned) {}
+    public record Span(MonetaryAmount low, MonetaryAmount mean, MonetaryAmount high, Optional<ChanceInTen> planned) {}
 
     /** Something that no sum holds: what it is, how much of it, and where that comes from. */
     public record Beside(Phrase what, Phrase howMuch, Phrase origin) {}

@@ -15,7 +15,7 @@ public sealed interface PricedPaper extends Paper permits Bill, Offer {
     /** The shop's number in the customer's books. */
     Optional<String> vendorNumber();
 
-    Served served();
+    ServicePeriod served();
 
     List<InvoiceLine> lines();
 

@@ -24,7 +24,7 @@ import javax.money.MonetaryAmount;
  * @param remarks about taxes
  */
 public record RepairQuote(Optional<String> number, LocalDate date, LocalDate validUntil, Shop shop, Language language,
-        PaperSize size, BillTo billTo, Optional<String> vendorNumber, Served served, Machine machine,
+        PaperSize size, BillTo billTo, Optional<String> vendorNumber, ServicePeriod served, Machine machine,
         Optional<Found> found, String work, List<InvoiceLine> lines, Totals totals, Optional<Deposit> deposit,
         List<Phrase> remarks) implements Offer {
 

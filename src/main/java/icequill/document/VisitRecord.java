@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param cautions for the customer's people
  */
 public record VisitRecord(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
-        Attended attended, List<Machine> machines, Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue,
+        VisitSummary attended, List<Machine> machines, Optional<ZonedDateTime> safeFrom, Optional<LocalDate> nextDue,
         List<Caution> cautions)
         implements
         Paper {

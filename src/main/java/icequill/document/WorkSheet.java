@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param cautions all that are said on the sheet, each once
  */
 public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
-        Attended attended, Access access, Optional<Schedule> schedule, List<Job> jobs, List<Caution> cautions)
+        VisitSummary attended, Access access, Optional<Schedule> schedule, List<Job> jobs, List<Caution> cautions)
         implements
         Paper {
 

@@ -13,7 +13,7 @@ final class Cii {
     private Cii() {
     }
 
-    static byte[] bytes(Content content) {
+    static byte[] bytes(InvoiceContent content) {
         CrossIndustryInvoiceType invoice = new CrossIndustryInvoiceType();
         invoice.setExchangedDocumentContext(context());
         invoice.setExchangedDocument(document(content));
@@ -30,7 +30,7 @@ final class Cii {
         return context;
     }
 
-    private static ExchangedDocumentType document(Content content) {
+    private static ExchangedDocumentType document(InvoiceContent content) {
         ExchangedDocumentType document = new ExchangedDocumentType();
         document.setID(content.number());
         document.setTypeCode(content.typeCode());
@@ -39,7 +39,7 @@ final class Cii {
         return document;
     }
 
-    private static SupplyChainTradeTransactionType transaction(Content content) {
+    private static SupplyChainTradeTransactionType transaction(InvoiceContent content) {
         CiiParties parties = new CiiParties(content);
         SupplyChainTradeTransactionType transaction = new SupplyChainTradeTransactionType();
         content.lines().stream().map(CiiLines::line).forEach(transaction::addIncludedSupplyChainTradeLineItem);

@@ -1,6 +1,6 @@
 package icequill.einvoice;
 
-import icequill.document.Served;
+import icequill.document.ServicePeriod;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Shop;
@@ -20,13 +20,13 @@ import un.unece.uncefact.data.standard.unqualifieddatatype._100.IDType;
 import un.unece.uncefact.data.standard.unqualifieddatatype._100.TextType;
 
 /** Seller, buyer and site in CII. */
-record CiiParties(Content content) {
+record CiiParties(InvoiceContent content) {
 
     /** Kind of a VAT identifier, by UNTDID 1153. */
     private static final String VAT_NUMBER = "VA";
 
     HeaderTradeAgreementType agreement() {
-        Served served = content.bill().served();
+        ServicePeriod served = content.bill().served();
         HeaderTradeAgreementType agreement = new HeaderTradeAgreementType();
         served.storeNumber().ifPresent(agreement::setBuyerReference);
         agreement.setSellerTradeParty(seller());
@@ -41,7 +41,7 @@ record CiiParties(Content content) {
 
     /** BG-13: the site, and the last day. */
     HeaderTradeDeliveryType delivery() {
-        Served served = content.bill().served();
+        ServicePeriod served = content.bill().served();
         TradePartyType site = named(served.site());
         served.storeNumber().map(IDType::new).ifPresent(site::addID);
         site.setPostalTradeAddress(address(served.address()));

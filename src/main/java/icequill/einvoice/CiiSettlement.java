@@ -1,6 +1,6 @@
 package icequill.einvoice;
 
-import icequill.document.Served;
+import icequill.document.ServicePeriod;
 import icequill.party.Remittance;
 import java.util.Optional;
 import un.unece.uncefact.data.standard.reusableaggregatebusinessinformationentity._100.CreditorFinancialAccountType;
@@ -15,7 +15,7 @@ import un.unece.uncefact.data.standard.unqualifieddatatype._100.AmountType;
 import un.unece.uncefact.data.standard.unqualifieddatatype._100.TextType;
 
 /** Payment, taxes and sums in CII. */
-record CiiSettlement(Content content) {
+record CiiSettlement(InvoiceContent content) {
 
     /** Two letters and two check digits begin an IBAN (ISO 13616). */
     private static final String IBAN = "[A-Z]{2}[0-9]{2}[A-Z0-9]{11,30}";
@@ -77,7 +77,7 @@ record CiiSettlement(Content content) {
         if (!content.hasPeriod()) {
             return Optional.empty();
         }
-        Served served = content.bill().served();
+        ServicePeriod served = content.bill().served();
         SpecifiedPeriodType period = new SpecifiedPeriodType();
         period.setStartDateTime(CiiValues.date(served.from()));
         period.setEndDateTime(CiiValues.date(served.until()));

@@ -23,7 +23,7 @@ public final class EInvoice {
      * @param wording says a phrase in the language of the bill
      */
     public static Checked<byte[]> ubl(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
-        return Content.of(bill, encoding, wording).map(TotalsCheck::checked).map(Ubl::bytes);
+        return InvoiceContent.of(bill, encoding, wording).map(TotalsCheck::checked).map(Ubl::bytes);
     }
 
     /**
@@ -32,7 +32,7 @@ public final class EInvoice {
      * @param wording says a phrase in the language of the offer
      */
     public static Checked<byte[]> quotation(Offer offer, Function<Phrase, String> wording) {
-        return Content.of(offer, SalesTaxEncoding.PLAIN, wording).map(TotalsCheck::checked).map(Ubl::bytes);
+        return InvoiceContent.of(offer, SalesTaxEncoding.PLAIN, wording).map(TotalsCheck::checked).map(Ubl::bytes);
     }
 
     /**
@@ -41,6 +41,6 @@ public final class EInvoice {
      * @param wording says a phrase in the language of the bill
      */
     public static Checked<byte[]> cii(Bill bill, Function<Phrase, String> wording) {
-        return Content.of(bill, SalesTaxEncoding.EN16931, wording).map(TotalsCheck::checked).map(Cii::bytes);
+        return InvoiceContent.of(bill, SalesTaxEncoding.EN16931, wording).map(TotalsCheck::checked).map(Cii::bytes);
     }
 }

@@ -1,7 +1,7 @@
 package icequill.einvoice;
 
-import icequill.explain.ConstantKey;
 import icequill.document.InvoiceLine;
+import icequill.explain.ConstantKey;
 import icequill.explain.Phrase;
 import icequill.work.Outcome;
 import java.util.List;

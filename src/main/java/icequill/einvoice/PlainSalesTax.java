@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 
 /** Sales tax as it is: each authority's part of it by itself, and what is not taxed with the reason. */
-record PlainSalesTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase, String> wording) implements Taxing {
+record PlainSalesTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase, String> wording) implements TaxScheme {
 
     /** State or provincial sales tax, local sales tax, and other, in UN list 5153. */
     private static final String STATE = "STT";

@@ -16,7 +16,7 @@ import javax.money.MonetaryAmount;
  * Sales tax where only VAT is known: nothing is subject to VAT, which is true, and the tax is a charge that says its name, which
  * is honest. To call it VAT would be neither.
  */
-record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) implements Taxing {
+record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) implements TaxScheme {
 
     @Override
     public List<Category> categories(InvoiceLine line) {

@@ -21,7 +21,7 @@ record SellerNumbers(Optional<String> assigned, Optional<String> vatId, List<Det
         registrations = List.copyOf(registrations);
     }
 
-    static SellerNumbers of(PricedPaper bill, Taxing taxing) {
+    static SellerNumbers of(PricedPaper bill, TaxScheme taxing) {
         Shop shop = bill.shop();
         return new SellerNumbers(bill.vendorNumber(), shop.vatId().filter(id -> taxing.namesVat()),
                 shop.registrations());

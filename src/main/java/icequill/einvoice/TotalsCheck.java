@@ -11,14 +11,14 @@ import javax.money.MonetaryAmount;
  * The last look before XML is made: every line works out, and the sums are the paper's, to the cent. The official rules check no
  * line and let a tax differ by almost one unit of the currency, so they would not notice. A difference is a bug.
  */
-record TotalsCheck(Content content, Totals paper, CurrencyUnit currency) {
+record TotalsCheck(InvoiceContent content, Totals paper, CurrencyUnit currency) {
 
     /**
      * The content itself.
      *
      * @throws IllegalStateException when it says another amount than the paper
      */
-    static Content checked(Content content) {
+    static InvoiceContent checked(InvoiceContent content) {
         Totals paper = content.bill().totals();
         new TotalsCheck(content, paper, paper.net().getCurrency()).check();
         return content;

@@ -12,7 +12,7 @@ final class Ubl {
     private Ubl() {
     }
 
-    static byte[] bytes(Content content) {
+    static byte[] bytes(InvoiceContent content) {
         return switch (content.bill()) {
         case Invoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
         case InstallmentInvoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));

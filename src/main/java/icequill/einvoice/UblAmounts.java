@@ -38,7 +38,7 @@ record UblAmounts(String currency) {
     }
 
     /** BG-23; in plain UBL the tax of each authority. */
-    List<TaxTotalType> taxes(Content content) {
+    List<TaxTotalType> taxes(InvoiceContent content) {
         TaxTotalType total = new TaxTotalType();
         total.setTaxAmount(of(content.sums().tax(), new TaxAmountType()));
         content.taxes().forEach(share -> total.addTaxSubtotal(subtotal(share)));
@@ -46,7 +46,7 @@ record UblAmounts(String currency) {
     }
 
     /** BG-22. */
-    MonetaryTotalType sums(Content content) {
+    MonetaryTotalType sums(InvoiceContent content) {
         Sums sums = content.sums();
         MonetaryTotalType total = new MonetaryTotalType();
         total.setLineExtensionAmount(of(sums.lines(), new LineExtensionAmountType()));

@@ -11,7 +11,7 @@ final class UblCreditNote {
     private UblCreditNote() {
     }
 
-    static CreditNoteType of(Content content) {
+    static CreditNoteType of(InvoiceContent content) {
         UblHead head = new UblHead(content);
         CreditNoteType credit = new CreditNoteType();
         head.version().ifPresent(credit::setUBLVersionID);

@@ -1,6 +1,6 @@
 package icequill.einvoice;
 
-import icequill.document.Served;
+import icequill.document.ServicePeriod;
 import icequill.party.Remittance;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +17,7 @@ import oasis.names.specification.ubl.schema.xsd.commonbasiccomponents_21.NoteTyp
 import oasis.names.specification.ubl.schema.xsd.commonbasiccomponents_21.PaymentIDType;
 
 /** What stands above the lines of a UBL document, apart from who sells and who buys. */
-record UblHead(Content content) {
+record UblHead(InvoiceContent content) {
 
     static final String VERSION = "2.1";
 
@@ -39,7 +39,7 @@ record UblHead(Content content) {
         if (!content.hasPeriod()) {
             return List.of();
         }
-        Served served = content.bill().served();
+        ServicePeriod served = content.bill().served();
         PeriodType period = new PeriodType();
         period.setStartDate(served.from());
         period.setEndDate(served.until());
@@ -69,7 +69,7 @@ record UblHead(Content content) {
 
     /** BG-13: the site, and the last day. */
     List<DeliveryType> delivery() {
-        Served served = content.bill().served();
+        ServicePeriod served = content.bill().served();
         LocationType location = new LocationType();
         served.storeNumber().ifPresent(location::setID);
         location.setAddress(UblParties.address(served.address()));

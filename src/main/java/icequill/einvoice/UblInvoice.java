@@ -11,7 +11,7 @@ final class UblInvoice {
     private UblInvoice() {
     }
 
-    static InvoiceType of(Content content) {
+    static InvoiceType of(InvoiceContent content) {
         UblHead head = new UblHead(content);
         InvoiceType invoice = new InvoiceType();
         head.version().ifPresent(invoice::setUBLVersionID);

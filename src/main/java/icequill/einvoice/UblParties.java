@@ -20,7 +20,7 @@ import oasis.names.specification.ubl.schema.xsd.commonaggregatecomponents_21.Sup
 import oasis.names.specification.ubl.schema.xsd.commonaggregatecomponents_21.TaxSchemeType;
 
 /** Seller, buyer and payee in UBL. */
-record UblParties(Content content) {
+record UblParties(InvoiceContent content) {
 
     /** BG-4. */
     SupplierPartyType seller() {

@@ -1,7 +1,7 @@
 package icequill.einvoice;
 
 import icequill.document.Offer;
-import icequill.document.Served;
+import icequill.document.ServicePeriod;
 import java.util.List;
 import oasis.names.specification.ubl.schema.xsd.commonaggregatecomponents_21.DeliveryType;
 import oasis.names.specification.ubl.schema.xsd.commonaggregatecomponents_21.LineItemType;
@@ -18,7 +18,7 @@ final class UblQuotation {
     private UblQuotation() {
     }
 
-    static QuotationType of(Content content, Offer offer) {
+    static QuotationType of(InvoiceContent content, Offer offer) {
         UblHead head = new UblHead(content);
         QuotationType quotation = new QuotationType();
         quotation.setUBLVersionID(UblHead.VERSION);
@@ -47,7 +47,7 @@ final class UblQuotation {
     }
 
     /** The site, without a day: the work is only planned. */
-    private static DeliveryType delivery(Served served) {
+    private static DeliveryType delivery(ServicePeriod served) {
         LocationType location = new LocationType();
         served.storeNumber().ifPresent(location::setID);
         location.setAddress(UblParties.address(served.address()));

@@ -21,7 +21,7 @@ import javax.money.MonetaryAmount;
  * the scope of VAT when anything else is billed with it: category O may not stand beside others (BR-O-11 to BR-O-14), the
  * amounts are the same, and the reason says what it is.
  */
-record ValueAddedTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase, String> wording) implements Taxing {
+record ValueAddedTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase, String> wording) implements TaxScheme {
 
     ValueAddedTax {
         lines = List.copyOf(lines);

@@ -8,10 +8,10 @@ import java.util.List;
  * @param counts how many
  * @param amounts with their shares, which add up to 1
  */
-record ChargePart(Counts counts, List<Amount> amounts) {
+record ChargePart(CountDistribution counts, List<Amount> amounts) {
 
     /** A charge of so many minor units, from 0. */
-record Amount(double share, long minor) {}
+    record Amount(double share, long minor) {}
 
     double meanAmount() {
         return amounts.stream().mapToDouble(amount -> amount.share() * amount.minor()).sum();

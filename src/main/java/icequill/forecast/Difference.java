@@ -31,12 +31,12 @@ record Difference(List<Amount> more) {
     }
 
     /** What the first choice costs more for its dearer kinds; empty where it has none. */
-    Optional<ChargePart> dearer(Counts calls) {
+    Optional<ChargePart> dearer(CountDistribution calls) {
         return part(more.stream().filter(amount -> amount.minor() > 0).toList(), calls);
     }
 
     /** What the second choice costs more for its dearer kinds; empty where it has none. */
-    Optional<ChargePart> cheaper(Counts calls) {
+    Optional<ChargePart> cheaper(CountDistribution calls) {
         return part(more.stream().filter(amount -> amount.minor() < 0)
                 .map(amount -> new Amount(amount.share(), -amount.minor())).toList(), calls);
     }
@@ -45,7 +45,7 @@ record Difference(List<Amount> more) {
      * Calls of some kinds. Of one-sided differences it is all calls, those of other kinds costing nothing; otherwise calls come as a
      * Poisson process, so those of some kinds do not depend on those of others.
      */
-    private Optional<ChargePart> part(List<Amount> some, Counts calls) {
+    private Optional<ChargePart> part(List<Amount> some, CountDistribution calls) {
         if (some.isEmpty()) {
             return Optional.empty();
         }
@@ -54,7 +54,7 @@ record Difference(List<Amount> more) {
                     more.stream().map(amount -> new Amount(amount.share(), Math.abs(amount.minor()))).toList()));
         }
         double share = some.stream().mapToDouble(Amount::share).sum();
-        return Optional.of(new ChargePart(Counts.poisson(calls.mean() * share),
+        return Optional.of(new ChargePart(CountDistribution.poisson(calls.mean() * share),
                 some.stream().map(amount -> new Amount(amount.share() / share, amount.minor())).toList()));
     }
 }

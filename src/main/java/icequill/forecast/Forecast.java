@@ -30,7 +30,7 @@ public final class Forecast {
     }
 
     /** A forecast at today's prices. */
-    public static Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months) {
+    public static Forecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months) {
         return of(machines, choice, policy, months, PriceTerms.NONE);
     }
 
@@ -41,7 +41,7 @@ public final class Forecast {
      * @param terms how later years are counted. Means stay exact; the spread supposes that the years of a side's calls do not
      *        depend on their number, which holds for random faults and where a call only restarts
      */
-    public static Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months,
+    public static Forecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
             PriceTerms terms) {
         Check.that(months > 0 && months <= MOST_MONTHS, "a horizon of " + months + " months");
         List<SharedFactor.Scenario> all = policy.shared().scenarios();
@@ -51,7 +51,7 @@ public final class Forecast {
     }
 
     /** What would come of it, checked before it is forecast. */
-    public static Checked<Forecast> checked(List<MachineRisk> machines, Choice choice, StopPolicy policy,
+    public static Checked<Forecast> checked(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy,
             double months, PriceTerms terms, Place place) {
         List<Problem> problems = problems(machines, choice.water(), choice.condenser(), policy, months, place);
         return problems.isEmpty()
@@ -63,7 +63,8 @@ public final class Forecast {
      * A problem for each side that would stop so often, at the worst of such sites, that a figure must be wrong, or one for an absurd
      * horizon.
      */
-    public static List<Problem> problems(List<MachineRisk> machines, Care water, Care condenser, StopPolicy policy,
+    public static List<Problem> problems(List<MachineRisk> machines, CleaningSchedule water, CleaningSchedule condenser,
+            StopPolicy policy,
             double months, Place place) {
         Problems problems = new Problems();
         if (!(months > 0 && months <= MOST_MONTHS)) {
@@ -77,17 +78,17 @@ public final class Forecast {
     }
 
     /** The calls of a cause. */
-    public Counts calls(Cause cause) {
+    public CountDistribution calls(Cause cause) {
         return counts(scenario -> scenario.calls(cause));
     }
 
     /** All calls. */
-    public Counts calls() {
+    public CountDistribution calls() {
         return counts(ScenarioForecast::calls);
     }
 
-    private Counts counts(Function<ScenarioForecast, Counts> part) {
-        return Counts.mixed(weights, scenarios.stream().map(part).toList());
+    private CountDistribution counts(Function<ScenarioForecast, CountDistribution> part) {
+        return CountDistribution.mixed(weights, scenarios.stream().map(part).toList());
     }
 
     /** How later years were counted. */
@@ -101,18 +102,18 @@ public final class Forecast {
     }
 
     /** What calls cost, without what is planned and without calls that are included in it. */
-    public MixedLaw charges() {
-        return MixedLaw.of(weights, scenarios.stream().map(ScenarioForecast::charges).toList());
+    public MixedDistribution charges() {
+        return MixedDistribution.of(weights, scenarios.stream().map(ScenarioForecast::charges).toList());
     }
 
     /** What calls cost and what is planned. */
-    public MixedLaw total() {
+    public MixedDistribution total() {
         return total(weights);
     }
 
     /** The same with other weights of the {@linkplain SharedFactor#scenarios scenarios}, which add up to 1. */
-    public MixedLaw total(List<Double> known) {
-        return MixedLaw.of(known, scenarios.stream().map(ScenarioForecast::total).toList());
+    public MixedDistribution total(List<Double> known) {
+        return MixedDistribution.of(known, scenarios.stream().map(ScenarioForecast::total).toList());
     }
 
     /**

@@ -9,11 +9,12 @@ public final class Forecasts {
 
     private final Map<Asked, Forecast> known = new ConcurrentHashMap<>();
 
-    private record Asked(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months,
+    private record Asked(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
             PriceTerms terms) {}
 
     /** As {@link Forecast#of(List, Choice, StopPolicy, double, PriceTerms)}. */
-    public Forecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months, PriceTerms terms) {
+    public Forecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
+            PriceTerms terms) {
         return known.computeIfAbsent(new Asked(List.copyOf(machines), choice, policy, months, terms),
                 asked -> Forecast.of(asked.machines(), asked.choice(), asked.policy(), asked.months(),
                         asked.terms()));

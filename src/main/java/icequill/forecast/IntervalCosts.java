@@ -33,7 +33,7 @@ public final class IntervalCosts {
      *
      * @param call what a call for it costs, in minor units, from 0
      */
-    public record Side(DirtClock clock, long call) {
+    public record Side(FoulingLife clock, long call) {
         public Side {
             Check.that(call >= 0, "a call at " + call);
         }
@@ -93,7 +93,7 @@ public final class IntervalCosts {
     /** A call cleans its side, and the next cleaning is counted from there: age replacement. For one side. */
     public static IntervalCosts moving(long cleaning, Side side) {
         check(cleaning, List.of(side));
-        DirtClock clock = side.clock();
+        FoulingLife clock = side.clock();
         return new IntervalCosts(months -> {
             double stops = clock.chanceBy(months);
             double run = clock.mean() * Gamma.regularizedGammaP(1 / clock.shape(), clock.hazard(months));

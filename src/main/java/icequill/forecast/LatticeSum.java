@@ -128,7 +128,7 @@ final class LatticeSum {
         }
 
         /** E[this^calls], by Horner's scheme. */
-        Spectrum in(Counts counts) {
+        Spectrum in(CountDistribution counts) {
             double[] re = new double[real.length];
             double[] im = new double[real.length];
             for (int calls = counts.most(); calls >= 0; calls--) {

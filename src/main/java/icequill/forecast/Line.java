@@ -12,7 +12,7 @@ import java.math.BigDecimal;
 public record Line(BigDecimal base, BigDecimal aPound) {
 
     /** At a harvest rate, lb in 24 hours. */
-    Figure at(BigDecimal harvest, String unit) {
+    public Figure at(BigDecimal harvest, String unit) {
         Figure start = Figure.term(base, unit);
         return aPound.signum() == 0
                 ? start

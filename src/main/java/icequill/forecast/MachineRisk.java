@@ -17,8 +17,8 @@ import java.util.Optional;
  * @param monthsSinceCleaned since its last full cleaning
  * @param season in which it runs
  */
-public record MachineRisk(double randomAYear, Optional<DirtClock> condenser, double monthsSinceBrushed,
-        DirtClock water, double monthsSinceCleaned, Season season) {
+public record MachineRisk(double randomAYear, Optional<FoulingLife> condenser, double monthsSinceBrushed,
+        FoulingLife water, double monthsSinceCleaned, Season season) {
 
     private static final double YEAR = 12;
     private static final double MOST_FAULTS = 50;
@@ -29,7 +29,8 @@ public record MachineRisk(double randomAYear, Optional<DirtClock> condenser, dou
     }
 
     /** Of a machine that runs all year. */
-    public MachineRisk(double randomAYear, Optional<DirtClock> condenser, double monthsSinceBrushed, DirtClock water,
+    public MachineRisk(double randomAYear, Optional<FoulingLife> condenser, double monthsSinceBrushed,
+            FoulingLife water,
             double monthsSinceCleaned) {
         this(randomAYear, condenser, monthsSinceBrushed, water, monthsSinceCleaned, Season.ALL_YEAR);
     }
@@ -46,8 +47,9 @@ public record MachineRisk(double randomAYear, Optional<DirtClock> condenser, dou
     }
 
     /** Checks what was entered: faults from 0 to {@value #MOST_FAULTS} a year, months from 0 to {@value #MOST_MONTHS}. */
-    public static Checked<MachineRisk> of(double randomAYear, Optional<DirtClock> condenser, double monthsSinceBrushed,
-            DirtClock water, double monthsSinceCleaned, Place place) {
+    public static Checked<MachineRisk> of(double randomAYear, Optional<FoulingLife> condenser,
+            double monthsSinceBrushed,
+            FoulingLife water, double monthsSinceCleaned, Place place) {
         Problems problems = new Problems();
         check("random faults in a year", randomAYear, MOST_FAULTS, place, problems);
         check("months since it was brushed", monthsSinceBrushed, MOST_MONTHS, place, problems);

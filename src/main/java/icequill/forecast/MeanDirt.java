@@ -26,13 +26,13 @@ public final class MeanDirt {
      * @param months of the horizon, above 0
      * @param care of the condenser
      */
-    public static double of(MachineRisk machine, StopPolicy policy, double months, Care care) {
+    public static double of(MachineRisk machine, StopPolicy policy, double months, CleaningSchedule care) {
         Check.that(months > 0, "a horizon of " + months + " months");
         return machine.condenser().map(clock -> mean(clock, policy, machine.monthsSinceBrushed(),
                 Stretches.of(care, machine.season(), months))).orElse(0.0);
     }
 
-    private static double mean(DirtClock clock, StopPolicy policy, double age, Stretches stretches) {
+    private static double mean(FoulingLife clock, StopPolicy policy, double age, Stretches stretches) {
         double run = 0;
         double sum = 0;
         double begins = age;
@@ -45,12 +45,12 @@ public final class MeanDirt {
     }
 
     /** Dirt times months until the next brushing of the calendar. */
-    private static double between(DirtClock clock, double cleans, double age, double months) {
+    private static double between(FoulingLife clock, double cleans, double age, double months) {
         if (cleans == 0) {
             return integral(t -> dirt(age + t), months);
         }
         // Stops whose calls brush come by a slower clock of the same shape.
-        DirtClock brushed = clock.faster(Math.pow(cleans, 1 / clock.shape()));
+        FoulingLife brushed = clock.faster(Math.pow(cleans, 1 / clock.shape()));
         RenewalSeries series = new RenewalSeries(brushed, months);
         // Not brushed yet, or brushed by the last such call a while ago.
         return integral(t -> dirt(age + t) * Math.exp(-brushed.hazard(age, t))

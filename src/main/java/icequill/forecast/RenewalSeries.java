@@ -33,7 +33,7 @@ final class RenewalSeries {
     /** Points of the rule are drawn to the ends of an interval by this power, where densities and chances begin like powers. */
     private static final int DRAW = 4;
 
-    private final DirtClock clock;
+    private final FoulingLife clock;
     private final GaussIntegrator rule;
     private final double most;
     private final double power;
@@ -47,7 +47,7 @@ final class RenewalSeries {
      *
      * @param most months that are asked for
      */
-    RenewalSeries(DirtClock clock, double most) {
+    RenewalSeries(FoulingLife clock, double most) {
         Check.that(most > 0, "a series of " + most + " months");
         this.clock = clock;
         this.most = most;
@@ -160,9 +160,9 @@ final class RenewalSeries {
      * @param age months since the clock began
      * @param months up to the most of this series
      */
-    Counts counts(double age, double months) {
+    CountDistribution counts(double age, double months) {
         if (months <= 0) {
-            return Counts.NONE;
+            return CountDistribution.NONE;
         }
         double[] row = new double[nodes.length];
         convolve(age, months, (density, left) -> spread(density, left, row));
@@ -176,6 +176,6 @@ final class RenewalSeries {
             chances[n] = before - next;
             before = next;
         }
-        return Counts.of(chances);
+        return CountDistribution.of(chances);
     }
 }

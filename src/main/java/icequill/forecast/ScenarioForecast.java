@@ -23,18 +23,19 @@ final class ScenarioForecast {
     /** Below it a rest of a year is what rounding left. */
     private static final double NOTHING = 1e-9;
 
-    private final Choice choice;
+    private final MaintenancePolicy choice;
     private final double months;
-    private final Map<Cause, Counts> counts;
+    private final Map<Cause, CountDistribution> counts;
     private final YearlyCharges charged;
     /** Calls that are not included in what is planned; all of them where none is. */
-    private final Counts paid;
-    private final Supplier<ChargeLaw> dirt = once(
-            () -> ChargeLaw.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
-    private final Supplier<ChargeLaw> charges = once(this::charged);
+    private final CountDistribution paid;
+    private final Supplier<ChargeDistribution> dirt = once(
+            () -> ChargeDistribution.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
+    private final Supplier<ChargeDistribution> charges = once(this::charged);
 
-    private ScenarioForecast(Choice choice, double months, Map<Cause, Counts> counts, YearlyCharges charged,
-            Counts paid) {
+    private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts,
+            YearlyCharges charged,
+            CountDistribution paid) {
         this.paid = paid;
         this.choice = choice;
         this.months = months;
@@ -43,7 +44,7 @@ final class ScenarioForecast {
     }
 
     /** As {@link Forecast#of(List, Choice, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
-    static ScenarioForecast of(List<MachineRisk> machines, Choice choice, StopPolicy policy, double months,
+    static ScenarioForecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
             PriceTerms terms) {
         List<Side> condensers = machines.stream().flatMap(machine -> Side.condenser(machine).stream()).toList();
         List<Side> waters = machines.stream().map(Side::water).toList();
@@ -52,14 +53,14 @@ final class ScenarioForecast {
         YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, random,
                 Cause.CONDENSER, until -> sum(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
                 until -> sum(waters, policy, until, choice.water()).mean()));
-        Map<Cause, Counts> counts = new EnumMap<>(Cause.class);
-        counts.put(Cause.RANDOM, Counts.poisson(random.applyAsDouble(months)));
+        Map<Cause, CountDistribution> counts = new EnumMap<>(Cause.class);
+        counts.put(Cause.RANDOM, CountDistribution.poisson(random.applyAsDouble(months)));
         counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
         counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
-        Counts paid = Counts.NONE;
+        CountDistribution paid = CountDistribution.NONE;
         for (double from = 0; choice.included() > 0 && from < months - NOTHING; from += YEAR) {
             double until = Math.min(months, from + YEAR);
-            paid = paid.plus(Counts.poisson(random.applyAsDouble(until) - random.applyAsDouble(from))
+            paid = paid.plus(CountDistribution.poisson(random.applyAsDouble(until) - random.applyAsDouble(from))
                     .plus(sum(from(condensers, choice.condenser(), policy, from), policy, until - from,
                             choice.condenser()))
                     .plus(sum(from(waters, choice.water(), policy, from), policy, until - from, choice.water()))
@@ -69,7 +70,8 @@ final class ScenarioForecast {
     }
 
     /** A problem for each side that would stop so often that a figure must be wrong. */
-    static List<Problem> problems(List<MachineRisk> machines, Care water, Care condenser, StopPolicy policy,
+    static List<Problem> problems(List<MachineRisk> machines, CleaningSchedule water, CleaningSchedule condenser,
+            StopPolicy policy,
             double months, Place place) {
         Problems problems = new Problems();
         for (MachineRisk machine : machines) {
@@ -80,7 +82,8 @@ final class ScenarioForecast {
         return problems.list();
     }
 
-    private static void check(String what, Care care, Side side, StopPolicy policy, double months, Place place,
+    private static void check(String what, CleaningSchedule care, Side side, StopPolicy policy, double months,
+            Place place,
             Problems problems) {
         if (StopCounts.isAbsurd(side.clock(), policy, side.age(), Stretches.of(care, side.season(), months))) {
             problems.add(Code.NOT_ALLOWED, place,
@@ -92,7 +95,7 @@ final class ScenarioForecast {
     }
 
     /** One side of a machine: the clock it runs by, its age, and when it runs. */
-    private record Side(DirtClock clock, double age, Season season) {
+    private record Side(FoulingLife clock, double age, Season season) {
 
         static Optional<Side> condenser(MachineRisk machine) {
             return machine.condenser()
@@ -105,13 +108,13 @@ final class ScenarioForecast {
     }
 
     /** Of sides that run alike. */
-    private record Alike(DirtClock clock, Season season) {}
+    private record Alike(FoulingLife clock, Season season) {}
 
     /**
      * The sides at the beginning of a later year, each with the months since its last cleaning; where calls clean, with no more
      * than they leave on average.
      */
-    private static List<Side> from(List<Side> sides, Care care, StopPolicy policy, double month) {
+    private static List<Side> from(List<Side> sides, CleaningSchedule care, StopPolicy policy, double month) {
         if (month == 0) {
             return sides;
         }
@@ -126,7 +129,7 @@ final class ScenarioForecast {
     }
 
     /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
-    private static Counts sum(List<Side> sides, StopPolicy policy, double months, Care care) {
+    private static CountDistribution sum(List<Side> sides, StopPolicy policy, double months, CleaningSchedule care) {
         Map<Alike, StopCounts> known = new HashMap<>();
         return sides.stream().distinct()
                 .map(side -> known
@@ -134,15 +137,15 @@ final class ScenarioForecast {
                                 alike -> new StopCounts(alike.clock(), policy,
                                         Stretches.of(care, alike.season(), months)))
                         .of(side.age()).times((int) sides.stream().filter(side::equals).count()))
-                .reduce(Counts.NONE, Counts::plus);
+                .reduce(CountDistribution.NONE, CountDistribution::plus);
     }
 
-    Counts calls(Cause cause) {
+    CountDistribution calls(Cause cause) {
         return Objects.requireNonNull(counts.get(cause));
     }
 
-    Counts calls() {
-        return counts.values().stream().reduce(Counts.NONE, Counts::plus);
+    CountDistribution calls() {
+        return counts.values().stream().reduce(CountDistribution.NONE, CountDistribution::plus);
     }
 
     PriceTerms terms() {
@@ -155,22 +158,22 @@ final class ScenarioForecast {
     }
 
     /** What calls cost, without what is planned and without calls that are included in it. */
-    ChargeLaw charges() {
+    ChargeDistribution charges() {
         return charges.get();
     }
 
     /** What calls cost and what is planned. */
-    ChargeLaw total() {
+    ChargeDistribution total() {
         return charges().plus(planned());
     }
 
     /** What calls cost that are paid for; where some are included, those of a year are spread over causes as its calls are. */
-    private ChargeLaw charged() {
+    private ChargeDistribution charged() {
         if (choice.included() == 0) {
-            return ChargeLaw.of(Stream.of(Cause.values()).map(this::part).toList());
+            return ChargeDistribution.of(Stream.of(Cause.values()).map(this::part).toList());
         }
         double all = calls().mean();
-        return ChargeLaw.of(List.of(new ChargePart(paid, all == 0
+        return ChargeDistribution.of(List.of(new ChargePart(paid, all == 0
                 ? List.of()
                 : Stream.of(Cause.values()).flatMap(cause -> amounts(cause).stream()
                         .map(amount -> new ChargePart.Amount(amount.share() * calls(cause).mean() / all,
@@ -216,18 +219,20 @@ final class ScenarioForecast {
                         && Difference.of(amounts(cause), other.amounts(cause)).isNeverDearer());
     }
 
-    private ChargeLaw law(List<ChargePart> parts) {
-        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER))) ? dirt.get() : ChargeLaw.of(parts);
+    private ChargeDistribution law(List<ChargePart> parts) {
+        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER)))
+                ? dirt.get()
+                : ChargeDistribution.of(parts);
     }
 
     /** Finds a law when it is first asked for, and keeps it. */
-    private static Supplier<ChargeLaw> once(Supplier<ChargeLaw> law) {
+    private static Supplier<ChargeDistribution> once(Supplier<ChargeDistribution> law) {
         return new Supplier<>() {
-            private @Nullable ChargeLaw found;
+            private @Nullable ChargeDistribution found;
 
             @Override
-            public synchronized ChargeLaw get() {
-                ChargeLaw known = found;
+            public synchronized ChargeDistribution get() {
+                ChargeDistribution known = found;
                 if (known == null) {
                     known = law.get();
                     found = known;

@@ -10,7 +10,7 @@ import java.util.List;
  * @param swings the widest first; ties in the order of the doubts
  * @param <K> what names a figure
  */
-public record Sensitivity<K>(Question.Answer base, List<Swing<K>> swings) {
+public record Sensitivity<K>(PolicyComparison.Answer base, List<Swing<K>> swings) {
 
     /**
      * How far a figure may be off.
@@ -18,10 +18,10 @@ public record Sensitivity<K>(Question.Answer base, List<Swing<K>> swings) {
      * @param low the question with its low
      * @param high the question with its high
      */
-    public record Doubt<K>(K figure, Question low, Question high) {}
+    public record Doubt<K>(K figure, PolicyComparison low, PolicyComparison high) {}
 
     /** The answers at the two ends of a doubt. */
-    public record Swing<K>(K figure, Question.Answer low, Question.Answer high) {
+    public record Swing<K>(K figure, PolicyComparison.Answer low, PolicyComparison.Answer high) {
 
         /** How far the money moves, in minor units. */
         public long width() {
@@ -39,7 +39,7 @@ public record Sensitivity<K>(Question.Answer base, List<Swing<K>> swings) {
     }
 
     /** Works out the answer at both ends of each doubt. */
-    public static <K> Sensitivity<K> of(Question question, List<Doubt<K>> doubts) {
+    public static <K> Sensitivity<K> of(PolicyComparison question, List<Doubt<K>> doubts) {
         return new Sensitivity<>(question.answer(), doubts.stream()
                 .map(doubt -> new Swing<>(doubt.figure(), doubt.low().answer(), doubt.high().answer()))
                 .sorted(Comparator.comparingLong((Swing<K> swing) -> swing.width()).reversed()).toList());

@@ -28,7 +28,7 @@ final class StopChain {
     /** Hardly any call has cleaned nothing while the hazard of such that do grew by so much. */
     private static final double LAST_HAZARD = 41.5;
 
-    private final DirtClock clock;
+    private final FoulingLife clock;
     private final double cleans;
     private final Stretches stretches;
     private final double[] begins;
@@ -84,7 +84,7 @@ final class StopChain {
      *
      * @param cleans the part of the calls that clean, above 0
      */
-    StopChain(DirtClock clock, double cleans, Stretches stretches) {
+    StopChain(FoulingLife clock, double cleans, Stretches stretches) {
         this.clock = clock;
         this.cleans = cleans;
         this.stretches = stretches;
@@ -95,7 +95,7 @@ final class StopChain {
     }
 
     /** The stops of a side with dirt of an age. */
-    Counts counts(double age) {
+    CountDistribution counts(double age) {
         Path beginning = new Path(0, 0, age);
         for (int stretch = 0; stretch < begins.length; stretch++) {
             if (stretches.lengths().get(stretch) > 0) {
@@ -116,7 +116,7 @@ final class StopChain {
         for (int n = 0; n < all.length; n++) {
             all[n] = Math.max(0, all[n]);
         }
-        return Counts.of(all);
+        return CountDistribution.of(all);
     }
 
     /** Amounts by a number of stops. */

@@ -14,7 +14,7 @@ final class StopCounts {
     /** Lengths that differ by less are one and the same. */
     private static final double SAME = 1e-9;
 
-    private final DirtClock clock;
+    private final FoulingLife clock;
     private final StopPolicy policy;
     private final Stretches stretches;
     private final Stretch stretch;
@@ -22,15 +22,15 @@ final class StopCounts {
     /** Stops within some months of an age, in which nothing is cleaned but by calls. */
     @FunctionalInterface
     private interface Stretch {
-        Counts counts(double age, double months);
+        CountDistribution counts(double age, double months);
     }
 
     /** Of machines that run all year. */
-    StopCounts(DirtClock clock, StopPolicy policy, double months, Care care) {
+    StopCounts(FoulingLife clock, StopPolicy policy, double months, CleaningSchedule care) {
         this(clock, policy, Stretches.of(care, Season.ALL_YEAR, months));
     }
 
-    StopCounts(DirtClock clock, StopPolicy policy, Stretches stretches) {
+    StopCounts(FoulingLife clock, StopPolicy policy, Stretches stretches) {
         this.clock = clock;
         this.policy = policy;
         this.stretches = stretches;
@@ -45,18 +45,18 @@ final class StopCounts {
      *
      * @param age months since it was last cleaned, at the beginning
      */
-    Counts of(double age) {
+    CountDistribution of(double age) {
         Check.that(age >= 0 && Double.isFinite(age), "an age of " + age + " months");
         Check.that(!isAbsurd(clock, policy, age, stretches), "hundreds of stops of " + clock);
         if (policy.cleans() == 0) {
-            return Counts.poisson(hazard(clock, stretches, age));
+            return CountDistribution.poisson(hazard(clock, stretches, age));
         }
         if (stretches.leaves() > 0 && stretches.lengths().size() > 1) {
             return new StopChain(clock, policy.cleans(), stretches).counts(age);
         }
         Map<Long, Integer> fresh = new TreeMap<>();
         stretches.lengths().stream().skip(1).forEach(length -> fresh.merge(Math.round(length / SAME), 1, Integer::sum));
-        Counts all = stretch.counts(age, stretches.lengths().getFirst());
+        CountDistribution all = stretch.counts(age, stretches.lengths().getFirst());
         for (Map.Entry<Long, Integer> same : fresh.entrySet()) {
             all = all.plus(stretch.counts(0, same.getKey() * SAME).times(same.getValue()));
         }
@@ -64,7 +64,7 @@ final class StopCounts {
     }
 
     /** Stops expected where no call cleans. */
-    private static double hazard(DirtClock clock, Stretches stretches, double age) {
+    private static double hazard(FoulingLife clock, Stretches stretches, double age) {
         double hazard = 0;
         double begins = age;
         for (double length : stretches.lengths()) {
@@ -75,7 +75,7 @@ final class StopCounts {
     }
 
     /** Whether so many stops would come of it that a figure must be wrong. */
-    static boolean isAbsurd(DirtClock clock, StopPolicy policy, double age, Stretches stretches) {
+    static boolean isAbsurd(FoulingLife clock, StopPolicy policy, double age, Stretches stretches) {
         double cleans = policy.cleans();
         // Where some calls clean, 1 / cleans stops come on average until one does, and that takes longer than to the first stop.
         double renewals = stretches.months() / (clock.mean() * Math.pow(cleans, 1 - 1 / clock.shape()));

@@ -14,7 +14,7 @@ record Stretches(List<Double> lengths, double leaves) {
     /** Below it a length is what rounding left. */
     private static final double NOTHING = 1e-9;
 
-    static Stretches of(Care care, Season season, double months) {
+    static Stretches of(CleaningSchedule care, Season season, double months) {
         List<Double> lengths = new ArrayList<>();
         double before = 0;
         for (double month : care.until(months)) {

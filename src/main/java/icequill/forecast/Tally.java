@@ -8,7 +8,7 @@ import icequill.problem.Check;
  * @param atLeast calls that are surely meant
  * @param atMost the same with those that may be meant or not
  */
-public record Tally(Counts expected, int atLeast, int atMost) {
+public record Tally(CountDistribution expected, int atLeast, int atMost) {
 
     /** A number of calls so far out comes in one year of ten. */
     private static final double SELDOM = 0.1;
@@ -23,7 +23,7 @@ public record Tally(Counts expected, int atLeast, int atMost) {
     }
 
     /** Of calls that are all surely meant. */
-    public Tally(Counts expected, int had) {
+    public Tally(CountDistribution expected, int had) {
         this(expected, had, had);
     }
 

@@ -70,7 +70,7 @@ final class YearlyCharges {
     }
 
     /** What a choice is paid over all years, the last one in proportion to its months, rounded once. */
-    long planned(Choice choice) {
+    long planned(MaintenancePolicy choice) {
         BigFraction sum = BigFraction.ZERO;
         for (int year = 0; year < months / YEAR; year++) {
             BigFraction part = BigFraction.from(Math.min(1, months / YEAR - year));

@@ -1,5 +1,22 @@
 package icequill.ledger;
 
+import icequill.ledger.care.Against;
+import icequill.ledger.care.Audit;
+import icequill.ledger.care.AuditReport;
+import icequill.ledger.care.Backup;
+import icequill.ledger.care.BackupReport;
+import icequill.ledger.care.FileScope;
+import icequill.ledger.care.FilesCheck;
+import icequill.ledger.care.Restore;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.PapersAhead;
+import icequill.ledger.papers.SealLine;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Caches;
+import icequill.ledger.store.Connections;
+import icequill.ledger.store.SqlErrors;
+import icequill.ledger.store.Workroom;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -47,7 +64,7 @@ public final class Book implements AutoCloseable {
 
     /** Looks at the book; all that the work sees is of one moment. */
     public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
-        return Faults.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
+        return SqlErrors.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
                 handle -> work.apply(new Reading(handle, files))));
     }
 
@@ -59,7 +76,7 @@ public final class Book implements AutoCloseable {
      * @param progress is told how many papers were looked at, now and then
      */
     public Checked<AuditReport> audit(PaperReader reader, Optional<String> office, LongConsumer progress) {
-        return Faults.caught(place, () -> {
+        return SqlErrors.caught(place, () -> {
             TransactionIsolationLevel snapshot = connections.dialect().snapshot();
             AtomicReference<List<Path>> unknown = new AtomicReference<>(List.of());
             AuditReport report = this.reader.inTransaction(snapshot, handle -> {
@@ -79,7 +96,7 @@ public final class Book implements AutoCloseable {
      * @return what differs
      */
     public Checked<List<Problem>> against(List<String> kept, PaperReader reader) {
-        return Faults.caught(place, () -> Checked.sound(this.reader.inTransaction(connections.dialect().snapshot(),
+        return SqlErrors.caught(place, () -> Checked.sound(this.reader.inTransaction(connections.dialect().snapshot(),
                 handle -> new Against(handle, reader).findings(kept))));
     }
 
@@ -92,8 +109,9 @@ public final class Book implements AutoCloseable {
      * @param progress is told how many papers were written, now and then
      */
     public Checked<BackupReport> backup(Path file, PaperReader reader, Optional<String> office, LongConsumer progress) {
-        return Faults.caught(place, () -> new Backup(this.reader, connections.dialect(), new FileScope(files, office),
-                reader, writer.clock()).write(file, progress));
+        return SqlErrors.caught(place,
+                () -> new Backup(this.reader, connections.dialect(), new FileScope(files, office),
+                        reader, writer.clock()).write(file, progress));
     }
 
     /**
@@ -115,7 +133,7 @@ public final class Book implements AutoCloseable {
     public static Checked<AuditReport> verify(Path file, PaperReader reader, LongConsumer progress) {
         Problems unsuitable = new Problems();
         for (Path cache : Caches.of(file.toAbsolutePath())) {
-            Checked<AuditReport> tried = Faults.caught(BookPlace.inShop(cache), () -> {
+            Checked<AuditReport> tried = SqlErrors.caught(BookPlace.inShop(cache), () -> {
                 try (Workroom room = Workroom.in(cache)) {
                     return restore(file, BookPlace.inShop(room.folder()), reader, progress);
                 }
@@ -136,7 +154,7 @@ public final class Book implements AutoCloseable {
      */
     public static Checked<AuditReport> restore(Path file, BookPlace target, PaperReader reader,
             LongConsumer progress) {
-        return Faults.caught(target, () -> new Restore(target, reader, progress).from(file));
+        return SqlErrors.caught(target, () -> new Restore(target, reader, progress).from(file));
     }
 
     @Override

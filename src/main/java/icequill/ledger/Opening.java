@@ -1,7 +1,17 @@
 package icequill.ledger;
 
-import java.time.Clock;
-import icequill.files.OwnersOnly;
+import icequill.files.disk.OwnersOnly;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PapersAhead;
+import icequill.ledger.store.BookContext;
+import icequill.ledger.store.BookLock;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Connections;
+import icequill.ledger.store.Folder;
+import icequill.ledger.store.LockWait;
+import icequill.ledger.store.PlaceCheck;
+import icequill.ledger.store.Schema;
+import icequill.ledger.store.SqlErrors;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -10,6 +20,7 @@ import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,7 +32,7 @@ public final class Opening {
 
     /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
     public static Checked<Book> open(BookPlace place, Clock clock) {
-        return open(place, clock, Patience.USUAL);
+        return open(place, clock, LockWait.USUAL);
     }
 
     /**
@@ -29,22 +40,22 @@ public final class Opening {
      *
      * @param patience with others who write in it
      */
-    public static Checked<Book> open(BookPlace place, Clock clock, Patience patience) {
-        return open(place, Surroundings.usual(clock, patience));
+    public static Checked<Book> open(BookPlace place, Clock clock, LockWait patience) {
+        return open(place, BookContext.usual(clock, patience));
     }
 
     /** The same, though papers may lie there already and a new book begin beside them. */
     public static Checked<Book> despitePapers(BookPlace place, Clock clock) {
-        return open(place, Surroundings.usual(clock, Patience.USUAL), true);
+        return open(place, BookContext.usual(clock, LockWait.USUAL), true);
     }
 
-    static Checked<Book> open(BookPlace place, Surroundings surroundings) {
+    static Checked<Book> open(BookPlace place, BookContext surroundings) {
         return open(place, surroundings, false);
     }
 
     /** @param despitePapers whether a book may begin where there are papers already */
-    private static Checked<Book> open(BookPlace place, Surroundings surroundings, boolean despitePapers) {
-        return Faults.caught(place, () -> {
+    private static Checked<Book> open(BookPlace place, BookContext surroundings, boolean despitePapers) {
+        return SqlErrors.caught(place, () -> {
             if (place instanceof BookPlace.InFile(Path database, Path papers) && isReadOnly(database)) {
                 if (!Connections.isWhole(database) && Files.notExists(beside(database, "-shm"))) {
                     return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
@@ -105,8 +116,8 @@ public final class Opening {
     }
 
     /** A copy that may not be written to is looked at as it is; what a stop left undone stays so. */
-    private static Checked<Book> looked(BookPlace place, Connections connections, Surroundings surroundings) {
-        Checked<Book> book = Faults.caught(place, () -> {
+    private static Checked<Book> looked(BookPlace place, Connections connections, BookContext surroundings) {
+        Checked<Book> book = SqlErrors.caught(place, () -> {
             int version = Schema.version(connections.reader());
             return version == Schema.NEWEST
                     ? Checked.sound(new Book(place, connections,
@@ -123,9 +134,9 @@ public final class Opening {
     }
 
     private static Checked<Book> opened(BookPlace place, Connections connections, Optional<BookLock> lock,
-            Surroundings surroundings, boolean despitePapers) {
+            BookContext surroundings, boolean despitePapers) {
         Writer writer = new Writer(place, connections, lock, surroundings);
-        Checked<Book> book = Faults.caught(place, () -> ready(place, connections, writer, despitePapers)
+        Checked<Book> book = SqlErrors.caught(place, () -> ready(place, connections, writer, despitePapers)
                 .map(ahead -> new Book(place, connections, writer, ahead)));
         if (book instanceof Checked.Faulty<Book>) {
             writer.close();

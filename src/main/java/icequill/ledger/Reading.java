@@ -1,5 +1,8 @@
 package icequill.ledger;
 
+import icequill.ledger.entries.Entries;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.Papers;
 import org.jdbi.v3.core.Handle;
 
 /** The book at one moment. Usable only within the call that it was given to. */

@@ -1,5 +1,16 @@
 package icequill.ledger;
 
+import icequill.ledger.care.FromPapers;
+import icequill.ledger.entries.Register;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Issuing;
+import icequill.ledger.papers.Numbered;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.PrintedPaper;
+import icequill.ledger.papers.Series;
+import icequill.ledger.store.BookContext;
 import icequill.problem.Checked;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
@@ -11,7 +22,7 @@ public final class Transaction extends Reading {
     private final Issuing issuing;
     private final Function<PaperReader, FromPapers> fromPapers;
 
-    Transaction(Handle handle, PaperFiles files, Surroundings surroundings, Issuing issuing) {
+    Transaction(Handle handle, PaperFiles files, BookContext surroundings, Issuing issuing) {
         super(handle, files);
         this.fromPapers = reader -> new FromPapers(handle, files, reader, surroundings.clock().instant());
         this.register = new Register(handle, surroundings.clock().instant());
@@ -32,7 +43,7 @@ public final class Transaction extends Reading {
      *
      * @param print prints the paper under the number it is given
      */
-    public Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<Printed>> print) {
+    public Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<PrintedPaper>> print) {
         return issuing.issue(series, origin, print);
     }
 }

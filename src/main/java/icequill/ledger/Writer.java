@@ -1,5 +1,16 @@
 package icequill.ledger;
 
+import icequill.ledger.papers.Issuing;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperRows;
+import icequill.ledger.store.BookContext;
+import icequill.ledger.store.BookLock;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Connections;
+import icequill.ledger.store.CutAtCommit;
+import icequill.ledger.store.Dialect;
+import icequill.ledger.store.SqlErrors;
+import icequill.ledger.store.Step;
 import icequill.problem.Checked;
 import java.io.IOException;
 import java.nio.channels.FileLock;
@@ -22,12 +33,12 @@ final class Writer implements AutoCloseable {
     private final Jdbi afresh;
     private final Optional<BookLock> lock;
     private final PaperFiles files;
-    private final Surroundings surroundings;
+    private final BookContext surroundings;
     /** Fair, so that no thread waits for ever. */
     private final ReentrantLock turn = new ReentrantLock(true);
 
     /** @param lock of a book that is a file */
-    Writer(BookPlace place, Connections connections, Optional<BookLock> lock, Surroundings surroundings) {
+    Writer(BookPlace place, Connections connections, Optional<BookLock> lock, BookContext surroundings) {
         this.place = place;
         this.dialect = connections.dialect();
         this.database = connections.writer();
@@ -47,17 +58,17 @@ final class Writer implements AutoCloseable {
 
     /** Finishes what a stop left undone, if anything. */
     Checked<Boolean> recoverIfNeeded() {
-        return Faults.caught(place, () -> files.unfinished().isEmpty() ? Checked.sound(false) : alone(() -> {
+        return SqlErrors.caught(place, () -> files.unfinished().isEmpty() ? Checked.sound(false) : alone(() -> {
             recover();
             return Checked.sound(true);
         }));
     }
 
     /** Runs something while nobody else writes. */
-    <T> Checked<T> alone(Faults.Work<T> work) {
+    <T> Checked<T> alone(SqlErrors.Work<T> work) {
         turn.lock();
         try {
-            return Faults.caught(place, () -> {
+            return SqlErrors.caught(place, () -> {
                 if (lock.isEmpty()) {
                     return work.run();
                 }

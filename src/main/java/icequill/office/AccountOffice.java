@@ -1,9 +1,17 @@
 package icequill.office;
 
+import icequill.answer.WrittenPaper;
 import icequill.document.Paper;
 import icequill.document.Reminder;
+import icequill.office.writing.OwnNumber;
+import icequill.office.writing.PaperWriter;
+import icequill.papers.AccountPapers;
+import icequill.papers.AccountSnapshot;
 import icequill.party.Language;
 import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import icequill.shop.AccountLoader;
+import icequill.shop.BookSites;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -15,14 +23,14 @@ import java.util.Optional;
 public final class AccountOffice {
 
     private final Path folder;
-    private final PaperDesk desk;
+    private final PaperWriter desk;
 
     private AccountOffice(Path folder) {
         this.folder = folder;
-        this.desk = new PaperDesk(folder);
+        this.desk = new PaperWriter(folder);
     }
 
-    static AccountOffice of(Path folder) {
+    public static AccountOffice of(Path folder) {
         return new AccountOffice(folder);
     }
 
@@ -43,16 +51,16 @@ public final class AccountOffice {
                 .then(reminder -> write(reminder, "reminder", hand, options)));
     }
 
-    private Checked<AccountInHand> account(Path file, PaperOptions options) {
+    private Checked<AccountSnapshot> account(Path file, PaperOptions options) {
         return OwnNumber.unnumbered(options)
                 .then(sound -> new AccountLoader(BookSites.shop(folder)).of(file, options.date()));
     }
 
-    private static Language language(AccountInHand hand, PaperOptions options) {
+    private static Language language(AccountSnapshot hand, PaperOptions options) {
         return options.language().or(hand::language).orElse(hand.shop().language());
     }
 
-    private Checked<WrittenPaper> write(Paper paper, String kind, AccountInHand hand, PaperOptions options) {
+    private Checked<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
         String name = kind + "-" + hand.account().id() + "-" + options.date();
         return desk.write(paper, name, options.extras(), true).map(files -> WrittenPaper.of(files, paper,
                 hand.billTo().name(), hand.notices()));

@@ -1,17 +1,26 @@
 package icequill.office;
 
-import icequill.files.ShopFolder;
-import icequill.ledger.CustomerEntry;
+import icequill.answer.Hindsight;
+import icequill.answer.HindsightAssembly;
+import icequill.answer.NewerSite;
+import icequill.answer.YearSpan;
+import icequill.forecast.inputs.ForecastRates;
 import icequill.ledger.Reading;
-import icequill.ledger.SiteEntry;
-import icequill.ledger.VisitEntry;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.outlook.SideWork;
+import icequill.outlook.SiteYear;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.rates.ForecastRates;
+import icequill.shop.BookSites;
+import icequill.shop.GlyphCheck;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
 import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -82,7 +91,7 @@ public final class HindsightOffice {
             problems.add(tooYoung(newer, begins));
         }
         LocalDate guessesOf = then.isPresent() ? begins : until;
-        return Glyphs.report(shop, problems)
+        return GlyphCheck.report(shop, problems)
                 .or(() -> new HindsightAssembly(new YearSpan(begins, until, guessesOf), years, newer)
                         .hindsight());
     }

@@ -1,12 +1,31 @@
 package icequill.office;
 
-import icequill.document.CreditRequest;
+import icequill.answer.BrushingResult;
+import icequill.answer.PriceSheet;
+import icequill.answer.TimetableSheet;
+import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
-import icequill.files.ShopFolder;
+import icequill.office.writing.OwnNumber;
+import icequill.office.writing.PaperWriter;
+import icequill.office.writing.RepairQuoting;
+import icequill.papers.CreditAssembly;
+import icequill.papers.InvoiceAssembly;
+import icequill.papers.RecordAssembly;
+import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.request.CreditRequest;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.BookSites;
+import icequill.shop.BrushingLoader;
+import icequill.shop.GlyphCheck;
+import icequill.shop.ShopFolder;
+import icequill.shop.VisitLoader;
+import icequill.visits.TimetableRequest;
+import icequill.visits.VisitContext;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,11 +35,11 @@ import java.util.OptionalInt;
 public final class Office {
 
     private final Path folder;
-    private final PaperDesk desk;
+    private final PaperWriter desk;
 
     private Office(Path folder) {
         this.folder = folder;
-        this.desk = new PaperDesk(folder);
+        this.desk = new PaperWriter(folder);
     }
 
     public static Office of(Path folder) {
@@ -57,12 +76,12 @@ public final class Office {
     }
 
     /** The same for a visit that was priced already. */
-    Checked<WrittenPaper> invoice(VisitInHand hand, PaperOptions options) {
+    Checked<WrittenPaper> invoice(VisitContext hand, PaperOptions options) {
         return OwnNumber.numbered(folder, options).then(sound -> hand.withinLimit())
                 .then(found -> InvoiceAssembly.of(found, options).then(invoice -> write(found, invoice, options)));
     }
 
-    private Checked<WrittenPaper> write(VisitInHand hand, Invoice invoice, PaperOptions options) {
+    private Checked<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {
         String name = options.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
         return desk.write(invoice, name, options.extras(), invoice.isDraft())
                 .map(files -> WrittenPaper.of(files, invoice, hand.notices()));
@@ -75,13 +94,13 @@ public final class Office {
     public Checked<WrittenPaper> credit(Path file, PaperOptions options) {
         ShopFolder shop = BookSites.shop(folder);
         Optional<CreditRequest> request = shop.credit(file);
-        return Glyphs.report(shop, new Problems()).or(request::orElseThrow)
+        return GlyphCheck.report(shop, new Problems()).or(request::orElseThrow)
                 .then(wanted -> new VisitLoader(shop).of(folder.resolve(wanted.visit()))
                         .then(hand -> OwnNumber.numbered(folder, options)
                                 .then(sound -> credit(hand, wanted, options))));
     }
 
-    private Checked<WrittenPaper> credit(VisitInHand hand, CreditRequest request, PaperOptions options) {
+    private Checked<WrittenPaper> credit(VisitContext hand, CreditRequest request, PaperOptions options) {
         PaperOptions original = new PaperOptions(Optional.of(request.invoice().number()), request.invoice().date(),
                 options.language(),
                 Extras.NONE);
@@ -116,7 +135,7 @@ public final class Office {
                 .map(hand -> new PriceSheet(hand, hand.language(options.language())));
     }
 
-    private static String name(String kind, VisitInHand hand, PaperOptions options) {
+    private static String name(String kind, VisitContext hand, PaperOptions options) {
         return options.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
     }
 
@@ -126,7 +145,7 @@ public final class Office {
     }
 
     /** The same for a visit that was read already. */
-    Checked<WrittenPaper> record(VisitInHand hand, PaperOptions options) {
+    public Checked<WrittenPaper> record(VisitContext hand, PaperOptions options) {
         return hand.vouched()
                 .then(sound -> write(
                         new RecordAssembly(sound, sound.language(options.language())).record(options.date()),
@@ -139,9 +158,10 @@ public final class Office {
      * @param crew how many come; empty for those whom the visit names
      * @param language of the alarms; empty for the shop's
      */
-    public Checked<PlanSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
+    public Checked<TimetableSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
         return new VisitLoader(BookSites.shop(folder)).of(file)
-                .then(hand -> PlanSheet.of(Planning.of(hand, crew), language.orElse(hand.shop().language())));
+                .then(hand -> TimetableSheet.of(TimetableRequest.of(hand, crew),
+                        language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
@@ -155,19 +175,19 @@ public final class Office {
     }
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
-    public Checked<Brushed> brushing(Path file, PaperOptions options) {
+    public Checked<BrushingResult> brushing(Path file, PaperOptions options) {
         return new BrushingLoader(BookSites.shop(folder)).of(file, options.date())
                 .then(hand -> hand.sheet(options.date(), options.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), options)
-                        .map(paper -> new Brushed(paper, sheet))));
+                        .map(paper -> new BrushingResult(paper, sheet))));
     }
 
     /** The same in both languages, one on each side of the sheet. */
-    public Checked<Brushed> brushingPair(Path file, PaperOptions options) {
+    public Checked<BrushingResult> brushingPair(Path file, PaperOptions options) {
         return new BrushingLoader(BookSites.shop(folder)).of(file, options.date())
                 .then(hand -> hand.pair(options.date(), options.language()).then(pair -> write(pair,
                         "brushing-both-" + hand.site().id(), pair.front().customer(), options)
-                        .map(paper -> new Brushed(paper, pair))));
+                        .map(paper -> new BrushingResult(paper, pair))));
     }
 
     /** A paper without a number of its own. */

@@ -1,18 +1,40 @@
 package icequill.office;
 
-import icequill.files.RunsReader;
 import icequill.agreement.NoticeRules;
+import icequill.answer.ComparisonResult;
+import icequill.answer.FitResult;
+import icequill.answer.PlanEarnings;
+import icequill.answer.RenewalAdvice;
+import icequill.answer.WrittenPaper;
 import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
-import icequill.files.ShopFolder;
+import icequill.files.form.RunsReader;
+import icequill.forecast.inputs.ForecastRates;
+import icequill.office.billing.InvoicedPayments;
+import icequill.office.writing.OwnNumber;
+import icequill.office.writing.PaperWriter;
+import icequill.outlook.ComparisonAssembly;
+import icequill.outlook.FitAssembly;
+import icequill.outlook.LookAhead;
+import icequill.outlook.OwnersAssembly;
+import icequill.outlook.RecordedRuns;
+import icequill.outlook.SiteForecast;
+import icequill.papers.AgreementAssembly;
+import icequill.papers.InstallmentAssembly;
 import icequill.party.Site;
+import icequill.plans.PlanContext;
+import icequill.plans.RenewalAssembly;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.rates.ForecastRates;
+import icequill.request.PaperOptions;
+import icequill.shop.AgreementLoader;
+import icequill.shop.BookSites;
+import icequill.shop.PlanLoader;
+import icequill.shop.ShopFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,14 +46,14 @@ import java.util.Optional;
 public final class PlanOffice {
 
     private final Path folder;
-    private final PaperDesk desk;
+    private final PaperWriter desk;
 
     private PlanOffice(Path folder) {
         this.folder = folder;
-        this.desk = new PaperDesk(folder);
+        this.desk = new PaperWriter(folder);
     }
 
-    static PlanOffice of(Path folder) {
+    public static PlanOffice of(Path folder) {
         return new PlanOffice(folder);
     }
 
@@ -72,7 +94,8 @@ public final class PlanOffice {
      */
     public Checked<WrittenPaper> payment(Path file, int payment, PaperOptions options) {
         return OwnNumber.numbered(folder, options)
-                .then(sound -> new AgreementLoader(BookSites.shop(folder), InvoicedPayments.in(folder)::of).of(file, options.date()))
+                .then(sound -> new AgreementLoader(BookSites.shop(folder), InvoicedPayments.in(folder)::of).of(file,
+                        options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
                         .then(invoice -> write(invoice, options)));
@@ -95,7 +118,8 @@ public final class PlanOffice {
         return OwnNumber.unnumbered(options)
                 .then(sound -> new AgreementLoader(shop, InvoicedPayments.in(folder)::of).of(file, options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
-                        .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()), options, late)));
+                        .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
+                                options, late)));
     }
 
     private Checked<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
@@ -110,14 +134,14 @@ public final class PlanOffice {
     }
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
-    public Checked<Compared> compare(Path file, PaperOptions options, LookAhead asked) {
+    public Checked<ComparisonResult> compare(Path file, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookSites.shop(folder);
         return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(options)
                                 .then(sheet -> write(sheet, "comparison-" + nameOf(file), hand.setting().site(),
                                         options,
-                                        true).map(paper -> new Compared(paper, sheet, forecast)))));
+                                        true).map(paper -> new ComparisonResult(paper, sheet, forecast)))));
     }
 
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
@@ -136,8 +160,9 @@ public final class PlanOffice {
         Problems problems = new Problems();
         problems.addAll(shop.problems());
         return problems.or(() -> shop.shop().orElseThrow())
-                .then(found -> RunsReader.read(file).map(runs -> new FitAssembly(found, String.valueOf(file.getFileName()),
-                        new RecordedRuns(runs, shop.forecast(options.date())))))
+                .then(found -> RunsReader.read(file)
+                        .map(runs -> new FitAssembly(found, String.valueOf(file.getFileName()),
+                                new RecordedRuns(runs, shop.forecast(options.date())))))
                 .then(assembly -> assembly.fits().then(fits -> {
                     FitSheet sheet = assembly.sheet(options, fits);
                     String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
@@ -153,7 +178,7 @@ public final class PlanOffice {
     }
 
     /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
-    private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanInHand hand, PaperOptions options,
+    private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanContext hand, PaperOptions options,
             LookAhead asked) {
         Optional<ForecastRates> rates = shop.forecast(options.date());
         if (rates.isEmpty()) {

@@ -1,6 +1,6 @@
 package icequill.planner;
 
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import java.util.ArrayList;
@@ -153,7 +153,7 @@ final class Network {
                     add(found, new int[]{i}, new int[]{j}, true);
                 }
             }
-            if (tasks.get(i).dust() == Dust.RAISES) {
+            if (tasks.get(i).dust() == DustLevel.RAISES) {
                 dust(i, found);
             }
         }
@@ -164,7 +164,7 @@ final class Network {
         for (int other = 0; other < walks.machines().size(); other++) {
             if (other != machine[raises] && walks.between(machine[raises], other) == 0) {
                 add(found, new int[]{raises},
-                        at(other).filter(task -> tasks.get(task).dust() == Dust.SPOILED).toArray(), true);
+                        at(other).filter(task -> tasks.get(task).dust() == DustLevel.SPOILED).toArray(), true);
             }
         }
     }

@@ -2,7 +2,7 @@ package icequill.planner;
 
 import icequill.problem.Check;
 import icequill.problem.Place;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
@@ -25,7 +25,7 @@ import java.util.Set;
  */
 public record PlanTask(String machine, String name, MachineState state, int order, int people,
         Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes,
-        Dust dust, Place place) {
+        DustLevel dust, Place place) {
 
     /** The most minutes that a task, or the wait after it, may take. */
     public static final int LONGEST = 480;

@@ -2,7 +2,7 @@ package icequill.planner;
 
 import icequill.problem.Code;
 import icequill.problem.Problems;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import java.util.Comparator;
@@ -81,9 +81,9 @@ record WorkCheck(VisitWork work, Crew crew) {
     }
 
     private static void dust(List<PlanTask> tasks, Problems problems) {
-        Optional<PlanTask> clean = tasks.stream().filter(task -> task.dust() == Dust.SPOILED).findFirst();
+        Optional<PlanTask> clean = tasks.stream().filter(task -> task.dust() == DustLevel.SPOILED).findFirst();
         clean.ifPresent(spoiled -> tasks.stream()
-                .filter(task -> task.dust() == Dust.RAISES && task.order() >= spoiled.order())
+                .filter(task -> task.dust() == DustLevel.RAISES && task.order() >= spoiled.order())
                 .forEach(task -> problems.add(Code.WRONG_ORDER, task.place(),
                         at(task) + " raises dust but does not come before \"" + spoiled.name() + "\"",
                         "dusty work earlier in the order than what dust spoils")));

@@ -1,7 +1,7 @@
 package icequill.pricer;
 
 import icequill.money.Exact;
-import icequill.pricer.BoundVisit.Worker;
+import icequill.pricer.ResolvedVisit.Worker;
 import icequill.rates.Grade;
 import icequill.rates.LaborRates;
 import icequill.work.Attendance;

@@ -24,11 +24,11 @@ final class LaborPricing {
 
     private static final Figure HOUR = Figure.term(60, "min/h");
 
-    private final BoundVisit bound;
+    private final ResolvedVisit bound;
     private final LaborRates rates;
     private final CurrencyUnit currency;
 
-    LaborPricing(BoundVisit bound) {
+    LaborPricing(ResolvedVisit bound) {
         this.bound = bound;
         this.rates = bound.rates().labor();
         this.currency = bound.rates().currency();

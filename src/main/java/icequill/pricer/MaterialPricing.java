@@ -8,7 +8,7 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.party.Machine;
-import icequill.pricer.BoundVisit.Use;
+import icequill.pricer.ResolvedVisit.Use;
 import icequill.rates.Material;
 import icequill.rates.Material.Given;
 import icequill.rates.Material.MarkedUp;

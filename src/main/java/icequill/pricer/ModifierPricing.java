@@ -5,7 +5,7 @@ import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Rounding;
-import icequill.pricer.BoundVisit.Applied;
+import icequill.pricer.ResolvedVisit.Applied;
 import icequill.rates.Modifier;
 import icequill.work.Quantity;
 import icequill.work.Unit;

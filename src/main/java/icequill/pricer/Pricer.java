@@ -10,7 +10,7 @@ import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.money.Shares;
 import icequill.party.Site;
-import icequill.pricer.BoundVisit.Applied;
+import icequill.pricer.ResolvedVisit.Applied;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.rates.ClassDiscount;
@@ -41,7 +41,7 @@ public final class Pricer {
      * @return a problem for each name in the visit that the site or the rates do not know
      */
     public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates) {
-        return new Binder(visit, site, rates).bind().map(Pricer::price);
+        return new NameResolver(visit, site, rates).bind().map(Pricer::price);
     }
 
     /**
@@ -55,7 +55,7 @@ public final class Pricer {
 
     /** The same with the discount of an agreement under its own name. */
     public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates, ClassDiscount agreed) {
-        return new Binder(visit, site, rates).bind().map(bound -> price(bound.under(agreed)));
+        return new NameResolver(visit, site, rates).bind().map(bound -> price(bound.under(agreed)));
     }
 
     /**
@@ -64,10 +64,10 @@ public final class Pricer {
      * @param rates as far as they could be read
      */
     public static List<Problem> problems(Visit visit, Site site, Rates rates) {
-        return new Binder(visit, site, rates).bind().problems();
+        return new NameResolver(visit, site, rates).bind().problems();
     }
 
-    private static PricedVisit price(BoundVisit bound) {
+    private static PricedVisit price(ResolvedVisit bound) {
         CurrencyUnit currency = bound.rates().currency();
         List<PricedLine> lines = new ArrayList<>(
                 charges(bound).stream().map(charge -> charge.line(bound.classDiscount(), currency)).toList());
@@ -77,7 +77,7 @@ public final class Pricer {
         return new PricedVisit(currency, lines, discount);
     }
 
-    private static List<Charge> charges(BoundVisit bound) {
+    private static List<Charge> charges(ResolvedVisit bound) {
         CurrencyUnit currency = bound.rates().currency();
         List<Charge> charges = new ArrayList<>();
         charges.add(ServiceCallPricing.charge(bound));

@@ -27,7 +27,7 @@ final class ServiceCallPricing {
     private ServiceCallPricing() {
     }
 
-    static Charge charge(BoundVisit bound) {
+    static Charge charge(ResolvedVisit bound) {
         ServiceCallRates rates = bound.rates().serviceCall();
         CurrencyUnit currency = bound.rates().currency();
         LocalDateTime arrival = bound.visit().began().toLocalDateTime();

@@ -12,8 +12,8 @@ import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
-import icequill.work.Order;
 import icequill.work.Outcome;
+import icequill.work.PurchaseOrder;
 import icequill.work.Task;
 import icequill.work.Unit;
 import icequill.work.Visit;
@@ -67,7 +67,7 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
         if (planned.filtersDue()) {
             rates.plans().filters().ifPresent(rule -> lines.addAll(filters(rule)));
         }
-        return new Visit("", site.id(), Optional.empty(), Order.NONE, Outcome.CHARGED, people,
+        return new Visit("", site.id(), Optional.empty(), PurchaseOrder.NONE, Outcome.CHARGED, people,
                 findings(planned, extra, place),
                 lines, List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Visit.Handover.NONE, place);

@@ -3,7 +3,7 @@ package icequill.pricer;
 import icequill.money.Amounts;
 import icequill.problem.Code;
 import icequill.problem.Problem;
-import icequill.work.Order;
+import icequill.work.PurchaseOrder;
 import java.util.Optional;
 
 /** Compares a price with what the customer allowed. */
@@ -13,7 +13,7 @@ public final class SpendingLimit {
     }
 
     /** A problem when the net, before tax, is above the order's limit. */
-    public static Optional<Problem> exceeded(PricedVisit priced, Order order) {
+    public static Optional<Problem> exceeded(PricedVisit priced, PurchaseOrder order) {
         return order.limit().filter(priced.net()::isGreaterThan)
                 .map(limit -> new Problem(Code.OVER_LIMIT, order.place(),
                         "the price before tax is " + Amounts.plain(priced.net()) + ", above the limit of "

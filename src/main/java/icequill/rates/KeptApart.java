@@ -5,8 +5,8 @@ import icequill.work.Chemistry;
 import icequill.work.Finding;
 import icequill.work.Finding.ChemicalUse;
 import icequill.work.Procedure;
+import icequill.work.Reading;
 import icequill.work.Task;
-import icequill.work.ToRecord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,8 +61,8 @@ record KeptApart(Finding finding, Rates rates) {
 
     private ChemicalOrder.Step step(Task task) {
         boolean measured = finding.chemicals().stream().anyMatch(use -> use.ph().isPresent());
-        List<ToRecord> readings = task.procedure().readings().stream()
-                .filter(reading -> measured || reading != ToRecord.PH).toList();
+        List<Reading> readings = task.procedure().readings().stream()
+                .filter(reading -> measured || reading != Reading.PH).toList();
         return new ChemicalOrder.Step(task.id(), rates.chemistry(task),
                 new Procedure(task.procedure().timer(), task.procedure().flushes(), readings), finding.place());
     }

@@ -19,6 +19,25 @@ import icequill.document.Statement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.problem.Checked;
+import icequill.render.limits.PrintRoom;
+import icequill.render.pdf.Html;
+import icequill.render.pdf.Logo;
+import icequill.render.pdf.PdfSetter;
+import icequill.render.view.BrushingSheetView;
+import icequill.render.view.ComparisonSheetView;
+import icequill.render.view.CreditNoteView;
+import icequill.render.view.FitSheetView;
+import icequill.render.view.InstallmentInvoiceView;
+import icequill.render.view.InvoiceView;
+import icequill.render.view.MaintenanceQuoteView;
+import icequill.render.view.OwnersOutlookView;
+import icequill.render.view.ReminderView;
+import icequill.render.view.RenewalNoticeView;
+import icequill.render.view.RepairQuoteView;
+import icequill.render.view.ServiceAgreementView;
+import icequill.render.view.StatementView;
+import icequill.render.view.VisitRecordView;
+import icequill.render.view.WorkSheetView;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,7 +66,7 @@ public final class Printer {
     }
 
     /** The same with limits of its own. */
-    static Printer of(Path shop, PrintRoom room) {
+    public static Printer of(Path shop, PrintRoom room) {
         return new Printer(shop, Templates.of(shop.resolve("templates")), room);
     }
 

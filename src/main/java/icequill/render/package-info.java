@@ -1,6 +1,5 @@
 /**
- * Papers into HTML and PDF: words and formats of a language and country, templates, fonts; enter at
- * {@link icequill.render.Printer}.
+ * Papers into HTML and PDF; enter at {@link icequill.render.Printer}.
  */
 @NullMarked
 package icequill.render;

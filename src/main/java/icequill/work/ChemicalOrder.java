@@ -34,7 +34,7 @@ public final class ChemicalOrder {
         Since then(Procedure procedure) {
             int all = flushes + procedure.flushes();
             return new Since(all,
-                    measured || (all >= FLUSHES && procedure.readings().contains(ToRecord.PH)));
+                    measured || (all >= FLUSHES && procedure.readings().contains(Reading.PH)));
         }
 
         boolean isClean() {

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param flushes full ones, each with clean water that drains completely
  * @param readings to be written down
  */
-public record Procedure(Optional<Timer> timer, int flushes, List<ToRecord> readings) {
+public record Procedure(Optional<Timer> timer, int flushes, List<Reading> readings) {
 
     public static final Procedure NONE = new Procedure(Optional.empty(), 0, List.of());
 

@@ -24,7 +24,8 @@ import java.util.Set;
  */
 public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
         ChargeClass chargeClass,
-        MachineState state, int order, int attended, int unattended, int people, Part part, Dust dust, List<Dose> doses,
+        MachineState state, int order, int attended, int unattended, int people, Part part, DustLevel dust,
+        List<Dose> doses,
         List<Caution> cautions, Set<Qualification> needs, Procedure procedure, Place place) {
 
     public Task {

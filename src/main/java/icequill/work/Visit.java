@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param handover how the machines were left
  * @param surcharges and {@code classDiscount}, {@code documentDiscount}: by id, as the rates name them
  */
-public record Visit(String id, String site, Optional<Call> call, Order order, Outcome serviceCall,
+public record Visit(String id, String site, Optional<Call> call, PurchaseOrder order, Outcome serviceCall,
         List<Attendance> people, List<Finding> findings, List<VisitLine> lines, List<Named> surcharges,
         Optional<Named> classDiscount, Optional<Named> documentDiscount, Optional<Proposal> proposal,
         Handover handover, Place place) {

@@ -118,11 +118,12 @@ class PaymentsTest {
 
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 12, 31), usd("1000"), usd("1365"));
 
-        assertThat(PaymentChange.of(added, PaymentChange.none(payments), Invoiced.NOTHING).payments()).last().satisfies(payment -> {
-            assertThat(payment.number()).isEqualTo(2);
-            assertThat(payment.due()).isEqualTo("2026-12-31");
-            assertThat(Amounts.plain(payment.amount())).isEqualTo("1.00");
-        });
+        assertThat(PaymentChange.of(added, PaymentChange.none(payments), Invoiced.NOTHING).payments()).last()
+                .satisfies(payment -> {
+                    assertThat(payment.number()).isEqualTo(2);
+                    assertThat(payment.due()).isEqualTo("2026-12-31");
+                    assertThat(Amounts.plain(payment.amount())).isEqualTo("1.00");
+                });
     }
 
     /**
@@ -152,14 +153,16 @@ class PaymentsTest {
     @Test
     void change_givesBackMoreThanThePaymentsLeft_creditNotesForTheLatestInvoices() {
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
-        PaymentChange once = PaymentChange.of(removed, PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.YEARLY)),
+        PaymentChange once = PaymentChange.of(removed,
+                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.YEARLY)),
                 Invoiced.NOTHING);
 
         assertThat(amounts(once.payments())).isEqualTo("1420.00");
         assertThat(once.givenBack()).containsExactly(new PaymentChange.GivenBack(1, usd("263.51")));
 
         Proration most = new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how());
-        PaymentChange quarterly = PaymentChange.of(most, PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)),
+        PaymentChange quarterly = PaymentChange.of(most,
+                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)),
                 new Invoiced(Map.of(1, usd("355"), 2, usd("355"), 3, usd("355"))));
 
         assertThat(amounts(quarterly.payments())).isEqualTo("355.00 355.00 355.00 0.00");
@@ -171,9 +174,11 @@ class PaymentsTest {
     void change_afterOneThatGaveBack_givesBackNoPaymentTwice() {
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
         Invoiced three = new Invoiced(Map.of(1, usd("355"), 2, usd("355"), 3, usd("355")));
-        PaymentChange first = PaymentChange.of(new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how()), PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)), three);
+        PaymentChange first = PaymentChange.of(new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how()),
+                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)), three);
 
-        PaymentChange second = PaymentChange.of(new Proration(LocalDate.of(2026, 11, 1), usd("-300"), removed.how()), first, three);
+        PaymentChange second = PaymentChange.of(new Proration(LocalDate.of(2026, 11, 1), usd("-300"), removed.how()),
+                first, three);
 
         assertThat(second.givenBack()).containsExactly(new PaymentChange.GivenBack(3, usd("227.50")),
                 new PaymentChange.GivenBack(2, usd("72.50")));
@@ -186,7 +191,8 @@ class PaymentsTest {
     void change_itsExtraPaymentInvoiced_staysAsItIs() {
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 12, 31), usd("1000"), usd("1365"));
 
-        PaymentChange change = PaymentChange.of(added, PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY)),
+        PaymentChange change = PaymentChange.of(added,
+                PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY)),
                 new Invoiced(Map.of(1, usd("1000"), 2, usd("1"))));
 
         assertThat(amounts(change.payments())).isEqualTo("1000.00 1.00");
@@ -220,7 +226,8 @@ class PaymentsTest {
                 usd(BigDecimal.valueOf(before, 2).toPlainString()), usd(BigDecimal.valueOf(after, 2).toPlainString()));
         MonetaryAmount least = change.amount().isLessThan(usd("-900")) ? usd("-900") : change.amount();
 
-        PaymentChange changed = PaymentChange.of(new Proration(change.from(), least, change.how()), PaymentChange.none(payments),
+        PaymentChange changed = PaymentChange.of(new Proration(change.from(), least, change.how()),
+                PaymentChange.none(payments),
                 new Invoiced(nets));
 
         MonetaryAmount billed = Amounts.sum(changed.payments().stream().map(Installment::amount).toList(), USD);

@@ -1,7 +1,7 @@
 package icequill.bench;
 
 import icequill.ledger.BookBench;
-import icequill.ledger.IssuedPaper;
+import icequill.ledger.papers.IssuedPaper;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

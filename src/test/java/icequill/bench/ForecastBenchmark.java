@@ -2,13 +2,13 @@ package icequill.bench;
 
 import icequill.forecast.CallKind;
 import icequill.forecast.CallTable;
-import icequill.forecast.Care;
 import icequill.forecast.Cause;
-import icequill.forecast.Choice;
-import icequill.forecast.DirtClock;
+import icequill.forecast.CleaningSchedule;
 import icequill.forecast.Forecast;
+import icequill.forecast.FoulingLife;
 import icequill.forecast.MachineRisk;
-import icequill.forecast.MixedLaw;
+import icequill.forecast.MaintenancePolicy;
+import icequill.forecast.MixedDistribution;
 import icequill.forecast.StopPolicy;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,8 +51,8 @@ public class ForecastBenchmark {
     public void site() {
         List<MachineRisk> all = new ArrayList<>();
         for (int i = 0; i < machines; i++) {
-            DirtClock water = i % 2 == 0 ? new DirtClock(2.5724, 13.838) : new DirtClock(2.2, 18);
-            DirtClock condenser = i % 2 == 0 ? new DirtClock(2.4, 16) : new DirtClock(2, 24);
+            FoulingLife water = i % 2 == 0 ? new FoulingLife(2.5724, 13.838) : new FoulingLife(2.2, 18);
+            FoulingLife condenser = i % 2 == 0 ? new FoulingLife(2.4, 16) : new FoulingLife(2, 24);
             all.add(new MachineRisk(0.2, Optional.of(condenser), i * 0.07, water, i * 0.09));
         }
         risks = all;
@@ -61,12 +61,13 @@ public class ForecastBenchmark {
     @Benchmark
     public void fourChoices(Blackhole hole) {
         List<Forecast> forecasts = new ArrayList<>();
-        for (Choice choice : List.of(choice(0, Care.NEVER, 1), choice(120000, Care.every(6), 1),
-                choice(100000, Care.every(6), 0.95), choice(180000, Care.every(3), 0.9))) {
+        for (MaintenancePolicy choice : List.of(choice(0, CleaningSchedule.NEVER, 1),
+                choice(120000, CleaningSchedule.every(6), 1),
+                choice(100000, CleaningSchedule.every(6), 0.95), choice(180000, CleaningSchedule.every(3), 0.9))) {
             forecasts.add(Forecast.of(risks, choice, StopPolicy.RESETS, FIVE_YEARS));
         }
         for (Forecast forecast : forecasts) {
-            MixedLaw total = forecast.total();
+            MixedDistribution total = forecast.total();
             hole.consume(forecast.calls().mean());
             hole.consume(total.mean() + total.deviation());
             hole.consume(total.quantile(0.1) + total.quantile(0.5) + total.quantile(0.9));
@@ -74,8 +75,8 @@ public class ForecastBenchmark {
         }
     }
 
-    private Choice choice(long planned, Care care, double discount) {
-        return new Choice(machines * planned, care, care, new CallTable(Map.of(
+    private MaintenancePolicy choice(long planned, CleaningSchedule care, double discount) {
+        return new MaintenancePolicy(machines * planned, care, care, new CallTable(Map.of(
                 Cause.RANDOM, kinds(discount, 15000, 27658, 52000),
                 Cause.CONDENSER, kinds(discount, 15000, 19818, 30517),
                 Cause.WATER, kinds(discount, 28650, 39041, 55830))));

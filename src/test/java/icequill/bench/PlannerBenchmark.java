@@ -9,7 +9,7 @@ import icequill.planner.Timetable;
 import icequill.planner.VisitWork;
 import icequill.planner.Walks;
 import icequill.problem.Place;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import java.util.ArrayList;
@@ -123,7 +123,8 @@ public class PlannerBenchmark {
             int unattended) {
         boolean pour = name.equals("pour");
         tasks.add(new PlanTask(machine, name, state, tasks.size() + 1, 1, Set.of(), attended, unattended,
-                pour ? Optional.of(new Procedure.Timer(20, 25)) : Optional.empty(), name.equals("flush"), Dust.NEITHER,
+                pour ? Optional.of(new Procedure.Timer(20, 25)) : Optional.empty(), name.equals("flush"),
+                DustLevel.NEITHER,
                 Place.NOWHERE));
     }
 }

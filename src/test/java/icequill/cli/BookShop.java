@@ -3,8 +3,8 @@ package icequill.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.cli.CommandsTest.Run;
-import icequill.ledger.BookPlace;
 import icequill.ledger.Database;
+import icequill.ledger.store.BookPlace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -28,7 +28,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The commands as a user runs them, on the invented shop. */
-class CommandsTest {
+public class CommandsTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-30T15:00:00Z"), ZoneOffset.UTC);
 
@@ -38,20 +38,20 @@ class CommandsTest {
     private static Path shop;
 
     /** What a run printed, and its exit status. */
-    record Run(int status, String out, String err) {
+    public record Run(int status, String out, String err) {
 
-        static Run of(String... args) {
+        public static Run of(String... args) {
             return at(CLOCK, args);
         }
 
-        static Run at(Clock clock, String... args) {
+        public static Run at(Clock clock, String... args) {
             StringWriter out = new StringWriter();
             StringWriter err = new StringWriter();
             int status = Main.run(clock, new PrintWriter(out, true), new PrintWriter(err, true), args);
             return new Run(status, out.toString(), err.toString());
         }
 
-        JsonNode json() {
+        public JsonNode json() {
             return JsonMapper.shared().readTree(out);
         }
     }

@@ -64,8 +64,8 @@ class AnyVisitTest {
     private static void assertRight(Bill bill) throws Exception {
         byte[] ubl = EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
 
-        assertThat(Judge.UBL_INVOICE.faults(ubl)).isEmpty();
-        assertThat(Judge.CII.faults(EInvoice.cii(bill, WORDING).orElseThrow())).isEmpty();
+        assertThat(SchematronRules.UBL_INVOICE.faults(ubl)).isEmpty();
+        assertThat(SchematronRules.CII.faults(EInvoice.cii(bill, WORDING).orElseThrow())).isEmpty();
         for (byte[] xml : List.of(ubl, EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow())) {
             assertThat(LineArithmeticTest.readUbl(xml))
                     .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));

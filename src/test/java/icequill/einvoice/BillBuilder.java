@@ -1,11 +1,11 @@
 package icequill.einvoice;
 
-import icequill.document.Attended;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
-import icequill.document.Served;
+import icequill.document.ServicePeriod;
 import icequill.document.Totals;
+import icequill.document.VisitSummary;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
@@ -34,8 +34,8 @@ import icequill.tax.TaxRate.Levy;
 import icequill.tax.TaxTotal;
 import icequill.tax.Taxability;
 import icequill.work.ChargeClass;
-import icequill.work.Order;
 import icequill.work.Outcome;
+import icequill.work.PurchaseOrder;
 import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.math.BigDecimal;
@@ -202,9 +202,9 @@ final class BillBuilder {
 
     Invoice invoice(String sum, String net, String tax, String gross) {
         ZonedDateTime arrived = ZonedDateTime.of(2026, 5, 13, 16, 20, 0, 0, shop.zone());
-        Attended attended = new Attended("V-7", "Mill Lane bakery", Optional.of("0042"), siteAddress(),
+        VisitSummary attended = new VisitSummary("V-7", "Mill Lane bakery", Optional.of("0042"), siteAddress(),
                 Optional.empty(),
-                new Order(Optional.of("PO-9"), Optional.empty(), Optional.empty(), Place.NOWHERE), arrived,
+                new PurchaseOrder(Optional.of("PO-9"), Optional.empty(), Optional.empty(), Place.NOWHERE), arrived,
                 arrived.plusDays(nights).plusMinutes(105), List.of());
         return new Invoice(number, LocalDate.of(2026, 5, 14), LocalDate.of(2026, 6, 13), shop, Language.ENGLISH,
                 PaperSize.A4, billTo, vendorNumber, attended, List.of(), lines, totals(sum, net, tax, gross),
@@ -212,7 +212,8 @@ final class BillBuilder {
     }
 
     CreditNote creditNote(String sum, String net, String tax, String gross) {
-        Served served = new Served("Mill Lane bakery", Optional.of("0042"), siteAddress(), Optional.of("PO-9"),
+        ServicePeriod served = new ServicePeriod("Mill Lane bakery", Optional.of("0042"), siteAddress(),
+                Optional.of("PO-9"),
                 LocalDate.of(2026, 5, 13), LocalDate.of(2026, 5, 13));
         return new CreditNote(number.map(invoice -> "C" + invoice), LocalDate.of(2026, 5, 20),
                 new CreditNote.Original("2026-0114", LocalDate.of(2026, 5, 14)), "The filter was the wrong one.", shop,

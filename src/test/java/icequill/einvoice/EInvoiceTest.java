@@ -122,16 +122,16 @@ class EInvoiceTest {
                 .isEqualTo("2026-05-13 2026-06-12");
         assertThat(new String(cii(bill), UTF_8)).doesNotContain("ActualDeliverySupplyChainEvent")
                 .contains("BillingSpecifiedPeriod");
-        assertThat(Judge.UBL_INVOICE.ids(ubl(bill))).isEmpty();
-        assertThat(Judge.CII.ids(cii(bill))).isEmpty();
+        assertThat(SchematronRules.UBL_INVOICE.ids(ubl(bill))).isEmpty();
+        assertThat(SchematronRules.CII.ids(cii(bill))).isEmpty();
     }
 
     @Test
     void greekIdentifier_isValid() {
         Bill bill = service(vat().shop(shop -> with(shop, Optional.of("EL123456789"), List.of(), shop.address())));
 
-        assertThat(Judge.UBL_INVOICE.ids(ubl(bill))).isEmpty();
-        assertThat(Judge.CII.ids(cii(bill))).isEmpty();
+        assertThat(SchematronRules.UBL_INVOICE.ids(ubl(bill))).isEmpty();
+        assertThat(SchematronRules.CII.ids(cii(bill))).isEmpty();
     }
 
     @Test
@@ -182,8 +182,8 @@ class EInvoiceTest {
         assertThat(xml.text("PaymentMeans/PaymentMeansCode")).isEqualTo("1");
         assertThat(xml.texts("PaymentMeans/PayeeFinancialAccount")).isEmpty();
         assertThat(xml.texts("PayeeParty")).isEmpty();
-        assertThat(Judge.UBL_INVOICE.ids(ubl(bill))).isEmpty();
-        assertThat(Judge.CII.ids(cii(bill))).isEmpty();
+        assertThat(SchematronRules.UBL_INVOICE.ids(ubl(bill))).isEmpty();
+        assertThat(SchematronRules.CII.ids(cii(bill))).isEmpty();
     }
 
     /** Amounts that contradict each other are a bug; no XML is made of it. */

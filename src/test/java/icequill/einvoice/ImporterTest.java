@@ -60,7 +60,7 @@ class ImporterTest {
         String xml = new String(OfficialRulesTest.cii(Bills.laborAcrossBands()), UTF_8)
                 .replace("<ram:ChargeAmount>98.00", "<ram:ChargeAmount>99.00");
 
-        assertThat(Judge.CII.ids(xml.getBytes(UTF_8))).isEmpty();
+        assertThat(SchematronRules.CII.ids(xml.getBytes(UTF_8))).isEmpty();
         assertThatThrownBy(() -> imported(xml.getBytes(UTF_8))).isInstanceOf(ArithmeticException.class);
     }
 

@@ -7,7 +7,7 @@ import icequill.document.Invoice;
 import icequill.explain.Phrase;
 import icequill.party.Language;
 import icequill.party.SalesTaxEncoding;
-import icequill.render.Sentences;
+import icequill.render.words.Sentences;
 import java.io.InputStream;
 import java.util.Objects;
 import java.util.function.Function;
@@ -37,7 +37,7 @@ class OfficialRulesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("bills")
     void ubl_everyKindOfBill_isValid(String name, Bill bill) {
-        Judge judge = bill instanceof Invoice ? Judge.UBL_INVOICE : Judge.UBL_CREDIT_NOTE;
+        SchematronRules judge = bill instanceof Invoice ? SchematronRules.UBL_INVOICE : SchematronRules.UBL_CREDIT_NOTE;
 
         assertThat(judge.faults(ubl(bill))).as(name).isEmpty();
     }
@@ -45,7 +45,7 @@ class OfficialRulesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("bills")
     void cii_everyKindOfBill_isValid(String name, Bill bill) {
-        assertThat(Judge.CII.faults(cii(bill))).as(name).isEmpty();
+        assertThat(SchematronRules.CII.faults(cii(bill))).as(name).isEmpty();
     }
 
     /** The judge itself works: what CEN publishes as good is good. */
@@ -53,19 +53,19 @@ class OfficialRulesTest {
     @ValueSource(strings = {"ubl-tc434-example1", "ubl-tc434-example2", "ubl-tc434-example5", "ubl-tc434-example7",
             "ubl-tc434-example9"})
     void officialExample_ubl_isValid(String name) throws Exception {
-        assertThat(Judge.UBL_INVOICE.faults(example("ubl/" + name))).isEmpty();
+        assertThat(SchematronRules.UBL_INVOICE.faults(example("ubl/" + name))).isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"ubl-tc434-creditnote1"})
     void officialExample_creditNote_isValid(String name) throws Exception {
-        assertThat(Judge.UBL_CREDIT_NOTE.faults(example("ubl/" + name))).isEmpty();
+        assertThat(SchematronRules.UBL_CREDIT_NOTE.faults(example("ubl/" + name))).isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"CII_example1", "CII_example2", "CII_example5", "CII_example7", "CII_example9"})
     void officialExample_cii_isValid(String name) throws Exception {
-        assertThat(Judge.CII.faults(example("cii/" + name))).isEmpty();
+        assertThat(SchematronRules.CII.faults(example("cii/" + name))).isEmpty();
     }
 
     private static byte[] example(String name) throws Exception {

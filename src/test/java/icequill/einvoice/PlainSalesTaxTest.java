@@ -70,7 +70,8 @@ class PlainSalesTaxTest {
 
     @Test
     void plain_byTheRulesOfEn16931_isRefused() {
-        assertThat(Judge.UBL_INVOICE.ids(plain(Bills.salesTaxOnOneLine()))).contains("BR-01", "BR-CO-04", "BR-32",
+        assertThat(SchematronRules.UBL_INVOICE.ids(plain(Bills.salesTaxOnOneLine()))).contains("BR-01", "BR-CO-04",
+                "BR-32",
                 "BR-47",
                 "BR-48", "BR-CO-17");
     }

@@ -1,10 +1,10 @@
 package icequill.einvoice;
 
-import icequill.document.Attended;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.Totals;
+import icequill.document.VisitSummary;
 import icequill.money.Amounts;
 import icequill.party.BillTo;
 import icequill.party.Language;
@@ -26,7 +26,8 @@ record PricedBill(Shop shop, Site site, Visit visit, TaxedVisit taxed) {
 
     Invoice invoice() {
         LocalDate date = visit.ended().toLocalDate();
-        Attended attended = new Attended(visit.id(), site.name(), site.storeNumber(), site.address(), visit.call(),
+        VisitSummary attended = new VisitSummary(visit.id(), site.name(), site.storeNumber(), site.address(),
+                visit.call(),
                 visit.order(), visit.began(), visit.ended(), List.of());
         return new Invoice(Optional.of("1"), date, date.plusDays(30), shop, Language.SPANISH, PaperSize.LETTER,
                 billTo(date), site.customer().vendorNumber(), attended, List.of(), lines(), totals(), taxed.remarks());

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.document.Bill;
 import icequill.explain.Phrase;
-import icequill.files.ShopFolder;
-import icequill.office.NewShop;
+import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
@@ -16,7 +15,8 @@ import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
 import icequill.problem.Place;
 import icequill.rates.Rates;
-import icequill.render.Sentences;
+import icequill.render.words.Sentences;
+import icequill.shop.ShopFolder;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
 import icequill.work.Visit;
@@ -63,8 +63,8 @@ class PricedBillsTest {
         for (Path visit : visits) {
             for (TaxBasis basis : TaxBasis.values()) {
                 PricedBill bill = bill(shop, visit, place, basis);
-                assertRight(bill.invoice(), Judge.UBL_INVOICE);
-                assertRight(bill.creditNote(), Judge.UBL_CREDIT_NOTE);
+                assertRight(bill.invoice(), SchematronRules.UBL_INVOICE);
+                assertRight(bill.creditNote(), SchematronRules.UBL_CREDIT_NOTE);
             }
         }
     }
@@ -84,13 +84,13 @@ class PricedBillsTest {
         assertThat(xml.text("LegalMonetaryTotal/PayableAmount")).isEqualTo("329.13");
     }
 
-    private static void assertRight(Bill bill, Judge judge) throws Exception {
+    private static void assertRight(Bill bill, SchematronRules judge) throws Exception {
         byte[] ubl = EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
         byte[] plain = EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow();
         byte[] cii = EInvoice.cii(bill, WORDING).orElseThrow();
 
         assertThat(judge.faults(ubl)).isEmpty();
-        assertThat(Judge.CII.faults(cii)).isEmpty();
+        assertThat(SchematronRules.CII.faults(cii)).isEmpty();
         for (byte[] xml : List.of(ubl, plain)) {
             assertThat(LineArithmeticTest.readUbl(xml)).isNotEmpty()
                     .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));

@@ -8,7 +8,7 @@ import icequill.document.RepairQuote;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.render.InvoiceFixture;
-import icequill.render.Sentences;
+import icequill.render.words.Sentences;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Objects;

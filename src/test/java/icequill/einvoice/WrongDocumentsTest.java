@@ -25,7 +25,7 @@ class WrongDocumentsTest {
             "177.67</cbc:PayableAmount> | 177.670</cbc:PayableAmount> | BR-DEC-18 UBL-DT-01",
             "<cbc:CompanyID>DE123456789 | <cbc:CompanyID>QQ123456789 | BR-CO-09"})
     void ubl_oneThingChanged_breaksTheRuleForIt(String right, String wrong, String rules) {
-        assertThat(Judge.UBL_INVOICE.ids(changed(ubl(Bills.twoRates()), right, wrong)))
+        assertThat(SchematronRules.UBL_INVOICE.ids(changed(ubl(Bills.twoRates()), right, wrong)))
                 .containsExactlyInAnyOrder(rules.split(" ", -1));
     }
 
@@ -37,7 +37,7 @@ class WrongDocumentsTest {
             "<ram:DuePayableAmount>177.67 | <ram:DuePayableAmount>177.670 | BR-DEC-18",
             "<ram:ID schemeID=\"VA\">DE123456789 | <ram:ID schemeID=\"VA\">QQ123456789 | BR-CO-09"})
     void cii_oneThingChanged_breaksTheRuleForIt(String right, String wrong, String rules) {
-        assertThat(Judge.CII.ids(changed(cii(Bills.twoRates()), right, wrong)))
+        assertThat(SchematronRules.CII.ids(changed(cii(Bills.twoRates()), right, wrong)))
                 .containsExactlyInAnyOrder(rules.split(" ", -1));
     }
 
@@ -52,7 +52,7 @@ class WrongDocumentsTest {
 
         byte[] without = (xml.substring(0, from) + xml.substring(until)).replace(number, "").getBytes(UTF_8);
 
-        assertThat(Judge.UBL_INVOICE.ids(without)).containsExactly("BR-CO-26", "BR-S-02");
+        assertThat(SchematronRules.UBL_INVOICE.ids(without)).containsExactly("BR-CO-26", "BR-S-02");
     }
 
     /** Category O may stand alone only; here one line says S. */
@@ -62,7 +62,7 @@ class WrongDocumentsTest {
         byte[] mixed = changed(ubl(bill), "<cac:ClassifiedTaxCategory>\n        <cbc:ID>O</cbc:ID>",
                 "<cac:ClassifiedTaxCategory>\n        <cbc:ID>S</cbc:ID>\n        <cbc:Percent>19</cbc:Percent>");
 
-        assertThat(Judge.UBL_INVOICE.ids(mixed)).contains("BR-O-12", "BR-S-01", "BR-S-02");
+        assertThat(SchematronRules.UBL_INVOICE.ids(mixed)).contains("BR-O-12", "BR-S-01", "BR-S-02");
     }
 
     /** The rules look at no line, and let a tax differ by almost one euro: that is why we look ourselves. */
@@ -71,7 +71,7 @@ class WrongDocumentsTest {
         byte[] wrong = changed(ubl(Bills.laborAcrossBands()), "<cbc:PriceAmount currencyID=\"EUR\">98.00",
                 "<cbc:PriceAmount currencyID=\"EUR\">99.00");
 
-        assertThat(Judge.UBL_INVOICE.ids(wrong)).isEqualTo(List.of());
+        assertThat(SchematronRules.UBL_INVOICE.ids(wrong)).isEqualTo(List.of());
     }
 
     private static byte[] changed(byte[] xml, String right, String wrong) {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The cheapest cleaning interval against worked figures; a cleaning at 150.00, a call at 400.00, shape 2.5, scale 14 months. */
 class BestIntervalTest {
 
-    private static final DirtClock CLOCK = new DirtClock(2.5, 14);
+    private static final FoulingLife CLOCK = new FoulingLife(2.5, 14);
     private static final long CLEANING = 15000;
     private static final IntervalCosts.Side SIDE = new IntervalCosts.Side(CLOCK, 40000);
 
@@ -93,7 +93,7 @@ class BestIntervalTest {
     /** Lecture slides on age replacement: (c + k F(T)) / integral of R; shape 3, scale 10, c = 1, k = 10, here in thousandths. */
     @Test
     void best_calendarMoves_worked() {
-        BestInterval best = IntervalCosts.moving(1_000_000, new IntervalCosts.Side(new DirtClock(3, 10), 11_000_000))
+        BestInterval best = IntervalCosts.moving(1_000_000, new IntervalCosts.Side(new FoulingLife(3, 10), 11_000_000))
                 .best(12);
 
         assertThat(best.months().orElseThrow()).isEqualTo(3.6917, within(5e-5));
@@ -124,7 +124,7 @@ class BestIntervalTest {
     /** Without memory cleaning is of no use; dear cleanings beside cheap calls are not either, but for those that only restart. */
     @Test
     void best_cleaningOfNoUse_saysThatNoneIsBest() {
-        List<IntervalCosts.Side> random = List.of(new IntervalCosts.Side(new DirtClock(1, 14), 40000));
+        List<IntervalCosts.Side> random = List.of(new IntervalCosts.Side(new FoulingLife(1, 14), 40000));
         assertThat(IntervalCosts.restarts(CLEANING, random).best(6).months()).isEmpty();
         assertThat(IntervalCosts.restarts(CLEANING, random).never()).contains(12L * 40000 / 14 + 1);
         assertThat(IntervalCosts.resets(CLEANING, random).best(6).months()).isEmpty();

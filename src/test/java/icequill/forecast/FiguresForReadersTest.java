@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.effects.Assumption;
 import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -21,33 +22,35 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Plain figures for customers, the owner's sensitivity, later years, wide lattices, and input that cannot be right. */
 class FiguresForReadersTest {
 
-    private static final DirtClock CLOCK = new DirtClock(2.5724, 13.838);
+    private static final FoulingLife CLOCK = new FoulingLife(2.5724, 13.838);
     private static final List<CallKind> KINDS = List.of(new CallKind(0.4, 15000), new CallKind(0.35, 27658),
             new CallKind(0.25, 52000));
     private static final CallTable TABLE = new CallTable(
             Map.of(Cause.RANDOM, KINDS, Cause.CONDENSER, KINDS, Cause.WATER, KINDS));
     private static final List<MachineRisk> ONE = List
             .of(new MachineRisk(0.2, Optional.empty(), 0, CLOCK, 12));
-    private static final Choice NEVER = new Choice(0, Care.NEVER, Care.NEVER, TABLE);
-    private static final Choice AGREEMENT = new Choice(60000, Care.every(6), Care.every(6), TABLE);
+    private static final MaintenancePolicy NEVER = new MaintenancePolicy(0, CleaningSchedule.NEVER,
+            CleaningSchedule.NEVER, TABLE);
+    private static final MaintenancePolicy AGREEMENT = new MaintenancePolicy(60000, CleaningSchedule.every(6),
+            CleaningSchedule.every(6), TABLE);
 
-    private static Forecast year(Choice choice) {
+    private static Forecast year(MaintenancePolicy choice) {
         return Forecast.of(ONE, choice, StopPolicy.RESETS, 12);
     }
 
     /** By hand from .026532, .605667, .367801: 0.27, 6.06, 3.68; the one site that is left goes to the last. */
     @Test
     void tenSites_neverCleaned_byLargestRemainder() {
-        assertThat(TenSites.of(year(NEVER).calls())).isEqualTo(new TenSites(0, 6, 4));
+        assertThat(ChancesPerTenSites.of(year(NEVER).calls())).isEqualTo(new ChancesPerTenSites(0, 6, 4));
         // .648528, .288391, .063081
-        assertThat(TenSites.of(year(AGREEMENT).calls())).isEqualTo(new TenSites(6, 3, 1));
+        assertThat(ChancesPerTenSites.of(year(AGREEMENT).calls())).isEqualTo(new ChancesPerTenSites(6, 3, 1));
     }
 
     @ParameterizedTest
     @CsvSource({"0, LESS, 1", "0.049, LESS, 1", "0.05, ABOUT, 1", "0.149, ABOUT, 1", "0.15, ABOUT, 2",
             "0.734, ABOUT, 7", "0.9499, ABOUT, 9", "0.95, MORE, 9", "1, MORE, 9"})
-    void inTen_neverPromisesCertainty(double chance, InTen.Than than, int tenths) {
-        assertThat(InTen.of(chance)).isEqualTo(new InTen(than, tenths));
+    void inTen_neverPromisesCertainty(double chance, ChanceInTen.Than than, int tenths) {
+        assertThat(ChanceInTen.of(chance)).isEqualTo(new ChanceInTen(than, tenths));
     }
 
     @Test
@@ -66,7 +69,7 @@ class FiguresForReadersTest {
      */
     @Test
     void sensitivity_widestFirst_movesAsFiguredByHand() {
-        Question question = new Question(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
+        PolicyComparison question = new PolicyComparison(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
 
         Sensitivity<Assumption> found = Sensitivity.of(question,
                 List.of(Assumption.RANDOM_FAULTS.between(0.5, 2, question),
@@ -93,7 +96,7 @@ class FiguresForReadersTest {
     /** Choices that share a table share their random faults; an agreement whose calls are dearer or cheaper keeps the difference. */
     @Test
     void comparison_differentRandomCharges_keepsTheDifference() {
-        DirtClock never = new DirtClock(3, 1e6);
+        FoulingLife never = new FoulingLife(3, 1e6);
         List<MachineRisk> machines = List.of(new MachineRisk(1, Optional.empty(), 0, never, 0));
         Forecast list = Forecast.of(machines, choice(0, 20000, 30000), StopPolicy.RESETS, 12);
         Forecast mixed = Forecast.of(machines, choice(0, 19000, 31000), StopPolicy.RESETS, 12);
@@ -117,9 +120,9 @@ class FiguresForReadersTest {
         return product;
     }
 
-    private static Choice choice(long planned, long first, long second) {
+    private static MaintenancePolicy choice(long planned, long first, long second) {
         List<CallKind> kinds = List.of(new CallKind(0.5, first), new CallKind(0.5, second));
-        return new Choice(planned, Care.NEVER, Care.NEVER,
+        return new MaintenancePolicy(planned, CleaningSchedule.NEVER, CleaningSchedule.NEVER,
                 new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds)));
     }
 
@@ -129,10 +132,11 @@ class FiguresForReadersTest {
         List<MachineRisk> machines = java.util.Collections.nCopies(30,
                 new MachineRisk(0.5, Optional.of(CLOCK), 3, CLOCK, 7));
         List<CallKind> kinds = List.of(new CallKind(0.5, 15001), new CallKind(0.5, 40250));
-        Forecast forecast = Forecast.of(machines, new Choice(0, Care.NEVER, Care.NEVER,
-                new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds))),
+        Forecast forecast = Forecast.of(machines,
+                new MaintenancePolicy(0, CleaningSchedule.NEVER, CleaningSchedule.NEVER,
+                        new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds))),
                 StopPolicy.RESETS, 60);
-        MixedLaw law = forecast.charges();
+        MixedDistribution law = forecast.charges();
 
         assertThat(law.step()).isGreaterThan(1);
         assertThat(law.step()).isLessThan(1000);
@@ -147,7 +151,8 @@ class FiguresForReadersTest {
     @Test
     void laterYears_planned_countedFromTheBeginningOfEach() {
         PriceTerms terms = new PriceTerms(Percent.of("2"), Percent.of("5"));
-        Choice choice = new Choice(40000, Care.every(6), Care.every(6), TABLE);
+        MaintenancePolicy choice = new MaintenancePolicy(40000, CleaningSchedule.every(6), CleaningSchedule.every(6),
+                TABLE);
 
         assertThat(Forecast.of(ONE, choice, StopPolicy.RESETS, 30, terms).planned()).isEqualTo(97731);
         assertThat(Forecast.of(ONE, choice, StopPolicy.RESETS, 30).planned()).isEqualTo(100000);
@@ -178,7 +183,7 @@ class FiguresForReadersTest {
     @Test
     void forecast_hundredsOfStops_isAMistake() {
         List<MachineRisk> machines = List
-                .of(new MachineRisk(0.2, Optional.of(new DirtClock(4, 3)), 0, new DirtClock(4, 3), 0));
+                .of(new MachineRisk(0.2, Optional.of(new FoulingLife(4, 3)), 0, new FoulingLife(4, 3), 0));
 
         assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 60, PriceTerms.NONE, Place.NOWHERE)
                 .problems()).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED, Code.NOT_ALLOWED);
@@ -219,17 +224,20 @@ class FiguresForReadersTest {
     /** Nobody has clocks that strike on a day, or machines that stop each month; nor prices below nothing. */
     @Test
     void clockAndChoice_absurd_sayWhy() {
-        assertThat(DirtClock.ofChances(0.0001, 0.9999, Place.NOWHERE).problems()).extracting(Problem::code)
+        assertThat(FoulingLife.ofChances(0.0001, 0.9999, Place.NOWHERE).problems()).extracting(Problem::code)
                 .containsExactly(Code.OUT_OF_RANGE);
-        assertThat(DirtClock.ofChances(0.9999, 0.99999999, Place.NOWHERE).problems()).extracting(Problem::code)
+        assertThat(FoulingLife.ofChances(0.9999, 0.99999999, Place.NOWHERE).problems()).extracting(Problem::code)
                 .containsExactly(Code.OUT_OF_RANGE);
-        assertThat(Choice.of(-1, Care.NEVER, Care.NEVER, TABLE, Place.NOWHERE).problems()).hasSize(1);
-        assertThat(Choice.of(1, Care.NEVER, Care.NEVER, TABLE, Place.NOWHERE).orElseThrow().planned()).isEqualTo(1);
-        assertThatIllegalArgumentException().isThrownBy(() -> year(new Choice(0, new Care(0, 1), Care.NEVER, TABLE)));
+        assertThat(MaintenancePolicy.of(-1, CleaningSchedule.NEVER, CleaningSchedule.NEVER, TABLE, Place.NOWHERE)
+                .problems()).hasSize(1);
+        assertThat(MaintenancePolicy.of(1, CleaningSchedule.NEVER, CleaningSchedule.NEVER, TABLE, Place.NOWHERE)
+                .orElseThrow().planned()).isEqualTo(1);
+        assertThatIllegalArgumentException().isThrownBy(
+                () -> year(new MaintenancePolicy(0, new CleaningSchedule(0, 1), CleaningSchedule.NEVER, TABLE)));
         assertThatIllegalArgumentException().isThrownBy(() -> Forecast.of(ONE, NEVER, StopPolicy.RESETS, 121));
         assertThatIllegalArgumentException().isThrownBy(() -> new CallTable(
                 Map.of(Cause.RANDOM, List.of(new CallKind(0.5, 1)), Cause.CONDENSER, KINDS, Cause.WATER, KINDS)));
-        Question question = new Question(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
+        PolicyComparison question = new PolicyComparison(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
         assertThatIllegalArgumentException().isThrownBy(() -> Assumption.WATER_DIRT.between(2, 1, question));
     }
 }

@@ -35,9 +35,9 @@ class ForecastPropertiesTest {
         return new CallTable(Map.of(Cause.RANDOM, kinds, Cause.CONDENSER, kinds, Cause.WATER, kinds));
     }
 
-    private static Forecast forecast(List<MachineRisk> machines, long planned, Care care, long charge,
+    private static Forecast forecast(List<MachineRisk> machines, long planned, CleaningSchedule care, long charge,
             StopPolicy policy) {
-        return Forecast.of(machines, new Choice(planned, care, care, table(charge)), policy, YEARS);
+        return Forecast.of(machines, new MaintenancePolicy(planned, care, care, table(charge)), policy, YEARS);
     }
 
     /** A shorter interval that divides the longer one never means more stops, where dirt never gets safer with time. */
@@ -45,10 +45,11 @@ class ForecastPropertiesTest {
     void interval_divided_neverMoreStops(@ForAll @DoubleRange(min = 1, max = 5) double shape,
             @ForAll @DoubleRange(min = 12, max = 40) double scale, @ForAll @IntRange(min = 4, max = 36) int months,
             @ForAll @IntRange(min = 2, max = 6) int parts, @ForAll("policies") StopPolicy policy) {
-        DirtClock clock = new DirtClock(shape, scale);
+        FoulingLife clock = new FoulingLife(shape, scale);
 
-        double longer = new StopCounts(clock, policy, YEARS, Care.every(months)).of(0).mean();
-        double shorter = new StopCounts(clock, policy, YEARS, Care.every((double) months / parts)).of(0).mean();
+        double longer = new StopCounts(clock, policy, YEARS, CleaningSchedule.every(months)).of(0).mean();
+        double shorter = new StopCounts(clock, policy, YEARS, CleaningSchedule.every((double) months / parts)).of(0)
+                .mean();
 
         assertThat(shorter).isLessThanOrEqualTo(longer * (1 + ROUNDING) + ROUNDING);
     }
@@ -60,14 +61,14 @@ class ForecastPropertiesTest {
         Forecast forecast = forecast(SimulatedSite.machines(random, policy), random.nextInt(90000),
                 SimulatedSite.care(random), 12345 + random.nextInt(20000), policy);
 
-        Counts calls = forecast.calls();
+        CountDistribution calls = forecast.calls();
         double sum = 0;
         for (int n = 0; n <= calls.most(); n++) {
             assertThat(calls.chance(n)).isBetween(0.0, 1.0);
             sum += calls.chance(n);
         }
         assertThat(sum).isEqualTo(1, within(1e-9));
-        MixedLaw total = forecast.total();
+        MixedDistribution total = forecast.total();
         assertThat(total.chanceOfAtMost(Long.MAX_VALUE / 2)).isEqualTo(1, within(1e-9));
         long before = forecast.planned();
         for (int percent = 1; percent < 100; percent++) {
@@ -84,9 +85,10 @@ class ForecastPropertiesTest {
     void machines_more_costInProportion(@ForAll @IntRange(min = 2, max = 40) int number,
             @ForAll @DoubleRange(min = 0, max = 2) double random, @ForAll @DoubleRange(min = 0, max = 20) double age,
             @ForAll("policies") StopPolicy policy) {
-        MachineRisk machine = new MachineRisk(random, Optional.of(new DirtClock(2, 15)), age, new DirtClock(2.5, 20),
+        MachineRisk machine = new MachineRisk(random, Optional.of(new FoulingLife(2, 15)), age,
+                new FoulingLife(2.5, 20),
                 age / 2);
-        Care care = Care.every(7);
+        CleaningSchedule care = CleaningSchedule.every(7);
 
         Forecast one = forecast(List.of(machine), 0, care, 20000, policy);
         Forecast many = forecast(Collections.nCopies(number, machine), 0, care, 20000, policy);
@@ -104,10 +106,10 @@ class ForecastPropertiesTest {
             @ForAll @LongRange(min = 1000, max = 9000) long charge,
             @ForAll @LongRange(min = 30000, max = 90000) long agreement) {
         List<MachineRisk> machines = List
-                .of(new MachineRisk(0.1, Optional.of(new DirtClock(3, scale)), 0, new DirtClock(3, scale), 0));
+                .of(new MachineRisk(0.1, Optional.of(new FoulingLife(3, scale)), 0, new FoulingLife(3, scale), 0));
 
-        Forecast paid = forecast(machines, 0, Care.NEVER, charge, StopPolicy.RESETS);
-        Forecast agreed = forecast(machines, agreement, Care.every(6), charge, StopPolicy.RESETS);
+        Forecast paid = forecast(machines, 0, CleaningSchedule.NEVER, charge, StopPolicy.RESETS);
+        Forecast agreed = forecast(machines, agreement, CleaningSchedule.every(6), charge, StopPolicy.RESETS);
 
         assertThat(paid.total().mean()).isLessThan(agreed.total().mean());
         assertThat(agreed.chanceCheaperThan(paid)).isLessThan(0.05);
@@ -119,8 +121,8 @@ class ForecastPropertiesTest {
     void sums_directAndByTransform_agree(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
         List<ChargePart> parts = List.of(
-                part(Counts.poisson(3 * random.nextDouble()), random),
-                part(new StopCounts(new DirtClock(2.5, 12), StopPolicy.RESETS, 36, SimulatedSite.care(random))
+                part(CountDistribution.poisson(3 * random.nextDouble()), random),
+                part(new StopCounts(new FoulingLife(2.5, 12), StopPolicy.RESETS, 36, SimulatedSite.care(random))
                         .of(10 * random.nextDouble()), random));
         SumRange range = SumRange.of(parts);
 
@@ -134,7 +136,7 @@ class ForecastPropertiesTest {
         }
     }
 
-    private static ChargePart part(Counts counts, Random random) {
+    private static ChargePart part(CountDistribution counts, Random random) {
         return new ChargePart(counts, List.of(new ChargePart.Amount(0.6, 100L * random.nextInt(300)),
                 new ChargePart.Amount(0.4, 100L * random.nextInt(500))));
     }

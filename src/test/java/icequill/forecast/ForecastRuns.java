@@ -21,14 +21,14 @@ public final class ForecastRuns {
     /** {@code years 20000000}: of a machine cleaned every six months, and of one that nobody cleans, a year after its last cleaning. */
     public static void main(String[] args) {
         int years = Integer.parseInt(args[1]);
-        run("cleaned every 6 months", Care.every(6), 0, years);
-        run("never cleaned, 12 months after the last cleaning", Care.NEVER, 12, years);
+        run("cleaned every 6 months", CleaningSchedule.every(6), 0, years);
+        run("never cleaned, 12 months after the last cleaning", CleaningSchedule.NEVER, 12, years);
     }
 
-    private static void run(String what, Care care, double age, int years) {
+    private static void run(String what, CleaningSchedule care, double age, int years) {
         List<MachineRisk> machines = List
                 .of(new MachineRisk(0.2, Optional.empty(), 0, ForecastTest.CLOCK, age));
-        Choice choice = new Choice(0, care, Care.NEVER, ForecastTest.TABLE);
+        MaintenancePolicy choice = new MaintenancePolicy(0, care, CleaningSchedule.NEVER, ForecastTest.TABLE);
         Forecast forecast = Forecast.of(machines, choice, StopPolicy.RESETS, YEAR);
         SimulatedSite site = new SimulatedSite(new Random(SEED), machines, StopPolicy.RESETS, YEAR);
         double calls = 0;

@@ -20,7 +20,7 @@ class RenewalSeriesTest {
     @CsvSource({"1.3, 14, 24", "1.3, 14, 6", "2.5724, 13.838, 12", "2.5724, 13.838, 18", "4, 20, 24", "6, 10, 11",
             "0.7, 20, 24", "8, 10, 11"})
     void counts_byThePowerSeries_agree(double shape, double scale, double months) {
-        Counts counts = new RenewalSeries(new DirtClock(shape, scale), 24).counts(0, months);
+        CountDistribution counts = new RenewalSeries(new FoulingLife(shape, scale), 24).counts(0, months);
         double tolerance = shape < 1.3 ? 1e-7 : 1e-9;
 
         for (int n = 0; n <= 6; n++) {
@@ -61,7 +61,7 @@ class RenewalSeriesTest {
     @ParameterizedTest
     @CsvSource({"2.5724, 13.838, 60", "4, 20, 120", "6, 10, 60", "8, 6, 48", "1.5, 3, 60"})
     void mean_byTheRenewalEquation_agrees(double shape, double scale, double months) {
-        DirtClock clock = new DirtClock(shape, scale);
+        FoulingLife clock = new FoulingLife(shape, scale);
         double coarse = renewalFunction(clock, months, 2000);
         double fine = renewalFunction(clock, months, 4000);
 
@@ -70,7 +70,7 @@ class RenewalSeriesTest {
     }
 
     /** M(t) = F(t) + integral of M(t - x) dF(x), by the trapezoid rule in F. */
-    private static double renewalFunction(DirtClock clock, double months, int steps) {
+    private static double renewalFunction(FoulingLife clock, double months, int steps) {
         double step = months / steps;
         double[] chance = new double[steps + 1];
         double[] mean = new double[steps + 1];
@@ -93,9 +93,9 @@ class RenewalSeriesTest {
     @CsvSource({"1.3, 9, 60, 9", "2.5724, 13.838, 60, 12", "3.5, 8, 60, 30", "6, 10, 36, 5", "10, 12, 48, 3",
             "4.9, 10, 80, 15", "6, 10, 40, 15", "8, 10, 40, 15", "3.5, 10, 120, 15"})
     void counts_ofALongerSeries_agree(double shape, double scale, double months, double age) {
-        DirtClock clock = new DirtClock(shape, scale);
-        Counts counts = new RenewalSeries(clock, months).counts(age, months);
-        Counts longer = new RenewalSeries(clock, 2 * months).counts(age, months);
+        FoulingLife clock = new FoulingLife(shape, scale);
+        CountDistribution counts = new RenewalSeries(clock, months).counts(age, months);
+        CountDistribution longer = new RenewalSeries(clock, 2 * months).counts(age, months);
 
         for (int n = 0; n <= counts.most(); n++) {
             assertThat(counts.chance(n)).as("chance of " + n).isEqualTo(longer.chance(n), within(1e-9));
@@ -106,7 +106,7 @@ class RenewalSeriesTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 3, 6, 12, 24, 60})
     void clock_byAStatisticsLibrary_agrees(double months) {
-        DirtClock clock = new DirtClock(2.5724, 13.838);
+        FoulingLife clock = new FoulingLife(2.5724, 13.838);
         WeibullDistribution library = WeibullDistribution.of(2.5724, 13.838);
 
         assertThat(clock.chanceBy(months)).isEqualTo(library.cumulativeProbability(months), within(1e-14));
@@ -120,7 +120,7 @@ class RenewalSeriesTest {
     void poisson_byAStatisticsLibrary_agrees() {
         for (double mean : new double[]{0.02, 0.5, 3, 40, 600}) {
             PoissonDistribution library = PoissonDistribution.of(mean);
-            Counts counts = Counts.poisson(mean);
+            CountDistribution counts = CountDistribution.poisson(mean);
             for (int n = 0; n <= counts.most(); n++) {
                 assertThat(counts.chance(n)).isEqualTo(library.probability(n), within(1e-13));
             }
@@ -131,7 +131,7 @@ class RenewalSeriesTest {
     /** The n-th stop of a shape of 1 comes at a time with a gamma law. */
     @Test
     void counts_shapeOne_waitAGammaTime() {
-        Counts counts = new RenewalSeries(new DirtClock(1, 7), 60).counts(0, 40);
+        CountDistribution counts = new RenewalSeries(new FoulingLife(1, 7), 60).counts(0, 40);
         for (int n = 1; n <= 12; n++) {
             assertThat(counts.chanceOfMoreThan(n - 1))
                     .isEqualTo(GammaDistribution.of(n, 7).cumulativeProbability(40), within(1e-9));

@@ -20,12 +20,13 @@ class SharedFactorTest {
     private static final double YEAR = 12;
     private static final int DRAWS = 200_000;
     private static final double ERRORS = 4;
-    private static final DirtClock NEVER_DIRTY = new DirtClock(2, 1e6);
-    private static final DirtClock CLOCK = new DirtClock(2.5724, 13.838);
+    private static final FoulingLife NEVER_DIRTY = new FoulingLife(2, 1e6);
+    private static final FoulingLife CLOCK = new FoulingLife(2.5724, 13.838);
     private static final List<CallKind> KINDS = List.of(new CallKind(1, 20000));
     private static final CallTable TABLE = new CallTable(
             Map.of(Cause.RANDOM, KINDS, Cause.CONDENSER, KINDS, Cause.WATER, KINDS));
-    private static final Choice NEVER = new Choice(0, Care.NEVER, Care.NEVER, TABLE);
+    private static final MaintenancePolicy NEVER = new MaintenancePolicy(0, CleaningSchedule.NEVER,
+            CleaningSchedule.NEVER, TABLE);
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.1, 0.3, 0.5, 0.75})
@@ -49,7 +50,7 @@ class SharedFactorTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.2, 0.4, 0.5})
     void randomFaults_followANegativeBinomialLaw(double deviation) {
-        Counts calls = random(2, 1, deviation).calls();
+        CountDistribution calls = random(2, 1, deviation).calls();
 
         double size = 1 / (deviation * deviation);
         assertThat(calls.mean()).isCloseTo(2, within(1e-9));
@@ -74,7 +75,7 @@ class SharedFactorTest {
     void charges_randomFaults_keepTheirMeanAndSpreadWiderWithStrength() {
         long before = 0;
         for (double deviation : new double[]{0, 0.25, 0.5, 0.75}) {
-            MixedLaw charges = random(3, 2, deviation).charges();
+            MixedDistribution charges = random(3, 2, deviation).charges();
 
             assertThat(charges.mean()).isCloseTo(6 * 20000.0, within(1e-5));
             assertThat(charges.deviation()).isCloseTo(20000 * Math.sqrt(6 + 36 * deviation * deviation), within(1e-4));
@@ -86,15 +87,16 @@ class SharedFactorTest {
     /** With the factor two machines are further apart from their mean than two sites of one machine each. */
     @Test
     void twoMachines_stopTogether() {
-        Counts together = random(2, 1, 0.5).calls();
-        Counts one = random(1, 1, 0.5).calls();
-        Counts apart = one.plus(one);
+        CountDistribution together = random(2, 1, 0.5).calls();
+        CountDistribution one = random(1, 1, 0.5).calls();
+        CountDistribution apart = one.plus(one);
 
         assertThat(together.mean()).isCloseTo(apart.mean(), within(1e-10));
         assertThat(apart.variance()).isCloseTo(2.5, within(1e-9));
         assertThat(together.variance()).isCloseTo(3, within(1e-9));
         assertThat(together.chanceOfMoreThan(4)).isGreaterThan(apart.chanceOfMoreThan(4));
-        assertThat(TenSites.of(together).none()).isGreaterThan(TenSites.of(random(2, 1, 0).calls()).none());
+        assertThat(ChancesPerTenSites.of(together).none())
+                .isGreaterThan(ChancesPerTenSites.of(random(2, 1, 0).calls()).none());
     }
 
     private static Forecast random(int machines, double faults, double deviation) {
@@ -109,7 +111,8 @@ class SharedFactorTest {
         MachineRisk machine = new MachineRisk(0, Optional.empty(), 0, CLOCK, 6);
         double hazard = Math.pow(18 / 13.838, 2.5724) - Math.pow(6 / 13.838, 2.5724);
 
-        Counts calls = Forecast.of(List.of(machine, machine), NEVER, new StopPolicy(0, new SharedFactor(0.5)), YEAR)
+        CountDistribution calls = Forecast
+                .of(List.of(machine, machine), NEVER, new StopPolicy(0, new SharedFactor(0.5)), YEAR)
                 .calls();
 
         assertThat(calls.mean()).isCloseTo(2 * hazard, within(1e-9));
@@ -143,7 +146,8 @@ class SharedFactorTest {
                 new MachineRisk(0.3, Optional.empty(), 0, CLOCK, 20));
         StopPolicy policy = new StopPolicy(1, new SharedFactor(0.5));
         Forecast never = Forecast.of(machines, NEVER, policy, YEAR);
-        Forecast every = Forecast.of(machines, new Choice(35000, Care.every(4), Care.NEVER, TABLE), policy, YEAR);
+        Forecast every = Forecast.of(machines,
+                new MaintenancePolicy(35000, CleaningSchedule.every(4), CleaningSchedule.NEVER, TABLE), policy, YEAR);
 
         assertThat(average(calls)).isCloseTo(never.calls().mean(), within(ERRORS * error(calls)));
         double[] squares = Arrays.stream(calls).map(number -> number * number).toArray();
@@ -202,8 +206,12 @@ class SharedFactorTest {
         List<MachineRisk> machines = List.of(new MachineRisk(0.5, Optional.of(CLOCK), 4, CLOCK, 9));
         StopPolicy policy = new StopPolicy(1, new SharedFactor(0.6));
 
-        assertThat(Forecast.of(machines, new Choice(99000, Care.every(3), Care.every(3), cheaper), policy, YEAR)
-                .chanceCheaperThan(Forecast.of(machines, new Choice(100000, Care.every(3), Care.every(3), TABLE),
+        assertThat(Forecast
+                .of(machines,
+                        new MaintenancePolicy(99000, CleaningSchedule.every(3), CleaningSchedule.every(3), cheaper),
+                        policy, YEAR)
+                .chanceCheaperThan(Forecast.of(machines,
+                        new MaintenancePolicy(100000, CleaningSchedule.every(3), CleaningSchedule.every(3), TABLE),
                         policy, YEAR)))
                 .isCloseTo(1, within(1e-9));
     }

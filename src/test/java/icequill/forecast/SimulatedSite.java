@@ -49,17 +49,19 @@ final class SimulatedSite {
     }
 
     /** Where nothing but cleanings takes dirt away, steep clocks would stop hundreds of times in five years. */
-    private static DirtClock clock(Random random, StopPolicy policy) {
+    private static FoulingLife clock(Random random, StopPolicy policy) {
         return policy.cleans() > 0
-                ? new DirtClock(1.3 + 2.7 * random.nextDouble(), 8 + 22 * random.nextDouble())
-                : new DirtClock(1.3 + random.nextDouble(), 14 + 22 * random.nextDouble());
+                ? new FoulingLife(1.3 + 2.7 * random.nextDouble(), 8 + 22 * random.nextDouble())
+                : new FoulingLife(1.3 + random.nextDouble(), 14 + 22 * random.nextDouble());
     }
 
     /** Never, or every so many months, which need not divide a year. */
-    static Care care(Random random) {
+    static CleaningSchedule care(Random random) {
         double[] intervals = {Double.POSITIVE_INFINITY, 1.5, 3, 4, 5, 6, 7, 12, 18};
         double every = intervals[random.nextInt(intervals.length)];
-        return Double.isInfinite(every) ? Care.NEVER : new Care(every, random.nextInt(3) == 0 ? 0.6 : 1);
+        return Double.isInfinite(every)
+                ? CleaningSchedule.NEVER
+                : new CleaningSchedule(every, random.nextInt(3) == 0 ? 0.6 : 1);
     }
 
     /** Two or three kinds of charges in cents for each cause. */
@@ -94,7 +96,7 @@ final class SimulatedSite {
         return stops;
     }
 
-    Draw draw(Choice own, Choice other) {
+    Draw draw(MaintenancePolicy own, MaintenancePolicy other) {
         long ownRandom = 0;
         long otherRandom = 0;
         int faults = 0;
@@ -122,10 +124,11 @@ final class SimulatedSite {
     }
 
     /** The same stops for both where they care alike and one of them is never the dearer one. */
-    private void dirt(Cause cause, Choice own, Choice other, ToIntFunction<Care> stops, long[] ownSums,
+    private void dirt(Cause cause, MaintenancePolicy own, MaintenancePolicy other,
+            ToIntFunction<CleaningSchedule> stops, long[] ownSums,
             long[] otherSums) {
-        Care care = cause == Cause.WATER ? own.water() : own.condenser();
-        Care otherCare = cause == Cause.WATER ? other.water() : other.condenser();
+        CleaningSchedule care = cause == Cause.WATER ? own.water() : own.condenser();
+        CleaningSchedule otherCare = cause == Cause.WATER ? other.water() : other.condenser();
         List<CallKind> kinds = own.calls().of(cause);
         List<CallKind> otherKinds = other.calls().of(cause);
         long dearer = IntStream.range(0, kinds.size())
@@ -161,7 +164,7 @@ final class SimulatedSite {
         return kind;
     }
 
-    private int stops(DirtClock clock, double age, Care care) {
+    private int stops(FoulingLife clock, double age, CleaningSchedule care) {
         double clean = age;
         double at = 0;
         int stops = 0;
@@ -178,7 +181,7 @@ final class SimulatedSite {
     }
 
     /** Within one interval: the next stop comes when the hazard since the last has grown by an exponential number. */
-    private double run(DirtClock clock, double age, double length) {
+    private double run(FoulingLife clock, double age, double length) {
         drawn = 0;
         double left = length;
         double run = age;

@@ -28,9 +28,11 @@ class SimulationTest {
         StopPolicy policy = new StopPolicy(new double[]{1, 0, 1, 0, 0.6, 0}[number % 6]);
         double months = new double[]{12, 36, 60}[number % 3];
         List<MachineRisk> machines = SimulatedSite.machines(random, policy);
-        Choice own = new Choice(random.nextInt(60000), SimulatedSite.care(random), SimulatedSite.care(random),
+        MaintenancePolicy own = new MaintenancePolicy(random.nextInt(60000), SimulatedSite.care(random),
+                SimulatedSite.care(random),
                 SimulatedSite.table(random));
-        Choice other = new Choice(0, Care.NEVER, Care.NEVER, SimulatedSite.like(own.calls(), random));
+        MaintenancePolicy other = new MaintenancePolicy(0, CleaningSchedule.NEVER, CleaningSchedule.NEVER,
+                SimulatedSite.like(own.calls(), random));
         Forecast forecast = Forecast.of(machines, own, policy, months);
         Forecast rival = Forecast.of(machines, other, policy, months);
 
@@ -50,7 +52,7 @@ class SimulationTest {
         chance("no call", calls, 0, forecast.calls().chance(0), forecast.calls().chance(0));
         chance("one call at most", calls, 1, 1 - forecast.calls().chanceOfMoreThan(1),
                 1 - forecast.calls().chanceOfMoreThan(1));
-        MixedLaw law = forecast.charges();
+        MixedDistribution law = forecast.charges();
         mean("charges", charges, law.mean());
         variance("charges", charges, law.deviation() * law.deviation());
         // On a wider lattice each charge is moved by up to a step, so sums by about a step times the root of their number.
@@ -127,9 +129,10 @@ class SimulationTest {
     @Test
     void laterYears_callOnlyRestarts_agreeWithDrawnYears() {
         Random random = new Random(11);
-        DirtClock clock = new DirtClock(2, 9);
+        FoulingLife clock = new FoulingLife(2, 9);
         PriceTerms terms = new PriceTerms(Percent.of("3"), Percent.of("8"));
-        Choice choice = new Choice(10000, Care.NEVER, Care.NEVER, SimulatedSite.table(new Random(5)));
+        MaintenancePolicy choice = new MaintenancePolicy(10000, CleaningSchedule.NEVER, CleaningSchedule.NEVER,
+                SimulatedSite.table(new Random(5)));
         Forecast forecast = Forecast.of(List.of(new MachineRisk(0.5, Optional.empty(), 0, clock, 0)), choice,
                 StopPolicy.RESTARTS, 36, terms);
         double[] charges = new double[DRAWS];

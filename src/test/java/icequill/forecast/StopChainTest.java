@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Stops where dirt outlives cleanings or calls, against the renewal process, closed forms, and sums on a grid. */
 class StopChainTest {
 
-    private static final DirtClock CLOCK = new DirtClock(2.5724, 13.838);
+    private static final FoulingLife CLOCK = new FoulingLife(2.5724, 13.838);
     private static final double YEARS = 36;
 
     /** Cleanings that restore nothing change nothing, so a chain over many stretches is the renewal process over one. */
@@ -27,10 +27,10 @@ class StopChainTest {
             "2, 3, 60, 1, 4"})
     void chain_cleaningsThatRestoreNothing_isTheRenewalProcess(double shape, double scale, double months, double age,
             int stretches) {
-        DirtClock clock = new DirtClock(shape, scale);
-        Counts renewals = new RenewalSeries(clock, months).counts(age, months);
+        FoulingLife clock = new FoulingLife(shape, scale);
+        CountDistribution renewals = new RenewalSeries(clock, months).counts(age, months);
 
-        Counts chain = new StopChain(clock, 1,
+        CountDistribution chain = new StopChain(clock, 1,
                 new Stretches(Collections.nCopies(stretches, months / stretches), 1)).counts(age);
 
         for (int n = 0; n <= renewals.most(); n++) {
@@ -42,10 +42,10 @@ class StopChainTest {
     @ParameterizedTest
     @CsvSource({"0.8, 3, 0, 0.383", "0.5, 3, 0, 0.874", "0.7, 5, 9, 0", "0.3, 12, 4, 0"})
     void cleanings_thatLeaveDirt_heapItUp(double restores, double every, double age, double simulated) {
-        Care care = new Care(every, restores);
+        CleaningSchedule care = new CleaningSchedule(every, restores);
         double[] grid = new GridStops(2.5724, 13.838, care.until(YEARS), restores).chances(age, YEARS, 720);
 
-        Counts counts = new StopCounts(CLOCK, StopPolicy.RESETS, YEARS, care).of(age);
+        CountDistribution counts = new StopCounts(CLOCK, StopPolicy.RESETS, YEARS, care).of(age);
 
         assertThat(counts.mean()).isEqualTo(GridStops.mean(grid), within(2e-6));
         for (int n = 0; n <= counts.most(); n++) {
@@ -71,7 +71,8 @@ class StopChainTest {
             dirt += every;
         }
 
-        Counts counts = new StopCounts(CLOCK, StopPolicy.RESTARTS, YEARS, new Care(every, restores)).of(age);
+        CountDistribution counts = new StopCounts(CLOCK, StopPolicy.RESTARTS, YEARS,
+                new CleaningSchedule(every, restores)).of(age);
 
         assertThat(counts.mean()).isEqualTo(hazard, within(1e-9));
         assertThat(counts.mean()).isEqualTo(simulated, within(4 * Math.sqrt(hazard / 400_000) + 5e-4));
@@ -81,9 +82,10 @@ class StopChainTest {
     @ParameterizedTest
     @CsvSource({"0.3, 0.5, 0", "0.7, 1, 5", "0.05, 0.9, 11"})
     void mixture_shapeOne_isPoisson(double cleans, double restores, double age) {
-        Counts counts = new StopCounts(new DirtClock(1, 4), new StopPolicy(cleans), YEARS, new Care(6, restores))
+        CountDistribution counts = new StopCounts(new FoulingLife(1, 4), new StopPolicy(cleans), YEARS,
+                new CleaningSchedule(6, restores))
                 .of(age);
-        Counts poisson = Counts.poisson(YEARS / 4);
+        CountDistribution poisson = CountDistribution.poisson(YEARS / 4);
 
         for (int n = 0; n <= poisson.most(); n++) {
             assertThat(counts.chance(n)).as("chance of " + n).isEqualTo(poisson.chance(n), within(1e-6));
@@ -97,28 +99,28 @@ class StopChainTest {
     @ParameterizedTest
     @CsvSource({"0.3, 12", "0.5, 0", "0.8, 30"})
     void mixture_anyPart_meanByASlowerClock(double cleans, double age) {
-        DirtClock slower = CLOCK.faster(Math.pow(cleans, 1 / CLOCK.shape()));
+        FoulingLife slower = CLOCK.faster(Math.pow(cleans, 1 / CLOCK.shape()));
 
-        assertThat(new StopCounts(CLOCK, new StopPolicy(cleans), YEARS, Care.NEVER).of(age).mean())
+        assertThat(new StopCounts(CLOCK, new StopPolicy(cleans), YEARS, CleaningSchedule.NEVER).of(age).mean())
                 .isEqualTo(new RenewalSeries(slower, YEARS).counts(age, YEARS).mean() / cleans, within(1e-7));
     }
 
     /** Between all calls and none that clean lie all parts of them, and near the ends the ends. */
     @Test
     void mixture_betweenItsEnds_risesAsFewerCallsClean() {
-        double before = new StopCounts(CLOCK, StopPolicy.RESETS, YEARS, Care.NEVER).of(12).mean();
+        double before = new StopCounts(CLOCK, StopPolicy.RESETS, YEARS, CleaningSchedule.NEVER).of(12).mean();
         assertThat(mixed(1 - 1e-9)).isEqualTo(before, within(1e-6));
         for (double cleans = 0.95; cleans > 0; cleans -= 0.1) {
             assertThat(mixed(cleans)).isGreaterThan(before);
             before = mixed(cleans);
         }
-        double none = new StopCounts(CLOCK, StopPolicy.RESTARTS, YEARS, Care.NEVER).of(12).mean();
+        double none = new StopCounts(CLOCK, StopPolicy.RESTARTS, YEARS, CleaningSchedule.NEVER).of(12).mean();
         assertThat(none).isGreaterThan(before);
         assertThat(mixed(1e-9)).isEqualTo(none, within(1e-5));
     }
 
     private static double mixed(double cleans) {
-        return new StopCounts(CLOCK, new StopPolicy(cleans), YEARS, Care.NEVER).of(12).mean();
+        return new StopCounts(CLOCK, new StopPolicy(cleans), YEARS, CleaningSchedule.NEVER).of(12).mean();
     }
 
     /** Old dirt stops a machine at once, and then its clock begins anew: computed 3.762 for shape 10, scale 4 and 120 months. */
@@ -126,12 +128,12 @@ class StopChainTest {
     @CsvSource({"10, 4, 120, 12, 3.762", "10, 4, 600, 12, 0", "2.5724, 13.838, 440, 12, 0",
             "2.5724, 13.838, 1500, 36, 0"})
     void oldDirt_stopsAtOnceAndBeginsAnew(double shape, double scale, double age, double months, double expected) {
-        DirtClock clock = new DirtClock(shape, scale);
+        FoulingLife clock = new FoulingLife(shape, scale);
         // What is left after the first stop, which comes about 1 / rate after the beginning.
         double first = 1 / clock.rate(age);
         double[] anew = new GridStops(shape, scale, List.of(), 1).chances(0, months - first, 2000);
 
-        Counts counts = new StopCounts(clock, StopPolicy.RESETS, months, Care.NEVER).of(age);
+        CountDistribution counts = new StopCounts(clock, StopPolicy.RESETS, months, CleaningSchedule.NEVER).of(age);
 
         assertThat(counts.mean()).isEqualTo(1 + GridStops.mean(anew), within(1e-4));
         if (expected > 0) {
@@ -143,13 +145,15 @@ class StopChainTest {
     @Test
     void season_machinesIdleOutOfIt_neitherAgeNorStop() {
         Season summer = new Season(List.of(new Season.Stretch(1, 4)));
-        Care everyJune = new Care(List.of(1.0), 12, 1);
-        Counts counts = new StopCounts(CLOCK, StopPolicy.RESETS, Stretches.of(everyJune, summer, YEARS)).of(2);
-        Counts three = new RenewalSeries(CLOCK, 3).counts(0, 3).times(3);
+        CleaningSchedule everyJune = new CleaningSchedule(List.of(1.0), 12, 1);
+        CountDistribution counts = new StopCounts(CLOCK, StopPolicy.RESETS, Stretches.of(everyJune, summer, YEARS))
+                .of(2);
+        CountDistribution three = new RenewalSeries(CLOCK, 3).counts(0, 3).times(3);
 
         assertThat(counts.mean()).isEqualTo(three.mean(), within(1e-9));
         // Never cleaned it runs nine months in three years.
-        assertThat(new StopCounts(CLOCK, StopPolicy.RESETS, Stretches.of(Care.NEVER, summer, YEARS)).of(2).mean())
+        assertThat(new StopCounts(CLOCK, StopPolicy.RESETS, Stretches.of(CleaningSchedule.NEVER, summer, YEARS)).of(2)
+                .mean())
                 .isEqualTo(new RenewalSeries(CLOCK, 9).counts(2, 9).mean(), within(1e-9));
     }
 
@@ -158,7 +162,8 @@ class StopChainTest {
     void calendar_realDays_partTheHorizon() {
         double[] grid = new GridStops(2.5724, 13.838, List.of(2.0, 8.0, 14.0, 20.0), 1).chances(7, 24, 720);
 
-        assertThat(new StopCounts(CLOCK, StopPolicy.RESETS, 24, new Care(List.of(2.0, 8.0), 12, 1)).of(7).mean())
+        assertThat(new StopCounts(CLOCK, StopPolicy.RESETS, 24, new CleaningSchedule(List.of(2.0, 8.0), 12, 1)).of(7)
+                .mean())
                 .isEqualTo(GridStops.mean(grid), within(2e-6));
     }
 
@@ -169,11 +174,11 @@ class StopChainTest {
             @ForAll @DoubleRange(min = 0.05, max = 0.9) double less,
             @ForAll @DoubleRange(min = 0.02, max = 0.1) double more,
             @ForAll @DoubleRange(min = 0, max = 20) double age, @ForAll @DoubleRange(min = 0, max = 1) double cleans) {
-        DirtClock clock = new DirtClock(shape, scale);
+        FoulingLife clock = new FoulingLife(shape, scale);
         StopPolicy policy = new StopPolicy(cleans);
 
-        double fewer = new StopCounts(clock, policy, YEARS, new Care(months, less + more)).of(age).mean();
-        double stops = new StopCounts(clock, policy, YEARS, new Care(months, less)).of(age).mean();
+        double fewer = new StopCounts(clock, policy, YEARS, new CleaningSchedule(months, less + more)).of(age).mean();
+        double stops = new StopCounts(clock, policy, YEARS, new CleaningSchedule(months, less)).of(age).mean();
 
         assertThat(fewer).isLessThanOrEqualTo(stops * (1 + 1e-7) + 1e-7);
     }

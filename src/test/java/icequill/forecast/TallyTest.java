@@ -17,12 +17,12 @@ class TallyTest {
             "4, 7, 20, FITS", "0.6, 0, 0, FITS", "0.6, 2, 2, FITS", "0.6, 3, 3, MORE", "0, 0, 0, FITS",
             "0, 1, 1, MORE"})
     void fit_byTheTables(double mean, int atLeast, int atMost, Tally.Fit fit) {
-        assertThat(new Tally(Counts.poisson(mean), atLeast, atMost).fit()).isEqualTo(fit);
+        assertThat(new Tally(CountDistribution.poisson(mean), atLeast, atMost).fit()).isEqualTo(fit);
     }
 
     @Test
     void limits_byTheTables() {
-        Tally tally = new Tally(Counts.poisson(4), 5);
+        Tally tally = new Tally(CountDistribution.poisson(4), 5);
 
         assertThat(tally.low()).isEqualTo(2);
         assertThat(tally.high()).isEqualTo(7);
@@ -31,7 +31,7 @@ class TallyTest {
 
     @Test
     void fewerThanNone_isRefused() {
-        Counts none = Counts.NONE;
+        CountDistribution none = CountDistribution.NONE;
         assertThatThrownBy(() -> new Tally(none, 2, 1)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -1,5 +1,7 @@
 package icequill.ledger;
 
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.store.BookPlace;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,5 +1,12 @@
 package icequill.ledger;
 
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.Pdf;
+import icequill.ledger.store.BookContext;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.LockWait;
+import icequill.ledger.store.Step;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import java.io.BufferedReader;
@@ -16,10 +23,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A process of its own that works in a book; it may be stopped at any moment. */
-final class BookChild {
+public final class BookChild {
 
     /** How it ends when it found the book in use. */
-    static final int IN_USE = 8;
+    public static final int IN_USE = 8;
 
     private static final int HALTED = 7;
 
@@ -27,7 +34,7 @@ final class BookChild {
     }
 
     /** Starts one; its output is what it tells, its input what it waits for. */
-    static Process start(BookPlace place, String... work) throws IOException {
+    public static Process start(BookPlace place, String... work) throws IOException {
         String where = switch (place) {
         case BookPlace.InFile(Path database, Path papers) -> database.toString();
         case BookPlace.OnServer(String url, Path papers) -> url;
@@ -68,7 +75,7 @@ final class BookChild {
                 Runtime.getRuntime().halt(HALTED);
             }
         };
-        try (Book book = Opening.open(place, new Surroundings(Books.CLOCK, Patience.USUAL, watcher)).orElseThrow()) {
+        try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, watcher)).orElseThrow()) {
             book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
                     numbered -> Checked.sound(Books.printed(numbered, 11)))
                     .then(first -> transaction.issue(Books.INVOICES, Origin.NONE,
@@ -134,7 +141,7 @@ final class BookChild {
 
     /** Tries to issue without waiting. */
     private static void impatient(BookPlace place) {
-        try (Book book = Opening.open(place, Books.CLOCK, Patience.of(Duration.ZERO)).orElseThrow()) {
+        try (Book book = Opening.open(place, Books.CLOCK, LockWait.of(Duration.ZERO)).orElseThrow()) {
             System.exit(Books.issue(book, 1).problems().stream().anyMatch(found -> found.code() == Code.BOOK_IN_USE)
                     ? IN_USE
                     : 0);

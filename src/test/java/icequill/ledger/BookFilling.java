@@ -1,5 +1,15 @@
 package icequill.ledger;
 
+import icequill.ledger.find.FindWords;
+import icequill.ledger.find.SearchKeys;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.PaperRow;
+import icequill.ledger.papers.Seal;
+import icequill.ledger.papers.Series;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Connections;
+import icequill.ledger.store.Dialect;
 import icequill.money.Amounts;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -70,9 +80,9 @@ public record BookFilling(int customers, int machines, int papers) {
     }
 
     /** The facts of a paper by its number in the filling, from 0. */
-    public Facts facts(int paper) {
+    public SearchKeys facts(int paper) {
         int customer = customer(paper);
-        return new Facts(name(customer), "Store " + customer % 400, address(customer),
+        return new SearchKeys(name(customer), "Store " + customer % 400, address(customer),
                 Optional.of("PO-" + order(paper)),
                 List.of("SN-" + (customer * 3 + paper % 3)),
                 List.of(Amounts.of(BigDecimal.valueOf(cents(paper), 2), USD)),

@@ -1,6 +1,13 @@
 package icequill.ledger;
 
 import icequill.document.Invoice;
+import icequill.ledger.care.AuditReport;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.Pdf;
+import icequill.ledger.papers.PrintedPaper;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Folder;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.problem.Checked;
@@ -103,9 +110,10 @@ public final class BookRuns {
             for (int i = 0; i < count; i++) {
                 int seed = i;
                 book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE, numbered -> {
-                    Printed small = Books.printed(numbered, seed);
+                    PrintedPaper small = Books.printed(numbered, seed);
                     return Checked
-                            .sound(new Printed(small.date(), small.due(), small.sums(), small.facts(), small.json(),
+                            .sound(new PrintedPaper(small.date(), small.due(), small.sums(), small.facts(),
+                                    small.json(),
                                     small.ratesVersion(), print(printer, numbered.number())));
                 })).orElseThrow();
             }

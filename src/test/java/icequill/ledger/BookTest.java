@@ -3,6 +3,14 @@ package icequill.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Numbered;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Series;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Connections;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;

@@ -1,5 +1,18 @@
 package icequill.ledger;
 
+import icequill.ledger.care.AuditReport;
+import icequill.ledger.find.SearchKeys;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Marks;
+import icequill.ledger.papers.Numbered;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.Pdf;
+import icequill.ledger.papers.PrintedPaper;
+import icequill.ledger.papers.Series;
+import icequill.ledger.papers.Sums;
+import icequill.ledger.store.BookPlace;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -22,12 +35,12 @@ import javax.money.Monetary;
 import javax.money.MonetaryAmount;
 
 /** Books for tests, and small papers to issue into them. */
-final class Books {
+public final class Books {
 
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-14T16:00:00Z"), ZoneOffset.UTC);
-    static final LongConsumer UNHEARD = count -> {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-14T16:00:00Z"), ZoneOffset.UTC);
+    public static final LongConsumer UNHEARD = count -> {
     };
-    static final Series INVOICES = new Series(PaperKind.INVOICE, "", 2026);
+    public static final Series INVOICES = new Series(PaperKind.INVOICE, "", 2026);
 
     private static final LocalDate DATE = LocalDate.of(2026, 5, 14);
     private static final LocalDate DUE = LocalDate.of(2026, 6, 13);
@@ -36,21 +49,21 @@ final class Books {
     private Books() {
     }
 
-    static Book open(BookPlace place) {
+    public static Book open(BookPlace place) {
         return Opening.open(place, CLOCK).orElseThrow();
     }
 
-    static Checked<IssuedPaper> issue(Book book, int seed) {
+    public static Checked<IssuedPaper> issue(Book book, int seed) {
         return issue(book, INVOICES, Origin.NONE, seed);
     }
 
-    static Checked<IssuedPaper> issue(Book book, Series series, Origin origin, int seed) {
+    public static Checked<IssuedPaper> issue(Book book, Series series, Origin origin, int seed) {
         return book.write(transaction -> transaction.issue(series, origin,
                 numbered -> Checked.sound(printed(numbered, seed))));
     }
 
     /** Reads what {@link #printed} wrote. */
-    static final PaperReader READER = new PaperReader() {
+    public static final PaperReader READER = new PaperReader() {
         @Override
         public Checked<Read> read(String json) {
             Matcher parts = FORM.matcher(json);
@@ -70,7 +83,7 @@ final class Books {
     };
 
     /** The same, but for what is read from data. */
-    static PaperReader reading(Function<String, Checked<PaperReader.Read>> read) {
+    public static PaperReader reading(Function<String, Checked<PaperReader.Read>> read) {
         return new PaperReader() {
             @Override
             public Checked<Read> read(String json) {
@@ -84,28 +97,28 @@ final class Books {
         };
     }
 
-    static AuditReport audit(Book book) {
+    public static AuditReport audit(Book book) {
         return book.audit(READER, Optional.empty(), UNHEARD).orElseThrow();
     }
 
-    static <T> List<T> read(Book book, Function<Reading, List<T>> look) {
+    public static <T> List<T> read(Book book, Function<Reading, List<T>> look) {
         return book.read(reading -> Checked.sound(look.apply(reading))).orElseThrow();
     }
 
     /** At most a hundred. */
-    static List<IssuedPaper> found(Book book, String text) {
+    public static List<IssuedPaper> found(Book book, String text) {
         return read(book, reading -> reading.papers().find(text, 100));
     }
 
-    static Printed printed(Numbered numbered, int seed) {
+    public static PrintedPaper printed(Numbered numbered, int seed) {
         Sums sums = sums(seed);
-        return new Printed(DATE, Optional.of(DUE), Optional.of(sums), facts(seed),
+        return new PrintedPaper(DATE, Optional.of(DUE), Optional.of(sums), facts(seed),
                 "{\"number\":\"" + numbered.number() + "\",\"seed\":" + seed + "}", "2026-01-01",
                 Pdf.of(pdf(numbered, seed)));
     }
 
-    private static Facts facts(int seed) {
-        return new Facts("Crumb Lane Bakery", "Store 12", "4 Crumb Lane, Millbrook, NY 12545",
+    private static SearchKeys facts(int seed) {
+        return new SearchKeys("Crumb Lane Bakery", "Store 12", "4 Crumb Lane, Millbrook, NY 12545",
                 Optional.of("PO-" + (4710 + seed)), List.of("SN-" + seed), List.of(sums(seed).gross()), List.of(DATE));
     }
 
@@ -117,12 +130,12 @@ final class Books {
                         new Sums.Line("FILTERS", "CHARGED", "Filter", usd(10), usd(10))));
     }
 
-    static byte[] pdf(Numbered numbered, int seed) {
+    public static byte[] pdf(Numbered numbered, int seed) {
         return ("%PDF " + numbered.number() + " " + numbered.previousSeal() + " " + seed)
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    static MonetaryAmount usd(int whole) {
+    public static MonetaryAmount usd(int whole) {
         return Amounts.of(BigDecimal.valueOf(whole), Monetary.getCurrency("USD"));
     }
 }

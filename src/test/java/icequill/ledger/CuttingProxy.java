@@ -10,28 +10,28 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Stands between a program and a server on this machine, and cuts the connection at a COMMIT. */
-final class CuttingProxy implements AutoCloseable {
+public final class CuttingProxy implements AutoCloseable {
 
     private final ServerSocket door;
     private final int server;
     private volatile Cut cut = Cut.NEVER;
 
     /** When to cut, once. */
-    enum Cut {
+    public enum Cut {
         NEVER, BEFORE_THE_SERVER_HEARS, BEFORE_THE_ANSWER, FOR_GOOD
     }
 
-    CuttingProxy(int server) throws IOException {
+    public CuttingProxy(int server) throws IOException {
         this.server = server;
         this.door = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
         Thread.ofVirtual().start(this::accept);
     }
 
-    int port() {
+    public int port() {
         return door.getLocalPort();
     }
 
-    void at(Cut next) {
+    public void at(Cut next) {
         this.cut = next;
     }
 

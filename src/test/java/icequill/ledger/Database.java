@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.ledger.store.BookPlace;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,5 +1,10 @@
 package icequill.ledger;
 
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.Register;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
 import icequill.party.Acceptance;
 import icequill.party.Address;
 import icequill.party.BillTo;
@@ -16,20 +21,21 @@ import java.util.List;
 import java.util.Optional;
 
 /** Invented customers, sites, machines and a visit to enter into a book. */
-final class Entered {
+public final class Entered {
 
-    static final Address LANE = new Address(List.of("4 Crumb Lane", "Rear door"), "Millbrook", "NY", "12545", "US");
-    static final Address OFFICE = new Address(List.of("88 Quarry Road"), "Fernhill", "NY", "12501", "US");
+    public static final Address LANE = new Address(List.of("4 Crumb Lane", "Rear door"), "Millbrook", "NY", "12545",
+            "US");
+    public static final Address OFFICE = new Address(List.of("88 Quarry Road"), "Fernhill", "NY", "12501", "US");
 
     private Entered() {
     }
 
-    static CustomerEntry group() {
+    public static CustomerEntry group() {
         return CustomerEntry.of("oven-group", customer("Oven Group", Timeline.always(billTo("Oven Group", OFFICE))));
     }
 
     /** Its bill-to changes on 1 July 2026, from itself to its group. */
-    static CustomerEntry bakery() {
+    public static CustomerEntry bakery() {
         LocalDate change = LocalDate.of(2026, 7, 1);
         Timeline<BillTo> billTo = new Timeline<>(List.of(
                 new Timeline.Entry<>(new Period(LocalDate.MIN, Optional.of(change)), billTo("Crumb Lane Bakery", LANE),
@@ -40,24 +46,24 @@ final class Entered {
                 Optional.empty());
     }
 
-    static SiteEntry site() {
+    public static SiteEntry site() {
         return new SiteEntry("crumb-lane-bakery", "crumb-lane", "Bakery", Optional.of("12"), LANE,
                 Optional.of("millbrook"), "{\"parking\":\"rear\"}");
     }
 
-    static MachineEntry machine() {
+    public static MachineEntry machine() {
         return new MachineEntry("crumb-lane-bakery", "flaker", "Flake ice machine", Optional.of("SN-4471"),
                 Optional.of(LocalDate.of(2024, 3, 1)), "{\"condition\":\"scaled\"}");
     }
 
-    static VisitEntry visit() {
+    public static VisitEntry visit() {
         ZonedDateTime began = ZonedDateTime.parse("2026-05-13T09:00-04:00[America/New_York]");
         return new VisitEntry("spring-cleaning", "crumb-lane-bakery", began, began.plusMinutes(95),
                 Optional.of("PO-4711"), "{\"approver\":\"J. Baker\"}");
     }
 
     /** Enters all of it. */
-    static void all(Book book) {
+    public static void all(Book book) {
         book.write(transaction -> {
             Register register = transaction.register();
             return register.add(group()).then(done -> register.add(bakery())).then(done -> register.add(site()))

@@ -2,6 +2,12 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.ledger.find.SearchKeys;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Pdf;
+import icequill.ledger.papers.PrintedPaper;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
 import java.math.BigDecimal;
@@ -97,7 +103,7 @@ class FindTest {
 
     private Book filled(Database database) {
         Book book = Books.open(database.place(shop));
-        Facts crumb = facts("Crumb Lane Bakery", "Store 12", "4 Crumb Street, Millbrook 12545", "PO-4711", "SN-8",
+        SearchKeys crumb = facts("Crumb Lane Bakery", "Store 12", "4 Crumb Street, Millbrook 12545", "PO-4711", "SN-8",
                 "100.00", "2026-06-01");
         issue(book, crumb);
         issue(book, facts("José's Grill", "Store No. 7", "14 Harbor Street, Fernhill 12508", "PO-88/2", "SN-9-b",
@@ -107,17 +113,17 @@ class FindTest {
         return book;
     }
 
-    private static Facts facts(String customer, String store, String address, String order, String serial,
+    private static SearchKeys facts(String customer, String store, String address, String order, String serial,
             String amount, String day) {
-        return new Facts(customer, store, address, Optional.of(order), List.of(serial),
+        return new SearchKeys(customer, store, address, Optional.of(order), List.of(serial),
                 List.of(Amounts.of(new BigDecimal(amount), Monetary.getCurrency("USD"))),
                 List.of(LocalDate.parse(day)));
     }
 
-    private static void issue(Book book, Facts facts) {
+    private static void issue(Book book, SearchKeys facts) {
         book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
                 numbered -> Checked
-                        .sound(new Printed(facts.days().getFirst(), Optional.empty(), Optional.empty(), facts,
+                        .sound(new PrintedPaper(facts.days().getFirst(), Optional.empty(), Optional.empty(), facts,
                                 "{}", "", Pdf.of(Books.pdf(numbered, 1))))))
                 .orElseThrow();
     }

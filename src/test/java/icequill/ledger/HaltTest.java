@@ -2,6 +2,10 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.ledger.care.AuditReport;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Step;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -2,6 +2,12 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.ledger.care.AuditReport;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Series;
+import icequill.ledger.store.BookPlace;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,6 +2,15 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.ledger.care.AuditReport;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.store.BookContext;
+import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Connections;
+import icequill.ledger.store.LockWait;
+import icequill.ledger.store.Schema;
+import icequill.ledger.store.Step;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -20,28 +29,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Places that will not do, disks that are full, files that are damaged: each is said clearly, and nothing is lost. */
 class OpeningTest {
 
     @TempDir(factory = MemoryDisk.class)
     private Path shop;
-
-    @ParameterizedTest
-    @ValueSource(strings = {"nfs4", "cifs", "fuse.sshfs", "SMB3", "9p"})
-    void networkDrive_isRefused(String kind) {
-        Problem problem = PlaceCheck.remote(shop.resolve("book.sqlite"), kind).orElseThrow();
-
-        assertThat(problem.code()).isEqualTo(Code.NOT_ALLOWED);
-        assertThat(problem.message()).contains("network drive (" + kind + ")");
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"ext4", "xfs", "NTFS", "tmpfs", "apfs", "overlay"})
-    void diskOfThisMachine_isTaken(String kind) {
-        assertThat(PlaceCheck.remote(shop.resolve("book.sqlite"), kind)).isEmpty();
-    }
 
     @ParameterizedTest
     @EnumSource
@@ -110,7 +103,7 @@ class OpeningTest {
         List<String> issued = new ArrayList<>();
         Checked<IssuedPaper> last;
         try (Book book = new Book(place, connections, new Writer(place, connections, Optional.empty(),
-                Surroundings.usual(Books.CLOCK, Patience.USUAL)), List.of())) {
+                BookContext.usual(Books.CLOCK, LockWait.USUAL)), List.of())) {
             do {
                 last = Books.issue(book, issued.size());
                 last.map(IssuedPaper::number).map(issued::add);
@@ -180,7 +173,7 @@ class OpeningTest {
                 throw new UncheckedIOException(failing);
             }
         };
-        try (Book book = Opening.open(place, new Surroundings(Books.CLOCK, Patience.USUAL, disk)).orElseThrow()) {
+        try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, disk)).orElseThrow()) {
             assertThat(Books.issue(book, 1).problems()).extracting(Problem::code).containsExactly(Code.CANNOT_WRITE);
             fails[0] = false;
             assertThat(Books.issue(book, 1).orElseThrow().position()).isEqualTo(1);

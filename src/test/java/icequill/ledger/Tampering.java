@@ -1,13 +1,17 @@
 package icequill.ledger;
 
+import icequill.ledger.papers.PaperRows;
+import icequill.ledger.papers.Seal;
+import icequill.ledger.papers.Series;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
 /** What somebody does who means to change issued papers and knows SQL. */
-final class Tampering {
+public final class Tampering {
 
     /** Of a book that is a file. */
-    static final List<String> TRIGGERS = List.of("paper_never_changes", "paper_never_goes", "paper_line_never_changes",
+    public static final List<String> TRIGGERS = List.of("paper_never_changes", "paper_never_goes",
+            "paper_line_never_changes",
             "paper_line_never_goes", "visit_withdrawn_never_changes", "visit_withdrawn_never_goes",
             "paper_backdated_never_changes", "paper_backdated_never_goes");
 
@@ -15,7 +19,7 @@ final class Tampering {
     }
 
     /** Makes all seals of a series fit its rows again. */
-    static void reckonAnew(Handle handle, Series series, int papers) {
+    public static void reckonAnew(Handle handle, Series series, int papers) {
         String seal = Seal.NONE;
         for (int position = 1; position <= papers; position++) {
             String number = series.number(position);
@@ -27,7 +31,7 @@ final class Tampering {
     }
 
     /** Takes away what guards issued papers. */
-    static void unguard(Database database, Handle handle) {
+    public static void unguard(Database database, Handle handle) {
         switch (database) {
         case SQLITE -> TRIGGERS.forEach(trigger -> handle.execute("DROP TRIGGER " + trigger));
         case POSTGRESQL -> {

@@ -3,10 +3,20 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.agreement.Installment;
-import icequill.files.ShopFolder;
+import icequill.answer.RenewalAdvice;
+import icequill.answer.WrittenPaper;
 import icequill.money.Amounts;
+import icequill.office.billing.InvoicedPayments;
+import icequill.office.billing.IssueOffice;
+import icequill.office.billing.IssueOptions;
+import icequill.office.demo.NewShop;
+import icequill.plans.AgreementState;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.AgreementLoader;
+import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,7 +75,7 @@ class AgreementTest {
         Path labor = folder.resolve("pricing/labor.yaml");
         Files.writeString(labor, Files.readString(labor).replace("qualified: []", helper));
 
-        AgreementInHand hand = hand();
+        AgreementState hand = hand();
 
         assertThat(payments(hand)).startsWith("140.00", "140.00", "140.00", more).endsWith(less).hasSize(12);
         assertThat(payments(hand)).filteredOn(more::equals).hasSize(times);
@@ -83,7 +93,7 @@ class AgreementTest {
         Files.writeString(file,
                 Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar], minutes: {full-clean: 240}"));
 
-        AgreementInHand hand = hand();
+        AgreementState hand = hand();
 
         // 225.00 for doses and filters as it was without labor, and 2 x 156.00 x 0.95 = 296.40: 521.40, to 5.00 each side.
         assertThat(Amounts.plain(hand.currentYearPrice().subtract(hand.yearPrice()))).isEqualTo("520.00");
@@ -100,7 +110,7 @@ class AgreementTest {
         IssueOffice office = IssueOffice.of(folder,
                 Clock.fixed(Instant.parse("2026-12-01T12:00:00Z"), ZoneOffset.UTC));
         for (int payment = 1; payment <= 4; payment++) {
-            office.payment(file, payment, new IssueWish(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
+            office.payment(file, payment, new IssueOptions(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
                     .orElseThrow();
         }
         Files.writeString(file, withChange);
@@ -117,7 +127,8 @@ class AgreementTest {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file, Files.readString(file).replace(from, to));
 
-        assertThat(new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of).of(file, DAY).problems())
+        assertThat(
+                new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of).of(file, DAY).problems())
                 .singleElement().satisfies(problem -> {
                     assertThat(problem.code()).isEqualTo(Code.UNKNOWN_NAME);
                     assertThat(problem.place().path()).isEqualTo(path);
@@ -125,12 +136,13 @@ class AgreementTest {
                 });
     }
 
-    private AgreementInHand hand() {
-        return new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of).of(folder.resolve(HOTEL), DAY)
+    private AgreementState hand() {
+        return new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of)
+                .of(folder.resolve(HOTEL), DAY)
                 .orElseThrow();
     }
 
-    private static List<String> payments(AgreementInHand hand) {
+    private static List<String> payments(AgreementState hand) {
         return hand.payments().stream().map(Installment::amount).map(Amounts::plain).toList();
     }
 

@@ -2,9 +2,13 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.WrittenPaper;
+import icequill.office.demo.NewShop;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -2,11 +2,16 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.files.ShopFolder;
+import icequill.answer.FitResult;
+import icequill.answer.JsonText;
+import icequill.forecast.inputs.Origin;
+import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
-import icequill.rates.Origin;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

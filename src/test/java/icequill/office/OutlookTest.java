@@ -3,14 +3,26 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.answer.ComparisonResult;
+import icequill.answer.JsonText;
+import icequill.answer.PlanEarnings;
+import icequill.answer.WrittenPaper;
 import icequill.document.OwnersOutlook;
 import icequill.explain.Fact;
-import icequill.files.ShopFolder;
 import icequill.money.Amounts;
+import icequill.office.demo.NewShop;
+import icequill.outlook.LookAhead;
+import icequill.outlook.OwnersAssembly;
+import icequill.outlook.SiteForecast;
 import icequill.party.Language;
+import icequill.plans.PlanContext;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.PlanLoader;
+import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -189,7 +201,7 @@ class OutlookTest {
     /** Catching up is a row of its own, and what it earns is counted. */
     @Test
     void owner_catchingUp_isARowAndCounts() {
-        PlanInHand hand = new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(BAKERY), DAY).orElseThrow();
+        PlanContext hand = new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(BAKERY), DAY).orElseThrow();
         ShopFolder shop = ShopFolder.read(folder);
         OwnersOutlook page = new OwnersAssembly(SiteForecast
                 .of(hand, shop.forecast(DAY).orElseThrow(), shop.energy(), DAY, LookAhead.USUAL).orElseThrow())
@@ -418,7 +430,7 @@ class OutlookTest {
         assertThat(page).contains("Not for the customer", "P90");
         assertThat(page.replace(",", "")).contains(secrets.get(1));
 
-        Compared compared = compare(file, wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
+        ComparisonResult compared = compare(file, wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
         String all = JsonText.of(compared.json())
                 + Files.readString(compared.paper().files().get(1)).replaceAll("(?s)<style.*</style>", "")
                 + attachments(compared.paper().files().getFirst());
@@ -531,7 +543,7 @@ class OutlookTest {
     }
 
     private JsonNode json(String file, LookAhead asked) {
-        Compared compared = compare(file, wish(Language.ENGLISH), asked).orElseThrow();
+        ComparisonResult compared = compare(file, wish(Language.ENGLISH), asked).orElseThrow();
         return JsonMapper.shared().readTree(JsonText.of(compared.json()));
     }
 
@@ -540,7 +552,7 @@ class OutlookTest {
                 .flowing();
     }
 
-    private Checked<Compared> compare(String file, PaperOptions wish, LookAhead asked) {
+    private Checked<ComparisonResult> compare(String file, PaperOptions wish, LookAhead asked) {
         return PlanOffice.of(folder).compare(folder.resolve(file), wish, asked);
     }
 

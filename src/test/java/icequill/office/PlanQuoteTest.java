@@ -2,12 +2,21 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.ComparisonResult;
+import icequill.answer.PlanEarnings;
+import icequill.answer.WrittenPaper;
 import icequill.explain.HowReader;
-import icequill.files.PaperJson;
-import icequill.files.ShopFolder;
+import icequill.files.paper.PaperJson;
+import icequill.office.demo.NewShop;
+import icequill.office.writing.PaperAttachmentsTest;
+import icequill.outlook.LookAhead;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.PlanLoader;
+import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -209,10 +218,12 @@ class PlanQuoteTest {
         assertThat(printed.flowing()).contains("2 calls included in a year, for").doesNotContain("15%", "expect");
         String expected = formula.replaceAll("^round[(][(]100 % [+] 15 %[)] x ([0-9.]+) x .*", "$1");
         assertThat(expected).matches("[01][.][0-9]{6}");
-        assertThat(PaperJson.write(new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(QUOTE), paperOptions().date())
-                .then(hand -> hand.setting().site().billTo(paperOptions().date())
-                        .then(billTo -> hand.quote(paperOptions(), billTo)))
-                .orElseThrow())).doesNotContain(expected, "\"value\" : 15");
+        assertThat(
+                PaperJson.write(new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(QUOTE), paperOptions().date())
+                        .then(hand -> hand.setting().site().billTo(paperOptions().date())
+                                .then(billTo -> hand.quote(paperOptions(), billTo)))
+                        .orElseThrow()))
+                .doesNotContain(expected, "\"value\" : 15");
     }
 
     /** Without anything to forecast by, a tier that nobody named is left out and said; one that was named is a problem. */
@@ -372,7 +383,7 @@ class PlanQuoteTest {
     @Test
     void quote_withoutMinutes_carriesItsTimetable() throws Exception {
         JsonNode quote = JsonMapper.shared()
-                .readTree(EnclosuresTest.files(write(QUOTE).orElseThrow()).values().iterator().next());
+                .readTree(PaperAttachmentsTest.files(write(QUOTE).orElseThrow()).values().iterator().next());
         JsonNode visit = quote.findParent("timetable");
         JsonNode table = visit.path("timetable");
 
@@ -392,7 +403,7 @@ class PlanQuoteTest {
     }
 
     private Checked<WrittenPaper> compare(Path file) {
-        return PlanOffice.of(folder).compare(file, paperOptions(), LookAhead.USUAL).map(Compared::paper);
+        return PlanOffice.of(folder).compare(file, paperOptions(), LookAhead.USUAL).map(ComparisonResult::paper);
     }
 
     private static PaperOptions paperOptions() {

@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** A quote as its customer has it on paper: only its text, read and worked out again with nothing of the program. */
-record PrintedQuote(String text) {
+public record PrintedQuote(String text) {
 
     private static final String NUMBER = "(\\d[\\d,]*(?:\\.\\d+)?)";
     private static final String AMOUNT = "(\\d[\\d,]*\\.\\d\\d)";
@@ -35,7 +35,7 @@ record PrintedQuote(String text) {
             "^Price of a year, before tax rounded to full steps of " + NUMBER + " " + NUMBER + "$", Pattern.MULTILINE);
     private static final Pattern PAYMENTS = Pattern.compile("(\\d+) × " + NUMBER);
 
-    static PrintedQuote of(Path pdf) throws IOException {
+    public static PrintedQuote of(Path pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(true);
@@ -44,7 +44,7 @@ record PrintedQuote(String text) {
     }
 
     /** The text without its line breaks. */
-    String flowing() {
+    public String flowing() {
         return text.replaceAll("\\s+", " ");
     }
 

@@ -2,6 +2,8 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.PriceSheet;
+import icequill.office.demo.NewShop;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.io.IOException;

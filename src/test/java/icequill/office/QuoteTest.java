@@ -2,12 +2,16 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.WrittenPaper;
 import icequill.document.RepairQuote;
-import icequill.files.PaperJson;
+import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
+import icequill.office.demo.NewShop;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

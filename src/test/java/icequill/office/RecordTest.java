@@ -3,13 +3,21 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.document.VisitRecord;
-import icequill.files.PaperJson;
-import icequill.files.ShopFolder;
+import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
+import icequill.office.billing.IssueOffice;
+import icequill.office.care.CheckShop;
+import icequill.office.demo.NewShop;
+import icequill.papers.RecordAssembly;
 import icequill.party.Language;
 import icequill.pricer.PricedLine;
 import icequill.problem.Problem;
 import icequill.render.Printer;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.ShopFolder;
+import icequill.shop.VisitLoader;
+import icequill.visits.VisitContext;
 import icequill.work.Quantity;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,7 +51,7 @@ class RecordTest {
     @Test
     void record_everyDemoVisit_holdsNoPrice() {
         for (Path file : ShopFolder.read(folder).visits()) {
-            VisitInHand hand = hand(file);
+            VisitContext hand = hand(file);
             for (Language language : Language.values()) {
                 VisitRecord record = new RecordAssembly(hand, language).record(DAY);
                 String html = Printer.of(folder).html(record).orElseThrow().text();
@@ -204,7 +212,7 @@ class RecordTest {
         return new RecordAssembly(hand(folder.resolve("visits/" + visit + ".yaml")), Language.ENGLISH).record(DAY);
     }
 
-    private VisitInHand hand(Path file) {
+    private VisitContext hand(Path file) {
         return new VisitLoader(ShopFolder.read(folder)).of(file).orElseThrow();
     }
 

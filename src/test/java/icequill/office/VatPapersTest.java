@@ -2,8 +2,12 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.WrittenPaper;
+import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,7 +2,11 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.WrittenPaper;
+import icequill.office.demo.NewShop;
 import icequill.party.Language;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;

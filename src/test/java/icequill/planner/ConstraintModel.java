@@ -1,6 +1,6 @@
 package icequill.planner;
 
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -102,9 +102,10 @@ public final class ConstraintModel {
                 apart(List.of(i), List.of(j));
             }
         }
-        if (!sameMachine && task(i).dust() == Dust.RAISES && task(j).dust() == Dust.SPOILED && walk(i, j) == 0) {
+        if (!sameMachine && task(i).dust() == DustLevel.RAISES && task(j).dust() == DustLevel.SPOILED
+                && walk(i, j) == 0) {
             apart(List.of(i), IntStream.range(0, starts.size()).filter(
-                    k -> task(k).machine().equals(task(j).machine()) && task(k).dust() == Dust.SPOILED).boxed()
+                    k -> task(k).machine().equals(task(j).machine()) && task(k).dust() == DustLevel.SPOILED).boxed()
                     .toList());
         }
     }

@@ -2,7 +2,7 @@ package icequill.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
@@ -144,10 +144,10 @@ class PlannerPropertiesTest {
         int slack = random.nextInt(3);
         tasks.add(Visits.task(name, "read", MachineState.MAKING_ICE, 10, minutes[0], random.nextInt(longest)));
         tasks.add(Visits.with(Visits.task(name, "brush", MachineState.DE_ENERGIZED, 30, minutes[1], 0),
-                1 + random.nextInt(crew), random.nextBoolean() ? Dust.RAISES : Dust.NEITHER));
+                1 + random.nextInt(crew), random.nextBoolean() ? DustLevel.RAISES : DustLevel.NEITHER));
         tasks.add(Visits.task(name, "wash", MachineState.DE_ENERGIZED, 30, minutes[2], 0));
         tasks.add(Visits.with(Visits.task(name, "sanitize", MachineState.CIRCULATING, 80, minutes[3], minutes[4]), 1,
-                random.nextBoolean() ? Dust.SPOILED : Dust.NEITHER));
+                random.nextBoolean() ? DustLevel.SPOILED : DustLevel.NEITHER));
         tasks.add(Visits.task(name, "bin", MachineState.ANY, 90, minutes[5], 0));
         while (tasks.size() > Math.max(1, most - 3)) {
             tasks.remove(random.nextInt(tasks.size()));

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
@@ -75,7 +75,7 @@ class PlannerTest {
                 // two lift it together for 10, then each does a job of 20 on his own
                 Arguments.of("a task for two", Visits.work(0, TWO,
                         List.of(Visits.with(Visits.task("a", "lift", MachineState.DE_ENERGIZED, 1, 10, 0), 2,
-                                Dust.NEITHER),
+                                DustLevel.NEITHER),
                                 Visits.task("a", "wash", MachineState.DE_ENERGIZED, 2, 20, 0),
                                 Visits.task("b", "wash", MachineState.DE_ENERGIZED, 2, 20, 0))),
                         2, 30),
@@ -94,15 +94,15 @@ class PlannerTest {
                 // in one room the dust of 10 comes before or after the sanitizing of 2 + 10, not beside it
                 Arguments.of("dust beside sanitizing", Visits.work(0, TWO,
                         List.of(Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 1, 10, 0), 1,
-                                Dust.RAISES),
+                                DustLevel.RAISES),
                                 Visits.with(Visits.task("b", "sanitize", MachineState.CIRCULATING, 1, 2, 10), 1,
-                                        Dust.SPOILED))),
+                                        DustLevel.SPOILED))),
                         2, 22),
                 Arguments.of("dust in another room", Visits.work(1, TWO,
                         List.of(Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 1, 10, 0), 1,
-                                Dust.RAISES),
+                                DustLevel.RAISES),
                                 Visits.with(Visits.task("b", "sanitize", MachineState.CIRCULATING, 1, 2, 10), 1,
-                                        Dust.SPOILED))),
+                                        DustLevel.SPOILED))),
                         2, 12),
                 // a task that nobody attends: 5 at the machine, then 40 of its own
                 Arguments.of("a task that nobody attends", Visits.work(0, List.of("a"),
@@ -271,8 +271,10 @@ class PlannerTest {
     static Stream<Arguments> impossible() {
         PlanTask slowPour = Visits.pour("a", 60, 6, 0, Visits.TIMER);
         PlanTask between = Visits.task("a", "rinse", MachineState.CIRCULATING, 65, 4, 0);
-        PlanTask dusty = Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 30, 10, 0), 1, Dust.RAISES);
-        PlanTask clean = Visits.with(Visits.task("a", "rinse", MachineState.CIRCULATING, 20, 1, 0), 1, Dust.SPOILED);
+        PlanTask dusty = Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 30, 10, 0), 1,
+                DustLevel.RAISES);
+        PlanTask clean = Visits.with(Visits.task("a", "rinse", MachineState.CIRCULATING, 20, 1, 0), 1,
+                DustLevel.SPOILED);
         return Stream.of(
                 Arguments.of(List.of(slowPour, Visits.flush("a", 70, 9)), Code.OUT_OF_RANGE,
                         "nobody can begin \"flush\" in time: from the start of \"pour\" at \"a\" it is 26 minutes"),
@@ -290,7 +292,8 @@ class PlannerTest {
                         "\"filter\" at \"a\" would come while the pump runs, between \"pour\" and \"sanitize\""),
                 Arguments.of(List.of(clean, dusty), Code.WRONG_ORDER,
                         "\"brush\" at \"a\" raises dust but does not come before \"rinse\""),
-                Arguments.of(List.of(Visits.with(Visits.task("a", "lift", MachineState.ANY, 1, 5, 0), 2, Dust.NEITHER)),
+                Arguments.of(
+                        List.of(Visits.with(Visits.task("a", "lift", MachineState.ANY, 1, 5, 0), 2, DustLevel.NEITHER)),
                         Code.OUT_OF_RANGE, "\"lift\" at \"a\" takes 2 people, but only 1 come"));
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import java.util.Comparator;
 import java.util.List;
@@ -41,7 +41,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         }
         assertThat(table.walking()).isEqualTo(walked);
         work.neverBothOff().forEach(this::pair);
-        work.tasks().stream().filter(task -> task.dust() == Dust.RAISES).forEach(this::dust);
+        work.tasks().stream().filter(task -> task.dust() == DustLevel.RAISES).forEach(this::dust);
     }
 
     private Entry of(PlanTask task) {
@@ -122,7 +122,8 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
 
     private void dust(PlanTask dusty) {
         for (String machine : work.walks().machines()) {
-            List<PlanTask> clean = work.tasksAt(machine).stream().filter(task -> task.dust() == Dust.SPOILED).toList();
+            List<PlanTask> clean = work.tasksAt(machine).stream().filter(task -> task.dust() == DustLevel.SPOILED)
+                    .toList();
             if (!clean.isEmpty() && walk(dusty.machine(), machine) == 0) {
                 int from = clean.stream().mapToInt(task -> of(task).start()).min().orElseThrow();
                 int until = clean.stream().mapToInt(this::over).max().orElseThrow();

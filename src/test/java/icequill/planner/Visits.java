@@ -1,7 +1,7 @@
 package icequill.planner;
 
 import icequill.problem.Place;
-import icequill.work.Dust;
+import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
@@ -21,22 +21,22 @@ final class Visits {
 
     static PlanTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
         return new PlanTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false,
-                Dust.NEITHER,
+                DustLevel.NEITHER,
                 Place.NOWHERE);
     }
 
     static PlanTask pour(String machine, int order, int attended, int unattended, Procedure.Timer timer) {
         return new PlanTask(machine, "pour", MachineState.CIRCULATING, order, 1, Set.of(), attended, unattended,
-                Optional.of(timer), false, Dust.NEITHER, Place.NOWHERE);
+                Optional.of(timer), false, DustLevel.NEITHER, Place.NOWHERE);
     }
 
     static PlanTask flush(String machine, int order, int attended) {
         return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0,
                 Optional.empty(), true,
-                Dust.NEITHER, Place.NOWHERE);
+                DustLevel.NEITHER, Place.NOWHERE);
     }
 
-    static PlanTask with(PlanTask task, int people, Dust dust) {
+    static PlanTask with(PlanTask task, int people, DustLevel dust) {
         return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(),
                 task.attended(),
                 task.unattended(), task.timer(), task.flushes(), dust, task.place());

@@ -56,7 +56,7 @@ class PricingPropertiesTest {
         Attendance attendance = attendance(ZonedDateTime.ofInstant(FIRST.plusSeconds(60L * start), NEW_YORK), minutes);
 
         BilledTime time = BilledTime.of(
-                new BoundVisit.Worker(List.of(attendance), RatesFixture.labor().grade("lead").orElseThrow()),
+                new ResolvedVisit.Worker(List.of(attendance), RatesFixture.labor().grade("lead").orElseThrow()),
                 RatesFixture.labor());
 
         assertThat(time.pieces().stream().mapToLong(BilledTime.Piece::worked).sum()).isEqualTo(minutes);

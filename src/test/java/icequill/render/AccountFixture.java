@@ -24,12 +24,12 @@ import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /** Papers about the account of an invoice fixture's customer, with everything that they can say. */
-record AccountFixture(Invoice billed, int lines) {
+public record AccountFixture(Invoice billed, int lines) {
 
     private static final LocalDate DAY = LocalDate.of(2026, 8, 31);
 
     /** As many invoices past due as the fixture has lines. */
-    Statement statement() {
+    public Statement statement() {
         Standing standing = Standing.of(account(), DAY);
         List<Statement.Line> movements = new ArrayList<>();
         MonetaryAmount balance = amount("0");
@@ -43,7 +43,7 @@ record AccountFixture(Invoice billed, int lines) {
                 LocalDate.of(2026, 1, 1), amount("0"), movements, standing.later());
     }
 
-    Reminder reminder() {
+    public Reminder reminder() {
         Standing standing = Standing.of(account(), DAY);
         LateTerms terms = new LateTerms(Percent.of("12"), Percent.of("16"), 365, 5, 1,
                 List.of(new LateTerms.Fixed(amount("0"), amount("25"))),

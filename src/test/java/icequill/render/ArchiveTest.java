@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.document.Attachment;
 import icequill.document.Paper;
-import icequill.files.PaperJson;
+import icequill.files.paper.PaperJson;
 import icequill.party.Language;
 import icequill.party.PaperSize;
+import icequill.render.pdf.Html;
+import icequill.render.pdf.SpokenText;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -109,8 +111,8 @@ class ArchiveTest {
 
             assertThat(new String(pdf, StandardCharsets.UTF_8))
                     .contains("<book:Previous>" + previous + "</book:Previous>");
-            for (String standard : Judge.STANDARDS) {
-                assertThat(Judge.brokenRules(pdf, standard)).as(standard + " " + name).isEmpty();
+            for (String standard : VeraPdf.STANDARDS) {
+                assertThat(VeraPdf.brokenRules(pdf, standard)).as(standard + " " + name).isEmpty();
             }
         }
     }
@@ -125,8 +127,8 @@ class ArchiveTest {
         document.add(new Paragraph("careless"));
         document.close();
 
-        assertThat(Judge.brokenRules(bytes.toByteArray(), "3a")).contains("6.1.2-1", "6.2.11.4.1-1", "6.6.2.1-1");
-        assertThat(Judge.brokenByMachine(bytes.toByteArray())).contains("6.2-1", "7.2-34");
+        assertThat(VeraPdf.brokenRules(bytes.toByteArray(), "3a")).contains("6.1.2-1", "6.2.11.4.1-1", "6.6.2.1-1");
+        assertThat(VeraPdf.brokenByMachine(bytes.toByteArray())).contains("6.2-1", "7.2-34");
     }
 
     @ParameterizedTest
@@ -154,8 +156,8 @@ class ArchiveTest {
                 assertThat(document.getNumberOfPages()).as(what).isGreaterThanOrEqualTo(3);
             }
         }
-        for (String standard : Judge.STANDARDS) {
-            assertThat(Judge.brokenRules(pdf, standard)).as(standard + " " + what).isEmpty();
+        for (String standard : VeraPdf.STANDARDS) {
+            assertThat(VeraPdf.brokenRules(pdf, standard)).as(standard + " " + what).isEmpty();
         }
         Html html = Printer.of(shop).html(paper).orElseThrow();
         assertThat(SpokenText.of(pdf).text()).as(what).isEqualTo(SpokenText.written(html));

@@ -1,7 +1,6 @@
 package icequill.render;
 
 import icequill.RatesFixture;
-import icequill.document.Attended;
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
 import icequill.document.CreditNote;
@@ -13,6 +12,7 @@ import icequill.document.RepairQuote;
 import icequill.document.Schedule;
 import icequill.document.Totals;
 import icequill.document.VisitRecord;
+import icequill.document.VisitSummary;
 import icequill.document.WorkSheet;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -50,12 +50,12 @@ import icequill.work.ChargeClass;
 import icequill.work.Contradiction;
 import icequill.work.Finding;
 import icequill.work.MachineState;
-import icequill.work.Order;
 import icequill.work.Outcome;
 import icequill.work.Part;
 import icequill.work.Procedure;
+import icequill.work.PurchaseOrder;
 import icequill.work.Quantity;
-import icequill.work.ToRecord;
+import icequill.work.Reading;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -110,11 +110,12 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 currency, language, size, "#7a2e1d", logo, TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30,
                 SalesTaxEncoding.PLAIN);
         ZonedDateTime arrived = ZonedDateTime.of(2026, 5, 13, 16, 20, 0, 0, zone);
-        Attended attended = new Attended("V-7", "Mill Lane", Optional.of("0042"), address,
+        VisitSummary attended = new VisitSummary("V-7", "Mill Lane", Optional.of("0042"), address,
                 Optional.of(new Call("Noor", arrived.minusHours(3), "No <ice>.", Optional.of(arrived.plusHours(1)))),
-                new Order(Optional.of("PO-9"), Optional.of(amount("400")), Optional.of("Noor"), Place.NOWHERE), arrived,
+                new PurchaseOrder(Optional.of("PO-9"), Optional.of(amount("400")), Optional.of("Noor"), Place.NOWHERE),
+                arrived,
                 arrived.plusMinutes(105),
-                List.of(new Attended.Person("Ada", "lead", arrived, arrived.plusMinutes(105))));
+                List.of(new VisitSummary.Person("Ada", "lead", arrived, arrived.plusMinutes(105))));
         Finding finding = new Finding("head", Optional.of("No ice."), Optional.of("Scale."), Optional.of("Freed."),
                 List.of(), List.of(new Finding.Reading("freeze time", "min", Optional.of("31"), Optional.of("22"))),
                 List.of(new Finding.Recommendation("New float.", false)), Place.NOWHERE);
@@ -207,7 +208,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         WorkSheet.Dose unlimited = new WorkSheet.Dose("soap", Optional.empty(),
                 new Quantity(BigDecimal.ONE, Unit.OUNCE), Optional.empty());
         Procedure procedure = new Procedure(Optional.of(new Procedure.Timer(20, 25)), 3,
-                List.of(ToRecord.values()));
+                List.of(Reading.values()));
         List<WorkSheet.Step> steps = new ArrayList<>();
         for (int i = 0; i < lines; i++) {
             steps.add(new WorkSheet.Step(WorkSheet.Kind.TASK, "brush the condenser", Part.CONDENSER,

@@ -21,6 +21,8 @@ import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
 import icequill.document.CallCharge;
+import icequill.document.CareOptionKind;
+import icequill.document.CareOptionScope;
 import icequill.document.CatchUpPrice;
 import icequill.document.ComparisonSheet;
 import icequill.document.FitSheet;
@@ -35,15 +37,13 @@ import icequill.document.PlanYear;
 import icequill.document.RefundClause;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
-import icequill.document.WayOfCare;
-import icequill.document.WayScope;
 import icequill.document.Where;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
-import icequill.forecast.InTen;
-import icequill.forecast.TenSites;
+import icequill.forecast.ChanceInTen;
+import icequill.forecast.ChancesPerTenSites;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Wording;
@@ -64,7 +64,7 @@ import java.util.Set;
 import javax.money.MonetaryAmount;
 
 /** Papers about plans for tests of looks, with amounts written down, not priced; the parties are those of an invoice. */
-record PlanFixture(Invoice like, int lines) {
+public record PlanFixture(Invoice like, int lines) {
 
     private static final Term TERM = new Term(LocalDate.of(2026, 1, 31), 24);
     private static final RenewalTerms RENEWAL = new RenewalTerms(TERM, 60, 12);
@@ -211,15 +211,16 @@ record PlanFixture(Invoice like, int lines) {
     /** The same, with what to expect of every way of care. */
     ComparisonSheet outlook() {
         ComparisonSheet sheet = comparison();
-        Outlook.Span span = new Outlook.Span(amount("650"), amount("900"), amount("1250"), Optional.of(InTen.of(0.57)));
-        List<Outlook.Way> ways = Arrays.stream(WayOfCare.values()).map(kind -> new Outlook.Way(kind,
-                kind == WayOfCare.PAY_PER_CALL
+        Outlook.Span span = new Outlook.Span(amount("650"), amount("900"), amount("1250"),
+                Optional.of(ChanceInTen.of(0.57)));
+        List<Outlook.Way> ways = Arrays.stream(CareOptionKind.values()).map(kind -> new Outlook.Way(kind,
+                kind == CareOptionKind.PAY_PER_CALL
                         ? Optional.empty()
-                        : Optional.of(kind == WayOfCare.INTERVAL ? Wording.same("4") : tier().name()),
-                scope(kind), amount(kind == WayOfCare.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
-                new TenSites(5, 3, 2), span, span,
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0)),
-                kind == WayOfCare.PAY_PER_CALL ? Optional.empty() : Optional.of(InTen.of(0.7)),
+                        : Optional.of(kind == CareOptionKind.INTERVAL ? Wording.same("4") : tier().name()),
+                scope(kind), amount(kind == CareOptionKind.PAY_PER_CALL ? "0" : "690"), new BigDecimal("1.3"),
+                new ChancesPerTenSites(5, 3, 2), span, span,
+                kind == CareOptionKind.PAY_PER_CALL ? Optional.empty() : Optional.of(ChanceInTen.of(0)),
+                kind == CareOptionKind.PAY_PER_CALL ? Optional.empty() : Optional.of(ChanceInTen.of(0.7)),
                 Optional.of(amount("1100")))).toList();
         return new ComparisonSheet(sheet.date(), sheet.shop(), sheet.language(), sheet.size(), sheet.customer(),
                 sheet.where(), sheet.machines(), sheet.band(), List.of(), sheet.callPrice(), sheet.lastYear(),
@@ -240,12 +241,12 @@ record PlanFixture(Invoice like, int lines) {
                         List.of(Phrase.of("reason.interval-recommended")))));
     }
 
-    private WayScope scope(WayOfCare kind) {
+    private CareOptionScope scope(CareOptionKind kind) {
         return switch (kind) {
-        case PAY_PER_CALL -> new WayScope(0, 0, Optional.of(0), 0, 0, amount("0"), true);
-        case BOOKED_SINGLY -> new WayScope(2, 1, Optional.of(2), 1, 0, amount("153.79"), false);
-        case AGREEMENT -> new WayScope(2, 1, Optional.of(2), 1, 1, amount("153.79"), true);
-        case INTERVAL -> new WayScope(3, 3, Optional.empty(), 3, 0, amount("153.79"), true);
+        case PAY_PER_CALL -> new CareOptionScope(0, 0, Optional.of(0), 0, 0, amount("0"), true);
+        case BOOKED_SINGLY -> new CareOptionScope(2, 1, Optional.of(2), 1, 0, amount("153.79"), false);
+        case AGREEMENT -> new CareOptionScope(2, 1, Optional.of(2), 1, 1, amount("153.79"), true);
+        case INTERVAL -> new CareOptionScope(3, 3, Optional.empty(), 3, 0, amount("153.79"), true);
         };
     }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.document.Paper;
 import icequill.party.Language;
 import icequill.party.PaperSize;
+import icequill.render.view.WorkSheetView;
+import icequill.render.words.Sentences;
 import icequill.work.Caution;
 import java.io.IOException;
 import java.nio.file.Path;

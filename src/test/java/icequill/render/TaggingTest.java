@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.document.Invoice;
 import icequill.party.Language;
 import icequill.party.PaperSize;
+import icequill.render.pdf.Html;
+import icequill.render.pdf.SpokenText;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -128,12 +130,12 @@ class TaggingTest {
     @ParameterizedTest
     @CsvSource({"<h1>a</h1><h3>b</h3>, 7.4.2-1", "<ul><li>x</li></ul><h2>late</h2>, 7.4.2-1"})
     void judge_carelessPage_failsByRule(String body, String rule) throws Exception {
-        assertThat(Judge.brokenRules(pdf(body), "ua1")).containsExactly(rule);
+        assertThat(VeraPdf.brokenRules(pdf(body), "ua1")).containsExactly(rule);
     }
 
     private void assertSpoken(byte[] pdf) throws Exception {
-        for (String standard : Judge.STANDARDS) {
-            assertThat(Judge.brokenRules(pdf, standard)).as(standard).isEmpty();
+        for (String standard : VeraPdf.STANDARDS) {
+            assertThat(VeraPdf.brokenRules(pdf, standard)).as(standard).isEmpty();
         }
         Html html = Printer.of(shop).html(plain()).orElseThrow();
         assertThat(SpokenText.of(pdf).text()).isEqualTo(SpokenText.written(html));

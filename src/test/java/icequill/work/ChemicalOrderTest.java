@@ -91,7 +91,7 @@ class ChemicalOrderTest {
                 List<ChemicalOrder.Step> between = steps.subList(i + 1, j);
                 int flushes = between.stream().mapToInt(step -> step.procedure().flushes()).sum();
                 boolean measured = between.stream()
-                        .anyMatch(step -> step.procedure().readings().contains(ToRecord.PH));
+                        .anyMatch(step -> step.procedure().readings().contains(Reading.PH));
                 if (both.contains(CHLORINE)
                         && !Collections.disjoint(both, Set.of(ACID, Chemistry.QUATERNARY, Chemistry.PERACID))
                         && (flushes < 3 || !measured)) {
@@ -128,7 +128,7 @@ class ChemicalOrderTest {
             chemistry.add(OTHER);
         }
         int flushes = Character.isDigit(word.charAt(0)) ? Integer.parseInt(word.substring(0, 1)) : 0;
-        List<ToRecord> readings = word.endsWith("p") ? List.of(ToRecord.PH) : List.of();
+        List<Reading> readings = word.endsWith("p") ? List.of(Reading.PH) : List.of();
         return new ChemicalOrder.Step(word, chemistry, new Procedure(Optional.empty(), flushes, readings),
                 Place.NOWHERE);
     }

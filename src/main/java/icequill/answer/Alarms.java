@@ -1,0 +1,77 @@
+package icequill.answer;
+
+import icequill.document.Schedule;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import net.fortuna.ical4j.data.CalendarOutputter;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.ComponentList;
+import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.Description;
+import net.fortuna.ical4j.model.property.DtEnd;
+import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.DtStart;
+import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.Summary;
+import net.fortuna.ical4j.model.property.Trigger;
+import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
+import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
+
+/**
+ * The moments of a visit at which a wait is over, as a calendar for the technicians' phones (iCalendar, RFC 5545): one event each,
+ * with alarms two minutes before and at it. The same timetable gives the same bytes, and the same events when it is taken in again.
+ *
+ * @param visit by id
+ */
+record Alarms(String visit, Schedule schedule) {
+
+    private static final List<Duration> BEFORE = List.of(Duration.ofMinutes(-2), Duration.ZERO);
+
+    byte[] calendar() {
+        List<VEvent> events = IntStream.range(0, schedule.alarms().size()).mapToObj(this::event).toList();
+        Calendar calendar = new Calendar(new PropertyList(List.of(new ProdId("-//Icequill//Timetable//EN"),
+                ImmutableVersion.VERSION_2_0)), new ComponentList<>(events));
+        try (ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+            new CalendarOutputter().output(calendar, bytes);
+            return bytes.toByteArray();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private VEvent event(int number) {
+        Schedule.Alarm alarm = schedule.alarms().get(number);
+        Instant over = alarm.rings().toInstant();
+        String text = text(alarm);
+        return new VEvent(
+                new PropertyList(List.of(new Uid(visit + "-alarm-" + (number + 1) + "@icequill"),
+                        new DtStamp(schedule.begins().toInstant()), new DtStart<>(over),
+                        new DtEnd<>(over.plus(Duration.ofMinutes(1))), new Summary(text))),
+                new ComponentList<>(BEFORE.stream().map(before -> alarm(before, text)).toList()));
+    }
+
+    /** In signs that need no language: the machine, what follows at it, who does it, and by when. */
+    private String text(Schedule.Alarm alarm) {
+        return alarm.machine().id() + ": " + alarm.next().map(this::text).orElse(alarm.waited() + " ✓")
+                + alarm.latest().map(latest -> " ≤ " + latest.toLocalTime()).orElse("");
+    }
+
+    private String text(Schedule.Next next) {
+        String who = next.people().stream().map(schedule.people()::get).collect(Collectors.joining(", "));
+        return who.isEmpty() ? next.step() : next.step() + " (" + who + ")";
+    }
+
+    private static VAlarm alarm(Duration before, String text) {
+        return new VAlarm(new PropertyList(
+                List.of(ImmutableAction.DISPLAY, new Trigger(before), new Description(text))));
+    }
+}

@@ -1,0 +1,46 @@
+package icequill.answer;
+
+import icequill.document.FitSheet;
+import icequill.outlook.FitAssembly;
+import icequill.render.words.Sentences;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** A fit that was made, with its sheet. */
+public final class FitResult {
+
+    private final WrittenPaper paper;
+    private final FitSheet sheet;
+    private final List<FitAssembly.Fitted> fits;
+
+    public FitResult(WrittenPaper paper, FitSheet sheet, List<FitAssembly.Fitted> fits) {
+        this.paper = paper;
+        this.sheet = sheet;
+        this.fits = List.copyOf(fits);
+    }
+
+    public WrittenPaper paper() {
+        return paper;
+    }
+
+    /** What was found, line by line, and the lines for the shop's file. */
+    public List<String> lines() {
+        Sentences sentences = Sentences.of(sheet.language(), sheet.shop().address().country());
+        Stream<String> found = sheet.plots().stream().flatMap(plot -> Stream.concat(
+                Stream.of(sentences.say(plot.title())),
+                Stream.concat(plot.said().stream().map(phrase -> "  " + sentences.say(phrase)), Stream.of(""))));
+        Stream<String> notes = sheet.notes().stream().map(sentences::say);
+        return Stream.concat(Stream.concat(found, notes), sheet.settings().isEmpty()
+                ? Stream.of(sentences.word("fit.settings-stay"))
+                : Stream.concat(Stream.of(sentences.word("fit.settings")), sheet.settings().stream())).toList();
+    }
+
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>(paper.json());
+        view.put("fits", FitAssembly.json(fits));
+        view.put("settings", sheet.settings());
+        return view;
+    }
+}

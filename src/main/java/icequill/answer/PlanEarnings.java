@@ -1,0 +1,159 @@
+package icequill.answer;
+
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Rounding;
+import icequill.party.Language;
+import icequill.plans.PlanContext;
+import icequill.plans.PricedPlan;
+import icequill.pricer.AgreementMargin;
+import icequill.pricer.PricedLine;
+import icequill.pricer.VisitPlan;
+import icequill.render.words.Sentences;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+
+/** What each plan costs the shop and earns, slot by slot, and what moves it. The owner's alone. */
+public final class PlanEarnings {
+
+    private static final int HUNDRED = 100;
+
+    private final PlanContext hand;
+    private final Language language;
+    private final Sentences sentences;
+
+    public PlanEarnings(PlanContext hand, Language language) {
+        this.hand = hand;
+        this.language = language;
+        this.sentences = Sentences.of(language, hand.setting().shop().address().country());
+    }
+
+    /** The head of the table. */
+    public List<String> heads() {
+        return List.of("plan", "visit", "minutes", "list", "price", "cost", "margin", "of price");
+    }
+
+    /** One row a visit, one for included calls, and one with the sums, for each plan. */
+    public List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
+        for (PricedPlan plan : hand.plans()) {
+            AgreementMargin margin = AgreementMargin.of(plan.year());
+            String name = plan.tier().name().in(language);
+            for (int i = 0; i < margin.slots().size(); i++) {
+                AgreementMargin.Slot slot = margin.slots().get(i);
+                rows.add(row(name, slot.visit().date() + " " + slot.visit().slot().scope().name().in(language),
+                        minutes(plan.visitPlan(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
+            }
+            if (!plan.year().reserve().isZero()) {
+                rows.add(row(name, "included calls", "", "", plan.year().reserve(), margin.calls().amount(),
+                        plan.year().reserve().subtract(margin.calls().amount())));
+            }
+            rows.add(row(name, "a year", "", plain(plan.year().list()), margin.price(), margin.cost(),
+                    margin.margin()));
+        }
+        return rows;
+    }
+
+    /** What moves the margin of each plan: its cost by kind, the largest first, and what its discount gives away. */
+    public List<String> movers() {
+        List<String> movers = new ArrayList<>();
+        for (PricedPlan plan : hand.plans()) {
+            String costs = costs(plan).entrySet().stream()
+                    .sorted(Comparator.comparing((Map.Entry<String, MonetaryAmount> entry) -> entry.getValue())
+                            .reversed())
+                    .map(entry -> entry.getKey() + " " + plain(entry.getValue()))
+                    .collect(Collectors.joining(", "));
+            movers.add(plan.tier().name().in(language) + ": costs a year " + costs + "; discount given "
+                    + plain(plan.year().discount()) + "; "
+                    + IntStream.range(0, plan.year().slots().size()).mapToObj(plan::visitPlan)
+                            .flatMap(visit -> visit.crew().stream()).mapToInt(VisitPlan.Person::minutes).sum()
+                    + " minutes of work, ten of which more a visit cost " + plain(tenMinutes(plan)));
+        }
+        return movers;
+    }
+
+    /** How the cost of every line of the year was figured, equal lines once. */
+    public List<String> explanations() {
+        return Stream.concat(
+                lines().map(line -> sentences.say(line.text()) + ": " + text(line.cost().how())),
+                hand.plans().stream().filter(plan -> !plan.year().reserve().isZero())
+                        .map(plan -> sentences.word("plan.reserve") + ": " + text(plan.year().reserveHow())))
+                .distinct().toList();
+    }
+
+    private Stream<PricedLine> lines() {
+        return hand.plans().stream().flatMap(plan -> plan.year().slots().stream())
+                .flatMap(slot -> slot.priced().lines().stream());
+    }
+
+    private Map<String, MonetaryAmount> costs(PricedPlan plan) {
+        return plan.year().slots().stream().flatMap(slot -> slot.priced().lines().stream())
+                .collect(Collectors.toMap(this::kind, line -> line.cost().amount(), MonetaryAmount::add,
+                        LinkedHashMap::new));
+    }
+
+    private String kind(PricedLine line) {
+        return sentences.say(Phrase.of("tax.reason", line.chargeClass().word()));
+    }
+
+    /** What ten minutes more of the first person on each visit would cost in wages. */
+    private MonetaryAmount tenMinutes(PricedPlan plan) {
+        String grade = plan.visitPlan(0).crew().getFirst().grade();
+        MonetaryAmount wage = hand.setting().rates().labor().grade(grade).orElseThrow().wage();
+        return Explanation.of(Figure.term(10L * plan.year().slots().size(), "min")
+                .times(Figure.price(wage, "h"))
+                .over(Figure.term(60, "min/h"))
+                .rounded(Rounding.COST, wage.getCurrency())).amount(wage.getCurrency());
+    }
+
+    private String text(Explanation how) {
+        return how.text(hand.setting().rates().currency());
+    }
+
+    /** The table as data; amounts are texts with the currency's decimals. */
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("visits", rows().stream().map(this::view).toList());
+        view.put("movers", movers());
+        return view;
+    }
+
+    private Map<String, Object> view(List<String> row) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        for (int i = 0; i < row.size(); i++) {
+            view.put(heads().get(i), row.get(i));
+        }
+        return view;
+    }
+
+    private static String minutes(VisitPlan plan) {
+        return plan.crew().stream().map(person -> String.valueOf(person.minutes())).collect(Collectors.joining(" + "));
+    }
+
+    private static List<String> row(String plan, String visit, String minutes, String list, MonetaryAmount price,
+            MonetaryAmount cost, MonetaryAmount margin) {
+        return List.of(plan, visit, minutes, list, plain(price), plain(cost), plain(margin), share(margin, price));
+    }
+
+    /** Percent of the price, to one decimal. */
+    private static String share(MonetaryAmount margin, MonetaryAmount price) {
+        if (!price.isPositive()) {
+            return "";
+        }
+        Figure share = Figure.price(margin, "").over(Figure.price(price, "")).times(Figure.term(HUNDRED, ""));
+        return Rounding.halfUp(share.exact(), 1).toPlainString() + "%";
+    }
+
+    private static String plain(MonetaryAmount amount) {
+        return Amounts.plain(amount);
+    }
+}

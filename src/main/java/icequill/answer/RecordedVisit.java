@@ -1,0 +1,46 @@
+package icequill.answer;
+
+import icequill.money.Amounts;
+import icequill.problem.Problem;
+import icequill.visits.VisitContext;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.money.MonetaryAmount;
+
+/**
+ * A visit that stands in the book, not billed yet.
+ *
+ * @param gross what its invoice will come to, with tax
+ * @param notices what should be known before it is billed
+ */
+public record RecordedVisit(String id, String site, String customer, LocalDate day, MonetaryAmount gross,
+        List<Problem> notices) {
+
+    public RecordedVisit {
+        notices = List.copyOf(notices);
+    }
+
+    public static RecordedVisit of(VisitContext hand) {
+        return new RecordedVisit(hand.visit().id(), hand.site().name(), hand.site().customer().name(),
+                hand.visit().day(), hand.taxed().gross(), hand.notices());
+    }
+
+    /** Which visit it is, and what it comes to. */
+    public String summary() {
+        return id + ": " + site + ", " + day + ", " + gross.getCurrency().getCurrencyCode() + " "
+                + Amounts.plain(gross) + " with tax";
+    }
+
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("visit", id);
+        view.put("site", site);
+        view.put("customer", customer);
+        view.put("day", day.toString());
+        view.put("currency", gross.getCurrency().getCurrencyCode());
+        view.put("gross", Amounts.plain(gross));
+        return view;
+    }
+}

@@ -1,0 +1,61 @@
+package icequill.answer;
+
+import icequill.agreement.NoticePlan;
+import icequill.agreement.NoticeRule;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.party.Language;
+import icequill.render.words.Sentences;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A renewal notice that was written, and when and how to give it by the laws on record. A proposal, for the office alone.
+ *
+ * @param country ISO 3166-1 alpha-2 of the shop, by which days are written
+ */
+public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, Language language, String country) {
+
+    /** What the office should know, sentence by sentence. */
+    public List<String> sentences() {
+        Sentences sentences = Sentences.of(language, country);
+        List<String> all = new ArrayList<>();
+        plan.window().ifPresent(window -> all.add(sentences.say(plan.send()
+                .map(send -> Phrase.of("renewal.send", new Fact.Day(send), new Fact.Day(window.first()),
+                        new Fact.Day(window.last())))
+                .orElseGet(() -> Phrase.of("renewal.window", new Fact.Day(window.first()),
+                        new Fact.Day(window.last()))))));
+        Set<NoticeRule.Delivery> ways = ways();
+        if (!ways.isEmpty()) {
+            all.add(sentences.word("renewal.delivery").replace("{0}", String.join(", ",
+                    ways.stream().map(way -> sentences.say(new Phrase("renewal.law", List.of(way.word())))).toList())));
+        }
+        plan.remarks().forEach(remark -> all.add(sentences.say(remark)));
+        return all;
+    }
+
+    /** Those that every law allows. */
+    private Set<NoticeRule.Delivery> ways() {
+        Set<NoticeRule.Delivery> ways = new LinkedHashSet<>();
+        plan.rules().stream().findFirst().ifPresent(first -> ways.addAll(first.delivery()));
+        plan.rules().forEach(rule -> ways.retainAll(rule.delivery()));
+        return ways;
+    }
+
+    /** The paper and the advice as data. */
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>(paper.json());
+        plan.window().ifPresent(window -> {
+            view.put("windowFirst", window.first().toString());
+            view.put("windowLast", window.last().toString());
+        });
+        plan.send().ifPresent(send -> view.put("send", send.toString()));
+        view.put("rules", plan.rules().stream().map(NoticeRule::id).toList());
+        view.put("advice", sentences());
+        return view;
+    }
+}

@@ -1,0 +1,148 @@
+package icequill.answer;
+
+import icequill.explain.ConstantKey;
+import icequill.files.disk.SafeFile;
+import icequill.files.yaml.Json;
+import icequill.party.Language;
+import icequill.planner.Timetable;
+import icequill.planner.Timetable.Entry;
+import icequill.planner.Timetable.Kind;
+import icequill.problem.Checked;
+import icequill.visits.PlanAssembly;
+import icequill.visits.ScheduleAssembly;
+import icequill.visits.TimetableRequest;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The timetable of a visit as texts, as JSON, and as alarms for a phone. */
+public final class TimetableSheet {
+
+    private static final int COLUMNS = 60;
+    private static final char WAITING = '.';
+
+    private final Timetable table;
+    private final List<String> people;
+    private final Alarms alarms;
+
+    /** @param people names, by their numbers in the timetable */
+    TimetableSheet(Timetable table, List<String> people, Alarms alarms) {
+        this.table = table;
+        this.people = List.copyOf(people);
+        this.alarms = alarms;
+    }
+
+    /** The timetable of a visit, its alarms in a language. */
+    public static Checked<TimetableSheet> of(TimetableRequest planning, Language language) {
+        return planning.timetable().map(table -> new TimetableSheet(table, planning.people(),
+                new Alarms(planning.hand().visit().id(),
+                        new ScheduleAssembly(planning.hand(), table, planning.people(), language).schedule())));
+    }
+
+    /** Writes the alarms into a file (iCalendar), in place of an earlier one. */
+    public Checked<Path> writeAlarms(Path file) {
+        return SafeFile.write(file, alarms.calendar(), true);
+    }
+
+    /** One row a machine: who is at it, by letter, and dots while it works by itself; each column stands for some minutes. */
+    public List<List<String>> chart() {
+        int step = Math.max(1, Math.ceilDiv(table.minutes(), COLUMNS));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", ruler(step)));
+        table.entries().stream().map(Entry::machine).distinct().sorted()
+                .forEach(machine -> rows.add(List.of(machine, row(machine, step))));
+        return rows;
+    }
+
+    private String ruler(int step) {
+        StringBuilder ruler = new StringBuilder();
+        for (int column = 0; column * step < table.minutes(); column += 10) {
+            String mark = String.valueOf(column * step);
+            ruler.append(mark).append(" ".repeat(10 - mark.length()));
+        }
+        return ruler.toString().stripTrailing();
+    }
+
+    private String row(String machine, int step) {
+        StringBuilder row = new StringBuilder();
+        for (int from = 0; from < table.minutes(); from += step) {
+            row.append(mark(machine, from, from + step));
+        }
+        return row.toString().stripTrailing();
+    }
+
+    private char mark(String machine, int from, int until) {
+        char mark = ' ';
+        for (Entry entry : table.entries()) {
+            if (entry.machine().equals(machine) && entry.start() < until && entry.end() > from) {
+                if (!entry.people().isEmpty()) {
+                    return letter(entry.people().getFirst());
+                }
+                mark = WAITING;
+            }
+        }
+        return mark;
+    }
+
+    /** The heads of the table's columns. */
+    public List<String> head() {
+        return List.of("machine", "task", "state", "who", "start", "end");
+    }
+
+    /** One row for each task and wait, as many cells as the head has. */
+    public List<List<String>> rows() {
+        return table.entries().stream().map(entry -> List.of(entry.machine(), name(entry), state(entry),
+                entry.people().stream().map(person -> String.valueOf(letter(person))).collect(Collectors.joining("+")),
+                String.valueOf(entry.start()), String.valueOf(entry.end()))).toList();
+    }
+
+    /** Who the letters are, how long it takes, and whether that is proven. */
+    public List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (int person = 0; person < people.size(); person++) {
+            notes.add(letter(person) + " = " + people.get(person));
+        }
+        notes.add(table.minutes() + " minutes, " + table.walking() + " of walking; " + (table.proven()
+                ? "proven: no timetable is shorter"
+                : "none is shorter than " + table.bound() + ", so at most " + table.gap() + " could be saved"));
+        return notes;
+    }
+
+    /** The timetable for other programs. */
+    public String json() {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("minutes", table.minutes());
+        view.put("proven", table.proven());
+        view.put("bound", table.bound());
+        view.put("tasks", table.entries().stream().map(this::task).toList());
+        return Json.text(view);
+    }
+
+    private Map<String, Object> task(Entry entry) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("machine", entry.machine());
+        view.put("task", name(entry));
+        view.put("state", state(entry));
+        view.put("people", entry.people().stream().map(people::get).toList());
+        view.put("start", entry.start());
+        view.put("end", entry.end());
+        return view;
+    }
+
+    private static String name(Entry entry) {
+        return entry.kind() == Kind.TASK
+                ? entry.task()
+                : entry.task().equals(PlanAssembly.POUR) ? "circulate" : entry.task() + "-wait";
+    }
+
+    private static String state(Entry entry) {
+        return ConstantKey.of(entry.state());
+    }
+
+    private static char letter(int person) {
+        return (char) ('A' + person);
+    }
+}

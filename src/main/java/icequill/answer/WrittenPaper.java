@@ -1,0 +1,111 @@
+package icequill.answer;
+
+import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Invoice;
+import icequill.document.Offer;
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
+import icequill.document.Totals;
+import icequill.money.Amounts;
+import icequill.problem.Problem;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
+
+/**
+ * A paper that was written, and where.
+ *
+ * @param files the PDF first
+ * @param sums empty where the paper has none
+ * @param amounts every amount of the paper, by name
+ */
+public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sums, Map<String, Object> amounts,
+        List<Problem> notices) {
+
+    /**
+     * What a paper comes to.
+     *
+     * @param isOwed whether the customer owes it, as he does not by a quote; what a credit note gives back is negative
+     */
+    public record Sums(MonetaryAmount net, MonetaryAmount tax, MonetaryAmount gross, boolean isOwed) {
+
+        /** Net, tax and total without a currency. */
+        public List<String> plain() {
+            return List.of(Amounts.plain(net), Amounts.plain(tax), Amounts.plain(gross));
+        }
+
+        String currency() {
+            return gross.getCurrency().getCurrencyCode();
+        }
+    }
+
+    public WrittenPaper {
+        files = List.copyOf(files);
+        amounts = new LinkedHashMap<>(amounts);
+        notices = List.copyOf(notices);
+    }
+
+    public WrittenPaper with(List<Problem> known) {
+        return new WrittenPaper(files, customer, sums, amounts, known);
+    }
+
+    /** Of a bill or an offer, which says whom it is for. */
+    public static WrittenPaper of(List<Path> files, PricedPaper paper, List<Problem> notices) {
+        Totals totals = paper.totals();
+        Sums sums = switch (paper) {
+        case CreditNote credit ->
+            new Sums(totals.net().negate(), totals.tax().negate(), totals.gross().negate(), true);
+        case Invoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
+        case InstallmentInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
+        case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
+        };
+        return new WrittenPaper(files, paper.billTo().name(), Optional.of(sums), PaperAmounts.of(paper), notices);
+    }
+
+    /** Of a paper without a total of its own. */
+    public static WrittenPaper of(List<Path> files, Paper paper, String customer, List<Problem> notices) {
+        return new WrittenPaper(files, customer, Optional.empty(), PaperAmounts.of(paper), notices);
+    }
+
+    /** What its files are called, without the ending. */
+    public String name() {
+        return files.getFirst().getFileName().toString().replaceFirst("[.][a-z]+$", "");
+    }
+
+    /** Whether the customer owes by it, or is given back. */
+    public boolean isOwed() {
+        return sums.map(Sums::isOwed).orElse(false);
+    }
+
+    /** Whom it is for, and the total with its currency where there is one. */
+    public String summary() {
+        return customer + sums.map(all -> ", " + all.currency() + " " + Amounts.plain(all.gross())).orElse("");
+    }
+
+    public Map<String, Object> json() {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("paper", name());
+        view.put("files", files.stream().map(Path::toString).toList());
+        view.put("customer", customer);
+        sums.ifPresent(all -> {
+            view.put("currency", all.currency());
+            view.put("net", Amounts.plain(all.net()));
+            view.put("tax", Amounts.plain(all.tax()));
+            view.put("gross", Amounts.plain(all.gross()));
+        });
+        if (!amounts.isEmpty()) {
+            view.put("amounts", amounts);
+        }
+        return view;
+    }
+
+    /** As a row of a table: paper, customer, net, tax, total. */
+    public List<String> row() {
+        List<String> amounts = sums.map(Sums::plain).orElse(List.of("", "", ""));
+        return List.of(name(), customer, amounts.get(0), amounts.get(1), amounts.get(2));
+    }
+}

@@ -1,0 +1,48 @@
+package icequill.cli.book;
+
+import icequill.answer.JsonText;
+import icequill.cli.terminal.Printout;
+import icequill.office.demo.NewShop;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes a shop folder. */
+@Command(name = "new", mixinStandardHelpOptions = true, description = "Makes a shop folder: shop.yaml, pricing/, templates/, sites/ and visits/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill new my-shop           with rates to change into your own",
+        "  icequill new trial --demo      filled with an invented shop"})
+public final class NewCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "DIR", description = "The folder to make. It must not exist yet, or be empty.")
+    private Path folder = Path.of("");
+
+    @Option(names = "--demo", description = "Fill it with an invented shop: five sites and their visits.")
+    private boolean demo;
+
+    @Option(names = "--json", description = "Print the result, or the problems, as JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        Printout printout = Printout.of(spec.commandLine(), json);
+        return printout.show(NewShop.create(folder, demo), made -> {
+            if (json) {
+                printout.out().println(JsonText.of(Map.of("shop", made.toString())));
+            } else {
+                printout.out().println("Made " + made);
+                printout.out().println(demo
+                        ? "Next: icequill check --shop " + made
+                        : "Next: put your name into shop.yaml and your prices into pricing/, then: icequill check --shop "
+                                + made);
+            }
+        });
+    }
+}

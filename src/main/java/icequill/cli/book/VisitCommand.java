@@ -1,0 +1,67 @@
+package icequill.cli.book;
+
+import icequill.answer.RecordedVisit;
+import icequill.answer.WithdrawnVisit;
+import icequill.cli.terminal.BookCommand;
+import icequill.office.billing.IssueOffice;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Records a visit in the book, or takes one back. */
+@Command(name = "visit", mixinStandardHelpOptions = true, description = "Records a finished visit in the shop's book, priced, to be billed by: icequill issue. Recorded again before it is billed, it takes the place of the first. A visit that is not to be billed is withdrawn; the book keeps it, and why.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill visit visits/late-call.yaml", "  icequill visit visits/late-call.yaml --json",
+        "  icequill visit --withdraw late-call-copy --reason \"The same visit as late-call.\""})
+public final class VisitCommand extends BookCommand {
+
+    @ArgGroup(multiplicity = "1")
+    private What what = new What();
+
+    @Option(names = "--reason", paramLabel = "TEXT", description = "With --withdraw: why.")
+    private String reason = "";
+
+    /** What is recorded or withdrawn. */
+    static final class What {
+
+        @Parameters(paramLabel = "FILE", description = "The visit's file. Its name is what the visit is called in the book.")
+        private @Nullable Path file;
+
+        @Option(names = "--withdraw", paramLabel = "VISIT", description = "Take back a recorded visit that is not billed.")
+        private @Nullable String withdraw;
+    }
+
+    VisitCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return what.file == null ? withdraw(what.withdraw == null ? "" : what.withdraw) : record(what.file);
+    }
+
+    private int record(Path file) {
+        return show(IssueOffice.of(folderOf(file), clock()).record(file(file)),
+                visit -> Map.of("visit", visit.json()), this::tell);
+    }
+
+    private int withdraw(String visit) {
+        return show(IssueOffice.of(folder(), clock()).withdraw(visit, reason),
+                withdrawn -> Map.of("withdrawn", withdrawn.json()), this::tell);
+    }
+
+    private void tell(RecordedVisit visit) {
+        print("Recorded " + visit.summary());
+        visit.notices().forEach(notice -> printout().err().println("Note: " + notice.text()));
+        print("Next: icequill issue " + visit.id());
+    }
+
+    private void tell(WithdrawnVisit withdrawn) {
+        print("Withdrawn: " + withdrawn.visit() + " at " + withdrawn.site() + " on " + withdrawn.day() + ": "
+                + withdrawn.reason());
+    }
+}

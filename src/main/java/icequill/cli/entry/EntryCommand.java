@@ -1,0 +1,40 @@
+package icequill.cli.entry;
+
+import icequill.answer.EntrySheet;
+import icequill.answer.Listing;
+import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.Table;
+import icequill.office.register.RegisterLists;
+import icequill.office.register.RegisterOffice;
+import icequill.problem.Checked;
+import java.time.Clock;
+
+/** What all commands share on customers, sites and machines. */
+abstract class EntryCommand extends BookCommand {
+
+    EntryCommand(Clock clock) {
+        super(clock);
+    }
+
+    final RegisterOffice office() {
+        return RegisterOffice.of(folder(), clock());
+    }
+
+    final RegisterLists lists() {
+        return RegisterLists.of(folder(), clock());
+    }
+
+    final int stored(Checked<EntrySheet> entry) {
+        return show(entry, EntrySheet::json, sheet -> print("Stored " + sheet.kind() + " " + sheet.id()));
+    }
+
+    final int showEntry(Checked<EntrySheet> entry) {
+        return show(entry, EntrySheet::json, sheet -> print(Table.of(sheet.rows(), 2)));
+    }
+
+    final int list(Checked<Listing> listing) {
+        return show(listing, Listing::json, found -> print(found.rows().isEmpty()
+                ? "None."
+                : Table.of(found.head(), found.rows(), found.head().size())));
+    }
+}

@@ -1,0 +1,35 @@
+package icequill.cli.entry;
+
+import icequill.answer.EntryFlag;
+import icequill.office.register.EntryChange;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Adds a site to the book. */
+@Command(name = "add", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfSite.class, description = "Adds a site to the shop's book.")
+final class SiteAddCommand extends EntryCommand {
+
+    @Parameters(paramLabel = "ID", description = "What the site is called in the book: small letters, digits and hyphens.")
+    private String id = "";
+
+    @Option(names = "--file", paramLabel = "FILE", description = "Take the site from a file, its customer and machines too.")
+    private @Nullable Path from;
+
+    @Option(names = "--customer", paramLabel = "ID", description = "Who pays, by id.")
+    private @Nullable String customer;
+
+    SiteAddCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return stored(office().site(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.SITE),
+                Optional.ofNullable(from).map(this::file)), Optional.ofNullable(customer)));
+    }
+}

@@ -1,0 +1,26 @@
+package icequill.cli.paper;
+
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes an agreement. */
+@Command(name = "agreement", mixinStandardHelpOptions = true, description = "Writes a maintenance agreement, a summary of one page first, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill agreement agreements/crumb-lane-bakery.yaml",
+        "  icequill agreement agreements/crumb-lane-bakery.yaml --date 2026-05-20 --lang es"})
+public final class AgreementCommand extends PaperCommand {
+
+    AgreementCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.plans().agreement(from, options);
+    }
+}

@@ -1,0 +1,48 @@
+package icequill.cli.paper;
+
+import icequill.answer.BrushingResult;
+import icequill.answer.JsonText;
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes the brushing sheet of one site. */
+@Command(name = "brushing", mixinStandardHelpOptions = true, description = "Writes the sheet by which a customer brushes his own condensers, and what that costs beside a visit, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill brushing brushing/crumb-lane-bakery.yaml",
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --lang es --html",
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --both",
+        "  icequill brushing brushing/crumb-lane-bakery.yaml --json"})
+public final class BrushingCommand extends PaperCommand {
+
+    @Option(names = "--both", description = "Print both languages, one on each side of the sheet.")
+    private boolean both;
+
+    BrushingCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return printout().json() ? json() : super.call();
+    }
+
+    private int json() {
+        return printout().show(brushed(office(), from(), paperOptions()),
+                brushed -> printout().out().println(JsonText.of(brushed.json())));
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return brushed(office, from, options).map(BrushingResult::paper);
+    }
+
+    private Checked<BrushingResult> brushed(Office office, Path from, PaperOptions options) {
+        return both ? office.brushingPair(from, options) : office.brushing(from, options);
+    }
+}

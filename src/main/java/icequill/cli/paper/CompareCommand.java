@@ -1,0 +1,63 @@
+package icequill.cli.paper;
+
+import icequill.answer.ComparisonResult;
+import icequill.answer.JsonText;
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.office.Office;
+import icequill.outlook.LookAhead;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes a comparison of all ways of having machines looked after. */
+@Command(name = "compare", mixinStandardHelpOptions = true, description = "Writes what to expect of paying per call, of cleanings booked singly and of each plan, from a request for a maintenance quote, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill compare quotes/crumb-lane-plan.yaml",
+        "  icequill compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --lang es --html",
+        "  icequill compare quotes/crumb-lane-plan.yaml --years 5 --interval 4 --json",
+        "  icequill compare quotes/crumb-lane-plan.yaml --owner"})
+public final class CompareCommand extends PaperCommand {
+
+    @Option(names = "--years", paramLabel = "N", description = "Look ahead so many years, from 1 to 10. Default: as pricing/ says.")
+    private @Nullable Integer years;
+
+    @Option(names = "--interval", paramLabel = "K", description = "Also compare full cleanings every K months, each ordered by itself.")
+    private @Nullable Integer interval;
+
+    @Option(names = "--owner", description = "Write the owner's page instead: exact figures, margin, and which guess moves the answer most. For the owner's eyes only.")
+    private boolean owner;
+
+    CompareCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return printout().json() && !owner ? json() : super.call();
+    }
+
+    private int json() {
+        return printout().show(compared(office(), from(), paperOptions()),
+                compared -> printout().out().println(JsonText.of(compared.json())));
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return owner
+                ? office.plans().ownersOutlook(from, options, asked())
+                : compared(office, from, options).map(ComparisonResult::paper);
+    }
+
+    private Checked<ComparisonResult> compared(Office office, Path from, PaperOptions options) {
+        return office.plans().compare(from, options, asked());
+    }
+
+    private LookAhead asked() {
+        return new LookAhead(Optional.ofNullable(years), Optional.ofNullable(interval));
+    }
+}

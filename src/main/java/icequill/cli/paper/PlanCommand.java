@@ -1,0 +1,70 @@
+package icequill.cli.paper;
+
+import icequill.answer.TimetableSheet;
+import icequill.cli.terminal.Printout;
+import icequill.cli.terminal.ShopOptions;
+import icequill.cli.terminal.Table;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes the timetable of one planned visit. */
+@Command(name = "plan", mixinStandardHelpOptions = true, description = "Finds the shortest safe timetable for a planned visit and prints it: who is at which machine when.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill plan planned/summer-cleaning-bakery.yaml",
+        "  icequill plan planned/autumn-condensers-hotel.yaml --crew 3 --json"})
+public final class PlanCommand implements Callable<Integer> {
+
+    private static final int TEXT_COLUMNS = 4;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private ShopOptions options = new ShopOptions();
+
+    @Parameters(paramLabel = "FILE", description = "The visit's file.")
+    private Path file = Path.of("");
+
+    @Option(names = "--crew", paramLabel = "N", description = "For so many people, from 1 to 6. Default: those whom the visit names.")
+    private @Nullable Integer crew;
+
+    @Option(names = "--ics", paramLabel = "FILE", description = "Also write the ends of waits as alarms for a phone (iCalendar).")
+    private @Nullable Path alarms;
+
+    @Override
+    public Integer call() {
+        Printout printout = Printout.of(spec.commandLine(), options.json());
+        OptionalInt size = crew == null ? OptionalInt.empty() : OptionalInt.of(crew);
+        Path target = alarms;
+        return printout.show(
+                Office.of(options.folderOf(file)).plan(options.file(file), size, options.language())
+                        .then(sheet -> target == null
+                                ? Checked.sound(sheet)
+                                : sheet.writeAlarms(target).map(written -> sheet)),
+                sheet -> print(sheet, printout));
+    }
+
+    private void print(TimetableSheet sheet, Printout printout) {
+        if (printout.json()) {
+            printout.out().println(sheet.json());
+            return;
+        }
+        printout.out().println(Table.of(sheet.chart(), 2));
+        printout.out().println();
+        printout.out().println(Table.of(sheet.head(), sheet.rows(), TEXT_COLUMNS));
+        printout.out().println();
+        sheet.notes().forEach(printout.out()::println);
+        if (alarms != null) {
+            printout.out().println("Wrote the alarms to " + alarms);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package icequill.cli.paper;
+
+import icequill.cli.terminal.Printout;
+import icequill.cli.terminal.ShopOptions;
+import icequill.office.Office;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prices one visit and prints the lines. */
+@Command(name = "price", mixinStandardHelpOptions = true, description = "Prices a visit and prints its lines and taxes.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill price visits/late-call.yaml", "  icequill price visits/late-call.yaml --how",
+        "  icequill price visits/late-call.yaml --owner --json"})
+public final class PriceCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private ShopOptions options = new ShopOptions();
+
+    @Parameters(paramLabel = "FILE", description = "The visit's file.")
+    private Path file = Path.of("");
+
+    @Option(names = "--how", description = "Show how each number was figured.")
+    private boolean how;
+
+    @Option(names = "--owner", description = "Show cost and margin too. For the owner's eyes only.")
+    private boolean owner;
+
+    @Override
+    public Integer call() {
+        Printout printout = Printout.of(spec.commandLine(), options.json());
+        return printout.show(
+                Office.of(options.folderOf(file)).price(options.file(file), options.language()),
+                sheet -> PriceTable.print(sheet, how, owner, printout));
+    }
+}

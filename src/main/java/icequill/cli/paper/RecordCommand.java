@@ -1,0 +1,26 @@
+package icequill.cli.paper;
+
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes the record of one visit. */
+@Command(name = "record", mixinStandardHelpOptions = true, description = "Writes the record of a visit, for the customer and the health inspector and without prices, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill record visits/spring-cleaning-bakery.yaml",
+        "  icequill record visits/spring-cleaning-bakery.yaml --lang es --html"})
+public final class RecordCommand extends PaperCommand {
+
+    RecordCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.record(from, options);
+    }
+}

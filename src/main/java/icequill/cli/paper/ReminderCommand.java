@@ -1,0 +1,45 @@
+package icequill.cli.paper;
+
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.document.Reminder;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** Writes a reminder of what one account owes. */
+@Command(name = "reminder", mixinStandardHelpOptions = true, description = "Writes a polite letter about invoices that are past due on a day (--date), as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill reminder accounts/fernhill-hotels.yaml",
+        "  icequill reminder accounts/mercado-del-mar.yaml --level 2 --date 2026-08-31 --html"})
+public final class ReminderCommand extends PaperCommand {
+
+    @Option(names = "--level", paramLabel = "N", defaultValue = "1", converter = LevelReader.class, description = "1 for the first reminder, 2 for the second, 3 for the last. Default: 1.")
+    private Reminder.Level level = Reminder.Level.FIRST;
+
+    ReminderCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.accounts().reminder(from, options, level);
+    }
+
+    /** Reads a level as people write it. */
+    static final class LevelReader implements ITypeConverter<Reminder.Level> {
+        @Override
+        public Reminder.Level convert(String text) {
+            return Arrays.stream(Reminder.Level.values())
+                    .filter(known -> text.equals(String.valueOf(known.number()))).findFirst()
+                    .orElseThrow(() -> new TypeConversionException(
+                            "there is no level \"" + text + "\"; write 1, 2 or 3"));
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package icequill.cli.paper;
+
+import icequill.answer.JsonText;
+import icequill.answer.RenewalAdvice;
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.cli.terminal.Printout;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes a renewal notice, and says when to send it. */
+@Command(name = "renewal", mixinStandardHelpOptions = true, description = "Writes the notice that an agreement will renew itself as PDF into the shop folder's papers/, and says when and how to send it by the laws on record. Check with your adviser.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill renewal agreements/crumb-lane-bakery.yaml",
+        "  icequill renewal agreements/crumb-lane-bakery.yaml --date 2027-03-05 --json",
+        "  icequill renewal agreements/crumb-lane-bakery.yaml --late \"our letter of March came back\""})
+public final class RenewalCommand extends PaperCommand {
+
+    @Option(names = "--late", paramLabel = "REASON", description = "Print a notice that does not come in time: why, for the customer. It makes no claim that the agreement renews.")
+    private @Nullable String late;
+
+    RenewalCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        Printout printout = printout();
+        return printout.show(office().plans().renewal(from(), paperOptions(), Optional.ofNullable(late)),
+                advice -> print(advice, printout));
+    }
+
+    private static void print(RenewalAdvice advice, Printout printout) {
+        if (printout.json()) {
+            printout.out().println(JsonText.of(advice.json()));
+            return;
+        }
+        advice.paper().files().forEach(written -> printout.out().println("Wrote " + written));
+        printout.out().println(advice.paper().summary());
+        advice.sentences().forEach(printout.out()::println);
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.plans().renewal(from, options, Optional.ofNullable(late)).map(RenewalAdvice::paper);
+    }
+}

@@ -1,0 +1,33 @@
+package icequill.cli.paper;
+
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes the statement of one account. */
+@Command(name = "statement", mixinStandardHelpOptions = true, description = "Writes what a customer owes at the end of a day (--date) as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill statement accounts/fernhill-hotels.yaml",
+        "  icequill statement accounts/mercado-del-mar.yaml --date 2026-08-31 --since 2026-01-01 --html"})
+public final class StatementCommand extends PaperCommand {
+
+    @Option(names = "--since", paramLabel = "D", description = "List what happened from this day on. Default: 90 days before the date.")
+    private @Nullable LocalDate since;
+
+    StatementCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.accounts().statement(from, options, Optional.ofNullable(since));
+    }
+}

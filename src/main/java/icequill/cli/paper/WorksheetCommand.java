@@ -1,0 +1,26 @@
+package icequill.cli.paper;
+
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import java.nio.file.Path;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+
+/** Writes the work sheet of one planned visit. */
+@Command(name = "worksheet", mixinStandardHelpOptions = true, description = "Writes the technician's sheet for a planned visit, its tasks in order with doses, readings and cautions, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill worksheet planned/summer-cleaning-bakery.yaml",
+        "  icequill worksheet planned/summer-cleaning-bakery.yaml --lang es --html"})
+public final class WorksheetCommand extends PaperCommand {
+
+    WorksheetCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+        return office.worksheet(from, options);
+    }
+}

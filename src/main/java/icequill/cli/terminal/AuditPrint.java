@@ -1,0 +1,39 @@
+package icequill.cli.terminal;
+
+import icequill.answer.AuditSheet;
+import icequill.answer.JsonText;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+
+/** How a book was found, as text or JSON. */
+public final class AuditPrint {
+
+    private AuditPrint() {
+    }
+
+    /**
+     * Prints it and gives the exit status.
+     *
+     * @param done what was done besides looking, as a sentence
+     */
+    public static int report(Checked<AuditSheet> found, String done, Printout printout) {
+        if (found instanceof Checked.Faulty<AuditSheet> faulty) {
+            return printout.problems(faulty.problems());
+        }
+        AuditSheet sheet = found.orElseThrow();
+        if (printout.json()) {
+            printout.out().println(JsonText.of(sheet.json()));
+        } else {
+            if (!sheet.series().isEmpty()) {
+                printout.out().println(Table.of(AuditSheet.HEAD, sheet.series(), 1));
+            }
+            sheet.elsewhere().forEach(series -> printout.out().println(
+                    "Not looked at, since they lie in their office's own folder: the files of " + series + " papers"));
+            sheet.findings().stream().map(Problem::text).forEach(printout.err()::println);
+            printout.out().println(done + (sheet.findings().isEmpty()
+                    ? "All is well: " + sheet.papers() + " papers."
+                    : sheet.findings().size() + " findings in " + sheet.papers() + " papers."));
+        }
+        return sheet.findings().isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();
+    }
+}

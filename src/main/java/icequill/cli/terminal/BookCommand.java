@@ -1,0 +1,112 @@
+package icequill.cli.terminal;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.JsonText;
+import icequill.office.care.CheckShop;
+import icequill.problem.Checked;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.LongConsumer;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What all commands share that work on the shop's book. */
+public abstract class BookCommand implements Callable<Integer> {
+
+    private final Clock clock;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private FolderOptions options = new FolderOptions();
+
+    public BookCommand(Clock clock) {
+        this.clock = clock;
+    }
+
+    protected final Clock clock() {
+        return clock;
+    }
+
+    protected final CommandSpec spec() {
+        return spec;
+    }
+
+    protected final Path folder() {
+        return told(options.folder());
+    }
+
+    protected final Path folderOf(Path file) {
+        return told(options.folderOf(file));
+    }
+
+    protected final Path file(Path file) {
+        return options.file(file);
+    }
+
+    protected final Printout printout() {
+        return Printout.of(spec.commandLine(), options.json());
+    }
+
+    /** A password that others may read is told whatever the command does. */
+    private Path told(Path shop) {
+        CheckShop.readablePassword(shop).ifPresent(readable -> printout().err().println("Note: " + readable.text()));
+        return shop;
+    }
+
+    /** Shows a result as JSON where that is asked for, else as text. */
+    protected final <T> int show(Checked<T> result, Function<T, Map<String, ?>> json, Consumer<T> text) {
+        Printout printout = printout();
+        return printout.show(result, value -> {
+            if (printout.json()) {
+                printout.out().println(JsonText.of(json.apply(value)));
+            } else {
+                text.accept(value);
+            }
+        });
+    }
+
+    /** Shows papers that were issued. */
+    static int show(Checked<List<BookedPaper>> papers, Printout printout) {
+        return printout.show(papers, all -> {
+            if (printout.json()) {
+                printout.out().println(JsonText.of(json(all)));
+            } else {
+                all.forEach(paper -> print(paper, printout));
+            }
+        });
+    }
+
+    public static Map<String, ?> json(List<BookedPaper> papers) {
+        return Map.of("papers", papers.stream().map(BookedPaper::json).toList());
+    }
+
+    /** A paper that was issued, and where its PDF lies. */
+    static void print(BookedPaper paper, Printout printout) {
+        printout.out().println("Issued " + paper.title() + paper.due().map(day -> ", due " + day).orElse("") + ": "
+                + paper.where());
+        printout.out().println("  " + paper.file());
+        paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
+    }
+
+    protected final void print(String line) {
+        printout().out().println(line);
+    }
+
+    /** Says how far a long run has come, where somebody reads along. */
+    protected final LongConsumer progress(String what) {
+        Printout printout = printout();
+        return count -> {
+            if (!printout.json()) {
+                printout.err().println(count + " papers " + what);
+            }
+        };
+    }
+}

@@ -1,0 +1,106 @@
+package icequill.cli.terminal;
+
+import icequill.answer.JsonText;
+import icequill.answer.WrittenPaper;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.request.PaperOptions;
+import icequill.shop.ShopDay;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What all commands share that write a paper from a file. */
+public abstract class PaperCommand implements Callable<Integer> {
+
+    private final Clock clock;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private ShopOptions options = new ShopOptions();
+
+    @Parameters(paramLabel = "FILE", description = "The file to write the paper from.")
+    private Path file = Path.of("");
+
+    @Option(names = "--number", paramLabel = "N", description = "The number of the paper. Without one it is a draft.")
+    private @Nullable String number;
+
+    @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
+    private @Nullable LocalDate date;
+
+    @Mixin
+    private ExtraOptions extras = new ExtraOptions();
+
+    public PaperCommand(Clock clock) {
+        this.clock = clock;
+    }
+
+    /** Writes the paper that this command is for. */
+    protected abstract Checked<WrittenPaper> write(Office office, Path from, PaperOptions wish);
+
+    @Override
+    public Integer call() {
+        Printout printout = printout();
+        return printout.show(write(office(), from(), paperOptions()), paper -> print(paper, printout));
+    }
+
+    protected final Clock clock() {
+        return clock;
+    }
+
+    protected final CommandSpec spec() {
+        return spec;
+    }
+
+    /** Where a command works that is given no file. */
+    protected final Path folder() {
+        return options.folder();
+    }
+
+    protected final Printout printout() {
+        return Printout.of(spec.commandLine(), options.json());
+    }
+
+    protected final Office office() {
+        return Office.of(options.folderOf(file));
+    }
+
+    protected final Path from() {
+        return options.file(file);
+    }
+
+    /** Another file than the one that the paper is written from. */
+    protected final Path from(Path other) {
+        return options.file(other);
+    }
+
+    protected final Path folderOf(Path other) {
+        return options.folderOf(other);
+    }
+
+    protected final PaperOptions paperOptions() {
+        return new PaperOptions(Optional.ofNullable(number),
+                date == null ? ShopDay.today(options.folderOf(file), clock) : date,
+                options.language(), extras.extras());
+    }
+
+    private void print(WrittenPaper paper, Printout printout) {
+        if (options.json()) {
+            printout.out().println(JsonText.of(paper.json()));
+        } else {
+            paper.files().forEach(written -> printout.out().println("Wrote " + written));
+            printout.out().println(paper.summary());
+        }
+        paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
+    }
+}

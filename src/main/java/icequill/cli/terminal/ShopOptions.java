@@ -1,0 +1,50 @@
+package icequill.cli.terminal;
+
+import icequill.party.Language;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The options that every command on a shop's files shares. */
+public final class ShopOptions {
+
+    @Mixin
+    private FolderOptions folders = new FolderOptions();
+
+    @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
+    private @Nullable LanguageTag language;
+
+    /** The values of --lang, spelled as people write them. */
+    public enum LanguageTag {
+        EN, ES;
+
+        public Language language() {
+            return switch (this) {
+            case EN -> Language.ENGLISH;
+            case ES -> Language.SPANISH;
+            };
+        }
+    }
+
+    public boolean json() {
+        return folders.json();
+    }
+
+    public Optional<Language> language() {
+        return Optional.ofNullable(language).map(LanguageTag::language);
+    }
+
+    public Path folder() {
+        return folders.folder();
+    }
+
+    public Path folderOf(Path file) {
+        return folders.folderOf(file);
+    }
+
+    public Path file(Path file) {
+        return folders.file(file);
+    }
+}

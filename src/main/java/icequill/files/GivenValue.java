@@ -1,6 +1,0 @@
-package icequill.files;
-
-import icequill.problem.Place;
-
-/** A value as somebody gave it, and where. */
-public record GivenValue(String text, Place place) {}

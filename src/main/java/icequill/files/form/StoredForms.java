@@ -1,0 +1,205 @@
+package icequill.files.form;
+
+import icequill.files.yaml.Column;
+import icequill.files.yaml.Fields;
+import icequill.files.yaml.GivenValue;
+import icequill.files.yaml.Json;
+import icequill.files.yaml.SchemaCheck;
+import icequill.files.yaml.Tree;
+import icequill.files.yaml.TreeJson;
+import icequill.files.yaml.ValueTree;
+import icequill.files.yaml.YamlReader;
+import icequill.party.BillTo;
+import icequill.party.Customer;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.party.Timeline;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/**
+ * Customers, sites and machines outside the shop folder's files: from single values, and as JSON on one line with the keys of
+ * a site's file. Whatever is wrong is collected where the forms come from.
+ */
+public final class StoredForms {
+
+    private static final String SITE = "/icequill/schema/site.schema.json";
+    private static final String CUSTOMER_KEY = "customer";
+    private static final String MACHINES_KEY = "machines";
+    private static final String BILL_KEY = "billTo";
+
+    private final Problems problems;
+    private final Consumer<Tree> note;
+
+    public StoredForms(Problems problems, Consumer<Tree> note) {
+        this.problems = problems;
+        this.note = note;
+    }
+
+    /**
+     * A site as it is and as it is stored.
+     *
+     * @param data of the site without customer and machines
+     * @param machines each in that form, by id
+     */
+    public record Whole(Site site, String data, Map<String, String> machines) {
+        public Whole {
+            machines = new LinkedHashMap<>(machines);
+        }
+    }
+
+    /** A machine of a list, before it is known whether it is right. */
+    public record Given(String id, Map<Column, GivenValue> values, Place place) {}
+
+    /** The site as it was stored. */
+    public Optional<Site> site(String id, SiteSource.Stored stored) {
+        Tree.Branch tree = whole(siteTree(id, stored.data()), stored.machines().stream()
+                .map(machine -> tree(machine, "the book's machine at " + id)).toList());
+        return checked(tree).read(id, stored.customer());
+    }
+
+    /**
+     * A site with values laid over what is stored of it.
+     *
+     * @param customer who pays; empty where he has problems of his own
+     * @param before as it is stored; empty for a new one
+     * @param kept machines as they are stored, by id
+     * @param machines with values laid over what is kept; new where nothing is
+     * @return empty when something needed is missing or wrong, which is then reported
+     */
+    public Optional<Whole> site(String id, Optional<Customer> customer, Map<Column, GivenValue> values, Place place,
+            Optional<String> before, Map<String, String> kept, List<Given> machines) {
+        Tree.Branch site = ValueTree.over(before.map(data -> siteTree(id, data))
+                .orElseGet(() -> ValueTree.empty(place)), values);
+        Map<String, Tree.Branch> all = new LinkedHashMap<>();
+        kept.forEach((machine, data) -> all.put(machine, tree(data, "the book's machine at " + id)));
+        machines.forEach(given -> all.put(given.id(), machine(given, Optional.ofNullable(all.get(given.id())))));
+        Tree.Branch tree = whole(site, all.values().stream().toList());
+        int found = problems.count();
+        Optional<Site> read = checked(tree).read(id, customer.orElse(SiteReader.UNKNOWN));
+        return read.filter(sound -> problems.count() == found && customer.isPresent())
+                .map(sound -> whole(sound, tree));
+    }
+
+    private static Tree.Branch machine(Given given, Optional<Tree.Branch> before) {
+        Column id = new Column("machine", List.of("id"), Column.Kind.TEXT, "");
+        Map<Column, GivenValue> values = new LinkedHashMap<>();
+        values.put(id, new GivenValue(given.id(), given.place()));
+        values.putAll(given.values());
+        return ValueTree.over(before.orElseGet(() -> ValueTree.empty(given.place())), values);
+    }
+
+    /** A site that was read from a file, as it is stored. */
+    public static Whole whole(Site site, Tree.Branch tree) {
+        Map<String, Tree> own = new LinkedHashMap<>(tree.entries());
+        own.keySet().removeAll(Set.of("format", CUSTOMER_KEY, MACHINES_KEY));
+        Map<String, String> machines = new LinkedHashMap<>();
+        if (tree.entries().get(MACHINES_KEY) instanceof Tree.Row row) {
+            List<Machine> read = site.machines();
+            for (int i = 0; i < read.size(); i++) {
+                machines.put(read.get(i).id(), TreeJson.text(row.items().get(i)));
+            }
+        }
+        return new Whole(site, TreeJson.text(new Tree.Branch(own, tree.keys(), tree.place())), machines);
+    }
+
+    /**
+     * A customer with values laid over what is known of him.
+     *
+     * @param before empty for a new one
+     * @param from the day from which another is billed; empty to correct who is billed now
+     * @param day whose bill-to is changed or followed
+     * @param ofAccount whether a parent account may be billed, so that nobody need be named here
+     * @return empty when something needed is missing or wrong, which is then reported
+     */
+    public Optional<Customer> customer(Map<Column, GivenValue> values, Place place, Optional<Customer> before,
+            Optional<LocalDate> from, LocalDate day, boolean ofAccount) {
+        Tree.Branch base = before.map(customer -> customerTree(billedOn(customer, day)))
+                .orElseGet(() -> ValueTree.empty(place));
+        Tree.Branch tree = billed(ValueTree.over(base, values));
+        note.accept(tree);
+        int found = problems.count();
+        problems.addAll(SchemaCheck.check(tree, SITE, "/properties/customer",
+                ofAccount ? Set.of(BILL_KEY) : Set.of()));
+        Optional<Customer> read = SiteReader.customer(new Fields(tree, problems));
+        return read.filter(sound -> problems.count() == found)
+                .map(customer -> before.map(old -> dated(customer, old, from, day)).orElse(customer));
+    }
+
+    /** A customer from a file with the keys that a site's file has below {@code customer}. */
+    public Optional<Customer> customer(Tree.Branch tree) {
+        note.accept(tree);
+        problems.addAll(SchemaCheck.check(tree, SITE, "/properties/customer", Set.of()));
+        return SiteReader.customer(new Fields(tree, problems));
+    }
+
+    private static Customer billedOn(Customer customer, LocalDate day) {
+        return customer.billed(customer.billTo().at(day).map(Timeline::always).orElse(customer.billTo()));
+    }
+
+    private static Customer dated(Customer changed, Customer old, Optional<LocalDate> from, LocalDate day) {
+        Optional<BillTo> billTo = changed.billTo().entries().stream().findFirst()
+                .map(Timeline.Entry::value);
+        return billTo.map(value -> changed.billed(from
+                .map(start -> old.billTo().from(start, value, Place.NOWHERE))
+                .orElseGet(() -> old.billTo().corrected(day, value)))).orElse(changed);
+    }
+
+    /** Single values give one bill-to; a file has a list of them. */
+    private static Tree.Branch billed(Tree.Branch tree) {
+        Map<String, Tree> entries = new LinkedHashMap<>(tree.entries());
+        if (entries.get(BILL_KEY) instanceof Tree.Branch billTo) {
+            Map<String, Tree> named = new LinkedHashMap<>(billTo.entries());
+            if (entries.get("name") instanceof Tree.Leaf name) {
+                named.putIfAbsent("name", name);
+            }
+            entries.put(BILL_KEY,
+                    new Tree.Row(List.of(new Tree.Branch(named, billTo.keys(), billTo.place())), billTo.place()));
+        }
+        return new Tree.Branch(entries, tree.keys(), tree.place());
+    }
+
+    /** As {@link #customer} reads it, with the one bill-to it has as keys of its own. */
+    private static Tree.Branch customerTree(Customer customer) {
+        Tree.Branch tree = tree(Json.text(CustomerForm.of(customer)), "the book's customer");
+        Map<String, Tree> entries = new LinkedHashMap<>(tree.entries());
+        if (entries.get(BILL_KEY) instanceof Tree.Row row && !row.items().isEmpty()) {
+            entries.put(BILL_KEY, row.items().getFirst());
+        }
+        return new Tree.Branch(entries, tree.keys(), tree.place());
+    }
+
+    private SiteReader checked(Tree.Branch tree) {
+        note.accept(tree);
+        problems.addAll(SchemaCheck.check(tree, SITE, "", Set.of(CUSTOMER_KEY, MACHINES_KEY)));
+        return new SiteReader(new Fields(tree, problems));
+    }
+
+    private static Tree.Branch siteTree(String id, String data) {
+        return tree(data, "the book's site " + id);
+    }
+
+    private static Tree.Branch tree(String json, String name) {
+        return YamlReader.parse(json, name, new Problems())
+                .flatMap(tree -> tree instanceof Tree.Branch branch ? Optional.of(branch) : Optional.empty())
+                .orElseGet(() -> ValueTree.empty(Place.ofFile(name)));
+    }
+
+    private static Tree.Branch whole(Tree.Branch site, List<Tree.Branch> machines) {
+        Map<String, Tree> entries = new LinkedHashMap<>();
+        entries.put("format", Tree.Leaf.of("1", Tree.Leaf.Kind.NUMBER, site.place()));
+        entries.putAll(site.entries());
+        // A site of the book may come before its machines.
+        if (!machines.isEmpty()) {
+            entries.put(MACHINES_KEY, new Tree.Row(List.copyOf(machines), site.place()));
+        }
+        return new Tree.Branch(entries, site.keys(), site.place());
+    }
+}

@@ -1,0 +1,244 @@
+package icequill.files.form;
+
+import icequill.files.pricing.Prices;
+import icequill.files.yaml.Fields;
+import icequill.party.Shop;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.work.Attendance;
+import icequill.work.Attendance.Spell;
+import icequill.work.Call;
+import icequill.work.ChargeClass;
+import icequill.work.Finding;
+import icequill.work.LocalTimes;
+import icequill.work.Outcome;
+import icequill.work.PurchaseOrder;
+import icequill.work.Visit;
+import icequill.work.Visit.Named;
+import icequill.work.VisitLine;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes a visit from its file, in the shop's time zone and currency. */
+public final class VisitReader {
+
+    private static final Duration LONGEST = Duration.ofHours(24);
+
+    private final Fields fields;
+    private final Shop shop;
+
+    public VisitReader(Fields fields, Shop shop) {
+        this.fields = fields;
+        this.shop = shop;
+    }
+
+    /** Empty when no person's time could be read, which is then reported. */
+    public Optional<Visit> read(String id) {
+        List<Attendance> people = fields.children("people").stream().flatMap(entry -> person(entry).stream()).toList();
+        List<Finding> findings = fields.children("machines").stream().flatMap(entry -> finding(entry).stream())
+                .toList();
+        List<VisitLine> lines = fields.children("lines").stream().flatMap(entry -> line(entry).stream()).toList();
+        Optional<Call> call = fields.child("asked").flatMap(this::call);
+        PurchaseOrder order = fields.child("order").map(this::order).orElse(PurchaseOrder.NONE);
+        Optional<String> site = fields.id("site");
+        if (people.isEmpty() || site.isEmpty()) {
+            return Optional.empty();
+        }
+        call.ifPresent(asked -> checkOrder(asked, people));
+        return Optional
+                .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
+                        fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
+                        named("classDiscount"), named("documentDiscount"),
+                        fields.child("quote").flatMap(ProposalReader::read), handover(people),
+                        fields.place("site")));
+    }
+
+    private Visit.Handover handover(List<Attendance> people) {
+        ZonedDateTime began = people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+        Optional<ZonedDateTime> safeFrom = moment(fields, "safeFrom");
+        safeFrom.filter(moment -> moment.isBefore(began)).ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER,
+                fields.place("safeFrom"), "safe from " + moment.toLocalDateTime() + ", before anybody had come",
+                "a time after " + began.toLocalDateTime()));
+        Optional<LocalDate> nextDue = fields.day("nextDue");
+        nextDue.filter(day -> !day.isAfter(began.toLocalDate())).ifPresent(day -> fields.problems().add(
+                Code.WRONG_ORDER, fields.place("nextDue"),
+                "due again on " + day + ", but this visit was on " + began.toLocalDate(), "a later day"));
+        return new Visit.Handover(safeFrom, nextDue);
+    }
+
+    private Optional<Named> named(String key) {
+        return fields.text(key).map(name -> new Named(name, fields.place(key)));
+    }
+
+    private static Outcome outcome(Fields entry, String key) {
+        return entry.constant(key, Outcome.class).orElse(Outcome.CHARGED);
+    }
+
+    private Optional<Call> call(Fields entry) {
+        return moment(entry, "at").map(at -> new Call(entry.text("by").orElse(""), at, entry.text("symptom").orElse(""),
+                moment(entry, "promised")));
+    }
+
+    private void checkOrder(Call call, List<Attendance> people) {
+        Fields entry = fields.child("asked").orElseThrow();
+        if (people.stream().noneMatch(person -> person.left().isAfter(call.at()))) {
+            fields.problems().add(Code.WRONG_ORDER, entry.place("at"),
+                    "asked at " + call.at().toLocalDateTime() + ", after everybody had left",
+                    "a time before the visit");
+        }
+        call.promised().filter(promised -> promised.isBefore(call.at()))
+                .ifPresent(promised -> fields.problems().add(Code.WRONG_ORDER, entry.place("promised"),
+                        "promised for " + promised.toLocalDateTime() + ", but asked at " + call.at().toLocalDateTime(),
+                        "a time after the call"));
+    }
+
+    private PurchaseOrder order(Fields entry) {
+        return new PurchaseOrder(entry.text("purchaseOrder"),
+                Prices.charged(entry, "limit", shop.currency()), entry.text("approver"),
+                entry.place("limit"));
+    }
+
+    private Optional<Attendance> person(Fields entry) {
+        Optional<ZonedDateTime> arrived = moment(entry, "arrived");
+        Optional<ZonedDateTime> left = moment(entry, "left");
+        if (arrived.isEmpty() || left.isEmpty() || !inOrder(entry, arrived.get(), left.get())) {
+            return Optional.empty();
+        }
+        List<Spell> spells = entry.entries().containsKey("spent")
+                ? spells(entry, arrived.get(), left.get())
+                : on(entry, entry).map(on -> new Spell(arrived.get(), left.get(), on, outcome(entry, "outcome")))
+                        .stream().toList();
+        return spells.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Attendance(entry.text("name").orElse(""), entry.text("grade").orElse(""), spells,
+                        entry.place("grade")));
+    }
+
+    /** What a spell was for, as it says itself or else its person; neither is a problem, for tax goes by it. */
+    private static Optional<ChargeClass> on(Fields spell, Fields person) {
+        if (!spell.entries().containsKey("on") && !person.entries().containsKey("on")) {
+            spell.problems().add(Code.MISSING, spell.place(), "what the time was spent on is missing",
+                    "on: cleaning, repair, diagnosis or travel");
+            return Optional.of(ChargeClass.CLEANING);
+        }
+        Fields teller = spell.entries().containsKey("on") ? spell : person;
+        return teller.constant("on", ChargeClass.class).filter(ChargeClass::isLabor);
+    }
+
+    private static boolean inOrder(Fields entry, ZonedDateTime arrived, ZonedDateTime left) {
+        if (!left.isAfter(arrived)) {
+            entry.problems().add(Code.WRONG_ORDER, entry.place("left"),
+                    "left " + left.toLocalDateTime() + ", but arrived " + arrived.toLocalDateTime(),
+                    "a time after the arrival");
+            return false;
+        }
+        if (Duration.between(arrived, left).compareTo(LONGEST) > 0) {
+            entry.problems().add(Code.OUT_OF_RANGE, entry.place("left"),
+                    "a stay of " + Duration.between(arrived, left).toHours() + " hours", "at most 24 hours");
+            return false;
+        }
+        return true;
+    }
+
+    private List<Spell> spells(Fields entry, ZonedDateTime arrived, ZonedDateTime left) {
+        List<Spell> spells = new ArrayList<>();
+        ZonedDateTime from = arrived;
+        for (Fields spent : entry.children("spent")) {
+            Optional<ZonedDateTime> until = moment(spent, "until");
+            Optional<ChargeClass> on = on(spent, entry);
+            if (until.isEmpty() || on.isEmpty()) {
+                return List.of();
+            }
+            if (!until.get().isAfter(from)) {
+                spent.problems().add(Code.WRONG_ORDER, spent.place("until"),
+                        "until " + until.get().toLocalDateTime() + ", but it begins " + from.toLocalDateTime(),
+                        "a later time");
+                return List.of();
+            }
+            spells.add(new Spell(from, until.get(), on.get(),
+                    spent.constant("outcome", Outcome.class).orElse(outcome(entry, "outcome"))));
+            from = until.get();
+        }
+        if (!from.isEqual(left)) {
+            entry.problems().add(Code.WRONG_ORDER, entry.place("spent"),
+                    "the time spent ends " + from.toLocalDateTime() + ", but the person left " + left.toLocalDateTime(),
+                    "the last \"until\" is the time of \"left\"");
+            return List.of();
+        }
+        return spells;
+    }
+
+    private Optional<Finding> finding(Fields entry) {
+        return entry.text("machine").map(machine -> new Finding(machine, entry.text("complaint"), entry.text("cause"),
+                entry.text("correction"),
+                entry.children("tasks").stream().flatMap(task -> task.text("task")
+                        .map(id -> new Finding.TaskDone(id, outcome(task, "outcome"), task.place("task"))).stream())
+                        .toList(),
+                entry.children("readings").stream()
+                        .map(reading -> new Finding.Reading(reading.text("what").orElse(""),
+                                reading.text("unit").orElse(""), reading.text("before"), reading.text("after")))
+                        .toList(),
+                entry.children("recommended").stream()
+                        .map(advice -> new Finding.Recommendation(advice.text("text").orElse(""),
+                                advice.flag("accepted")))
+                        .toList(),
+                entry.children("chemicals").stream().flatMap(used -> used.text("material")
+                        .map(id -> new Finding.ChemicalUse(id, used.number("dose"), used.number("water"),
+                                used.number("minutes"),
+                                used.number("ph"), used.number("strip"), used.place("material")))
+                        .stream()).toList(),
+                entry.text("confirmed"), entry.place("machine")));
+    }
+
+    private Optional<VisitLine> line(Fields entry) {
+        Optional<String> material = entry.text("material");
+        Optional<String> modifier = entry.text("modifier");
+        if (material.isPresent() == modifier.isPresent()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place(),
+                    material.isPresent() ? "both a material and a modifier" : "neither a material nor a modifier",
+                    "one of material, modifier on each line");
+            return Optional.empty();
+        }
+        Optional<String> machine = entry.text("machine");
+        Outcome outcome = outcome(entry, "outcome");
+        if (material.isPresent()) {
+            if (!entry.entries().containsKey("amount")) {
+                entry.problems().add(Code.MISSING, entry.place(), "\"amount\" is missing", "how much was used");
+            }
+            return entry.number("amount")
+                    .map(amount -> new VisitLine.MaterialUsed(material.get(), amount, machine, outcome,
+                            entry.place("material")));
+        }
+        return Optional.of(new VisitLine.ModifierApplied(modifier.get(), entry.number("amount").orElse(BigDecimal.ONE),
+                machine, outcome, entry.place("modifier")));
+    }
+
+    /** A local time, with an offset where one is written; a time the zone does not have is reported. */
+    private Optional<ZonedDateTime> moment(Fields entry, String key) {
+        Optional<String> text = entry.text(key)
+                .filter(found -> found.matches("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}([+-]\\d{2}:\\d{2})?"));
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Place place = entry.place(key);
+        try {
+            LocalDateTime local = LocalDateTime.parse(text.get().substring(0, 16));
+            Optional<ZoneOffset> offset = text.map(found -> found.substring(16)).filter(rest -> !rest.isEmpty())
+                    .map(ZoneOffset::of);
+            return entry.problems().take(LocalTimes.resolve(local, offset, shop.zone(), place));
+        } catch (DateTimeException noSuchTime) {
+            entry.problems().add(Code.NOT_ALLOWED, place, "there is no time " + text.get(),
+                    "a day of the calendar and a time from 00:00 to 23:59");
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package icequill.files.pricing;
+
+import icequill.files.yaml.Fields;
+import icequill.files.yaml.Names;
+import icequill.rates.ServiceCallRates;
+import icequill.rates.ServiceCallRates.Zone;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/** Makes the service call's rates from a file of kind service-call. */
+record ServiceCallReader(Fields fields, CurrencyUnit currency, Set<String> bands) {
+
+    Optional<ServiceCallRates> read() {
+        List<Zone> zones = Names.list(fields.children("zones"), this::zone);
+        Optional<MonetaryAmount> beyond = Prices.amount(fields, "beyond", currency);
+        Optional<MonetaryAmount> mileCost = Prices.amount(fields, "mileCost", currency);
+        return zones.isEmpty()
+                ? Optional.empty()
+                : beyond.flatMap(perMile -> mileCost
+                        .map(cost -> new ServiceCallRates(zones, perMile, cost, fields.place("mileCost"))));
+    }
+
+    private Optional<Zone> zone(String id, Fields entry) {
+        Optional<BigDecimal> upTo = entry.number("upTo");
+        return entry.wording("name").flatMap(name -> upTo.map(miles -> new Zone(id, name, miles,
+                Prices.byBand(entry, "prices", bands, currency), entry.place("prices"))));
+    }
+}

@@ -1,0 +1,99 @@
+package icequill.files.pricing;
+
+import icequill.explain.ConstantKey;
+import icequill.files.yaml.Fields;
+import icequill.files.yaml.Names;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxPlace.Rule;
+import icequill.tax.TaxRate;
+import icequill.tax.TaxRate.Category;
+import icequill.tax.Taxability;
+import icequill.work.ChargeClass;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes the tax places from a file of kind taxes. */
+final class TaxesReader {
+
+    /** For classes that no sales tax touches, so that every rule has a rate. */
+    private static final TaxRate UNTAXED = new TaxRate("untaxed", Category.O, List.of(), Optional.empty());
+
+    private static final int MOST = 100;
+
+    private TaxesReader() {
+    }
+
+    static List<TaxPlace> read(Fields fields) {
+        return Names.list(fields.children("places"), TaxesReader::place);
+    }
+
+    private static Optional<TaxPlace> place(String id, Fields entry) {
+        List<TaxRate> rates = Names.list(entry.children("rates"), TaxesReader::rate);
+        Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
+        entry.child("classes").ifPresent(classes -> {
+            for (ChargeClass chargeClass : ChargeClass.values()) {
+                classes.child(ConstantKey.of(chargeClass))
+                        .flatMap(rule -> rule(rule, entry.ids("rates"), rates))
+                        .ifPresent(rule -> rules.put(chargeClass, rule));
+            }
+        });
+        Optional<TaxPlace.Regime> regime = entry.constant("system", TaxPlace.Regime.class).or(
+                () -> entry.text("system").filter("vat"::equals).map(text -> TaxPlace.Regime.VAT));
+        return rules.size() != ChargeClass.values().length || regime.isEmpty()
+                ? Optional.empty()
+                : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
+                        rules, entry.place("id")));
+    }
+
+    private static Optional<TaxRate> rate(String id, Fields entry) {
+        Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
+        List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
+                .flatMap(name -> part.percent("percent", MOST)
+                        .flatMap(percent -> part.constant("levy", TaxRate.Levy.class)
+                                .map(levy -> new TaxRate.Component(name, percent, levy))))
+                .stream()).toList();
+        if (category.isEmpty()) {
+            return Optional.empty();
+        }
+        if (category.get().isTaxed() == components.isEmpty()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("category"),
+                    "category " + category.get() + " with " + components.size() + " components",
+                    "S with one component or more; Z, E, AE, K, G and O with none");
+            return Optional.empty();
+        }
+        return Optional.of(new TaxRate(id, category.get(), components, entry.wording("reason")));
+    }
+
+    /** @param named the ids of all rates of the place, also of those with faults of their own */
+    private static Optional<Rule> rule(Fields entry, Set<String> named, List<TaxRate> rates) {
+        Optional<Taxability> taxability = entry.constant("taxability", Taxability.class);
+        Optional<String> name = entry.text("rate");
+        Optional<TaxRate> rate = rates.stream().filter(known -> name.filter(known.id()::equals).isPresent())
+                .findFirst();
+        if (name.isPresent() && rate.isEmpty()) {
+            if (!named.contains(name.get())) {
+                entry.problems().add(Problem.unknownName(entry.place("rate"), "rate of this place", name.get(), named));
+            }
+            return Optional.empty();
+        }
+        if (taxability.isPresent() && rate.map(found -> !found.category().isTaxed()).orElse(true)
+                && needsRate(taxability.get())) {
+            entry.problems().add(Code.MISSING, entry.place("taxability"),
+                    "taxed, but at no rate of category S", "rate: one of this place's rates of category S");
+            return Optional.empty();
+        }
+        return taxability.map(found -> new Rule(found, rate.orElse(UNTAXED)));
+    }
+
+    private static boolean needsRate(Taxability taxability) {
+        return switch (taxability) {
+        case TAXABLE, TAXABLE_IF_PARTS_ON_VISIT -> true;
+        case EXEMPT, SELLER_CONSUMES -> false;
+        };
+    }
+}

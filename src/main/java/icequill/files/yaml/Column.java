@@ -1,0 +1,109 @@
+package icequill.files.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * One value of a customer, site or machine by itself, as a flag of a command or a column of a list has it.
+ *
+ * @param name as the list's head has it
+ * @param path of keys in a site's file, below the customer, the site or the machine
+ * @param about for a reader of help
+ */
+public record Column(String name, List<String> path, Kind kind, String about) {
+
+    /** What a value is. */
+    public enum Kind {
+        TEXT, NUMBER, YES_OR_NO,
+        /** Several texts, with semicolons between them. */
+        LIST
+    }
+
+    /** Those of a customer; a list has the customer's id in {@code customer}. */
+    public static final List<Column> CUSTOMER = List.of(text("name", "name", "the customer's name"),
+            text("language", "language", "en or es, of the customer's papers"),
+            text("vendorNumber", "vendorNumber", "our number in the customer's books"),
+            number("paymentDays", "paymentDays", "own terms, in days"),
+            new Column("claimsExemption", List.of("claimsExemption"), Kind.YES_OR_NO,
+                    "yes: says that no sales tax is due, which needs a certificate"),
+            text("billName", "billTo.name", "who is billed; the customer if left out"),
+            text("attention", "billTo.attention", "person or department at the payer's"),
+            list("street", "billTo.address.street", "of who is billed; lines with ; between them"),
+            text("city", "billTo.address.city", "of who is billed"),
+            text("region", "billTo.address.region", "of who is billed"),
+            text("postalCode", "billTo.address.postalCode", "of who is billed"),
+            text("country", "billTo.address.country", "two capital letters"),
+            text("email", "billTo.email", "where bills go"), text("vatId", "billTo.vatId", "VAT identifier"));
+
+    /** Those of a site; a list has its id in {@code site}. */
+    public static final List<Column> SITE = List.of(text("name", "name", "the site's name"),
+            text("storeNumber", "storeNumber", "the customer's own number for it"),
+            list("street", "address.street", "lines with ; between them"), text("city", "address.city", "of the site"),
+            text("region", "address.region", "of the site"), text("postalCode", "address.postalCode", "of the site"),
+            text("country", "address.country", "two capital letters"),
+            text("kind", "kind", "bakery, bar, brewery, clinic, hotel, restaurant, ..."),
+            number("miles", "miles", "one way from the shop"),
+            text("taxPlace", "taxPlace", "the place whose tax rules apply"),
+            text("accessFrom", "access.from", "a technician is let in from, such as 07:00"),
+            text("accessUntil", "access.until", "until"), list("season", "season", "months it is open; ; between them"),
+            text("parking", "parking", "where to park"), text("roof", "roof", "how to get onto the roof"));
+
+    /** Those of a machine; a list has its id in {@code machine} and its site's in {@code site}. */
+    public static final List<Column> MACHINE = List.of(text("model", "model", "as its plate says"),
+            text("where", "where", "where in the site it stands"), text("make", "make", "batch or continuous"),
+            text("form", "form", "head, self-contained or remote"), text("cooling", "cooling", "air or water"),
+            text("evaporator", "evaporator.position", "vertical or horizontal"),
+            text("plating", "evaporator.plating", "nickel, tin, stainless or other"),
+            number("harvestRate", "harvestRate", "pounds in 24 hours"), text("serial", "serial", "serial number"),
+            text("installed", "installed", "day, such as 2021-06-14"),
+            text("partsUntil", "warranty.partsUntil", "last day on which the maker pays for parts"),
+            text("laborUntil", "warranty.laborUntil", "last day on which the maker pays for labor"),
+            text("claimPayer", "warranty.payer", "who settles the claim"),
+            text("refrigerant", "refrigerant", "such as R-404A"),
+            number("chargeOunces", "chargeOunces", "of refrigerant, by weight"),
+            text("connection", "connection", "cord-and-plug or hard-wired"),
+            text("storage", "storage",
+                    "bin, or dispenser with an auger or agitator; taken for a dispenser if left out"),
+            new Column("groundLevel", List.of("groundLevel"), Kind.YES_OR_NO,
+                    "yes: all of it is reached standing on the ground"),
+            text("condition", "condition", "notes on its condition"));
+
+    public Column {
+        path = List.copyOf(path);
+    }
+
+    private static Column text(String name, String path, String about) {
+        return new Column(name, keys(path), Kind.TEXT, about);
+    }
+
+    private static Column number(String name, String path, String about) {
+        return new Column(name, keys(path), Kind.NUMBER, about);
+    }
+
+    private static Column list(String name, String path, String about) {
+        return new Column(name, keys(path), Kind.LIST, about);
+    }
+
+    private static List<String> keys(String path) {
+        List<String> keys = new ArrayList<>();
+        int from = 0;
+        for (int dot = path.indexOf('.'); dot >= 0; dot = path.indexOf('.', from)) {
+            keys.add(path.substring(from, dot));
+            from = dot + 1;
+        }
+        keys.add(path.substring(from));
+        return keys;
+    }
+
+    /** The name as a flag: {@code --vendor-number}. */
+    public String flag() {
+        return "--" + name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    /** The column of a name among some. */
+    public static Optional<Column> named(String name, List<Column> columns) {
+        return columns.stream().filter(column -> column.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,62 @@
+package icequill.files.yaml;
+
+import java.io.OutputStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Writes JSON text. */
+public final class Json {
+
+    private static final JsonMapper MAPPER = JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    private static final JsonMapper COMPACT = JsonMapper.builder()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
+
+    private Json() {
+    }
+
+    /** What JSON text of keys and values says; nothing of a text without letters. */
+    public static Map<String, Object> map(String text) {
+        return text.isBlank() ? Map.of() : COMPACT.readValue(text, new TypeReference<LinkedHashMap<String, Object>>() {
+        });
+    }
+
+    /**
+     * Writes keys, each with a list whose values come one by one; on one line each.
+     *
+     * @param lists by key; each gives its values to whom it is given
+     */
+    public static void stream(OutputStream out, Map<String, Consumer<Consumer<Object>>> lists) {
+        try (JsonGenerator json = COMPACT.writer().without(StreamWriteFeature.AUTO_CLOSE_TARGET).createGenerator(out)) {
+            json.writeStartObject();
+            lists.forEach((key, values) -> {
+                json.writeName(key);
+                json.writeStartArray();
+                values.accept(value -> {
+                    json.writeRaw(System.lineSeparator());
+                    json.writePOJO(value);
+                });
+                json.writeEndArray();
+            });
+            json.writeEndObject();
+        }
+    }
+
+    /**
+     * A value as indented JSON.
+     *
+     * @param value of maps, lists, texts, truths and whole numbers; the order of a map's keys is kept
+     */
+    public static String text(Object value) {
+        return MAPPER.writeValueAsString(value);
+    }
+}

@@ -1,0 +1,37 @@
+package icequill.forecast;
+
+import icequill.problem.Check;
+import java.util.List;
+
+/**
+ * Two choices for the same machines over the same months.
+ *
+ * @param first the one that is asked about
+ * @param second the one it is held against
+ */
+public record PolicyComparison(List<MachineRisk> machines, MaintenancePolicy first, MaintenancePolicy second,
+        StopPolicy policy, double months,
+        PriceTerms terms) {
+
+    public PolicyComparison {
+        machines = List.copyOf(machines);
+        Check.that(!machines.isEmpty(), "no machines");
+    }
+
+    /**
+     * What comes of it.
+     *
+     * @param saved by how much the first is expected to be cheaper over the months, in minor units, rounded once; negative where
+     *        it is dearer
+     * @param chance that it is the cheaper one
+     */
+    public record Answer(long saved, double chance) {}
+
+    /** Works it out. */
+    public Answer answer() {
+        Forecast one = Forecast.of(machines, first, policy, months, terms);
+        Forecast other = Forecast.of(machines, second, policy, months, terms);
+        return new Answer(MinorUnits.expected(other.total().mean() - one.total().mean()),
+                one.chanceCheaperThan(other));
+    }
+}

@@ -1,6 +1,0 @@
-package icequill.forecast;
-
-/** The side of a machine that dirt settles on. */
-public enum Side {
-    CONDENSER, WATER
-}

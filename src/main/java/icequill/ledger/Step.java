@@ -1,6 +1,0 @@
-package icequill.ledger;
-
-/** The steps of issuing, in their order. A book tells them to whoever wants to know; tests halt the process there. */
-enum Step {
-    NUMBER_TAKEN, PRINTED, FILE_WRITTEN, FILE_FLUSHED, ROW_STORED, WORDS_STORED, BEFORE_COMMIT, COMMITTED, MOVED
-}

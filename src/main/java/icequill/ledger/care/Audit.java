@@ -1,0 +1,204 @@
+package icequill.ledger.care;
+
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.PaperRow;
+import icequill.ledger.papers.PaperRows;
+import icequill.ledger.papers.Seal;
+import icequill.ledger.papers.Series;
+import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.papers.SeriesRows;
+import icequill.ledger.store.DamagedRow;
+import icequill.ledger.store.Dialect;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongConsumer;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
+
+/**
+ * Goes through a book as it is at one moment: tables, series, papers, words, files. Nothing that stands in a row is trusted; what cannot
+ * be understood is a finding.
+ */
+public final class Audit {
+
+    private final Handle handle;
+    private final Dialect dialect;
+    private final PaperCheck papers;
+    private final PaperReader reader;
+    private final FileScope files;
+    private final LongConsumer progress;
+    private final Problems findings = new Problems();
+    private final Map<String, Chain> chains = new LinkedHashMap<>();
+    private long looked;
+
+    /** @param progress is told how many papers were looked at, now and then */
+    public Audit(Handle handle, Dialect dialect, FileScope files, PaperReader reader, LongConsumer progress) {
+        this.handle = handle;
+        this.dialect = dialect;
+        this.papers = new PaperCheck(handle, files, reader, findings);
+        this.reader = reader;
+        this.files = files;
+        this.progress = progress;
+    }
+
+    public AuditReport report() {
+        for (String fault : dialect.faults(handle)) {
+            findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, "the database says of itself: " + fault, "a backup");
+        }
+        List<SeriesRows.Row> series = SeriesRows.all(handle);
+        PaperRows.each(handle, this::check);
+        series.forEach(this::end);
+        List<String> counted = series.stream().flatMap(row -> row.series().stream()).map(head -> head.series().text())
+                .toList();
+        // A series whose row is gone would else be passed over.
+        chains.values().stream().filter(chain -> !counted.contains(chain.text()))
+                .flatMap(chain -> chain.numbers().stream())
+                .forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, number + " belongs to no series",
+                        "the series' row from a backup"));
+        new LooseRows(handle, findings).check(papers.words());
+        understood("credit notes", () -> new CreditCheck(handle, reader, findings).check());
+        progress.accept(looked);
+        List<SeriesHead> heads = SeriesRows.heads(handle);
+        return new AuditReport(looked, heads, findings.list(), heads.stream()
+                .filter(head -> !files.isHere(head.series())).map(head -> head.series().text() + " " + head.papers())
+                .toList());
+    }
+
+    /**
+     * The same report with the files that belong to no paper.
+     *
+     * @param unknown files that had no row at the audit's moment
+     * @param later a handle that sees the papers issued since
+     */
+    public static AuditReport withUnknown(AuditReport report, List<Path> unknown, PaperFiles files, Handle later) {
+        FilesCheck again = new FilesCheck(later, files);
+        Stream<Problem> stray = unknown.stream().filter(again::isUnknown).map(FilesCheck::finding);
+        return report.and(stray.toList());
+    }
+
+    private void check(PaperRows.Found found) {
+        looked++;
+        if (looked % 100 == 0) {
+            progress.accept(looked);
+        }
+        switch (found) {
+        case PaperRows.Sealed sealed -> {
+            chain(sealed.row()).ifPresent(chain -> chain.next(sealed));
+            understood(sealed.row().number(), () -> papers.check(sealed));
+        }
+        case PaperRows.Unreadable unreadable -> damaged(unreadable.number() + " cannot be read: " + unreadable.why());
+        }
+    }
+
+    /** Whoever changes data can bring any code that reads it to any end; that is what is to be found. */
+    private void understood(String what, Runnable check) {
+        try {
+            check.run();
+        } catch (JdbiException cut) {
+            throw cut;
+        } catch (RuntimeException odd) {
+            damaged(what + ": its data cannot be understood: " + odd);
+        }
+    }
+
+    private Optional<Chain> chain(PaperRow row) {
+        try {
+            Series series = Series.stored(row.kind(), row.office(), String.valueOf(row.year()));
+            return Optional.of(chains.computeIfAbsent(series.text(), text -> new Chain(series, findings)));
+        } catch (DamagedRow none) {
+            damaged(row.number() + " belongs to no series: " + none.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private void end(SeriesRows.Row row) {
+        row.series().ifPresentOrElse(
+                head -> chains.computeIfAbsent(head.series().text(), text -> new Chain(head.series(), findings))
+                        .end(head),
+                () -> damaged("a series cannot be read: " + row));
+    }
+
+    private void damaged(String message) {
+        findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, message, "the row from a backup");
+    }
+
+    /** Follows the numbers and seals of one series. */
+    private static final class Chain {
+
+        /** So many missing numbers are named, and the rest counted. */
+        private static final int NAMED = 20;
+
+        private final Series series;
+        private final Problems findings;
+        private final List<String> numbers = new ArrayList<>();
+        private int position;
+        private String seal = Seal.NONE;
+
+        Chain(Series series, Problems findings) {
+            this.series = series;
+            this.findings = findings;
+        }
+
+        String text() {
+            return series.text();
+        }
+
+        /** Of the papers that were looked at, a few. */
+        List<String> numbers() {
+            return numbers;
+        }
+
+        void next(PaperRows.Sealed sealed) {
+            PaperRow row = sealed.row();
+            missing(row.position() - 1);
+            if (row.position() == position + 1 && !row.previousSeal().equals(seal)) {
+                damaged(row.number()
+                        + " does not follow the paper before it: one of the two was changed, or put in later");
+            }
+            if (!row.number().equals(series.number(row.position()))) {
+                damaged("paper " + row.position() + " of " + series.text() + " bears the number " + row.number());
+            }
+            if (!row.isSealedBy(sealed.seal())) {
+                damaged(row.number() + " was changed after it was issued: its row does not fit its seal");
+            }
+            if (numbers.size() < NAMED) {
+                numbers.add(row.number());
+            }
+            position = row.position();
+            seal = sealed.seal();
+        }
+
+        void end(SeriesHead head) {
+            missing(head.papers());
+            if (head.papers() < position) {
+                damaged("series " + series.text() + " counts " + head.papers() + " papers, but holds " + position);
+            }
+            if (head.papers() == position && !head.seal().equals(seal)) {
+                damaged("the last seal of series " + series.text() + " is not that of its last paper");
+            }
+        }
+
+        private void missing(int last) {
+            for (int number = position + 1; number <= last && number <= position + NAMED; number++) {
+                damaged(series.number(number) + " is missing");
+            }
+            if (last > position + NAMED) {
+                damaged(last - position - NAMED + " more of " + series.text() + " are missing");
+            }
+        }
+
+        private void damaged(String message) {
+            findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, message, "the row from a backup");
+        }
+    }
+}

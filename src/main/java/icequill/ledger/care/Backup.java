@@ -1,0 +1,184 @@
+package icequill.ledger.care;
+
+import icequill.files.disk.Unfinished;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.PaperRows;
+import icequill.ledger.papers.Series;
+import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.store.Dialect;
+import icequill.ledger.store.Flush;
+import icequill.ledger.store.Folder;
+import icequill.ledger.store.Hash;
+import icequill.ledger.store.Schema;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.LongConsumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a book into one file, as it is at one moment, while others go on working. */
+public final class Backup {
+
+    private static final int FETCHED = 200;
+
+    private final Jdbi database;
+    private final Dialect dialect;
+    private final FileScope scope;
+    private final PaperFiles files;
+    private final PaperReader reader;
+    private final Clock clock;
+
+    public Backup(Jdbi database, Dialect dialect, FileScope scope, PaperReader reader, Clock clock) {
+        this.database = database;
+        this.dialect = dialect;
+        this.scope = scope;
+        this.files = scope.files();
+        this.reader = reader;
+        this.clock = clock;
+    }
+
+    public Checked<BackupReport> write(Path target, LongConsumer progress) throws IOException {
+        if (Files.exists(target)) {
+            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.toString()),
+                    "the file exists already", "a new name for each backup"));
+        }
+        Path folder = Folder.madeFor(target);
+        try (Unfinished file = Unfinished.of(target)) {
+            Problems findings = new Problems();
+            Archive.Contents contents;
+            try (ZipOutputStream zip = new ZipOutputStream(file.out())) {
+                contents = database.inTransaction(dialect.snapshot(),
+                        handle -> written(handle, zip, findings, progress));
+                entry(zip, Archive.CONTENTS, Archive.JSON.writeValueAsBytes(contents));
+            }
+            file.finish();
+            Flush.folder(folder);
+            return Checked.sound(new BackupReport(target, contents.papers(), contents.heads(),
+                    contents.wrong().isEmpty(), findings.list()));
+        }
+    }
+
+    private Archive.Contents written(Handle handle, ZipOutputStream zip, Problems findings, LongConsumer progress)
+            throws IOException {
+        AuditReport audit = new Audit(handle, dialect, scope, reader, count -> {
+        }).report();
+        findings.addAll(audit.findings());
+        Map<String, String> hashes = new TreeMap<>();
+        for (Archive.Table table : Archive.TABLES) {
+            hashes.put(table.name(), table(handle, zip, table));
+        }
+        List<String> missing = new ArrayList<>();
+        long papers = 0;
+        for (SeriesHead head : audit.heads()) {
+            papers = papers(handle, zip, head.series(), new Progress(papers, progress, missing));
+        }
+        progress.accept(papers);
+        return new Archive.Contents(Archive.FORMAT, Schema.NEWEST, clock.instant().toString(), papers, audit.heads(),
+                hashes, missing, audit.findings().stream().filter(Archive::isDamage).map(Problem::message).toList());
+    }
+
+    /** How far it has come, and what was found on the way. */
+    private record Progress(long before, LongConsumer told, List<String> missing) {}
+
+    private long papers(Handle handle, ZipOutputStream zip, Series series, Progress progress) {
+        long[] count = {progress.before()};
+        PaperRows.eachFile(handle, series, (number, hash) -> {
+            paper(zip, series, number, hash, progress);
+            count[0]++;
+            if (count[0] % 100 == 0) {
+                progress.told().accept(count[0]);
+            }
+        });
+        return count[0];
+    }
+
+    private void paper(ZipOutputStream zip, Series series, String number, String hash, Progress progress)
+            throws IOException {
+        // A number that is none would lead out of the folder.
+        byte[] pdf = series.has(number) ? fileOf(series, number, hash) : null;
+        if (pdf != null && Hash.of(pdf).equals(hash)) {
+            entry(zip, Archive.entry(series, number), pdf);
+        } else {
+            // The audit has told of it, unless another office has it.
+            progress.missing().add(number);
+        }
+    }
+
+    private byte @Nullable [] fileOf(Series series, String number, String hash) {
+        try {
+            return files.read(series, number, hash);
+        } catch (IOException unreadable) {
+            return null;
+        }
+    }
+
+    private static String table(Handle handle, ZipOutputStream zip, Archive.Table table) throws IOException {
+        zip.putNextEntry(new ZipEntry(table.entry()));
+        MessageDigest digest = Hash.digest();
+        DigestOutputStream out = new DigestOutputStream(zip, digest);
+        handle.createQuery("SELECT * FROM " + table.name() + " ORDER BY " + table.order()).setFetchSize(FETCHED)
+                .scanResultSet((rows, context) -> {
+                    try (context; ResultSet all = rows.get()) {
+                        lines(all, out);
+                    }
+                    return table;
+                });
+        zip.closeEntry();
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static void lines(ResultSet rows, OutputStream out) throws SQLException {
+        ResultSetMetaData columns = rows.getMetaData();
+        List<Object> line = new ArrayList<>();
+        for (int i = 1; i <= columns.getColumnCount(); i++) {
+            line.add(columns.getColumnName(i));
+        }
+        line(out, line);
+        while (rows.next()) {
+            line.clear();
+            for (int i = 1; i <= columns.getColumnCount(); i++) {
+                line.add(rows.getObject(i));
+            }
+            line(out, line);
+        }
+    }
+
+    private static void line(OutputStream out, List<Object> values) {
+        try {
+            out.write(Archive.JSON.writeValueAsBytes(values));
+            out.write("\n".getBytes(StandardCharsets.UTF_8));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static void entry(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+}

@@ -1,0 +1,94 @@
+package icequill.ledger.entries;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** The customers, sites, machines and visits of the book. */
+public final class Entries {
+
+    private final Handle handle;
+
+    public Entries(Handle handle) {
+        this.handle = handle;
+    }
+
+    public Checked<CustomerEntry> customer(String id) {
+        return new CustomerRows(handle).find(id).map(Checked::sound).orElseGet(() -> missing("customer", id));
+    }
+
+    /** By id. */
+    public List<CustomerEntry> customers() {
+        return new CustomerRows(handle).all();
+    }
+
+    public Checked<SiteEntry> site(String id) {
+        return SiteRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("site", id));
+    }
+
+    /** By id. */
+    public List<SiteEntry> sites() {
+        return SiteRows.all(handle);
+    }
+
+    /** Of one customer, by id. */
+    public List<SiteEntry> sitesOf(String customer) {
+        return SiteRows.ofCustomer(handle, customer);
+    }
+
+    public Checked<MachineEntry> machine(String site, String id) {
+        return machinesOf(site).stream().filter(machine -> machine.id().equals(id)).findFirst().map(Checked::sound)
+                .orElseGet(() -> missing("machine at " + site, id));
+    }
+
+    /** Of one site, by id. */
+    public List<MachineEntry> machinesOf(String site) {
+        return MachineRows.ofSite(handle, site);
+    }
+
+    /** By site and id. */
+    public List<MachineEntry> machines() {
+        return MachineRows.all(handle);
+    }
+
+    public Checked<VisitEntry> visit(String id) {
+        return VisitRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("visit", id));
+    }
+
+    /** By their beginning. */
+    public List<VisitEntry> visits() {
+        return VisitRows.all(handle);
+    }
+
+    /** Of one site, by their beginning. */
+    public List<VisitEntry> visitsAt(String site) {
+        return VisitRows.atSite(handle, site);
+    }
+
+    /** Those that share a moment with the time. */
+    public List<VisitEntry> visitsDuring(ZonedDateTime from, ZonedDateTime until) {
+        return VisitRows.around(handle, from, until).stream()
+                .filter(visit -> visit.began().isBefore(until) && from.isBefore(visit.ended())).toList();
+    }
+
+    /** Empty for a visit that stands. */
+    public Optional<Withdrawal> withdrawal(String visit) {
+        return VisitRows.withdrawal(handle, visit);
+    }
+
+    private static <T> Checked<T> missing(String kind, String id) {
+        return Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
+                "the book has no " + kind + " \"" + id + "\"", "add it first, or see the list"));
+    }
+
+    /** Whether there is such a row. */
+    public boolean has(String table, String id) {
+        return handle.createQuery("SELECT 1 FROM " + table + " WHERE id = :id").bind("id", id).mapTo(Integer.class)
+                .findOne().isPresent();
+    }
+}

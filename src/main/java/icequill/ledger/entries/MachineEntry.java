@@ -1,0 +1,13 @@
+package icequill.ledger.entries;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A machine in the book.
+ *
+ * @param id within its site
+ * @param data all that is known of it, as the caller writes it
+ */
+public record MachineEntry(String site, String id, String model, Optional<String> serial,
+        Optional<LocalDate> installed, String data) {}

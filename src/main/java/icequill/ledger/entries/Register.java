@@ -1,0 +1,183 @@
+package icequill.ledger.entries;
+
+import icequill.party.Address;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+
+/** Adds and changes customers, sites, machines and visits. Each refuses what would leave the book untrue. */
+public final class Register {
+
+    /** What stands in the place of what was forgotten. */
+    private static final String BLANK = "";
+
+    private final Handle handle;
+    private final Entries entries;
+    private final Instant now;
+
+    public Register(Handle handle, Instant now) {
+        this.handle = handle;
+        this.entries = new Entries(handle);
+        this.now = now;
+    }
+
+    public Checked<CustomerEntry> add(CustomerEntry entry) {
+        Problems problems = taken("customer", entry.id());
+        problems.addAll(parentProblems(entry));
+        return stored(problems, entry, () -> new CustomerRows(handle).insert(entry));
+    }
+
+    public Checked<CustomerEntry> change(CustomerEntry entry) {
+        Problems problems = missing(entries.customer(entry.id()));
+        problems.addAll(parentProblems(entry));
+        return stored(problems, entry, () -> new CustomerRows(handle).update(entry));
+    }
+
+    public Checked<SiteEntry> add(SiteEntry site) {
+        Problems problems = taken("site", site.id());
+        problems.take(entries.customer(site.customer()));
+        return stored(problems, site, () -> SiteRows.insert(handle, site));
+    }
+
+    public Checked<SiteEntry> change(SiteEntry site) {
+        Problems problems = missing(entries.site(site.id()));
+        problems.take(entries.customer(site.customer()));
+        return stored(problems, site, () -> SiteRows.update(handle, site));
+    }
+
+    public Checked<MachineEntry> add(MachineEntry machine) {
+        Problems problems = missing(entries.site(machine.site()));
+        if (entries.machine(machine.site(), machine.id()) instanceof Checked.Sound<MachineEntry>) {
+            problems.add(exists("machine at " + machine.site(), machine.id()));
+        }
+        return stored(problems, machine, () -> MachineRows.insert(handle, machine));
+    }
+
+    public Checked<MachineEntry> change(MachineEntry machine) {
+        return stored(missing(entries.machine(machine.site(), machine.id())), machine,
+                () -> MachineRows.update(handle, machine));
+    }
+
+    public Checked<VisitEntry> record(VisitEntry visit) {
+        Problems problems = taken("visit", visit.id());
+        problems.take(entries.site(visit.site()));
+        return stored(problems, visit, () -> VisitRows.insert(handle, visit, now));
+    }
+
+    /** Records a visit anew, as long as no paper was issued for it. */
+    public Checked<VisitEntry> change(VisitEntry visit) {
+        Problems problems = missing(entries.visit(visit.id()));
+        problems.take(entries.site(visit.site()));
+        problems.addAll(withdrawn(visit.id()));
+        paperOf(visit.id()).ifPresent(number -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                "visit \"" + visit.id() + "\" was billed as " + number,
+                "a credit note for it, and a visit of another id"));
+        return stored(problems, visit, () -> VisitRows.update(handle, visit, now));
+    }
+
+    /** Takes a recorded visit back. Whether an invoice of it stands is for the caller to know. */
+    public Checked<Withdrawal> withdraw(String visit, String reason) {
+        Problems problems = missing(entries.visit(visit));
+        problems.addAll(withdrawn(visit));
+        Withdrawal withdrawal = new Withdrawal(now, reason);
+        return stored(problems, withdrawal, () -> VisitRows.withdraw(handle, visit, reason, now));
+    }
+
+    private List<Problem> withdrawn(String visit) {
+        return entries.withdrawal(visit).map(before -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                "visit \"" + visit + "\" was withdrawn: " + before.reason(), "a visit of another id")).stream()
+                .toList();
+    }
+
+    /** Notes why a paper bears an earlier day than the one before it. */
+    public void backdated(String number, String reason) {
+        handle.createUpdate("INSERT INTO paper_backdated (paper_id, reason)"
+                + " SELECT id, :reason FROM paper WHERE number = :number").bind("number", number)
+                .bind("reason", reason).execute();
+    }
+
+    /**
+     * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
+     * sites, machines and visits. Papers that were issued stay as they are, as long as the law and the shop keep them.
+     *
+     * @param day on which it is done
+     */
+    public Checked<CustomerEntry> forget(String id, LocalDate day) {
+        return entries.customer(id).map(known -> {
+            CustomerEntry blank = new CustomerEntry(id,
+                    Customer.named(BLANK),
+                    known.parent(), Optional.of(day));
+            new CustomerRows(handle).update(blank);
+            entries.sitesOf(id).forEach(this::forget);
+            return blank;
+        });
+    }
+
+    private void forget(SiteEntry site) {
+        Address address = new Address(List.of(), BLANK, BLANK, BLANK, site.address().country());
+        SiteRows.update(handle,
+                new SiteEntry(site.id(), site.customer(), BLANK, Optional.empty(), address, Optional.empty(), BLANK));
+        entries.machinesOf(site.id()).forEach(machine -> MachineRows.update(handle, new MachineEntry(machine.site(),
+                machine.id(), machine.model(), machine.serial(), machine.installed(), BLANK)));
+        entries.visitsAt(site.id()).forEach(visit -> VisitRows.update(handle,
+                new VisitEntry(visit.id(), visit.site(), visit.began(), visit.ended(), Optional.empty(), BLANK), now));
+    }
+
+    private Optional<String> paperOf(String visit) {
+        return handle.createQuery("SELECT number FROM paper WHERE visit_id = :visit ORDER BY id LIMIT 1")
+                .bind("visit", visit).mapTo(String.class).findOne();
+    }
+
+    /** A parent must exist, and nobody is his own parent, however many lie between. */
+    private List<Problem> parentProblems(CustomerEntry entry) {
+        Problems problems = new Problems();
+        Set<String> above = new HashSet<>(Set.of(entry.id()));
+        Optional<String> parent = entry.parent();
+        while (parent.isPresent() && problems.isEmpty()) {
+            String id = parent.get();
+            if (!above.add(id)) {
+                problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "customer \"" + entry.id() + "\" would be a parent of itself", "a parent that is not below it");
+                return problems.list();
+            }
+            parent = problems.take(entries.customer(id)).flatMap(CustomerEntry::parent);
+        }
+        return problems.list();
+    }
+
+    private Problems taken(String table, String id) {
+        Problems problems = new Problems();
+        if (entries.has(table, id)) {
+            problems.add(exists(table, id));
+        }
+        return problems;
+    }
+
+    private static Problem exists(String kind, String id) {
+        return new Problem(Code.ALREADY_EXISTS, Place.NOWHERE, "the book has a " + kind + " \"" + id + "\" already",
+                "another id, or change it");
+    }
+
+    private static Problems missing(Checked<?> found) {
+        Problems problems = new Problems();
+        problems.addAll(found.problems());
+        return problems;
+    }
+
+    private static <T> Checked<T> stored(Problems problems, T entry, Runnable store) {
+        return problems.or(() -> {
+            store.run();
+            return entry;
+        });
+    }
+}

@@ -1,0 +1,77 @@
+package icequill.ledger.entries;
+
+import icequill.ledger.store.Column;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.result.RowView;
+import org.jdbi.v3.core.statement.Update;
+
+/** Visits as rows. */
+public final class VisitRows {
+
+    private static final String SELECT = "SELECT id, site_id, began, ended, purchase_order, data FROM visit ";
+
+    private VisitRows() {
+    }
+
+    static Optional<VisitEntry> find(Handle handle, String id) {
+        return handle.createQuery(SELECT + "WHERE id = :id").bind("id", id).map(VisitRows::read)
+                .findOne();
+    }
+
+    static List<VisitEntry> all(Handle handle) {
+        return handle.createQuery(SELECT + "ORDER BY began, id").map(VisitRows::read).list();
+    }
+
+    static List<VisitEntry> atSite(Handle handle, String site) {
+        return handle.createQuery(SELECT + "WHERE site_id = :site ORDER BY began, id").bind("site", site)
+                .map(VisitRows::read).list();
+    }
+
+    /** Those that share a moment with the time, and others of the days around it. */
+    static List<VisitEntry> around(Handle handle, ZonedDateTime from, ZonedDateTime until) {
+        return handle.createQuery(SELECT + "WHERE began < :until AND ended > :from ORDER BY began, id")
+                .bind("from", from.toLocalDate().minusDays(1).toString())
+                .bind("until", until.toLocalDate().plusDays(2).toString()).map(VisitRows::read).list();
+    }
+
+    static Optional<Withdrawal> withdrawal(Handle handle, String id) {
+        return handle.createQuery("SELECT withdrawn_at, reason FROM visit_withdrawn WHERE visit_id = :id")
+                .bind("id", id).map(row -> new Withdrawal(Instant.parse(Column.text(row, "withdrawn_at")),
+                        Column.text(row, "reason")))
+                .findOne();
+    }
+
+    static void withdraw(Handle handle, String id, String reason, Instant now) {
+        handle.createUpdate("INSERT INTO visit_withdrawn (visit_id, withdrawn_at, reason)"
+                + " VALUES (:id, :now, :reason)").bind("id", id).bind("now", now.toString()).bind("reason", reason)
+                .execute();
+    }
+
+    public static void insert(Handle handle, VisitEntry visit, Instant now) {
+        bound(handle.createUpdate("INSERT INTO visit (id, site_id, began, ended, purchase_order, data, recorded_at)"
+                + " VALUES (:id, :site, :began, :ended, :purchaseOrder, :data, :now)"), visit, now).execute();
+    }
+
+    static void update(Handle handle, VisitEntry visit, Instant now) {
+        bound(handle.createUpdate("UPDATE visit SET site_id = :site, began = :began, ended = :ended,"
+                + " purchase_order = :purchaseOrder, data = :data, recorded_at = :now WHERE id = :id"), visit, now)
+                .execute();
+    }
+
+    private static Update bound(Update statement, VisitEntry visit, Instant now) {
+        return statement.bind("id", visit.id()).bind("site", visit.site()).bind("began", visit.began().toString())
+                .bind("ended", visit.ended().toString()).bind("purchaseOrder", visit.purchaseOrder())
+                .bind("data", visit.data()).bind("now", now.toString());
+    }
+
+    private static VisitEntry read(RowView row) {
+        return new VisitEntry(Column.text(row, "id"), Column.text(row, "site_id"),
+                Column.made("began", () -> ZonedDateTime.parse(Column.text(row, "began"))),
+                Column.made("ended", () -> ZonedDateTime.parse(Column.text(row, "ended"))),
+                Column.mayBe(row, "purchase_order"), Column.text(row, "data"));
+    }
+}

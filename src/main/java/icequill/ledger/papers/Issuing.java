@@ -1,0 +1,145 @@
+package icequill.ledger.papers;
+
+import icequill.files.disk.OwnersOnly;
+import icequill.ledger.find.FindWords;
+import icequill.ledger.store.BookContext;
+import icequill.ledger.store.Flush;
+import icequill.ledger.store.Step;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+
+/** Issues papers within one transaction, and moves their files to their places once it is done. */
+public final class Issuing {
+
+    private final Handle handle;
+    private final PaperFiles files;
+    private final BookContext surroundings;
+    private final List<PaperRow> issued = new ArrayList<>();
+    private final Problems problems = new Problems();
+
+    /** A number that was taken, and the seal of the paper before. */
+    private record Taken(Series series, int position, String head, String issuedAt) {}
+
+    public Issuing(Handle handle, PaperFiles files, BookContext surroundings) {
+        this.handle = handle;
+        this.files = files;
+        this.surroundings = surroundings;
+    }
+
+    /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
+    public Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<PrintedPaper>> print) {
+        Taken taken = take(series);
+        step(Step.NUMBER_TAKEN);
+        Optional<Problem> issuedBefore = issuedBefore(taken);
+        if (issuedBefore.isPresent()) {
+            problems.add(issuedBefore.get());
+            return Checked.faulty(issuedBefore.get());
+        }
+        Numbered numbered = new Numbered(series.number(taken.position()), taken.head(), taken.issuedAt());
+        Checked<IssuedPaper> paper = print.apply(numbered).map(printed -> {
+            step(Step.PRINTED);
+            return stored(taken, numbered, origin, printed);
+        });
+        problems.addAll(paper.problems());
+        return paper;
+    }
+
+    /** The result, unless a paper could not be printed: its number would be missing. */
+    public <T> Checked<T> unlessAtFault(T result) {
+        return problems.or(() -> result);
+    }
+
+    /** After the transaction. The papers are issued, whatever happens to their files now: those are found, and moved later. */
+    public void finish() {
+        for (PaperRow row : issued) {
+            try {
+                files.finish(row.series(), row.number(), row.pdfHash());
+                files.seals().note(row.series(), row.position(), row.seal());
+            } catch (IOException later) {
+                // Moved when the book is next opened, and read from where it is until then.
+            }
+            step(Step.MOVED);
+        }
+    }
+
+    /** After the transaction was undone. */
+    public void discard() {
+        issued.forEach(row -> files.discard(row.number(), row.pdfHash()));
+    }
+
+    public void step(Step step) {
+        surroundings.watcher().accept(step);
+    }
+
+    private Optional<Problem> issuedBefore(Taken taken) {
+        try {
+            return PapersAhead.taken(files, taken.series(), taken.position(), taken.head());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private Taken take(Series series) {
+        handle.createUpdate("""
+                INSERT INTO series (kind, office, year, next, head) VALUES (:kind, :office, :year, 1, :head)
+                ON CONFLICT DO NOTHING""").bind("kind", series.kind().name()).bind("office", series.office())
+                .bind("year", series.year()).bind("head", Seal.NONE).execute();
+        return handle.createQuery("""
+                UPDATE series SET next = next + 1 WHERE kind = :kind AND office = :office AND year = :year
+                RETURNING next - 1 AS position, head""").bind("kind", series.kind().name())
+                .bind("office", series.office()).bind("year", series.year())
+                .map((row, context) -> new Taken(series, row.getInt("position"), row.getString("head"),
+                        surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString()))
+                .one();
+    }
+
+    private IssuedPaper stored(Taken taken, Numbered numbered, Origin origin, PrintedPaper printed) {
+        NewPaper rows = new NewPaper(handle);
+        String hash = printed.pdf().hash();
+        long whereabouts = rows.whereabouts(printed.facts().where());
+        PaperRow row = row(taken, numbered, origin, printed, hash, whereabouts);
+        issued.add(row);
+        storeFile(row, printed.pdf().bytes());
+        String seal = row.seal();
+        long id = rows.store(row, seal);
+        step(Step.ROW_STORED);
+        rows.storeWords(id, whereabouts, FindWords.ofPaper(row.number(), row.position(), printed.facts()));
+        handle.createUpdate("UPDATE series SET head = :head WHERE kind = :kind AND office = :office AND year = :year")
+                .bind("head", seal).bind("kind", row.kind()).bind("office", row.office()).bind("year", row.year())
+                .execute();
+        step(Step.WORDS_STORED);
+        return Papers.byNumber(handle, row.number()).orElseThrow();
+    }
+
+    private PaperRow row(Taken taken, Numbered numbered, Origin origin, PrintedPaper printed, String hash,
+            long whereabouts) {
+        Series series = taken.series();
+        return new PaperRow(0, numbered.number(), series.kind().name(), series.office(), series.year(),
+                taken.position(), printed.date().toString(), printed.due().map(Object::toString),
+                taken.issuedAt(), origin, printed.sums().map(PaperRow.Amounts::of), printed.ratesVersion(),
+                printed.json(), hash, taken.head(),
+                whereabouts, printed.facts().where(), printed.sums().map(PaperRow.Line::all).orElse(List.of()));
+    }
+
+    private void storeFile(PaperRow row, byte[] pdf) {
+        try {
+            OwnersOnly.folder(files.unfinishedFolder());
+            Flush.write(files.unfinished(row.number(), row.pdfHash()), pdf);
+            step(Step.FILE_WRITTEN);
+            Flush.file(files.unfinished(row.number(), row.pdfHash()));
+            Flush.folder(files.unfinishedFolder());
+            step(Step.FILE_FLUSHED);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package icequill.ledger.papers;
+
+import icequill.ledger.store.Minor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A paper as its row says it, and its lines; what the seal covers.
+ *
+ * @param sums its amounts in minor units: lines, net, tax, gross; all or none
+ * @param where it went, as the row of its place says it
+ */
+public record PaperRow(long id, String number, String kind, String office, int year, int position, String dated,
+        Optional<String> due, String issuedAt, Origin origin, Optional<Amounts> sums, String ratesVersion, String data,
+        String pdfHash, String previousSeal, long whereabouts, String where, List<Line> lines) {
+
+    /** Amounts in minor units. */
+    public record Amounts(String currency, long lines, long net, long tax, long gross) {
+
+        public static Amounts of(Sums sums) {
+            return new Amounts(sums.gross().getCurrency().getCurrencyCode(), Minor.of(sums.lines()),
+                    Minor.of(sums.net()), Minor.of(sums.tax()), Minor.of(sums.gross()));
+        }
+    }
+
+    /** A line with its amounts in minor units. */
+    public record Line(String chargeClass, String outcome, String text, long net, long base) {
+
+        public static List<Line> all(Sums sums) {
+            return sums.each().stream().map(line -> new Line(line.chargeClass(), line.outcome(), line.text(),
+                    Minor.of(line.net()), Minor.of(line.base()))).toList();
+        }
+    }
+
+    public PaperRow {
+        lines = List.copyOf(lines);
+    }
+
+    /** Everything that may not change, in a fixed order. The id is the database's own and the words are made from the rest. */
+    List<@Nullable String> contents() {
+        List<@Nullable String> all = contentsWithoutPlace();
+        all.add(where);
+        return all;
+    }
+
+    private List<@Nullable String> contentsWithoutPlace() {
+        List<@Nullable String> all = new ArrayList<>(List.of(previousSeal, number, kind, office, String.valueOf(year),
+                String.valueOf(position), dated, issuedAt, ratesVersion, pdfHash, data));
+        for (Optional<String> part : List.of(due, origin.customer(), origin.site(), origin.visit(), origin.agreement(),
+                origin.corrects(), origin.replaces())) {
+            all.add(part.orElse(null));
+        }
+        sums.ifPresent(found -> all.addAll(List.of(found.currency(), text(found.lines()), text(found.net()),
+                text(found.tax()), text(found.gross()))));
+        for (Line line : lines) {
+            all.addAll(List.of(line.chargeClass(), line.outcome(), line.text(), text(line.net()), text(line.base())));
+        }
+        return all;
+    }
+
+    public Series series() {
+        return new Series(PaperKind.valueOf(kind), office, year);
+    }
+
+    /** The same with the id of where it went. */
+    public PaperRow at(long place) {
+        return new PaperRow(id, number, kind, office, year, position, dated, due, issuedAt, origin, sums, ratesVersion,
+                data, pdfHash, previousSeal, place, where, lines);
+    }
+
+    public String seal() {
+        return Seal.of(contents());
+    }
+
+    /** Whether a seal is that of this row. Papers of earlier versions were sealed without where they went. */
+    public boolean isSealedBy(String seal) {
+        return seal.equals(seal()) || seal.equals(Seal.of(contentsWithoutPlace()));
+    }
+
+    private static String text(long minor) {
+        return Objects.toString(minor);
+    }
+}

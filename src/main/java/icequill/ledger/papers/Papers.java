@@ -1,0 +1,169 @@
+package icequill.ledger.papers;
+
+import icequill.ledger.find.FindWords;
+import icequill.ledger.find.Finder;
+import icequill.ledger.store.Column;
+import icequill.ledger.store.Minor;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.result.RowView;
+
+/** The issued papers. */
+public final class Papers {
+
+    private static final String COLUMNS = """
+            SELECT p.number, p.kind, p.office, p.year, p.position, p.dated, p.due, p.issued_at, p.customer_id, p.site_id,
+                p.visit_id, p.agreement, p.corrects, p.replaces, p.currency, p.gross_minor, p.rates_version, p.pdf_hash,
+                p.previous_seal, p.seal, w.text AS whereabouts
+            FROM paper p JOIN whereabouts w ON w.id = p.whereabouts_id
+            """;
+
+    private static final int FETCHED = 200;
+
+    private final Handle handle;
+    private final PaperFiles files;
+
+    public Papers(Handle handle, PaperFiles files) {
+        this.handle = handle;
+        this.files = files;
+    }
+
+    /** The paper of that number, exactly as it is printed; a problem names the nearest way to it. */
+    public Checked<IssuedPaper> show(String number) {
+        return byNumber(handle, number).map(Checked::sound).orElseGet(() -> Checked.faulty(new Problem(
+                Code.UNKNOWN_NAME, Place.NOWHERE, "no paper \"" + number + "\" was issued",
+                "find it by customer, store, address, purchase order, serial, amount or date")));
+    }
+
+    /** The full data of a paper, as it was given when it was issued. */
+    public Checked<String> data(String number) {
+        return show(number).map(paper -> handle.createQuery("SELECT data FROM paper WHERE number = :number")
+                .bind("number", paper.number()).mapTo(String.class).one());
+    }
+
+    /** The PDF of a paper, the very bytes that were issued; a problem when the file is gone or was changed. */
+    public Checked<Pdf> pdf(String number) {
+        return show(number).then(paper -> {
+            Place place = Place.ofFile(files.place(paper.series(), number).toString());
+            try {
+                Pdf pdf = Pdf.of(files.read(paper.series(), number, paper.pdfHash()));
+                return pdf.hash().equals(paper.pdfHash())
+                        ? Checked.sound(pdf)
+                        : Checked.faulty(
+                                new Problem(Code.BOOK_DAMAGED, place, "the file was changed after it was issued",
+                                        "the file from a backup"));
+            } catch (IOException gone) {
+                return Checked.faulty(new Problem(Code.BOOK_DAMAGED, place, "the file of " + number + " is gone",
+                        "the file from a backup"));
+            }
+        });
+    }
+
+    /** Where the PDF of a paper lies, or has to. */
+    public Path file(IssuedPaper paper) {
+        return files.place(paper.series(), paper.number());
+    }
+
+    /**
+     * The papers that every word of the text is found in, the newest first: number, customer, store, address, purchase order, serial,
+     * amount ({@code 1250.00}) or day ({@code 2026-05-14}). Words of customer, store and address may be cut short.
+     *
+     * @param most how many at most, from 1
+     */
+    public List<IssuedPaper> find(String text, int most) {
+        List<Long> ids = new Finder(handle, most).find(FindWords.ofQuestion(text));
+        return ids.isEmpty()
+                ? List.of()
+                : handle.createQuery(COLUMNS + "WHERE p.id IN (<ids>) ORDER BY p.id DESC").bindList("ids", ids)
+                        .map(Papers::paper).list();
+    }
+
+    /**
+     * The papers dated from one day to another, by date and number.
+     *
+     * @param kinds none for all
+     */
+    public List<IssuedPaper> list(LocalDate first, LocalDate last, List<PaperKind> kinds) {
+        return handle.createQuery(COLUMNS + "WHERE p.dated BETWEEN :first AND :last ORDER BY p.dated, p.number")
+                .bind("first", first.toString()).bind("last", last.toString()).map(Papers::paper)
+                .filter(paper -> kinds.isEmpty() || kinds.contains(paper.series().kind())).list();
+    }
+
+    /** The credit notes of an invoice, in the order of issue. */
+    public List<IssuedPaper> creditsOf(String number) {
+        return by("p.corrects", number);
+    }
+
+    /** What was issued for a visit, in the order of issue. */
+    public List<IssuedPaper> ofVisit(String visit) {
+        return by("p.visit_id", visit);
+    }
+
+    /** What was issued for a customer, in the order of issue. */
+    public List<IssuedPaper> ofCustomer(String customer) {
+        return by("p.customer_id", customer);
+    }
+
+    /** What was issued under an agreement, in the order of issue. */
+    public List<IssuedPaper> ofAgreement(String number) {
+        return by("p.agreement", number);
+    }
+
+    /** The latest day that a paper of the series bears. */
+    public Optional<LocalDate> newest(Series series) {
+        return handle
+                .createQuery("SELECT max(dated) FROM paper WHERE kind = :kind AND office = :office AND year = :year")
+                .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
+                .mapTo(String.class).findOne().map(LocalDate::parse);
+    }
+
+    /** Why a paper bears an earlier day than the one before it; empty where it does not. */
+    public Optional<String> backdated(String number) {
+        return handle.createQuery("SELECT b.reason FROM paper_backdated b JOIN paper p ON p.id = b.paper_id"
+                + " WHERE p.number = :number").bind("number", number).mapTo(String.class).findOne();
+    }
+
+    /** All of them, in the order of issue, one after the other. */
+    public void each(Consumer<IssuedPaper> reader) {
+        handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(Papers::paper).forEach(reader);
+    }
+
+    /** How many there are. */
+    public long count() {
+        return handle.createQuery("SELECT count(*) FROM paper").mapTo(Long.class).one();
+    }
+
+    static Optional<IssuedPaper> byNumber(Handle handle, String number) {
+        return handle.createQuery(COLUMNS + "WHERE p.number = :number").bind("number", number).map(Papers::paper)
+                .findOne();
+    }
+
+    private List<IssuedPaper> by(String column, String value) {
+        return handle.createQuery(COLUMNS + "WHERE " + column + " = :value ORDER BY p.id").bind("value", value)
+                .map(Papers::paper).list();
+    }
+
+    private static IssuedPaper paper(RowView row) {
+        Series series = Series.stored(Column.text(row, "kind"), Column.text(row, "office"), Column.text(row, "year"));
+        Origin origin = new Origin(Column.mayBe(row, "customer_id"), Column.mayBe(row, "site_id"),
+                Column.mayBe(row, "visit_id"),
+                Column.mayBe(row, "agreement"), Column.mayBe(row, "corrects"), Column.mayBe(row, "replaces"));
+        return new IssuedPaper(Column.text(row, "number"), series, Column.whole(row, "position"),
+                Column.day("dated", Column.text(row, "dated")), Column.day(row, "due"), Column.moment(row, "issued_at"),
+                origin,
+                Column.mayBe(row, "currency")
+                        .map(currency -> Minor.stored(Column.units(row, "gross_minor"), currency)),
+                Column.text(row, "whereabouts"), Column.text(row, "rates_version"),
+                Column.text(row, "pdf_hash"), Column.text(row, "previous_seal"),
+                Column.text(row, "seal"));
+    }
+}

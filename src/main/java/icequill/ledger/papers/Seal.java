@@ -1,0 +1,33 @@
+package icequill.ledger.papers;
+
+import icequill.ledger.store.Hash;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Seals a paper: a hash of all that its row says and of the seal before it, so that no earlier paper of the series can be
+ * changed, added or taken out without every later seal showing it.
+ */
+public final class Seal {
+
+    /** Stands before the first paper of a series. */
+    public static final String NONE = "0".repeat(64);
+
+    private Seal() {
+    }
+
+    /** Each part goes in with its length before it, so that no two lists of parts read the same; an absent part has length -1. */
+    static String of(List<@Nullable String> parts) {
+        MessageDigest digest = Hash.digest();
+        for (String part : parts) {
+            byte[] bytes = part == null ? new byte[0] : part.getBytes(StandardCharsets.UTF_8);
+            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(part == null ? -1 : bytes.length).array());
+            digest.update(bytes);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+}

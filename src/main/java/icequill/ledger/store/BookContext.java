@@ -1,0 +1,18 @@
+package icequill.ledger.store;
+
+import java.time.Clock;
+import java.util.function.Consumer;
+
+/**
+ * What a book works with besides its place.
+ *
+ * @param clock for when a paper was issued
+ * @param watcher is told each step of issuing
+ */
+public record BookContext(Clock clock, LockWait patience, Consumer<Step> watcher) {
+
+    public static BookContext usual(Clock clock, LockWait patience) {
+        return new BookContext(clock, patience, step -> {
+        });
+    }
+}

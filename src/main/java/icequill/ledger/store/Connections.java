@@ -1,0 +1,171 @@
+package icequill.ledger.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import icequill.files.disk.OwnersOnly;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.Properties;
+import java.util.concurrent.TimeUnit;
+import org.jdbi.v3.core.ConnectionException;
+import org.jdbi.v3.core.Jdbi;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * The ways into the database.
+ *
+ * @param writing for transactions that change something
+ * @param reading for those that do not
+ */
+public record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource reading)
+        implements AutoCloseable {
+
+    private static final int READERS = 4;
+    /** Offices wait on the server, not here, so that the longest wait is the same for all. */
+    private static final int SERVER_CONNECTIONS = 8;
+    private static final long BUSY_MILLISECONDS = TimeUnit.SECONDS.toMillis(10);
+
+    /**
+     * Connects once at first, since the pools try for half a minute before they say what is wrong.
+     *
+     * @throws ConnectionException when that fails
+     * @throws UncheckedIOException when a file of the database cannot be made
+     */
+    public static Connections to(BookPlace place) {
+        return switch (place) {
+        case BookPlace.InFile(Path database, Path papers) -> toFile(database);
+        case BookPlace.OnServer(String url, Path papers) -> toServer(url);
+        };
+    }
+
+    public Jdbi writer() {
+        return Jdbi.create(writing);
+    }
+
+    /** Past the pool, which goes on trying for half a minute where a server is gone. */
+    public Jdbi afresh() {
+        return Jdbi.create(() -> DriverManager.getConnection(writing.getJdbcUrl()));
+    }
+
+    public Jdbi reader() {
+        return Jdbi.create(reading);
+    }
+
+    @Override
+    public void close() {
+        reading.close();
+        writing.close();
+    }
+
+    /** To a file that may not be written to, as it is; whatever would change it fails. */
+    public static Connections looking(Path database) {
+        loaded(database);
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        // What was not carried over from the file beside it yet is seen only if others might be writing.
+        SQLiteDataSource source = source(database, isWhole(database) ? "?immutable=1" : "?mode=ro", config);
+        tried(source::getConnection);
+        HikariConfig readers = pool(READERS);
+        readers.setDataSource(source);
+        readers.setReadOnly(true);
+        HikariDataSource both = new HikariDataSource(readers);
+        return new Connections(Dialect.SQLITE, both, both);
+    }
+
+    private static Connections toFile(Path database) {
+        loaded(database);
+        made(database);
+        SQLiteConfig writes = sqlite();
+        writes.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        SQLiteConfig reads = sqlite();
+        SQLiteDataSource source = source(database, "", reads);
+        tried(source::getConnection);
+        HikariConfig readers = pool(READERS);
+        readers.setDataSource(source);
+        readers.setConnectionInitSql("PRAGMA query_only = 1");
+        HikariConfig writer = pool(1);
+        writer.setDataSource(source(database, "", writes));
+        return new Connections(Dialect.SQLITE, new HikariDataSource(writer), new HikariDataSource(readers));
+    }
+
+    /** Whether no entries stand in the log beside the file still. */
+    public static boolean isWhole(Path database) {
+        return database.resolveSibling(database.getFileName() + "-wal").toFile().length() == 0;
+    }
+
+    private static void loaded(Path database) {
+        try {
+            SqliteLibrary.load(Caches.of(database));
+        } catch (IOException nowhere) {
+            throw new UncheckedIOException(nowhere);
+        }
+    }
+
+    /** Before the database would make it, readable for all. */
+    private static void made(Path database) {
+        try {
+            OwnersOnly.create(database);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** A way to connect. */
+    @FunctionalInterface
+    private interface Way {
+        Connection connect() throws SQLException;
+    }
+
+    private static void tried(Way way) {
+        try {
+            way.connect().close();
+        } catch (SQLException failed) {
+            throw new ConnectionException(failed);
+        }
+    }
+
+    private static SQLiteConfig sqlite() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setTempStore(SQLiteConfig.TempStore.MEMORY);
+        config.setBusyTimeout((int) BUSY_MILLISECONDS);
+        return config;
+    }
+
+    /** As an address, in which signs that mean something in one stand for themselves. */
+    private static SQLiteDataSource source(Path database, String how, SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + database.toAbsolutePath().toUri() + how);
+        return source;
+    }
+
+    private static Connections toServer(String url) {
+        tried(() -> DriverManager.getConnection(url));
+        HikariConfig config = pool(SERVER_CONNECTIONS);
+        config.setJdbcUrl(url);
+        // Compiling a query takes longer than any of ours runs.
+        config.setConnectionInitSql("SET jit = off");
+        Properties properties = new Properties();
+        properties.setProperty("ApplicationName", Holder.self().text());
+        config.setDataSourceProperties(properties);
+        HikariDataSource both = new HikariDataSource(config);
+        return new Connections(Dialect.POSTGRESQL, both, both);
+    }
+
+    /** Connections are made when first asked for. */
+    private static HikariConfig pool(int most) {
+        HikariConfig config = new HikariConfig();
+        config.setMaximumPoolSize(most);
+        config.setMinimumIdle(0);
+        config.setInitializationFailTimeout(-1);
+        config.setConnectionTimeout(TimeUnit.SECONDS.toMillis(30));
+        return config;
+    }
+}

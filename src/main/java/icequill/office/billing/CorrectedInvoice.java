@@ -1,0 +1,110 @@
+package icequill.office.billing;
+
+import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Invoice;
+import icequill.document.ServicePeriod;
+import icequill.document.VisitSummary;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.party.BillTo;
+import icequill.party.Customer;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.shop.BookSites;
+import icequill.shop.GlyphCheck;
+import icequill.shop.ShopFolder;
+import icequill.work.PurchaseOrder;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * An invoice that is issued in the place of one with a wrong addressee or purchase order: the same work, amounts and taxes.
+ *
+ * @param payer who is billed instead, and the shop's number in his books; empty to leave both
+ * @param purchaseOrder empty to leave it
+ */
+record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<Payer> payer,
+        Optional<String> purchaseOrder) {
+
+    private static final String REPLACES = "remark.replaces";
+
+    /** Who is billed, and the shop's number in his books. */
+    record Payer(BillTo billTo, Optional<String> vendorNumber) {}
+
+    /** What is asked for, or why it cannot be. */
+    static Checked<CorrectedInvoice> of(BookSites sites, Billing billing, CreditOptions.Reissue asked,
+            LocalDate date) {
+        if (asked.purchaseOrder().isEmpty() && asked.billTo().isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",
+                    "--purchase-order or --bill-to"));
+        }
+        Bill original = billing.bill();
+        LocalDate due = switch (asked.due()) {
+        case KEEP -> original.dueDate().orElseThrow();
+        case RESTART -> date.plusDays(ChronoUnit.DAYS.between(original.date(), original.dueDate().orElseThrow()));
+        };
+        Checked<Optional<Payer>> payer = asked.billTo()
+                .map(customer -> (customer.isEmpty()
+                        ? ofSite(sites.shop(), billing)
+                        : sites.payer(customer))
+                        .then(found -> billed(found, date)).map(Optional::of))
+                .orElse(Checked.sound(Optional.empty()));
+        return payer.map(found -> new CorrectedInvoice(original, date, due, found, asked.purchaseOrder()));
+    }
+
+    private static Checked<Customer> ofSite(ShopFolder shop, Billing billing) {
+        Optional<Site> site = shop.site(billing.issued().origin().site().orElse(""), Place.NOWHERE);
+        return GlyphCheck.report(shop, new Problems()).or(() -> site.orElseThrow().customer());
+    }
+
+    private static Checked<Payer> billed(Customer customer, LocalDate day) {
+        return customer.billTo().at(day).map(billTo -> Checked.sound(new Payer(billTo, customer.vendorNumber())))
+                .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE,
+                        "nobody is billed for " + customer.name() + " on " + day, "a billTo that covers the day")));
+    }
+
+    /** The invoice under its own number. */
+    Bill bill(String number) {
+        BillTo billTo = payer.map(Payer::billTo).orElse(original.billTo());
+        Optional<String> vendorNumber = payer.map(Payer::vendorNumber).orElse(original.vendorNumber());
+        return switch (original) {
+        case Invoice old -> new Invoice(Optional.of(number), date, due, old.shop(), old.language(), old.size(), billTo,
+                vendorNumber, attended(old.attended()), old.machines(), old.lines(), old.totals(),
+                remarks(old.remarks()));
+        case InstallmentInvoice old -> new InstallmentInvoice(Optional.of(number), date, due, old.shop(),
+                old.language(), old.size(), billTo, vendorNumber, old.agreement(), old.plan(), old.payment(),
+                old.payments(), served(old.served()), old.lines(), old.totals(), remarks(old.remarks()));
+        case CreditNote none -> throw new IllegalStateException("no invoice: " + none.number());
+        };
+    }
+
+    /** The remarks, and which invoice the customer can lay aside. */
+    private List<Phrase> remarks(List<Phrase> old) {
+        Phrase instead = Phrase.of(REPLACES, new Fact.Text(original.number().orElseThrow()),
+                new Fact.Day(original.date()));
+        return Stream.concat(old.stream().filter(phrase -> !phrase.key().equals(REPLACES)), Stream.of(instead))
+                .toList();
+    }
+
+    private VisitSummary attended(VisitSummary old) {
+        PurchaseOrder order = new PurchaseOrder(purchaseOrder.or(() -> old.order().purchaseOrder()),
+                old.order().limit(),
+                old.order().approver(), old.order().place());
+        return new VisitSummary(old.visit(), old.site(), old.storeNumber(), old.address(), old.call(), order,
+                old.arrived(), old.left(), old.people());
+    }
+
+    private ServicePeriod served(ServicePeriod old) {
+        return new ServicePeriod(old.site(), old.storeNumber(), old.address(), purchaseOrder.or(old::purchaseOrder),
+                old.from(), old.until());
+    }
+}

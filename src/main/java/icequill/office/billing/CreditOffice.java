@@ -1,0 +1,179 @@
+package icequill.office.billing;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.ChangeCredit;
+import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Paper;
+import icequill.ledger.Reading;
+import icequill.ledger.Transaction;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.money.Amounts;
+import icequill.office.writing.PaperIssuer;
+import icequill.office.writing.PaperNumbers;
+import icequill.papers.CreditAssembly;
+import icequill.plans.AgreementState;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.CreditRequest;
+import icequill.shop.AgreementLoader;
+import icequill.shop.BookSites;
+import icequill.shop.BookedPapers;
+import icequill.shop.ShopBook;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.money.CurrencyUnit;
+
+/** The office that gives back what the book billed, and bills it anew where it was wrong. */
+public final class CreditOffice {
+
+    private final ShopBook book;
+    private final PaperIssuer desk;
+
+    private CreditOffice(ShopBook book) {
+        this.book = book;
+        this.desk = PaperIssuer.of(book.folder());
+    }
+
+    public static CreditOffice of(Path folder, Clock clock) {
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    public static CreditOffice of(ShopBook book) {
+        return new CreditOffice(book);
+    }
+
+    /**
+     * Issues the credit note of an invoice, and where asked the invoice in its place; both or none.
+     *
+     * @return the credit note, then the new invoice
+     */
+    public Checked<List<BookedPaper>> credit(String number, CreditOptions wish) {
+        return pending(number, wish).then(wish.booking()::of);
+    }
+
+    /**
+     * What the changes of an agreement leave to be given back of one of its payments.
+     *
+     * @param number of the payment's invoice
+     * @param file of the agreement
+     */
+    public Checked<ChangeCredit> byChanges(String number, Path file, LocalDate day) {
+        return new AgreementLoader(BookSites.shop(book.folder()), new InvoicedPayments(book)::of).of(file, day)
+                .then(hand -> book.read(open -> billing(open, number).then(billing -> creditedBefore(open,
+                        billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
+    }
+
+    private static Checked<ChangeCredit> byChanges(Billing billing, AgreementState hand, List<CreditNote> before) {
+        String number = billing.issued().number();
+        String agreement = hand.request().number();
+        if (billing.bill() instanceof InstallmentInvoice invoice && invoice.agreement().equals(agreement)) {
+            CurrencyUnit currency = invoice.totals().net().getCurrency();
+            return Checked.sound(ChangeCredit.of(number, invoice, hand, Amounts.sum(before.stream()
+                    .map(note -> note.totals().net()).toList(), currency)));
+        }
+        return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no payment of " + agreement,
+                "the invoice of one of its payments"));
+    }
+
+    Checked<PendingIssue<List<BookedPaper>>> pending(String number, CreditOptions wish) {
+        BookSites sites = new BookSites(book);
+        return book.read(open -> billing(open, number)).then(billing -> wish.reissue()
+                .map(asked -> CorrectedInvoice.of(sites, billing, asked, wish.date()).map(Optional::of))
+                .orElse(Checked.sound(Optional.empty()))
+                .map(instead -> new PendingIssue<>(book,
+                        open -> sites.unchanged(open, () -> credit(open, billing, wish, instead)))));
+    }
+
+    private Checked<Billing> billing(Reading open, String number) {
+        return PaperNumbers.find(open, number).then(issued -> BookedPapers.paper(open, issued).then(paper -> {
+            if (paper instanceof Bill bill && !(bill instanceof CreditNote)) {
+                return Checked.sound(new Billing(issued, bill));
+            }
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    issued.number() + " is a " + BookedPaper.words(issued.series().kind()),
+                    "the number of an invoice"));
+        }));
+    }
+
+    private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
+            Optional<CorrectedInvoice> instead) {
+        return creditedBefore(open, billing.issued().number())
+                .then(before -> credit(open, billing, wish, instead, before));
+    }
+
+    private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
+            Optional<CorrectedInvoice> instead, List<CreditNote> before) {
+        IssuedPaper invoice = billing.issued();
+        if (instead.isPresent() && !before.isEmpty()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "part of " + invoice.number() + " was given back already",
+                    "give back the rest, and bill the visit anew: icequill issue"));
+        }
+        CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish), wish.lines(),
+                wish.amount(), before);
+        Problems problems = wrong(wish, invoice);
+        problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
+        return problems.or(() -> wish)
+                .then(sound -> issue(open, PaperKind.CREDIT_NOTE, wish,
+                        invoice.origin().correcting(invoice.number()),
+                        number -> assembly.credit(Optional.of(number), wish.date())))
+                .map(credit -> BookedPaper.of(credit, open))
+                .then(credit -> instead.map(other -> issue(open, PaperKind.INVOICE, wish,
+                        invoice.origin().replacing(invoice.number()), number -> Checked.sound(other.bill(number)))
+                        .map(paper -> List.of(credit, BookedPaper.of(paper, open))))
+                        .orElseGet(() -> Checked.sound(List.of(credit))));
+    }
+
+    private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, CreditOptions wish, Origin origin,
+            Function<String, Checked<? extends Paper>> paper) {
+        return new IssueDates(book).issue(open, kind, wish.date(), wish.booking().backdate(),
+                () -> desk.issue(open, kind, wish.date(), origin, paper));
+    }
+
+    private static CreditRequest request(IssuedPaper invoice, CreditOptions wish) {
+        return new CreditRequest(new CreditNote.Original(invoice.number(), invoice.date()), "", wish.reason(),
+                wish.lines(), List.of(), Place.NOWHERE);
+    }
+
+    private static Problems wrong(CreditOptions wish, IssuedPaper invoice) {
+        Problems problems = new Problems();
+        if (wish.reason().isBlank()) {
+            problems.add(Code.MISSING, Place.NOWHERE, "no reason is given", "--reason, printed for the customer");
+        }
+        if (wish.date().isBefore(invoice.date())) {
+            problems.add(Code.WRONG_ORDER, Place.NOWHERE,
+                    "dated " + wish.date() + ", but " + invoice.number() + " bears " + invoice.date(),
+                    "that day or a later one");
+        }
+        if (wish.reissue().isPresent() && (!wish.lines().isEmpty() || wish.amount().isPresent())) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                    (wish.lines().isEmpty() ? "both an amount" : "both lines") + " and --reissue",
+                    "a part alone, or the whole invoice issued anew");
+        }
+        return problems;
+    }
+
+    private static Checked<List<CreditNote>> creditedBefore(Reading open, String number) {
+        List<CreditNote> notes = new ArrayList<>();
+        Problems problems = new Problems();
+        for (IssuedPaper credit : open.papers().creditsOf(number)) {
+            problems.take(BookedPapers.paper(open, credit).map(paper -> paper instanceof CreditNote note
+                    ? notes.add(note)
+                    : false));
+        }
+        return problems.or(() -> notes);
+    }
+}

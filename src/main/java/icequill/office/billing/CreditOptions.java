@@ -1,0 +1,42 @@
+package icequill.office.billing;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be given back of an invoice.
+ *
+ * @param lines as the invoice counts them, from 1; empty for all that are not given back yet
+ * @param amount what part of the one line goes back, before tax; empty for all that is left
+ * @param reason printed for the customer
+ * @param reissue what the invoice is to be issued anew with; empty when it is only given back
+ */
+public record CreditOptions(List<Integer> lines, Optional<BigDecimal> amount, String reason, LocalDate date,
+        Optional<Reissue> reissue, Booking booking) {
+
+    public CreditOptions(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue) {
+        this(lines, Optional.empty(), reason, date, reissue, Booking.USUAL);
+    }
+
+    /**
+     * What is different on the invoice that is issued instead.
+     *
+     * @param purchaseOrder empty to leave it as it is
+     * @param billTo a customer of the book, by id, or no letters for the site's own as he stands now; empty to leave it
+     */
+    public record Reissue(Optional<String> purchaseOrder, Optional<String> billTo, Due due) {}
+
+    /** When the invoice that is issued instead is to be paid. */
+    public enum Due {
+        /** On the day that the first one named. */
+        KEEP,
+        /** After as many days as the first one gave, counted from its own date. */
+        RESTART
+    }
+
+    public CreditOptions {
+        lines = List.copyOf(lines);
+    }
+}

@@ -1,0 +1,31 @@
+package icequill.office.billing;
+
+import icequill.agreement.Invoiced;
+import icequill.plans.AgreementState;
+import icequill.problem.Checked;
+import icequill.request.AgreementRequest;
+import icequill.shop.ShopBook;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+
+/** Which payments of an agreement the shop's book has invoiced. */
+public record InvoicedPayments(ShopBook book) {
+
+    public static InvoicedPayments in(Path folder) {
+        return new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()));
+    }
+
+    /** Asked of the book only where a change makes it matter. */
+    public Checked<Invoiced> of(AgreementRequest agreement) {
+        return agreement.changes().isEmpty() || !book.exists()
+                ? Checked.sound(Invoiced.NOTHING)
+                : book.read(open -> Checked
+                        .sound(StandingInvoices.nets(StandingInvoices.payments(open, agreement.number()))));
+    }
+
+    /** What the payments were worked out from; empty where no change makes it matter. */
+    static Optional<Invoiced> known(AgreementState hand) {
+        return Optional.of(hand.invoiced()).filter(invoiced -> !hand.request().changes().isEmpty());
+    }
+}

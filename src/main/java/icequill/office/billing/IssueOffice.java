@@ -1,0 +1,295 @@
+package icequill.office.billing;
+
+import icequill.agreement.Installment;
+import icequill.answer.BookedPaper;
+import icequill.answer.NextPayment;
+import icequill.answer.RecordedVisit;
+import icequill.answer.WithdrawnVisit;
+import icequill.document.InstallmentInvoice;
+import icequill.document.Paper;
+import icequill.files.form.StoredForms;
+import icequill.ledger.Reading;
+import icequill.ledger.Transaction;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.office.writing.PaperIssuer;
+import icequill.office.writing.RepairQuoting;
+import icequill.papers.InstallmentAssembly;
+import icequill.papers.InvoiceAssembly;
+import icequill.party.Site;
+import icequill.plans.AgreementState;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.shop.AgreementLoader;
+import icequill.shop.BookSites;
+import icequill.shop.EntryId;
+import icequill.shop.EntryRows;
+import icequill.shop.GlyphCheck;
+import icequill.shop.PlanLoader;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
+import icequill.shop.UnknownName;
+import icequill.shop.VisitLoader;
+import icequill.visits.VisitContext;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The office that records visits in the book and issues invoices and quotes from it. */
+public final class IssueOffice {
+
+    private final Path folder;
+    private final ShopBook book;
+    private final PaperIssuer desk;
+    private final IssueDates dates;
+
+    private IssueOffice(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.desk = PaperIssuer.of(book.folder());
+        this.dates = new IssueDates(book);
+    }
+
+    public static IssueOffice of(Path folder, Clock clock) {
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    public static IssueOffice of(ShopBook book) {
+        return new IssueOffice(book);
+    }
+
+    /**
+     * Records a visit, priced first so that nothing is recorded that could not be billed. Recorded again, it takes the place of
+     * what was recorded, as long as it was not billed.
+     */
+    public Checked<RecordedVisit> record(Path file) {
+        ShopFolder shop = BookSites.shop(folder);
+        return new VisitLoader(shop).of(file).then(VisitContext::vouched).then(IssueOffice::named)
+                .then(hand -> dates.stillToCome(hand.visit().id(), hand.visit().ended()).or(() -> hand))
+                .then(hand -> book.write(open -> new SamePeople(folder, open).problems(hand.visit()).or(() -> hand)
+                        .then(alone -> taken(shop, hand.site(), open))
+                        .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
+    }
+
+    /** A visit is called by its file, which may lie anywhere and be called anything. */
+    private static Checked<VisitContext> named(VisitContext hand) {
+        return EntryId.problem(hand.visit().id(), hand.visit().place()).<Checked<VisitContext>>map(Checked::faulty)
+                .orElseGet(() -> Checked.sound(hand));
+    }
+
+    /**
+     * Takes a recorded visit back that is not billed; the book keeps it, and why.
+     *
+     * @param reason not blank
+     */
+    public Checked<WithdrawnVisit> withdraw(String visit, String reason) {
+        if (reason.isBlank()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
+                    "--reason, which the book keeps"));
+        }
+        return book.write(open -> known(open, visit).then(entry -> unlessBilled(open, entry))
+                .then(entry -> open.register().withdraw(entry.id(), reason)
+                        .map(done -> new WithdrawnVisit(entry.id(), entry.site(), entry.began().toLocalDate(),
+                                reason))));
+    }
+
+    private Checked<RecordedVisit> stored(VisitContext hand, String data, Transaction open) {
+        VisitEntry entry = new VisitEntry(hand.visit().id(), hand.site().id(), hand.visit().began(),
+                hand.visit().ended(), hand.visit().order().purchaseOrder(), data);
+        Optional<VisitEntry> before = open.entries().visit(entry.id()).found();
+        boolean same = before.filter(old -> old.data().equals(data)).isPresent();
+        Checked<VisitEntry> done = before.isEmpty()
+                ? open.register().record(entry)
+                : visit(open, entry.id())
+                        .then(standing -> same ? Checked.sound(entry) : open.register().change(entry));
+        return done.map(recorded -> RecordedVisit.of(hand));
+    }
+
+    /** A site that has a file is taken into the book as the file has it; any other stands there already. */
+    private Checked<SiteEntry> taken(ShopFolder shop, Site site, Transaction open) {
+        Path file = folder.resolve("sites").resolve(site.id() + ".yaml");
+        if (!Files.exists(file)) {
+            return open.entries().site(site.id());
+        }
+        Optional<StoredForms.Whole> whole = shop.siteFile(file, site.id());
+        return GlyphCheck.report(shop, new Problems()).or(whole::orElseThrow)
+                .then(new EntryRows(open)::take);
+    }
+
+    /** The visits that are recorded and have no invoice that stands, by their beginning. */
+    public Checked<List<String>> unbilled() {
+        return book.read(open -> Checked.sound(open.entries().visits().stream().map(VisitEntry::id)
+                .filter(id -> open.entries().withdrawal(id).isEmpty() && StandingInvoices.visit(open, id).isEmpty())
+                .toList()));
+    }
+
+    /** Issues the invoice of a recorded visit. */
+    public Checked<BookedPaper> issue(String visit, IssueOptions wish) {
+        return pending(visit, wish).then(wish.booking()::of);
+    }
+
+    Checked<PendingIssue<BookedPaper>> pending(String visit, IssueOptions wish) {
+        BookSites sites = BookSites.of(folder);
+        return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(sites.shop())
+                .stored(entry.id(), entry.data()).then(VisitContext::withinLimit)
+                .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
+                        .map(draft -> new PendingIssue<>(book, open -> sites.unchanged(open,
+                                () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
+    }
+
+    /** A colleague may have recorded it anew. */
+    private static Checked<VisitEntry> unchanged(Transaction open, VisitEntry entry) {
+        return open.entries().visit(entry.id()).then(now -> now.equals(entry)
+                ? Checked.sound(now)
+                : Checked.faulty(BookSites.changed("visit \"" + entry.id() + "\"")));
+    }
+
+    /** One that stands. */
+    private Checked<VisitEntry> visit(Reading open, String id) {
+        return known(open, id).then(entry -> open.entries().withdrawal(id)
+                .map(withdrawal -> Checked.<VisitEntry>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "visit \"" + id + "\" was withdrawn: " + withdrawal.reason(),
+                        "a visit that stands; record it under another id to bill it")))
+                .orElse(Checked.sound(entry)));
+    }
+
+    private Checked<VisitEntry> known(Reading open, String id) {
+        return open.entries().visit(id).found().map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(unknownVisit(open, id)));
+    }
+
+    private Problem unknownVisit(Reading open, String id) {
+        Path file = folder.resolve("visits").resolve(id + ".yaml");
+        if (Files.exists(file)) {
+            return new Problem(Code.UNKNOWN_NAME, Place.NOWHERE, "visit \"" + id + "\" is not recorded yet",
+                    "first: icequill visit " + file);
+        }
+        return UnknownName.name("visit", id, open.entries().visits().stream().map(VisitEntry::id).toList(),
+                "record it first: icequill visit FILE");
+    }
+
+    private static Checked<VisitEntry> unlessBilled(Reading open, VisitEntry entry) {
+        return StandingInvoices.visit(open, entry.id()).map(number -> Checked.<VisitEntry>faulty(new Problem(
+                Code.ALREADY_EXISTS, Place.NOWHERE, "visit \"" + entry.id() + "\" was billed as " + number,
+                "if that is wrong: icequill credit " + number))).orElse(Checked.sound(entry));
+    }
+
+    private Checked<BookedPaper> issue(Transaction open, VisitContext hand, VisitEntry entry, IssueOptions wish) {
+        return unlessBilled(open, entry)
+                .then(free -> dates.stillToCome(entry.id(), entry.ended()).or(() -> free))
+                .then(free -> open.entries().site(entry.site()))
+                .then(site -> issue(open, PaperKind.INVOICE, wish,
+                        Origin.ofVisit(site.customer(), site.id(), entry.id()),
+                        number -> InvoiceAssembly.of(hand, wish.numbered(number))))
+                .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
+    }
+
+    /** Issues the quote of a planned repair, or of maintenance. */
+    public Checked<BookedPaper> quote(Path file, IssueOptions wish) {
+        return pendingQuote(file, wish).then(wish.booking()::of);
+    }
+
+    Checked<PendingIssue<BookedPaper>> pendingQuote(Path file, IssueOptions wish) {
+        BookSites sites = BookSites.of(folder);
+        ShopFolder shop = sites.shop();
+        boolean maintenance = shop.isMaintenance(file);
+        PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
+        return maintenance
+                ? new PlanLoader(shop).of(file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
+                        hand.setting().site(), kind, Optional.empty(),
+                        number -> hand.setting().site().billTo(wish.date())
+                                .then(billTo -> hand.quote(wish.numbered(number), billTo)),
+                        hand.leftOut()),
+                        wish))
+                : RepairQuoting.of(folder, shop, file, wish.numbered("0")).then(quoting -> pending(sites, shop,
+                        new Unbilled(quoting.hand().site(), kind, Optional.empty(),
+                                number -> quoting.quote(wish.numbered(number)), List.of()),
+                        wish));
+    }
+
+    /**
+     * Issues the invoice of one payment of an agreement.
+     *
+     * @param payment from 1
+     */
+    public Checked<BookedPaper> payment(Path file, int payment, IssueOptions wish) {
+        return pendingPayment(file, payment, wish).then(wish.booking()::of);
+    }
+
+    /** The payment of an agreement that is to be billed next. */
+    public Checked<NextPayment> nextPayment(Path file, LocalDate day) {
+        return new AgreementLoader(BookSites.shop(folder), new InvoicedPayments(book)::of).of(file, day).then(hand -> {
+            String number = hand.request().number();
+            Set<Integer> billed = new HashSet<>();
+            Checked<Boolean> looked = book.exists()
+                    ? book.read(open -> Checked.sound(billed.addAll(
+                            StandingInvoices.payments(open, number).map(InstallmentInvoice::payment).toList())))
+                    : Checked.sound(true);
+            return looked.map(done -> new NextPayment(number, payable(hand)
+                    .filter(payment -> !billed.contains(payment.number())).map(NextPayment.Payment::of).findFirst()));
+        });
+    }
+
+    /** Those that ask for something. */
+    private static Stream<Installment> payable(AgreementState hand) {
+        return hand.payments().stream().filter(hand::isPayable);
+    }
+
+    Checked<PendingIssue<BookedPaper>> pendingPayment(Path file, int payment, IssueOptions wish) {
+        BookSites sites = BookSites.of(folder);
+        ShopFolder shop = sites.shop();
+        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, wish.date()).then(hand -> {
+            Site site = hand.setting().whole();
+            return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
+                    Optional.of(new StandingInvoices.Payment(
+                            hand.request().number(), payment, wish.booking().outOfOrder()
+                                    ? List.of()
+                                    : payable(hand).map(Installment::number).filter(number -> number < payment)
+                                            .toList(),
+                            InvoicedPayments.known(hand))),
+                    number -> site.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
+                            .invoice(payment, wish.numbered(number))),
+                    List.of()),
+                    wish);
+        });
+    }
+
+    /** A paper that no visit is behind, as it is under its number. */
+    private record Unbilled(Site site, PaperKind kind, Optional<StandingInvoices.Payment> payment,
+            Function<String, Checked<? extends Paper>> paper, List<Problem> notices) {}
+
+    private Checked<PendingIssue<BookedPaper>> pending(BookSites sites, ShopFolder shop, Unbilled asked,
+            IssueOptions wish) {
+        return asked.paper().apply("0").map(draft -> new PendingIssue<>(book, open -> sites.unchanged(open,
+                () -> taken(shop, asked.site(), open).then(entry -> issue(open, entry, asked, wish)))));
+    }
+
+    private Checked<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueOptions wish) {
+        return asked.payment().map(one -> StandingInvoices.unlessBilled(open, one)).orElse(Checked.sound(true))
+                .then(free -> issue(open, asked.kind(), wish, new Origin(Optional.of(entry.customer()),
+                        Optional.of(entry.id()), Optional.empty(),
+                        asked.payment().map(StandingInvoices.Payment::agreement),
+                        Optional.empty(), Optional.empty()), asked.paper()))
+                .map(issued -> BookedPaper.of(issued, open).with(asked.notices()));
+    }
+
+    private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, IssueOptions wish, Origin origin,
+            Function<String, Checked<? extends Paper>> paper) {
+        return dates.issue(open, kind, wish.date(), wish.booking().backdate(),
+                () -> desk.issue(open, kind, wish.date(), origin, paper));
+    }
+}

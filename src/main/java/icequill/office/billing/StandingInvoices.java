@@ -1,0 +1,95 @@
+package icequill.office.billing;
+
+import icequill.agreement.Invoiced;
+import icequill.document.InstallmentInvoice;
+import icequill.ledger.Reading;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import icequill.shop.BookSites;
+import icequill.shop.BookedPapers;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+
+/** Which invoices stand: those that were not given back in whole. */
+public final class StandingInvoices {
+
+    private StandingInvoices() {
+    }
+
+    /**
+     * One of an agreement's payments.
+     *
+     * @param number from 1
+     * @param before those that are to be billed before it
+     * @param known the invoices it was worked out from; empty where it does not depend on any
+     */
+    record Payment(String agreement, int number, List<Integer> before, Optional<Invoiced> known) {
+        Payment {
+            before = List.copyOf(before);
+        }
+    }
+
+    /** The number of the invoice of a visit that stands. */
+    public static Optional<String> visit(Reading book, String visit) {
+        return standing(book, book.papers().ofVisit(visit)).map(IssuedPaper::number).findFirst();
+    }
+
+    /** A problem when the payment has an invoice that stands, or one that comes before it has none. */
+    static Checked<Boolean> unlessBilled(Reading book, Payment payment) {
+        Map<Integer, String> billed = new HashMap<>();
+        List<InstallmentInvoice> invoices = payments(book, payment.agreement()).toList();
+        invoices.forEach(invoice -> billed.put(invoice.payment(), invoice.number().orElse("")));
+        Problems problems = new Problems();
+        Optional.ofNullable(billed.get(payment.number())).ifPresent(number -> problems.add(Code.ALREADY_EXISTS,
+                Place.NOWHERE,
+                "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
+                "if that is wrong: icequill credit " + number));
+        if (problems.isEmpty()) {
+            payment.before().stream().filter(earlier -> !billed.containsKey(earlier)).findFirst()
+                    .ifPresent(earlier -> problems.add(Code.WRONG_ORDER, Place.NOWHERE,
+                            "payment " + earlier + " of " + payment.agreement() + " comes before payment "
+                                    + payment.number() + " and is not billed yet",
+                            "--payment " + earlier + ", or --out-of-order"));
+        }
+        if (problems.isEmpty() && payment.known().filter(known -> !known.equals(nets(invoices.stream())))
+                .isPresent()) {
+            problems.add(BookSites.changed("an invoice of " + payment.agreement()));
+        }
+        return problems.or(() -> true);
+    }
+
+    /** The invoices of an agreement's payments that stand. */
+    static Stream<InstallmentInvoice> payments(Reading book, String agreement) {
+        return standing(book, book.papers().ofAgreement(agreement))
+                .flatMap(
+                        paper -> BookedPapers.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
+                                ? Stream.of(invoice)
+                                : Stream.empty());
+    }
+
+    private static Stream<IssuedPaper> standing(Reading book, List<IssuedPaper> papers) {
+        return papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
+                .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number())));
+    }
+
+    /** Whether credit notes give all of an invoice back. */
+    static boolean isGivenBack(IssuedPaper invoice, List<IssuedPaper> credits) {
+        return !credits.isEmpty() && invoice.gross().equals(credits.stream().flatMap(credit -> credit.gross().stream())
+                .reduce(MonetaryAmount::add));
+    }
+
+    /** Before tax, whatever credit notes gave back of them later. */
+    static Invoiced nets(Stream<InstallmentInvoice> invoices) {
+        Map<Integer, MonetaryAmount> nets = new HashMap<>();
+        invoices.forEach(invoice -> nets.put(invoice.payment(), invoice.totals().net()));
+        return new Invoiced(nets);
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * Visits recorded, invoices and quotes issued, and what was billed wrongly given back; enter at
+ * {@link icequill.office.billing.IssueOffice}.
+ */
+@NullMarked
+package icequill.office.billing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,38 @@
+package icequill.office.care;
+
+import icequill.document.MaintenanceQuote;
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
+import icequill.files.paper.PaperJson;
+import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.Pdf;
+import icequill.office.writing.PaperFacts;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.render.pdf.PrintedFile;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the papers that the office issues, for the book. */
+final class IssuedPaperReader implements PaperReader {
+
+    @Override
+    public Checked<Read> read(String json) {
+        return PaperJson.read(json, "book").then(paper -> switch (paper) {
+        case PricedPaper priced -> Checked.sound(new Read(priced.number(), priced.date(), PaperFacts.due(priced),
+                Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced),
+                PaperFacts.of(priced, Optional.empty())));
+        case MaintenanceQuote quote -> Checked.sound(new Read(quote.number(), quote.date(), Optional.empty(),
+                Optional.empty(), List.of(), PaperFacts.of(quote, Optional.empty())));
+        case Paper other -> Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
+                "a kind of paper that is not issued", "invoices, credit notes and quotes"));
+        });
+    }
+
+    @Override
+    public Checked<Carried> carried(Pdf pdf) {
+        return PrintedFile.read(pdf.bytes()).map(file -> new Carried(file.text(), file.marks(), file.files()));
+    }
+}

@@ -1,0 +1,121 @@
+package icequill.office.care;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.PaperSheet;
+import icequill.answer.Reprint;
+import icequill.document.Paper;
+import icequill.files.disk.SafeFile;
+import icequill.files.paper.PaperJson;
+import icequill.ledger.Reading;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Marks;
+import icequill.ledger.papers.Pdf;
+import icequill.office.writing.PaperIssuer;
+import icequill.office.writing.PaperNumbers;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.request.Extras;
+import icequill.shop.ShopBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+
+/** The office that finds, shows and prints again what the book issued. */
+public final class PaperOffice {
+
+    private final ShopBook book;
+    private final PaperIssuer desk;
+    private final Path papers;
+
+    private PaperOffice(Path folder, Clock clock) {
+        this.book = ShopBook.of(folder, clock);
+        this.desk = PaperIssuer.of(folder);
+        this.papers = folder.resolve("papers");
+    }
+
+    public static PaperOffice of(Path folder, Clock clock) {
+        return new PaperOffice(folder, clock);
+    }
+
+    /**
+     * The papers that have every word of the text, the newest first.
+     *
+     * @param most how many at most, from 1
+     */
+    public Checked<List<BookedPaper>> find(String text, int most) {
+        return book.read(open -> Checked
+                .sound(open.papers().find(text, most).stream().map(paper -> BookedPaper.of(paper, open)).toList()));
+    }
+
+    /** All that the book knows of a paper. */
+    public Checked<PaperSheet> show(String number) {
+        return book.read(open -> PaperNumbers.find(open, number).map(paper -> PaperSheet.of(open, paper)));
+    }
+
+    /** What a paper needs to be printed again. */
+    private record Kept(IssuedPaper issued, Path file, Checked<Pdf> pdf, Checked<Paper> paper) {
+
+        static Kept of(Reading open, IssuedPaper issued) {
+            String number = issued.number();
+            return new Kept(issued, open.papers().file(issued), open.papers().pdf(number),
+                    open.papers().data(number).then(data -> PaperJson.read(data, number)));
+        }
+    }
+
+    /**
+     * Makes sure that the paper's file is there as it was issued. Where it is gone or was changed it is printed again from the
+     * paper's data, which gives the same bytes, or else is a problem; a file that was changed is kept aside.
+     */
+    public Checked<Reprint> reprint(String number) {
+        return kept(number).then(kept -> kept.pdf() instanceof Checked.Sound<Pdf>
+                ? Checked.sound(new Reprint(kept.issued().number(), kept.file(), kept.issued().pdfHash(), false,
+                        Optional.empty()))
+                : again(kept));
+    }
+
+    /** Writes copies into papers/ that differ from what was issued: without data within, or as HTML or XML beside it. */
+    public Checked<List<Path>> copies(String number, Extras extras) {
+        return kept(number).then(kept -> kept.paper()
+                .then(paper -> desk.desk().printed(paper, kept.issued().number() + (extras.bare() ? "-bare" : ""),
+                        extras, Marks.of(kept.issued())))
+                .then(files -> desk.desk().written(files, true)));
+    }
+
+    private Checked<Kept> kept(String number) {
+        return book.read(open -> PaperNumbers.find(open, number).map(issued -> Kept.of(open, issued)));
+    }
+
+    private Checked<Reprint> again(Kept kept) {
+        IssuedPaper issued = kept.issued();
+        return kept.paper().then(paper -> desk.pdf(paper, Marks.of(issued))).then(pdf -> {
+            if (!Pdf.of(pdf).hash().equals(issued.pdfHash())) {
+                return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(kept.file().toString()),
+                        "printed again, " + issued.number()
+                                + " is not what was issued: templates, logo or program have changed since",
+                        "the file from a backup, or a copy that says so: --html or --bare"));
+            }
+            return aside(kept.file()).then(old -> SafeFile.write(kept.file(), pdf, true)
+                    .map(file -> new Reprint(issued.number(), file, issued.pdfHash(), true, old)));
+        });
+    }
+
+    /** Moves a file that was changed out of the way. */
+    private Checked<Optional<Path>> aside(Path file) {
+        if (!Files.exists(file)) {
+            return Checked.sound(Optional.empty());
+        }
+        Path target = papers.resolve("changed-" + file.getFileName());
+        try {
+            return Checked.sound(Optional.of(Files.move(file, target, StandardCopyOption.REPLACE_EXISTING)));
+        } catch (IOException failed) {
+            return Checked.faulty(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
+                    "cannot move the changed file here: " + failed, "a folder that may be written to"));
+        }
+    }
+}

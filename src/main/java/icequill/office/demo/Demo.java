@@ -1,0 +1,130 @@
+package icequill.office.demo;
+
+import icequill.answer.BrushingResult;
+import icequill.answer.WrittenPaper;
+import icequill.document.Reminder;
+import icequill.money.Amounts;
+import icequill.office.Office;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.BookSites;
+import icequill.shop.ShopBook;
+import icequill.shop.VisitLoader;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.money.MonetaryAmount;
+
+/** The whole program at work for an invented shop. */
+public final class Demo {
+
+    /** The moment at which all of it is issued, so that each demo is the same. */
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
+    private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
+    private static final LocalDate ACCOUNT_DAY = LocalDate.of(2026, 8, 31);
+
+    private Demo() {
+    }
+
+    /** What was made; the sums are those of invoices and credit notes. */
+    public record Made(Path folder, List<WrittenPaper> papers) {
+        public Made {
+            papers = List.copyOf(papers);
+        }
+
+        /** One row a paper, and one with the sums. */
+        public List<List<String>> rows() {
+            List<WrittenPaper> bills = papers.stream().filter(WrittenPaper::isOwed).toList();
+            List<List<String>> rows = new ArrayList<>(papers.stream().map(WrittenPaper::row).toList());
+            rows.add(
+                    List.of("together", bills.size() + " invoices and credit notes", sum(bills, WrittenPaper.Sums::net),
+                            sum(bills, WrittenPaper.Sums::tax), sum(bills, WrittenPaper.Sums::gross)));
+            return rows;
+        }
+
+        private static String sum(List<WrittenPaper> bills, Function<WrittenPaper.Sums, MonetaryAmount> part) {
+            List<MonetaryAmount> amounts = bills.stream().flatMap(paper -> paper.sums().stream()).map(part).toList();
+            return Amounts.plain(Amounts.sum(amounts, amounts.getFirst().getCurrency()));
+        }
+
+        public Map<String, Object> json() {
+            Map<String, Object> view = new LinkedHashMap<>();
+            view.put("folder", folder.toString());
+            view.put("papers", papers.stream().map(WrittenPaper::json).toList());
+            return view;
+        }
+    }
+
+    /**
+     * Makes the shop, its book and all its papers, each invoice dated by the day on which its visit ended.
+     *
+     * @param folder new, empty, or with an earlier demo and nothing else, which is then replaced
+     * @param progress is told what comes next
+     */
+    public static Checked<Made> run(Path folder, Consumer<String> progress) {
+        DemoFolder own = new DemoFolder(folder);
+        return own.cleared().then(free -> NewShop.create(free, true)).then(made -> {
+            progress.accept("Made the invented shop in " + made);
+            return papers(made, progress);
+        }).map(made -> {
+            own.list();
+            return made;
+        });
+    }
+
+    private static Checked<Made> papers(Path folder, Consumer<String> progress) {
+        return ShopBook.of(folder, CLOCK).together(book -> papers(book, progress));
+    }
+
+    private static Checked<Made> papers(ShopBook book, Consumer<String> progress) {
+        Path folder = book.folder();
+        Office office = Office.of(folder);
+        Problems problems = new Problems();
+        List<WrittenPaper> papers = new ArrayList<>();
+        List<Checked<WrittenPaper>> issued = new DemoBook(book, progress).papers();
+        issued.forEach(made -> problems.take(made).ifPresent(papers::add));
+        for (Path visit : BookSites.shop(folder).visits()) {
+            progress.accept("Record: " + visit.getFileName());
+            problems.take(new VisitLoader(BookSites.shop(folder)).of(visit)
+                    .then(hand -> office.record(hand, unnumbered(hand.visit().day())))).ifPresent(papers::add);
+        }
+        for (Path planned : BookSites.shop(folder).planned()) {
+            progress.accept("Work sheet: " + planned.getFileName());
+            problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
+        }
+        for (Path brushing : BookSites.shop(folder).brushings()) {
+            progress.accept("Brushing sheet: " + brushing.getFileName());
+            problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).map(BrushingResult::paper)
+                    .ifPresent(papers::add);
+        }
+        for (Path account : BookSites.shop(folder).accounts()) {
+            progress.accept("Statement and reminder: " + account.getFileName());
+            PaperOptions options = unnumbered(ACCOUNT_DAY);
+            problems.take(office.accounts().statement(account, options, Optional.empty())).ifPresent(papers::add);
+            problems.take(office.accounts().reminder(account, options, Reminder.Level.SECOND)).ifPresent(papers::add);
+        }
+        new DemoPlans(folder, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
+        if (issued.isEmpty()) {
+            problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
+        }
+        return problems.or(() -> new Made(folder, papers));
+    }
+
+    private static PaperOptions unnumbered(LocalDate day) {
+        return new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE);
+    }
+}

@@ -1,0 +1,140 @@
+package icequill.office.demo;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.WrittenPaper;
+import icequill.document.MaintenanceQuote;
+import icequill.document.PricedPaper;
+import icequill.office.billing.CreditOffice;
+import icequill.office.billing.CreditOptions;
+import icequill.office.billing.InvoicedPayments;
+import icequill.office.billing.IssueOffice;
+import icequill.office.billing.IssueOptions;
+import icequill.office.billing.StandingInvoices;
+import icequill.plans.AgreementState;
+import icequill.problem.Checked;
+import icequill.shop.AgreementLoader;
+import icequill.shop.BookSites;
+import icequill.shop.BookedPapers;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import icequill.shop.ShopFolder;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * What the invented shop issues into its book: the invoices of its visits, a credit note, an invoice issued anew, quotes, and
+ * the first payments of its agreements.
+ *
+ * @param progress is told what comes next
+ */
+record DemoBook(ShopBook book, Consumer<String> progress) {
+
+    private static final int PAYMENTS = 2;
+    private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
+    private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 7, 10);
+    private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
+    private static final String WRONG_ORDER = "valve-repair-taproom";
+
+    /** A visit of the folder, and when it ended. */
+    private record Dated(Path file, String id, LocalDate day) {}
+
+    List<Checked<WrittenPaper>> papers() {
+        ShopFolder shop = BookSites.shop(book.folder());
+        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        List<Dated> visits = shop.visits().stream().flatMap(file -> shop.visit(file).stream()
+                .map(visit -> new Dated(file, visit.id(), visit.ended().toLocalDate())))
+                .sorted(Comparator.comparing(Dated::day).thenComparing(Dated::id)).toList();
+        for (int i = 0; i < visits.size(); i++) {
+            progress.accept("Visit and invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());
+            papers.add(invoice(visits.get(i)));
+        }
+        progress.accept("Quotes");
+        shop.quotes().stream().map(this::quote).forEach(papers::add);
+        progress.accept("Credit notes");
+        shop.credits().stream().flatMap(this::credited).forEach(papers::add);
+        reissued().forEach(papers::add);
+        progress.accept("Payments of agreements");
+        papers.addAll(payments(shop.agreements()));
+        return papers;
+    }
+
+    private Checked<WrittenPaper> invoice(Dated visit) {
+        IssueOffice office = IssueOffice.of(book);
+        return office.record(visit.file()).then(recorded -> office.issue(visit.id(), wish(visit.day())))
+                .then(this::written);
+    }
+
+    private Checked<WrittenPaper> quote(Path file) {
+        return IssueOffice.of(book).quote(file, wish(QUOTE_DAY)).then(this::written);
+    }
+
+    /** What the folder's file asks to be given back. */
+    private Stream<Checked<WrittenPaper>> credited(Path file) {
+        return BookSites.shop(book.folder()).credit(file).stream()
+                .map(request -> CreditOffice.of(book).credit(request.invoice().number(),
+                        new CreditOptions(request.lines(), request.reason(), CREDIT_DAY, Optional.empty())))
+                .flatMap(this::each);
+    }
+
+    /** An invoice that named the wrong purchase order. */
+    private Stream<Checked<WrittenPaper>> reissued() {
+        Checked<List<BookedPaper>> papers = book
+                .read(open -> Checked.sound(StandingInvoices.visit(open, WRONG_ORDER).orElse(WRONG_ORDER)))
+                .then(number -> CreditOffice.of(book).credit(number,
+                        new CreditOptions(List.of(), "It named the wrong purchase order.", CREDIT_DAY,
+                                Optional.of(new CreditOptions.Reissue(Optional.of("CK-1193"), Optional.empty(),
+                                        CreditOptions.Due.RESTART)))));
+        return each(papers);
+    }
+
+    /** One of an agreement's payments, and when it falls due. */
+    private record Due(Path agreement, int payment, LocalDate day) {}
+
+    /** The payments that have fallen due, in the order of their days; the first ones are billed late. */
+    private List<Checked<WrittenPaper>> payments(List<Path> agreements) {
+        LocalDate today = ShopDay.today(book.folder(), book.clock());
+        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        List<Due> due = new ArrayList<>();
+        for (Path agreement : agreements) {
+            switch (new AgreementLoader(BookSites.shop(book.folder()), new InvoicedPayments(book)::of).of(agreement,
+                    AGREEMENT_DAY)) {
+            case Checked.Sound<AgreementState>(AgreementState hand) -> hand.payments().stream().limit(PAYMENTS)
+                    .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);
+            case Checked.Faulty<AgreementState> faulty -> papers.add(new Checked.Faulty<>(faulty.problems()));
+            }
+        }
+        due.stream().filter(payment -> !payment.day().isAfter(today)).sorted(Comparator.comparing(Due::day))
+                .map(payment -> IssueOffice.of(book).payment(payment.agreement(), payment.payment(),
+                        wish(payment.day().isBefore(CREDIT_DAY) ? CREDIT_DAY : payment.day())).then(this::written))
+                .forEach(papers::add);
+        return papers;
+    }
+
+    private Stream<Checked<WrittenPaper>> each(Checked<List<BookedPaper>> papers) {
+        return switch (papers) {
+        case Checked.Sound<List<BookedPaper>>(List<BookedPaper> all) -> all.stream().map(this::written);
+        case Checked.Faulty<List<BookedPaper>> faulty -> Stream.of(new Checked.Faulty<>(faulty.problems()));
+        };
+    }
+
+    private Checked<WrittenPaper> written(BookedPaper paper) {
+        return book.read(open -> open.papers().show(paper.number()).then(issued -> BookedPapers.paper(open, issued)))
+                .map(data -> switch (data) {
+                case PricedPaper priced ->
+                    WrittenPaper.of(List.of(paper.file()), priced, List.of());
+                case MaintenanceQuote quote -> WrittenPaper.of(List.of(paper.file()), quote,
+                        quote.billTo().name(), List.of());
+                default -> throw new IllegalStateException("not issued by the demo: " + paper.number());
+                });
+    }
+
+    private static IssueOptions wish(LocalDate day) {
+        return new IssueOptions(day, Optional.empty());
+    }
+}

@@ -1,0 +1,61 @@
+package icequill.office.demo;
+
+import icequill.answer.ComparisonResult;
+import icequill.answer.FitResult;
+import icequill.answer.RenewalAdvice;
+import icequill.answer.WrittenPaper;
+import icequill.office.PlanOffice;
+import icequill.outlook.LookAhead;
+import icequill.problem.Checked;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
+import icequill.shop.BookSites;
+import icequill.shop.ShopFolder;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The papers of the invented shop's plans: comparisons, agreements, renewal notices.
+ *
+ * @param progress is told what comes next
+ */
+record DemoPlans(Path folder, Consumer<String> progress) {
+
+    private static final LocalDate COMPARISON_DAY = LocalDate.of(2026, 5, 14);
+    private static final String RECORDS = "records/runs.csv";
+    private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
+    /** Each within the days that the laws on record leave. */
+    private static final Map<String, LocalDate> NOTICE_DAYS = Map.of("crumb-lane-bakery.yaml",
+            LocalDate.of(2027, 3, 5), "hotel-fernhill.yaml", LocalDate.of(2027, 1, 31), "mercado-del-mar.yaml",
+            LocalDate.of(2027, 4, 20));
+
+    List<Checked<WrittenPaper>> papers() {
+        PlanOffice office = PlanOffice.of(folder);
+        ShopFolder shop = BookSites.shop(folder);
+        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
+            progress.accept("Comparison: " + request.getFileName());
+            papers.add(office.compare(request, options(COMPARISON_DAY), LookAhead.USUAL).map(ComparisonResult::paper));
+            papers.add(office.ownersOutlook(request, options(COMPARISON_DAY), LookAhead.USUAL));
+        }
+        progress.accept("Fit of records: " + RECORDS);
+        papers.add(office.fit(folder.resolve(RECORDS), options(COMPARISON_DAY)).map(FitResult::paper));
+        for (Path agreement : shop.agreements()) {
+            progress.accept("Agreement, renewal: " + agreement.getFileName());
+            papers.add(office.agreement(agreement, options(AGREEMENT_DAY)));
+            LocalDate day = Objects.requireNonNull(NOTICE_DAYS.get(agreement.getFileName().toString()));
+            papers.add(office.renewal(agreement, options(day), Optional.empty()).map(RenewalAdvice::paper));
+        }
+        return papers;
+    }
+
+    private static PaperOptions options(LocalDate day) {
+        return new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE);
+    }
+}

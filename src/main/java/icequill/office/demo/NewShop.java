@@ -1,0 +1,55 @@
+package icequill.office.demo;
+
+import icequill.files.disk.OwnersOnly;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.shop.ShippedFiles;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+
+/** Makes shop folders. */
+public final class NewShop {
+
+    private NewShop() {
+    }
+
+    /**
+     * Makes a folder with everything a shop starts from.
+     *
+     * @param folder must not exist or be empty
+     * @param demo whether to fill it with an invented shop
+     */
+    public static Checked<Path> create(Path folder, boolean demo) {
+        if (!isFree(folder)) {
+            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(folder.toString()),
+                    "the folder holds something already", "a new or empty folder"));
+        }
+        return (demo ? ShippedFiles.copyDemo(folder) : ShippedFiles.copyStarter(folder)).map(made -> {
+            try {
+                OwnersOnly.folder(made.resolve("templates"));
+                return made;
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        });
+    }
+
+    private static boolean isFree(Path folder) {
+        if (!Files.exists(folder)) {
+            return true;
+        }
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.findAny().isEmpty();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package icequill.office.register;
+
+import icequill.answer.ForgetResult;
+import icequill.files.form.BookSettings;
+import icequill.ledger.Transaction;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.office.billing.StandingInvoices;
+import icequill.party.Timeline;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Forgets a customer: blanks what the shop need not keep, and says what stays and how long. */
+record Forgetting(Path folder, BookSettings settings, Transaction book) {
+
+    private static final MonthDay LAST_DAY = MonthDay.of(12, 31);
+
+    Checked<ForgetResult> forget(CustomerEntry entry, LocalDate day) {
+        List<SiteEntry> sites = book.entries().sitesOf(entry.id());
+        return hindrances(entry, sites).or(() -> entry)
+                .then(free -> book.register().forget(free.id(), day)).map(blank -> forgotten(entry, sites));
+    }
+
+    /** What is not billed yet could not be billed any more. */
+    private Problems hindrances(CustomerEntry entry, List<SiteEntry> sites) {
+        Problems problems = new Problems();
+        entry.forgotten().ifPresent(day -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                "customer \"" + entry.id() + "\" was forgotten on " + day, ""));
+        if (problems.isEmpty()) {
+            sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream()).map(VisitEntry::id)
+                    .filter(visit -> book.entries().withdrawal(visit).isEmpty())
+                    .filter(visit -> StandingInvoices.visit(book, visit).isEmpty()
+                            && book.papers().ofVisit(visit).isEmpty())
+                    .forEach(visit -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                            "visit \"" + visit + "\" is not billed yet", "first: icequill issue " + visit));
+        }
+        return problems;
+    }
+
+    private ForgetResult forgotten(CustomerEntry entry, List<SiteEntry> sites) {
+        List<IssuedPaper> papers = book.papers().ofCustomer(entry.id());
+        Optional<LocalDate> keptUntil = papers.stream().map(IssuedPaper::date).max(Comparator.naturalOrder())
+                .map(last -> LAST_DAY.atYear(last.getYear() + settings.retentionYears()));
+        List<String> ids = sites.stream().map(SiteEntry::id).toList();
+        Stream<String> visits = sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
+                .map(VisitEntry::id);
+        List<String> names = Stream.concat(Stream.of(entry.customer().name()), entry.customer().billTo().entries()
+                .stream().map(Timeline.Entry::value)
+                .flatMap(billTo -> Stream.concat(Stream.of(billTo.name()),
+                        billTo.attention().filter(name -> name.contains(" ")).stream())))
+                .distinct()
+                .toList();
+        List<String> files = new NamingFiles(folder, Stream.concat(ids.stream(), visits).toList(), names).found();
+        return new ForgetResult(entry.id(), ids, papers.size(), keptUntil,
+                files);
+    }
+}

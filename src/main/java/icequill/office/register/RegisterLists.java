@@ -1,0 +1,81 @@
+package icequill.office.register;
+
+import icequill.answer.EntrySheet;
+import icequill.answer.Listing;
+import icequill.ledger.entries.SiteEntry;
+import icequill.problem.Checked;
+import icequill.shop.ShopBook;
+import icequill.shop.UnknownName;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Shows and lists the customers, sites and machines of the book. */
+public final class RegisterLists {
+
+    private final ShopBook book;
+
+    private RegisterLists(ShopBook book) {
+        this.book = book;
+    }
+
+    public static RegisterLists of(Path folder, Clock clock) {
+        return new RegisterLists(ShopBook.of(folder, clock));
+    }
+
+    /** A customer, with his sites. */
+    public Checked<EntrySheet> customer(String id) {
+        return book.read(open -> RegisterOffice.payer(open, Optional.of(id)).map(entry -> {
+            Map<String, Object> values = new LinkedHashMap<>(Export.customer(entry));
+            values.put("sites", open.entries().sitesOf(id).stream().map(SiteEntry::id).toList());
+            return new EntrySheet("customer", id, values);
+        }));
+    }
+
+    /** A site, with its machines. */
+    public Checked<EntrySheet> site(String id) {
+        return book.read(open -> RegisterOffice.found(open, id).map(entry -> RegisterOffice.sheet(open, entry)));
+    }
+
+    /** A machine of a site. */
+    public Checked<EntrySheet> machine(String site, String id) {
+        return book
+                .read(open -> RegisterOffice.found(open, site)
+                        .then(entry -> open.entries().machine(site, id).found()
+                                .map(machine -> Checked.sound(new EntrySheet("machine", id, Export.machine(machine))))
+                                .orElseGet(() -> Checked.faulty(UnknownName.name("machine at " + site, id,
+                                        RegisterOffice.machines(open, site).keySet(),
+                                        "see: icequill machine list " + site)))));
+    }
+
+    /** The customers that have a text somewhere; all for no letters. */
+    public Checked<Listing> customers(String text) {
+        return book.read(open -> Checked.sound(new Listing("customers", List.of("id", "name", "account", "sites"),
+                open.entries().customers().stream()
+                        .map(entry -> List.of(entry.id(), entry.customer().name(), entry.parent().orElse(""),
+                                String.join(" ", open.entries().sitesOf(entry.id()).stream().map(SiteEntry::id)
+                                        .toList())))
+                        .toList())
+                .with(text)));
+    }
+
+    /** The sites that have a text somewhere; all for no letters. */
+    public Checked<Listing> sites(String text) {
+        return book.read(open -> Checked.sound(new Listing("sites",
+                List.of("id", "name", "store", "customer", "city"),
+                open.entries().sites().stream().map(entry -> List.of(entry.id(), entry.name(),
+                        entry.storeNumber().orElse(""), entry.customer(), entry.address().city())).toList())
+                .with(text)));
+    }
+
+    /** The machines that have a text somewhere; all for no letters. */
+    public Checked<Listing> machines(String text) {
+        return book.read(open -> Checked.sound(new Listing("machines", List.of("site", "id", "model", "serial"),
+                open.entries().machines().stream().map(entry -> List.of(entry.site(), entry.id(), entry.model(),
+                        entry.serial().orElse(""))).toList())
+                .with(text)));
+    }
+}

@@ -1,0 +1,213 @@
+package icequill.office.register;
+
+import icequill.answer.EntryFlag;
+import icequill.answer.EntrySheet;
+import icequill.answer.ForgetResult;
+import icequill.files.form.StoredForms;
+import icequill.files.yaml.Column;
+import icequill.ledger.Reading;
+import icequill.ledger.Transaction;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.office.billing.PendingIssue;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.shop.EntryId;
+import icequill.shop.EntryRows;
+import icequill.shop.GlyphCheck;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import icequill.shop.ShopFolder;
+import icequill.shop.UnknownName;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The office that keeps the book's customers, sites and machines. */
+public final class RegisterOffice {
+
+    private final Path folder;
+    private final ShopBook book;
+    private final Clock clock;
+
+    private RegisterOffice(Path folder, Clock clock) {
+        this.folder = folder;
+        this.book = ShopBook.of(folder, clock);
+        this.clock = clock;
+    }
+
+    public static RegisterOffice of(Path folder, Clock clock) {
+        return new RegisterOffice(folder, clock);
+    }
+
+    /**
+     * Adds or changes a customer.
+     *
+     * @param parent the account that he belongs to; empty to leave it
+     * @param from the day from which another is billed; empty to correct who is billed now
+     */
+    public Checked<EntrySheet> customer(EntryChange wish, Optional<String> parent, Optional<LocalDate> from) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return write(wish, open -> {
+            Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
+            return known("customer", wish, before.isPresent(), ids(open.entries().customers())).then(sound -> {
+                boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
+                Optional<Customer> customer = wish.file().map(shop::customerFile)
+                        .orElseGet(() -> shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
+                                Place.NOWHERE, before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock),
+                                ofAccount));
+                return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
+                        .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
+                        .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
+            });
+        });
+    }
+
+    /**
+     * Adds or changes a site. A file has its customer and machines too.
+     *
+     * @param customer who pays, by id; empty to leave it, or for the one that the file names
+     */
+    public Checked<EntrySheet> site(EntryChange wish, Optional<String> customer) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return write(wish, open -> {
+            Optional<SiteEntry> before = open.entries().site(wish.id()).found();
+            return known("site", wish, before.isPresent(), open.entries().sites().stream().map(SiteEntry::id).toList())
+                    .then(sound -> notInAFile(wish))
+                    .then(sound -> wish.file().isPresent() && customer.isEmpty()
+                            ? whole(shop, shop.siteFile(wish.file().get(), wish.id())).then(new EntryRows(open)::take)
+                            : payer(open, customer.or(() -> before.map(SiteEntry::customer)))
+                                    .then(payer -> whole(shop, site(shop, open, wish, payer))
+                                            .then(whole -> new EntryRows(open).site(payer.id(), whole))))
+                    .map(entry -> sheet(open, entry));
+        });
+    }
+
+    private static Optional<StoredForms.Whole> site(ShopFolder shop, Reading open, EntryChange wish,
+            CustomerEntry payer) {
+        return wish.file().isPresent()
+                ? shop.siteFile(wish.file().get(), wish.id())
+                : shop.forms().site(wish.id(), Optional.of(payer.customer()),
+                        EntryFlag.values(wish.flags(), Column.SITE), Place.NOWHERE,
+                        open.entries().site(wish.id()).found().map(SiteEntry::data),
+                        machines(open, wish.id()), List.of());
+    }
+
+    static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
+        if (id.isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
+                    "--customer with a customer of the book"));
+        }
+        return open.entries().customer(id.get()).found().map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(UnknownName.name("customer", id.get(), ids(open.entries().customers()),
+                        "add it first: icequill customer add")));
+    }
+
+    /** Adds or changes a machine of a site. */
+    public Checked<EntrySheet> machine(String site, EntryChange wish) {
+        ShopFolder shop = ShopFolder.read(folder);
+        return write(wish, open -> found(open, site).then(entry -> {
+            Map<String, String> machines = machines(open, site);
+            return known("machine at " + site, wish, machines.containsKey(wish.id()), machines.keySet())
+                    .then(sound -> notInAFile(new EntryChange(site, false, Map.of(), Optional.empty())))
+                    .then(sound -> open.entries().customer(entry.customer()))
+                    .then(payer -> {
+                        wish.file().flatMap(shop::stored).ifPresent(data -> machines.put(wish.id(), data));
+                        return whole(shop, shop.forms().site(site, Optional.of(payer.customer()), Map.of(),
+                                Place.NOWHERE, Optional.of(entry.data()), machines,
+                                List.of(new StoredForms.Given(wish.id(),
+                                        EntryFlag.values(wish.flags(), Column.MACHINE), Place.NOWHERE))))
+                                .then(whole -> new EntryRows(open).site(entry.customer(), whole));
+                    }).then(stored -> open.entries().machine(site, wish.id()))
+                    .map(machine -> new EntrySheet("machine", wish.id(), Export.machine(machine)));
+        }));
+    }
+
+    static Checked<SiteEntry> found(Reading open, String site) {
+        return open.entries().site(site).found().map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(UnknownName.name("site", site,
+                        open.entries().sites().stream().map(SiteEntry::id).toList(), "see: icequill site list")));
+    }
+
+    /** Blanks what is personal about a customer, as far as it need not be kept. */
+    public Checked<ForgetResult> forget(String id) {
+        return forgetting(id).then(PendingIssue::done);
+    }
+
+    /** What {@link #forget} would blank, of which nothing is blanked yet. */
+    public Checked<ForgetResult> wouldForget(String id) {
+        return forgetting(id).then(PendingIssue::tried);
+    }
+
+    private Checked<PendingIssue<ForgetResult>> forgetting(String id) {
+        return book.read(open -> Checked.sound(new PendingIssue<>(book, writing -> payer(writing, Optional.of(id)).then(
+                entry -> new Forgetting(folder, book.settings(), writing).forget(entry,
+                        ShopDay.today(folder, clock))))));
+    }
+
+    static Map<String, String> machines(Reading open, String site) {
+        Map<String, String> machines = new LinkedHashMap<>();
+        open.entries().machinesOf(site).forEach(machine -> machines.put(machine.id(), machine.data()));
+        return machines;
+    }
+
+    static EntrySheet sheet(Reading open, SiteEntry entry) {
+        Map<String, Object> values = new LinkedHashMap<>(Export.site(entry));
+        values.put("machines", open.entries().machinesOf(entry.id()).stream().map(MachineEntry::id).toList());
+        return new EntrySheet("site", entry.id(), values);
+    }
+
+    private Checked<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
+        Problems problems = new Problems();
+        read.flatMap(whole -> whole.site().taxPlace()).flatMap(
+                place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), ShopDay.today(folder, clock)))
+                .ifPresent(problems::add);
+        return GlyphCheck.report(shop, problems).or(read::orElseThrow);
+    }
+
+    /** A problem when the rates do not know a tax place. */
+    static Optional<Problem> taxPlace(ShopFolder shop, String id, Place asked, LocalDate day) {
+        return shop.taxes().flatMap(rules -> rules.at(day, Optional.of(id), asked).problems().stream().findFirst());
+    }
+
+    /** A site's file comes before what the book has, so that changing that would change nothing. */
+    private Checked<EntryChange> notInAFile(EntryChange wish) {
+        Path file = folder.resolve("sites").resolve(wish.id() + ".yaml");
+        return Files.exists(file) && wish.file().isEmpty()
+                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
+                        "this site has a file, which comes first",
+                        "a change there; or move the file away, and the book's comes to hold"))
+                : Checked.sound(wish);
+    }
+
+    private static List<String> ids(Collection<CustomerEntry> customers) {
+        return customers.stream().map(CustomerEntry::id).toList();
+    }
+
+    private static Checked<EntryChange> known(String kind, EntryChange wish, boolean there, Collection<String> all) {
+        if (wish.isNew() == there) {
+            return Checked.faulty(there
+                    ? new Problem(Code.ALREADY_EXISTS, Place.NOWHERE,
+                            "the book has a " + kind + " \"" + wish.id() + "\" already", "another id, or: change")
+                    : UnknownName.name(kind, wish.id(), all, "to add it: add"));
+        }
+        return Checked.sound(wish);
+    }
+
+    private <T> Checked<T> write(EntryChange wish, Function<Transaction, Checked<T>> work) {
+        return EntryId.problem(wish.id(), Place.NOWHERE).<Checked<T>>map(Checked::faulty)
+                .orElseGet(() -> book.write(work));
+    }
+}

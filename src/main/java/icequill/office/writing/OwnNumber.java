@@ -1,0 +1,40 @@
+package icequill.office.writing;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.request.PaperOptions;
+import icequill.shop.ShopBook;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/** Numbers that somebody gives a paper himself; a shop with a book leaves that to the book. */
+public final class OwnNumber {
+
+    private static final String NUMBER = "[A-Za-z0-9][A-Za-z0-9-]{0,29}";
+
+    private OwnNumber() {
+    }
+
+    /** The options, or that they have a number, which not every kind of paper can have. */
+    public static Checked<PaperOptions> unnumbered(PaperOptions options) {
+        return options.number().isEmpty()
+                ? Checked.sound(options)
+                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",
+                        "leave out --number"));
+    }
+
+    /** The options, or that their number cannot be used: once there is a book, the book numbers. */
+    public static Checked<PaperOptions> numbered(Path folder, PaperOptions options) {
+        if (options.number().isPresent() && ShopBook.of(folder, Clock.systemUTC()).exists()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "this shop has a book, which gives the numbers",
+                    "icequill visit FILE, then icequill issue VISIT; for quotes, icequill issue --quote FILE; for credit notes, icequill credit NUMBER"));
+        }
+        return options.number().filter(number -> !number.matches(NUMBER))
+                .map(number -> Checked.<PaperOptions>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens")))
+                .orElseGet(() -> Checked.sound(options));
+    }
+}

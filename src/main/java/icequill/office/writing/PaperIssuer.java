@@ -1,0 +1,65 @@
+package icequill.office.writing;
+
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
+import icequill.files.form.BookSettings;
+import icequill.files.paper.PaperJson;
+import icequill.files.pricing.RatesVersion;
+import icequill.ledger.Transaction;
+import icequill.ledger.find.SearchKeys;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Marks;
+import icequill.ledger.papers.Numbered;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Pdf;
+import icequill.ledger.papers.PrintedPaper;
+import icequill.ledger.papers.Series;
+import icequill.problem.Checked;
+import icequill.problem.Place;
+import icequill.request.Extras;
+import icequill.shop.ShopDay;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Issues papers: each under the next number of its series, printed within the transaction that stores it. */
+public record PaperIssuer(Path folder, BookSettings settings, PaperWriter desk) {
+
+    public static PaperIssuer of(Path folder) {
+        return new PaperIssuer(folder, BookSettings.of(folder), new PaperWriter(folder));
+    }
+
+    /**
+     * Issues one paper.
+     *
+     * @param date of the paper, whose year chooses the series
+     * @param paper as it is under its number
+     */
+    public Checked<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
+            Function<String, Checked<? extends Paper>> paper) {
+        Series series = new Series(kind, settings.office().orElse(""), date.getYear());
+        Optional<String> customer = origin.customer().flatMap(id -> book.entries().customer(id).found())
+                .map(entry -> entry.customer().name());
+        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder))
+                .then(rates -> book.issue(series, origin, numbered -> paper
+                        .apply(numbered.number()).then(desk::finished)
+                        .then(ready -> printed(ready, numbered, origin, rates, customer))));
+    }
+
+    private Checked<PrintedPaper> printed(Paper paper, Numbered numbered, Origin origin, String rates,
+            Optional<String> customer) {
+        SearchKeys facts = PaperFacts.ofPaper(paper, customer);
+        Optional<PricedPaper> priced = paper instanceof PricedPaper found ? Optional.of(found) : Optional.empty();
+        return pdf(paper, Marks.of(numbered, origin, rates, facts)).map(pdf -> new PrintedPaper(paper.date(),
+                priced.flatMap(PaperFacts::due), priced.map(PaperFacts::sums), facts, PaperJson.compact(paper), rates,
+                Pdf.of(pdf)));
+    }
+
+    /** The paper's file as it is issued: with its data, and what the book says of it. */
+    public Checked<byte[]> pdf(Paper paper, Map<String, String> marks) {
+        return desk.printed(paper, "", Extras.NONE, marks).map(files -> files.values().iterator().next());
+    }
+}

@@ -1,0 +1,59 @@
+package icequill.office.writing;
+
+import icequill.ledger.Reading;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Series;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds papers by numbers as people type them. */
+public final class PaperNumbers {
+
+    private static final Pattern TYPED = Pattern
+            .compile("([a-z]{2,3})[- ]?(?:([a-z0-9]{1,12})-)?([0-9]{4})[- /]0*([0-9]{1,7})");
+    private static final Pattern SHORT = Pattern.compile("([0-9]{4})[- /]0*([0-9]{1,7})");
+
+    private PaperNumbers() {
+    }
+
+    /** The paper of that number; a problem names the one that was most likely meant. */
+    public static Checked<IssuedPaper> find(Reading book, String number) {
+        return book.papers().show(number).found().map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
+                        "no paper \"" + number + "\" was issued", meant(book, number)
+                                .map(near -> "did you mean " + near + "?")
+                                .orElse("icequill find, by customer, store, address, purchase order, serial, amount or date"))));
+    }
+
+    private static Optional<String> meant(Reading book, String number) {
+        return written(number.strip().toLowerCase(Locale.ROOT))
+                .flatMap(right -> book.papers().show(right).found()).map(IssuedPaper::number);
+    }
+
+    /** As the book writes it: the kind in capitals, the count with its zeros; an invoice where no kind is given. */
+    private static Optional<String> written(String typed) {
+        Matcher whole = TYPED.matcher(typed);
+        if (whole.matches()) {
+            String office = whole.group(2) == null ? "" : whole.group(2);
+            return Arrays.stream(PaperKind.values())
+                    .filter(kind -> kind.prefix().equalsIgnoreCase(whole.group(1))).findFirst()
+                    .map(kind -> written(kind, office, whole.group(3), whole.group(4)));
+        }
+        Matcher part = SHORT.matcher(typed);
+        return part.matches()
+                ? Optional.of(written(PaperKind.INVOICE, "", part.group(1), part.group(2)))
+                : Optional.empty();
+    }
+
+    private static String written(PaperKind kind, String office, String year, String position) {
+        return new Series(kind, office, Math.max(1900, Integer.parseInt(year))).number(Integer.parseInt(position));
+    }
+}

@@ -1,0 +1,142 @@
+package icequill.office.writing;
+
+import icequill.document.Attachment;
+import icequill.document.MaintenanceQuote;
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
+import icequill.files.disk.SafeFile;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.render.Printer;
+import icequill.render.pdf.Html;
+import icequill.render.pdf.Imprint;
+import icequill.request.Extras;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Prints papers and lays them into the shop folder's papers/. */
+public final class PaperWriter {
+
+    private final Path folder;
+    private final Path papers;
+    private final Printer printer;
+
+    public PaperWriter(Path folder) {
+        this.folder = folder;
+        this.papers = folder.resolve("papers");
+        this.printer = Printer.of(folder);
+    }
+
+    /**
+     * Writes a paper; everything is printed before anything is written. It replaces an earlier print of itself. Where a paper of
+     * another kind, date or language lies under its name, date and language are added to the name of the new one.
+     *
+     * @param name of its files, without the ending
+     * @param replace whether files of that name may be replaced at all
+     * @return the files, the PDF first
+     */
+    public Checked<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
+        return finished(paper).then(sound -> printed(paper, name, extras)).then(files -> {
+            if (!replace || isFree(name, files)) {
+                return written(files, replace);
+            }
+            String longer = name + "-" + paper.date() + "-" + paper.language().tag();
+            Map<String, byte[]> renamed = new LinkedHashMap<>();
+            files.forEach((file, bytes) -> renamed.put(longer + file.substring(name.length()), bytes));
+            return written(renamed, isFree(longer, renamed));
+        });
+    }
+
+    /** The paper, unless it goes out and something on it is still as it came with the program. */
+    Checked<Paper> finished(Paper paper) {
+        return printer.html(paper).then(html -> ShippedValues.problems(folder, paper, html).or(() -> paper));
+    }
+
+    /** Whether nothing lies there, or the same paper as it was printed before. */
+    private boolean isFree(String name, Map<String, byte[]> files) {
+        Path pdf = papers.resolve(name + ".pdf");
+        if (!Files.exists(pdf)) {
+            return true;
+        }
+        try {
+            Optional<Imprint> there = Imprint.of(Files.readAllBytes(pdf));
+            return there.isPresent() && there.equals(Imprint.of(Objects.requireNonNull(files.get(name + ".pdf"))));
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    private Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
+        return printed(paper, name, extras, Map.of());
+    }
+
+    /**
+     * The files of a paper, the PDF first.
+     *
+     * @param marks what the book says of a paper that it numbered; its data are then in the file too
+     */
+    public Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras, Map<String, String> marks) {
+        Checked<List<Attachment>> enclosed = extras.bare()
+                ? Checked.sound(List.of())
+                : marks.isEmpty() ? PaperAttachments.of(paper) : PaperAttachments.withData(paper);
+        return enclosed.then(attachments -> printer.html(paper)
+                .then(html -> printer.pdf(paper, html, attachments, marks).then(pdf -> {
+                    Map<String, byte[]> files = new LinkedHashMap<>();
+                    files.put(name + ".pdf", pdf);
+                    if (extras.html()) {
+                        files.put(name + ".html", bytes(html));
+                    }
+                    return extras.xml() ? withXml(paper, name, files) : Checked.sound(files);
+                })));
+    }
+
+    private static Checked<Map<String, byte[]>> withXml(Paper paper, String name, Map<String, byte[]> files) {
+        if (paper instanceof MaintenanceQuote) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "a maintenance quote leaves the choice between plans to the customer, and UBL has no document with choices",
+                    "leave out --xml; its data is in the PDF as paper.json"));
+        }
+        if (!(paper instanceof PricedPaper priced)) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "there is no XML for this kind of paper, only for invoices, credit notes and repair quotes",
+                    "leave out --xml; its data is in the PDF as paper.json"));
+        }
+        if (priced.isDraft()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "only a numbered invoice, credit note or quote can be written as XML", "give --number"));
+        }
+        return PaperAttachments.ubl(priced).map(xml -> {
+            files.put(name + ".xml", xml);
+            return files;
+        });
+    }
+
+    /** Writes files into papers/, the first of which is given back first. */
+    public Checked<List<Path>> written(Map<String, byte[]> files, boolean replace) {
+        Problems inTheWay = new Problems();
+        files.keySet().stream().filter(name -> !replace).map(papers::resolve)
+                .forEach(target -> SafeFile.inTheWay(target).ifPresent(inTheWay::add));
+        Checked<List<Path>> paths = inTheWay.or(List::<Path>of);
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            paths = paths.then(before -> SafeFile.write(papers.resolve(file.getKey()), file.getValue(), replace)
+                    .map(path -> Stream.concat(before.stream(), Stream.of(path))
+                            .toList()));
+        }
+        return paths;
+    }
+
+    private static byte[] bytes(Html html) {
+        return html.text().getBytes(StandardCharsets.UTF_8);
+    }
+}

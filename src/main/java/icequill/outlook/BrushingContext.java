@@ -1,0 +1,48 @@
+package icequill.outlook;
+
+import icequill.document.BrushingSheet;
+import icequill.document.BrushingSheetPair;
+import icequill.forecast.effects.EnergyLimits;
+import icequill.forecast.inputs.ForecastRates;
+import icequill.party.Language;
+import icequill.party.Machine;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.rates.Rates;
+import icequill.request.BrushingRequest;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** A request for a brushing sheet that was read, with everything that goes into it. */
+public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest request,
+        Optional<ForecastRates> expected,
+        EnergyLimits limits) {
+
+    /** Machines that a request names and the site does not have. */
+    public static List<Problem> unknown(BrushingRequest request, Site site) {
+        List<String> known = site.machines().stream().map(Machine::id).toList();
+        return request.reachable().stream().filter(named -> !known.contains(named.machine()))
+                .map(named -> Problem.unknownName(named.place(), "machine", named.machine(), known)).toList();
+    }
+
+    /** In the language asked for, or else the customer's, and on the back in the other one. */
+    public Checked<BrushingSheetPair> pair(LocalDate day, Optional<Language> wanted) {
+        return sheet(day, wanted).then(front -> sheet(day, Optional.of(other(front.language())))
+                .map(back -> new BrushingSheetPair(front, back)));
+    }
+
+    private static Language other(Language language) {
+        return switch (language) {
+        case ENGLISH -> Language.SPANISH;
+        case SPANISH -> Language.ENGLISH;
+        };
+    }
+
+    public Checked<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
+        Language language = wanted.orElseGet(() -> site.customer().language().orElse(shop.language()));
+        return new BrushingAssembly(shop, site, rates, request, expected, limits, language).sheet(day);
+    }
+}

@@ -1,0 +1,124 @@
+package icequill.outlook;
+
+import icequill.document.BrushingSheet.Comparison;
+import icequill.document.BrushingSheet.Electricity;
+import icequill.document.BrushingSheet.Savings;
+import icequill.forecast.Cause;
+import icequill.forecast.CleaningSchedule;
+import icequill.forecast.Decimals;
+import icequill.forecast.Forecast;
+import icequill.forecast.MachineRisk;
+import icequill.forecast.MaintenancePolicy;
+import icequill.forecast.MeanDirt;
+import icequill.forecast.MinorUnits;
+import icequill.forecast.effects.CondensingRise;
+import icequill.forecast.effects.EnergyLimits;
+import icequill.forecast.effects.SourcedAmount;
+import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.inputs.SiteHistory;
+import icequill.money.Amounts;
+import icequill.money.Stepping;
+import icequill.party.Machine;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.plans.ExpectedCharges;
+import icequill.plans.SiteRisks;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.rates.Rates;
+import icequill.request.BrushingRequest;
+import icequill.work.Visit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
+
+/**
+ * What a customer may save in a year by brushing his condensers every month, beside having them brushed as they are now.
+ *
+ * @param yours the machines that he may brush
+ */
+record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected, EnergyLimits limits,
+        BrushingRequest request, List<Machine> yours) {
+
+    private static final int MONTHS = 12;
+    private static final int RISES = 3;
+
+    Checked<Savings> over(LocalDate day, Comparison comparison) {
+        if (request.lastBrushed().filter(date -> date.isAfter(day)).isPresent()) {
+            return Checked.faulty(new Problem(Code.WRONG_ORDER, request.place(),
+                    "last brushed on " + request.lastBrushed().get() + ", after " + day, "a day that has been"));
+        }
+        SiteRisks risks = risks(day);
+        return new ExpectedCharges(shop, risks.site(), rates, expected, day).charges(Optional.empty())
+                .map(charges -> savings(risks, charges, comparison));
+    }
+
+    private SiteRisks risks(LocalDate day) {
+        Set<String> ids = yours.stream().map(Machine::id).collect(Collectors.toSet());
+        SiteHistory history = new SiteHistory(yours.stream()
+                .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
+                        request.lastBrushed(), Optional.empty()))
+                .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING,
+                Optional.empty());
+        return new SiteRisks(site.only(ids), expected.at(site.kind()), history, Optional.empty(), day, day);
+    }
+
+    private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {
+        double calls = stops(risks, asNow(), charges) - stops(risks, CleaningSchedule.every(1), charges);
+        MonetaryAmount spared = MinorUnits.amount(MinorUnits.expected(calls * charges.meanCharge(Cause.CONDENSER)),
+                shop.currency());
+        MonetaryAmount bought = comparison.visit().amount().multiply(request.bought());
+        return new Savings(Decimals.of(calls, 1), spared, bought,
+                rounded(spared.add(bought).subtract(comparison.year().amount())), electricity(risks));
+    }
+
+    /** As condensers are brushed now: so many paid brushings a year, evenly spaced. */
+    private CleaningSchedule asNow() {
+        double apart = (double) MONTHS / (request.bought() + 1);
+        return request.bought() == 0
+                ? CleaningSchedule.NEVER
+                : new CleaningSchedule(IntStream.rangeClosed(1, request.bought()).mapToObj(k -> k * apart).toList(),
+                        MONTHS, 1);
+    }
+
+    private static double stops(SiteRisks risks, CleaningSchedule brushing, ExpectedCharges.Charges charges) {
+        return Forecast.of(risks.machines(),
+                new MaintenancePolicy(0, CleaningSchedule.NEVER, brushing, charges.table()), risks.policy(),
+                MONTHS).calls(Cause.CONDENSER).mean();
+    }
+
+    private Optional<Electricity> electricity(SiteRisks risks) {
+        List<List<SourcedAmount>> saved = IntStream.range(0, yours.size()).mapToObj(i -> saved(risks, i))
+                .filter(three -> !three.isEmpty()).toList();
+        return saved.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Electricity(sum(saved, 0), sum(saved, 1), sum(saved, 2)));
+    }
+
+    private MonetaryAmount sum(List<List<SourcedAmount>> saved, int rise) {
+        return rounded(Amounts.sum(saved.stream().map(three -> three.get(rise).amount()).toList(), shop.currency()));
+    }
+
+    private List<SourcedAmount> saved(SiteRisks risks, int i) {
+        MachineRisk risk = risks.machines().get(i);
+        Machine machine = risks.site().machines().get(i);
+        List<CondensingRise> dirty = rise(risks, risk, asNow());
+        List<CondensingRise> clean = rise(risks, risk, CleaningSchedule.every(1));
+        return risks.energy(machine, limits)
+                .map(use -> IntStream.range(0, RISES).mapToObj(k -> use.saved(dirty.get(k), clean.get(k))).toList())
+                .orElse(List.of());
+    }
+
+    private static List<CondensingRise> rise(SiteRisks risks, MachineRisk risk, CleaningSchedule brushing) {
+        return CondensingRise.range(MeanDirt.of(risk, risks.policy(), MONTHS, brushing));
+    }
+
+    private MonetaryAmount rounded(MonetaryAmount amount) {
+        return Stepping.NEAREST.of(amount, expected.roundTo());
+    }
+}

@@ -1,0 +1,225 @@
+package icequill.outlook;
+
+import icequill.document.FitSheet;
+import icequill.document.FitSheet.Plot;
+import icequill.document.FitSheet.Point;
+import icequill.explain.ConstantKey;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.forecast.Decimals;
+import icequill.forecast.FoulingLife;
+import icequill.forecast.fit.Fit;
+import icequill.forecast.fit.Run;
+import icequill.forecast.fit.Side;
+import icequill.forecast.fit.WeibullFit;
+import icequill.forecast.inputs.FoulingEstimate;
+import icequill.party.Shop;
+import icequill.party.SiteKind;
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import icequill.request.PaperOptions;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
+public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
+
+    private static final int DIGITS = 2;
+    private static final BigDecimal FEWEST = new BigDecimal("0.01");
+    private static final BigDecimal MOST = new BigDecimal("19.98");
+    private static final int CURVE = 40;
+    private static final int HALF_YEAR = 6;
+    private static final int YEAR = 12;
+
+    /**
+     * One fit.
+     *
+     * @param kind of the sites; empty for all
+     */
+    public record Fitted(Side side, Optional<SiteKind> kind, Fit fit) {}
+
+    /** All fits, each side's for all sites first. */
+    public Checked<List<Fitted>> fits() {
+        Problems problems = new Problems();
+        List<Fitted> fits = new ArrayList<>();
+        for (Side side : Side.values()) {
+            List<Run> runs = recorded.of(side);
+            if (runs.isEmpty()) {
+                continue;
+            }
+            problems.take(WeibullFit.of(runs)).ifPresent(fit -> fits.add(new Fitted(side, Optional.empty(), fit)));
+            if (runs.stream().map(Run::kind).distinct().count() > 1) {
+                problems.take(WeibullFit.byKind(runs)).ifPresent(byKind -> byKind
+                        .forEach((kind, fit) -> fits.add(new Fitted(side, Optional.of(kind), fit))));
+            }
+        }
+        return problems.or(() -> fits);
+    }
+
+    public FitSheet sheet(PaperOptions options, List<Fitted> fits) {
+        return new FitSheet(options.date(), shop, options.language().orElse(shop.language()), shop.paper(), table,
+                fits.stream().map(FitAssembly::plot).toList(), notes(), settings(fits));
+    }
+
+    /** How the table was read. */
+    private List<Phrase> notes() {
+        List<Phrase> notes = new ArrayList<>();
+        if (recorded.isScaled()) {
+            notes.add(Phrase.of("fit.scaled"));
+        }
+        if (recorded.rates().filter(rates -> rates.callsThatClean().isZero()).isPresent()) {
+            notes.add(Phrase.of("fit.restarts"));
+        }
+        if (recorded.leftOut() > 0) {
+            notes.add(Phrase.of("fit.left-out", Fact.number(recorded.leftOut(), "run")));
+        }
+        return notes;
+    }
+
+    private static Plot plot(Fitted fitted) {
+        Phrase title = Phrase.of("fit." + ConstantKey.of(fitted.side()), fitted.kind()
+                .<Fact>map(kind -> new Fact.Word("kind." + ConstantKey.of(kind))).orElse(new Fact.Word("fit.all")));
+        return switch (fitted.fit()) {
+        case Fit.TooFew few -> new Plot(title, List.of(counted(few), Phrase.of("fit.too-few",
+                Fact.number(Fit.FEWEST_STOPS, ""))), List.of(), List.of());
+        case Fit.Found found -> new Plot(title, said(found), points(found), curve(found));
+        };
+    }
+
+    private static Phrase counted(Fit fit) {
+        return Phrase.of("fit.counted", Fact.number(fit.runs(), ""), Fact.number(fit.stops(), ""));
+    }
+
+    private static List<Phrase> said(Fit.Found found) {
+        List<Phrase> said = new ArrayList<>(List.of(counted(found),
+                Phrase.of("fit.shape", measure(found.clock().shape()), measure(found.shape().low()),
+                        limit(found.shape().high())),
+                Phrase.of("fit.scale", measure(found.clock().scale()), measure(found.scale().low()),
+                        limit(found.scale().high())),
+                Phrase.of("fit.of-twenty", Fact.number(FoulingEstimate.Stops.OF, ""),
+                        new Fact.Measure(bySix(found.clock()), ""),
+                        new Fact.Measure(byTwelve(found.clock()), ""))));
+        if (found.mayBeRandom()) {
+            said.add(Phrase.of("fit.may-be-random"));
+        }
+        return said;
+    }
+
+    private static Fact measure(double value) {
+        return new Fact.Measure(hundredths(value), "");
+    }
+
+    private static Fact limit(double value) {
+        return Double.isInfinite(value) ? new Fact.Word("fit.no-limit") : measure(value);
+    }
+
+    private static BigDecimal hundredths(double value) {
+        return Decimals.of(value, DIGITS);
+    }
+
+    private static BigDecimal stopped(FoulingLife clock, double months) {
+        return hundredths(FoulingEstimate.Stops.OF * clock.chanceBy(months));
+    }
+
+    private static List<Point> points(Fit.Found found) {
+        return found.points().stream()
+                .map(point -> new Point(hundredths(point.months()),
+                        hundredths(FoulingEstimate.Stops.OF * point.observed())))
+                .toList();
+    }
+
+    private static List<Point> curve(Fit.Found found) {
+        double last = Math.max(YEAR, found.points().getLast().months());
+        return IntStream.rangeClosed(0, CURVE).mapToDouble(i -> last * i / CURVE)
+                .mapToObj(month -> new Point(hundredths(month), stopped(found.clock(), month))).toList();
+    }
+
+    /** Of the fits, those by which dirt does not get safer with time, as lines for the shop's file: all sites, then each kind. */
+    private static List<String> settings(List<Fitted> fits) {
+        List<String> lines = new ArrayList<>();
+        fits.stream().filter(fitted -> fitted.kind().isEmpty()).forEach(fitted -> lines.addAll(settings(fitted, "")));
+        List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct().sorted()
+                .flatMap(kind -> settings(fits, kind).stream()).toList();
+        if (!byKind.isEmpty()) {
+            lines.add("byKind:");
+            lines.addAll(byKind);
+        }
+        return lines;
+    }
+
+    private static List<String> settings(List<Fitted> fits, SiteKind kind) {
+        List<String> lines = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
+                .flatMap(fitted -> settings(fitted, "    ").stream()).toList();
+        return lines.isEmpty()
+                ? lines
+                : Stream.concat(Stream.of("  " + ConstantKey.of(kind) + ":"), lines.stream()).toList();
+    }
+
+    private static List<String> settings(Fitted fitted, String indent) {
+        if (!(fitted.fit() instanceof Fit.Found found) || found.clock().shape() < 1) {
+            return List.of();
+        }
+        FoulingLife clock = found.clock();
+        return Stream.of(ConstantKey.of(fitted.side()) + ":",
+                "  usual: " + counts(clock),
+                "  low: "
+                        + counts(new FoulingLife(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
+                "  high: " + counts(new FoulingLife(clock.shape(), found.scale().low())),
+                "  runs: " + found.runs()).map(line -> indent + line).toList();
+    }
+
+    private static String counts(FoulingLife clock) {
+        return "{by6: " + bySix(clock).toPlainString() + ", by12: " + byTwelve(clock).toPlainString() + "}";
+    }
+
+    /** Rounded down, so that dirt never gets safer with time by what is printed and put into the shop's file. */
+    private static BigDecimal bySix(FoulingLife clock) {
+        return Decimals.down(FoulingEstimate.Stops.OF * clock.chanceBy(HALF_YEAR), DIGITS).max(FEWEST)
+                .min(MOST.subtract(FEWEST));
+    }
+
+    /** Rounded up, for the same reason. */
+    private static BigDecimal byTwelve(FoulingLife clock) {
+        return Decimals.up(FoulingEstimate.Stops.OF * clock.chanceBy(YEAR), DIGITS).max(FEWEST.add(FEWEST)).min(MOST);
+    }
+
+    /** As data, in the order of the fits. */
+    public static List<Map<String, Object>> json(List<Fitted> fits) {
+        return fits.stream().map(FitAssembly::json).toList();
+    }
+
+    private static Map<String, Object> json(Fitted fitted) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("side", ConstantKey.of(fitted.side()));
+        view.put("kind", fitted.kind().map(ConstantKey::of).orElse(null));
+        view.put("runs", fitted.fit().runs());
+        view.put("stops", fitted.fit().stops());
+        view.put("fitted", fitted.fit() instanceof Fit.Found);
+        if (fitted.fit() instanceof Fit.Found found) {
+            view.put("shape", limits(found.clock().shape(), found.shape()));
+            view.put("scaleMonths", limits(found.clock().scale(), found.scale()));
+            view.put("by6", bySix(found.clock()));
+            view.put("by12", byTwelve(found.clock()));
+            view.put("mayBeRandom", found.mayBeRandom());
+        }
+        return view;
+    }
+
+    private static Map<String, Object> limits(double value, Fit.Limits limits) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("likeliest", sixDigits(value));
+        view.put("low", sixDigits(limits.low()));
+        view.put("high", Double.isInfinite(limits.high()) ? null : sixDigits(limits.high()));
+        return view;
+    }
+
+    private static BigDecimal sixDigits(double value) {
+        return Decimals.of(value, 6);
+    }
+}

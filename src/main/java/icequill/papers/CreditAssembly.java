@@ -1,0 +1,159 @@
+package icequill.papers;
+
+import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.InvoiceLine;
+import icequill.document.LineCredit;
+import icequill.document.Totals;
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Exact;
+import icequill.party.TaxBasis;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.CreditRequest;
+import icequill.tax.TaxCredit;
+import icequill.tax.TaxTotal;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/**
+ * Puts a credit note together from the invoice it corrects: the same lines, or a part of one, at the original's tax.
+ *
+ * @param lines of the invoice as it is printed, from 1; empty for all of which something is left
+ * @param amount what part of the one line goes back, before tax; empty for all that is left
+ * @param before what was given back of it already
+ */
+public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, Optional<BigDecimal> amount,
+        List<CreditNote> before) {
+
+    public CreditAssembly {
+        before = List.copyOf(before);
+    }
+
+    /** By a request that says which lines the earlier credit notes had: they are worked out again, one after another. */
+    public static Checked<CreditAssembly> of(Bill invoice, CreditRequest request) {
+        Checked<List<CreditNote>> before = Checked.sound(List.of());
+        for (List<Integer> lines : request.before()) {
+            before = before.then(notes -> new CreditAssembly(invoice, request, lines, Optional.empty(), notes)
+                    .credit(Optional.empty(), request.invoice().date())
+                    .map(note -> Stream.concat(notes.stream(), Stream.of(note)).toList()));
+        }
+        return before.map(notes -> new CreditAssembly(invoice, request, request.lines(), Optional.empty(), notes));
+    }
+
+    /** The credit note, or which lines cannot be credited. */
+    public Checked<CreditNote> credit(Optional<String> number, LocalDate date) {
+        Problems problems = new Problems();
+        checkLines(problems);
+        return problems.or(() -> assembled(number, date));
+    }
+
+    private void checkLines(Problems problems) {
+        CreditLines known = known();
+        int count = known.count();
+        Set<Integer> seen = new LinkedHashSet<>();
+        lines.forEach(line -> {
+            if (line < 1 || line > count) {
+                unknown(line, count, problems);
+            } else if (!seen.add(line) || known.line(line).isSpent()) {
+                problems.add(new Problem(Code.DUPLICATE_NAME, request.place(),
+                        "line " + line + " is credited twice", "each line once, and none that was credited before"));
+            }
+        });
+        if (problems.isEmpty() && numbers().isEmpty()) {
+            problems.add(new Problem(Code.NOT_ALLOWED, request.place(), "every line has been credited already", ""));
+        }
+        if (problems.isEmpty()) {
+            amount.ifPresent(part -> checkAmount(part, problems));
+        }
+    }
+
+    private void checkAmount(BigDecimal part, Problems problems) {
+        if (numbers().size() != 1) {
+            problems.add(new Problem(Code.NOT_ALLOWED, request.place(),
+                    "an amount is a part of one line, and these are the lines " + numbers(), "one of them"));
+            return;
+        }
+        MonetaryAmount left = known().line(numbers().getFirst()).left();
+        boolean isExact = Exact.normal(part).scale() <= left.getCurrency().getDefaultFractionDigits();
+        if (!isExact || part.signum() <= 0 || part.compareTo(Amounts.number(left)) > 0) {
+            problems.add(new Problem(Code.OUT_OF_RANGE, request.place(),
+                    part.toPlainString() + " of line " + numbers().getFirst() + " cannot be given back",
+                    left.isPositive()
+                            ? "an amount before tax, above 0 and up to the " + Amounts.plain(left)
+                                    + " that are left of it"
+                            : "a line that was charged"));
+        }
+    }
+
+    private void unknown(int line, int count, Problems problems) {
+        problems.add(new Problem(Code.OUT_OF_RANGE, request.place(), "the invoice has no line " + line,
+                "a line from 1 to " + count));
+    }
+
+    private CreditNote assembled(Optional<String> number, LocalDate date) {
+        return new CreditNote(number, date, request.invoice(), request.reason(), invoice.shop(), invoice.language(),
+                invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(), numbers(),
+                totals(),
+                List.of());
+    }
+
+    private Totals totals() {
+        CurrencyUnit currency = invoice.totals().gross().getCurrency();
+        MonetaryAmount lines = Amounts.sum(chosen().stream().map(InvoiceLine::net).toList(), currency);
+        MonetaryAmount net = Amounts.sum(chosen().stream().map(line -> line.tax().base()).toList(), currency);
+        List<TaxTotal> taxes = invoice.totals().taxes().stream().flatMap(total -> tax(total).stream()).toList();
+        MonetaryAmount tax = Amounts.sum(taxes.stream().map(TaxTotal::tax).toList(), currency);
+        return new Totals(lines, discount(lines, net), net, invoice.totals().taxPlace(), taxes, tax, net.add(tax));
+    }
+
+    /** What the discount on the whole invoice took off these lines. */
+    private Optional<Totals.Discount> discount(MonetaryAmount lines, MonetaryAmount net) {
+        MonetaryAmount off = lines.subtract(net);
+        return invoice.totals().discount().filter(whole -> !off.isZero())
+                .map(whole -> new Totals.Discount(whole.text(), off, Explanation.of(
+                        Figure.price(lines, "").minus(Figure.price(net, "")), Phrase.of("reason.discount-of-lines"))));
+    }
+
+    private Optional<TaxTotal> tax(TaxTotal original) {
+        List<MonetaryAmount> bases = chosen().stream()
+                .filter(line -> line.tax().rate().equals(Optional.of(original.rate())))
+                .map(line -> line.tax().base()).toList();
+        if (Amounts.sum(bases, original.base().getCurrency()).isZero()) {
+            return Optional.empty();
+        }
+        List<TaxTotal> notes = before.stream().flatMap(note -> note.totals().taxes().stream())
+                .filter(total -> total.rate().equals(original.rate())).toList();
+        TaxBasis basis = invoice.totals().taxPlace().basis(invoice.shop().taxBasis());
+        return Optional.of(new TaxCredit(original, notes).further(bases, basis));
+    }
+
+    private List<InvoiceLine> chosen() {
+        CreditLines known = known();
+        return numbers().stream().map(known::line).map(this::chosen).toList();
+    }
+
+    private InvoiceLine chosen(LineCredit line) {
+        return amount.map(part -> line.part(Amounts.of(part, line.left().getCurrency()))).orElseGet(line::rest);
+    }
+
+    private List<Integer> numbers() {
+        return lines.isEmpty() ? known().open() : lines.stream().sorted().toList();
+    }
+
+    private CreditLines known() {
+        return new CreditLines(invoice, before);
+    }
+}

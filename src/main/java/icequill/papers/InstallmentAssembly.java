@@ -1,0 +1,83 @@
+package icequill.papers;
+
+import icequill.agreement.Installment;
+import icequill.document.InstallmentInvoice;
+import icequill.document.ServicePeriod;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.party.BillTo;
+import icequill.party.Site;
+import icequill.party.Wording;
+import icequill.plans.AgreementState;
+import icequill.plans.InstallmentTax;
+import icequill.plans.PlanSetting;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.request.PaperOptions;
+import icequill.tax.TaxedVisit;
+import icequill.visits.ChargeSheet;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts the invoice of one payment of an agreement together. */
+public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
+
+    /**
+     * The invoice of a payment.
+     *
+     * @param number of the payment, from 1
+     * @return a problem when there is no such payment, or when changes have left nothing of it to ask for
+     */
+    public Checked<InstallmentInvoice> invoice(int number, PaperOptions options) {
+        Optional<Installment> payment = hand.payments().stream().filter(one -> one.number() == number).findFirst();
+        if (payment.isEmpty()) {
+            return Checked.faulty(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
+                    "the agreement has no payment " + number, "--payment from 1 to " + hand.payments().size()));
+        }
+        if (!hand.isPayable(payment.get())) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "nothing of payment " + number + " is left after the changes",
+                    "a payment that asks for something"));
+        }
+        return Checked.sound(invoice(payment.get(), options));
+    }
+
+    private InstallmentInvoice invoice(Installment payment, PaperOptions options) {
+        PlanSetting setting = hand.setting();
+        Site site = setting.whole();
+        Wording plan = hand.plan().tier().name();
+        ServicePeriod served = new ServicePeriod(site.name(), site.storeNumber(), site.address(), Optional.empty(),
+                payment.due(),
+                until(payment));
+        Phrase text = Phrase.of("line.agreement-payment", Fact.number(payment.number(), ""),
+                Fact.number(hand.payments().size(), ""), new Fact.Text(hand.request().number()),
+                new Fact.Named(plan.english(), plan.spanish()), new Fact.Day(served.from()),
+                new Fact.Day(served.until()));
+        TaxedVisit taxed = new InstallmentTax(setting).taxed(payment, text, options.date());
+        ChargeSheet sheet = new ChargeSheet(site, taxed);
+        return new InstallmentInvoice(options.number(), options.date(), due(payment, options.date()), setting.shop(),
+                hand.language(options.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
+                hand.request().number(), plan, payment.number(), hand.payments().size(), served, sheet.lines(),
+                sheet.totals(), taxed.remarks());
+    }
+
+    /** The day on which the payment falls due, or the end of the usual days to pay where that is later. */
+    private LocalDate due(Installment payment, LocalDate date) {
+        int days = hand.setting().whole().customer().paymentDays().orElse(hand.setting().shop().paymentDays());
+        LocalDate usual = date.plusDays(days);
+        return usual.isAfter(payment.due()) ? usual : payment.due();
+    }
+
+    /** The day before the next payment falls due; the last one is for the rest of the term. One for a visit is for its day. */
+    private LocalDate until(Installment payment) {
+        if (hand.request().scope().billing().isEmpty()) {
+            return payment.due();
+        }
+        List<LocalDate> later = hand.payments().stream().map(Installment::due)
+                .filter(due -> due.isAfter(payment.due())).sorted().toList();
+        return later.isEmpty() ? hand.plan().term().lastDay() : later.getFirst().minusDays(1);
+    }
+}

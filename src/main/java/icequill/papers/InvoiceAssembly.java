@@ -1,0 +1,61 @@
+package icequill.papers;
+
+import icequill.document.Invoice;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.rates.Rates;
+import icequill.request.PaperOptions;
+import icequill.tax.TaxedVisit;
+import icequill.visits.ChargeSheet;
+import icequill.visits.VisitContext;
+import icequill.visits.VisitReport;
+import icequill.work.Visit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Puts an invoice together from a priced and taxed visit, leaving behind all that only the owner may see.
+ *
+ * @param billTo of the invoice's date
+ */
+public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, BillTo billTo,
+        Language language) {
+
+    /** The invoice of a visit, or that nobody is billed on its date. */
+    public static Checked<Invoice> of(VisitContext hand, PaperOptions options) {
+        LocalDate ended = hand.visit().ended().toLocalDate();
+        if (options.number().isPresent() && options.date().isBefore(ended)) {
+            return Checked.faulty(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
+                    "dated " + options.date() + ", but visit \"" + hand.visit().id() + "\" ended on " + ended,
+                    "that day or a later one"));
+        }
+        return hand.site().billTo(options.date())
+                .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
+                        billTo, hand.language(options.language())).invoice(options.number(), options.date()));
+    }
+
+    Invoice invoice(Optional<String> number, LocalDate date) {
+        VisitReport report = new VisitReport(site, visit, rates, language);
+        ChargeSheet sheet = new ChargeSheet(site, taxed);
+        int days = site.customer().paymentDays().orElse(shop.paymentDays());
+        return new Invoice(number, date, date.plusDays(days), shop, language, shop.paper(), billTo,
+                site.customer().vendorNumber(), report.attended(), report.machines(), sheet.lines(), sheet.totals(),
+                remarks());
+    }
+
+    private List<Phrase> remarks() {
+        List<Phrase> remarks = new ArrayList<>(taxed.remarks());
+        visit.order().limit().ifPresent(limit -> remarks.add(Phrase.of("remark.limit", new Fact.Amount(limit))));
+        return remarks;
+    }
+}

@@ -1,0 +1,157 @@
+package icequill.plans;
+
+import icequill.agreement.Installment;
+import icequill.agreement.Invoiced;
+import icequill.agreement.PaymentChange;
+import icequill.agreement.Prepaid;
+import icequill.agreement.Proration;
+import icequill.agreement.Tier;
+import icequill.document.ServiceAgreement;
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.party.Language;
+import icequill.party.Machine;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.AgreementRequest;
+import icequill.request.AgreementRequest.Change;
+import icequill.work.Visit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.money.MonetaryAmount;
+
+/**
+ * An agreement that was read and priced.
+ *
+ * @param pricing by which its plan and its changes are priced
+ * @param plan at its beginning
+ * @param invoiced payments, as the book has them
+ * @param changes each with what it adds to the price
+ * @param changed the payments as they are after all changes
+ */
+public record AgreementState(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
+        Invoiced invoiced,
+        List<ServiceAgreement.Change> changes, PaymentChange changed) {
+
+    /** The priced agreement, or what of its changes cannot be priced. */
+    public static Checked<AgreementState> of(PlanSetting setting, AgreementRequest request, Tier tier,
+            TierPricing pricing,
+            Function<AgreementRequest, Checked<Invoiced>> invoiced) {
+        return pricing.of(setting, tier).then(plan -> invoiced.apply(request)
+                .then(known -> changed(setting, pricing, request, plan, known)));
+    }
+
+    private static Checked<AgreementState> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
+            PricedPlan plan, Invoiced invoiced) {
+        MonetaryAmount yearPrice = yearPrice(request, plan);
+        PaymentChange payments = PaymentChange.none(plan.payments(yearPrice));
+        AgreementState unchanged = new AgreementState(setting, pricing, request, plan, invoiced, List.of(), payments);
+        Checked<AgreementState> hand = Checked.sound(unchanged);
+        for (Change change : request.changes()) {
+            hand = hand.then(before -> before.with(change));
+        }
+        return hand;
+    }
+
+    private static MonetaryAmount yearPrice(AgreementRequest request, PricedPlan plan) {
+        return request.agreed().map(AgreementRequest.Agreed::price).orElse(plan.year().price());
+    }
+
+    /** The same with one more change: what the rates give with it, less what they give without it, for the days left. */
+    private AgreementState with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
+        Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
+                priced.termPrice(priced.year().price()));
+        PaymentChange next = PaymentChange.of(price, changed, invoiced);
+        List<ServiceAgreement.Change> all = new ArrayList<>(changes);
+        all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
+                priced.year().price().subtract(before.year().price()), price,
+                new ChangedMinutes(before, priced).phrases(), next.givenBack()));
+        return new AgreementState(after, pricing, request, plan, invoiced, all, next);
+    }
+
+    private Checked<AgreementState> with(Change change) {
+        Problems problems = new Problems();
+        Set<String> ids = new LinkedHashSet<>(setting.site().machines().stream().map(Machine::id).toList());
+        List<String> all = setting.whole().machines().stream().map(Machine::id).toList();
+        for (Visit.Named added : change.added()) {
+            if (PlanSetting.isKnown(added, all, problems) && !ids.add(added.id())) {
+                problems.add(new Problem(Code.NOT_ALLOWED, added.place(),
+                        added.id() + " is looked after already", "a machine that is not yet part of the agreement"));
+            }
+        }
+        for (Visit.Named removed : change.removed()) {
+            if (PlanSetting.isKnown(removed, all, problems) && !ids.remove(removed.id())) {
+                problems.add(new Problem(Code.NOT_ALLOWED, removed.place(), removed.id() + " is not looked after",
+                        "a machine that is part of the agreement"));
+            }
+        }
+        if (ids.isEmpty()) {
+            problems.add(new Problem(Code.NOT_ALLOWED, request.scope().place(),
+                    "no machine is left on " + change.from(), "an agreement that ends on that day instead"));
+        }
+        PlanSetting.unknownScopes(change.minutes().keySet(), change.place(), setting.rates(), problems);
+        // Minutes are those of one set of machines: both sides are priced by minutes that come about alike.
+        Map<String, Integer> now = setting.scope().work().minutes();
+        Map<String, Integer> known = change.minutes().keySet().stream().filter(now::containsKey)
+                .collect(Collectors.toMap(scope -> scope, now::get));
+        return problems.or(() -> setting.withMachines(ids).withMinutes(change.minutes()))
+                .then(after -> pricing.of(setting.withMinutes(known), plan.tier()).then(before -> pricing
+                        .of(after, plan.tier()).map(priced -> with(change, after, before, priced))));
+    }
+
+    private List<String> names(List<Visit.Named> machines) {
+        return machines.stream().flatMap(named -> setting.whole().machine(named.id()).stream()).map(Machine::where)
+                .toList();
+    }
+
+    /** What is paid ahead, with the visits that are due by a day taken for done. */
+    public Prepaid prepaid(LocalDate done) {
+        List<Prepaid.Part> parts = new ArrayList<>();
+        parts.add(new Prepaid.Part(plan.termPrice(yearPrice()), plan.term().start()));
+        changes.forEach(change -> parts.add(new Prepaid.Part(change.price().amount(), change.price().from())));
+        return new Prepaid(plan.term(), parts, plan.visits().stream()
+                .map(slot -> new Prepaid.VisitShare(slot.visit().date(), slot.priced().net(),
+                        !slot.visit().date().isAfter(done)))
+                .toList());
+    }
+
+    /** As they are after all changes. */
+    public List<Installment> payments() {
+        return changed.payments();
+    }
+
+    /** Whether it asks for something: changes may have given all of it back. */
+    public boolean isPayable(Installment payment) {
+        return payment.amount().isGreaterThan(changed.givenBack(payment));
+    }
+
+    public MonetaryAmount yearPrice() {
+        return yearPrice(request, plan);
+    }
+
+    /** A year's price with the machines as they are after all changes. */
+    public MonetaryAmount currentYearPrice() {
+        return changes.stream().map(ServiceAgreement.Change::yearDifference).reduce(yearPrice(), MonetaryAmount::add);
+    }
+
+    /** How the year's price was figured, or where it comes from. */
+    public Explanation how() {
+        return request.agreed().map(agreed -> Explanation.of(Figure.price(agreed.price(), ""),
+                Phrase.of("reason.agreed-price", new Fact.Text(agreed.from())))).orElse(plan.year().how());
+    }
+
+    public Language language(Optional<Language> wanted) {
+        return wanted.or(() -> setting.site().customer().language()).orElse(setting.shop().language());
+    }
+}

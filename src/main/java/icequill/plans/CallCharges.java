@@ -1,0 +1,39 @@
+package icequill.plans;
+
+import icequill.document.CallCharge;
+import icequill.pricer.PricedLine;
+import icequill.pricer.PricedVisit;
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import icequill.rates.Grade;
+import icequill.work.Band;
+import icequill.work.ChargeClass;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What calls to a site cost in every labor band. */
+public record CallCharges(PlanSetting setting, LocalDate day) {
+
+    public Checked<List<CallCharge>> all() {
+        Problems problems = new Problems();
+        List<CallCharge> charges = new ArrayList<>();
+        for (Band band : setting.rates().labor().bands()) {
+            problems.take(new HypotheticalCall(setting.shop(), setting.site(), setting.rates()).price(day, band,
+                    HypotheticalCall.Work.of(1, ChargeClass.REPAIR, List.of()))).map(priced -> charge(band, priced))
+                    .ifPresent(charges::add);
+        }
+        return problems.or(() -> charges);
+    }
+
+    private CallCharge charge(Band band, PricedVisit shortest) {
+        PricedLine serviceCall = shortest.lines().stream()
+                .filter(line -> line.chargeClass() == ChargeClass.TRAVEL).findFirst().orElseThrow();
+        return new CallCharge(band, serviceCall.net(), setting.rates().labor().grades().stream()
+                .map(grade -> hour(grade, band)).toList(), shortest.net());
+    }
+
+    private static CallCharge.Hour hour(Grade grade, Band band) {
+        return new CallCharge.Hour(grade.name(), grade.hourly(band), grade.minimum());
+    }
+}

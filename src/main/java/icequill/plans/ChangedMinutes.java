@@ -1,0 +1,41 @@
+package icequill.plans;
+
+import icequill.explain.ConstantKey;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.pricer.VisitPlan;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** By which minutes a change in mid-term was priced. */
+record ChangedMinutes(PricedPlan before, PricedPlan after) {
+
+    private static final String MINUTE = "min";
+
+    /** One sentence for each scope, by its first visit. */
+    List<Phrase> phrases() {
+        Map<String, CrewPlan> old = byScope(before);
+        return byScope(after).entrySet().stream().map(entry -> phrase(
+                Objects.requireNonNull(old.get(entry.getKey()), "the tier of both has the same scopes"),
+                entry.getValue())).toList();
+    }
+
+    private static Map<String, CrewPlan> byScope(PricedPlan plan) {
+        Map<String, CrewPlan> first = new LinkedHashMap<>();
+        plan.crews().forEach(crew -> first.putIfAbsent(crew.plan().visit().slot().scope().id(), crew));
+        return first;
+    }
+
+    private static Phrase phrase(CrewPlan old, CrewPlan now) {
+        var name = now.plan().visit().slot().scope().name();
+        return Phrase.of("reason.change-minutes", new Fact.Named(name.english(), name.spanish()), minutes(now),
+                minutes(old),
+                new Fact.Word("minutes-from." + ConstantKey.of(now.from())));
+    }
+
+    private static Fact minutes(CrewPlan crew) {
+        return Fact.number(crew.plan().crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), MINUTE);
+    }
+}

@@ -1,0 +1,102 @@
+package icequill.plans;
+
+import icequill.agreement.CleaningInterval;
+import icequill.agreement.Tier;
+import icequill.document.CallCharge;
+import icequill.document.CatchUpPrice;
+import icequill.document.MaintenanceQuote;
+import icequill.document.Where;
+import icequill.explain.Phrase;
+import icequill.forecast.inputs.SiteHistory;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.PaperOptions;
+import icequill.request.PlanRequest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A request for a maintenance quote that was read and priced.
+ *
+ * @param history of the site, for a forecast
+ * @param leftOut tiers that nobody asked for by name and that could not be priced
+ */
+public record PlanContext(PlanSetting setting, PlanRequest request, List<PricedPlan> plans, SiteHistory history,
+        List<Problem> leftOut) {
+
+    /** The priced request, or what of it cannot be priced. */
+    public static Checked<PlanContext> of(PlanSetting setting, PlanRequest request, SiteHistory history,
+            TierPricing pricing) {
+        Problems problems = new Problems();
+        List<PricedPlan> plans = new ArrayList<>();
+        List<Problem> leftOut = new ArrayList<>();
+        for (Tier tier : tiers(setting, request, problems)) {
+            Checked<PricedPlan> plan = pricing.of(setting, tier);
+            if (request.tiers().isEmpty() && pricing.knowsTooLittleOf(setting, tier)) {
+                leftOut.addAll(plan.problems());
+            } else {
+                problems.take(plan).ifPresent(plans::add);
+            }
+        }
+        if (plans.isEmpty()) {
+            leftOut.forEach(problems::add);
+        }
+        return problems.or(() -> new PlanContext(setting, request, plans, history, leftOut));
+    }
+
+    private static List<Tier> tiers(PlanSetting setting, PlanRequest request, Problems problems) {
+        List<Tier> all = setting.rates().plans().tiers();
+        if (request.tiers().isEmpty()) {
+            return all;
+        }
+        return request.tiers().stream()
+                .flatMap(named -> problems.take(setting.rates().tier(named)).stream()).toList();
+    }
+
+    public PlanChoices choices() {
+        Site site = setting.site();
+        return new PlanChoices(plans,
+                CleaningInterval.of(site.kind(), site.conditions(), setting.rates().plans().interval()));
+    }
+
+    public Language language(Optional<Language> wanted) {
+        return wanted.or(() -> setting.site().customer().language()).orElse(setting.shop().language());
+    }
+
+    /** The quote, or what cannot be priced. */
+    public Checked<MaintenanceQuote> quote(PaperOptions options, BillTo billTo) {
+        Checked<Optional<CatchUpPrice>> catchUp = request.survey()
+                .map(survey -> new CatchUpAssembly(choices().yardstick(), survey).price().map(Optional::of))
+                .orElseGet(() -> Checked.sound(Optional.empty()));
+        return catchUp.then(caughtUp -> new CallCharges(setting, options.date()).all()
+                .map(calls -> quote(options, billTo, calls, caughtUp)));
+    }
+
+    private MaintenanceQuote quote(PaperOptions options, BillTo billTo, List<CallCharge> calls,
+            Optional<CatchUpPrice> catchUp) {
+        PlanChoices choices = choices();
+        Site site = setting.site();
+        return new MaintenanceQuote(options.number(), options.date(), options.date().plusDays(request.holdsDays()),
+                setting.shop(), language(options.language()), setting.shop().paper(), billTo,
+                site.customer().vendorNumber(), Where.of(site), site.machines(), request.scope().term(),
+                request.scope().billing(), choices.interval(), choices.all(), calls,
+                plans.stream().map(plan -> new PlanYearAssembly(plan).year()).toList(), catchUp,
+                request.customerEmptiesBin(), remarks());
+    }
+
+    /** What is said about taxes and hours, each thing once. */
+    private List<Phrase> remarks() {
+        List<Phrase> remarks = new ArrayList<>();
+        for (PricedPlan plan : plans) {
+            InstallmentTax tax = new InstallmentTax(setting);
+            plan.firstPayments().forEach(payment -> remarks.addAll(tax.estimated(payment).remarks()));
+            plan.year().slots().forEach(slot -> remarks.addAll(slot.remarks()));
+        }
+        return remarks.stream().distinct().toList();
+    }
+}

@@ -1,0 +1,96 @@
+package icequill.plans;
+
+import icequill.agreement.Installment;
+import icequill.agreement.Installments;
+import icequill.agreement.Term;
+import icequill.agreement.Tier;
+import icequill.agreement.VisitCalendar;
+import icequill.pricer.AgreementPricer;
+import icequill.pricer.CallReserve;
+import icequill.pricer.PricedAgreement;
+import icequill.pricer.PricedSlot;
+import icequill.pricer.VisitPlan;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.request.PlanScope;
+import java.util.List;
+import javax.money.MonetaryAmount;
+
+/**
+ * A plan for a site with its price.
+ *
+ * @param calendar of the whole term
+ * @param crews of all visits of the term, in the calendar's order
+ * @param year the price of a year, by the visits of the first
+ * @param visits all visits of the term, each by itself at list
+ */
+public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<CrewPlan> crews,
+        PricedAgreement year,
+        List<PricedSlot> visits) {
+
+    private static final int YEAR = 12;
+
+    /** Prices a tier for a site, or says what is in the way. */
+    static Checked<PricedPlan> of(PlanSetting setting, Tier tier) {
+        PlanScope scope = setting.scope();
+        VisitCalendar calendar = VisitCalendar.of(scope.term(), tier, setting.site().season(),
+                setting.rates().plans().filters());
+        if (calendar.firstYear().isEmpty()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("sites/" + setting.site().id() + ".yaml"),
+                    "the site is closed whenever the tier \"" + tier.id() + "\" has a visit in the first year",
+                    "a season with a month in which somebody can come"));
+        }
+        return new PlannedMinutes(setting).plans(calendar.visits())
+                .then(plans -> priced(setting, tier, calendar, plans));
+    }
+
+    private static Checked<PricedPlan> priced(PlanSetting setting, Tier tier, VisitCalendar calendar,
+            List<CrewPlan> crews) {
+        List<VisitPlan> plans = crews.stream().map(CrewPlan::plan).toList();
+        List<VisitPlan> first = plans.subList(0, calendar.firstYear().size());
+        return price(setting, tier, first)
+                .then(year -> (plans.size() == first.size() ? Checked.sound(year) : price(setting, tier, plans))
+                        .map(whole -> new PricedPlan(setting, tier, calendar, crews, year,
+                                whole.slots())));
+    }
+
+    private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<VisitPlan> plans) {
+        return AgreementPricer.price(tier, plans, setting.scope().reserve(), setting.site(), setting.rates(),
+                setting.shop().zone());
+    }
+
+    /** The same with what its included calls are expected to cost. */
+    PricedPlan with(CallReserve calls) {
+        return new PricedPlan(setting, tier, calendar, crews, AgreementPricer.with(year, calls), visits);
+    }
+
+    /** The crew of a visit and its minutes, by the visit's place in the calendar. */
+    public VisitPlan visitPlan(int visit) {
+        return crews.get(visit).plan();
+    }
+
+    public Term term() {
+        return setting.scope().term();
+    }
+
+    /** A year's price for every year of the term. */
+    public MonetaryAmount termPrice(MonetaryAmount yearPrice) {
+        return yearPrice.multiply(term().months() / YEAR);
+    }
+
+    /** The payments of the whole term for a year's price. */
+    List<Installment> payments(MonetaryAmount yearPrice) {
+        MonetaryAmount price = termPrice(yearPrice);
+        return setting.scope().billing().map(billing -> Installments.of(term(), price, billing))
+                .orElseGet(() -> Installments.perVisit(calendar.visits(),
+                        visits.stream().map(slot -> slot.priced().net()).toList(), price));
+    }
+
+    /** Those of the first year. */
+    List<Installment> firstPayments() {
+        return payments(year.price()).stream()
+                .filter(payment -> payment.due().isBefore(term().start().plusMonths(YEAR))).toList();
+    }
+}

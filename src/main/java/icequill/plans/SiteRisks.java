@@ -1,0 +1,212 @@
+package icequill.plans;
+
+import icequill.forecast.CleaningSchedule;
+import icequill.forecast.Forecast;
+import icequill.forecast.FoulingLife;
+import icequill.forecast.MachineRisk;
+import icequill.forecast.SharedFactor;
+import icequill.forecast.StopPolicy;
+import icequill.forecast.effects.EnergyLimits;
+import icequill.forecast.effects.EnergyRate;
+import icequill.forecast.effects.EnergyUse;
+import icequill.forecast.effects.IceNeed;
+import icequill.forecast.effects.Provenance;
+import icequill.forecast.inputs.Estimate;
+import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.inputs.FoulingEstimate;
+import icequill.forecast.inputs.Origin;
+import icequill.forecast.inputs.SiteFactors;
+import icequill.forecast.inputs.SiteHistory;
+import icequill.money.Percent;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.Survey;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * How likely the machines of a site are to stop, from what is expected of any machine and what is known of these.
+ *
+ * @param site with those machines that are looked after
+ * @param day up to which it is known how long machines have run
+ * @param start of the first year that is looked ahead
+ */
+public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<Survey> survey, LocalDate day,
+        LocalDate start) {
+
+    private static final double YEAR = 12;
+    private static final double HUNDRED = 100;
+
+    /**
+     * Since when a machine has not been looked after.
+     *
+     * @param cleaned empty when nobody knows
+     * @param brushed empty when nobody knows, and for machines without a condenser to brush
+     */
+    public record Since(Machine machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed) {}
+
+    /**
+     * All that is wrong with the history.
+     *
+     * @param months that are looked ahead
+     */
+    public Checked<SiteRisks> checked(List<String> machines, double months) {
+        Problems problems = new Problems();
+        for (SiteHistory.Care care : history.machines()) {
+            if (!machines.contains(care.machine().id())) {
+                problems.add(Problem.unknownName(care.machine().place(), "machine", care.machine().id(), machines));
+            }
+            care.cleaned().ifPresent(date -> past(date, care.machine().place(), problems));
+            care.brushed().ifPresent(date -> past(date, care.machine().place(), problems));
+            nameplate(care).ifPresent(problems::take);
+        }
+        if (problems.isEmpty()) {
+            problems.addAll(absurd(Guessed.USUAL, months));
+        }
+        if (problems.isEmpty()) {
+            problems.addAll(absurd(Guessed.GLOOMY, months));
+        }
+        return problems.or(() -> this);
+    }
+
+    private List<Problem> absurd(Guessed guessed, double months) {
+        return Forecast.problems(machines(guessed), CleaningSchedule.NEVER, CleaningSchedule.NEVER, policy(), months,
+                rates.place());
+    }
+
+    private void past(LocalDate date, Place place, Problems problems) {
+        if (date.isAfter(day)) {
+            problems.add(new Problem(Code.WRONG_ORDER, place, "cleaned or brushed on " + date + ", after " + day,
+                    "a day that has been"));
+        }
+    }
+
+    public List<Since> since() {
+        return site.machines().stream().map(machine -> {
+            Optional<SiteHistory.Care> care = history.of(machine.id());
+            Optional<LocalDate> cleaned = care.flatMap(SiteHistory.Care::cleaned).or(() -> surveyed(machine));
+            Optional<LocalDate> brushed = care.flatMap(SiteHistory.Care::brushed).or(() -> cleaned)
+                    .filter(date -> isBrushed(machine));
+            return new Since(machine, cleaned, brushed);
+        }).toList();
+    }
+
+    private Optional<LocalDate> surveyed(Machine machine) {
+        return survey.stream().flatMap(found -> found.machines().stream())
+                .filter(condition -> condition.machine().id().equals(machine.id()))
+                .flatMap(condition -> condition.lastCleaned().stream()).filter(date -> !date.isAfter(day)).findFirst();
+    }
+
+    public List<MachineRisk> machines() {
+        return machines(Guessed.USUAL);
+    }
+
+    /** Which of its three figures each guess is taken at. */
+    public record Guessed(Level faults, Level condenser, Level water) {
+        public static final Guessed CAREFUL = all(Level.LOW);
+        public static final Guessed USUAL = all(Level.USUAL);
+        public static final Guessed GLOOMY = all(Level.HIGH);
+
+        public static Guessed all(Level level) {
+            return new Guessed(level, level, level);
+        }
+    }
+
+    /** One of the three figures of a guess. */
+    public enum Level {
+        LOW, USUAL, HIGH;
+
+        private BigDecimal of(Estimate guess) {
+            return switch (this) {
+            case LOW -> guess.low();
+            case USUAL -> guess.usual();
+            case HIGH -> guess.high();
+            };
+        }
+
+        private FoulingEstimate.Stops of(FoulingEstimate dirt) {
+            return switch (this) {
+            case LOW -> dirt.low();
+            case USUAL -> dirt.usual();
+            case HIGH -> dirt.high();
+            };
+        }
+    }
+
+    public List<MachineRisk> machines(Guessed guessed) {
+        FoulingLife condenser = clock(guessed.condenser().of(rates.condenser()), SiteFactors.Speed::condenser);
+        FoulingLife water = clock(guessed.water().of(rates.water()), SiteFactors.Speed::water);
+        double faults = guessed.faults().of(rates.faults()).doubleValue();
+        return since().stream()
+                .map(since -> new MachineRisk(faults,
+                        isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),
+                        months(since.brushed()), water, months(since.cleaned()), season().from(start)))
+                .toList();
+    }
+
+    /** The clock of a side at this site. The files were checked for counts by which dirt would get safer. */
+    private FoulingLife clock(FoulingEstimate.Stops stops, Function<SiteFactors.Speed, BigDecimal> side) {
+        double faster = rates.factors().of(site).stream()
+                .mapToDouble(factor -> side.apply(factor.speed()).doubleValue()).reduce(1, (one, other) -> one * other);
+        return FoulingLife.ofChances(part(stops.bySix()), part(stops.byTwelve()), rates.place()).orElseThrow()
+                .faster(faster);
+    }
+
+    private static double part(BigDecimal stopped) {
+        return stopped.doubleValue() / FoulingEstimate.Stops.OF;
+    }
+
+    /** What a call does about the dirt, and how far the machines stop together. */
+    public StopPolicy policy() {
+        return new StopPolicy(rates.callsThatClean().value().doubleValue() / HUNDRED,
+                new SharedFactor(rates.sitesDiffer().value().doubleValue() / HUNDRED));
+    }
+
+    /** The same by other rates. */
+    public SiteRisks with(ForecastRates other) {
+        return new SiteRisks(site, other, history, survey, day, start);
+    }
+
+    /** The energy that a machine's ice takes; empty where nothing says what it takes when clean, or no ice is used. */
+    public Optional<EnergyUse> energy(Machine machine, EnergyLimits limits) {
+        return rates.beside().iceUsed().usual().signum() == 0
+                ? Optional.empty()
+                : history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Checked::orElseThrow)
+                        .or(() -> limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH)))
+                        .map(rate -> new EnergyUse(rate, need(machine), season().days(),
+                                rates.beside().electricity().price()));
+    }
+
+    private static Optional<Checked<EnergyRate>> nameplate(SiteHistory.Care care) {
+        return care.nameplate().map(rate -> EnergyRate.ofNameplate(rate, care.machine().place()));
+    }
+
+    /** The ice that is used of a machine. */
+    public IceNeed need(Machine machine) {
+        Estimate used = rates.beside().iceUsed();
+        return IceNeed.duty(machine.harvestRate(), new Percent(used.usual()),
+                used.origin().kind() == Origin.Kind.ESTIMATE ? Provenance.FROM_MEMORY : Provenance.OWN);
+    }
+
+    /** Months that a machine has run since then; of as many calendar months as the rates say where nobody knows. */
+    public double months(Optional<LocalDate> since) {
+        return since.map(date -> season().between(date, day))
+                .orElseGet(() -> rates.unknownMonths().doubleValue() * season().aYear() / YEAR);
+    }
+
+    public OpenMonths season() {
+        return new OpenMonths(site.season());
+    }
+
+    public static boolean isBrushed(Machine machine) {
+        return machine.cooling() == Machine.Cooling.AIR;
+    }
+}

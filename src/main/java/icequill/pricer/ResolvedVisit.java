@@ -1,0 +1,59 @@
+package icequill.pricer;
+
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.rates.ClassDiscount;
+import icequill.rates.DocumentDiscount;
+import icequill.rates.Grade;
+import icequill.rates.Material;
+import icequill.rates.Modifier;
+import icequill.rates.Rates;
+import icequill.rates.Surcharge;
+import icequill.work.Attendance;
+import icequill.work.Outcome;
+import icequill.work.Task;
+import icequill.work.Visit;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** A visit whose every name has been looked up: what the calculators work on. */
+record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, List<Use> uses, List<Applied> modifiers,
+        List<Surcharge> surcharges, Optional<ClassDiscount> classDiscount,
+        Optional<DocumentDiscount> documentDiscount) {
+
+    /**
+     * One person's time and prices.
+     *
+     * @param stays by their beginning; several of one who left and came back
+     */
+    record Worker(List<Attendance> stays, Grade grade) {
+        Worker {
+            stays = List.copyOf(stays);
+        }
+    }
+
+    /**
+     * A material used.
+     *
+     * @param dosedBy the task whose dose gave the quantity
+     */
+    record Use(Material material, BigDecimal quantity, Optional<Machine> machine, Outcome outcome,
+            Optional<Task> dosedBy) {}
+
+    /** A modifier that applied. */
+    record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
+
+    /** The visit with an agreement's discounts on other work, unless it names a class discount of its own. */
+    ResolvedVisit under(ClassDiscount agreed) {
+        return new ResolvedVisit(visit, site, rates, workers, uses, modifiers, surcharges,
+                classDiscount.or(() -> Optional.of(agreed)), documentDiscount);
+    }
+
+    /** The modifier because of which labor is not charged. */
+    Optional<Applied> insteadOfLabor() {
+        return modifiers.stream()
+                .filter(applied -> applied.modifier().insteadOfLabor() && applied.outcome().isCharged())
+                .findFirst();
+    }
+}

@@ -1,8 +1,0 @@
-package icequill.render;
-
-/**
- * A paper as one HTML page that needs no other file.
- *
- * @param text well-formed, so that it is XHTML as well
- */
-public record Html(String text) {}

@@ -1,0 +1,56 @@
+package icequill.render.pdf;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Takes chance out of a file, so that the same paper gives the same bytes. The library draws six random letters for each font
+ * and a random document id; here the letters count up and the id follows from the content. Lengths stay, so that nothing in
+ * the file moves.
+ */
+final class FixedIds {
+
+    private static final Pattern FONT = Pattern.compile("/([A-Z]{6})\\+(Liberation|DejaVu)");
+    private static final Pattern ID = Pattern.compile("/ID ?\\[<([0-9A-Fa-f]{32})><([0-9A-Fa-f]{32})>\\]");
+    private static final int LETTERS = 26;
+
+    private FixedIds() {
+    }
+
+    static byte[] in(byte[] file) {
+        // Every byte is one character here, so positions are the file's own.
+        String text = new String(file, StandardCharsets.ISO_8859_1);
+        Map<String, String> prefixes = new LinkedHashMap<>();
+        String named = FONT.matcher(text).replaceAll(found -> "/"
+                + prefixes.computeIfAbsent(found.group(1), old -> prefix(prefixes.size())) + "+" + found.group(2));
+        Matcher id = ID.matcher(named);
+        if (!id.find()) {
+            throw new IllegalStateException("a file without an id");
+        }
+        String without = named.substring(0, id.start(1)) + named.substring(id.end(2));
+        String fixed = hash(without).substring(0, id.group(1).length());
+        return (named.substring(0, id.start(1)) + fixed + "><" + fixed + named.substring(id.end(2)))
+                .getBytes(StandardCharsets.ISO_8859_1);
+    }
+
+    private static String prefix(int number) {
+        return "ICEQ" + (char) ('A' + number / LETTERS) + (char) ('A' + number % LETTERS);
+    }
+
+    private static String hash(String text) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.ISO_8859_1)))
+                    .toLowerCase(Locale.ROOT);
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException(missing);
+        }
+    }
+}

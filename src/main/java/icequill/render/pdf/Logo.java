@@ -1,0 +1,47 @@
+package icequill.render.pdf;
+
+import icequill.party.Shop;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** The shop's picture, sized to stand in the head of a paper, however large or narrow it is. */
+public final class Logo {
+
+    private static final int MOST_WIDE = 70;
+    private static final int MOST_HIGH = 15;
+
+    private Logo() {
+    }
+
+    /** The picture and its size in millimeters; empty when the shop has none. */
+    public static Checked<Map<String, Object>> of(Shop shop, Path folder) {
+        return shop.logo().map(name -> read(name, folder)).orElseGet(() -> Checked.sound(Map.of()));
+    }
+
+    private static Checked<Map<String, Object>> read(String name, Path folder) {
+        try {
+            Picture picture = Picture.of(folder.resolve(name));
+            BufferedImage image = picture.image();
+            int width = Math.min(MOST_WIDE, Math.max(1, MOST_HIGH * image.getWidth() / image.getHeight()));
+            int height = Math.min(MOST_HIGH, Math.max(1, MOST_WIDE * image.getHeight() / image.getWidth()));
+            return Checked.sound(Map.of("data", picture.data(), "width", width + "mm", "height", height + "mm"));
+        } catch (IOException unreadable) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("shop.yaml"),
+                    "the logo " + name + " cannot be used: " + why(unreadable),
+                    "a PNG or JPEG that lies in the shop folder"));
+        }
+    }
+
+    private static String why(IOException unreadable) {
+        return unreadable instanceof NoSuchFileException
+                ? "there is no such file"
+                : String.valueOf(unreadable.getMessage());
+    }
+}

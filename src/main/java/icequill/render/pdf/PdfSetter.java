@@ -1,0 +1,162 @@
+package icequill.render.pdf;
+
+import icequill.document.Attachment;
+import icequill.document.Paper;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.render.drawing.Drawings;
+import icequill.render.limits.PrintRoom;
+import icequill.render.words.Fonts;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.openpdf.text.pdf.PdfWriter;
+import org.openpdf.text.pdf.PdfXConformanceException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import org.xhtmlrenderer.layout.Layer;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.pdf.ITextTextRenderer;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+
+/** Sets HTML as PDF with embedded fonts. */
+public final class PdfSetter {
+
+    /** Browsers want it, and it names no file; it is the only document type let through. */
+    private static final String DOCUMENT_TYPE = "<!DOCTYPE html>";
+
+    private static final int MOST_PAGES = 2_000;
+    private static final List<String> NEEDED = List.of("title", "body");
+    private static final List<String> SPANS = List.of("rowspan", "colspan");
+
+    private final Path shop;
+
+    public PdfSetter(Path shop) {
+        this.shop = shop;
+    }
+
+    public Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
+        return parse(html).then(PdfSetter::whole).then(PdfSetter::measured).then(PdfSetter::drawable)
+                .then(document -> set(paper, document, attachments, marks));
+    }
+
+    private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
+            Map<String, String> marks) {
+        boolean wide = FallbackRuns.mark(document) || usesFallback(document);
+        TaggedDevice device = new TaggedDevice();
+        ShopImages images = new ShopImages(shop, device);
+        Drawings drawings = new Drawings(device);
+        ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide), drawings,
+                new ITextTextRenderer());
+        renderer.setDocument(document, null, new OwnLinks());
+        // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
+        renderer.setCompressionEnabled(false);
+        renderer.setPDFXConformance(PdfWriter.PDFA3A);
+        renderer.setListener(new ArchiveFormat(document, device, paper.date(), attachments, marks));
+        renderer.layout();
+        int pages = pages(renderer);
+        if (pages > MOST_PAGES) {
+            return PrintRoom.limit("the paper has " + pages + " pages, and may have " + MOST_PAGES);
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            renderer.createPDF(bytes);
+        } catch (PdfXConformanceException notForArchives) {
+            return Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+                    "the page cannot be kept in archives: " + notForArchives.getMessage(),
+                    "the fonts and colors of our own templates"));
+        }
+        Problems problems = new Problems();
+        if (!images.refused().isEmpty()) {
+            problems.add(Code.TEMPLATE, Place.ofFile("templates"), "asks for " + String.join(", ", images.refused()),
+                    "a PNG or JPEG that lies in the shop folder, by its bare name");
+        }
+        drawings.refused().stream().distinct().forEach(refused -> problems.add(Code.TEMPLATE,
+                Place.ofFile("templates"), refused, Drawings.ALLOWED));
+        return problems.or(() -> FixedIds.in(bytes.toByteArray()));
+    }
+
+    /** A page has a title for its readers, and a body. */
+    private static Checked<Document> whole(Document document) {
+        List<String> missing = NEEDED.stream().filter(name -> document.getElementsByTagName(name).getLength() == 0)
+                .toList();
+        return missing.isEmpty()
+                ? Checked.sound(document)
+                : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+                        "the page lacks " + String.join(" and ", missing), "html with head, title and body"));
+    }
+
+    /** Cells that reach over many others take room for each. */
+    private static Checked<Document> measured(Document document) {
+        NodeList cells = document.getElementsByTagName("*");
+        for (int i = 0; i < cells.getLength(); i++) {
+            if (cells.item(i) instanceof Element cell) {
+                for (String span : SPANS) {
+                    if (cell.hasAttribute(span) && !cell.getAttribute(span).matches("[0-9]{1,3}")) {
+                        return PrintRoom.limit("a cell has " + span + "=\"" + cell.getAttribute(span)
+                                + "\", and may have up to 999");
+                    }
+                }
+            }
+        }
+        return Checked.sound(document);
+    }
+
+    /** What the shop's files say is checked where it is read; this finds what a template of its own says. */
+    private static Checked<Document> drawable(Document document) {
+        List<Integer> missing = Fonts.missing(document.getElementsByTagName("body").item(0).getTextContent());
+        return missing.isEmpty()
+                ? Checked.sound(document)
+                : Checked.faulty(new Problem(Code.NO_GLYPH, Place.ofFile("templates"),
+                        "our fonts cannot draw " + Fonts.named(missing),
+                        "letters of scripts that run from left to right, and common signs"));
+    }
+
+    /** The style sheet asks for the second font where the foot of the pages needs it. */
+    private static boolean usesFallback(Document document) {
+        Node style = document.getElementsByTagName("style").item(0);
+        return style != null && style.getTextContent().contains(Fonts.FALLBACK);
+    }
+
+    /** No document type and no entity from outside is read. */
+    private static Checked<Document> parse(Html html) {
+        String text = html.text().startsWith(DOCUMENT_TYPE)
+                ? html.text().substring(DOCUMENT_TYPE.length())
+                : html.text();
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setXIncludeAware(false);
+            factory.setExpandEntityReferences(false);
+            return Checked.sound(factory.newDocumentBuilder().parse(new InputSource(new StringReader(text))));
+        } catch (SAXParseException broken) {
+            return Checked
+                    .faulty(new Problem(Code.TEMPLATE, new Place("the filled-in template", broken.getLineNumber(), ""),
+                            "not well-formed: " + broken.getMessage(),
+                            "close every element; no document type but " + DOCUMENT_TYPE));
+        } catch (SAXException | IOException | ParserConfigurationException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+
+    private static int pages(ITextRenderer laidOut) {
+        Layer layer = Objects.requireNonNull(Objects.requireNonNull(laidOut.getRootBox()).getLayer());
+        return layer.getPages().size();
+    }
+}

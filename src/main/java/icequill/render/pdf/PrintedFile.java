@@ -1,0 +1,109 @@
+package icequill.render.pdf;
+
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.openpdf.text.pdf.PRStream;
+import org.openpdf.text.pdf.PdfDictionary;
+import org.openpdf.text.pdf.PdfName;
+import org.openpdf.text.pdf.PdfNameTree;
+import org.openpdf.text.pdf.PdfObject;
+import org.openpdf.text.pdf.PdfReader;
+import org.openpdf.text.pdf.PdfString;
+import org.openpdf.text.pdf.parser.PdfTextExtractor;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.SAXException;
+
+/**
+ * What is in a paper's PDF.
+ *
+ * @param text all that is printed, page by page, without blanks
+ * @param marks what the shop's book says of the paper, by name
+ * @param files that it carries, by name
+ */
+public record PrintedFile(String text, Map<String, String> marks, Map<String, String> files) {
+
+    /** The namespace of what the book says. */
+    static final String BOOK = "urn:icequill:book:1#";
+
+    public PrintedFile {
+        marks = Map.copyOf(marks);
+        files = Map.copyOf(files);
+    }
+
+    /** Reads a PDF, which may be anything. */
+    public static Checked<PrintedFile> read(byte[] pdf) {
+        try (PdfReader reader = new PdfReader(pdf)) {
+            return Checked.sound(new PrintedFile(text(reader), marks(reader), files(reader)));
+        } catch (IOException | SAXException | RuntimeException unreadable) {
+            return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "the PDF cannot be read: " + unreadable,
+                    "a PDF as it was issued"));
+        }
+    }
+
+    private static String text(PdfReader reader) throws IOException {
+        PdfTextExtractor texts = new PdfTextExtractor(reader);
+        StringBuilder all = new StringBuilder();
+        for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+            all.append(texts.getTextFromPage(page).replaceAll("\\s+", ""));
+        }
+        return all.toString();
+    }
+
+    private static Map<String, String> marks(PdfReader reader) throws IOException, SAXException {
+        byte[] metadata = reader.getMetadata();
+        Map<String, String> marks = new TreeMap<>();
+        if (metadata != null) {
+            NodeList all = parsed(metadata).getElementsByTagNameNS(BOOK, "*");
+            for (int i = 0; i < all.getLength(); i++) {
+                marks.put(all.item(i).getLocalName(), all.item(i).getTextContent());
+            }
+        }
+        return marks;
+    }
+
+    private static Element parsed(byte[] xml) throws IOException, SAXException {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setNamespaceAware(true);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            return factory.newDocumentBuilder().parse(new ByteArrayInputStream(xml)).getDocumentElement();
+        } catch (ParserConfigurationException unknown) {
+            throw new IllegalStateException("every Java runtime has these features", unknown);
+        }
+    }
+
+    private static Map<String, String> files(PdfReader reader) throws IOException {
+        Map<String, String> files = new TreeMap<>();
+        PdfDictionary names = reader.getCatalog().getAsDict(PdfName.NAMES);
+        PdfDictionary embedded = names == null ? null : names.getAsDict(PdfName.EMBEDDEDFILES);
+        if (embedded != null) {
+            for (PdfObject each : PdfNameTree.readTree(embedded).values()) {
+                if (PdfReader.getPdfObject(each) instanceof PdfDictionary file) {
+                    add(file, files);
+                }
+            }
+        }
+        return files;
+    }
+
+    private static void add(PdfDictionary file, Map<String, String> files) throws IOException {
+        PdfString name = file.getAsString(PdfName.F);
+        PdfDictionary content = file.getAsDict(PdfName.EF);
+        if (name != null && content != null
+                && PdfReader.getPdfObject(content.get(PdfName.F)) instanceof PRStream stream) {
+            files.put(name.toUnicodeString(), new String(PdfReader.getStreamBytes(stream), StandardCharsets.UTF_8));
+        }
+    }
+}

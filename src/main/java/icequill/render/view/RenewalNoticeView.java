@@ -1,0 +1,88 @@
+package icequill.render.view;
+
+import icequill.document.RenewalNotice;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.render.words.MachineName;
+import icequill.render.words.Sentences;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A renewal notice as texts, ready for {@code renewal-notice.ftlh}. */
+public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
+
+    public static Map<String, Object> of(RenewalNotice notice) {
+        String country = notice.shop().address().country();
+        return new RenewalNoticeView(notice, Sentences.of(notice.language(), country)).model();
+    }
+
+    private Map<String, Object> model() {
+        boolean late = notice.late().isPresent();
+        String title = sentences.word(late ? "renewal.late-title" : "renewal.title", notice.agreement());
+        Map<String, Object> model = new LinkedHashMap<>(
+                new LetterView(notice, title, sentences).model(notice.billTo(), facts()));
+        model.put("draft", false);
+        model.put("currency", notice.price().price().getCurrency().getCurrencyCode());
+        model.put("late", late);
+        model.put("says", notice.late().map(this::saysLate).orElseGet(this::says));
+        model.put("lastDay", sentences.formats().day(notice.terms().lastDayToRefuse()));
+        model.put("prices", prices());
+        model.put("how", sentences.how(notice.price().how(), notice.price().price()));
+        model.put("refuse", refuse());
+        model.put("machines",
+                notice.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
+        model.put("laws", notice.laws().stream().map(sentences::say).toList());
+        return model;
+    }
+
+    private List<String> says() {
+        return List.of(
+                sentences.say(Phrase.of("renewal.will-renew", new Fact.Text(notice.agreement()),
+                        new Fact.Day(notice.terms().term().lastDay()), new Fact.Day(notice.next().start()),
+                        Fact.number(notice.next().months(), "month"))),
+                sentences.say(Phrase.of("renewal.clause", Fact.number(notice.terms().refuseDays(), "day"))));
+    }
+
+    /** Without a claim that the agreement renews. */
+    private List<String> saysLate(String reason) {
+        return List.of(
+                sentences.say(Phrase.of("renewal.late-ends", new Fact.Text(notice.agreement()),
+                        new Fact.Day(notice.terms().term().lastDay()))),
+                sentences.say(Phrase.of("renewal.late-why", new Fact.Text(reason))),
+                sentences.say(Phrase.of("renewal.late-offer", new Fact.Day(notice.next().start()),
+                        Fact.number(notice.next().months(), "month"))));
+    }
+
+    private List<Map<String, String>> facts() {
+        return new Details(sentences).add("renewal.date", sentences.formats().day(notice.date()))
+                .add("agreement.number", notice.agreement())
+                .add("agreement.plan", Sentences.capitalized(sentences.in(notice.plan())))
+                .add("visit.site", notice.where().site()).add("fact.store", notice.where().storeNumber())
+                .add("fact.vendor", notice.vendorNumber()).rows();
+    }
+
+    private List<Map<String, String>> prices() {
+        return List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
+                price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new",
+                        sentences.formats().amount(notice.price().price())),
+                price("renewal.difference", sentences.formats().amount(notice.price().difference())));
+    }
+
+    private Map<String, String> price(String key, String amount) {
+        return Map.of("label", sentences.word(key), "amount", amount);
+    }
+
+    /** The exact ways and address. */
+    private List<String> refuse() {
+        List<String> address = new ArrayList<>(List.of(notice.shop().name()));
+        address.addAll(notice.shop().address().lines());
+        String mail = String.join(", ", address);
+        String byEmail = sentences.word("renewal.by-email", notice.shop().email(), notice.agreement());
+        return notice.late().isPresent()
+                ? List.of(sentences.word("renewal.late-by-mail", mail), byEmail)
+                : List.of(sentences.word("renewal.by-mail", mail), byEmail,
+                        sentences.word("renewal.refuse-text", notice.agreement()));
+    }
+}

@@ -1,0 +1,75 @@
+package icequill.render.view;
+
+import icequill.document.Totals;
+import icequill.explain.Explanation;
+import icequill.render.words.Sentences;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxTotal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The sums of a paper. Parts of a tax stand in an inner column, so that the outer column adds up from top to bottom.
+ *
+ * @param label of the last sum
+ */
+record TotalsView(Totals totals, String label, Sentences sentences) {
+
+    /** What a row is to its neighbors. */
+    private enum Rank {
+        PART, SUM, LAST
+    }
+
+    List<Map<String, Object>> rows() {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        totals.discount().ifPresent(off -> {
+            rows.add(row(sentences.word("total.lines"), "", sentences.formats().amount(totals.lines()), Rank.SUM));
+            rows.add(row(sentences.say(off.text()), how(off.how()),
+                    sentences.formats().amount(off.amount().negate()), Rank.SUM));
+        });
+        rows.add(row(sentences.word("total.net"), "", sentences.formats().amount(totals.net()), Rank.SUM));
+        totals.taxes().forEach(tax -> rows.addAll(taxes(tax)));
+        if (totals.taxes().isEmpty()) {
+            rows.add(row(sentences.word("total.no-tax"), "", sentences.formats().amount(totals.tax()), Rank.SUM));
+        }
+        rows.add(row(label + " (" + totals.gross().getCurrency().getCurrencyCode() + ")", "",
+                sentences.formats().amount(totals.gross()), Rank.LAST));
+        return rows;
+    }
+
+    private List<Map<String, Object>> taxes(TaxTotal tax) {
+        String base = sentences.word("total.on", sentences.formats().amount(tax.base()));
+        String amount = sentences.formats().amount(tax.tax());
+        List<TaxTotal.ComponentTax> parts = tax.components();
+        if (parts.isEmpty()) {
+            return List.of(row(sentences.say(tax.rate().untaxed()), base, amount, Rank.SUM));
+        }
+        if (parts.size() == 1) {
+            return List.of(row(name(parts.getFirst()), base, amount, Rank.SUM));
+        }
+        return Stream.concat(
+                parts.stream().map(part -> row(name(part),
+                        sentences.word("total.on-part", sentences.formats().amount(tax.base())),
+                        sentences.formats().amount(part.amount()), Rank.PART)),
+                Stream.of(row(sentences.word("total.tax-sum"), how(tax.how()), amount, Rank.SUM))).toList();
+    }
+
+    private String name(TaxTotal.ComponentTax part) {
+        boolean vat = totals.taxPlace().regime() == TaxPlace.Regime.VAT;
+        return sentences.word(vat ? "total.vat" : "total.tax", sentences.in(part.component().name()),
+                sentences.formats().percent(part.component().percent().value()));
+    }
+
+    private String how(Explanation how) {
+        return Stream.concat(Stream.of(sentences.formula(how.figure())), how.reasons().stream().map(sentences::say))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Map<String, Object> row(String label, String how, String amount, Rank rank) {
+        return Map.of("label", Sentences.capitalized(label), "how", how, "amount", amount, "inner", rank == Rank.PART,
+                "last", rank == Rank.LAST);
+    }
+}

@@ -1,0 +1,96 @@
+package icequill.render.view;
+
+import icequill.document.MachineReport;
+import icequill.document.VisitSummary;
+import icequill.render.words.MachineName;
+import icequill.render.words.Sentences;
+import icequill.work.Finding;
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What was asked, found and done, as texts for {@code parts/visit.ftlh}. */
+record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences sentences) {
+
+    Map<String, Object> model() {
+        return Map.of("visitRows", visitRows(), "machines", reports.stream().map(this::machine).toList());
+    }
+
+    List<Map<String, String>> visitRows() {
+        return visitRows("visit.times");
+    }
+
+    /** @param times what the times are, by the key of its words */
+    List<Map<String, String>> visitRows(String times) {
+        Details details = new Details(sentences);
+        details.add("visit.site", attended.site() + ", " + String.join(", ", attended.address().lines()))
+                .add(times, times(attended.arrived(), attended.left()))
+                .add(attended.people().size() == 1 ? "visit.person" : "visit.people",
+                        attended.people().stream().map(this::person).collect(Collectors.joining("; ")));
+        attended.call()
+                .ifPresent(call -> details.add("visit.asked", call.askedBy() + ", " + moment(call.at()))
+                        .add("visit.symptom", call.symptom())
+                        .add("visit.promised", call.promised().map(this::moment)));
+        return details.add("visit.approved", attended.order().approver()).rows();
+    }
+
+    /** Where the clocks were changed meanwhile, what the clock says is not the time that passed. */
+    private String times(ZonedDateTime from, ZonedDateTime until) {
+        String shown = moment(from) + " – " + until(from, until);
+        Duration passed = Duration.between(from, until);
+        Duration counted = Duration.between(from.toLocalDateTime(), until.toLocalDateTime());
+        if (passed.equals(counted)) {
+            return shown;
+        }
+        return sentences.word(passed.compareTo(counted) > 0 ? "visit.clocks-back" : "visit.clocks-forward", shown,
+                String.valueOf(passed.toHours()), String.valueOf(passed.toMinutesPart()),
+                String.valueOf(counted.toHours()), String.valueOf(counted.toMinutesPart()));
+    }
+
+    /** Own times are said of those who did not stay from the first arrival to the last departure. */
+    private String person(VisitSummary.Person person) {
+        String who = person.name() + ", " + person.grade();
+        boolean throughout = person.arrived().isEqual(attended.arrived()) && person.left().isEqual(attended.left());
+        return throughout ? who : who + ", " + span(person.arrived(), person.left());
+    }
+
+    String moment(ZonedDateTime moment) {
+        return sentences.formats().day(moment.toLocalDate()) + ", " + sentences.formats().time(moment.toLocalTime());
+    }
+
+    private String span(ZonedDateTime from, ZonedDateTime until) {
+        return sentences.formats().time(from.toLocalTime()) + " – " + until(from, until);
+    }
+
+    private String until(ZonedDateTime from, ZonedDateTime until) {
+        return from.toLocalDate().equals(until.toLocalDate())
+                ? sentences.formats().time(until.toLocalTime())
+                : moment(until);
+    }
+
+    Map<String, Object> machine(MachineReport report) {
+        Finding finding = report.finding();
+        Details details = new Details(sentences).add("machine.complaint", finding.complaint())
+                .add("machine.cause", finding.cause()).add("machine.correction", finding.correction())
+                .add("machine.tasks", tasks(report.tasks()));
+        finding.recommendations().forEach(advice -> details.add(
+                advice.accepted() ? "machine.recommended-accepted" : "machine.recommended-declined", advice.text()));
+        return Map.of("name", new MachineName(report.machine(), sentences).text(), "rows", details.rows(), "readings",
+                finding.readings().stream().map(VisitView::reading).toList());
+    }
+
+    private static Optional<String> tasks(List<String> tasks) {
+        return tasks.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Sentences.capitalized(String.join("; ", tasks)) + ".");
+    }
+
+    private static Map<String, String> reading(Finding.Reading reading) {
+        String unit = reading.unit().isEmpty() ? "" : " (" + reading.unit() + ")";
+        return Map.of("what", Sentences.capitalized(reading.what()) + unit, "before", reading.before().orElse("–"),
+                "after", reading.after().orElse("–"));
+    }
+}

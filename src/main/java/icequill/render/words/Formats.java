@@ -1,0 +1,91 @@
+package icequill.render.words;
+
+import icequill.money.Exact;
+import icequill.party.Language;
+import java.math.BigDecimal;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.Set;
+import javax.money.MonetaryAmount;
+
+/**
+ * How numbers, days and times are written. Decimal signs go by language and country together, the order of a date and the
+ * clock by country, since a Spanish paper in the United States writes 1,250.00 and a Spanish one in Spain 1.250,00. The
+ * separators are those of the Unicode CLDR in the runtime; month names are our own words, so that no runtime changes a paper.
+ *
+ * @param country ISO 3166-1 alpha-2 of the shop
+ */
+public record Formats(Language language, String country, Words words) {
+
+    /** Countries that write the year first (Unicode CLDR, from memory). */
+    private static final Set<String> YEAR_FIRST = Set.of("CN", "HU", "JP", "KR", "LT", "TW");
+    /** Countries that write the month before the day in English (Unicode CLDR, from memory). */
+    private static final Set<String> MONTH_FIRST = Set.of("CA", "PH", "US");
+    /** Countries that count hours to twelve (Unicode CLDR, from memory). */
+    private static final Set<String> TWELVE_HOURS = Set.of("AU", "CA", "CO", "EG", "IN", "KR", "KW", "MX", "NZ", "PH",
+            "SA",
+            "US");
+    private static final int NOON = 12;
+
+    static Formats of(Language language, String country) {
+        return new Formats(language, country, Words.of(language));
+    }
+
+    /** The number of an amount with its currency's decimals, without sign of currency. */
+    public String amount(MonetaryAmount amount) {
+        BigDecimal number = Exact.normal(amount.getNumber().numberValueExact(BigDecimal.class));
+        return number(number, Math.max(amount.getCurrency().getDefaultFractionDigits(), number.scale()));
+    }
+
+    /** With as many decimals as the number has. */
+    public String number(BigDecimal number) {
+        BigDecimal normal = Exact.normal(number);
+        return number(normal, normal.scale());
+    }
+
+    /** With exactly so many decimals, which must be enough. */
+    public String number(BigDecimal number, int decimals) {
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.of(language.tag(), country));
+        symbols.setMinusSign('−');
+        if (Character.isSpaceChar(symbols.getGroupingSeparator())) {
+            symbols.setGroupingSeparator('\u00a0');
+        }
+        DecimalFormat format = new DecimalFormat("#,##0", symbols);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        return format.format(number);
+    }
+
+    /** A percentage. The sign follows at once in English, after a space in Spanish, as each language spells it. */
+    public String percent(BigDecimal number) {
+        return switch (language) {
+        case ENGLISH -> number(number) + "%";
+        case SPANISH -> number(number) + "\u00a0%";
+        };
+    }
+
+    public String day(LocalDate day) {
+        if (YEAR_FIRST.contains(country)) {
+            return day.toString();
+        }
+        String month = words.text("month." + day.getMonthValue());
+        return switch (language) {
+        case SPANISH -> day.getDayOfMonth() + " de " + month + " de " + day.getYear();
+        case ENGLISH -> MONTH_FIRST.contains(country)
+                ? month + " " + day.getDayOfMonth() + ", " + day.getYear()
+                : day.getDayOfMonth() + " " + month + " " + day.getYear();
+        };
+    }
+
+    public String time(LocalTime time) {
+        if (!TWELVE_HOURS.contains(country)) {
+            return time.toString().substring(0, "00:00".length());
+        }
+        int hour = time.getHour() % NOON == 0 ? NOON : time.getHour() % NOON;
+        return hour + time.toString().substring(2, "00:00".length()) + "\u00a0"
+                + words.text(time.getHour() < NOON ? "time.am" : "time.pm");
+    }
+}

@@ -1,0 +1,81 @@
+package icequill.request;
+
+import icequill.agreement.Acceptance;
+import icequill.agreement.Raise;
+import icequill.agreement.RenewalTerms;
+import icequill.problem.Place;
+import icequill.work.Visit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
+
+/**
+ * An agreement as the shop has it on file.
+ *
+ * @param number of the agreement
+ * @param tier by id
+ * @param priced the day whose rates it was priced by, and by which later changes are priced
+ * @param accepted empty while it is only drafted
+ * @param agreed a year's price that was agreed on as it stands, such as that of a renewal; empty where the rates give it
+ * @param cancelDays of notice by which the customer may end it within the term
+ * @param changes in mid-term, by rising day
+ */
+public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
+        Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes) {
+
+    /**
+     * A year's price that no rates give.
+     *
+     * @param from where it comes from, as in "renewal of A-2025-004"
+     */
+    public record Agreed(MonetaryAmount price, String from) {}
+
+    /**
+     * How it goes on after its term.
+     *
+     * @param jurisdictions by ISO 3166, whose laws about notices are looked up; never empty
+     * @param raise empty where the price of the renewal is not settled
+     */
+    public record Renewal(RenewalTerms terms, List<String> jurisdictions, Optional<RaiseBy> raise) {
+        public Renewal {
+            jurisdictions = List.copyOf(jurisdictions);
+        }
+    }
+
+    /** How the price of the renewal is to come about. */
+    public sealed interface RaiseBy {
+
+        /** From the old price. */
+        record Given(Raise raise) implements RaiseBy {}
+
+        /** Priced anew by the rates of the first day of the renewal. */
+        record Repricing() implements RaiseBy {}
+    }
+
+    /**
+     * Machines added or removed in mid-term.
+     *
+     * @param from the first day of the change
+     * @param minutes at the site with the machines as they are then, by the id of the scope; what is not given is planned
+     * @param place of the minutes
+     */
+    public record Change(LocalDate from, List<Visit.Named> added, List<Visit.Named> removed,
+            Map<String, Integer> minutes, Place place) {
+        public Change {
+            added = List.copyOf(added);
+            removed = List.copyOf(removed);
+            minutes = Map.copyOf(minutes);
+        }
+    }
+
+    public AgreementRequest {
+        changes = List.copyOf(changes);
+    }
+
+    /** Whether it was accepted by a day of its term. */
+    public boolean isInForce(LocalDate day) {
+        return accepted.filter(found -> !found.date().isAfter(day)).isPresent() && scope.term().contains(day);
+    }
+}

@@ -1,0 +1,19 @@
+package icequill.shop;
+
+import icequill.document.Paper;
+import icequill.files.paper.PaperJson;
+import icequill.ledger.Reading;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.problem.Checked;
+
+/** The papers of the book as they were issued. */
+public final class BookedPapers {
+
+    private BookedPapers() {
+    }
+
+    /** The paper of a number as it was issued. */
+    public static Checked<Paper> paper(Reading open, IssuedPaper issued) {
+        return open.papers().data(issued.number()).then(data -> PaperJson.read(data, issued.number()));
+    }
+}

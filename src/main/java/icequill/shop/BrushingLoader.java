@@ -1,0 +1,36 @@
+package icequill.shop;
+
+import icequill.outlook.BrushingContext;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import icequill.request.BrushingRequest;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Reads requests for brushing sheets with their sites and rates. */
+public record BrushingLoader(ShopFolder folder) {
+
+    /** Reads one request; one report holds all that is wrong with it, its site and the rates of the day. */
+    public Checked<BrushingContext> of(Path file, LocalDate day) {
+        Problems problems = new Problems();
+        Optional<BrushingContext> hand = read(file, day, problems);
+        return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /**
+     * The request as far as it could be read; empty where something is missing, which was reported.
+     *
+     * @param problems those are added here that the folder itself cannot know
+     */
+    public Optional<BrushingContext> read(Path file, LocalDate day, Problems problems) {
+        Optional<BrushingRequest> request = folder.brushing(file);
+        Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
+        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
+        site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));
+        return site.flatMap(where -> rates.map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, prices,
+                request.orElseThrow(), folder.forecast(day), folder.energy())));
+    }
+}

@@ -1,0 +1,86 @@
+package icequill.shop;
+
+import icequill.files.form.StoredForms;
+import icequill.ledger.Transaction;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.party.Customer;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Puts customers, sites and machines into the book, in place of what it holds of them. */
+public record EntryRows(Transaction book) {
+
+    private static final int LONGEST_ID = 60;
+
+    /** An id made of a name: small letters, digits and hyphens. */
+    static String idOf(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String id = plain.isEmpty() ? "customer" : plain;
+        return id.length() <= LONGEST_ID ? id : id.substring(0, LONGEST_ID).replaceAll("-$", "");
+    }
+
+    /** A site that was read from its file, its customer by the id that he has in the book, or by one made of his name. */
+    public Checked<SiteEntry> take(StoredForms.Whole whole) {
+        Site site = whole.site();
+        Optional<String> known = book.entries().site(site.id()).found().map(SiteEntry::customer)
+                .filter(id -> book.entries().customer(id).found()
+                        .filter(entry -> entry.customer().name().equals(site.customer().name())).isPresent());
+        String id = known.orElseGet(() -> idOf(site.customer().name()));
+        return customer(id, site.customer(), Optional.empty()).then(entry -> site(id, whole));
+    }
+
+    /**
+     * A customer, new or in place of what is known of him.
+     *
+     * @param parent empty to keep the one he has
+     */
+    public Checked<CustomerEntry> customer(String id, Customer customer, Optional<String> parent) {
+        Optional<CustomerEntry> before = book.entries().customer(id).found();
+        Optional<String> forgotten = before.flatMap(CustomerEntry::forgotten).map(Object::toString);
+        if (forgotten.isPresent()) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "customer \"" + id + "\" was forgotten on " + forgotten.get(), "another id"));
+        }
+        CustomerEntry entry = new CustomerEntry(id, customer,
+                parent.or(() -> before.flatMap(CustomerEntry::parent)), Optional.empty());
+        return before.isPresent() ? book.register().change(entry) : book.register().add(entry);
+    }
+
+    /** A site with its machines, new or in place of what is known of it. */
+    public Checked<SiteEntry> site(String customer, StoredForms.Whole whole) {
+        Site site = whole.site();
+        SiteEntry entry = new SiteEntry(site.id(), customer, site.name(), site.storeNumber(), site.address(),
+                site.taxPlace(), whole.data());
+        Checked<SiteEntry> stored = book.entries().site(site.id()).found().isPresent()
+                ? book.register().change(entry)
+                : book.register().add(entry);
+        return stored.then(done -> machines(whole).or(() -> done));
+    }
+
+    private Problems machines(StoredForms.Whole whole) {
+        Problems problems = new Problems();
+        String site = whole.site().id();
+        List<String> known = book.entries().machinesOf(site).stream().map(MachineEntry::id).toList();
+        for (Machine machine : whole.site().machines()) {
+            String data = whole.machines().getOrDefault(machine.id(), "");
+            MachineEntry entry = new MachineEntry(site, machine.id(), machine.model(), machine.serial(),
+                    machine.installed(), data);
+            problems.take(known.contains(machine.id())
+                    ? book.register().change(entry)
+                    : book.register().add(entry));
+        }
+        return problems;
+    }
+}

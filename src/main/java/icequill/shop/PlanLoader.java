@@ -1,0 +1,66 @@
+package icequill.shop;
+
+import icequill.forecast.inputs.SiteHistory;
+import icequill.party.Site;
+import icequill.plans.PlanContext;
+import icequill.plans.PlanSetting;
+import icequill.plans.ReserveAhead;
+import icequill.plans.TierPricing;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import icequill.request.PlanRequest;
+import icequill.request.PlanScope;
+import icequill.tax.TaxPlace;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads requests for maintenance quotes with their sites and rates, and prices them. */
+public record PlanLoader(ShopFolder folder) {
+
+    /**
+     * Reads and prices a request; one report holds all that is wrong with it and with the rates.
+     *
+     * @param day of the quote, whose rates and tax rules hold
+     */
+    public Checked<PlanContext> of(Path file, LocalDate day) {
+        Problems problems = new Problems();
+        Optional<PlanContext> hand = read(file, day, problems);
+        return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /** The request as far as it could be worked out; empty where something is missing, which was reported. */
+    public Optional<PlanContext> read(Path file, LocalDate day, Problems problems) {
+        Optional<PlanRequest> request = folder.maintenance(file);
+        Optional<PlanSetting> setting = request.flatMap(found -> setting(found.scope(), day, day, problems));
+        if (setting.isEmpty() || !folder.problems().isEmpty()) {
+            return Optional.empty();
+        }
+        SiteHistory history = folder.history(file).orElse(SiteHistory.UNKNOWN);
+        TierPricing pricing = new TierPricing(folder.forecast(day)
+                .map(rates -> new ReserveAhead(rates, history, request.orElseThrow().survey(), day)));
+        Optional<PlanContext> hand = problems
+                .take(PlanContext.of(setting.get(), request.orElseThrow(), history, pricing));
+        return hand.filter(priced -> problems.isEmpty());
+    }
+
+    /**
+     * Reads what a plan is priced by; empty where something is missing, which was reported.
+     *
+     * @param priced the day whose rates hold
+     * @param taxed the day whose tax rules hold
+     * @param problems those are added here that the folder itself cannot know
+     */
+    Optional<PlanSetting> setting(PlanScope scope, LocalDate priced, LocalDate taxed, Problems problems) {
+        Optional<Site> whole = folder.site(scope.site(), scope.place());
+        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced)));
+        Optional<TaxPlace> place = whole.flatMap(site -> folder.taxPlace(site, taxed, problems));
+        List<Problem> unknown = whole.map(site -> PlanSetting.problems(scope, site, rates)).orElse(List.of());
+        problems.addAll(unknown);
+        return whole.filter(site -> unknown.isEmpty()).flatMap(site -> rates.flatMap(prices -> place
+                .map(taxes -> PlanSetting.of(folder.shop().orElseThrow(), site, prices, taxes, scope))));
+    }
+}

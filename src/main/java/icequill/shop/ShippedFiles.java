@@ -1,0 +1,72 @@
+package icequill.shop;
+
+import icequill.files.disk.SafeFile;
+import icequill.files.yaml.ShippedMarks;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+
+/** The files that come with the program, which a new shop folder starts from. */
+public final class ShippedFiles {
+
+    private ShippedFiles() {
+    }
+
+    /**
+     * The rates, a shop.yaml, a site and a visit to change, and the schemas of all. What is invented in them is marked as still to
+     * be replaced ({@link ShippedMarks}).
+     */
+    public static Checked<Path> copyStarter(Path folder) {
+        return copy(List.of("starter", "pricing", "schema"), folder, ShippedMarks::marked);
+    }
+
+    /** An invented shop with its sites and visits, the rates, and the schemas of all. */
+    public static Checked<Path> copyDemo(Path folder) {
+        return copy(List.of("demo", "pricing", "schema"), folder, text -> text);
+    }
+
+    /** Names of the files of a set, from the folder on; the build checks that the list is complete. */
+    public static List<String> names(String set) {
+        return new String(bytes("/icequill/shipped/" + set + ".txt"), StandardCharsets.UTF_8).lines().toList();
+    }
+
+    /** Nothing is written when any of the files exists already. */
+    private static Checked<Path> copy(List<String> sets, Path folder, UnaryOperator<String> change) {
+        Problems problems = new Problems();
+        List<String> names = sets.stream().flatMap(set -> names(set).stream()).toList();
+        names.stream().filter(name -> Files.exists(folder.resolve(name))).forEach(name -> problems
+                .add(Code.ALREADY_EXISTS, Place.ofFile(name), "the file exists already", "a new or empty folder"));
+        if (problems.isEmpty()) {
+            sets.forEach(set -> names(set).forEach(name -> problems
+                    .take(SafeFile.write(folder.resolve(name), changed(resource(set, name), change), false))));
+        }
+        return problems.or(() -> folder);
+    }
+
+    /** What a shop starts from has a folder of its own among the resources; rates and schemas lie there as in the shop. */
+    private static String resource(String set, String name) {
+        return "/icequill/" + (name.startsWith(set + "/") ? "" : set + "/") + name;
+    }
+
+    private static byte[] changed(String resource, UnaryOperator<String> change) {
+        return change.apply(new String(bytes(resource), StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] bytes(String resource) {
+        try (InputStream stream = ShippedFiles.class.getResourceAsStream(resource)) {
+            return Objects.requireNonNull(stream, resource).readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(resource, unreadable);
+        }
+    }
+}

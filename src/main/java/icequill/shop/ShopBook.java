@@ -1,0 +1,114 @@
+package icequill.shop;
+
+import icequill.files.form.BookSettings;
+import icequill.files.form.DatabasePassword;
+import icequill.ledger.Book;
+import icequill.ledger.Opening;
+import icequill.ledger.Reading;
+import icequill.ledger.Transaction;
+import icequill.ledger.store.BookPlace;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The book of one shop folder, opened anew for each call, so that nobody else is kept from it. Nothing of a database is loaded
+ * before it is known that there is a book.
+ *
+ * @param clock by which the moment of issuing is noted
+ * @param held open for many calls in a row
+ */
+public record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> held) {
+
+    /** As shop.yaml sets it. */
+    public static ShopBook of(Path folder, Clock clock) {
+        return new ShopBook(folder, BookSettings.of(folder), clock, Optional.empty());
+    }
+
+    /** A server is taken to have one; so is a folder that has issued papers, though the database may be gone. */
+    public boolean exists() {
+        return place().isBegun();
+    }
+
+    public BookPlace place() {
+        return (address() instanceof Checked.Sound<Optional<String>>(Optional<String> whole)
+                ? whole
+                : settings.database())
+                .<BookPlace>map(url -> new BookPlace.OnServer(url, BookPlace.papersIn(folder)))
+                .orElseGet(() -> BookPlace.inShop(folder));
+    }
+
+    /** Whose papers lie in this folder, where the book is shared. */
+    public Optional<String> office() {
+        return settings.database().map(server -> settings.office().orElse(""));
+    }
+
+    /** Changes the book, which is made when there is none. */
+    public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+        return held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work)));
+    }
+
+    /** Does many things in a row with the book, which is made when there is none, without opening it for each. */
+    public <T> Checked<T> together(Function<ShopBook, Checked<T>> work) {
+        return held.isPresent()
+                ? work.apply(this)
+                : made(book -> work.apply(new ShopBook(folder, settings, clock, Optional.of(book))));
+    }
+
+    private <T> Checked<T> made(Function<Book, Checked<T>> work) {
+        return inShop().then(place -> Opening.open(place, clock)).then(book -> closing(book, work));
+    }
+
+    private static <T> Checked<T> closing(Book book, Function<Book, Checked<T>> work) {
+        try (book) {
+            return work.apply(book);
+        }
+    }
+
+    /** Looks at the book; that there is none is a problem. */
+    public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
+        return look(book -> book.read(work));
+    }
+
+    /** Does something with the book itself; that there is none is a problem. */
+    public <T> Checked<T> look(Function<Book, Checked<T>> work) {
+        return held.map(work).orElseGet(() -> there().then(book -> closing(book, work)));
+    }
+
+    private Checked<Book> there() {
+        return inShop().then(place -> exists()
+                ? Opening.open(place, clock)
+                : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
+                        "it begins with: icequill visit FILE, or icequill customer add")));
+    }
+
+    private Checked<BookPlace> inShop() {
+        return rightlyNamed().then(shop -> sound());
+    }
+
+    private Checked<Boolean> rightlyNamed() {
+        Problems problems = new Problems();
+        if (Files.exists(folder.resolve("shop.yaml"))) {
+            problems.addAll(BookSettings.problems(folder));
+        }
+        return problems.or(() -> true);
+    }
+
+    private Checked<BookPlace> sound() {
+        return Files.exists(folder.resolve("shop.yaml"))
+                ? address().map(url -> place())
+                : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(folder.resolve("shop.yaml").toString()),
+                        "there is no shop here", "--shop with a shop folder, as made by: icequill new DIR"));
+    }
+
+    private Checked<Optional<String>> address() {
+        return DatabasePassword.address(settings, folder);
+    }
+}

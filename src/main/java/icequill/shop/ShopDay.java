@@ -1,0 +1,33 @@
+package icequill.shop;
+
+import icequill.files.form.ShopZone;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+
+/** The days of a shop's work. */
+public final class ShopDay {
+
+    private static final LocalDate FIRST = LocalDate.of(2000, 1, 1);
+    private static final LocalDate LAST = LocalDate.of(2099, 12, 31);
+
+    private ShopDay() {
+    }
+
+    /** Today where the shop is, wherever the machine believes to be; by the clock's own zone where shop.yaml names none. */
+    public static LocalDate today(Path folder, Clock clock) {
+        return LocalDate.now(ShopZone.of(folder).map(clock::withZone).orElse(clock));
+    }
+
+    /** The day, unless no paper can bear it: a slip of the pen. */
+    public static Checked<LocalDate> likely(LocalDate day, Place place, String what) {
+        return day.isBefore(FIRST) || day.isAfter(LAST)
+                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place, what + " is " + day,
+                        "a day from " + FIRST + " to " + LAST))
+                : Checked.sound(day);
+    }
+}

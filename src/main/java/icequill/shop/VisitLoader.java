@@ -1,0 +1,111 @@
+package icequill.shop;
+
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.pricer.PricedVisit;
+import icequill.pricer.Pricer;
+import icequill.problem.Checked;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import icequill.request.AgreementRequest;
+import icequill.tax.TaxCalculator;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxedVisit;
+import icequill.visits.AgreementInForce;
+import icequill.visits.VisitContext;
+import icequill.visits.VisitTerms;
+import icequill.work.Visit;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Reads visits with their sites and the agreements that run there, and prices and taxes them. */
+public record VisitLoader(ShopFolder folder) {
+
+    /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
+    public Checked<VisitContext> of(Path file) {
+        return of(file, Visit::day);
+    }
+
+    /**
+     * The same at the prices of another day than the visit's own.
+     *
+     * @param day whose rates hold
+     */
+    public Checked<VisitContext> of(Path file, Function<Visit, LocalDate> day) {
+        Problems problems = new Problems();
+        Optional<VisitContext> hand = read(folder.visit(file), day, problems);
+        return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /** The same for a visit that stands in the book. */
+    public Checked<VisitContext> stored(String id, String data) {
+        Problems problems = new Problems();
+        Optional<VisitContext> hand = read(folder.visitOf(data, id), Visit::day, problems);
+        return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
+    }
+
+    /**
+     * The visit as far as it could be worked out; empty where something is missing, which was reported.
+     *
+     * @param problems those are added here that the folder itself cannot know
+     */
+    public Optional<VisitContext> read(Path file, Problems problems) {
+        return read(folder.visit(file), Visit::day, problems);
+    }
+
+    private Optional<VisitContext> read(Optional<Visit> visit, Function<Visit, LocalDate> day, Problems problems) {
+        visit.ifPresent(found -> problems.addAll(
+                ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));
+        Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
+        Optional<Rates> rates = visit.flatMap(found -> folder.schedule()
+                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found)))));
+        Optional<VisitTerms> terms = visit.flatMap(found -> site.map(where -> new VisitTerms(found, where,
+                inForce(where, found.day(), problems))));
+        Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
+        Optional<TaxPlace> place = visit.flatMap(found -> site
+                .flatMap(where -> folder.taxPlace(where, found.day(), problems)));
+        if (priced.isEmpty() || place.isEmpty()) {
+            return Optional.empty();
+        }
+        Shop shop = folder.shop().orElseThrow();
+        TaxedVisit taxed = TaxCalculator.tax(priced.get(), place.get(), shop.taxBasis(), site.orElseThrow().customer(),
+                visit.orElseThrow().day());
+        return Optional.of(new VisitContext(shop, site.orElseThrow(), visit.orElseThrow(), rates.orElseThrow(), taxed,
+                terms.orElseThrow()));
+    }
+
+    /** The agreements of a site that run on a day, in the order of their files. */
+    private List<AgreementInForce> inForce(Site site, LocalDate day, Problems problems) {
+        List<AgreementInForce> found = new ArrayList<>();
+        for (Path file : folder.agreementsOf(site.id())) {
+            folder.agreement(file).filter(request -> request.isInForce(day))
+                    .flatMap(request -> inForce(request, site, day, problems)).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private Optional<AgreementInForce> inForce(AgreementRequest request, Site site, LocalDate day, Problems problems) {
+        return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced())))
+                .flatMap(rates -> problems.take(rates.tier(request.tier()))
+                        .map(tier -> AgreementInForce.on(day, request, tier, rates, site)));
+    }
+
+    /**
+     * By rates with problems nothing is priced, but names are still looked up. A name that the rates' files mention is not
+     * reported as unknown then: its entry has a problem of its own.
+     */
+    private Optional<PricedVisit> price(VisitTerms terms, Rates rates, Problems problems) {
+        if (folder.problems().stream().noneMatch(problem -> problem.place().file().startsWith("pricing"))) {
+            return problems.take(terms.price(rates));
+        }
+        List<String> mentioned = folder.texts().stream().filter(text -> text.place().file().startsWith("pricing"))
+                .map(text -> "\"" + text.text() + "\"").toList();
+        Pricer.problems(terms.visit(), terms.site(), rates).stream()
+                .filter(problem -> mentioned.stream().noneMatch(problem.message()::endsWith)).forEach(problems::add);
+        return Optional.empty();
+    }
+}

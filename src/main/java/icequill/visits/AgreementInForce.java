@@ -1,0 +1,86 @@
+package icequill.visits;
+
+import icequill.agreement.PlannedVisit;
+import icequill.agreement.Tier;
+import icequill.agreement.VisitCalendar;
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.party.Wording;
+import icequill.problem.Code;
+import icequill.problem.Problem;
+import icequill.rates.ClassDiscount;
+import icequill.rates.Rates;
+import icequill.request.AgreementRequest;
+import icequill.work.Finding;
+import icequill.work.Outcome;
+import icequill.work.Visit;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * An agreement that somebody accepted and that runs on the day of a visit.
+ *
+ * @param tier as it was when the agreement was priced
+ * @param rates by which it was priced
+ * @param machines that it is for on that day, by id
+ */
+public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates, Set<String> machines) {
+
+    /** A visit so many days from a planned one may be that one. */
+    private static final int NEAR = 30;
+
+    /** As it is on a day. */
+    public static AgreementInForce on(LocalDate day, AgreementRequest request, Tier tier, Rates rates, Site site) {
+        return new AgreementInForce(request, tier, rates, machines(request, site, day));
+    }
+
+    private static Set<String> machines(AgreementRequest request, Site site, LocalDate day) {
+        Set<String> ids = new HashSet<>(request.scope().machines().isEmpty()
+                ? site.machines().stream().map(Machine::id).toList()
+                : request.scope().machines().stream().map(Visit.Named::id).toList());
+        request.changes().stream().filter(change -> !change.from().isAfter(day)).forEach(change -> {
+            change.added().forEach(machine -> ids.add(machine.id()));
+            change.removed().forEach(machine -> ids.remove(machine.id()));
+        });
+        return ids;
+    }
+
+    /** What is off all other work while it runs. */
+    ClassDiscount discount() {
+        return new ClassDiscount(tier.id(),
+                new Wording("agreement " + request.number(), "contrato " + request.number()), tier.callDiscounts(),
+                tier.place());
+    }
+
+    /** Whether it is for any machine that a visit was to, or the visit was to none. */
+    boolean reaches(Visit visit) {
+        return visit.findings().isEmpty()
+                || visit.findings().stream().map(Finding::machine).anyMatch(machines::contains);
+    }
+
+    /** That a visit charges work which a planned visit near its day includes, where it does. */
+    Optional<Problem> mayBePlanned(Visit visit, Site site) {
+        return VisitCalendar.of(request.scope().term(), tier, site.season(), rates.plans().filters()).visits().stream()
+                .filter(planned -> Math.abs(ChronoUnit.DAYS.between(planned.date(), visit.day())) <= NEAR)
+                .filter(planned -> charges(visit, planned)).findFirst()
+                .map(planned -> new Problem(Code.NOT_ALLOWED, visit.place(),
+                        "agreement " + request.number() + " has a visit due on " + planned.date()
+                                + ", and this one charges work of it",
+                        "outcome: included for its work, and serviceCall: included, if this is that visit"));
+    }
+
+    private boolean charges(Visit visit, PlannedVisit planned) {
+        List<String> scope = planned.slot().scope().tasks();
+        return visit.findings().stream().filter(finding -> machines.contains(finding.machine()))
+                .flatMap(finding -> finding.tasks().stream())
+                .anyMatch(done -> done.outcome() == Outcome.CHARGED && scope.contains(done.task()));
+    }
+
+    String number() {
+        return request.number();
+    }
+}

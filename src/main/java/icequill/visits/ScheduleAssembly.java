@@ -1,0 +1,86 @@
+package icequill.visits;
+
+import icequill.document.Schedule;
+import icequill.document.WorkSheet;
+import icequill.party.Language;
+import icequill.planner.Timetable;
+import icequill.planner.Timetable.Entry;
+import icequill.planner.Timetable.Kind;
+import icequill.work.Procedure;
+import icequill.work.Task;
+import java.time.ZonedDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Tells technicians a timetable: when each step is done, and when the alarms ring.
+ *
+ * @param people names, by their numbers in the timetable
+ */
+public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> people, Language language) {
+
+    public Schedule schedule() {
+        return new Schedule(hand.visit().began(), table.minutes(), table.bound(), table.walking(), people,
+                waits().map(this::alarm).sorted(Comparator.comparing(Schedule.Alarm::rings)).toList());
+    }
+
+    /** When a task at a machine is done. */
+    public WorkSheet.Turn turn(String machine, Task task) {
+        List<Entry> entries = at(machine).filter(entry -> isOf(entry, task)).toList();
+        Entry done = entries.stream().filter(entry -> entry.kind() == Kind.TASK).findFirst().orElseThrow();
+        int until = entries.stream().mapToInt(Entry::end).max().orElseThrow();
+        return new WorkSheet.Turn(done.start(), done.end(), until, done.people());
+    }
+
+    private static boolean isOf(Entry entry, Task task) {
+        return entry.order() == task.order() && entry.task().equals(PlanAssembly.name(task));
+    }
+
+    private Stream<Entry> at(String machine) {
+        return table.entries().stream().filter(entry -> entry.machine().equals(machine));
+    }
+
+    private Stream<Entry> waits() {
+        return table.entries().stream().filter(entry -> entry.kind() == Kind.WAIT);
+    }
+
+    private Schedule.Alarm alarm(Entry wait) {
+        Optional<Entry> next = at(wait.machine()).filter(entry -> entry.kind() == Kind.TASK)
+                .filter(entry -> entry.start() >= wait.end()).min(Comparator.comparingInt(Entry::start));
+        Optional<ZonedDateTime> latest = latest(wait);
+        return new Schedule.Alarm(rings(wait, latest), latest,
+                hand.site().machine(wait.machine()).orElseThrow(), name(wait),
+                next.map(entry -> new Schedule.Next(name(entry), moment(entry.start()), entry.people())));
+    }
+
+    /** When the wait is over, but soon enough to walk there before a chemical must be out, wherever on the visit somebody is. */
+    private ZonedDateTime rings(Entry wait, Optional<ZonedDateTime> latest) {
+        ZonedDateTime over = moment(wait.end());
+        int walk = PlanAssembly.of(hand).walks().farthest(wait.machine());
+        return latest.map(limit -> limit.minusMinutes(walk)).filter(limit -> limit.isBefore(over)).orElse(over);
+    }
+
+    /** A cleaner's time runs from the start of pouring. */
+    private Optional<ZonedDateTime> latest(Entry wait) {
+        Task task = task(wait);
+        return PlanAssembly.timer(hand.site(), task, wait.machine()).map(Procedure.Timer::most)
+                .map(most -> moment(turn(wait.machine(), task).start() + most));
+    }
+
+    private ZonedDateTime moment(int minute) {
+        return hand.visit().began().plusMinutes(minute);
+    }
+
+    private String name(Entry entry) {
+        return task(entry).name().in(language);
+    }
+
+    private Task task(Entry entry) {
+        return hand.visit().findings().stream().filter(finding -> finding.machine().equals(entry.machine()))
+                .flatMap(finding -> finding.tasks().stream())
+                .flatMap(done -> hand.rates().task(done.task()).stream()).filter(task -> isOf(entry, task)).findFirst()
+                .orElseThrow();
+    }
+}

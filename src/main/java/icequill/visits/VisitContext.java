@@ -1,0 +1,59 @@
+package icequill.visits;
+
+import icequill.party.Language;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.pricer.SpendingLimit;
+import icequill.problem.Checked;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Contradictions;
+import icequill.rates.Rates;
+import icequill.tax.TaxedVisit;
+import icequill.work.Finding;
+import icequill.work.Visit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A visit that was read, priced and taxed, with everything that went into it.
+ *
+ * @param terms what agreements promise for it
+ */
+public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, VisitTerms terms) {
+
+    public Contradictions contradictions(Finding finding) {
+        return new Contradictions(finding, site.machine(finding.machine()).orElseThrow(), site.layout(), rates);
+    }
+
+    /** The visit, unless it says of chemicals what labels or limits contradict and nobody confirmed. */
+    public Checked<VisitContext> vouched() {
+        Problems problems = new Problems();
+        for (Finding finding : visit.findings()) {
+            Contradictions contradictions = contradictions(finding);
+            problems.addAll(contradictions.unknown());
+            if (finding.confirmed().isEmpty()) {
+                contradictions.found().forEach(noted -> problems.add(noted.problem()));
+            }
+        }
+        return problems.or(() -> this);
+    }
+
+    /** As it is asked for, otherwise the customer's, otherwise the shop's. */
+    public Language language(Optional<Language> wanted) {
+        return wanted.or(() -> site.customer().language()).orElse(shop.language());
+    }
+
+    /** The same, or that it costs more than the customer allows. */
+    public Checked<VisitContext> withinLimit() {
+        return SpendingLimit.exceeded(taxed.priced(), visit.order()).map(Checked::<VisitContext>faulty)
+                .orElseGet(() -> Checked.sound(this));
+    }
+
+    /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied. */
+    public List<Problem> notices() {
+        return Stream.concat(SpendingLimit.exceeded(taxed.priced(), visit.order()).stream(), terms.notices().stream())
+                .toList();
+    }
+}

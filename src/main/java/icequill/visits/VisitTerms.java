@@ -1,0 +1,125 @@
+package icequill.visits;
+
+import icequill.party.Site;
+import icequill.pricer.PricedVisit;
+import icequill.pricer.Pricer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.rates.Rates;
+import icequill.work.Attendance;
+import icequill.work.Finding;
+import icequill.work.Outcome;
+import icequill.work.Visit;
+import icequill.work.VisitLine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What agreements promise for a visit.
+ *
+ * @param inForce at its site on its day
+ */
+public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce) {
+
+    public VisitTerms {
+        inForce = List.copyOf(inForce);
+    }
+
+    /** The one that reaches the visit; empty where none does, or several do. */
+    private Optional<AgreementInForce> applied() {
+        List<AgreementInForce> reaching = inForce.size() == 1
+                ? inForce
+                : inForce.stream().filter(agreement -> agreement.reaches(visit)).toList();
+        return reaching.size() == 1 ? Optional.of(reaching.getFirst()) : Optional.empty();
+    }
+
+    /** The visit's price with the discounts of its agreement, or that work is called included which no agreement includes. */
+    public Checked<PricedVisit> price(Rates rates) {
+        Problems problems = new Problems();
+        problems.addAll(notIncluded());
+        Checked<PricedVisit> priced = applied()
+                .map(agreement -> Pricer.price(visit, site, rates, agreement.discount()))
+                .orElseGet(() -> Pricer.price(visit, site, rates));
+        problems.addAll(priced.problems());
+        return problems.or(priced::orElseThrow);
+    }
+
+    private List<Problem> notIncluded() {
+        if (inForce.isEmpty()) {
+            return included().map(place -> new Problem(Code.NOT_ALLOWED, place,
+                    "included, but no accepted agreement for site \"" + site.id() + "\" runs on " + visit.day(),
+                    "charged, callback or goodwill; or the agreement in agreements/, with the day it was accepted"))
+                    .distinct().toList();
+        }
+        String numbers = numbers();
+        return Stream.concat(
+                visit.findings().stream().filter(finding -> isOutside(finding.machine()))
+                        .flatMap(VisitTerms::included).map(place -> outside(place, numbers)),
+                visit.lines().stream()
+                        .filter(line -> line.outcome() == Outcome.INCLUDED
+                                && line.machine().filter(this::isOutside).isPresent())
+                        .map(line -> outside(line.place(), numbers)))
+                .toList();
+    }
+
+    private boolean isOutside(String machine) {
+        return site.machine(machine).isPresent()
+                && inForce.stream().noneMatch(agreement -> agreement.machines().contains(machine));
+    }
+
+    private static Problem outside(Place place, String numbers) {
+        return new Problem(Code.NOT_ALLOWED, place, "included, but agreement " + numbers + " is not for this machine",
+                "charged, callback or goodwill; or a change in the agreement that adds the machine");
+    }
+
+    private Stream<Place> included() {
+        List<Place> places = new ArrayList<>();
+        if (visit.serviceCall() == Outcome.INCLUDED) {
+            places.add(visit.place());
+        }
+        visit.people().stream().filter(VisitTerms::isIncluded).map(Attendance::place).forEach(places::add);
+        visit.findings().stream().flatMap(VisitTerms::included).forEach(places::add);
+        visit.lines().stream().filter(line -> line.outcome() == Outcome.INCLUDED).map(VisitLine::place)
+                .forEach(places::add);
+        return places.stream();
+    }
+
+    private static boolean isIncluded(Attendance person) {
+        return person.spells().stream().anyMatch(spell -> spell.outcome() == Outcome.INCLUDED);
+    }
+
+    private static Stream<Place> included(Finding finding) {
+        return finding.tasks().stream().filter(done -> done.outcome() == Outcome.INCLUDED)
+                .map(Finding.TaskDone::place);
+    }
+
+    /** What of the promises was not applied, and what may have been meant. */
+    List<Problem> notices() {
+        List<Problem> notices = new ArrayList<>();
+        Optional<AgreementInForce> applied = applied();
+        if (applied.isEmpty() && !inForce.isEmpty()) {
+            notices.add(new Problem(Code.NOT_ALLOWED, visit.place(),
+                    "agreements " + numbers()
+                            + " run at the site, and it is not clear which is for this visit: the discounts of none were applied",
+                    "machines of one of them, or a classDiscount"));
+        }
+        applied.filter(agreement -> !agreement.tier().callDiscounts().isEmpty())
+                .flatMap(agreement -> visit.classDiscount().map(own -> new Problem(Code.NOT_ALLOWED, own.place(),
+                        "agreement " + agreement.number() + " was not applied: the visit has the class discount \""
+                                + own.id() + "\" instead",
+                        "leave it out for the agreement's discounts")))
+                .ifPresent(notices::add);
+        applied.flatMap(agreement -> agreement.mayBePlanned(visit, site)).ifPresent(notices::add);
+        return notices;
+    }
+
+    private String numbers() {
+        return inForce.stream().map(AgreementInForce::number).collect(Collectors.joining(", "));
+    }
+}

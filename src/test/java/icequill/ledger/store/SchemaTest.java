@@ -1,0 +1,76 @@
+package icequill.ledger.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import icequill.ledger.Book;
+import icequill.ledger.Books;
+import icequill.ledger.Database;
+import icequill.ledger.Entered;
+import icequill.ledger.MemoryDisk;
+import icequill.ledger.entries.CustomerRows;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Books of every earlier schema become books of this one. */
+class SchemaTest {
+
+    private static final Path MIGRATIONS = Path.of("src/main/resources/icequill/ledger");
+
+    @TempDir(factory = MemoryDisk.class)
+    private Path shop;
+
+    static Stream<Arguments> earlier() {
+        return Stream.of(Database.values()).flatMap(database -> IntStream.range(1, Schema.NEWEST)
+                .mapToObj(version -> Arguments.of(database, version)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("earlier")
+    void earlierBook_isBroughtUpToDateWithAllThatIsInIt(Database database, int version) throws IOException {
+        BookPlace place = database.place(shop);
+        Files.createDirectories(shop.resolve("book"));
+        try (Connections connections = Connections.to(place)) {
+            Schema.migrate(connections, version);
+            assertThat(Schema.version(connections.writer())).isEqualTo(version);
+            connections.writer().useTransaction(handle -> new CustomerRows(handle).insert(Entered.group()));
+        }
+
+        try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
+            assertThat(Schema.version(connections.writer())).isEqualTo(Schema.NEWEST);
+            assertThat(Books.read(book, reading -> reading.entries().customers())).containsExactly(Entered.group());
+            Books.issue(book, 1).orElseThrow();
+            assertThatThrownBy(() -> connections.writer().useHandle(handle -> handle.execute("DELETE FROM paper")))
+                    .hasStackTraceContaining("an issued paper never");
+        }
+    }
+
+    @Test
+    void newestVersion_isThatOfTheLastMigration() throws IOException {
+        for (String database : List.of("sqlite", "postgresql")) {
+            List<Integer> versions = Stream.of("both", database).flatMap(SchemaTest::versions).sorted().toList();
+
+            assertThat(versions).as(database)
+                    .isEqualTo(IntStream.rangeClosed(1, Schema.NEWEST).boxed().toList());
+        }
+    }
+
+    private static Stream<Integer> versions(String folder) {
+        try (Stream<Path> files = Files.list(MIGRATIONS.resolve(folder))) {
+            return files.map(file -> String.valueOf(file.getFileName()).replaceFirst("V(\\d+)__.*", "$1"))
+                    .map(Integer::valueOf).toList().stream();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

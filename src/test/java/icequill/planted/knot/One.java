@@ -1,0 +1,9 @@
+package icequill.planted.knot;
+
+/** Needs another that needs it. */
+public record One(Other other) {
+
+    int unused() {
+        return 1;
+    }
+}
