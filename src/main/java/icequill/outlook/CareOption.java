@@ -11,8 +11,6 @@ import icequill.plans.PricedPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
-import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**

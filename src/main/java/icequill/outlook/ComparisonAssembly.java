@@ -20,7 +20,6 @@ import icequill.request.PaperOptions;
 import icequill.work.Band;
 import icequill.work.Outcome;
 import icequill.work.VisitLine;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

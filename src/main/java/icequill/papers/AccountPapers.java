@@ -24,7 +24,11 @@ public record AccountPapers(AccountSnapshot hand, Language language) {
     /** A statement lists movements of about a quarter, unless another day is asked for (invented for the demo). */
     private static final int DAYS_LISTED = 90;
 
-    /** @param from the first day whose movements are listed; empty for the usual one */
+    /**
+     * What the customer owes, with what led to it.
+     *
+     * @param from the first day whose movements are listed; empty for the usual one
+     */
     public Statement statement(Optional<LocalDate> from) {
         LocalDate day = hand.standing().day();
         LocalDate since = from.orElseGet(() -> day.minusDays(DAYS_LISTED));

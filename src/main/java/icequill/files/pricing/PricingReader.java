@@ -67,7 +67,11 @@ public final class PricingReader {
     public record Pricing(Optional<RateSchedule> schedule, Optional<TaxRules> taxes, Optional<NoticeRules> notices,
             EnergyLimits energy, Timeline<ForecastRates> forecasts) {}
 
-    /** @param known files, each of a kind that {@link #checked} has seen */
+    /**
+     * Reads all price files of a shop.
+     *
+     * @param known files, each of a kind that {@link #checked} has seen
+     */
     public Pricing read(List<Fields> known) {
         Set<String> bands = new LinkedHashSet<>();
         for (Fields file : ofKind("labor", known)) {

@@ -36,7 +36,11 @@ public final class SchemaCheck {
     private SchemaCheck() {
     }
 
-    /** @param schema its resource, from the root of the class path */
+    /**
+     * All that a tree has against its schema.
+     *
+     * @param schema its resource, from the root of the class path
+     */
     public static List<Problem> check(Tree tree, String schema) {
         return check(tree, READ.computeIfAbsent(schema, SchemaCheck::read));
     }

@@ -19,7 +19,11 @@ public final class AlternativeText {
         return element.getAttribute(element.getNodeName().equals(Drawings.ELEMENT) ? "aria-label" : "alt");
     }
 
-    /** @param area on its page, in points from the lower left corner */
+    /**
+     * The text of a drawing that stands somewhere on a page.
+     *
+     * @param area on its page, in points from the lower left corner
+     */
     public static void describe(PdfStructureElement figure, String text, Rectangle area) {
         figure.put(PdfName.ALT, new PdfString(text, PdfString.TEXT_UNICODE));
         PdfDictionary layout = new PdfDictionary();

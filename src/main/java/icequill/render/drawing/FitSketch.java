@@ -27,7 +27,11 @@ public final class FitSketch {
         return plot.curve().getLast().months();
     }
 
-    /** @param text for those who do not see it */
+    /**
+     * The plot as a drawing.
+     *
+     * @param text for those who do not see it
+     */
     public static Map<String, Object> of(FitSheet.Plot plot, String text) {
         FitSketch sketch = new FitSketch(lastMonth(plot).doubleValue());
         StringBuilder grid = new StringBuilder();

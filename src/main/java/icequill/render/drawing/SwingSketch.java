@@ -30,7 +30,11 @@ public final class SwingSketch {
         return new SwingSketch(Math.min(0, least), Math.max(0, most), number(base));
     }
 
-    /** @param text for those who do not see it */
+    /**
+     * The plot as a drawing.
+     *
+     * @param text for those who do not see it
+     */
     public Map<String, Object> bar(MonetaryAmount one, MonetaryAmount other, String text) {
         int from = at(number(one));
         int until = at(number(other));
