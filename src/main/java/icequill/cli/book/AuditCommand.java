@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
         "  icequill audit --against seal-2026-05.txt book-2026-05-14.zip INV-2026-00012.pdf"})
 public final class AuditCommand extends BookCommand {
 
-    AuditCommand(Clock clock) {
+    public AuditCommand(Clock clock) {
         super(clock);
     }
 

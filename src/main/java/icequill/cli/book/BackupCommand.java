@@ -21,7 +21,7 @@ public final class BackupCommand extends BookCommand {
     @Option(names = "--verify", description = "Write nothing, but try whether FILE, a backup, can be restored.")
     private boolean verify;
 
-    BackupCommand(Clock clock) {
+    public BackupCommand(Clock clock) {
         super(clock);
     }
 

@@ -28,7 +28,7 @@ public final class CheckCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions options = new ShopOptions();
 
-    CheckCommand(Clock clock) {
+    public CheckCommand(Clock clock) {
         this.clock = clock;
     }
 

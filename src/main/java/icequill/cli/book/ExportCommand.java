@@ -22,7 +22,7 @@ public final class ExportCommand extends BookCommand {
     @Option(names = "--replace", description = "Write in the place of a file that exists.")
     private boolean replace;
 
-    ExportCommand(Clock clock) {
+    public ExportCommand(Clock clock) {
         super(clock);
     }
 

@@ -22,7 +22,7 @@ public final class FindCommand extends BookCommand {
     @Option(names = "--most", paramLabel = "N", description = "How many papers at most. Default: ${DEFAULT-VALUE}.", defaultValue = "50")
     private int most = 50;
 
-    FindCommand(Clock clock) {
+    public FindCommand(Clock clock) {
         super(clock);
     }
 

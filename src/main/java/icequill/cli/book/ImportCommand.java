@@ -28,7 +28,7 @@ public final class ImportCommand extends BookCommand {
     @Option(names = "--dry-run", description = "List every problem, with line and column, and store nothing.")
     private boolean dryRun;
 
-    ImportCommand(Clock clock) {
+    public ImportCommand(Clock clock) {
         super(clock);
     }
 

@@ -73,7 +73,7 @@ public final class IssueCommand extends BookCommand {
         private @Nullable Path agreement;
     }
 
-    IssueCommand(Clock clock) {
+    public IssueCommand(Clock clock) {
         super(clock);
     }
 

@@ -25,7 +25,7 @@ public final class ReprintCommand extends BookCommand {
     @Mixin
     private ExtraOptions extras = new ExtraOptions();
 
-    ReprintCommand(Clock clock) {
+    public ReprintCommand(Clock clock) {
         super(clock);
     }
 

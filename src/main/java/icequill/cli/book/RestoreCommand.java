@@ -30,7 +30,7 @@ public final class RestoreCommand extends BookCommand {
         private boolean fromPapers;
     }
 
-    RestoreCommand(Clock clock) {
+    public RestoreCommand(Clock clock) {
         super(clock);
     }
 

@@ -16,7 +16,7 @@ public final class ShowCommand extends BookCommand {
     @Parameters(paramLabel = "NUMBER", description = "The paper's number.")
     private String number = "";
 
-    ShowCommand(Clock clock) {
+    public ShowCommand(Clock clock) {
         super(clock);
     }
 

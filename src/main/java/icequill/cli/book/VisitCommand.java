@@ -35,7 +35,7 @@ public final class VisitCommand extends BookCommand {
         private @Nullable String withdraw;
     }
 
-    VisitCommand(Clock clock) {
+    public VisitCommand(Clock clock) {
         super(clock);
     }
 

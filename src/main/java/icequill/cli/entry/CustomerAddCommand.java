@@ -23,7 +23,7 @@ final class CustomerAddCommand extends EntryCommand {
     @Option(names = "--parent", paramLabel = "ID", description = "The account that the customer belongs to, which is billed where the customer has no bill-to.")
     private @Nullable String parent;
 
-    CustomerAddCommand(Clock clock) {
+    public CustomerAddCommand(Clock clock) {
         super(clock);
     }
 

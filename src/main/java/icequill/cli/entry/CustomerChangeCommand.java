@@ -23,7 +23,7 @@ final class CustomerChangeCommand extends EntryCommand {
     @Option(names = "--from", paramLabel = "D", description = "The day from which another is billed. Without it, who is billed now is corrected.")
     private @Nullable LocalDate from;
 
-    CustomerChangeCommand(Clock clock) {
+    public CustomerChangeCommand(Clock clock) {
         super(clock);
     }
 

@@ -22,7 +22,7 @@ final class CustomerForgetCommand extends EntryCommand {
     @Option(names = "--yes", description = "Does not ask.")
     private boolean yes;
 
-    CustomerForgetCommand(Clock clock) {
+    public CustomerForgetCommand(Clock clock) {
         super(clock);
     }
 

@@ -11,7 +11,7 @@ final class CustomerListCommand extends EntryCommand {
     @Parameters(paramLabel = "TEXT", arity = "0..1", description = "Only those that have this text in one of the columns.")
     private String text = "";
 
-    CustomerListCommand(Clock clock) {
+    public CustomerListCommand(Clock clock) {
         super(clock);
     }
 

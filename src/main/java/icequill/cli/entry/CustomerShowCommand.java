@@ -11,7 +11,7 @@ final class CustomerShowCommand extends EntryCommand {
     @Parameters(paramLabel = "ID", description = "What the customer is called in the book: small letters, digits and hyphens.")
     private String id = "";
 
-    CustomerShowCommand(Clock clock) {
+    public CustomerShowCommand(Clock clock) {
         super(clock);
     }
 

@@ -12,7 +12,7 @@ import java.time.Clock;
 /** What all commands share on customers, sites and machines. */
 abstract class EntryCommand extends BookCommand {
 
-    EntryCommand(Clock clock) {
+    public EntryCommand(Clock clock) {
         super(clock);
     }
 

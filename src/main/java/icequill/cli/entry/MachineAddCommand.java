@@ -23,7 +23,7 @@ final class MachineAddCommand extends EntryCommand {
     @Option(names = "--file", paramLabel = "FILE", description = "Take the values from a file, with the keys of one machine of a site's file.")
     private @Nullable Path from;
 
-    MachineAddCommand(Clock clock) {
+    public MachineAddCommand(Clock clock) {
         super(clock);
     }
 

@@ -17,7 +17,7 @@ final class MachineChangeCommand extends EntryCommand {
     @Parameters(index = "1", paramLabel = "ID", description = "What the machine is called within its site.")
     private String id = "";
 
-    MachineChangeCommand(Clock clock) {
+    public MachineChangeCommand(Clock clock) {
         super(clock);
     }
 

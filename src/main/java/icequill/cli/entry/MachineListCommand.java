@@ -11,7 +11,7 @@ final class MachineListCommand extends EntryCommand {
     @Parameters(paramLabel = "TEXT", arity = "0..1", description = "Only those that have this text in one of the columns.")
     private String text = "";
 
-    MachineListCommand(Clock clock) {
+    public MachineListCommand(Clock clock) {
         super(clock);
     }
 

@@ -14,7 +14,7 @@ final class MachineShowCommand extends EntryCommand {
     @Parameters(index = "1", paramLabel = "ID", description = "What the machine is called within its site.")
     private String id = "";
 
-    MachineShowCommand(Clock clock) {
+    public MachineShowCommand(Clock clock) {
         super(clock);
     }
 

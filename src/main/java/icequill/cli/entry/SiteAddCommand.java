@@ -23,7 +23,7 @@ final class SiteAddCommand extends EntryCommand {
     @Option(names = "--customer", paramLabel = "ID", description = "Who pays, by id.")
     private @Nullable String customer;
 
-    SiteAddCommand(Clock clock) {
+    public SiteAddCommand(Clock clock) {
         super(clock);
     }
 

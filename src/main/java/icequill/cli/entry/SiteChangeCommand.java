@@ -19,7 +19,7 @@ final class SiteChangeCommand extends EntryCommand {
     @Option(names = "--customer", paramLabel = "ID", description = "Who pays, by id.")
     private @Nullable String customer;
 
-    SiteChangeCommand(Clock clock) {
+    public SiteChangeCommand(Clock clock) {
         super(clock);
     }
 

@@ -11,7 +11,7 @@ final class SiteListCommand extends EntryCommand {
     @Parameters(paramLabel = "TEXT", arity = "0..1", description = "Only those that have this text in one of the columns.")
     private String text = "";
 
-    SiteListCommand(Clock clock) {
+    public SiteListCommand(Clock clock) {
         super(clock);
     }
 

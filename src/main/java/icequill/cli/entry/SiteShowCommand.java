@@ -11,7 +11,7 @@ final class SiteShowCommand extends EntryCommand {
     @Parameters(paramLabel = "ID", description = "What the site is called in the book: small letters, digits and hyphens.")
     private String id = "";
 
-    SiteShowCommand(Clock clock) {
+    public SiteShowCommand(Clock clock) {
         super(clock);
     }
 

@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
         "  icequill agreement agreements/crumb-lane-bakery.yaml --date 2026-05-20 --lang es"})
 public final class AgreementCommand extends PaperCommand {
 
-    AgreementCommand(Clock clock) {
+    public AgreementCommand(Clock clock) {
         super(clock);
     }
 

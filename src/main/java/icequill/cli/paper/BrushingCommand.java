@@ -23,7 +23,7 @@ public final class BrushingCommand extends PaperCommand {
     @Option(names = "--both", description = "Print both languages, one on each side of the sheet.")
     private boolean both;
 
-    BrushingCommand(Clock clock) {
+    public BrushingCommand(Clock clock) {
         super(clock);
     }
 

@@ -32,7 +32,7 @@ public final class CompareCommand extends PaperCommand {
     @Option(names = "--owner", description = "Write the owner's page instead: exact figures, margin, and which guess moves the answer most. For the owner's eyes only.")
     private boolean owner;
 
-    CompareCommand(Clock clock) {
+    public CompareCommand(Clock clock) {
         super(clock);
     }
 

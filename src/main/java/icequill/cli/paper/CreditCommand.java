@@ -63,7 +63,7 @@ public final class CreditCommand extends PaperCommand {
     @Mixin
     private BookingOptions booking = new BookingOptions();
 
-    CreditCommand(Clock clock) {
+    public CreditCommand(Clock clock) {
         super(clock);
     }
 

@@ -26,7 +26,7 @@ import picocli.CommandLine.Command;
         "worse (yeast, heat, grease, hard-water: what makes dirt work faster there)."})
 public final class FitCommand extends PaperCommand {
 
-    FitCommand(Clock clock) {
+    public FitCommand(Clock clock) {
         super(clock);
     }
 

@@ -22,7 +22,7 @@ public final class HindsightCommand extends BookCommand {
     @Option(names = "--date", paramLabel = "D", description = "Look at the twelve months before this day. Default: today.")
     private @Nullable LocalDate date;
 
-    HindsightCommand(Clock clock) {
+    public HindsightCommand(Clock clock) {
         super(clock);
     }
 

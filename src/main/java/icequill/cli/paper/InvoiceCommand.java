@@ -23,7 +23,7 @@ public final class InvoiceCommand extends PaperCommand {
     @Option(names = "--payment", paramLabel = "N", description = "FILE is an agreement: bill its payment N, counted from 1.")
     private @Nullable Integer payment;
 
-    InvoiceCommand(Clock clock) {
+    public InvoiceCommand(Clock clock) {
         super(clock);
     }
 

@@ -23,7 +23,7 @@ public final class QuoteCommand extends PaperCommand {
     @Option(names = "--owner", description = "Print cost, price and margin instead: of each line, or of each plan and visit. For the owner's eyes only.")
     private boolean owner;
 
-    QuoteCommand(Clock clock) {
+    public QuoteCommand(Clock clock) {
         super(clock);
     }
 

@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
         "  icequill record visits/spring-cleaning-bakery.yaml --lang es --html"})
 public final class RecordCommand extends PaperCommand {
 
-    RecordCommand(Clock clock) {
+    public RecordCommand(Clock clock) {
         super(clock);
     }
 

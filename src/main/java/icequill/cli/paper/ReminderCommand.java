@@ -23,7 +23,7 @@ public final class ReminderCommand extends PaperCommand {
     @Option(names = "--level", paramLabel = "N", defaultValue = "1", converter = LevelReader.class, description = "1 for the first reminder, 2 for the second, 3 for the last. Default: 1.")
     private Reminder.Level level = Reminder.Level.FIRST;
 
-    ReminderCommand(Clock clock) {
+    public ReminderCommand(Clock clock) {
         super(clock);
     }
 

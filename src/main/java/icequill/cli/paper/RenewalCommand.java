@@ -25,7 +25,7 @@ public final class RenewalCommand extends PaperCommand {
     @Option(names = "--late", paramLabel = "REASON", description = "Print a notice that does not come in time: why, for the customer. It makes no claim that the agreement renews.")
     private @Nullable String late;
 
-    RenewalCommand(Clock clock) {
+    public RenewalCommand(Clock clock) {
         super(clock);
     }
 

@@ -22,7 +22,7 @@ public final class StatementCommand extends PaperCommand {
     @Option(names = "--since", paramLabel = "D", description = "List what happened from this day on. Default: 90 days before the date.")
     private @Nullable LocalDate since;
 
-    StatementCommand(Clock clock) {
+    public StatementCommand(Clock clock) {
         super(clock);
     }
 

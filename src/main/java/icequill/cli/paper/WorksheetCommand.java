@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
         "  icequill worksheet planned/summer-cleaning-bakery.yaml --lang es --html"})
 public final class WorksheetCommand extends PaperCommand {
 
-    WorksheetCommand(Clock clock) {
+    public WorksheetCommand(Clock clock) {
         super(clock);
     }
 
