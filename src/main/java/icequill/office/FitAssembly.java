@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -141,10 +142,17 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                 .mapToObj(month -> new Point(hundredths(month), stopped(found.clock(), month))).toList();
     }
 
-    /** Of the fits, those by which dirt does not get safer with time, as lines for the shop's file: all sites, then each kind. */
+    /**
+     * Of the fits, those by which dirt does not get safer with time, as lines for the shop's file: all sites, then each kind. Those of
+     * kinds have braces, so that no line begins with more than two spaces, which a reader aloud would take for a drawing.
+     */
     private static List<String> settings(List<Fitted> fits) {
         List<String> lines = new ArrayList<>();
-        fits.stream().filter(fitted -> fitted.kind().isEmpty()).forEach(fitted -> lines.addAll(settings(fitted, "")));
+        fits.stream().filter(fitted -> fitted.kind().isEmpty()).map(FitAssembly::settings)
+                .filter(settings -> !settings.isEmpty()).forEach(settings -> {
+                    lines.add(settings.getFirst());
+                    settings.stream().skip(1).forEach(line -> lines.add("  " + line));
+                });
         List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct().sorted()
                 .flatMap(kind -> settings(fits, kind).stream()).toList();
         if (!byKind.isEmpty()) {
@@ -155,21 +163,25 @@ record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     }
 
     private static List<String> settings(List<Fitted> fits, SiteKind kind) {
-        List<String> lines = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
-                .flatMap(fitted -> settings(fitted, "    ").stream()).toList();
-        return lines.isEmpty() ? lines : Stream.concat(Stream.of("  " + word(kind) + ":"), lines.stream()).toList();
+        List<String> sides = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
+                .map(FitAssembly::settings).filter(settings -> !settings.isEmpty())
+                .map(settings -> "  " + settings.getFirst() + " {"
+                        + settings.stream().skip(1).map(line -> "\n  " + line).collect(Collectors.joining(",")) + "}")
+                .toList();
+        return sides.isEmpty()
+                ? List.of()
+                : (" " + word(kind) + ": {\n" + String.join(",\n", sides) + "}").lines().toList();
     }
 
-    private static List<String> settings(Fitted fitted, String indent) {
+    /** The side, then what is known of it. */
+    private static List<String> settings(Fitted fitted) {
         if (!(fitted.fit() instanceof Fit.Found found) || found.clock().shape() < 1) {
             return List.of();
         }
         DirtClock clock = found.clock();
-        return Stream.of(word(fitted.side()) + ":",
-                "  usual: " + counts(clock),
-                "  low: " + counts(new DirtClock(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
-                "  high: " + counts(new DirtClock(clock.shape(), found.scale().low())),
-                "  runs: " + found.runs()).map(line -> indent + line).toList();
+        return List.of(word(fitted.side()) + ":", "usual: " + counts(clock),
+                "low: " + counts(new DirtClock(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
+                "high: " + counts(new DirtClock(clock.shape(), found.scale().low())), "runs: " + found.runs());
     }
 
     private static String counts(DirtClock clock) {
