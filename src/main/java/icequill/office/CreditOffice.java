@@ -138,7 +138,7 @@ public final class CreditOffice {
 
     private static CreditRequest request(IssuedPaper invoice, CreditWish wish) {
         return new CreditRequest(new CreditNote.Original(invoice.number(), invoice.date()), "", wish.reason(),
-                wish.lines(), List.of(), Place.NOWHERE);
+                wish.lines(), List.of(), Place.NOWHERE, Place.NOWHERE);
     }
 
     private static Problems wrong(CreditWish wish, IssuedPaper invoice) {
