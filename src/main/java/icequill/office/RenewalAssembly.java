@@ -23,6 +23,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Rates;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,7 +33,7 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
     /** What the notice says, or why its price is not known. */
     Checked<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
         Problems problems = new Problems();
-        Optional<NoticePlan> plan = folder.notices().map(this::plan);
+        Optional<NoticePlan> plan = folder.notices().map(rules -> plan(rules, options.date()));
         Optional<Problem> timing = plan.flatMap(found -> found.problem(options.date(), hand.request().scope().place()));
         if (late.isEmpty()) {
             timing.ifPresent(problems::add);
@@ -46,16 +47,16 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
     }
 
     /** When to send it, by the laws on record. */
-    NoticePlan plan(NoticeRules rules) {
+    NoticePlan plan(NoticeRules rules, LocalDate day) {
         return NoticePlan.of(renewal().terms(), renewal().jurisdictions(), rules,
-                hand.setting().rates().labor().week()::isWorkday);
+                hand.setting().rates().labor().week()::isWorkday, day);
     }
 
     private RenewalNotice notice(PaperOptions options, RenewalPrice price, Optional<String> late) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         RenewalTerms terms = renewal().terms();
-        List<Phrase> laws = folder.notices().map(rules -> plan(rules).rules()).orElse(List.of()).stream()
+        List<Phrase> laws = folder.notices().map(rules -> plan(rules, options.date()).rules()).orElse(List.of()).stream()
                 .map(NoticeRule::law).map(law -> Phrase.of("renewal.law", law)).toList();
         return new RenewalNotice(options.date(), setting.shop(), hand.language(options.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),
