@@ -28,7 +28,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
 record FitAssembly(Shop shop, String table, RecordedRuns recorded) {

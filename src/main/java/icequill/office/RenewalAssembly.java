@@ -56,7 +56,8 @@ record RenewalAssembly(ShopFolder folder, AgreementInHand hand, BillTo billTo) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         RenewalTerms terms = renewal().terms();
-        List<Phrase> laws = folder.notices().map(rules -> plan(rules, options.date()).rules()).orElse(List.of()).stream()
+        List<Phrase> laws = folder.notices().map(rules -> plan(rules, options.date()).rules()).orElse(List.of())
+                .stream()
                 .map(NoticeRule::law).map(law -> Phrase.of("renewal.law", law)).toList();
         return new RenewalNotice(options.date(), setting.shop(), hand.language(options.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),

@@ -37,7 +37,8 @@ final class ShippedOnPaper {
         Problems problems = new Problems();
         List<AsShipped> values = goesOut(paper) ? AsShipped.of(folder) : List.of();
         if (!values.isEmpty()) {
-            String text = text(html) + (paper instanceof PricedPaper priced ? " " + priced.totals().taxPlace().id() : "");
+            String text = text(html)
+                    + (paper instanceof PricedPaper priced ? " " + priced.totals().taxPlace().id() : "");
             values.stream().filter(value -> value.printed().stream().anyMatch(part -> isOn(text, part)))
                     .map(AsShipped::problem).forEach(problems::add);
         }

@@ -86,7 +86,8 @@ record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) {
     /** Payments that are alike are counted: "4 × 171.25". */
     private List<String> payments(PlanChoice choice) {
         Map<String, Integer> counted = new LinkedHashMap<>();
-        choice.payments().forEach(payment -> counted.merge(sentences.formats().amount(payment.amount()), 1, Integer::sum));
+        choice.payments()
+                .forEach(payment -> counted.merge(sentences.formats().amount(payment.amount()), 1, Integer::sum));
         return counted.isEmpty()
                 ? List.of(sentences.word(choice.visits() == 0 ? "choice.by-call" : "choice.by-visit"))
                 : counted.entrySet().stream().map(entry -> entry.getValue() + " × " + entry.getKey()).toList();

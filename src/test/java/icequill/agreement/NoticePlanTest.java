@@ -71,7 +71,8 @@ class NoticePlanTest {
     /** Two rules with one day in common: it is the plan, though there is no time for the mail. */
     @Test
     void of_newYorkAndUtah_exactlyOneDay() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window())
                 .contains(new NoticeWindow(LocalDate.of(2026, 10, 2), LocalDate.of(2026, 10, 2)));
@@ -83,7 +84,8 @@ class NoticePlanTest {
     /** New York from 2 October, North Carolina from 17 November. */
     @Test
     void of_rulesWithoutACommonDay_warned() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window()).isEmpty();
         assertThat(plan.send()).isEmpty();
@@ -98,7 +100,8 @@ class NoticePlanTest {
     @ParameterizedTest
     @CsvSource({"US-NY, 60, 2026-10-05", "US-WI, 60, 2026-09-08", "US-NY, 31, 2026-11-03"})
     void of_send_aWorkingDayInsideTheWindow(String place, int refuseDays, LocalDate send) {
-        NoticePlan plan = NoticePlan.of(twoYears(refuseDays), List.of(place), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan plan = NoticePlan.of(twoYears(refuseDays), List.of(place), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.send()).contains(send);
         assertThat(keys(plan)).containsExactly("remark.notice-adviser");
@@ -119,7 +122,8 @@ class NoticePlanTest {
     /** The one day in common is a Saturday, 31 October, for a last day to refuse on 30 November. */
     @Test
     void of_noWorkingDayInTheWindow_noneProposed() {
-        NoticePlan plan = NoticePlan.of(twoYears(31), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan plan = NoticePlan.of(twoYears(31), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window()).map(NoticeWindow::first).contains(LocalDate.of(2026, 10, 31));
         assertThat(plan.send()).isEmpty();
@@ -129,11 +133,13 @@ class NoticePlanTest {
     /** North Carolina counts from the renewal: 17 November to 17 December, after 1 November, the last day to refuse. */
     @Test
     void of_windowAfterTheLastDayToRefuse_warned() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NC"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NC"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window()).isEmpty();
         assertThat(keys(plan)).contains("remark.notice-after-refusal", "remark.notice-no-common-day");
-        assertThat(NoticePlan.of(twoYears(30), List.of("US-NC"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE).window())
+        assertThat(
+                NoticePlan.of(twoYears(30), List.of("US-NC"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE).window())
                 .contains(new NoticeWindow(LocalDate.of(2026, 11, 17), LocalDate.of(2026, 12, 1)));
     }
 
@@ -143,7 +149,8 @@ class NoticePlanTest {
             "2026-10-18 | outside the days for the notice", "2026-11-02 | after 2026-11-01, the last day to refuse",
             "2027-01-02 | but the agreement ends on 2026-12-31", "2024-12-31 | before the agreement begins"})
     void problem_dayOutOfTime_saysWhy(LocalDate day, String message) {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.problem(day, Place.NOWHERE)).map(Problem::text).hasValueSatisfying(
                 text -> assertThat(text).contains(message, "from 2026-10-02 to 2026-10-17", "--late"));
@@ -154,8 +161,10 @@ class NoticePlanTest {
     /** Where no day suits both laws, one that suits neither is a problem; without any law, any day until the last to refuse will do. */
     @Test
     void problem_withoutAWindow_asFarAsCanBeSaid() {
-        NoticePlan both = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
-        NoticePlan none = NoticePlan.of(twoYears(60), List.of("US-VT"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        NoticePlan both = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
+        NoticePlan none = NoticePlan.of(twoYears(60), List.of("US-VT"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(both.problem(LocalDate.of(2026, 10, 10), Place.NOWHERE)).isEmpty();
         assertThat(both.problem(LocalDate.of(2026, 9, 10), Place.NOWHERE)).isPresent();
