@@ -10,21 +10,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Lays the years of all sites together. */
 record HindsightAssembly(Hindsight.Span span, List<SiteYear> years, List<Hindsight.Newer> newer) {
 
-    /** What one site's year comes to, by cause. */
-    private record Held(SiteYear year, Map<Cause, HeldAgainst> causes, int unknown) {
-
-        HeldAgainst site() {
-            int calls = year.calls().size();
-            return new HeldAgainst(year.site().id(),
-                    causes.values().stream().reduce(HeldAgainst.none(""), HeldAgainst::plus).expected(), calls, calls);
-        }
-    }
+    /** What one site's year comes to, in all and by cause. */
+    private record Held(SiteYear year, HeldAgainst site, Map<Cause, HeldAgainst> causes, int unknown) {}
 
     Hindsight hindsight() {
         List<Held> held = years.stream().map(HindsightAssembly::held).toList();
@@ -40,16 +34,23 @@ record HindsightAssembly(Hindsight.Span span, List<SiteYear> years, List<Hindsig
         Map<Optional<Cause>, List<Visit>> calls = year.calls().stream()
                 .collect(Collectors.groupingBy(call -> year.work().cause(call, year.site())));
         int unknown = calls.getOrDefault(Optional.<Cause>empty(), List.of()).size();
-        Map<Level, Map<Cause, Counts>> expected = new EnumMap<>(Level.class);
+        Map<Level, KnownSite> expected = new EnumMap<>(Level.class);
         Stream.of(Level.values()).forEach(level -> expected.put(level, year.expected(level)));
-        Map<Cause, HeldAgainst> held = new EnumMap<>(Cause.class);
+        Map<Cause, HeldAgainst> causes = new EnumMap<>(Cause.class);
         for (Cause cause : Cause.values()) {
-            Map<Level, Counts> own = new EnumMap<>(Level.class);
-            expected.forEach((level, counts) -> own.put(level, counts.getOrDefault(cause, Counts.NONE)));
             int sure = calls.getOrDefault(Optional.of(cause), List.of()).size();
-            held.put(cause, new HeldAgainst(word(cause), own, sure, sure + unknown));
+            causes.put(cause, new HeldAgainst(word(cause), counts(expected, site -> site.calls(cause)), sure,
+                    sure + unknown));
         }
-        return new Held(year, held, unknown);
+        int all = year.calls().size();
+        return new Held(year, new HeldAgainst(year.site().id(), counts(expected, KnownSite::calls), all, all), causes,
+                unknown);
+    }
+
+    private static Map<Level, Counts> counts(Map<Level, KnownSite> expected, Function<KnownSite, Counts> part) {
+        Map<Level, Counts> counts = new EnumMap<>(Level.class);
+        expected.forEach((level, site) -> counts.put(level, part.apply(site)));
+        return counts;
     }
 
     private static String word(Cause cause) {

@@ -3,6 +3,7 @@ package icequill.office;
 import icequill.document.Outlook.Input;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.forecast.Cause;
 import icequill.forecast.Decimals;
 import icequill.party.Machine;
 import icequill.rates.BesideCash;
@@ -41,6 +42,9 @@ record InputsAssembly(SiteForecast forecast) {
         inputs.add(dirt("outlook.in.water", rates.water()));
         rates.factors().of(forecast.risks().site()).forEach(factor -> inputs.add(factor(factor)));
         inputs.addAll(since());
+        if (forecast.risks().since().stream().anyMatch(this::isNewer)) {
+            inputs.add(new Input(Phrase.of("outlook.in.newer"), origin(Origin.CUSTOMER)));
+        }
         if (!rates.sitesDiffer().isZero()) {
             inputs.add(new Input(sitesDiffer(rates), origin(Origin.ESTIMATE)));
         }
@@ -92,6 +96,12 @@ record InputsAssembly(SiteForecast forecast) {
         }
         return List.of(new Input(Phrase.of("outlook.in.since-known", Fact.number(known.size(), ""),
                 Fact.number(all.size(), ""), months()), origin(Origin.CUSTOMER)));
+    }
+
+    /** Whether dirt of which nobody knows since when it gathers is younger than is taken, as the machine is. */
+    private boolean isNewer(SiteRisks.Since since) {
+        SideCare care = forecast.risks().care(since, Cause.WATER);
+        return care.cleanings().isEmpty() && care.after(forecast.risks().day()) < care.unknown();
     }
 
     private Input since(SiteRisks.Since since) {

@@ -1,12 +1,11 @@
 package icequill.office;
 
-import icequill.forecast.Care;
+import icequill.forecast.Cause;
 import icequill.forecast.Counts;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.SharedFactor;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -16,52 +15,33 @@ import java.util.stream.Stream;
  */
 record LastYear(SiteRisks risks) {
 
-    private static final int YEAR = 12;
-
     /** How the calls of all machines would have been distributed by some guesses. */
     Counts calls(SiteRisks.Guessed guessed) {
-        return Counts.mixed(scenarios().map(SharedFactor.Scenario::weight).toList(), callsInScenarios(guessed));
+        return site(guessed).calls();
     }
 
     /** The same in each scenario of how bad the site is. */
     List<Counts> callsInScenarios(SiteRisks.Guessed guessed) {
-        return scenarios().map(scenario -> calls(scenario.of(risks.machines(guessed)))).toList();
+        return site(guessed).callsInScenarios();
     }
 
     Stream<SharedFactor.Scenario> scenarios() {
         return risks.policy().shared().scenarios().stream();
     }
 
-    private Counts calls(List<MachineRisk> now) {
+    private KnownSite site(SiteRisks.Guessed guessed) {
+        List<MachineRisk> now = risks.machines(guessed);
         List<SiteRisks.Since> since = risks.since();
-        return IntStream.range(0, now.size()).mapToObj(i -> calls(now.get(i), since.get(i)))
-                .reduce(Counts.NONE, Counts::plus);
+        KnownCare.Span year = new KnownCare.Span(risks.day().minusYears(1), risks.day());
+        return KnownSite.of(IntStream.range(0, now.size()).filter(i -> year.has(since.get(i).machine()))
+                .mapToObj(i -> KnownCare.of(risks, since.get(i).machine(), now.get(i),
+                        care(since.get(i), Cause.CONDENSER), care(since.get(i), Cause.WATER), year))
+                .toList(), risks.policy().shared());
     }
 
-    private Counts calls(MachineRisk now, SiteRisks.Since since) {
-        MachineRisk then = new MachineRisk(now.randomAYear(), now.condenser(), age(since.brushed()), now.water(),
-                age(since.cleaned()), risks.season().from(begins()));
-        return new KnownCare(then, care(since.cleaned()), care(since.brushed()), risks.policy().inScenario(), YEAR)
-                .forecast().calls();
-    }
-
-    private LocalDate begins() {
-        return risks.day().minusYears(1);
-    }
-
-    /** Months run since a cleaning before that year; of those that nobody knows, as many as are taken, less that year. */
-    private double age(Optional<LocalDate> cleaned) {
-        return cleaned.filter(date -> !date.isAfter(begins()))
-                .map(date -> risks.season().between(date, begins()))
-                .orElseGet(() -> cleaned.isPresent()
-                        ? risks.months(Optional.empty())
-                        : Math.max(0, risks.months(Optional.empty()) - risks.season().aYear()));
-    }
-
-    /** The one cleaning that is known to fall into that year. */
-    private Care care(Optional<LocalDate> cleaned) {
-        return cleaned.filter(date -> date.isAfter(begins()))
-                .map(date -> OpenMonths.position(begins(), date)).filter(month -> month < YEAR)
-                .map(month -> new Care(List.of(month), YEAR, 1)).orElse(Care.NEVER);
+    /** Dirt of which nobody knows since when it gathers is taken to have been a year younger. */
+    private SideCare care(SiteRisks.Since since, Cause side) {
+        SideCare care = risks.care(since, side);
+        return care.cleanings().isEmpty() ? care.taking(Math.max(0, care.unknown() - risks.season().aYear())) : care;
     }
 }

@@ -2,6 +2,7 @@ package icequill.office;
 
 import icequill.document.Survey;
 import icequill.forecast.Care;
+import icequill.forecast.Cause;
 import icequill.forecast.DirtClock;
 import icequill.forecast.EnergyLimits;
 import icequill.forecast.EnergyRate;
@@ -147,7 +148,8 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
         return since().stream()
                 .map(since -> new MachineRisk(faults,
                         isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),
-                        months(since.brushed()), water, months(since.cleaned()), season().from(start)))
+                        care(since, Cause.CONDENSER).after(day), water, care(since, Cause.WATER).after(day),
+                        season().from(start)))
                 .toList();
     }
 
@@ -195,10 +197,16 @@ record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<S
                 used.origin().kind() == Origin.Kind.ESTIMATE ? Mark.FROM_MEMORY : Mark.OWN);
     }
 
-    /** Months that a machine has run since then; of as many calendar months as the rates say where nobody knows. */
-    double months(Optional<LocalDate> since) {
-        return since.map(date -> season().between(date, day))
-                .orElseGet(() -> rates.unknownMonths().doubleValue() * season().aYear() / YEAR);
+    /** What is known of a side of a machine. */
+    SideCare care(Since since, Cause side) {
+        return SideCare.of(this, since.machine(), side, day.minusYears(1),
+                (side == Cause.CONDENSER ? since.brushed() : since.cleaned()).stream()
+                        .map(date -> new SideCare.Cleaning(date, false)).toList());
+    }
+
+    /** Months that a machine is taken to have run since its last cleaning where nobody knows, of so many calendar months. */
+    double unknownMonths() {
+        return rates.unknownMonths().doubleValue() * season().aYear() / YEAR;
     }
 
     OpenMonths season() {
