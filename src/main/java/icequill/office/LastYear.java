@@ -4,7 +4,6 @@ import icequill.forecast.Cause;
 import icequill.forecast.Counts;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.SharedFactor;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
