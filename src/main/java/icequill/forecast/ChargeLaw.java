@@ -1,12 +1,15 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The distribution of a sum of charges on a lattice of minor units. Mean and variance come from closed forms; chances and quantiles
  * from the lattice. Its step is one minor unit, or the largest that all charges are multiples of, as long as the sums can be
- * added up one by one ({@link DirectSum}: up to {@value #MOST_POINTS} points and {@value #MOST_WORK} additions) or fit into a
+ * added up one by one ({@link PointSum} and {@link DirectSum}: up to {@value #MOST_POINTS} points and {@value #MOST_WORK} additions) or fit into a
  * Fourier transform ({@link LatticeSum}). Beyond that the transform has a wider step, which {@link #step} says: each charge is
  * split between its two neighbors so that its mean stays, and a quantile is off by about a step at most.
  */
@@ -19,9 +22,12 @@ public final class ChargeLaw {
     /** What rounding may be off by, so that a quantile does not slip to the next amount. */
     private static final double ROUNDING = 1e-12;
 
-    /** The chances of at most the amount of each point. */
+    /** The sums that can come out, in minor units, rising. */
+    private final long[] points;
+    /** The chances of at most the sum of each point. */
     private final double[] upTo;
-    private final long lowest;
+    /** What is added to each point. */
+    private final long fixed;
     private final long step;
     private final double mean;
     private final double variance;
@@ -30,9 +36,15 @@ public final class ChargeLaw {
      * Calls that all draw their charges alike, independent of other parts.
      *
      * @param counts how many
-     * @param amounts with their shares, which add up to 1
+     * @param amounts with their shares, which add up to 1; equal ones count as one
      */
     record Part(Counts counts, List<Amount> amounts) {
+
+        Part {
+            Map<Long, Double> shares = new TreeMap<>();
+            amounts.forEach(amount -> shares.merge(amount.minor(), amount.share(), Double::sum));
+            amounts = shares.entrySet().stream().map(same -> new Amount(same.getValue(), same.getKey())).toList();
+        }
 
         double meanAmount() {
             return amounts.stream().mapToDouble(amount -> amount.share() * amount.minor()).sum();
@@ -64,9 +76,10 @@ public final class ChargeLaw {
     /** A charge of so many minor units, from 0. */
     record Amount(double share, long minor) {}
 
-    private ChargeLaw(double[] upTo, long lowest, long step, double mean, double variance) {
+    private ChargeLaw(long[] points, double[] upTo, long fixed, long step, double mean, double variance) {
+        this.points = points;
         this.upTo = upTo;
-        this.lowest = lowest;
+        this.fixed = fixed;
         this.step = step;
         this.mean = mean;
         this.variance = variance;
@@ -88,10 +101,25 @@ public final class ChargeLaw {
         double mean = parts.stream().mapToDouble(Part::mean).sum();
         double variance = parts.stream().mapToDouble(Part::variance).sum();
         if (points <= MOST_POINTS && work * points <= MOST_WORK) {
-            return new ChargeLaw(summed(DirectSum.of(parts, step, (int) points)), 0, step, mean, variance);
+            return PointSum.of(parts, range.high())
+                    .map(few -> new ChargeLaw(few.points(), summed(few.chances()), 0, step, mean, variance))
+                    .orElseGet(() -> of(DirectSum.of(parts, step, (int) points), 0, step, mean, variance));
         }
         LatticeSum sum = LatticeSum.of(parts, range, step);
-        return new ChargeLaw(summed(sum.chances()), sum.lowest(), sum.step(), mean, variance);
+        return of(sum.chances(), sum.lowest(), sum.step(), mean, variance);
+    }
+
+    /** Of the chances of each step from the lowest on; steps without a chance are left out. */
+    private static ChargeLaw of(double[] chances, long lowest, long step, double mean, double variance) {
+        long[] points = new long[chances.length];
+        int end = 0;
+        for (int k = 0; k < chances.length; k++) {
+            if (chances[k] > 0 || k == 0) {
+                points[end] = lowest + k * step;
+                chances[end++] = chances[k];
+            }
+        }
+        return new ChargeLaw(Arrays.copyOf(points, end), summed(Arrays.copyOf(chances, end)), 0, step, mean, variance);
     }
 
     private static double[] summed(double[] chances) {
@@ -108,8 +136,8 @@ public final class ChargeLaw {
     }
 
     /** The same with a fixed amount of minor units besides. */
-    ChargeLaw plus(long fixed) {
-        return new ChargeLaw(upTo, lowest + fixed, step, mean + fixed, variance);
+    ChargeLaw plus(long besides) {
+        return new ChargeLaw(points, upTo, fixed + besides, step, mean + besides, variance);
     }
 
     /** Minor units on average. */
@@ -140,13 +168,14 @@ public final class ChargeLaw {
                 low = middle + 1;
             }
         }
-        return lowest + low * step;
+        return fixed + points[low];
     }
 
     /** The chance of an amount of at most so many minor units. */
     public double chanceOfAtMost(long minor) {
-        long point = Math.floorDiv(minor - lowest, step);
-        return point < 0 ? 0 : point >= upTo.length ? 1 : upTo[(int) point];
+        int found = Arrays.binarySearch(points, minor - fixed);
+        int last = found >= 0 ? found : -found - 2;
+        return last < 0 ? 0 : last == points.length - 1 ? 1 : upTo[last];
     }
 
     /** The chance of an amount below so many minor units. */
@@ -158,8 +187,15 @@ public final class ChargeLaw {
     double chanceOfLessThan(ChargeLaw other) {
         double sum = 0;
         double before = 0;
-        for (int k = 0; k < upTo.length; k++) {
-            sum += (upTo[k] - before) * (1 - other.chanceOfAtMost(lowest + k * step));
+        int otherwise = 0;
+        for (int k = 0; k < points.length; k++) {
+            while (otherwise < other.points.length && other.fixed + other.points[otherwise] <= fixed + points[k]) {
+                otherwise++;
+            }
+            if (otherwise == other.points.length) {
+                break;
+            }
+            sum += (upTo[k] - before) * (1 - (otherwise == 0 ? 0 : other.upTo[otherwise - 1]));
             before = upTo[k];
         }
         return Math.clamp(sum, 0, 1);
