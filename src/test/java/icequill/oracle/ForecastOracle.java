@@ -157,7 +157,8 @@ public final class ForecastOracle {
             sum = switch (cause) {
             case "random" -> plus(sum, poisson(inputs.path("randomFaults").path("usual").asDouble() * months / YEAR));
             case "condenser" -> machine.has("monthsOfDirtOnCondenser")
-                    ? plus(sum, dirt(way, cause, "brushing", machine.path("monthsOfDirtOnCondenser").asDouble(), months))
+                    ? plus(sum,
+                            dirt(way, cause, "brushing", machine.path("monthsOfDirtOnCondenser").asDouble(), months))
                     : sum;
             default -> plus(sum, dirt(way, cause, "cleaning", machine.path("monthsOfDirtInWater").asDouble(), months));
             };
