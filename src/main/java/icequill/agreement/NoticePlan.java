@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param terms of the agreement that ends
  * @param rules that concern the agreement, also where it is uncertain whether they do
  * @param window the days that suit all of them, none after the last day to refuse; empty when there is no rule, or no such day
- * @param send the day proposed for sending, a working day within the window
+ * @param send the day proposed for sending, a working day within the window; empty when the window is over
  * @param remarks what must be known about it
  */
 public record NoticePlan(RenewalTerms terms, List<NoticeRule> rules, Optional<NoticeWindow> window,
@@ -38,9 +38,10 @@ public record NoticePlan(RenewalTerms terms, List<NoticeRule> rules, Optional<No
      *
      * @param jurisdictions by ISO 3166, those of the site and of the contract; at least one
      * @param workday whether the shop works on a day
+     * @param day the notice bears; no earlier one is proposed
      */
     public static NoticePlan of(RenewalTerms terms, List<String> jurisdictions, NoticeRules known,
-            Predicate<LocalDate> workday) {
+            Predicate<LocalDate> workday, LocalDate day) {
         Check.that(!jurisdictions.isEmpty(), "no place is named");
         List<Phrase> remarks = new ArrayList<>();
         List<NoticeRule> rules = jurisdictions.stream().distinct()
@@ -54,22 +55,25 @@ public record NoticePlan(RenewalTerms terms, List<NoticeRule> rules, Optional<No
         if (common.isEmpty() && !rules.isEmpty()) {
             remarks.add(Phrase.of("remark.notice-no-common-day"));
         }
-        Optional<LocalDate> send = common.flatMap(window -> proposed(window, workday, remarks));
+        Optional<LocalDate> send = common.filter(window -> !window.last().isBefore(day))
+                .flatMap(window -> proposed(window, workday, day, remarks));
         remarks.add(Phrase.of("remark.notice-adviser"));
         return new NoticePlan(terms, rules, common, send, remarks);
     }
 
-    /** The first working day well inside the window; else the first one in it that leaves most days; else none. */
-    private static Optional<LocalDate> proposed(NoticeWindow window, Predicate<LocalDate> workday,
+    /** The first working day well inside what is left of the window; else the first one in it that leaves most days; else none. */
+    private static Optional<LocalDate> proposed(NoticeWindow window, Predicate<LocalDate> workday, LocalDate day,
             List<Phrase> remarks) {
-        List<LocalDate> days = window.first().datesUntil(window.last().plusDays(1)).filter(workday).toList();
-        Optional<LocalDate> inside = days.stream().filter(day -> !day.isBefore(window.first().plusDays(INSIDE))
-                && !day.isAfter(window.last().minusDays(INSIDE))).findFirst();
+        LocalDate first = day.isAfter(window.first()) ? day : window.first();
+        List<LocalDate> days = first.datesUntil(window.last().plusDays(1)).filter(workday).toList();
+        Optional<LocalDate> inside = days.stream().filter(each -> !each.isBefore(window.first().plusDays(INSIDE))
+                && !each.isAfter(window.last().minusDays(INSIDE))).findFirst();
         if (inside.isEmpty()) {
+            Fact left = Fact.number(new NoticeWindow(first, window.last()).days(), "day");
             remarks.add(days.isEmpty()
-                    ? Phrase.of("remark.notice-no-working-day", new Fact.Day(window.first()),
-                            new Fact.Day(window.last()))
-                    : Phrase.of("remark.notice-tight", Fact.number(window.days(), "day")));
+                    ? Phrase.of("remark.notice-no-working-day", new Fact.Day(first), new Fact.Day(window.last()))
+                    : Phrase.of(first.equals(window.first()) ? "remark.notice-tight" : "remark.notice-days-left",
+                            left));
         }
         return inside.or(() -> days.stream().findFirst());
     }

@@ -20,6 +20,7 @@ import icequill.outlook.NonCashAssembly;
 import icequill.outlook.OwnCostsAhead;
 import icequill.outlook.SiteForecast;
 import icequill.plans.ExpectedCharges;
+import icequill.plans.SideCare;
 import icequill.plans.SiteRisks;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
@@ -225,14 +226,21 @@ record ForecastJson(SiteForecast forecast) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("machine", since.machine().id());
         view.put("lastCleaned", since.cleaned().map(String::valueOf).orElse(null));
-        view.put("monthsSinceCleaned", chance(forecast.risks().months(since.cleaned())));
+        since(view, "monthsSinceCleaned", "monthsOfDirtInWater", forecast.risks().care(since, Cause.WATER));
         if (SiteRisks.isBrushed(since.machine())) {
             view.put("lastBrushed", since.brushed().map(String::valueOf).orElse(null));
-            view.put("monthsSinceBrushed", chance(forecast.risks().months(since.brushed())));
+            since(view, "monthsSinceBrushed", "monthsOfDirtOnCondenser",
+                    forecast.risks().care(since, Cause.CONDENSER));
             view.put("nameplate", forecast.risks().history().of(since.machine().id())
                     .flatMap(SiteHistory.Care::nameplate).orElse(null));
         }
         return view;
+    }
+
+    /** Where the last work did not take all dirt away, it is older than that work. */
+    private void since(Map<String, Object> view, String since, String dirt, SideCare care) {
+        view.put(since, chance(care.sinceLast(forecast.risks().day())));
+        view.put(dirt, chance(care.after(forecast.risks().day())));
     }
 
     private Map<String, Object> kind(ExpectedCharges.PricedKind kind) {

@@ -3,6 +3,7 @@ package icequill.answer;
 import icequill.explain.ConstantKey;
 import icequill.forecast.Cause;
 import icequill.forecast.CountDistribution;
+import icequill.outlook.KnownSite;
 import icequill.outlook.SiteYear;
 import icequill.plans.SiteRisks.Level;
 import icequill.work.Visit;
@@ -11,22 +12,15 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Lays the years of all sites together. */
 public record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerSite> newer) {
 
-    /** What one site's year comes to, by cause. */
-    private record Held(SiteYear year, Map<Cause, CallsComparison> causes, int unknown) {
-
-        CallsComparison site() {
-            int calls = year.calls().size();
-            return new CallsComparison(year.site().id(),
-                    causes.values().stream().reduce(CallsComparison.none(""), CallsComparison::plus).expected(), calls,
-                    calls);
-        }
-    }
+    /** What one site's year comes to, in all and by cause. */
+    private record Held(SiteYear year, CallsComparison site, Map<Cause, CallsComparison> causes, int unknown) {}
 
     public Hindsight hindsight() {
         List<Held> held = years.stream().map(HindsightAssembly::held).toList();
@@ -42,16 +36,23 @@ public record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerS
         Map<Optional<Cause>, List<Visit>> calls = year.calls().stream()
                 .collect(Collectors.groupingBy(call -> year.work().cause(call, year.site())));
         int unknown = calls.getOrDefault(Optional.<Cause>empty(), List.of()).size();
-        Map<Level, Map<Cause, CountDistribution>> expected = new EnumMap<>(Level.class);
+        Map<Level, KnownSite> expected = new EnumMap<>(Level.class);
         Stream.of(Level.values()).forEach(level -> expected.put(level, year.expected(level)));
-        Map<Cause, CallsComparison> held = new EnumMap<>(Cause.class);
+        Map<Cause, CallsComparison> causes = new EnumMap<>(Cause.class);
         for (Cause cause : Cause.values()) {
-            Map<Level, CountDistribution> own = new EnumMap<>(Level.class);
-            expected.forEach((level, counts) -> own.put(level, counts.getOrDefault(cause, CountDistribution.NONE)));
             int sure = calls.getOrDefault(Optional.of(cause), List.of()).size();
-            held.put(cause, new CallsComparison(word(cause), own, sure, sure + unknown));
+            causes.put(cause, new CallsComparison(word(cause), counts(expected, site -> site.calls(cause)), sure,
+                    sure + unknown));
         }
-        return new Held(year, held, unknown);
+        int all = year.calls().size();
+        return new Held(year, new CallsComparison(year.site().id(), counts(expected, KnownSite::calls), all, all), causes,
+                unknown);
+    }
+
+    private static Map<Level, CountDistribution> counts(Map<Level, KnownSite> expected, Function<KnownSite, CountDistribution> part) {
+        Map<Level, CountDistribution> counts = new EnumMap<>(Level.class);
+        expected.forEach((level, site) -> counts.put(level, part.apply(site)));
+        return counts;
     }
 
     private static String word(Cause cause) {

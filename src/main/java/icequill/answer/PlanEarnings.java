@@ -77,6 +77,8 @@ public final class PlanEarnings {
                     + IntStream.range(0, plan.year().slots().size()).mapToObj(plan::visitPlan)
                             .flatMap(visit -> visit.crew().stream()).mapToInt(VisitPlan.Person::minutes).sum()
                     + " minutes of work, ten of which more a visit cost " + plain(tenMinutes(plan)));
+            plan.unproven()
+                    .forEach(phrase -> movers.add(plan.tier().name().in(language) + ": " + sentences.say(phrase)));
         }
         return movers;
     }

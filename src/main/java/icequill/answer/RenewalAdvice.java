@@ -2,10 +2,12 @@ package icequill.answer;
 
 import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule;
+import icequill.agreement.NoticeWindow;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Language;
 import icequill.render.words.Sentences;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,19 +18,16 @@ import java.util.Set;
 /**
  * A renewal notice that was written, and when and how to give it by the laws on record. A proposal, for the office alone.
  *
+ * @param day of the notice
  * @param country ISO 3166-1 alpha-2 of the shop, by which days are written
  */
-public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, Language language, String country) {
+public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, LocalDate day, Language language, String country) {
 
     /** What the office should know, sentence by sentence. */
     public List<String> sentences() {
         Sentences sentences = Sentences.of(language, country);
         List<String> all = new ArrayList<>();
-        plan.window().ifPresent(window -> all.add(sentences.say(plan.send()
-                .map(send -> Phrase.of("renewal.send", new Fact.Day(send), new Fact.Day(window.first()),
-                        new Fact.Day(window.last())))
-                .orElseGet(() -> Phrase.of("renewal.window", new Fact.Day(window.first()),
-                        new Fact.Day(window.last()))))));
+        plan.window().ifPresent(window -> all.add(sentences.say(when(window))));
         Set<NoticeRule.Delivery> ways = ways();
         if (!ways.isEmpty()) {
             all.add(sentences.word("renewal.delivery").replace("{0}", String.join(", ",
@@ -36,6 +35,14 @@ public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, Language langua
         }
         plan.remarks().forEach(remark -> all.add(sentences.say(remark)));
         return all;
+    }
+
+    private Phrase when(NoticeWindow window) {
+        Fact first = new Fact.Day(window.first());
+        Fact last = new Fact.Day(window.last());
+        return plan.send().map(send -> Phrase.of("renewal.send", new Fact.Day(send), first, last))
+                .orElseGet(() -> Phrase.of(day.isAfter(window.last()) ? "renewal.window-over" : "renewal.window",
+                        first, last));
     }
 
     /** Those that every law allows. */

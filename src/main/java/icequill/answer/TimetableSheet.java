@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.document.Schedule;
 import icequill.explain.ConstantKey;
 import icequill.files.disk.SafeFile;
 import icequill.files.yaml.Json;
@@ -8,6 +9,7 @@ import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
 import icequill.problem.Checked;
+import icequill.render.words.Sentences;
 import icequill.visits.PlanAssembly;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.TimetableRequest;
@@ -27,19 +29,31 @@ public final class TimetableSheet {
     private final Timetable table;
     private final List<String> people;
     private final Alarms alarms;
+    private final List<String> remarks;
 
-    /** @param people names, by their numbers in the timetable */
-    TimetableSheet(Timetable table, List<String> people, Alarms alarms) {
+    /**
+     * A timetable.
+     *
+     * @param people names, by their numbers in the timetable
+     * @param remarks where it needs more time than there is
+     */
+    TimetableSheet(Timetable table, List<String> people, Alarms alarms, List<String> remarks) {
         this.table = table;
         this.people = List.copyOf(people);
         this.alarms = alarms;
+        this.remarks = List.copyOf(remarks);
     }
 
     /** The timetable of a visit, its alarms in a language. */
     public static Checked<TimetableSheet> of(TimetableRequest planning, Language language) {
-        return planning.timetable().map(table -> new TimetableSheet(table, planning.people(),
-                new Alarms(planning.hand().visit().id(),
-                        new ScheduleAssembly(planning.hand(), table, planning.people(), language).schedule())));
+        return planning.timetable().map(table -> of(planning, table, language));
+    }
+
+    private static TimetableSheet of(TimetableRequest planning, Timetable table, Language language) {
+        Schedule schedule = new ScheduleAssembly(planning.hand(), table, planning.people(), language).schedule();
+        Sentences sentences = Sentences.of(Language.ENGLISH, planning.hand().shop().address().country());
+        return new TimetableSheet(table, planning.people(), new Alarms(planning.hand().visit().id(), schedule),
+                schedule.remarks().stream().map(sentences::say).toList());
     }
 
     /** Writes the alarms into a file (iCalendar), in place of an earlier one. */
@@ -108,6 +122,7 @@ public final class TimetableSheet {
         notes.add(table.minutes() + " minutes, " + table.walking() + " of walking; " + (table.proven()
                 ? "proven: no timetable is shorter"
                 : "none is shorter than " + table.bound() + ", so at most " + table.gap() + " could be saved"));
+        notes.addAll(remarks);
         return notes;
     }
 
@@ -117,6 +132,7 @@ public final class TimetableSheet {
         view.put("minutes", table.minutes());
         view.put("proven", table.proven());
         view.put("bound", table.bound());
+        view.put("remarks", remarks);
         view.put("tasks", table.entries().stream().map(this::task).toList());
         return Json.text(view);
     }

@@ -40,6 +40,11 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
             machines = List.copyOf(machines);
             lines = List.copyOf(lines);
         }
+
+        /** By how many minutes the visit, and with it the price, may be too long; 0 where that cannot be said. */
+        public int perhapsTooLong() {
+            return timetable.map(Timetable::gap).orElse(0);
+        }
     }
 
     /**

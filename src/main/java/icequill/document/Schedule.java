@@ -1,5 +1,6 @@
 package icequill.document;
 
+import icequill.explain.Phrase;
 import icequill.party.Machine;
 import icequill.problem.Check;
 import java.time.ZonedDateTime;
@@ -14,9 +15,10 @@ import java.util.Optional;
  * @param walking minutes of all people together
  * @param people names, by their numbers
  * @param alarms by time
+ * @param remarks where it needs more time than there is
  */
 public record Schedule(ZonedDateTime begins, int minutes, int bound, int walking, List<String> people,
-        List<Alarm> alarms) {
+        List<Alarm> alarms, List<Phrase> remarks) {
 
     /**
      * The end of a wait, when somebody must be at the machine again.
@@ -44,6 +46,7 @@ public record Schedule(ZonedDateTime begins, int minutes, int bound, int walking
     public Schedule {
         people = List.copyOf(people);
         alarms = List.copyOf(alarms);
+        remarks = List.copyOf(remarks);
         Check.inRange(bound, 0, minutes, "bound");
     }
 

@@ -2,12 +2,15 @@ package icequill.forecast;
 
 import icequill.forecast.ChargePart.Amount;
 import icequill.problem.Check;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The distribution of a sum of charges on a lattice of minor units. Mean and variance come from closed forms; chances and quantiles
  * from the lattice. Its step is one minor unit, or the largest that all charges are multiples of, as long as the sums can be
- * added up one by one ({@link DirectSum}: up to {@value #MOST_POINTS} points and {@value #MOST_WORK} additions) or fit into a
+ * added up one by one ({@link PointSum} and {@link DirectSum}: up to {@value #MOST_POINTS} points and {@value #MOST_WORK} additions) or fit into a
  * Fourier transform ({@link LatticeSum}). Beyond that the transform has a wider step, which {@link #step} says: each charge is
  * split between its two neighbors so that its mean stays, and a quantile is off by about a step at most.
  */
@@ -20,16 +23,20 @@ public final class ChargeDistribution {
     /** What rounding may be off by, so that a quantile does not slip to the next amount. */
     private static final double ROUNDING = 1e-12;
 
-    /** The chances of at most the amount of each point. */
+    /** The sums that can come out, in minor units, rising. */
+    private final long[] points;
+    /** The chances of at most the sum of each point. */
     private final double[] upTo;
-    private final long lowest;
+    /** What is added to each point. */
+    private final long fixed;
     private final long step;
     private final double mean;
     private final double variance;
 
-    private ChargeDistribution(double[] upTo, long lowest, long step, double mean, double variance) {
+    private ChargeDistribution(long[] points, double[] upTo, long fixed, long step, double mean, double variance) {
+        this.points = points;
         this.upTo = upTo;
-        this.lowest = lowest;
+        this.fixed = fixed;
         this.step = step;
         this.mean = mean;
         this.variance = variance;
@@ -51,10 +58,25 @@ public final class ChargeDistribution {
         double mean = parts.stream().mapToDouble(ChargePart::mean).sum();
         double variance = parts.stream().mapToDouble(ChargePart::variance).sum();
         if (points <= MOST_POINTS && work * points <= MOST_WORK) {
-            return new ChargeDistribution(summed(DirectSum.of(parts, step, (int) points)), 0, step, mean, variance);
+            return PointSum.of(parts, range.high())
+                    .map(few -> new ChargeDistribution(few.points(), summed(few.chances()), 0, step, mean, variance))
+                    .orElseGet(() -> of(DirectSum.of(parts, step, (int) points), 0, step, mean, variance));
         }
         LatticeSum sum = LatticeSum.of(parts, range, step);
-        return new ChargeDistribution(summed(sum.chances()), sum.lowest(), sum.step(), mean, variance);
+        return of(sum.chances(), sum.lowest(), sum.step(), mean, variance);
+    }
+
+    /** Of the chances of each step from the lowest on; steps without a chance are left out. */
+    private static ChargeDistribution of(double[] chances, long lowest, long step, double mean, double variance) {
+        long[] points = new long[chances.length];
+        int end = 0;
+        for (int k = 0; k < chances.length; k++) {
+            if (chances[k] > 0 || k == 0) {
+                points[end] = lowest + k * step;
+                chances[end++] = chances[k];
+            }
+        }
+        return new ChargeDistribution(Arrays.copyOf(points, end), summed(Arrays.copyOf(chances, end)), 0, step, mean, variance);
     }
 
     private static double[] summed(double[] chances) {
@@ -71,8 +93,8 @@ public final class ChargeDistribution {
     }
 
     /** The same with a fixed amount of minor units besides. */
-    ChargeDistribution plus(long fixed) {
-        return new ChargeDistribution(upTo, lowest + fixed, step, mean + fixed, variance);
+    ChargeDistribution plus(long besides) {
+        return new ChargeDistribution(points, upTo, fixed + besides, step, mean + besides, variance);
     }
 
     /** Minor units on average. */
@@ -103,13 +125,14 @@ public final class ChargeDistribution {
                 low = middle + 1;
             }
         }
-        return lowest + low * step;
+        return fixed + points[low];
     }
 
     /** The chance of an amount of at most so many minor units. */
     public double chanceOfAtMost(long minor) {
-        long point = Math.floorDiv(minor - lowest, step);
-        return point < 0 ? 0 : point >= upTo.length ? 1 : upTo[(int) point];
+        int found = Arrays.binarySearch(points, minor - fixed);
+        int last = found >= 0 ? found : -found - 2;
+        return last < 0 ? 0 : last == points.length - 1 ? 1 : upTo[last];
     }
 
     /** The chance of an amount below so many minor units. */
@@ -121,8 +144,15 @@ public final class ChargeDistribution {
     double chanceOfLessThan(ChargeDistribution other) {
         double sum = 0;
         double before = 0;
-        for (int k = 0; k < upTo.length; k++) {
-            sum += (upTo[k] - before) * (1 - other.chanceOfAtMost(lowest + k * step));
+        int otherwise = 0;
+        for (int k = 0; k < points.length; k++) {
+            while (otherwise < other.points.length && other.fixed + other.points[otherwise] <= fixed + points[k]) {
+                otherwise++;
+            }
+            if (otherwise == other.points.length) {
+                break;
+            }
+            sum += (upTo[k] - before) * (1 - (otherwise == 0 ? 0 : other.upTo[otherwise - 1]));
             before = upTo[k];
         }
         return Math.clamp(sum, 0, 1);

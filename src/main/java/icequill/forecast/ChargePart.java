@@ -1,17 +1,25 @@
 package icequill.forecast;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Calls that all draw their charges alike, independent of other parts.
  *
  * @param counts how many
- * @param amounts with their shares, which add up to 1
+ * @param amounts with their shares, which add up to 1; equal ones count as one
  */
 record ChargePart(CountDistribution counts, List<Amount> amounts) {
 
     /** A charge of so many minor units, from 0. */
     record Amount(double share, long minor) {}
+
+    ChargePart {
+        Map<Long, Double> shares = new TreeMap<>();
+        amounts.forEach(amount -> shares.merge(amount.minor(), amount.share(), Double::sum));
+        amounts = shares.entrySet().stream().map(same -> new Amount(same.getValue(), same.getKey())).toList();
+    }
 
     double meanAmount() {
         return amounts.stream().mapToDouble(amount -> amount.share() * amount.minor()).sum();

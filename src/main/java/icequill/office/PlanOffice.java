@@ -128,7 +128,7 @@ public final class PlanOffice {
                 .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(),
                         options,
                         true))
-                .map(paper -> new RenewalAdvice(paper, assembly.plan(rules),
+                .map(paper -> new RenewalAdvice(paper, assembly.plan(rules, options.date()), options.date(),
                         assembly.hand().language(options.language()),
                         assembly.hand().setting().shop().address().country()));
     }

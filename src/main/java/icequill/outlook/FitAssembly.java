@@ -24,8 +24,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
 public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
@@ -140,10 +140,17 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                 .mapToObj(month -> new Point(hundredths(month), stopped(found.clock(), month))).toList();
     }
 
-    /** Of the fits, those by which dirt does not get safer with time, as lines for the shop's file: all sites, then each kind. */
+    /**
+     * Of the fits, those by which dirt does not get safer with time, as lines for the shop's file: all sites, then each kind. Those of
+     * kinds have braces, so that no line begins with more than two spaces, which a reader aloud would take for a drawing.
+     */
     private static List<String> settings(List<Fitted> fits) {
         List<String> lines = new ArrayList<>();
-        fits.stream().filter(fitted -> fitted.kind().isEmpty()).forEach(fitted -> lines.addAll(settings(fitted, "")));
+        fits.stream().filter(fitted -> fitted.kind().isEmpty()).map(FitAssembly::settings)
+                .filter(settings -> !settings.isEmpty()).forEach(settings -> {
+                    lines.add(settings.getFirst());
+                    settings.stream().skip(1).forEach(line -> lines.add("  " + line));
+                });
         List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct().sorted()
                 .flatMap(kind -> settings(fits, kind).stream()).toList();
         if (!byKind.isEmpty()) {
@@ -154,24 +161,25 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     }
 
     private static List<String> settings(List<Fitted> fits, SiteKind kind) {
-        List<String> lines = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
-                .flatMap(fitted -> settings(fitted, "    ").stream()).toList();
-        return lines.isEmpty()
-                ? lines
-                : Stream.concat(Stream.of("  " + ConstantKey.of(kind) + ":"), lines.stream()).toList();
+        List<String> sides = fits.stream().filter(fitted -> fitted.kind().filter(kind::equals).isPresent())
+                .map(FitAssembly::settings).filter(settings -> !settings.isEmpty())
+                .map(settings -> "  " + settings.getFirst() + " {"
+                        + settings.stream().skip(1).map(line -> "\n  " + line).collect(Collectors.joining(",")) + "}")
+                .toList();
+        return sides.isEmpty()
+                ? List.of()
+                : (" " + ConstantKey.of(kind) + ": {\n" + String.join(",\n", sides) + "}").lines().toList();
     }
 
-    private static List<String> settings(Fitted fitted, String indent) {
+    /** The side, then what is known of it. */
+    private static List<String> settings(Fitted fitted) {
         if (!(fitted.fit() instanceof Fit.Found found) || found.clock().shape() < 1) {
             return List.of();
         }
         FoulingLife clock = found.clock();
-        return Stream.of(ConstantKey.of(fitted.side()) + ":",
-                "  usual: " + counts(clock),
-                "  low: "
-                        + counts(new FoulingLife(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
-                "  high: " + counts(new FoulingLife(clock.shape(), found.scale().low())),
-                "  runs: " + found.runs()).map(line -> indent + line).toList();
+        return List.of(ConstantKey.of(fitted.side()) + ":", "usual: " + counts(clock),
+                "low: " + counts(new FoulingLife(clock.shape(), Math.min(found.scale().high(), clock.scale() * YEAR))),
+                "high: " + counts(new FoulingLife(clock.shape(), found.scale().low())), "runs: " + found.runs());
     }
 
     private static String counts(FoulingLife clock) {

@@ -4,6 +4,7 @@ import icequill.document.Outlook.Input;
 import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.forecast.Cause;
 import icequill.forecast.Decimals;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.FoulingEstimate;
@@ -11,6 +12,7 @@ import icequill.forecast.inputs.NonCashEffects;
 import icequill.forecast.inputs.Origin;
 import icequill.forecast.inputs.SiteFactors;
 import icequill.party.Machine;
+import icequill.plans.SideCare;
 import icequill.plans.SiteRisks;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,6 +44,9 @@ record InputsAssembly(SiteForecast forecast) {
         inputs.add(dirt("outlook.in.water", rates.water()));
         rates.factors().of(forecast.risks().site()).forEach(factor -> inputs.add(factor(factor)));
         inputs.addAll(since());
+        if (forecast.risks().since().stream().anyMatch(this::isNewer)) {
+            inputs.add(new Input(Phrase.of("outlook.in.newer"), origin(Origin.CUSTOMER)));
+        }
         if (!rates.sitesDiffer().isZero()) {
             inputs.add(new Input(sitesDiffer(rates), origin(Origin.ESTIMATE)));
         }
@@ -95,6 +100,12 @@ record InputsAssembly(SiteForecast forecast) {
         }
         return List.of(new Input(Phrase.of("outlook.in.since-known", Fact.number(known.size(), ""),
                 Fact.number(all.size(), ""), months()), origin(Origin.CUSTOMER)));
+    }
+
+    /** Whether dirt of which nobody knows since when it gathers is younger than is taken, as the machine is. */
+    private boolean isNewer(SiteRisks.Since since) {
+        SideCare care = forecast.risks().care(since, Cause.WATER);
+        return care.cleanings().isEmpty() && care.after(forecast.risks().day()) < care.unknown();
     }
 
     private Input since(SiteRisks.Since since) {

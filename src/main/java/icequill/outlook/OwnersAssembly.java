@@ -76,6 +76,9 @@ public record OwnersAssembly(SiteForecast forecast) {
         if (cleans() > 0 && cleans() < 1) {
             notes.add(Phrase.of("mine.some-clean"));
         }
+        forecast.ways().stream().flatMap(way -> way.plan().stream()).flatMap(plan -> plan.unproven().stream())
+                .distinct()
+                .forEach(notes::add);
         if (!forecast.rates().sitesDiffer().isZero()) {
             notes.add(InputsAssembly.sitesDiffer(forecast.rates()));
             notes.add(Phrase.of("mine.sites-differ"));

@@ -13,6 +13,7 @@ import icequill.money.Exact;
 import icequill.party.TaxBasis;
 import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.request.CreditRequest;
@@ -20,11 +21,11 @@ import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -44,13 +45,17 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
 
     /** By a request that says which lines the earlier credit notes had: they are worked out again, one after another. */
     public static Checked<CreditAssembly> of(Bill invoice, CreditRequest request) {
-        Checked<List<CreditNote>> before = Checked.sound(List.of());
+        Problems problems = new Problems();
+        List<CreditNote> notes = new ArrayList<>();
         for (List<Integer> lines : request.before()) {
-            before = before.then(notes -> new CreditAssembly(invoice, request, lines, Optional.empty(), notes)
-                    .credit(Optional.empty(), request.invoice().date())
-                    .map(note -> Stream.concat(notes.stream(), Stream.of(note)).toList()));
+            problems.take(new CreditAssembly(invoice, request.earlier(lines), lines, Optional.empty(), notes)
+                    .credit(Optional.empty(), request.invoice().date())).ifPresent(notes::add);
         }
-        return before.map(notes -> new CreditAssembly(invoice, request, request.lines(), Optional.empty(), notes));
+        CreditAssembly assembly = new CreditAssembly(invoice, request, request.lines(), Optional.empty(), notes);
+        if (!problems.isEmpty()) {
+            problems.addAll(assembly.credit(Optional.empty(), request.invoice().date()).problems());
+        }
+        return problems.or(() -> assembly);
     }
 
     /** The credit note, or which lines cannot be credited. */
@@ -73,7 +78,8 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
             }
         });
         if (problems.isEmpty() && numbers().isEmpty()) {
-            problems.add(new Problem(Code.NOT_ALLOWED, request.place(), "every line has been credited already", ""));
+            Place told = request.lines().isEmpty() ? request.placeBefore() : request.place();
+            problems.add(new Problem(Code.NOT_ALLOWED, told, "every line has been credited already", ""));
         }
         if (problems.isEmpty()) {
             amount.ifPresent(part -> checkAmount(part, problems));

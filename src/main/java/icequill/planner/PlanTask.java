@@ -21,7 +21,7 @@ import java.util.Set;
  * @param unattended minutes that must pass by themselves afterwards, from 0 to 480
  * @param timer the minutes that a chemical circulates: it counts from when it is in ({@code least}) and from when pouring began
  *        ({@code most}), up to the first task that flushes
- * @param flushes whether it flushes a chemical out
+ * @param flushes whether it flushes a chemical out; such a task, and one with a timer, has attended minutes and a state
  */
 public record PlanTask(String machine, String name, MachineState state, int order, int people,
         Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes,
@@ -35,6 +35,8 @@ public record PlanTask(String machine, String name, MachineState state, int orde
         Check.inRange(people, 1, Crew.MOST, "people");
         Check.inRange(attended, 0, LONGEST, "attended");
         Check.inRange(unattended, 0, LONGEST, "unattended");
+        Check.that(!(flushes || timer.isPresent()) || (state != MachineState.ANY && attended > 0),
+                "a chemical needs the pump and somebody at the machine: " + name);
     }
 
     /** Minutes that must pass after the attended ones before the machine is ready for its next task. */

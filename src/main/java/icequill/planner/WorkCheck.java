@@ -26,6 +26,7 @@ record WorkCheck(VisitWork work, Crew crew) {
             List<PlanTask> tasks = work.tasksAt(machine).stream().sorted(Comparator.comparingInt(PlanTask::order))
                     .toList();
             tasks.stream().filter(task -> task.timer().isPresent()).forEach(task -> timer(task, tasks, problems));
+            together(tasks, problems);
             pump(tasks, problems);
             dust(tasks, problems);
         }
@@ -61,6 +62,22 @@ record WorkCheck(VisitWork work, Crew crew) {
                             + soonest + " minutes at the soonest (" + pour.attended() + " to pour, " + pour.pause()
                             + " to circulate" + (between == 0 ? "" : ", " + between + " of tasks between") + ")",
                     "at most " + most + " minutes, so that the cleaner does not eat the plating");
+        }
+    }
+
+    /** Two chemicals are never in a machine at the same time, even where each could be flushed out in time. */
+    private static void together(List<PlanTask> tasks, Problems problems) {
+        List<PlanTask> pours = tasks.stream().filter(task -> task.timer().isPresent()).toList();
+        for (int i = 1; i < pours.size(); i++) {
+            PlanTask before = pours.get(i - 1);
+            PlanTask pour = pours.get(i);
+            if (tasks.stream().noneMatch(task -> task.flushes() && task.order() > before.order()
+                    && task.order() < pour.order())) {
+                problems.add(Code.WRONG_ORDER, pour.place(),
+                        at(pour) + " would come while the chemical of \"" + before.name()
+                                + "\" is still in the machine",
+                        "a task that flushes between the two, or one task that pours");
+            }
         }
     }
 

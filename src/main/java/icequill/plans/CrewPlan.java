@@ -10,4 +10,10 @@ import java.util.Optional;
  *
  * @param timetable by which the minutes were found; empty where they come from elsewhere
  */
-record CrewPlan(VisitPlan plan, MinutesFrom from, Optional<Timetable> timetable) {}
+record CrewPlan(VisitPlan plan, MinutesFrom from, Optional<Timetable> timetable) {
+
+    /** By how many minutes the visit, and with it the price, may be too long; 0 where that cannot be said. */
+    int perhapsTooLong() {
+        return timetable.map(Timetable::gap).orElse(0);
+    }
+}

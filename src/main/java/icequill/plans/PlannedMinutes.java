@@ -95,20 +95,17 @@ record PlannedMinutes(PlanSetting setting) {
         return Checked.sound(new Minutes(sum(visit), MinutesFrom.SUM, Optional.empty()));
     }
 
-    /** Empty where there is none; a problem where nobody who comes may do the work. */
+    /** Empty where nothing is done at any machine; a problem where it cannot be done safely, or nobody who comes may do it. */
     private Checked<Optional<Minutes>> timetable(PlannedVisit visit, List<Grade> grades) {
+        if (setting.site().machines().stream().allMatch(machine -> tasks(visit, machine).isEmpty())) {
+            return Checked.sound(Optional.empty());
+        }
         PlanAssembly assembly = new PlanAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());
-        Checked<Timetable> table = assembly.work()
+        return assembly.work()
                 .then(work -> Planner.plan(work, new Crew(grades.stream().map(Grade::qualified).toList()),
-                        Effort.of(work)));
-        List<Problem> unqualified = table.problems().stream()
-                .filter(problem -> problem.code() == Code.NOT_QUALIFIED).toList();
-        Problems problems = new Problems();
-        problems.addAll(unqualified);
-        return problems.or(() -> table.problems().isEmpty()
-                ? Optional.of(table.orElseThrow()).map(PlannedMinutes::minutes)
-                : Optional.empty());
+                        Effort.of(work)))
+                .map(table -> Optional.of(minutes(table)));
     }
 
     private static Minutes minutes(Timetable table) {

@@ -5,6 +5,9 @@ import icequill.agreement.Installments;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.party.Wording;
 import icequill.pricer.AgreementPricer;
 import icequill.pricer.CallReserve;
 import icequill.pricer.PricedAgreement;
@@ -15,7 +18,10 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.request.PlanScope;
+import icequill.work.Unit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /**
@@ -69,6 +75,16 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     /** The crew of a visit and its minutes, by the visit's place in the calendar. */
     public VisitPlan visitPlan(int visit) {
         return crews.get(visit).plan();
+    }
+
+    /** That a timetable is not proven to be the shortest, so that the price may be too high: once for each kind of visit. */
+    public List<Phrase> unproven() {
+        Map<Wording, Integer> most = new LinkedHashMap<>();
+        crews.stream().filter(crew -> crew.perhapsTooLong() > 0).forEach(
+                crew -> most.merge(crew.plan().visit().slot().scope().name(), crew.perhapsTooLong(), Math::max));
+        return most.entrySet().stream().map(entry -> Phrase.of("mine.not-proven",
+                new Fact.Named(entry.getKey().english(), entry.getKey().spanish()),
+                Fact.number(entry.getValue(), Unit.MINUTE.symbol()))).toList();
     }
 
     public Term term() {

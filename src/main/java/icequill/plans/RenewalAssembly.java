@@ -24,6 +24,7 @@ import icequill.request.AgreementRequest.RaiseBy;
 import icequill.request.AgreementRequest.Renewal;
 import icequill.request.PaperOptions;
 import icequill.request.PlanScope;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,7 +35,7 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
     /** What the notice says, or why its price is not known. */
     public Checked<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
         Problems problems = new Problems();
-        Optional<NoticePlan> plan = notices.map(this::plan);
+        Optional<NoticePlan> plan = notices.map(rules -> plan(rules, options.date()));
         Optional<Problem> timing = plan.flatMap(found -> found.problem(options.date(), hand.request().scope().place()));
         if (late.isEmpty()) {
             timing.ifPresent(problems::add);
@@ -48,16 +49,17 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
     }
 
     /** When to send it, by the laws on record. */
-    public NoticePlan plan(NoticeRules rules) {
+    public NoticePlan plan(NoticeRules rules, LocalDate day) {
         return NoticePlan.of(renewal().terms(), renewal().jurisdictions(), rules,
-                hand.setting().rates().labor().week()::isWorkday);
+                hand.setting().rates().labor().week()::isWorkday, day);
     }
 
     private RenewalNotice notice(PaperOptions options, RenewalPrice price, Optional<String> late) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         RenewalTerms terms = renewal().terms();
-        List<Phrase> laws = notices.map(rules -> plan(rules).rules()).orElse(List.of()).stream()
+        List<Phrase> laws = notices.map(rules -> plan(rules, options.date()).rules()).orElse(List.of())
+                .stream()
                 .map(NoticeRule::law).map(law -> Phrase.of("renewal.law", law)).toList();
         return new RenewalNotice(options.date(), setting.shop(), hand.language(options.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),

@@ -1,5 +1,6 @@
 package icequill.plans;
 
+import icequill.forecast.Cause;
 import icequill.forecast.CleaningSchedule;
 import icequill.forecast.Forecast;
 import icequill.forecast.FoulingLife;
@@ -148,7 +149,8 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
         return since().stream()
                 .map(since -> new MachineRisk(faults,
                         isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),
-                        months(since.brushed()), water, months(since.cleaned()), season().from(start)))
+                        care(since, Cause.CONDENSER).after(day), water, care(since, Cause.WATER).after(day),
+                        season().from(start)))
                 .toList();
     }
 
@@ -196,10 +198,11 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
                 used.origin().kind() == Origin.Kind.ESTIMATE ? Provenance.FROM_MEMORY : Provenance.OWN);
     }
 
-    /** Months that a machine has run since then; of as many calendar months as the rates say where nobody knows. */
-    public double months(Optional<LocalDate> since) {
-        return since.map(date -> season().between(date, day))
-                .orElseGet(() -> rates.unknownMonths().doubleValue() * season().aYear() / YEAR);
+    /** What is known of a side of a machine. */
+    public SideCare care(Since since, Cause side) {
+        return SideCare.of(rates, season(), since.machine(), side, day.minusYears(1),
+                (side == Cause.CONDENSER ? since.brushed() : since.cleaned()).stream()
+                        .map(date -> new SideCare.Cleaning(date, false)).toList());
     }
 
     public OpenMonths season() {

@@ -3,10 +3,8 @@ package icequill.pricer;
 import icequill.party.AccessHours;
 import icequill.work.BandWeek;
 import icequill.work.BandWeek.Window;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,8 +12,6 @@ import java.util.stream.Stream;
 
 /** When a planned visit may begin. */
 record ArrivalTimes(BandWeek week, Optional<AccessHours> access) {
-
-    private static final int DAY = 24 * 60;
 
     /** The planned day, or the first working day after it. */
     LocalDate day(LocalDate planned) {
@@ -38,9 +34,9 @@ record ArrivalTimes(BandWeek week, Optional<AccessHours> access) {
     }
 
     private List<LocalDateTime> within(AccessHours hours, LocalDate day, int minutes) {
-        int latest = Math.max(0, length(hours) - minutes);
+        int latest = Math.max(0, hours.length() - minutes);
         IntStream edges = week.windows().stream().flatMap(window -> Stream.of(window.from(), window.until()))
-                .flatMapToInt(edge -> IntStream.of(after(hours, edge), after(hours, edge.minusMinutes(minutes))));
+                .flatMapToInt(edge -> IntStream.of(hours.after(edge), hours.after(edge.minusMinutes(minutes))));
         return IntStream.concat(IntStream.of(0, latest), edges).filter(begin -> begin <= latest).distinct().sorted()
                 .mapToObj(day.atTime(hours.from())::plusMinutes).toList();
     }
@@ -50,20 +46,5 @@ record ArrivalTimes(BandWeek week, Optional<AccessHours> access) {
                 .filter(window -> window.days().contains(day.getDayOfWeek())).map(Window::from).distinct().sorted()
                 .map(day::atTime).toList();
         return begins.isEmpty() ? List.of(day.atStartOfDay()) : begins;
-    }
-
-    /** Minutes that are left of the hours of access; empty where there are none. */
-    Optional<Integer> left(LocalTime arrival) {
-        return access.map(hours -> length(hours) - after(hours, arrival));
-    }
-
-    private static int after(AccessHours hours, LocalTime time) {
-        return Math.floorMod((int) Duration.between(hours.from(), time).toMinutes(), DAY);
-    }
-
-    /** From the first to the last minute of access; midnight ends the day. */
-    private static int length(AccessHours hours) {
-        int minutes = after(hours, hours.until());
-        return minutes > 0 ? minutes : DAY;
     }
 }

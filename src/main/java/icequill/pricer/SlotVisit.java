@@ -48,7 +48,7 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
             if (problems.isEmpty()) {
                 problems.take(Pricer.price(of(plan, extra, arrival.atZone(zone)), site, rates))
                         .map(priced -> new PricedSlot(plan.visit(), priced, arrival.toLocalTime(),
-                                remarks(plan, times.left(arrival.toLocalTime()))))
+                                remarks(plan, arrival)))
                         .ifPresent(found::add);
             }
         }
@@ -73,13 +73,18 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
                 Visit.Handover.NONE, place);
     }
 
-    /** That the work takes longer than the site lets us in, where it does. */
-    private List<Phrase> remarks(VisitPlan plan, Optional<Integer> left) {
+    /** That the work takes longer than the site lets us in, or than a working day, where it does. */
+    private List<Phrase> remarks(VisitPlan plan, LocalDateTime arrival) {
         int longest = longest(plan);
-        return site.access().filter(hours -> left.orElseThrow() < longest)
-                .map(hours -> Phrase.of("remark.access-too-short", Fact.number(longest, Unit.MINUTE.symbol()),
-                        new Fact.Time(hours.from()), new Fact.Time(hours.until())))
-                .stream().toList();
+        Fact takes = Fact.number(longest, Unit.MINUTE.symbol());
+        Optional<Phrase> access = site.access().filter(hours -> hours.left(arrival.toLocalTime()) < longest)
+                .map(hours -> Phrase.of("remark.access-too-short", takes, new Fact.Time(hours.from()),
+                        new Fact.Time(hours.until())));
+        Optional<Phrase> day = rates.labor().week().longestWindow(arrival.toLocalDate())
+                .filter(window -> window < longest)
+                .map(window -> Phrase.of("remark.longer-than-day", takes,
+                        Fact.number(window, Unit.MINUTE.symbol())));
+        return Stream.concat(access.stream(), day.stream()).toList();
     }
 
     private static int longest(VisitPlan plan) {

@@ -23,7 +23,8 @@ public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> 
 
     public Schedule schedule() {
         return new Schedule(hand.visit().began(), table.minutes(), table.bound(), table.walking(), people,
-                waits().map(this::alarm).sorted(Comparator.comparing(Schedule.Alarm::rings)).toList());
+                waits().map(this::alarm).sorted(Comparator.comparing(Schedule.Alarm::rings)).toList(),
+                new Overruns(hand, table, people).phrases());
     }
 
     /** When a task at a machine is done. */

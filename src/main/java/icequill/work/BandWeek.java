@@ -11,7 +11,9 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -38,6 +40,11 @@ public record BandWeek(List<Window> windows, Band onHolidays, Band otherwise, Li
         public Window {
             days = Set.copyOf(days);
             Check.that(until.equals(LocalTime.MIDNIGHT) || from.isBefore(until), "a window must not be empty");
+        }
+
+        private int minutes() {
+            int minutes = Math.toIntExact(Duration.between(from, until).toMinutes());
+            return minutes > 0 ? minutes : minutes + (int) Duration.ofDays(1).toMinutes();
         }
 
         boolean contains(LocalDateTime local) {
@@ -75,6 +82,12 @@ public record BandWeek(List<Window> windows, Band onHolidays, Band otherwise, Li
     /** Whether a day is neither a holiday nor on a weekend. */
     public boolean isWorkday(LocalDate day) {
         return day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY && !isHoliday(day);
+    }
+
+    /** Minutes of the longest window that a day has; empty where it has none, as on a holiday. */
+    public Optional<Integer> longestWindow(LocalDate day) {
+        return windows.stream().filter(window -> !isHoliday(day) && window.days().contains(day.getDayOfWeek()))
+                .map(Window::minutes).max(Comparator.naturalOrder());
     }
 
     public boolean isHoliday(LocalDate day) {

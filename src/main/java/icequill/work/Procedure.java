@@ -24,4 +24,9 @@ public record Procedure(Optional<Timer> timer, int flushes, List<Reading> readin
     public Procedure {
         readings = List.copyOf(readings);
     }
+
+    /** Whether a chemical circulates or is flushed out. */
+    public boolean needsPump() {
+        return timer.isPresent() || flushes > 0;
+    }
 }

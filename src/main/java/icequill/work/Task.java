@@ -42,10 +42,14 @@ public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine
 
     /**
      * The state that a machine must be in for it. Where hands would reach to an auger or agitator that is de-energized, whatever
-     * else the task asks for (29 CFR 1910.147).
+     * else the task asks for (29 CFR 1910.147). A chemical is circulated and flushed out by the machine's pump, so that for these
+     * no state will not do.
      */
     public MachineState stateAt(Machine machine) {
-        return reachesIntoStorage() && machine.ejectsByAuger() ? MachineState.DE_ENERGIZED : state;
+        if (reachesIntoStorage() && machine.ejectsByAuger()) {
+            return MachineState.DE_ENERGIZED;
+        }
+        return state == MachineState.ANY && procedure.needsPump() ? MachineState.CIRCULATING : state;
     }
 
     /** Whether hands are in bin or chute; also where cleaning may be done in any state and nobody says which part it is at. */

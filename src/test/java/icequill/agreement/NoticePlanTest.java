@@ -23,6 +23,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +35,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Ga. Code 13-12-3, 815 ILCS 601/10 and N.C. Gen. Stat. 75-41; the days were counted on a calendar.
  */
 class NoticePlanTest {
+
+    private static final LocalDate LONG_BEFORE = LocalDate.of(2026, 1, 2);
 
     private static NoticeRules shipped = new NoticeRules(new Timeline<>(List.of()));
 
@@ -68,7 +71,8 @@ class NoticePlanTest {
     /** Two rules with one day in common: it is the plan, though there is no time for the mail. */
     @Test
     void of_newYorkAndUtah_exactlyOneDay() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window())
                 .contains(new NoticeWindow(LocalDate.of(2026, 10, 2), LocalDate.of(2026, 10, 2)));
@@ -80,7 +84,8 @@ class NoticePlanTest {
     /** New York from 2 October, North Carolina from 17 November. */
     @Test
     void of_rulesWithoutACommonDay_warned() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window()).isEmpty();
         assertThat(plan.send()).isEmpty();
@@ -95,7 +100,8 @@ class NoticePlanTest {
     @ParameterizedTest
     @CsvSource({"US-NY, 60, 2026-10-05", "US-WI, 60, 2026-09-08", "US-NY, 31, 2026-11-03"})
     void of_send_aWorkingDayInsideTheWindow(String place, int refuseDays, LocalDate send) {
-        NoticePlan plan = NoticePlan.of(twoYears(refuseDays), List.of(place), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(refuseDays), List.of(place), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.send()).contains(send);
         assertThat(keys(plan)).containsExactly("remark.notice-adviser");
@@ -105,7 +111,7 @@ class NoticePlanTest {
     @CsvSource({"US-VT, remark.notice-unknown", "DE, remark.notice-unknown", "US-GA, remark.notice-consumers",
             "US-FL, remark.notice-consumers", "US-IL, remark.notice-consumers"})
     void of_placeWithoutARuleForBusinesses_said(String place, String remark) {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of(place), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of(place), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
 
         assertThat(plan.rules()).isEmpty();
         assertThat(plan.window()).isEmpty();
@@ -116,7 +122,8 @@ class NoticePlanTest {
     /** The one day in common is a Saturday, 31 October, for a last day to refuse on 30 November. */
     @Test
     void of_noWorkingDayInTheWindow_noneProposed() {
-        NoticePlan plan = NoticePlan.of(twoYears(31), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(31), List.of("US-NY", "US-UT"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window()).map(NoticeWindow::first).contains(LocalDate.of(2026, 10, 31));
         assertThat(plan.send()).isEmpty();
@@ -126,11 +133,13 @@ class NoticePlanTest {
     /** North Carolina counts from the renewal: 17 November to 17 December, after 1 November, the last day to refuse. */
     @Test
     void of_windowAfterTheLastDayToRefuse_warned() {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NC"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NC"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.window()).isEmpty();
         assertThat(keys(plan)).contains("remark.notice-after-refusal", "remark.notice-no-common-day");
-        assertThat(NoticePlan.of(twoYears(30), List.of("US-NC"), shipped, NoticePlanTest::isWorkday).window())
+        assertThat(
+                NoticePlan.of(twoYears(30), List.of("US-NC"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE).window())
                 .contains(new NoticeWindow(LocalDate.of(2026, 11, 17), LocalDate.of(2026, 12, 1)));
     }
 
@@ -140,7 +149,8 @@ class NoticePlanTest {
             "2026-10-18 | outside the days for the notice", "2026-11-02 | after 2026-11-01, the last day to refuse",
             "2027-01-02 | but the agreement ends on 2026-12-31", "2024-12-31 | before the agreement begins"})
     void problem_dayOutOfTime_saysWhy(LocalDate day, String message) {
-        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(plan.problem(day, Place.NOWHERE)).map(Problem::text).hasValueSatisfying(
                 text -> assertThat(text).contains(message, "from 2026-10-02 to 2026-10-17", "--late"));
@@ -151,8 +161,10 @@ class NoticePlanTest {
     /** Where no day suits both laws, one that suits neither is a problem; without any law, any day until the last to refuse will do. */
     @Test
     void problem_withoutAWindow_asFarAsCanBeSaid() {
-        NoticePlan both = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday);
-        NoticePlan none = NoticePlan.of(twoYears(60), List.of("US-VT"), shipped, NoticePlanTest::isWorkday);
+        NoticePlan both = NoticePlan.of(twoYears(60), List.of("US-NY", "US-NC"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
+        NoticePlan none = NoticePlan.of(twoYears(60), List.of("US-VT"), shipped, NoticePlanTest::isWorkday,
+                LONG_BEFORE);
 
         assertThat(both.problem(LocalDate.of(2026, 10, 10), Place.NOWHERE)).isEmpty();
         assertThat(both.problem(LocalDate.of(2026, 9, 10), Place.NOWHERE)).isPresent();
@@ -170,7 +182,7 @@ class NoticePlanTest {
     void of_dayBeforeTheFile_unknown() {
         RenewalTerms old = new RenewalTerms(new Term(LocalDate.of(2020, 1, 1), 24), 60, 24);
 
-        assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped, NoticePlanTest::isWorkday)))
+        assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE)))
                 .contains("remark.notice-unknown");
     }
 
@@ -186,7 +198,7 @@ class NoticePlanTest {
         RenewalTerms terms = new RenewalTerms(term, 30, renewal);
 
         assertThat(shipped.of(place, terms.lastDayToRefuse()).getFirst().concerns(terms)).isEqualTo(concerned);
-        assertThat(keys(NoticePlan.of(terms, List.of(place), shipped, NoticePlanTest::isWorkday))
+        assertThat(keys(NoticePlan.of(terms, List.of(place), shipped, NoticePlanTest::isWorkday, LONG_BEFORE))
                 .contains("remark.notice-not-concerned"))
                 .isEqualTo(!concerned);
     }
@@ -240,6 +252,20 @@ class NoticePlanTest {
 
     private static RenewalTerms twoYears(int refuseDays) {
         return new RenewalTerms(new Term(LocalDate.of(2025, 1, 1), 24), refuseDays, 24);
+    }
+
+    /** New York's days are Friday 2 October to Saturday 17 October 2026; the 5th is the first working day three days inside. */
+    @ParameterizedTest
+    @CsvSource({"2026-10-01, 2026-10-05, ''", "2026-10-05, 2026-10-05, ''", "2026-10-06, 2026-10-06, ''",
+            "2026-10-10, 2026-10-12, ''", "2026-10-15, 2026-10-15, remark.notice-days-left",
+            "2026-10-17, , remark.notice-no-working-day", "2026-10-18, , ''", "2027-03-01, , ''"})
+    void send_daysGoneBy_areNotProposed(LocalDate day, @Nullable LocalDate send, String remark) {
+        NoticePlan plan = NoticePlan.of(twoYears(60), List.of("US-NY"), shipped, NoticePlanTest::isWorkday, day);
+
+        assertThat(plan.window()).contains(new NoticeWindow(LocalDate.of(2026, 10, 2), LocalDate.of(2026, 10, 17)));
+        assertThat(plan.send()).isEqualTo(Optional.ofNullable(send));
+        assertThat(keys(plan)).filteredOn(key -> key.matches("remark.notice-(days-left|tight|no-working-day)"))
+                .isEqualTo(remark.isEmpty() ? List.of() : List.of(remark));
     }
 
     private static List<String> keys(NoticePlan plan) {

@@ -463,6 +463,32 @@ public class CommandsTest {
                 .satisfies(run -> assertThat(run.status()).as(run.err()).isZero());
     }
 
+    /** Only whole values: a city named Troy is not printed by the word "destroyed", nor a qualification by the word "acid". */
+    @Test
+    void newShop_partsOfWordsAndWordsOfLists_areNotWhatIsShipped(@TempDir Path other) throws IOException {
+        Path mine = other.resolve("mine");
+        Run.of("new", mine.toString());
+        Path visit = mine.resolve("visits/first-visit.yaml");
+        Files.writeString(visit, Files.readString(visit).replace("complaint: Yearly cleaning.",
+                "complaint: The float was destroyed by acid; the gauge refrigerant is legal."));
+        Path shopFile = mine.resolve("shop.yaml");
+        for (Path file : List.of(shopFile, mine.resolve("sites/first-site.yaml"),
+                mine.resolve("pricing/service-call.yaml"), mine.resolve("pricing/taxes.yaml"))) {
+            Files.writeString(file, Files.readString(file).replaceAll("# as shipped[^\n]*", ""));
+        }
+        Files.writeString(shopFile, Files.readString(shopFile) + "reminders:\n  contact: Troy   # as shipped\n");
+        for (Path file : List.of(mine.resolve("pricing/labor.yaml"), mine.resolve("pricing/materials.yaml"))) {
+            Files.writeString(file, Files.readString(file).replaceAll("((hourly|price): .*)# as shipped[^\n]*", "$1"));
+        }
+
+        Run invoice = Run.of("invoice", visit.toString(), "--number", "1", "--date", "2026-05-14");
+
+        assertThat(invoice.status()).as(invoice.err()).isZero();
+        assertThat(Run.of("check", "--shop", mine.toString()).err())
+                .contains("still as shipped: contact: Troy", "still as shipped: label: {chemistry: acid",
+                        "still as shipped: qualified: [acid, electrical, refrigerant]");
+    }
+
     @Test
     void newShop_valuesAsShipped_areNotIssuedIntoTheBook(@TempDir Path other) throws IOException {
         Path mine = other.resolve("mine");

@@ -202,6 +202,54 @@ class HindsightTest {
         assertThat(row.path("closestGuess").asString()).as(row.toString()).isEqualTo(closest);
     }
 
+    /**
+     * Sites differ by 50 %, and each machine and cause of a site shares how bad it is: where no call cleans, the calls of a site of
+     * a mean m are then a negative binomial number of size 1 / 0.5^2 = 4. Sites do not depend on each other.
+     */
+    @Test
+    void sitesThatDiffer_stopTogetherWithin() throws IOException {
+        forecast("afterCall: resets", "sitesDiffer: 50\nafterCall: restarts");
+
+        JsonNode year = run("hindsight");
+
+        expected(site(year, 0), "north-pier", 0.314149, 0.696441, 1.316067);
+        expected(year.path("all"), "all", 0.662212, 1.519198, 2.855381);
+        double near = 1e-5;
+        assertThat(chance(site(year, 0), "usual")).isCloseTo(negativeBinomial(3, 0.696441), within(near));
+        assertThat(chance(site(year, 0), "gloomy")).isCloseTo(negativeBinomial(3, 1.316067), within(near));
+        double three = 0;
+        double two = 0;
+        for (int north = 0; north <= 3; north++) {
+            three += negativeBinomial(north, 0.696441) * negativeBinomial(3 - north, 0.822757);
+        }
+        assertThat(chance(year.path("all"), "usual")).isCloseTo(three, within(near));
+        // The condenser at North Pier alone, one call or two; the water at both, none or one.
+        assertThat(chance(year.path("causes").get(1), "usual"))
+                .isCloseTo(negativeBinomial(1, 0.171420) + negativeBinomial(2, 0.171420), within(near));
+        double north = 0.847778 - (0.822757 - 0.25);
+        for (int at = 0; at <= 1; at++) {
+            for (int other = 0; at + other <= 1; other++) {
+                two += negativeBinomial(at, north) * negativeBinomial(other, 0.822757 - 0.25);
+            }
+        }
+        assertThat(chance(year.path("causes").get(2), "usual")).isCloseTo(two, within(near));
+        // As if machines and causes did not depend on each other, three calls would come in 0.1279 of years.
+        assertThat(three).isLessThan(0.125);
+    }
+
+    private static double chance(JsonNode row, String guess) {
+        return row.path("chances").path(guess).asDouble();
+    }
+
+    /** By the recurrence p(n + 1) / p(n) = (4 + n) / (n + 1) * mean / (4 + mean). */
+    private static double negativeBinomial(int calls, double mean) {
+        double chance = Math.pow(4 / (4 + mean), 4);
+        for (int n = 0; n < calls; n++) {
+            chance *= (4.0 + n) / (n + 1) * mean / (4 + mean);
+        }
+        return chance;
+    }
+
     /** A call cleans its side: 400,000 years of both sites, each side's stops drawn one after another. */
     @Test
     void callsThatClean_asDrawnByChance() {

@@ -116,9 +116,41 @@ class ForecastPropertiesTest {
         assertThat(paid.chanceCheaperThan(agreed)).isGreaterThan(0.95);
     }
 
-    /** Added up one by one and on a lattice: two ways to the same chances; of two machines, on even charges. */
+    /** One more included call never makes charges dearer: neither on average nor in any of a hundred years, the cheap ones or the dear ones. */
+    @Property(tries = 80, seed = "20261106")
+    void included_more_neverDearer(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+        Random random = new Random(seed);
+        StopPolicy policy = random.nextBoolean() ? StopPolicy.RESETS : StopPolicy.RESTARTS;
+        List<MachineRisk> machines = SimulatedSite.machines(random, policy);
+        CleaningSchedule care = SimulatedSite.care(random);
+        CallTable charges = new CallTable(Map.of(Cause.RANDOM, kinds(random), Cause.CONDENSER, kinds(random),
+                Cause.WATER, kinds(random)));
+        double months = random.nextBoolean() ? 12 : YEARS;
+        MixedDistribution fewer = Forecast.of(machines, new MaintenancePolicy(0, List.of(), 0, care, care, charges), policy, months)
+                .charges();
+
+        for (int included = 1; included <= 3; included++) {
+            MixedDistribution more = Forecast.of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy,
+                    12).charges();
+
+            assertThat(more.mean()).isLessThanOrEqualTo(fewer.mean() * (1 + ROUNDING));
+            for (int percent = 1; percent < 100; percent++) {
+                long cheaper = more.quantile(percent / 100.0);
+                assertThat(cheaper).as("%d included, of %d in 100 years", included, percent)
+                        .isLessThanOrEqualTo(fewer.quantile(percent / 100.0) + 2 * Math.max(more.step(), fewer.step()));
+            }
+            fewer = more;
+        }
+    }
+
+    private static List<CallKind> kinds(Random random) {
+        return List.of(new CallKind(0.75, 5000L + random.nextInt(30000)),
+                new CallKind(0.25, 5000L + random.nextInt(60000)));
+    }
+
+    /** Added up point by point, step by step and on a lattice: three ways to the same chances; of two machines, on even charges. */
     @Property(tries = 25, seed = "20261105")
-    void sums_directAndByTransform_agree(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    void sums_byPointsStepsAndTransform_agree(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
         List<ChargePart> parts = List.of(
                 part(CountDistribution.poisson(3 * random.nextDouble()), random),
@@ -129,6 +161,13 @@ class ForecastPropertiesTest {
         double[] direct = DirectSum.of(parts, 100, (int) (range.high() / 100) + 1);
         LatticeSum lattice = LatticeSum.of(parts, range, 100);
         double[] transformed = lattice.chances();
+
+        PointSum points = PointSum.of(parts, range.high()).orElseThrow();
+        double[] spread = new double[direct.length];
+        for (int k = 0; k < points.points().length; k++) {
+            spread[(int) (points.points()[k] / 100)] = points.chances()[k];
+        }
+        assertThat(spread).containsExactly(direct, within(1e-13));
 
         assertThat(lattice.step()).isEqualTo(100);
         for (int k = 0; k < Math.min(direct.length - lattice.lowest() / 100, transformed.length); k++) {

@@ -261,6 +261,12 @@ class AgreementTest {
                         "If it goes on 1,120.00")
                 .doesNotContain("It will renew itself", "you need do nothing", "Last day to refuse",
                         "From the renewal on");
+        RenewalAdvice advice = office.renewal(folder.resolve(BAKERY), late, Optional.of("our letter came back"))
+                .orElseThrow();
+        assertThat(advice.sentences())
+                .contains("The days for it were March 2, 2027 to March 17, 2027. They are over.")
+                .noneMatch(sentence -> sentence.contains("Send it on"));
+        assertThat(advice.json()).doesNotContainKey("send").containsEntry("windowLast", "2027-03-17");
         assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.of(" ")).problems())
                 .extracting(Problem::message)
                 .containsExactly("--late without a reason");

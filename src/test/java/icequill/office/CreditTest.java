@@ -74,6 +74,26 @@ class CreditTest {
         assertThat(folder.resolve("papers")).doesNotExist();
     }
 
+    /** Each of the earlier notes and the new one, where it stands. */
+    @Test
+    void credit_severalNotesWrong_oneReportOfAll() throws Exception {
+        List<Problem> problems = written("lines: [9, 3]\ncreditedBefore: [[3], [7, 1], [3], [2]]\namount: 500")
+                .problems();
+
+        assertThat(problems).extracting(Problem::text).containsExactly(
+                "credits/test.yaml:7: amount: there is no key \"amount\" here"
+                        + " (allowed: creditedBefore, format, invoice, lines, reason, visit)");
+        assertThat(written("lines: [9, 3]\ncreditedBefore: [[3], [7, 1], [3], [2]]").problems())
+                .extracting(Problem::text).containsExactly(
+                        "credits/test.yaml:6: creditedBefore: the invoice has no line 7 (a line from 1 to 3)",
+                        "credits/test.yaml:6: creditedBefore: line 3 is credited twice"
+                                + " (each line once, and none that was credited before)",
+                        "credits/test.yaml:5: lines: the invoice has no line 9 (a line from 1 to 3)",
+                        "credits/test.yaml:5: lines: line 3 is credited twice"
+                                + " (each line once, and none that was credited before)");
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
     @Test
     void credit_visitThatIsNotThere_isAProblem() throws Exception {
         Files.delete(folder.resolve("visits/late-call.yaml"));

@@ -119,8 +119,8 @@ class FitTest {
 
         // 4 standard errors of a scale from 800 stops.
         assertThat(fit.path("fits").path(0).path("scaleMonths").path("likeliest").asDouble()).isBetween(13.2, 14.8);
-        assertThat(fit.path("settings").valueStream().map(JsonNode::asString)).contains("byKind:", "  bakery:",
-                "    water:", "  hotel:", "      runs: 200", "  runs: 800");
+        assertThat(fit.path("settings").valueStream().map(JsonNode::asString)).contains("byKind:", " bakery: {",
+                "  water: {", " hotel: {", "  runs: 200}}", "  runs: 800");
         assertThat(String.join(" ", fit(table.toString()).orElseThrow().lines()))
                 .contains("clocks of a site where nothing is worse");
     }

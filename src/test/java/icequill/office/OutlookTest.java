@@ -405,6 +405,61 @@ class OutlookTest {
                         "we took 12 months. Our estimate");
     }
 
+    /**
+     * Half a year after a cleaning that takes away four fifths of the dirt's age, and a brushing that takes away half. Where calls only
+     * restart, last year's calls are H(19) - H(12) + H(left + 5) - H(left) on each side, and a fourth of a fault.
+     */
+    @Test
+    void workThatRestoresPart_leavesDirtLastYearAndNow() throws IOException {
+        likeAnySite();
+        change(BAKERY, "lastCleaned: 2024-11-04", "lastCleaned: 2025-12-14");
+        change(RATES, "restores: {cleaning: 100, brushing: 100}", "restores: {cleaning: 80, brushing: 50}");
+
+        JsonNode json = json(BAKERY, LookAhead.USUAL);
+
+        JsonNode machine = json.path("inputs").path("machines").get(0);
+        // From 14 May to 14 December 2025, and from there to 14 May 2026, in months of 30.4375 days.
+        double before = 12 + 214 / 30.4375;
+        double since = 151 / 30.4375;
+        assertThat(machine.path("monthsSinceCleaned").asDouble()).isCloseTo(since, within(1e-6));
+        assertThat(machine.path("monthsOfDirtInWater").asDouble()).isCloseTo(0.2 * before + since, within(1e-6));
+        assertThat(machine.path("monthsOfDirtOnCondenser").asDouble()).isCloseTo(0.5 * before + since, within(1e-6));
+        assertThat(json.path("doubt").path("expectedLastYear").asDouble())
+                .isCloseTo(hazard(8, 12, 7) + hazard(8, 0.2 * 19, 5) + hazard(9, 12, 7) + hazard(9, 0.5 * 19, 5) + 0.25,
+                        within(1e-6));
+    }
+
+    /** Four months old: no dirtier than that, and not there in the eight months before. */
+    @Test
+    void newMachine_isNoDirtierThanItsAge() throws IOException {
+        likeAnySite();
+        change(BAKERY, "      lastCleaned: 2024-11-04\n", "");
+        change("sites/crumb-lane-bakery.yaml", "installed: 2023-03-02", "installed: 2026-01-14");
+
+        JsonNode json = json(BAKERY, LookAhead.USUAL);
+
+        JsonNode machine = json.path("inputs").path("machines").get(0);
+        assertThat(machine.path("monthsOfDirtInWater").asDouble()).isCloseTo(120 / 30.4375, within(1e-6));
+        assertThat(machine.path("monthsSinceBrushed").asDouble()).isCloseTo(120 / 30.4375, within(1e-6));
+        assertThat(json.path("doubt").path("expectedLastYear").asDouble())
+                .isCloseTo(hazard(8, 0, 4) + hazard(9, 0, 4) + 0.25 / 3, within(1e-6));
+        assertThat(printed(BAKERY, Language.ENGLISH)).contains("Machines newer than that count from the day");
+        assertThat(printed(BAKERY, Language.SPANISH)).contains("Las máquinas más nuevas cuentan desde el día");
+    }
+
+    /** No yeast in the air, and calls that only restart a machine, so that stops can be added up by hand. */
+    private void likeAnySite() throws IOException {
+        change(RATES, "yeast: {condenser: 1.2, water: 1.4}", "yeast: {condenser: 1, water: 1}");
+        change(RATES, "afterCall: resets", "afterCall: restarts");
+    }
+
+    /** Stops in some months from an age on, of a clock by which 2 of 20 stop by month 6, and so many by month 12. */
+    private static double hazard(int by12, double age, double months) {
+        double shape = Math.log(Math.log(1 - by12 / 20.0) / Math.log(1 - 2 / 20.0)) / Math.log(2);
+        return -Math.log(1 - by12 / 20.0)
+                * (Math.pow((age + months) / 12, shape) - Math.pow(age / 12, shape));
+    }
+
     @Test
     void sheet_figuresFromVisits_saySo() throws IOException {
         change(RATES, "water:                            # scale, slime, failed harvests\n",

@@ -376,6 +376,28 @@ class PlanQuoteTest {
                         + "and is proven to be the shortest.");
     }
 
+    /** Many machines are not proven: the customer and the owner read by how much the time may be too long. */
+    @Test
+    void quote_timetableNotProven_saysHowMuchMayBeTooMuch() throws Exception {
+        Path hotel = folder.resolve("quotes/fernhill-plan.yaml");
+        Files.writeString(hotel, Files.readString(hotel).replace("minutes: {full-clean: 240, light-visit: 90}\n", "")
+                .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]\n", ""));
+
+        WrittenPaper quote = write("quotes/fernhill-plan.yaml").orElseThrow();
+        JsonNode visit = JsonMapper.shared().readTree(PaperAttachmentsTest.files(quote).values().iterator().next())
+                .findParents("timetable").stream()
+                .filter(node -> node.path("timetable").path("bound").asInt() < node.path("minutes").asInt())
+                .findFirst().orElseThrow();
+        int gap = visit.path("minutes").asInt() - visit.path("timetable").path("bound").asInt();
+
+        assertThat(PrintedQuote.of(quote.files().getFirst()).flowing()).contains("It is not proven to be the shortest: "
+                + "the time, and the price with it, may be too high by up to " + gap + " min.");
+        assertThat(PlanOffice.of(folder).earnings(hotel, paperOptions()).orElseThrow().movers())
+                .anySatisfy(mover -> assertThat(mover.replaceAll("\\h", " "))
+                        .startsWith("semiannual: The timetable of one kind of visit, full")
+                        .contains("is not proven to be the shortest", "may be too high by up to " + gap + " min"));
+    }
+
     /**
      * The timetable goes with the quote: 5 + 15 of readings, 6, 10 + 12 + 8, 3 + 20, 9, 2 + 10, 4; no ice from minute 20 to the end of
      * the sanitizer's wait at 100.

@@ -156,10 +156,11 @@ public final class ForecastOracle {
         for (JsonNode machine : inputs.path("machines")) {
             sum = switch (cause) {
             case "random" -> plus(sum, poisson(inputs.path("randomFaults").path("usual").asDouble() * months / YEAR));
-            case "condenser" -> machine.has("monthsSinceBrushed")
-                    ? plus(sum, dirt(way, cause, "brushing", machine.path("monthsSinceBrushed").asDouble(), months))
+            case "condenser" -> machine.has("monthsOfDirtOnCondenser")
+                    ? plus(sum,
+                            dirt(way, cause, "brushing", machine.path("monthsOfDirtOnCondenser").asDouble(), months))
                     : sum;
-            default -> plus(sum, dirt(way, cause, "cleaning", machine.path("monthsSinceCleaned").asDouble(), months));
+            default -> plus(sum, dirt(way, cause, "cleaning", machine.path("monthsOfDirtInWater").asDouble(), months));
             };
         }
         return sum;

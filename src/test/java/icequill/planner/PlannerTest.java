@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PlannerTest {
 
     private static final List<String> TWO = List.of("a", "b");
+    private static final Procedure.Timer LONG = new Procedure.Timer(20, 100);
 
     private static Timetable plan(VisitWork work, int crew) {
         Timetable table = Planner.plan(work, new Crew(crew), Effort.USUAL).orElseThrow();
@@ -282,6 +283,11 @@ class PlannerTest {
                         Code.OUT_OF_RANGE, "4 of tasks between"),
                 Arguments.of(List.of(Visits.pour("a", 60, 3, 24, Visits.TIMER), Visits.flush("a", 70, 9)),
                         Code.OUT_OF_RANGE, "it is 27 minutes at the soonest (3 to pour, 24 to circulate)"),
+                Arguments.of(List.of(Visits.pour("a", 60, 3, 0, LONG), Visits.pour("a", 60, 3, 0, LONG),
+                        Visits.flush("a", 70, 9)), Code.WRONG_ORDER,
+                        "\"pour\" at \"a\" would come while the chemical of \"pour\" is still in the machine"),
+                Arguments.of(List.of(Visits.flush("a", 70, 9), Visits.pour("a", 65, 3, 0, LONG),
+                        Visits.pour("a", 60, 3, 0, LONG)), Code.WRONG_ORDER, "is still in the machine"),
                 Arguments.of(List.of(Visits.pour("a", 60, 3, 0, Visits.TIMER)), Code.MISSING,
                         "\"pour\" at \"a\" is not flushed out afterwards"),
                 Arguments.of(
@@ -324,5 +330,7 @@ class PlannerTest {
         assertThatThrownBy(() -> Visits.work(0, List.of("a"), Visits.full("b")))
                 .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("no such machine: b");
         assertThatThrownBy(() -> new Crew(0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Visits.flush("a", 70, 0)).isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("somebody at the machine");
     }
 }

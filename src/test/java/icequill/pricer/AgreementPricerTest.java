@@ -135,6 +135,17 @@ class AgreementPricerTest {
                 .isEqualTo(remarked ? List.of("remark.access-too-short") : List.of());
     }
 
+    /** From 07:00 to 17:00 are 600 minutes. */
+    @ParameterizedTest
+    @CsvSource({"601, true", "600, false"})
+    void price_workLongerThanAWorkingDay_remarked(int minutes, boolean remarked) {
+        PricedAgreement year = price(tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE), site(), minutes)
+                .orElseThrow();
+
+        assertThat(year.slots().getFirst().remarks().stream().map(Phrase::key).toList())
+                .isEqualTo(remarked ? List.of("remark.longer-than-day") : List.of());
+    }
+
     /** By hand: the tier takes 10 % off repair labor, 98.00, and nothing off the service call; the visit's own discount wins. */
     @Test
     void price_callUnderAnAgreement_tiersDiscountsByClass() {

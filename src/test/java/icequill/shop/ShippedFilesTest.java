@@ -12,6 +12,7 @@ import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
 import icequill.agreement.Plans;
 import icequill.agreement.Tier;
+import icequill.files.yaml.ShippedMarks;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Wording;
@@ -21,6 +22,7 @@ import icequill.problem.Problem;
 import icequill.rates.Rates;
 import icequill.work.ChargeClass;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +30,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,6 +77,32 @@ class ShippedFilesTest {
             assertThat(Files.readString(file)).contains("# yaml-language-server: $schema=../schema/visit.schema.json");
         }
         assertThat(shop.resolve("schema/visit.schema.json")).exists();
+    }
+
+    /** "acid" stands on many papers, and never because a shop's file has it in a list of qualifications. */
+    @Test
+    void asShipped_wordsChosenFromTheSchemas_areNotTakenForWhatIsPrinted() throws IOException {
+        ShippedFiles.copyStarter(shop).orElseThrow();
+        Set<String> chosen = new TreeSet<>();
+        try (Stream<Path> schemas = Stream.of("schema", "pricing/schema").flatMap(this::files)) {
+            schemas.forEach(schema -> JsonMapper.shared().readTree(schema.toFile()).findValues("enum")
+                    .forEach(words -> words.forEach(word -> chosen.add(word.asString("")))));
+        }
+
+        List<ShippedMarks> marked = ShippedMarks.of(shop);
+
+        assertThat(chosen).contains("acid", "chemicals", "gal");
+        assertThat(marked).extracting(ShippedMarks::line).contains("qualified: [acid, electrical, refrigerant]");
+        assertThat(marked.stream().flatMap(value -> value.printed().stream())).doesNotContainAnyElementsOf(chosen)
+                .contains("1 Your Street", "98.00", "DEMO-00000-1");
+    }
+
+    private Stream<Path> files(String within) {
+        try (Stream<Path> files = Files.list(shop.resolve(within))) {
+            return files.filter(Files::isRegularFile).toList().stream();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     @Test

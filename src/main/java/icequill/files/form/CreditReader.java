@@ -21,7 +21,7 @@ public final class CreditReader {
         Optional<String> visit = fields.text("visit");
         return invoice.flatMap(original -> visit.map(file -> new CreditRequest(original, file,
                 fields.text("reason").orElse(""), numbers(fields.leaves("lines")), before(fields),
-                fields.place("lines"))));
+                fields.place("lines"), fields.place("creditedBefore"))));
     }
 
     /** The lines of each earlier note; plain numbers are those of one. */

@@ -35,6 +35,7 @@ public record TasksReader(Fields fields, Set<String> materials) {
         if (chargeClass.isEmpty() || state.isEmpty()) {
             return Optional.empty();
         }
+        attended(entry);
         return entry.wording("name").map(name -> new Task(id, name, constants(entry, "makes", Machine.Make.class),
                 constants(entry, "coolings", Machine.Cooling.class), chargeClass.get(), state.get(),
                 entry.integer("order").orElse(0), entry.integer("attended").orElse(0),
@@ -46,6 +47,17 @@ public record TasksReader(Fields fields, Set<String> materials) {
                         .flatMap(leaf -> Fields.constantOf(leaf.text(), Caution.class).stream())
                         .toList(),
                 constants(entry, "needs", Qualification.class), procedure(entry), entry.place("id")));
+    }
+
+    /** No chemical goes in or is flushed out with nobody at the machine. */
+    private static void attended(Fields entry) {
+        boolean chemical = entry.child("timer").isPresent() || entry.integer("flushes").orElse(0) > 0
+                || !entry.children("doses").isEmpty();
+        if (chemical && entry.integer("attended").filter(minutes -> minutes == 0).isPresent()) {
+            entry.problems().add(Code.OUT_OF_RANGE, entry.place("attended"),
+                    "nobody would be at the machine while a chemical goes in or is flushed out",
+                    "at least 1 minute for a task with a timer, flushes or doses");
+        }
     }
 
     private static Procedure procedure(Fields entry) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -30,6 +31,8 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
     private static final String MARK = "as shipped";
     private static final String INVENTED = "invented for the demo";
     private static final Set<String> OWNERS = Set.of("wage", "cost", "markup");
+    private static final Set<String> WORKED_WITH = Set.of("effective", "label", "qualified", "priceStep");
+    private static final Pattern STEP = Pattern.compile("[.]|\\[[0-9]+]");
     private static final int SHORTEST = 3;
 
     public ShippedMarks {
@@ -101,11 +104,14 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
         };
     }
 
-    /** Names and prices; a bare whole number might stand on a paper for anything. */
+    /**
+     * Names and prices; a bare whole number might stand on a paper for anything. What is chosen from the program's own words is
+     * printed in other ones, in the paper's language, if at all.
+     */
     private static boolean isPrinted(Tree.Leaf leaf) {
-        String path = leaf.place().path();
-        String key = path.substring(path.lastIndexOf('.') + 1);
-        return !OWNERS.contains(key) && leaf.text().length() >= SHORTEST
+        List<String> keys = List.of(STEP.split(leaf.place().path()));
+        return Stream.of(OWNERS, WORKED_WITH).flatMap(Set::stream).noneMatch(keys::contains)
+                && leaf.text().length() >= SHORTEST
                 && (leaf.kind() == Tree.Leaf.Kind.TEXT || leaf.text().contains("."));
     }
 

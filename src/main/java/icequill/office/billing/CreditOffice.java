@@ -145,7 +145,7 @@ public final class CreditOffice {
 
     private static CreditRequest request(IssuedPaper invoice, CreditOptions wish) {
         return new CreditRequest(new CreditNote.Original(invoice.number(), invoice.date()), "", wish.reason(),
-                wish.lines(), List.of(), Place.NOWHERE);
+                wish.lines(), List.of(), Place.NOWHERE, Place.NOWHERE);
     }
 
     private static Problems wrong(CreditOptions wish, IssuedPaper invoice) {

@@ -21,12 +21,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds on a paper what is still as it came with the program, so that it does not go out like that. */
 final class ShippedValues {
 
     private static final Pattern NUMBER = Pattern.compile("[0-9]+[.][0-9]+");
-    private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
     private ShippedValues() {
     }
@@ -36,7 +37,8 @@ final class ShippedValues {
         Problems problems = new Problems();
         List<ShippedMarks> values = goesOut(paper) ? ShippedMarks.of(folder) : List.of();
         if (!values.isEmpty()) {
-            String text = text(html) + (paper instanceof PricedPaper priced ? priced.totals().taxPlace().id() : "");
+            String text = text(html)
+                    + (paper instanceof PricedPaper priced ? " " + priced.totals().taxPlace().id() : "");
             values.stream().filter(value -> value.printed().stream().anyMatch(part -> isOn(text, part)))
                     .map(ShippedMarks::problem).forEach(problems::add);
         }
@@ -69,12 +71,14 @@ final class ShippedValues {
     }
 
     private static boolean isOn(String text, String value) {
-        if (DAY.matcher(value).matches()) {
-            return false;
-        }
-        return NUMBER.matcher(value).matches()
-                ? number(value).matcher(text).find()
-                : text.contains(value.toLowerCase(Locale.ROOT));
+        return (NUMBER.matcher(value).matches() ? number(value) : words(value)).matcher(text).find();
+    }
+
+    /** A text as a whole, not as a part of longer words; lines may be broken within. */
+    private static Pattern words(String value) {
+        String words = Stream.of(value.toLowerCase(Locale.ROOT).strip().split("\\s+")).map(Pattern::quote)
+                .collect(Collectors.joining("[\\s\u00a0]+"));
+        return Pattern.compile("(?<![\\p{L}\\p{N}])" + words + "(?![\\p{L}\\p{N}])");
     }
 
     /** A number as any country writes it: with a point or a comma, and with or without something between thousands. */

@@ -1,7 +1,6 @@
 package icequill.render.view;
 
 import icequill.agreement.Billing;
-import icequill.agreement.Installment;
 import icequill.agreement.Tier;
 import icequill.document.CatchUpPrice;
 import icequill.document.MaintenanceQuote;
@@ -23,9 +22,6 @@ import javax.money.MonetaryAmount;
 
 /** A maintenance quote as texts, ready for {@code maintenance-quote.ftlh}. */
 public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) {
-
-    /** Stands where nothing is planned. */
-    private static final String NOTHING = "–";
 
     public static Map<String, Object> of(MaintenanceQuote quote) {
         String country = quote.shop().address().country();
@@ -69,20 +65,20 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
         String name = sentences.word("choice.name." + ConstantKey.of(choice.kind()), plan(choice.plan()));
         row.put("name", Sentences.capitalized(name));
         row.put("visits", choice.visits() == 0
-                ? NOTHING
+                ? sentences.word("choice.no-visits")
                 : sentences.word("choice.visits", String.valueOf(choice.visits()),
                         String.valueOf(choice.fullCleans())));
         row.put("net", planned(choice, choice.net()));
         row.put("tax", planned(choice, choice.tax()));
         row.put("gross", planned(choice, choice.gross()));
-        row.put("payments", payments(choice.payments()));
+        row.put("payments", payments(choice));
         row.put("why", choice.reasons().stream().map(sentences::say).map(Sentences::capitalized)
                 .collect(Collectors.joining(" ")));
         return row;
     }
 
     private String planned(PlanChoice choice, MonetaryAmount amount) {
-        return choice.visits() == 0 ? NOTHING : sentences.formats().amount(amount);
+        return choice.visits() == 0 ? sentences.word("choice.by-call") : sentences.formats().amount(amount);
     }
 
     private String plan(Optional<Wording> plan) {
@@ -90,11 +86,12 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
     }
 
     /** Payments that are alike are counted: "4 × 171.25". */
-    private List<String> payments(List<Installment> payments) {
+    private List<String> payments(PlanChoice choice) {
         Map<String, Integer> counted = new LinkedHashMap<>();
-        payments.forEach(payment -> counted.merge(sentences.formats().amount(payment.amount()), 1, Integer::sum));
+        choice.payments()
+                .forEach(payment -> counted.merge(sentences.formats().amount(payment.amount()), 1, Integer::sum));
         return counted.isEmpty()
-                ? List.of(NOTHING)
+                ? List.of(sentences.word(choice.visits() == 0 ? "choice.by-call" : "choice.by-visit"))
                 : counted.entrySet().stream().map(entry -> entry.getValue() + " × " + entry.getKey()).toList();
     }
 

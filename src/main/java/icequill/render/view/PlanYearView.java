@@ -36,7 +36,9 @@ record PlanYearView(Sentences sentences) {
         model.put("scope", Sentences.capitalized(sentences.in(work.visits().getFirst().slot().scope().name())));
         model.put("takes", sentences.word(work.people() == 1 ? "plan.takes-one" : "plan.takes",
                 sentences.duration(work.minutes()), String.valueOf(work.people())) + " "
-                + sentences.word("plan.from." + ConstantKey.of(work.from())) + " "
+                + sentences.word("plan.from." + ConstantKey.of(work.from()),
+                        sentences.duration(work.perhapsTooLong()))
+                + " "
                 + sentences.say(Phrase.of("plan.begins", new Fact.Time(work.arrival()))));
         model.put("machines", machines(work.machines()));
         model.put("lines", work.lines().stream().map(line -> new LineView(line, sentences).row(false)).toList());

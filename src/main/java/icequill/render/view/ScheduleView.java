@@ -62,12 +62,14 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         String minutes = String.valueOf(schedule.minutes());
         String end = time(schedule.at(schedule.minutes()));
         int gap = schedule.minutes() - schedule.bound();
-        return List.of(
+        List<String> notes = new ArrayList<>(List.of(
                 sentences.word("timetable.length", minutes, end, String.valueOf(schedule.walking())),
                 gap == 0
                         ? sentences.word("timetable.proven")
                         : sentences.word("timetable.bound", String.valueOf(gap)),
-                sentences.word("timetable.slips"));
+                sentences.word("timetable.slips")));
+        schedule.remarks().forEach(remark -> notes.add(sentences.say(remark)));
+        return notes;
     }
 
     private Map<String, String> person(int number) {

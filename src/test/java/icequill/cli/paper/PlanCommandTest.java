@@ -6,6 +6,7 @@ import icequill.cli.CommandsTest.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +14,8 @@ import tools.jackson.databind.JsonNode;
 
 /** Timetables of the invented shop's planned visits, as a user asks for them. */
 class PlanCommandTest {
+
+    private static final String OPEN = "access: {from: \"09:00\", until: \"15:00\"}";
 
     @TempDir
     static Path folder;
@@ -41,7 +44,8 @@ class PlanCommandTest {
         JsonNode plan = run.json();
 
         assertThat(run.status()).isZero();
-        assertThat(plan.propertyNames()).containsExactly("minutes", "proven", "bound", "tasks");
+        assertThat(plan.propertyNames()).containsExactly("minutes", "proven", "bound", "remarks", "tasks");
+        assertThat(plan.path("remarks")).isEmpty();
         assertThat(plan.path("minutes").asInt()).isEqualTo(126);
         assertThat(plan.path("proven").asBoolean()).isTrue();
         assertThat(plan.path("bound").asInt()).isEqualTo(126);
@@ -127,6 +131,74 @@ class PlanCommandTest {
                             "at least 20 minutes, but at most 15", "3 problems");
         } finally {
             Files.writeString(site, plain);
+        }
+    }
+
+    /** What is said of the 126 minutes from 9:15 to 11:21 where a file says something else. */
+    private static List<String> remarks(String file, String from, String to) throws IOException {
+        Path changed = shop.resolve(file);
+        String plain = Files.readString(changed);
+        assertThat(plain).contains(from);
+        try {
+            Files.writeString(changed, plain.replace(from, to));
+            return Run.of("plan", planned("summer-cleaning-bakery"), "--json").json().path("remarks").valueStream()
+                    .map(remark -> remark.asString().replaceAll("\\h", " ")).toList();
+        } finally {
+            Files.writeString(changed, plain);
+        }
+    }
+
+    /** The working day has 600 minutes. */
+    @Test
+    void plan_longerThanThereIsTime_saysSo() throws IOException {
+        String visit = "planned/summer-cleaning-bakery.yaml";
+        String site = "sites/crumb-lane-bakery.yaml";
+        String labor = "pricing/labor.yaml";
+
+        assertThat(remarks(visit, "T11:30", "T11:20")).containsExactly(
+                "Ada Quill is planned from 9:15 AM to 11:20 AM, but the timetable has work from 9:15 AM to 11:21 AM.");
+        assertThat(remarks(visit, "T11:30", "T11:21")).isEmpty();
+        assertThat(remarks(site, OPEN, "access: {from: \"08:30\", until: \"11:20\"}")).containsExactly(
+                "The timetable runs from 9:15 AM to 11:21 AM, but the site lets us in from 8:30 AM to 11:20 AM.");
+        assertThat(remarks(site, OPEN, "access: {from: \"09:15\", until: \"11:21\"}")).isEmpty();
+        assertThat(remarks(labor, "until: \"17:00\"", "until: \"09:05\"")).containsExactly(
+                "The visit takes 126 min, longer than a working day of 125 min: it needs more people or a second day.");
+        assertThat(remarks(labor, "until: \"17:00\"", "until: \"09:06\"")).isEmpty();
+    }
+
+    /** The plan where the shop's tasks say something else. */
+    private static Run planWith(String from, String to) throws IOException {
+        Path tasks = shop.resolve("pricing/tasks.yaml");
+        String plain = Files.readString(tasks);
+        assertThat(plain).contains(from);
+        try {
+            Files.writeString(tasks, plain.replace(from, to));
+            return Run.of("plan", planned("summer-cleaning-bakery"), "--json");
+        } finally {
+            Files.writeString(tasks, plain);
+        }
+    }
+
+    /** The pump runs while it is flushed, whatever the file says; so the 20 minutes of circulation pass before. */
+    @Test
+    void plan_flushInAnyState_waitsForTheCirculation() throws IOException {
+        JsonNode plan = planWith("state: circulating\n    order: 70", "state: any\n    order: 70").json();
+
+        assertThat(plan.path("minutes").asInt()).isEqualTo(126);
+        assertThat(task(plan, "flush").path("start").asInt() - task(plan, "pour").path("end").asInt()).isBetween(20,
+                22);
+        assertThat(task(plan, "flush").path("state").asString()).isEqualTo("circulating");
+    }
+
+    @Test
+    void plan_chemicalThatNobodyAttends_isAProblem() throws IOException {
+        for (int order : List.of(60, 70, 80)) {
+            Run run = planWith("order: " + order + "\n    attended: ",
+                    "order: " + order + "\n    attended: 0 # ");
+
+            assertThat(run.status()).isEqualTo(3);
+            assertThat(run.out()).contains("pricing/tasks.yaml",
+                    "nobody would be at the machine while a chemical goes in or is flushed out");
         }
     }
 

@@ -1,0 +1,77 @@
+package icequill.visits;
+
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.planner.Timetable;
+import icequill.planner.Timetable.Entry;
+import icequill.work.Attendance;
+import icequill.work.BandWeek;
+import icequill.work.Unit;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Where a timetable needs more time than there is: than somebody is planned for, than the site lets us in, than a working day has.
+ *
+ * @param people names, by their numbers in the timetable
+ */
+record Overruns(VisitContext hand, Timetable table, List<String> people) {
+
+    List<Phrase> phrases() {
+        List<Phrase> phrases = new ArrayList<>();
+        IntStream.range(0, people.size()).forEach(person -> planned(person).ifPresent(phrases::add));
+        access().ifPresent(phrases::add);
+        day().ifPresent(phrases::add);
+        return phrases;
+    }
+
+    /** Nobody is planned whose name is not known yet. */
+    private Optional<Phrase> planned(int person) {
+        List<Attendance> spells = hand.visit().people().stream()
+                .filter(attendance -> attendance.person().equals(people.get(person))).toList();
+        List<Entry> tasks = table.entries().stream().filter(entry -> entry.people().contains(person)).toList();
+        if (spells.isEmpty() || tasks.isEmpty()) {
+            return Optional.empty();
+        }
+        ZonedDateTime arrives = spells.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+        ZonedDateTime leaves = spells.stream().map(Attendance::left).max(Comparator.naturalOrder()).orElseThrow();
+        ZonedDateTime first = moment(tasks.stream().mapToInt(Entry::start).min().orElseThrow());
+        ZonedDateTime last = moment(tasks.stream().mapToInt(Entry::end).max().orElseThrow());
+        return arrives.isAfter(first) || leaves.isBefore(last)
+                ? Optional.of(Phrase.of("remark.planned-otherwise", new Fact.Text(people.get(person)), time(arrives),
+                        time(leaves), time(first), time(last)))
+                : Optional.empty();
+    }
+
+    /** Hours of access are those of working days. */
+    private Optional<Phrase> access() {
+        ZonedDateTime begins = moment(0);
+        return hand.site().access().filter(hours -> week().isWorkday(begins.toLocalDate()))
+                .filter(hours -> hours.left(begins.toLocalTime()) < table.minutes())
+                .map(hours -> Phrase.of("remark.outside-access", time(begins), time(moment(table.minutes())),
+                        new Fact.Time(hours.from()), new Fact.Time(hours.until())));
+    }
+
+    private Optional<Phrase> day() {
+        return week().longestWindow(moment(0).toLocalDate()).filter(longest -> longest < table.minutes())
+                .map(longest -> Phrase.of("remark.longer-than-day",
+                        Fact.number(table.minutes(), Unit.MINUTE.symbol()),
+                        Fact.number(longest, Unit.MINUTE.symbol())));
+    }
+
+    private BandWeek week() {
+        return hand.rates().labor().week();
+    }
+
+    private ZonedDateTime moment(int minute) {
+        return hand.visit().began().plusMinutes(minute);
+    }
+
+    private static Fact time(ZonedDateTime moment) {
+        return new Fact.Time(moment.toLocalTime());
+    }
+}

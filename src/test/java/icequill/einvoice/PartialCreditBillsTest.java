@@ -1,0 +1,219 @@
+package icequill.einvoice;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import icequill.answer.BookedPaper;
+import icequill.document.Bill;
+import icequill.document.CreditNote;
+import icequill.document.Totals;
+import icequill.files.paper.PaperJson;
+import icequill.money.Amounts;
+import icequill.office.billing.Booking;
+import icequill.office.billing.CreditOffice;
+import icequill.office.billing.CreditOptions;
+import icequill.office.billing.IssueOffice;
+import icequill.office.billing.IssueOptions;
+import icequill.office.demo.NewShop;
+import icequill.party.SalesTaxEncoding;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Credit notes as customers' programs get them: an invoice with several rates and a discount on the whole of it goes back by parts
+ * of lines, single lines and the rest, through the book; each note is held against the official rules and against an importer that
+ * works it out again, and all together against the invoice.
+ */
+class PartialCreditBillsTest {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-10T16:00:00Z"), ZoneOffset.UTC);
+    private static final LocalDate DATE = LocalDate.of(2026, 6, 10);
+    private static final String VISIT = """
+            format: 1
+            site: pennon-wharf-taproom
+            people:
+              - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T10:05, on: repair}
+            lines:
+              - {material: water-filter, amount: 2}
+              - {material: clip, amount: 3}
+              - {material: waste-disposal, amount: 1}
+              - {material: bin-gasket, amount: 1}
+              - {material: ring, amount: 1}
+            documentDiscount: group
+            """;
+
+    @TempDir
+    Path temporary;
+
+    /** A note as it went out. */
+    record Sent(Bill bill, String ubl) {
+
+        /** Base and tax by category and rate, as the UBL has them. */
+        Map<String, BigDecimal> shares() throws Exception {
+            Map<String, BigDecimal> shares = new TreeMap<>();
+            for (XmlReader share : XmlReader.of(ubl.getBytes(UTF_8)).all("TaxTotal/TaxSubtotal")) {
+                String name = Stream.of("ID", "Percent", "TaxScheme/ID", "TaxScheme/Name", "TaxExemptionReason")
+                        .map(part -> share.text("TaxCategory/" + part)).toList().toString();
+                shares.merge(name + " base", share.number("TaxableAmount", ""), BigDecimal::add);
+                shares.merge(name + " tax", share.number("TaxAmount", ""), BigDecimal::add);
+            }
+            shares.put("gross", XmlReader.of(ubl.getBytes(UTF_8)).number("LegalMonetaryTotal/PayableAmount", ""));
+            return shares;
+        }
+    }
+
+    /** Lines by their numbers; a part of one as "2:1.13"; "rest" is all that is left. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', value = {
+            "hafenland    | plain   | invoice | 2:40.01; 4:0.07; 4:0.07; 1; 4; 5,6; 2:0.05; rest",
+            "hafenland    | plain   | invoice | 1; 2; 3; 4; 5; 6; 7",
+            "alder-county | plain   | invoice | 1:0.05; 2:40.01; 4; 5,7; rest",
+            "alder-county | plain   | item    | 1:0.05; 2:40.01; 4; 5,7; rest",
+            "alder-county | en16931 | item    | 7:0.37; 7; 2:99.99; 4:0.1; rest",
+            "palma-county | en16931 | invoice | 1; 2; 3; 4; 5; 6; 7",
+            "ceniza-county| plain   | item    | 3:80; 3; 4:0.01; 1,2; rest"})
+    void parts_ofSeveralRatesAndADiscount_areGoodBillsAndEndAtTheInvoice(String place, String encoding, String basis,
+            String parts) throws Exception {
+        Path shop = shop(place, encoding, basis);
+        Sent invoice = sent(IssueOffice.of(shop, CLOCK)
+                .issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow());
+        List<Sent> notes = new ArrayList<>();
+        for (String part : parts.split(";", -1)) {
+            notes.add(sent(credited(shop, part.strip())));
+        }
+
+        Map<String, BigDecimal> left = new TreeMap<>(invoice.shares());
+        for (Sent note : notes) {
+            assertThat(note.bill()).isInstanceOf(CreditNote.class);
+            byte[] cii = OfficialRulesTest.cii(note.bill());
+            assertThat(SchematronRules.CII.faults(cii)).isEmpty();
+            assertThat(SchematronRules.UBL_CREDIT_NOTE.faults(OfficialRulesTest.ubl(note.bill()))).isEmpty();
+            assertThat(LineArithmeticTest.readUbl(note.ubl().getBytes(UTF_8))).isNotEmpty()
+                    .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));
+            assertImported(note.bill().totals(), cii);
+            note.shares().forEach((share, amount) -> left.merge(share, amount.negate(), BigDecimal::add));
+        }
+        assertThat(left).allSatisfy((share, amount) -> assertThat(amount).as(share).isEqualByComparingTo("0"));
+    }
+
+    /** The official rules are asked of what a customer gets, which is the CII within the PDF. */
+    @Test
+    void partOfALine_inThePdf_isTheSameCii() throws Exception {
+        Path shop = shop("hafenland", "plain", "invoice");
+        IssueOffice.of(shop, CLOCK).issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow();
+
+        BookedPaper note = credited(shop, "2:40.01");
+
+        byte[] within = enclosed(note.file(), "factur-x.xml");
+        XmlReader xml = XmlReader.of(within);
+        String settlement = "SupplyChainTradeTransaction/ApplicableHeaderTradeSettlement/";
+        String sums = settlement + "SpecifiedTradeSettlementHeaderMonetarySummation/";
+        assertThat(SchematronRules.CII.faults(within)).isEmpty();
+        // 40.01 less 5 % is 38.0095; 19 % of 38.01 is 7.2219.
+        assertThat(xml.text(sums + "LineTotalAmount")).isEqualTo("40.01");
+        assertThat(xml.text(sums + "AllowanceTotalAmount")).isEqualTo("2.00");
+        assertThat(xml.text(sums + "TaxTotalAmount")).isEqualTo("7.22");
+        assertThat(xml.text(sums + "GrandTotalAmount")).isEqualTo("45.23");
+        assertThat(xml.text(settlement + "InvoiceReferencedDocument/IssuerAssignedID")).isEqualTo("INV-2026-00001");
+        assertThat(xml.text("ExchangedDocument/TypeCode")).isEqualTo("381");
+    }
+
+    /** Where the tax is what its rate makes of its base the importer agrees; else it agrees on all but that tax. */
+    private static void assertImported(Totals totals, byte[] cii) throws Exception {
+        if (isTaxByRate(cii)) {
+            assertThat(ImporterTest.total(cii)).isEqualByComparingTo(Amounts.number(totals.gross()));
+        } else {
+            assertThatThrownBy(() -> ImporterTest.total(cii)).hasMessageContaining(
+                    "tax basis " + Amounts.plain(totals.net()) + " and with positions "
+                            + Amounts.plain(totals.lines()));
+        }
+    }
+
+    private static boolean isTaxByRate(byte[] cii) throws Exception {
+        return XmlReader.of(cii)
+                .all("SupplyChainTradeTransaction/ApplicableHeaderTradeSettlement/ApplicableTradeTax").stream()
+                .allMatch(tax -> tax.number("BasisAmount", "").multiply(tax.number("RateApplicablePercent", "0"))
+                        .movePointLeft(2).setScale(2, RoundingMode.HALF_UP)
+                        .compareTo(tax.number("CalculatedAmount", "")) == 0);
+    }
+
+    private Path shop(String place, String encoding, String basis) throws Exception {
+        Path shop = NewShop.create(temporary.resolve("shop"), true).orElseThrow();
+        change(shop.resolve("shop.yaml"), "taxBasis: invoice", "taxBasis: " + basis);
+        change(shop.resolve("shop.yaml"), "paymentDays: 30",
+                "paymentDays: 30\nvatId: DE123456789\nsalesTaxEncoding: " + encoding);
+        change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "taxPlace: alder-county", "taxPlace: " + place);
+        change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "claimsExemption: true", "claimsExemption: false");
+        change(shop.resolve("pricing/materials.yaml"), "\nitems:\n",
+                """
+
+                        items:
+                          - {id: clip, name: {en: clip, es: clip}, class: parts, unit: ea, cost: 0.10, price: 0.07}
+                          - {id: ring, name: {en: ring, es: aro}, class: parts, unit: ea, cost: 0.50, price: 1.10}
+                        """);
+        Path visit = Files.writeString(shop.resolve("visits/many-rates.yaml"), VISIT);
+        IssueOffice.of(shop, CLOCK).record(visit).orElseThrow();
+        return shop;
+    }
+
+    private static void change(Path file, String from, String to) throws Exception {
+        String text = Files.readString(file);
+        assertThat(text).contains(from);
+        Files.writeString(file, text.replace(from, to));
+    }
+
+    private static BookedPaper credited(Path shop, String part) {
+        String[] lineAndAmount = part.split(":", -1);
+        List<Integer> lines = lineAndAmount[0].equals("rest")
+                ? List.of()
+                : Arrays.stream(lineAndAmount[0].split(",")).map(Integer::valueOf).toList();
+        Optional<BigDecimal> amount = IntStream.range(1, lineAndAmount.length)
+                .mapToObj(i -> new BigDecimal(lineAndAmount[i])).findFirst();
+        return CreditOffice.of(shop, CLOCK).credit("INV-2026-00001",
+                new CreditOptions(lines, amount, "Not used.", DATE, Optional.empty(), Booking.USUAL)).orElseThrow()
+                .getFirst();
+    }
+
+    private static Sent sent(BookedPaper paper) throws Exception {
+        Bill bill = (Bill) PaperJson.read(new String(enclosed(paper.file(), "paper.json"), UTF_8), "paper.json")
+                .orElseThrow();
+        SalesTaxEncoding encoding = bill.shop().salesTaxEncoding();
+        return new Sent(bill,
+                new String(EInvoice.ubl(bill, encoding, OfficialRulesTest.WORDING).orElseThrow(), UTF_8));
+    }
+
+    private static byte[] enclosed(Path pdf, String name) throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            Map<String, PDComplexFileSpecification> files = document.getDocumentCatalog().getNames()
+                    .getEmbeddedFiles().getNames();
+            for (PDComplexFileSpecification file : files.values()) {
+                if (file.getFilename().equals(name)) {
+                    return file.getEmbeddedFile().toByteArray();
+                }
+            }
+            throw new AssertionError(name + " is not among " + files.keySet());
+        }
+    }
+}
