@@ -45,11 +45,13 @@ public record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerS
                     sure + unknown));
         }
         int all = year.calls().size();
-        return new Held(year, new CallsComparison(year.site().id(), counts(expected, KnownSite::calls), all, all), causes,
+        return new Held(year, new CallsComparison(year.site().id(), counts(expected, KnownSite::calls), all, all),
+                causes,
                 unknown);
     }
 
-    private static Map<Level, CountDistribution> counts(Map<Level, KnownSite> expected, Function<KnownSite, CountDistribution> part) {
+    private static Map<Level, CountDistribution> counts(Map<Level, KnownSite> expected,
+            Function<KnownSite, CountDistribution> part) {
         Map<Level, CountDistribution> counts = new EnumMap<>(Level.class);
         expected.forEach((level, site) -> counts.put(level, part.apply(site)));
         return counts;

@@ -76,7 +76,8 @@ public final class ChargeDistribution {
                 chances[end++] = chances[k];
             }
         }
-        return new ChargeDistribution(Arrays.copyOf(points, end), summed(Arrays.copyOf(chances, end)), 0, step, mean, variance);
+        return new ChargeDistribution(Arrays.copyOf(points, end), summed(Arrays.copyOf(chances, end)), 0, step, mean,
+                variance);
     }
 
     private static double[] summed(double[] chances) {

@@ -66,7 +66,8 @@ record CareHistory(MachineRisk risk, CleaningSchedule water, CleaningSchedule co
 
     /** What the guesses would have led us to expect where the site is so bad. */
     Forecast forecast(SharedFactor.Scenario scenario) {
-        return Forecast.of(scenario.of(List.of(risk)), new MaintenancePolicy(0, water, condenser, UNPRICED), policy.inScenario(),
+        return Forecast.of(scenario.of(List.of(risk)), new MaintenancePolicy(0, water, condenser, UNPRICED),
+                policy.inScenario(),
                 months);
     }
 

@@ -43,7 +43,6 @@ import java.util.function.Function;
 public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Optional<Survey> survey, LocalDate day,
         LocalDate start) {
 
-    private static final double YEAR = 12;
     private static final double HUNDRED = 100;
 
     /**

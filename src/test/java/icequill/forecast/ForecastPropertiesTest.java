@@ -126,12 +126,15 @@ class ForecastPropertiesTest {
         CallTable charges = new CallTable(Map.of(Cause.RANDOM, kinds(random), Cause.CONDENSER, kinds(random),
                 Cause.WATER, kinds(random)));
         double months = random.nextBoolean() ? 12 : YEARS;
-        MixedDistribution fewer = Forecast.of(machines, new MaintenancePolicy(0, List.of(), 0, care, care, charges), policy, months)
+        MixedDistribution fewer = Forecast
+                .of(machines, new MaintenancePolicy(0, List.of(), 0, care, care, charges), policy, months)
                 .charges();
 
         for (int included = 1; included <= 3; included++) {
-            MixedDistribution more = Forecast.of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy,
-                    12).charges();
+            MixedDistribution more = Forecast
+                    .of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy,
+                            12)
+                    .charges();
 
             assertThat(more.mean()).isLessThanOrEqualTo(fewer.mean() * (1 + ROUNDING));
             for (int percent = 1; percent < 100; percent++) {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** Adds a customer to the book. */
 @Command(name = "add", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfCustomer.class, description = "Adds a customer to the shop's book.")
-final class CustomerAddCommand extends EntryCommand {
+public final class CustomerAddCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "What the customer is called in the book: small letters, digits and hyphens.")
     private String id = "";

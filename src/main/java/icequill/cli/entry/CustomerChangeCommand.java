@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** Changes a customer of the book. */
 @Command(name = "change", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfCustomer.class, description = "Changes what is given, and leaves the rest; an empty text takes a value out.")
-final class CustomerChangeCommand extends EntryCommand {
+public final class CustomerChangeCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "What the customer is called in the book: small letters, digits and hyphens.")
     private String id = "";

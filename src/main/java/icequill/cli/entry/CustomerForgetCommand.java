@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
 /** Forgets a customer. */
 @Command(name = "forget", mixinStandardHelpOptions = true, description = "Blanks what is personal about a customer: names, addresses, bill-to, numbers, notes and visits. Issued papers stay as they are for the years that shop.yaml sets (book: retentionYears); nothing is ever deleted by itself. This cannot be undone, so it asks first.", footerHeading = "%nExamples:%n", footer = {
         "  icequill customer forget mill-lane-bakery", "  icequill customer forget mill-lane-bakery --yes"})
-final class CustomerForgetCommand extends EntryCommand {
+public final class CustomerForgetCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "The customer, by id.")
     private String id = "";

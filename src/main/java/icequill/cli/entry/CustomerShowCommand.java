@@ -6,7 +6,7 @@ import picocli.CommandLine.Parameters;
 
 /** Shows a customer of the book. */
 @Command(name = "show", mixinStandardHelpOptions = true, description = "Shows all that the book has of a customer.")
-final class CustomerShowCommand extends EntryCommand {
+public final class CustomerShowCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "What the customer is called in the book: small letters, digits and hyphens.")
     private String id = "";

@@ -10,7 +10,7 @@ import icequill.problem.Checked;
 import java.time.Clock;
 
 /** What all commands share on customers, sites and machines. */
-abstract class EntryCommand extends BookCommand {
+public abstract class EntryCommand extends BookCommand {
 
     public EntryCommand(Clock clock) {
         super(clock);

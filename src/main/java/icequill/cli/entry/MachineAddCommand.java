@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** Adds a machine to the book. */
 @Command(name = "add", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfMachine.class, description = "Adds a machine to the shop's book.")
-final class MachineAddCommand extends EntryCommand {
+public final class MachineAddCommand extends EntryCommand {
 
     @Parameters(index = "0", paramLabel = "SITE", description = "The site, by id.")
     private String site = "";

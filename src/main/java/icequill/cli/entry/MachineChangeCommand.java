@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 
 /** Changes a machine of the book. */
 @Command(name = "change", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfMachine.class, description = "Changes what is given, and leaves the rest; an empty text takes a value out.")
-final class MachineChangeCommand extends EntryCommand {
+public final class MachineChangeCommand extends EntryCommand {
 
     @Parameters(index = "0", paramLabel = "SITE", description = "The site, by id.")
     private String site = "";

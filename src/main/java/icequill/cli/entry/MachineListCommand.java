@@ -6,7 +6,7 @@ import picocli.CommandLine.Parameters;
 
 /** Lists the book's machines. */
 @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the machines of the shop's book.")
-final class MachineListCommand extends EntryCommand {
+public final class MachineListCommand extends EntryCommand {
 
     @Parameters(paramLabel = "TEXT", arity = "0..1", description = "Only those that have this text in one of the columns.")
     private String text = "";

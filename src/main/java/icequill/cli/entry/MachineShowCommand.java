@@ -6,7 +6,7 @@ import picocli.CommandLine.Parameters;
 
 /** Shows a machine of the book. */
 @Command(name = "show", mixinStandardHelpOptions = true, description = "Shows all that the book has of a machine.")
-final class MachineShowCommand extends EntryCommand {
+public final class MachineShowCommand extends EntryCommand {
 
     @Parameters(index = "0", paramLabel = "SITE", description = "The site, by id.")
     private String site = "";

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 
 /** Adds a site to the book. */
 @Command(name = "add", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfSite.class, description = "Adds a site to the shop's book.")
-final class SiteAddCommand extends EntryCommand {
+public final class SiteAddCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "What the site is called in the book: small letters, digits and hyphens.")
     private String id = "";

@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 
 /** Changes a site of the book. */
 @Command(name = "change", mixinStandardHelpOptions = true, modelTransformer = EntryFlags.OfSite.class, description = "Changes what is given, and leaves the rest; an empty text takes a value out.")
-final class SiteChangeCommand extends EntryCommand {
+public final class SiteChangeCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "What the site is called in the book: small letters, digits and hyphens.")
     private String id = "";

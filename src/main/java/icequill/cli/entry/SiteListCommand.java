@@ -6,7 +6,7 @@ import picocli.CommandLine.Parameters;
 
 /** Lists the book's sites. */
 @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the sites of the shop's book.")
-final class SiteListCommand extends EntryCommand {
+public final class SiteListCommand extends EntryCommand {
 
     @Parameters(paramLabel = "TEXT", arity = "0..1", description = "Only those that have this text in one of the columns.")
     private String text = "";

@@ -6,7 +6,7 @@ import picocli.CommandLine.Parameters;
 
 /** Shows a site of the book. */
 @Command(name = "show", mixinStandardHelpOptions = true, description = "Shows all that the book has of a site.")
-final class SiteShowCommand extends EntryCommand {
+public final class SiteShowCommand extends EntryCommand {
 
     @Parameters(paramLabel = "ID", description = "What the site is called in the book: small letters, digits and hyphens.")
     private String id = "";
