@@ -4,8 +4,6 @@ import icequill.forecast.ChargePart.Amount;
 import icequill.problem.Check;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The distribution of a sum of charges on a lattice of minor units. Mean and variance come from closed forms; chances and quantiles
