@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whatever is done to a book behind its back, an audit says what, and where. */
 class AuditTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

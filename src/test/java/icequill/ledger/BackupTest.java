@@ -23,10 +23,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Backups, and books made out of them. */
 class BackupTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path other;
 
     @ParameterizedTest

@@ -18,7 +18,7 @@ class CutAtCommitAttackTest {
 
     private static final Pattern ADDRESS = Pattern.compile("//[^:/]+:(\\d+)/");
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @Test

@@ -35,7 +35,7 @@ class EveryCellAttackTest {
     private static final List<String> TEXTS = List.of("", "99999999999999999999", "../../x");
     private static final List<Long> NUMBERS = List.of(-1L, 2_000_000_000L, Long.MAX_VALUE);
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     /** A cell, by the values of its row. */

@@ -31,7 +31,7 @@ class ManyWritersTest {
     private static final int THREADS = 16;
     private static final int EACH = 50;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

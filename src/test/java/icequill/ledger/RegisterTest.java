@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Customers, sites, machines and visits in a book. */
 class RegisterTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

@@ -23,10 +23,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Backups that somebody made to do harm, and restores that are stopped or disturbed: nothing is written outside, nothing is lost. */
 class RestoreAttackTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path other;
 
     @ParameterizedTest

@@ -21,7 +21,7 @@ class SchemaTest {
 
     private static final Path MIGRATIONS = Path.of("src/main/resources/icequill/ledger");
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     static Stream<Arguments> earlier() {
