@@ -522,16 +522,6 @@ public class CommandsTest {
                 "1 problem");
     }
 
-    @Test
-    void demo_runTwice_replacesItsOwnFolderOnly(@TempDir Path other) throws IOException {
-        Path demo = other.resolve("demo");
-        assertThat(Run.of("demo", demo.toString()).out()).contains("INV-2026-00010", "163.31");
-        assertThat(Run.of("demo", demo.toString()).status()).isZero();
-        Files.createDirectories(other.resolve("mine/visits"));
-
-        assertThat(Run.of("demo", other.resolve("mine").toString()).status()).isEqualTo(3);
-    }
-
     @ParameterizedTest
     @ValueSource(strings = {"prise", "price", "price --howl x", "invoice x --date tomorrow"})
     void wrongUsage_saysSoAndEndsWithTwo(String line) {

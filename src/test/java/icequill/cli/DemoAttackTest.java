@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.FinishedDemo;
 import icequill.cli.CommandsTest.Run;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,10 +28,8 @@ class DemoAttackTest {
     Path other;
 
     @BeforeAll
-    static void demo() {
-        demo = common.resolve("demo");
-        Run made = Run.of("demo", demo.toString());
-        assertThat(made.status()).as(made.err()).isZero();
+    static void demo() throws IOException {
+        demo = FinishedDemo.copy(common.resolve("demo"));
     }
 
     @Test
@@ -88,6 +87,14 @@ class DemoAttackTest {
         assertThat(visit).hasContent("mine");
     }
 
+    @Test
+    void demo_whereNoDemoWas_refuses() throws IOException {
+        Path mine = other.resolve("mine");
+        Files.createDirectories(mine.resolve("visits"));
+
+        assertThat(Run.of("demo", mine.toString()).status()).isEqualTo(3);
+    }
+
     /** Looking at the demo is not changing it. */
     @Test
     @Order(Integer.MAX_VALUE)
@@ -95,7 +102,10 @@ class DemoAttackTest {
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
         assertThat(Run.of("find", "pennon", "--shop", demo.toString()).status()).isZero();
 
-        assertThat(Run.of("demo", demo.toString()).err()).contains("Made the invented shop");
+        Run again = Run.of("demo", demo.toString());
+        assertThat(again.status()).isZero();
+        assertThat(again.err()).contains("Made the invented shop");
+        assertThat(again.out()).contains("INV-2026-00010", "163.31");
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
     }
 

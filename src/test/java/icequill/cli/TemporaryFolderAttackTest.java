@@ -12,11 +12,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.io.TempDirFactory;
 
 /** The program without a folder for temporary files, in processes of its own. */
 class TemporaryFolderAttackTest {
 
-    @TempDir
+    /** On the disk, since a disk in memory may refuse to run the library that is put there. */
+    @TempDir(factory = TempDirFactory.Standard.class)
     Path other;
 
     @Test

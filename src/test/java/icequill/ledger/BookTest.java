@@ -26,7 +26,7 @@ class BookTest {
 
     private static final Problem OUT_OF_INK = new Problem(Code.TEMPLATE, Place.NOWHERE, "no ink", "ink");
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

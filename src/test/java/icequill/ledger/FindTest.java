@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Finding issued papers. */
 class FindTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Whenever a process is stopped while it issues, the reopened book is whole: nothing is missing, half there, or there twice. */
 class HaltTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     static Stream<Arguments> steps() {

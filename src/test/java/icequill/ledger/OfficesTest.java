@@ -22,10 +22,10 @@ class OfficesTest {
     private static final Series NORTH = new Series(PaperKind.INVOICE, "north", 2026);
     private static final Series SOUTH = new Series(PaperKind.INVOICE, "south", 2026);
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path north;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path south;
 
     @Test

@@ -22,10 +22,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** A book is put back to an earlier day, or exchanged, while its papers stay: no number is issued again, no PDF is replaced. */
 class OlderBookAttackTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path other;
 
     @ParameterizedTest

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Places that will not do, disks that are full, files that are damaged: each is said clearly, and nothing is lost. */
 class OpeningTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

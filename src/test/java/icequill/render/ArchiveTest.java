@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.document.Attachment;
 import icequill.document.Paper;
-import icequill.files.paper.PaperJson;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.render.pdf.Html;
@@ -14,13 +13,10 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TimeZone;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -28,7 +24,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.openpdf.text.Document;
 import org.openpdf.text.Paragraph;
 import org.openpdf.text.pdf.PdfWriter;
@@ -129,24 +124,6 @@ class ArchiveTest {
 
         assertThat(VeraPdf.brokenRules(bytes.toByteArray(), "3a")).contains("6.1.2-1", "6.2.11.4.1-1", "6.6.2.1-1");
         assertThat(VeraPdf.brokenByMachine(bytes.toByteArray())).contains("6.2-1", "7.2-34");
-    }
-
-    @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
-    void pdf_printedAgainElsewhere_isTheSameBytes(int kind) {
-        Paper paper = InvoiceFixture.of(Language.SPANISH, PaperSize.A4, "EUR", "ES").withLines(30).papers().get(kind);
-        byte[] first = pdf(paper);
-        Locale locale = Locale.getDefault();
-        TimeZone zone = TimeZone.getDefault();
-        try {
-            Locale.setDefault(Locale.GERMANY);
-            TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
-            Paper stored = PaperJson.read(PaperJson.write(paper), "stored.json").orElseThrow();
-            assertThat(Arrays.mismatch(pdf(stored), first)).as("first differing byte").isEqualTo(-1);
-        } finally {
-            Locale.setDefault(locale);
-            TimeZone.setDefault(zone);
-        }
     }
 
     private void assertLasting(Paper paper, String what) throws Exception {

@@ -36,7 +36,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TimeZone;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -331,22 +330,6 @@ class PrinterTest {
 
         assertThat(Printer.of(shop).pdf(plain(), page, List.of()).problems()).extracting(Problem::code)
                 .containsExactly(Code.TEMPLATE);
-    }
-
-    @Test
-    void html_otherLocaleAndTimeZone_isTheSame() {
-        Invoice invoice = plain();
-        String here = Printer.of(shop).html(invoice).orElseThrow().text();
-        Locale locale = Locale.getDefault();
-        TimeZone zone = TimeZone.getDefault();
-        try {
-            Locale.setDefault(Locale.of("ar", "EG"));
-            TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
-            assertThat(Printer.of(shop).html(invoice).orElseThrow().text()).isEqualTo(here);
-        } finally {
-            Locale.setDefault(locale);
-            TimeZone.setDefault(zone);
-        }
     }
 
     /** Papers printed at the same time by several threads are the papers printed one after the other. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.Tampering;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
@@ -34,7 +33,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whatever is done to a book behind its back, an audit says what, and where. */
 class AuditTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

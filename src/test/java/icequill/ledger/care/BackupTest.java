@@ -7,7 +7,6 @@ import icequill.ledger.BookChild;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperFiles;
@@ -34,10 +33,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Backups, and books made out of them. */
 class BackupTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path other;
 
     @ParameterizedTest

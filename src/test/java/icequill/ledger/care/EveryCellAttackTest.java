@@ -6,7 +6,6 @@ import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.Tampering;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
@@ -45,7 +44,7 @@ class EveryCellAttackTest {
     private static final List<String> TEXTS = List.of("", "99999999999999999999", "../../x");
     private static final List<Long> NUMBERS = List.of(-1L, 2_000_000_000L, Long.MAX_VALUE);
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     /** A cell, by the values of its row. */

@@ -7,7 +7,6 @@ import icequill.ledger.BookChild;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.Opening;
 import icequill.ledger.Tampering;
 import icequill.ledger.entries.CustomerEntry;
@@ -38,10 +37,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Backups that somebody made to do harm, and restores that are stopped or disturbed: nothing is written outside, nothing is lost. */
 class RestoreAttackTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path other;
 
     @ParameterizedTest

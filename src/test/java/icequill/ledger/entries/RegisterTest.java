@@ -6,7 +6,6 @@ import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.store.BookPlace;
@@ -24,7 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Customers, sites, machines and visits in a book. */
 class RegisterTest {
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

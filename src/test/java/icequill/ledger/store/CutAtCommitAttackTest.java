@@ -6,7 +6,6 @@ import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.CuttingProxy;
 import icequill.ledger.Database;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.Opening;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.problem.Checked;
@@ -25,7 +24,7 @@ class CutAtCommitAttackTest {
 
     private static final Pattern ADDRESS = Pattern.compile("//[^:/]+:(\\d+)/");
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @Test

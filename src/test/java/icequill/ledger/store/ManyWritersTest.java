@@ -6,7 +6,6 @@ import icequill.ledger.Book;
 import icequill.ledger.BookChild;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.Opening;
 import icequill.ledger.papers.Origin;
 import icequill.problem.Checked;
@@ -38,7 +37,7 @@ class ManyWritersTest {
     private static final int THREADS = 16;
     private static final int EACH = 50;
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     @ParameterizedTest

@@ -7,7 +7,6 @@ import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.MemoryDisk;
 import icequill.ledger.entries.CustomerRows;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -27,7 +26,7 @@ class SchemaTest {
 
     private static final Path MIGRATIONS = Path.of("src/main/resources/icequill/ledger");
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path shop;
 
     static Stream<Arguments> earlier() {

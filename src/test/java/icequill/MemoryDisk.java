@@ -1,4 +1,4 @@
-package icequill.ledger;
+package icequill;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,7 +8,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.io.TempDirFactory;
 
 /**
- * Folders in memory, where the system has them, else on the disk. Books force every paper to the disk three times, which takes
+ * Folders of tests in memory, where the system has such, else on the disk. Books force every paper to the disk three times, which takes
  * most of the time of tests with many papers; what a process leaves when it is killed is the same on both.
  */
 public final class MemoryDisk implements TempDirFactory {

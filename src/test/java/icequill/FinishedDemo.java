@@ -1,0 +1,56 @@
+package icequill;
+
+import icequill.office.demo.Demo;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The demo with all its papers, as one run leaves it, made once for all tests. Nobody may change it: {@link #copy} is for those who do. */
+public final class FinishedDemo {
+
+    private static final Path FOLDER = made();
+
+    private FinishedDemo() {
+    }
+
+    public static List<Path> papers() throws IOException {
+        try (Stream<Path> files = Files.walk(FOLDER.resolve("papers"))) {
+            return files.filter(file -> file.toString().endsWith(".pdf")).sorted().toList();
+        }
+    }
+
+    public static Path copy(Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(FOLDER)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, to.resolve(FOLDER.relativize(file)), StandardCopyOption.COPY_ATTRIBUTES);
+            }
+        }
+        return to;
+    }
+
+    private static Path made() {
+        try {
+            Path folder = Files.createTempDirectory("icequill-demo");
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+            return Demo.run(folder.resolve("shop"), line -> {
+            }).orElseThrow().folder();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}
