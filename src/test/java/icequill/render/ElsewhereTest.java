@@ -6,7 +6,6 @@ import icequill.document.Paper;
 import icequill.files.paper.PaperJson;
 import icequill.party.Language;
 import icequill.party.PaperSize;
-import icequill.render.drawing.InvoiceFixture;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
