@@ -53,6 +53,12 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
         return new WrittenPaper(files, customer, sums, amounts, known);
     }
 
+    /** The same after the folder that its files are in was moved. */
+    WrittenPaper moved(Path from, Path to) {
+        return new WrittenPaper(files.stream().map(file -> to.resolve(from.relativize(file))).toList(), customer, sums,
+                amounts, notices);
+    }
+
     /** Of a bill or an offer, which says whom it is for. */
     public static WrittenPaper of(List<Path> files, PricedPaper paper, List<Problem> notices) {
         Totals totals = paper.totals();

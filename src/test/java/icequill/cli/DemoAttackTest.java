@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
 import icequill.cli.CommandsTest.Run;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** A demo is run again where there is more than the demo. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class DemoAttackTest {
+
+    private static final String UNFINISHED = ".icequill-demo-unfinished-";
 
     @TempDir
     static Path common;
@@ -95,18 +98,67 @@ class DemoAttackTest {
         assertThat(Run.of("demo", mine.toString()).status()).isEqualTo(3);
     }
 
-    /** Looking at the demo is not changing it. */
+    @Test
+    void demo_whereAnotherIsBeingMade_refusesAndTouchesNothing() throws IOException {
+        long living = ProcessHandle.current().parent().orElseThrow().pid();
+        Path room = Files.createDirectory(demo.resolve(UNFINISHED + living));
+        List<Path> before = all();
+
+        Run run = Run.of("demo", demo.toString());
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("process " + living + " is making a demo there");
+        assertThat(all()).isEqualTo(before);
+        Files.delete(room);
+    }
+
+    /** As it is at every moment of a demo: something made, nothing in its place yet. */
+    @Test
+    void demo_afterOneThatWasKilledAtWork_isMade() throws Exception {
+        Path killed = other.resolve("killed");
+        Process child = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "--enable-native-access=ALL-UNNAMED", "-cp",
+                System.getProperty("java.class.path"), Main.class.getName(), "demo", killed.toString())
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        try (BufferedReader progress = child.errorReader()) {
+            while (!progress.readLine().startsWith("Visit and invoice 2")) {
+                // Something is in the book from then on.
+            }
+            child.destroyForcibly().waitFor();
+        }
+        assertThat(killed.resolve(UNFINISHED + child.pid() + "/papers/issued/INV-2026/INV-2026-00001.pdf")).exists();
+
+        assertMade(killed);
+    }
+
+
+    /** Looking at it is not changing it, nor is being killed when an earlier one is half away, or a later one half in its place. */
     @Test
     @Order(Integer.MAX_VALUE)
-    void demo_thatWasOnlyLookedAt_isReplaced() {
+    void demo_thatWasOnlyLookedAtAndHalfMoved_isReplaced() throws IOException {
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
         assertThat(Run.of("find", "pennon", "--shop", demo.toString()).status()).isZero();
+        Path unfinished = Files.createDirectory(demo.resolve(UNFINISHED + Long.MAX_VALUE / 100));
+        for (String moved : List.of("book", "papers", "shop.yaml", "sites")) {
+            Files.move(demo.resolve(moved), unfinished.resolve(moved));
+        }
 
-        Run again = Run.of("demo", demo.toString());
-        assertThat(again.status()).isZero();
-        assertThat(again.err()).contains("Made the invented shop");
-        assertThat(again.out()).contains("INV-2026-00010", "163.31");
-        assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
+        assertMade(demo);
+    }
+
+    /** Whole, and nothing beside it: what is there is what the list says. */
+    private static void assertMade(Path folder) throws IOException {
+        Run run = Run.of("demo", folder.toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.err()).contains("Made the invented shop in " + folder);
+        assertThat(run.out()).contains("INV-2026-00010", "163.31");
+        assertThat(Run.of("audit", "--shop", folder.toString()).status()).isZero();
+        try (var files = Files.walk(folder)) {
+            assertThat(Files.readAllLines(folder.resolve(".icequill-demo")).stream().skip(1)
+                    .map(line -> line.substring(line.indexOf("  ") + 2)))
+                    .containsExactlyInAnyOrderElementsOf(files.map(file -> folder.relativize(file).toString())
+                            .filter(name -> !name.isEmpty() && !name.equals(".icequill-demo")).toList());
+        }
     }
 
     private static void assertRefused(String name) throws IOException {

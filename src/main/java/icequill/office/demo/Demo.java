@@ -46,6 +46,11 @@ public final class Demo {
             papers = List.copyOf(papers);
         }
 
+        /** The same after all of it was moved. */
+        Made in(Path moved) {
+            return new Made(moved, papers.stream().map(paper -> paper.moved(folder, moved)).toList());
+        }
+
         /** One row a paper, and one with the sums. */
         public List<List<String>> rows() {
             List<WrittenPaper> bills = papers.stream().filter(WrittenPaper::isOwed).toList();
@@ -77,12 +82,17 @@ public final class Demo {
      */
     public static Checked<Made> run(Path folder, Consumer<String> progress) {
         DemoFolder own = new DemoFolder(folder);
-        return own.cleared().then(free -> NewShop.create(free, true)).then(made -> {
-            progress.accept("Made the invented shop in " + made);
-            return papers(made, progress);
-        }).map(made -> {
-            own.list();
-            return made;
+        return own.room().then(room -> {
+            try {
+                progress.accept("Making the invented shop");
+                return NewShop.create(room, true).then(shop -> papers(shop, progress))
+                        .then(made -> own.filled(room).map(made::in)).map(made -> {
+                            progress.accept("Made the invented shop in " + folder);
+                            return made;
+                        });
+            } finally {
+                DemoFolder.delete(room);
+            }
         });
     }
 
