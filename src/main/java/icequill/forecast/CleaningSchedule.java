@@ -54,4 +54,11 @@ public record CleaningSchedule(List<Double> at, double turn, double restores) {
         }
         return cleanings;
     }
+
+    /** The cleanings from one month of the horizon until before another, counted from the first of the two. */
+    CleaningSchedule within(double from, double until) {
+        List<Double> cleanings = until(until).stream().filter(month -> month >= from - NOTHING)
+                .map(month -> Math.max(0, month - from)).toList();
+        return cleanings.isEmpty() ? NEVER : new CleaningSchedule(cleanings, Double.POSITIVE_INFINITY, restores);
+    }
 }

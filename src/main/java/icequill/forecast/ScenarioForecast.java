@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.hipparchus.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 
 /** What a choice leads to when it is known how bad the site is, so that its machines do not depend on each other. */
@@ -22,6 +23,10 @@ final class ScenarioForecast {
     private static final double YEAR = 12;
     /** Below it a rest of a year is what rounding left. */
     private static final double NOTHING = 1e-9;
+
+    /** Months by which an age may be off. */
+    private static final double SAME_AGE = 1e-9;
+    private static final int MOST_STEPS = 200;
 
     private final MaintenancePolicy choice;
     private final double months;
@@ -33,8 +38,7 @@ final class ScenarioForecast {
             () -> ChargeDistribution.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
     private final Supplier<ChargeDistribution> charges = once(this::charged);
 
-    private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts,
-            YearlyCharges charged,
+    private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts, YearlyCharges charged,
             CountDistribution paid) {
         this.paid = paid;
         this.choice = choice;
@@ -43,7 +47,7 @@ final class ScenarioForecast {
         this.charged = charged;
     }
 
-    /** As {@link Forecast#of(List, Choice, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
+    /** As {@link Forecast#of(List, MaintenancePolicy, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
     static ScenarioForecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
             PriceTerms terms) {
         List<Side> condensers = machines.stream().flatMap(machine -> Side.condenser(machine).stream()).toList();
@@ -61,17 +65,15 @@ final class ScenarioForecast {
         for (double from = 0; choice.included() > 0 && from < months - NOTHING; from += YEAR) {
             double until = Math.min(months, from + YEAR);
             paid = paid.plus(CountDistribution.poisson(random.applyAsDouble(until) - random.applyAsDouble(from))
-                    .plus(sum(from(condensers, choice.condenser(), policy, from), policy, until - from,
-                            choice.condenser()))
-                    .plus(sum(from(waters, choice.water(), policy, from), policy, until - from, choice.water()))
+                    .plus(within(condensers, choice.condenser(), policy, from, until))
+                    .plus(within(waters, choice.water(), policy, from, until))
                     .beyond(choice.included()));
         }
         return new ScenarioForecast(choice, months, counts, charged, paid);
     }
 
     /** A problem for each side that would stop so often that a figure must be wrong. */
-    static List<Problem> problems(List<MachineRisk> machines, CleaningSchedule water, CleaningSchedule condenser,
-            StopPolicy policy,
+    static List<Problem> problems(List<MachineRisk> machines, CleaningSchedule water, CleaningSchedule condenser, StopPolicy policy,
             double months, Place place) {
         Problems problems = new Problems();
         for (MachineRisk machine : machines) {
@@ -82,8 +84,7 @@ final class ScenarioForecast {
         return problems.list();
     }
 
-    private static void check(String what, CleaningSchedule care, Side side, StopPolicy policy, double months,
-            Place place,
+    private static void check(String what, CleaningSchedule care, Side side, StopPolicy policy, double months, Place place,
             Problems problems) {
         if (StopCounts.isAbsurd(side.clock(), policy, side.age(), Stretches.of(care, side.season(), months))) {
             problems.add(Code.NOT_ALLOWED, place,
@@ -111,21 +112,37 @@ final class ScenarioForecast {
     private record Alike(FoulingLife clock, Season season) {}
 
     /**
-     * The sides at the beginning of a later year, each with the months since its last cleaning; where calls clean, with no more
-     * than they leave on average.
+     * The stops of one year of a horizon. How old dirt is when a later year begins, calls decide too; it is taken at the one age by which
+     * as many stops are expected as the whole horizon has in that year.
      */
-    private static List<Side> from(List<Side> sides, CleaningSchedule care, StopPolicy policy, double month) {
-        if (month == 0) {
-            return sides;
+    private static CountDistribution within(List<Side> sides, CleaningSchedule care, StopPolicy policy, double from, double until) {
+        if (from == 0) {
+            return sum(sides, policy, until, care);
         }
-        List<Double> cleanings = care.until(month);
-        return sides.stream().map(side -> {
-            double since = cleanings.isEmpty()
-                    ? side.age() + side.season().run(month)
-                    : side.season().run(month) - side.season().run(cleanings.getLast());
-            return new Side(side.clock(), policy.cleans() > 0 ? Math.min(since, side.clock().mean()) : since,
-                    side.season());
-        }).toList();
+        CleaningSchedule year = care.within(from, until);
+        Map<Side, Side> begun = new HashMap<>();
+        for (Side side : sides) {
+            begun.computeIfAbsent(side, key -> {
+                List<Side> one = List.of(key);
+                double expected = sum(one, policy, until, care).mean() - sum(one, policy, from, care).mean();
+                StopCounts stops = new StopCounts(key.clock(), policy,
+                        Stretches.of(year, key.season(), until - from));
+                return new Side(key.clock(), age(stops, expected, key.age() + key.season().run(from)), key.season());
+            });
+        }
+        return sum(sides.stream().map(side -> Objects.requireNonNull(begun.get(side))).toList(), policy, until - from,
+                year);
+    }
+
+    /** The age from 0 to the most by which so many stops are expected, or the nearest to it. */
+    private static double age(StopCounts stops, double expected, double most) {
+        DoubleUnaryOperator more = age -> stops.of(age).mean() - expected;
+        double youngest = more.applyAsDouble(0);
+        double oldest = more.applyAsDouble(most);
+        if (oldest <= 0 || youngest >= 0) {
+            return oldest <= 0 ? most : 0;
+        }
+        return new BrentSolver(SAME_AGE).solve(MOST_STEPS, more::applyAsDouble, 0, most);
     }
 
     /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
@@ -220,9 +237,7 @@ final class ScenarioForecast {
     }
 
     private ChargeDistribution law(List<ChargePart> parts) {
-        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER)))
-                ? dirt.get()
-                : ChargeDistribution.of(parts);
+        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER))) ? dirt.get() : ChargeDistribution.of(parts);
     }
 
     /** Finds a law when it is first asked for, and keeps it. */

@@ -48,8 +48,7 @@ class ForecastPropertiesTest {
         FoulingLife clock = new FoulingLife(shape, scale);
 
         double longer = new StopCounts(clock, policy, YEARS, CleaningSchedule.every(months)).of(0).mean();
-        double shorter = new StopCounts(clock, policy, YEARS, CleaningSchedule.every((double) months / parts)).of(0)
-                .mean();
+        double shorter = new StopCounts(clock, policy, YEARS, CleaningSchedule.every((double) months / parts)).of(0).mean();
 
         assertThat(shorter).isLessThanOrEqualTo(longer * (1 + ROUNDING) + ROUNDING);
     }
@@ -85,8 +84,7 @@ class ForecastPropertiesTest {
     void machines_more_costInProportion(@ForAll @IntRange(min = 2, max = 40) int number,
             @ForAll @DoubleRange(min = 0, max = 2) double random, @ForAll @DoubleRange(min = 0, max = 20) double age,
             @ForAll("policies") StopPolicy policy) {
-        MachineRisk machine = new MachineRisk(random, Optional.of(new FoulingLife(2, 15)), age,
-                new FoulingLife(2.5, 20),
+        MachineRisk machine = new MachineRisk(random, Optional.of(new FoulingLife(2, 15)), age, new FoulingLife(2.5, 20),
                 age / 2);
         CleaningSchedule care = CleaningSchedule.every(7);
 
@@ -116,8 +114,8 @@ class ForecastPropertiesTest {
         assertThat(paid.chanceCheaperThan(agreed)).isGreaterThan(0.95);
     }
 
-    /** One more included call never makes charges dearer: neither on average nor in any of a hundred years, the cheap ones or the dear ones. */
-    @Property(tries = 80, seed = "20261106")
+    /** One more included call a year never makes charges dearer on average; of one year, neither in cheap years nor in dear ones. */
+    @Property(tries = 40, seed = "20261106")
     void included_more_neverDearer(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
         StopPolicy policy = random.nextBoolean() ? StopPolicy.RESETS : StopPolicy.RESTARTS;
@@ -126,24 +124,24 @@ class ForecastPropertiesTest {
         CallTable charges = new CallTable(Map.of(Cause.RANDOM, kinds(random), Cause.CONDENSER, kinds(random),
                 Cause.WATER, kinds(random)));
         double months = random.nextBoolean() ? 12 : YEARS;
-        MixedDistribution fewer = Forecast
-                .of(machines, new MaintenancePolicy(0, List.of(), 0, care, care, charges), policy, months)
-                .charges();
+        MixedDistribution fewer = including(0, machines, care, charges, policy, months);
 
         for (int included = 1; included <= 3; included++) {
-            MixedDistribution more = Forecast
-                    .of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy,
-                            12)
-                    .charges();
+            MixedDistribution more = including(included, machines, care, charges, policy, months);
 
-            assertThat(more.mean()).isLessThanOrEqualTo(fewer.mean() * (1 + ROUNDING));
-            for (int percent = 1; percent < 100; percent++) {
+            assertThat(more.mean()).as("%d included", included).isLessThanOrEqualTo(fewer.mean() * (1 + ROUNDING));
+            for (int percent = 1; percent < 100 && months == 12; percent++) {
                 long cheaper = more.quantile(percent / 100.0);
                 assertThat(cheaper).as("%d included, of %d in 100 years", included, percent)
                         .isLessThanOrEqualTo(fewer.quantile(percent / 100.0) + 2 * Math.max(more.step(), fewer.step()));
             }
             fewer = more;
         }
+    }
+
+    private static MixedDistribution including(int included, List<MachineRisk> machines, CleaningSchedule care, CallTable charges,
+            StopPolicy policy, double months) {
+        return Forecast.of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy, months).charges();
     }
 
     private static List<CallKind> kinds(Random random) {

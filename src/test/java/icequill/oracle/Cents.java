@@ -5,6 +5,9 @@ import java.util.Arrays;
 /** Chances of amounts in whole cents, one by one. Sums are added up call by call. */
 final class Cents {
 
+    /** Far less than what figures may differ by. */
+    private static final double NEGLIGIBLE = 1e-11;
+
     private final double[] chances;
     /** The amount of the first chance. */
     private final int first;
@@ -26,7 +29,7 @@ final class Cents {
      */
     Cents and(double[] numbers, double[] shares, int[] amounts) {
         int most = numbers.length - 1;
-        while (most > 0 && numbers[most] < 1e-13) {
+        while (most > 0 && numbers[most] < NEGLIGIBLE) {
             most--;
         }
         int low = 0;
@@ -39,12 +42,14 @@ final class Cents {
         double[] next = new double[sum.length];
         int shift = -most * low;
         for (int n = most; n >= 0; n--) {
-            Arrays.fill(next, 0);
+            // So many calls were added up so far, and none of them lies beyond.
+            int from = shift + (most - n) * low;
+            int until = shift + chances.length + (most - n) * high;
+            Arrays.fill(next, from, until, 0);
             for (int k = 0; k < amounts.length; k++) {
                 int amount = amounts[k];
                 double share = shares[k];
-                int end = Math.min(next.length, next.length + amount);
-                for (int x = Math.max(0, amount); x < end; x++) {
+                for (int x = from + amount - low; x < until + amount - high; x++) {
                     next[x] += share * sum[x - amount];
                 }
             }
@@ -63,10 +68,10 @@ final class Cents {
         int until = chances.length;
         double below = 0;
         double above = 0;
-        while (from < until - 1 && below + chances[from] < 1e-12) {
+        while (from < until - 1 && below + chances[from] < NEGLIGIBLE) {
             below += chances[from++];
         }
-        while (until - 1 > from && above + chances[until - 1] < 1e-12) {
+        while (until - 1 > from && above + chances[until - 1] < NEGLIGIBLE) {
             above += chances[--until];
         }
         return new Cents(Arrays.copyOfRange(chances, from, until), first + from);

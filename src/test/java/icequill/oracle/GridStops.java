@@ -15,6 +15,8 @@ import java.util.List;
 public record GridStops(double shape, double scale, List<Double> cleanings, double restores) {
 
     private static final int MOST = 120;
+    /** A chance of a cell that is not led on; hundreds of cells of it come to far less than what figures may differ by. */
+    private static final double NEGLIGIBLE = 1e-13;
 
     /** The chances of 0, 1, ... stops within the months, of dirt that has an age at their beginning. */
     public double[] chances(double age, double months, int cells) {
@@ -42,13 +44,13 @@ public record GridStops(double shape, double scale, List<Double> cleanings, doub
         for (int i = 0; i < cells; i++) {
             double[] next = left(i, 0, (i + 0.5) * cell, edges);
             int most = MOST - 1;
-            while (most > 0 && stopped[i][most] == 0) {
+            while (most > 0 && stopped[i][most] < NEGLIGIBLE) {
                 most--;
             }
             for (int n = 1; n <= most && n < MOST - 1; n++) {
                 double again = stopped[i][n] * (1 - next[i + 1]);
                 stopped[i][n + 1] += again;
-                most = again > 1e-20 ? Math.max(most, n + 1) : most;
+                most = again > NEGLIGIBLE ? Math.max(most, n + 1) : most;
             }
             for (int n = 1; n <= most; n++) {
                 chances[n] += stopped[i][n] * next[cells];
@@ -57,7 +59,7 @@ public record GridStops(double shape, double scale, List<Double> cleanings, doub
                 double part = next[j] - next[j + 1];
                 for (int n = 1; n <= most && n < MOST - 1; n++) {
                     double more = stopped[i][n] * part;
-                    stopped[j][n + 1] += more > 1e-20 ? more : 0;
+                    stopped[j][n + 1] += more;
                 }
             }
         }
