@@ -192,7 +192,7 @@ record ForecastJson(SiteForecast forecast) {
         view.put("restores", two("cleaning", rates.cleaningRestores().value(), "brushing",
                 rates.brushingRestores().value()));
         view.put("callsThatClean", rates.callsThatClean().value());
-        view.put("sitesDiffer", rates.sitesDiffer().value());
+        view.put("sitesDiffer", guess(rates.sitesDiffer()));
         view.put("laterYears",
                 two("prices", rates.later().prices().value(), "money", rates.later().money().value()));
         view.put("machines", forecast.risks().since().stream().map(this::machine).toList());

@@ -47,8 +47,8 @@ record InputsAssembly(SiteForecast forecast) {
         if (forecast.risks().since().stream().anyMatch(this::isNewer)) {
             inputs.add(new Input(Phrase.of("outlook.in.newer"), origin(Origin.CUSTOMER)));
         }
-        if (!rates.sitesDiffer().isZero()) {
-            inputs.add(new Input(sitesDiffer(rates), origin(Origin.ESTIMATE)));
+        if (rates.sitesDiffer().usual().signum() > 0) {
+            inputs.add(new Input(sitesDiffer(forecast), origin(rates.sitesDiffer().origin())));
         }
         if (!rates.later().isLikeToday()) {
             inputs.add(new Input(later(rates), origin(Origin.ESTIMATE)));
@@ -62,8 +62,9 @@ record InputsAssembly(SiteForecast forecast) {
                 new Fact.Measure(rates.later().money().value(), ""));
     }
 
-    static Phrase sitesDiffer(ForecastRates rates) {
-        return Phrase.of("outlook.in.sites-differ", new Fact.Measure(rates.sitesDiffer().value(), ""));
+    static Phrase sitesDiffer(SiteForecast forecast) {
+        return Phrase.of(forecast.risks().site().machines().size() > 1 ? "outlook.in.sites-differ" : "outlook.in.site-differs",
+                new Fact.Measure(forecast.rates().sitesDiffer().usual(), ""));
     }
 
     private boolean hasCondensers() {

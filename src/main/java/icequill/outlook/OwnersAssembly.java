@@ -79,8 +79,8 @@ public record OwnersAssembly(SiteForecast forecast) {
         forecast.ways().stream().flatMap(way -> way.plan().stream()).flatMap(plan -> plan.unproven().stream())
                 .distinct()
                 .forEach(notes::add);
-        if (!forecast.rates().sitesDiffer().isZero()) {
-            notes.add(InputsAssembly.sitesDiffer(forecast.rates()));
+        if (forecast.rates().sitesDiffer().usual().signum() > 0) {
+            notes.add(InputsAssembly.sitesDiffer(forecast));
             notes.add(Phrase.of("mine.sites-differ"));
         }
         long step = forecast.ways().stream().mapToLong(way -> first(way).total().step()).max().orElseThrow();
@@ -285,6 +285,11 @@ public record OwnersAssembly(SiteForecast forecast) {
                 rates.withCallsThatClean(Percent.HUNDRED)));
         doubts.add(doubt(Phrase.of("mine.swing.restores", new Fact.Part(RESTORES_LITTLE)),
                 rates.withRestores(RESTORES_LITTLE), rates.withRestores(Percent.HUNDRED)));
+        Guess differ = rates.sitesDiffer();
+        if (differ.high().signum() > 0) {
+            doubts.add(doubt(Phrase.of("mine.swing.sites", measure(differ, Guess::low), measure(differ, Guess::high)),
+                    rates.withSitesDiffer(differ.low()), rates.withSitesDiffer(differ.high())));
+        }
         sundays().ifPresent(band -> doubts.add(doubt(Phrase.of("mine.swing.band", fact(band.name())),
                 rates.withShareOf(band.id(), BigDecimal.ZERO), rates.withShareOf(band.id(), BigDecimal.TWO))));
         return Sensitivity.of(usual, doubts);

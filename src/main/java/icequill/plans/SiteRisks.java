@@ -168,7 +168,7 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
     /** What a call does about the dirt, and how far the machines stop together. */
     public StopPolicy policy() {
         return new StopPolicy(rates.callsThatClean().value().doubleValue() / HUNDRED,
-                new SharedFactor(rates.sitesDiffer().value().doubleValue() / HUNDRED));
+                new SharedFactor(rates.sitesDiffer().usual().doubleValue() / HUNDRED));
     }
 
     /** The same by other rates. */

@@ -66,6 +66,7 @@ class HindsightTest {
     }
 
     private void fill() throws IOException {
+        forecast("sitesDiffer: {usual: 30, low: 15, high: 50}", "sitesDiffer: {usual: 0, low: 0, high: 0}");
         run("customer", "add", "pier-kitchens", "--name", "Pier Kitchens", "--street", "1 Pier", "--city", "Alderton",
                 "--region", "NY", "--postal-code", "10999", "--country", "US");
         site("north-pier", "air");
@@ -208,7 +209,8 @@ class HindsightTest {
      */
     @Test
     void sitesThatDiffer_stopTogetherWithin() throws IOException {
-        forecast("afterCall: resets", "sitesDiffer: 50\nafterCall: restarts");
+        forecast("sitesDiffer: {usual: 0, low: 0, high: 0}", "sitesDiffer: {usual: 50, low: 30, high: 60}");
+        forecast("afterCall: resets", "afterCall: restarts");
 
         JsonNode year = run("hindsight");
 

@@ -131,6 +131,7 @@ class BrushingTest {
         change("brushing/crumb-lane-bakery.yaml", "bought: 1", "bought: " + bought);
         change("brushing/crumb-lane-bakery.yaml", "lastBrushed: 2026-03-04", "lastBrushed: " + DAY);
         String rates = "pricing/forecast.yaml";
+        change(rates, "sitesDiffer: {usual: 30, low: 15, high: 50}", "sitesDiffer: {usual: 0, low: 0, high: 0}");
         change(rates, "usual: {by6: 2, by12: 9}", "usual: {by6: 2.2, by12: 10}");
         change(rates, "yeast: {condenser: 1.2", "yeast: {condenser: 1");
         Path file = folder.resolve(rates);

@@ -195,7 +195,7 @@ class OutlookTest {
         assertThat(printed(BAKERY, Language.ENGLISH)).contains("with your own costs",
                 "A stop of 12 h costs you 160.00 besides what we charge: 60.00 a day for bought ice, 90.00 of spoiled trade",
                 "Your figures").doesNotContain("Ice not made");
-        assertThat(printed(BAKERY, Language.SPANISH)).contains("con sus propios costos");
+        assertThat(printed(BAKERY, Language.SPANISH)).contains("con sus costos");
     }
 
     /** Catching up is a row of its own, and what it earns is counted. */
@@ -254,6 +254,7 @@ class OutlookTest {
     }
 
     private void oneClock() throws IOException {
+        sitesDiffer("{usual: 0, low: 0, high: 0}");
         change("sites/crumb-lane-bakery.yaml", "cooling: air", "cooling: water");
         change(BAKERY, "      lastCleaned: 2024-11-04\n", "");
         String text = Files.readString(folder.resolve(RATES));
@@ -350,12 +351,13 @@ class OutlookTest {
     @Test
     void sitesDiffer_spreadsChargesAndIsSaid() throws IOException {
         String hotel = "quotes/fernhill-plan.yaml";
+        sitesDiffer("{usual: 0, low: 0, high: 0}");
         JsonNode alike = json(hotel, LookAhead.USUAL);
-        change(RATES, "afterCall: resets  ", "sitesDiffer: 60\nafterCall: resets  ");
+        change(RATES, "sitesDiffer: {usual: 0, low: 0, high: 0}", "sitesDiffer: {usual: 60, low: 30, high: 75}");
         JsonNode differ = json(hotel, LookAhead.USUAL);
 
-        assertThat(alike.path("inputs").path("sitesDiffer").asInt()).isZero();
-        assertThat(differ.path("inputs").path("sitesDiffer").asInt()).isEqualTo(60);
+        assertThat(alike.path("inputs").path("sitesDiffer").path("usual").asInt()).isZero();
+        assertThat(differ.path("inputs").path("sitesDiffer").path("usual").asInt()).isEqualTo(60);
         JsonNode before = alike.path("options").path("payPerCall");
         JsonNode after = differ.path("options").path("payPerCall");
         assertThat(after.path("callsByCause").path("random").asDouble())
@@ -368,13 +370,13 @@ class OutlookTest {
                 .isGreaterThan(before.path("charges").path("p90").asDouble());
         assertThat(after.path("charges").path("p10").asDouble())
                 .isLessThan(before.path("charges").path("p10").asDouble());
-        assertThat(printed(hotel, Language.ENGLISH)).contains("A site like this stops more or less often");
-        assertThat(printed(hotel, Language.SPANISH)).contains("Un sitio como este para");
+        assertThat(printed(hotel, Language.ENGLISH)).contains("Each site stops more or less often");
+        assertThat(printed(hotel, Language.SPANISH)).contains("Cada sitio se aparta de lo supuesto");
     }
 
     @Test
     void sitesDiffer_tooMuch_isAProblem() throws IOException {
-        change(RATES, "afterCall: resets  ", "sitesDiffer: 80\nafterCall: resets  ");
+        sitesDiffer("{usual: 60, low: 30, high: 80}");
 
         assertThat(compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).problems())
                 .anyMatch(problem -> problem.text().contains("sitesDiffer") && problem.text().contains("75"));
@@ -449,6 +451,7 @@ class OutlookTest {
 
     /** No yeast in the air, and calls that only restart a machine, so that stops can be added up by hand. */
     private void likeAnySite() throws IOException {
+        sitesDiffer("{usual: 0, low: 0, high: 0}");
         change(RATES, "yeast: {condenser: 1.2, water: 1.4}", "yeast: {condenser: 1, water: 1}");
         change(RATES, "afterCall: resets", "afterCall: restarts");
     }
@@ -613,6 +616,10 @@ class OutlookTest {
 
     private static PaperOptions wish(Language language) {
         return new PaperOptions(Optional.empty(), DAY, Optional.of(language), new Extras(true, false, false));
+    }
+
+    private void sitesDiffer(String guess) throws IOException {
+        change(RATES, "sitesDiffer: {usual: 30, low: 15, high: 50}", "sitesDiffer: " + guess);
     }
 
     private void change(String name, String from, String to) throws IOException {

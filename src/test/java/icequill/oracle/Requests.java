@@ -29,6 +29,8 @@ public record Requests(Path shop) {
                         ? "restores: {cleaning: " + (40 + random.nextInt(60)) + ", brushing: "
                                 + (40 + random.nextInt(60)) + "}"
                         : "restores: {cleaning: 100, brushing: 100}")
+                // What the machines of a site share is not in the oracle.
+                .replaceFirst("sitesDiffer: [^\n]*", "sitesDiffer: {usual: 0, low: 0, high: 0}")
                 .replaceFirst("afterCall: resets", random.nextInt(4) == 0 ? "afterCall: restarts" : "afterCall: resets")
                 .replaceFirst("unknownMonths: 12", "unknownMonths: " + random.nextInt(30));
         Files.writeString(rates, text);

@@ -52,7 +52,7 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
         Optional<Fields> restores = fields.child("restores");
         return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), kinds(), factors(),
                 restored(restores, "cleaning"), restored(restores, "brushing"),
-                callsThatClean(), fields.percent("sitesDiffer", MOST_DIFFERENCE).orElse(Percent.ZERO),
+                callsThatClean(), sitesDiffer(),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
                 fields.integer("years").filter(years -> years > 0).orElse(YEARS), later(),
                 fields.number("roundTo").filter(step -> step.signum() > 0).orElse(ROUND_TO), calls.get(), beside.get(),
@@ -88,6 +88,12 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
                     "one of the two");
         }
         return part.orElse(word.filter(AfterCall.RESTARTS::equals).isPresent() ? Percent.ZERO : Percent.HUNDRED);
+    }
+
+    private Guess sitesDiffer() {
+        return Guesses.guess(fields, "sitesDiffer", Origin.ESTIMATE)
+                .filter(percent -> percent.high().compareTo(BigDecimal.valueOf(MOST_DIFFERENCE)) <= 0)
+                .orElse(ForecastRates.SITES_ALIKE);
     }
 
     private static Percent restored(Optional<Fields> restores, String key) {

@@ -26,9 +26,13 @@ import java.util.Optional;
 public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingEstimate water,
         Map<SiteKind, KindDirt> kinds,
         SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
-        Percent sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
+        Guess sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, NonCashEffects beside, Place place) {
+
+    /** Machines of one site stop without regard to each other. */
+    public static final Guess SITES_ALIKE = new Guess(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO,
+            Origin.ESTIMATE);
 
     public ForecastRates {
         kinds = Map.copyOf(kinds);
@@ -93,6 +97,13 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
         return new ForecastRates(faults, condenser, water, kinds, factors, part, part, callsThatClean, sitesDiffer,
                 unknownMonths,
                 years, later, roundTo, calls, beside, place);
+    }
+
+    /** The same where sites are surely by so much worse or better. */
+    public ForecastRates withSitesDiffer(BigDecimal percent) {
+        return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
+                callsThatClean, new Guess(percent, percent, percent, sitesDiffer.origin()), unknownMonths, years, later,
+                roundTo, calls, beside, place);
     }
 
     /** The same where so many times as many calls come in a labor band, all of them at most, and the others fewer in proportion. */
