@@ -63,7 +63,8 @@ record InputsAssembly(SiteForecast forecast) {
     }
 
     static Phrase sitesDiffer(SiteForecast forecast) {
-        return Phrase.of(forecast.risks().site().machines().size() > 1 ? "outlook.in.sites-differ" : "outlook.in.site-differs",
+        return Phrase.of(
+                forecast.risks().site().machines().size() > 1 ? "outlook.in.sites-differ" : "outlook.in.site-differs",
                 new Fact.Measure(forecast.rates().sitesDiffer().usual(), ""));
     }
 
