@@ -285,9 +285,9 @@ public record OwnersAssembly(SiteForecast forecast) {
                 rates.withCallsThatClean(Percent.HUNDRED)));
         doubts.add(doubt(Phrase.of("mine.swing.restores", new Fact.Part(RESTORES_LITTLE)),
                 rates.withRestores(RESTORES_LITTLE), rates.withRestores(Percent.HUNDRED)));
-        Guess differ = rates.sitesDiffer();
+        Estimate differ = rates.sitesDiffer();
         if (differ.high().signum() > 0) {
-            doubts.add(doubt(Phrase.of("mine.swing.sites", measure(differ, Guess::low), measure(differ, Guess::high)),
+            doubts.add(doubt(Phrase.of("mine.swing.sites", measure(differ, Estimate::low), measure(differ, Estimate::high)),
                     rates.withSitesDiffer(differ.low()), rates.withSitesDiffer(differ.high())));
         }
         sundays().ifPresent(band -> doubts.add(doubt(Phrase.of("mine.swing.band", fact(band.name())),

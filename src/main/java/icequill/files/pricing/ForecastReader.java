@@ -90,8 +90,8 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
         return part.orElse(word.filter(AfterCall.RESTARTS::equals).isPresent() ? Percent.ZERO : Percent.HUNDRED);
     }
 
-    private Guess sitesDiffer() {
-        return Guesses.guess(fields, "sitesDiffer", Origin.ESTIMATE)
+    private Estimate sitesDiffer() {
+        return EstimateReader.guess(fields, "sitesDiffer", Origin.ESTIMATE)
                 .filter(percent -> percent.high().compareTo(BigDecimal.valueOf(MOST_DIFFERENCE)) <= 0)
                 .orElse(ForecastRates.SITES_ALIKE);
     }

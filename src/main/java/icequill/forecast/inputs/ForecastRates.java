@@ -26,12 +26,12 @@ import java.util.Optional;
 public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingEstimate water,
         Map<SiteKind, KindDirt> kinds,
         SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
-        Guess sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
+        Estimate sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, NonCashEffects beside, Place place) {
 
     /** Machines of one site stop without regard to each other. */
-    public static final Guess SITES_ALIKE = new Guess(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO,
+    public static final Estimate SITES_ALIKE = new Estimate(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO,
             Origin.ESTIMATE);
 
     public ForecastRates {
@@ -102,7 +102,7 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
     /** The same where sites are surely by so much worse or better. */
     public ForecastRates withSitesDiffer(BigDecimal percent) {
         return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
-                callsThatClean, new Guess(percent, percent, percent, sitesDiffer.origin()), unknownMonths, years, later,
+                callsThatClean, new Estimate(percent, percent, percent, sitesDiffer.origin()), unknownMonths, years, later,
                 roundTo, calls, beside, place);
     }
 
