@@ -38,7 +38,8 @@ final class ScenarioForecast {
             () -> ChargeDistribution.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
     private final Supplier<ChargeDistribution> charges = once(this::charged);
 
-    private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts, YearlyCharges charged,
+    private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts,
+            YearlyCharges charged,
             CountDistribution paid) {
         this.paid = paid;
         this.choice = choice;
@@ -73,7 +74,8 @@ final class ScenarioForecast {
     }
 
     /** A problem for each side that would stop so often that a figure must be wrong. */
-    static List<Problem> problems(List<MachineRisk> machines, CleaningSchedule water, CleaningSchedule condenser, StopPolicy policy,
+    static List<Problem> problems(List<MachineRisk> machines, CleaningSchedule water, CleaningSchedule condenser,
+            StopPolicy policy,
             double months, Place place) {
         Problems problems = new Problems();
         for (MachineRisk machine : machines) {
@@ -84,7 +86,8 @@ final class ScenarioForecast {
         return problems.list();
     }
 
-    private static void check(String what, CleaningSchedule care, Side side, StopPolicy policy, double months, Place place,
+    private static void check(String what, CleaningSchedule care, Side side, StopPolicy policy, double months,
+            Place place,
             Problems problems) {
         if (StopCounts.isAbsurd(side.clock(), policy, side.age(), Stretches.of(care, side.season(), months))) {
             problems.add(Code.NOT_ALLOWED, place,
@@ -115,7 +118,8 @@ final class ScenarioForecast {
      * The stops of one year of a horizon. How old dirt is when a later year begins, calls decide too; it is taken at the one age by which
      * as many stops are expected as the whole horizon has in that year.
      */
-    private static CountDistribution within(List<Side> sides, CleaningSchedule care, StopPolicy policy, double from, double until) {
+    private static CountDistribution within(List<Side> sides, CleaningSchedule care, StopPolicy policy, double from,
+            double until) {
         if (from == 0) {
             return sum(sides, policy, until, care);
         }
@@ -237,7 +241,9 @@ final class ScenarioForecast {
     }
 
     private ChargeDistribution law(List<ChargePart> parts) {
-        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER))) ? dirt.get() : ChargeDistribution.of(parts);
+        return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER)))
+                ? dirt.get()
+                : ChargeDistribution.of(parts);
     }
 
     /** Finds a law when it is first asked for, and keeps it. */

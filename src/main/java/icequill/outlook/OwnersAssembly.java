@@ -287,7 +287,8 @@ public record OwnersAssembly(SiteForecast forecast) {
                 rates.withRestores(RESTORES_LITTLE), rates.withRestores(Percent.HUNDRED)));
         Estimate differ = rates.sitesDiffer();
         if (differ.high().signum() > 0) {
-            doubts.add(doubt(Phrase.of("mine.swing.sites", measure(differ, Estimate::low), measure(differ, Estimate::high)),
+            doubts.add(doubt(
+                    Phrase.of("mine.swing.sites", measure(differ, Estimate::low), measure(differ, Estimate::high)),
                     rates.withSitesDiffer(differ.low()), rates.withSitesDiffer(differ.high())));
         }
         sundays().ifPresent(band -> doubts.add(doubt(Phrase.of("mine.swing.band", fact(band.name())),

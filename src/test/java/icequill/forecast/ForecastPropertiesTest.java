@@ -48,7 +48,8 @@ class ForecastPropertiesTest {
         FoulingLife clock = new FoulingLife(shape, scale);
 
         double longer = new StopCounts(clock, policy, YEARS, CleaningSchedule.every(months)).of(0).mean();
-        double shorter = new StopCounts(clock, policy, YEARS, CleaningSchedule.every((double) months / parts)).of(0).mean();
+        double shorter = new StopCounts(clock, policy, YEARS, CleaningSchedule.every((double) months / parts)).of(0)
+                .mean();
 
         assertThat(shorter).isLessThanOrEqualTo(longer * (1 + ROUNDING) + ROUNDING);
     }
@@ -84,7 +85,8 @@ class ForecastPropertiesTest {
     void machines_more_costInProportion(@ForAll @IntRange(min = 2, max = 40) int number,
             @ForAll @DoubleRange(min = 0, max = 2) double random, @ForAll @DoubleRange(min = 0, max = 20) double age,
             @ForAll("policies") StopPolicy policy) {
-        MachineRisk machine = new MachineRisk(random, Optional.of(new FoulingLife(2, 15)), age, new FoulingLife(2.5, 20),
+        MachineRisk machine = new MachineRisk(random, Optional.of(new FoulingLife(2, 15)), age,
+                new FoulingLife(2.5, 20),
                 age / 2);
         CleaningSchedule care = CleaningSchedule.every(7);
 
@@ -139,9 +141,11 @@ class ForecastPropertiesTest {
         }
     }
 
-    private static MixedDistribution including(int included, List<MachineRisk> machines, CleaningSchedule care, CallTable charges,
+    private static MixedDistribution including(int included, List<MachineRisk> machines, CleaningSchedule care,
+            CallTable charges,
             StopPolicy policy, double months) {
-        return Forecast.of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy, months).charges();
+        return Forecast.of(machines, new MaintenancePolicy(0, List.of(), included, care, care, charges), policy, months)
+                .charges();
     }
 
     private static List<CallKind> kinds(Random random) {

@@ -102,7 +102,8 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
     /** The same where sites are surely by so much worse or better. */
     public ForecastRates withSitesDiffer(BigDecimal percent) {
         return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
-                callsThatClean, new Estimate(percent, percent, percent, sitesDiffer.origin()), unknownMonths, years, later,
+                callsThatClean, new Estimate(percent, percent, percent, sitesDiffer.origin()), unknownMonths, years,
+                later,
                 roundTo, calls, beside, place);
     }
 
