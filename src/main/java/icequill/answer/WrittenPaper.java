@@ -54,7 +54,7 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
     }
 
     /** The same after the folder that its files are in was moved. */
-    WrittenPaper moved(Path from, Path to) {
+    public WrittenPaper moved(Path from, Path to) {
         return new WrittenPaper(files.stream().map(file -> to.resolve(from.relativize(file))).toList(), customer, sums,
                 amounts, notices);
     }
