@@ -2,13 +2,33 @@ package icequill.planner;
 
 import icequill.work.MachineState;
 import icequill.work.Qualification;
+import java.util.Set;
 
 /** What no timetable can undercut, by arithmetic alone. */
 record Bounds(Network network, Crew crew) {
 
-    /** The largest of the longest chain, the shared work, and what only some people may do. */
+    /** The largest of the longest chain, of sets that exclude each other, the shared work, and what only some people may do. */
     int least() {
-        return Math.max(Math.max(chain(), shared()), qualified());
+        return Math.max(Math.max(Math.max(chain(), excluded()), shared()), qualified());
+    }
+
+    /** All of one set, then the longest chain from a task of the other; or the other way round, where that is shorter. */
+    int excluded() {
+        int longest = 0;
+        for (Network.Exclusion exclusion : network.exclusions) {
+            int first = over(exclusion.one()) + rest(exclusion.other());
+            int second = exclusion.free() ? over(exclusion.other()) + rest(exclusion.one()) : first;
+            longest = Math.max(longest, Math.min(first, second));
+        }
+        return longest;
+    }
+
+    private int over(Set<Integer> tasks) {
+        return tasks.stream().mapToInt(task -> network.head[task] + network.whole(task)).max().orElse(0);
+    }
+
+    private int rest(Set<Integer> tasks) {
+        return tasks.stream().mapToInt(task -> network.tail[task]).max().orElse(0);
     }
 
     /** For each qualification the minutes of the tasks that need it, shared out over those who have it. */

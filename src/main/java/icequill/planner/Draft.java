@@ -1,7 +1,10 @@
 package icequill.planner;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Deque;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,13 +23,13 @@ final class Draft {
     /** At which machine each person is; -1 before his first task. */
     final int[] place;
     final int walking;
-    final @Nullable Step last;
+    private final @Nullable Step last;
 
     /** A task as it was placed, and who does it. */
-    static final class Step {
-        final int task;
-        final int[] people;
-        final @Nullable Step previous;
+    private static final class Step {
+        private final int task;
+        private final int[] people;
+        private final @Nullable Step previous;
 
         private Step(int task, int[] people, @Nullable Step previous) {
             this.task = task;
@@ -55,6 +58,14 @@ final class Draft {
         int[] place = new int[columns.crew()];
         Arrays.fill(place, -1);
         return new Draft(columns, way, new BitSet(), place, 0, null);
+    }
+
+    Sequence sequence() {
+        Deque<Sequence.Step> steps = new ArrayDeque<>();
+        for (Step step = last; step != null; step = step.previous) {
+            steps.addFirst(new Sequence.Step(step.task, Arrays.stream(step.people).boxed().toList()));
+        }
+        return new Sequence(end(), walking, List.copyOf(steps));
     }
 
     private int walk(int person, int machine) {

@@ -160,6 +160,17 @@ final class Network {
         return List.copyOf(found);
     }
 
+    /** Whether either is over before the other starts. */
+    boolean excludes(int one, int other) {
+        for (Exclusion exclusion : exclusions) {
+            if ((exclusion.one().contains(one) && exclusion.other().contains(other))
+                    || (exclusion.one().contains(other) && exclusion.other().contains(one))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void dust(int raises, List<Exclusion> found) {
         for (int other = 0; other < walks.machines().size(); other++) {
             if (other != machine[raises] && walks.between(machine[raises], other) == 0) {

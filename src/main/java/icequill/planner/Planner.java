@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Makes the timetable of a visit. The same work, crew and effort give the same timetable, on any machine; what was found is kept
- * for the next who asks. Safe for use by many threads.
+ * Makes the timetable of a visit. The same work, crew and effort give the same timetable, on any computer and in whatever order
+ * machines and tasks are listed; what was found is kept for the next who asks. Safe for use by many threads.
  */
 public final class Planner {
 
@@ -44,12 +44,12 @@ public final class Planner {
 
     private static Checked<Timetable> search(VisitWork work, Crew crew, Effort effort) {
         Problems problems = new WorkCheck(work, crew).problems();
-        return problems.or(() -> new Search(Network.of(work), crew, effort).shortest());
+        return problems.or(() -> new Search(Network.of(work.sorted()), crew, effort).shortest());
     }
 
     /** The same with the machines done one after another, whoever waits meanwhile: what a visit takes without a plan. */
     public static Checked<Timetable> oneAfterAnother(VisitWork work, Crew crew) {
         Problems problems = new WorkCheck(work, crew).problems();
-        return problems.or(() -> new Search(Network.of(work), crew, Effort.USUAL).oneAfterAnother());
+        return problems.or(() -> new Search(Network.of(work.sorted()), crew, Effort.USUAL).oneAfterAnother());
     }
 }

@@ -2,31 +2,28 @@ package icequill.planner;
 
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 
-/** Gives the tasks of a finished draft their earliest starts in its sequence. */
-record Replay(Network network, Crew crew, Draft draft) {
+/** Gives the tasks of a sequence their earliest starts in it. */
+record Replay(Network network, Crew crew, Sequence sequence) {
 
     /** @param bound no timetable is shorter */
     Timetable timetable(int bound) {
-        List<Draft.Step> steps = steps();
-        int[] start = starts(steps);
+        int[] start = starts();
         List<Entry> entries = new ArrayList<>();
         int end = 0;
-        for (Draft.Step step : steps) {
-            PlanTask task = network.tasks.get(step.task);
-            int begin = start[step.task];
+        for (Sequence.Step step : sequence.steps()) {
+            PlanTask task = network.tasks.get(step.task());
+            int begin = start[step.task()];
             int over = begin + task.attended();
             int whole = over + task.pause();
-            int flush = task.timer().isPresent() ? network.flushAfter(step.task) : -1;
+            int flush = task.timer().isPresent() ? network.flushAfter(step.task()) : -1;
             end = Math.max(end, whole);
-            entries.add(new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(),
-                    Arrays.stream(step.people).boxed().toList(), begin, over));
+            entries.add(new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(), step.people(),
+                    begin, over));
             if (whole > over) {
                 entries.add(
                         new Entry(task.machine(), task.name(), task.order(), Kind.WAIT, task.state(), List.of(), over,
@@ -36,61 +33,63 @@ record Replay(Network network, Crew crew, Draft draft) {
         entries.sort(Comparator.comparingInt(Entry::start)
                 .thenComparingInt(entry -> network.walks.machines().indexOf(entry.machine()))
                 .thenComparingInt(Entry::end).thenComparing(Entry::kind));
-        return new Timetable(end, Math.min(bound, end), draft.walking, crew.size(), entries);
-    }
-
-    private List<Draft.Step> steps() {
-        Deque<Draft.Step> steps = new ArrayDeque<>();
-        for (Draft.Step step = draft.last; step != null; step = step.previous) {
-            steps.addFirst(step);
-        }
-        return List.copyOf(steps);
+        return new Timetable(end, Math.min(bound, end), sequence.walking(), crew.size(), entries);
     }
 
     /** The longest ways from the beginning: starts rise until every lag, walk and timer is kept. */
-    private int[] starts(List<Draft.Step> steps) {
+    private int[] starts() {
         int[] start = new int[network.size()];
+        List<List<After>> after = after();
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (int i = 0; i < steps.size(); i++) {
-                int begin = begin(steps, i, start);
-                changed |= begin > start[steps.get(i).task];
-                start[steps.get(i).task] = begin;
+            for (int i = 0; i < after.size(); i++) {
+                int task = sequence.steps().get(i).task();
+                int begin = Math.max(begin(task, start), begin(after.get(i), start));
+                changed |= begin > start[task];
+                start[task] = Math.max(start[task], begin);
             }
         }
         return start;
     }
 
-    private int begin(List<Draft.Step> steps, int index, int[] start) {
-        Draft.Step step = steps.get(index);
-        int task = step.task;
-        int begin = start[task];
+    /** What begins so many minutes after another task has begun at the soonest. */
+    private record After(int task, int minutes) {}
+
+    /** For each step those before it that keep its people or its machine; of all that somebody does the last. */
+    private List<List<After>> after() {
+        List<List<After>> all = new ArrayList<>();
+        int[] last = new int[crew.size()];
+        Arrays.fill(last, -1);
+        for (Sequence.Step step : sequence.steps()) {
+            List<After> after = new ArrayList<>();
+            for (int person : step.people()) {
+                int other = last[person];
+                if (other >= 0) {
+                    after.add(new After(other, network.duration[other]
+                            + network.walks.between(network.machine[other], network.machine[step.task()])));
+                }
+                last[person] = step.task();
+            }
+            sequence.steps().subList(0, all.size()).stream().map(Sequence.Step::task)
+                    .filter(other -> network.excludes(other, step.task()))
+                    .forEach(other -> after.add(new After(other, network.whole(other))));
+            all.add(after);
+        }
+        return all;
+    }
+
+    private static int begin(List<After> after, int[] start) {
+        return after.stream().mapToInt(each -> start[each.task()] + each.minutes()).max().orElse(0);
+    }
+
+    private int begin(int task, int[] start) {
+        int begin = 0;
         for (int other = 0; other < network.size(); other++) {
             if (network.lag[other][task] > Network.NONE) {
                 begin = Math.max(begin, start[other] + network.lag[other][task]);
             }
         }
-        for (int i = 0; i < index; i++) {
-            int other = steps.get(i).task;
-            if (excludes(other, task)) {
-                begin = Math.max(begin, start[other] + network.whole(other));
-            }
-            if (shares(step.people, steps.get(i).people)) {
-                begin = Math.max(begin, start[other] + network.duration[other]
-                        + network.walks.between(network.machine[other], network.machine[task]));
-            }
-        }
         return begin;
-    }
-
-    private static boolean shares(int[] people, int[] others) {
-        return Arrays.stream(people).anyMatch(person -> Arrays.stream(others).anyMatch(other -> other == person));
-    }
-
-    private boolean excludes(int one, int other) {
-        return network.exclusions.stream()
-                .anyMatch(exclusion -> (exclusion.one().contains(one) && exclusion.other().contains(other))
-                        || (exclusion.one().contains(other) && exclusion.other().contains(one)));
     }
 }

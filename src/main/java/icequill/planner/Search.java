@@ -1,12 +1,20 @@
 package icequill.planner;
 
-import java.util.Optional;
 
-/** Looks for the shortest timetable with ever wider layers, until it is proven or the effort is spent. */
+/**
+ * Looks for a short timetable in lists of tasks; for a few tasks then for a proof, or a shorter one, with ever wider layers of
+ * drafts; and where nothing is proven in lists again.
+ */
 final class Search {
 
+    /** More tasks than these are never proven but by a bound. */
+    private static final int FEW = 60;
     private static final int FIRST_WIDTH = 32;
     private static final int WIDER = 8;
+    /** For many tasks there are only lists, so that more of them are tried. */
+    private static final int MANY = 2;
+    /** Drafts of several people take longer to be placed. */
+    private static final int DEAR = 4;
 
     private final Network network;
     private final Crew crew;
@@ -21,32 +29,42 @@ final class Search {
 
     Timetable shortest() {
         int bound = new Bounds(network, crew).least();
-        Draft best = sequential();
-        for (int width = FIRST_WIDTH; bound < best.end() && nodes < effort.nodes(); width *= WIDER) {
-            Layers layers = layers(Aim.END, Math.min(width, effort.width()), best);
-            Optional<Draft> found = layers.best();
+        Reordering lists = new Reordering(network, crew);
+        boolean few = network.size() <= FEW;
+        Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : MANY * effort.nodes());
+        Sequence best = listed == null ? sequential() : listed;
+        int most = crew.size() == 1 ? effort.nodes() : effort.nodes() / DEAR;
+        for (int width = FIRST_WIDTH; few && width <= effort.width() && bound < best.end()
+                && nodes < most; width *= WIDER) {
+            Layers layers = layers(Aim.END, width, most, best);
+            best = layers.best().map(Draft::sequence).orElse(best);
             nodes += layers.nodes();
-            best = found.orElse(best);
             bound = Math.max(bound, Math.min(best.end(), layers.lost()));
-            if (width >= effort.width()) {
-                break;
-            }
         }
-        Layers layers = layers(Aim.WALKING, Math.min(FIRST_WIDTH * WIDER, effort.width()), best);
-        return new Replay(network, crew, layers.best().orElse(best)).timetable(bound);
+        Sequence last = lists.shortest(bound, few ? effort.nodes() : MANY * effort.nodes());
+        return new Replay(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists))
+                .timetable(bound);
+    }
+
+    private Sequence lessWalking(Sequence best, Reordering lists) {
+        Sequence listed = lists.leastWalking(effort.nodes() / WIDER);
+        if (listed != null && listed.end() <= best.end()) {
+            return listed.isBetter(best) ? listed : best;
+        }
+        return layers(Aim.WALKING, FIRST_WIDTH * WIDER, effort.nodes(), best).best().map(Draft::sequence).orElse(best);
     }
 
     Timetable oneAfterAnother() {
         return new Replay(network, crew, sequential()).timetable(0);
     }
 
-    private Draft sequential() {
+    private Sequence sequential() {
         return new Layers(new Columns(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
-                Integer.MAX_VALUE).best().orElseThrow();
+                Integer.MAX_VALUE).best().orElseThrow().sequence();
     }
 
-    private Layers layers(Aim aim, int width, Draft best) {
-        return new Layers(new Columns(network, crew), aim, width, Math.max(1, effort.nodes() - nodes),
-                aim == Aim.END ? best.end() : best.end() + 1, aim == Aim.END ? Integer.MAX_VALUE : best.walking);
+    private Layers layers(Aim aim, int width, int most, Sequence best) {
+        return new Layers(new Columns(network, crew), aim, width, Math.max(1, most - nodes),
+                aim == Aim.END ? best.end() : best.end() + 1, aim == Aim.END ? Integer.MAX_VALUE : best.walking());
     }
 }

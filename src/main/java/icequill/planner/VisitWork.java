@@ -1,6 +1,7 @@
 package icequill.planner;
 
 import icequill.problem.Check;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,7 +14,12 @@ import java.util.List;
 public record VisitWork(Walks walks, List<Pair> neverBothOff, List<PlanTask> tasks) {
 
     /** Two machines, by id. */
-    public record Pair(String one, String other) {}
+    public record Pair(String one, String other) {
+
+        private Pair sorted() {
+            return one.compareTo(other) <= 0 ? this : new Pair(other, one);
+        }
+    }
 
     public VisitWork {
         neverBothOff = List.copyOf(neverBothOff);
@@ -22,6 +28,17 @@ public record VisitWork(Walks walks, List<Pair> neverBothOff, List<PlanTask> tas
         for (PlanTask task : tasks) {
             Check.that(walks.machines().contains(task.machine()), "no such machine: " + task.machine());
         }
+    }
+
+    /** The same with machines by id and tasks by machine and order, so that nothing depends on how they were listed. */
+    VisitWork sorted() {
+        Walks sorted = walks.sorted();
+        List<PlanTask> byMachine = tasks.stream().sorted(Comparator.comparing(PlanTask::machine)
+                .thenComparingInt(PlanTask::order).thenComparing(PlanTask::name).thenComparing(PlanTask::state)
+                .thenComparingInt(PlanTask::attended).thenComparingInt(PlanTask::unattended)
+                .thenComparingInt(PlanTask::people)).toList();
+        return new VisitWork(sorted, neverBothOff.stream().map(Pair::sorted).distinct()
+                .sorted(Comparator.comparing(Pair::one).thenComparing(Pair::other)).toList(), byMachine);
     }
 
     List<PlanTask> tasksAt(String machine) {

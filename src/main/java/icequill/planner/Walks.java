@@ -70,6 +70,19 @@ public final class Walks {
         }
     }
 
+    /** The same with the machines by id. */
+    Walks sorted() {
+        List<String> sorted = machines.stream().sorted().toList();
+        int[] from = sorted.stream().mapToInt(machines::indexOf).toArray();
+        int[][] walks = new int[from.length][from.length];
+        for (int i = 0; i < from.length; i++) {
+            for (int j = 0; j < from.length; j++) {
+                walks[i][j] = minutes[from[i]][from[j]];
+            }
+        }
+        return new Walks(sorted, walks);
+    }
+
     /** In the order in which they were given. */
     public List<String> machines() {
         return machines;

@@ -104,7 +104,7 @@ record PlannedMinutes(PlanSetting setting) {
                 visit.slot().scope().place());
         return assembly.work()
                 .then(work -> Planner.plan(work, new Crew(grades.stream().map(Grade::qualified).toList()),
-                        Effort.of(work)))
+                        Effort.USUAL))
                 .map(table -> Optional.of(minutes(table)));
     }
 

@@ -11,6 +11,7 @@ import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -189,6 +190,39 @@ class PlannerTest {
     @Test
     void plan_twice_isTheSame() {
         assertThat(plan(Visits.cleanings(4, 3), 2)).isEqualTo(plan(Visits.cleanings(4, 3), 2));
+    }
+
+    /** Five machines that differ in work and ways, a pair among them, listed in all 120 ways, with their tasks turned round. */
+    @Test
+    void plan_machinesAndTasksInAnyOrder_isTheSame() {
+        List<String> machines = Visits.names(5);
+        List<PlanTask> tasks = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            tasks.addAll(i % 2 == 0 ? Visits.cleaning(machines.get(i)) : Visits.full(machines.get(i)));
+            tasks.add(Visits.task(machines.get(i), "extra", MachineState.ANY, 95, 3 + 2 * i, 0));
+        }
+        List<Walks.Way> ways = List.of(new Walks.Way("m0", "m3", 5), new Walks.Way("m1", "m4", 7));
+        Set<Timetable> found = new HashSet<>();
+        for (List<String> order : orders(machines)) {
+            List<PlanTask> listed = order.stream()
+                    .flatMap(machine -> tasks.reversed().stream().filter(task -> task.machine().equals(machine)))
+                    .toList();
+            List<VisitWork.Pair> pair = List.of(order.indexOf("m1") < order.indexOf("m2")
+                    ? new VisitWork.Pair("m1", "m2")
+                    : new VisitWork.Pair("m2", "m1"));
+            found.add(Planner.plan(new VisitWork(Walks.of(order, 2, ways), pair, listed), new Crew(2),
+                    new Effort(3_000, 32)).orElseThrow());
+        }
+
+        assertThat(found).hasSize(1);
+    }
+
+    private static List<List<String>> orders(List<String> of) {
+        if (of.isEmpty()) {
+            return List.of(List.of());
+        }
+        return of.stream().flatMap(first -> orders(of.stream().filter(other -> !other.equals(first)).toList()).stream()
+                .map(rest -> Stream.concat(Stream.of(first), rest.stream()).toList())).toList();
     }
 
     @Test

@@ -1,0 +1,264 @@
+package icequill.planner;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Puts a timetable together from a list of its tasks: each in turn begins as soon as it can, in any gap that those before it left.
+ * From a pouring to its flush a machine's tasks are given their times together, the pouring put off until the flush is in time.
+ */
+final class Listed {
+
+    private final Network network;
+    private final Crew crew;
+    private final Roster roster;
+    private final boolean[][] fit;
+    /** The end, exclusive, of what is given its times together with a task. */
+    private final int[] blockEnd;
+    private final int[] groupEnd;
+    private final int[] first;
+    private final int[][] excludedBy;
+    /** Of each set of tasks that excludes another how many are placed, and when the latest of them is over. */
+    private final int[] placed;
+    private final int[] size;
+    private final int[] over;
+    private final int[] start;
+    private final int[][] people;
+    private final int[] sequence;
+    private int count;
+    private int end;
+    private int walking;
+
+    Listed(Network network, Crew crew) {
+        this.network = network;
+        this.crew = crew;
+        int tasks = network.size();
+        roster = new Roster(network.walks, crew.size());
+        fit = new boolean[crew.size()][tasks];
+        blockEnd = new int[tasks];
+        groupEnd = new int[tasks];
+        first = new int[network.walks.machines().size() + 1];
+        start = new int[tasks];
+        people = new int[tasks][0];
+        sequence = new int[tasks];
+        for (int task = tasks - 1; task >= 0; task--) {
+            for (int person = 0; person < crew.size(); person++) {
+                fit[person][task] = crew.isFit(person, network.tasks.get(task));
+            }
+            int flush = network.tasks.get(task).timer().isPresent() ? network.flushAfter(task) : -1;
+            blockEnd[task] = flush < 0 ? task + 1 : flush + 1;
+            boolean last = task + 1 == tasks || network.machine[task + 1] != network.machine[task]
+                    || network.tasks.get(task + 1).order() != network.tasks.get(task).order();
+            groupEnd[task] = last ? task + 1 : groupEnd[task + 1];
+        }
+        for (int machine = 0; machine < first.length; machine++) {
+            int where = machine;
+            first[machine] = (int) Arrays.stream(network.machine).filter(each -> each < where).count();
+        }
+        int sets = 2 * network.exclusions.size();
+        placed = new int[sets];
+        size = new int[sets];
+        over = new int[sets];
+        excludedBy = new int[tasks][];
+        exclusions();
+    }
+
+    /** A set has an even number where it is the one, and the next where it is the other. */
+    private void exclusions() {
+        List<List<Integer>> found = new ArrayList<>();
+        for (int task = 0; task < network.size(); task++) {
+            found.add(new ArrayList<>());
+        }
+        for (int i = 0; i < network.exclusions.size(); i++) {
+            int one = 2 * i;
+            Network.Exclusion exclusion = network.exclusions.get(i);
+            size[one] = exclusion.one().size();
+            size[one + 1] = exclusion.other().size();
+            exclusion.one().forEach(task -> found.get(task).add(one + 1));
+            exclusion.other().forEach(task -> found.get(task).add(one));
+        }
+        Arrays.setAll(excludedBy, task -> found.get(task).stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    int end() {
+        return end;
+    }
+
+    int walking() {
+        return walking;
+    }
+
+    /** The tasks in the order in which they were given their times. */
+    int[] sequence() {
+        return sequence.clone();
+    }
+
+    /** By the time at which they begin; of what begins together and takes no time, that comes first. */
+    Sequence result() {
+        List<Sequence.Step> steps = IntStream.range(0, network.size()).boxed()
+                .sorted(Comparator.<Integer>comparingInt(task -> start[task])
+                        .thenComparingInt(task -> network.duration[task]).thenComparingInt(network::whole))
+                .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList())).toList();
+        return new Sequence(end, walking, steps);
+    }
+
+    /**
+     * Gives every task its time: always the one of least rank whose turn has come.
+     *
+     * @return whether it could be done in this order
+     */
+    boolean put(int[] rank) {
+        roster.clear();
+        Arrays.fill(placed, 0);
+        Arrays.fill(over, 0);
+        Arrays.fill(start, -1);
+        count = 0;
+        end = 0;
+        while (count < rank.length) {
+            int next = next(rank);
+            if (next < 0 || !block(next)) {
+                return false;
+            }
+        }
+        for (int task = 0; task < rank.length; task++) {
+            end = Math.max(end, start[task] + network.whole(task));
+        }
+        walking = roster.walking();
+        return true;
+    }
+
+    private int next(int[] rank) {
+        int best = -1;
+        for (int machine = 0; machine + 1 < first.length; machine++) {
+            int task = first[machine];
+            while (task < first[machine + 1] && start[task] >= 0) {
+                task++;
+            }
+            if (task == first[machine + 1]) {
+                continue;
+            }
+            for (int each = task; each < groupEnd[task]; each++) {
+                boolean inTurn = each == task || blockEnd[each] == each + 1;
+                if (inTurn && start[each] < 0 && (best < 0 || rank[each] < rank[best]) && isFree(each)) {
+                    best = each;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Whether no set of tasks is open that excludes it, nor one to come first that is not done. */
+    private boolean isFree(int task) {
+        for (int set : excludedBy[task]) {
+            boolean mustBeFirst = set % 2 == 0 && !network.exclusions.get(set / 2).free();
+            if (placed[set] < size[set] && (placed[set] > 0 || mustBeFirst)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean block(int first) {
+        int[] block = IntStream.range(first, blockEnd[first]).filter(task -> start[task] < 0).toArray();
+        int most = block.length == 1 ? 0 : network.tasks.get(first).timer().orElseThrow().most();
+        int soonest = 0;
+        while (true) {
+            for (int task : block) {
+                if (!isFree(task)) {
+                    return false;
+                }
+                place(task, task == first ? soonest : 0);
+            }
+            int late = block.length == 1 ? 0 : start[blockEnd[first] - 1] - start[first] - most;
+            if (late <= 0) {
+                return true;
+            }
+            soonest = start[first] + late;
+            for (int i = block.length - 1; i >= 0; i--) {
+                takeBack(block[i]);
+            }
+        }
+    }
+
+    private void place(int task, int earliest) {
+        int begin = Math.max(earliest, network.head[task]);
+        int machine = network.machine[task];
+        for (int other = first[machine]; other < first[machine + 1]; other++) {
+            if (start[other] >= 0 && network.lag[other][task] >= 0) {
+                begin = Math.max(begin, start[other] + network.lag[other][task]);
+            }
+        }
+        for (int set : excludedBy[task]) {
+            begin = Math.max(begin, over[set]);
+        }
+        give(task, begin);
+        sequence[count++] = task;
+        int whole = start[task] + network.whole(task);
+        for (int set : excludedBy[task]) {
+            placed[set ^ 1]++;
+            over[set ^ 1] = Math.max(over[set ^ 1], whole);
+        }
+    }
+
+    /** To those who can be there first, of several to those who walk least. */
+    private void give(int task, int earliest) {
+        int needed = network.people[task];
+        int begin = earliest;
+        int[] soonest = new int[crew.size()];
+        while (needed > 0) {
+            for (int person = 0; person < soonest.length; person++) {
+                soonest[person] = fit[person][task]
+                        ? roster.soonest(person, network.machine[task], begin, network.duration[task])
+                        : Integer.MAX_VALUE;
+            }
+            int[] sorted = soonest.clone();
+            Arrays.sort(sorted);
+            if (sorted[needed - 1] == begin) {
+                break;
+            }
+            begin = sorted[needed - 1];
+        }
+        start[task] = begin;
+        people[task] = needed == 0 ? new int[0] : nearest(task, soonest, needed);
+        for (int person : people[task]) {
+            roster.give(person, network.machine[task], begin, begin + network.duration[task]);
+        }
+    }
+
+    private int[] nearest(int task, int[] soonest, int needed) {
+        int[] chosen = new int[needed];
+        int found = 0;
+        boolean[] taken = new boolean[soonest.length];
+        while (found < needed) {
+            int best = -1;
+            int least = Integer.MAX_VALUE;
+            for (int person = 0; person < soonest.length; person++) {
+                if (!taken[person] && soonest[person] == start[task]) {
+                    int walk = roster.walkTo(person, network.machine[task], start[task]);
+                    if (walk < least) {
+                        best = person;
+                        least = walk;
+                    }
+                }
+            }
+            taken[best] = true;
+            chosen[found++] = best;
+        }
+        Arrays.sort(chosen);
+        return chosen;
+    }
+
+    private void takeBack(int task) {
+        for (int person : people[task]) {
+            roster.takeBack(person, start[task]);
+        }
+        start[task] = -1;
+        count--;
+        for (int set : excludedBy[task]) {
+            placed[set ^ 1]--;
+        }
+    }
+}

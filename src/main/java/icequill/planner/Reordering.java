@@ -1,0 +1,157 @@
+package icequill.planner;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks for a list of tasks that gives a short timetable: moves a task, or what is left to be done at a machine, to another place
+ * in the list, and goes on from what is no longer; seldom, and ever more seldom, also from what is a little longer. All is counted in
+ * whole numbers, so that it finds the same on any computer.
+ */
+final class Reordering {
+
+    private static final long SEED = 20_260_714;
+    /** Lists that begin each machine later than the one before it, by so many eighths of a person's share of a machine's work. */
+    private static final int STAGGERS = 13;
+    private static final int EIGHTHS = 8;
+    /** Each minute more is let pass one time in so many at the beginning, and never at the end. */
+    private static final int SELDOM = 5;
+    /** Of so many moves one is that of a whole machine. */
+    private static final int MACHINES = 8;
+
+    private final Network network;
+    private final Crew crew;
+    private final Listed listed;
+    private final Random random = new Random(SEED);
+    private final int[] rank;
+    private @Nullable Sequence best;
+    private int[] list = new int[0];
+    private int nodes;
+
+    Reordering(Network network, Crew crew) {
+        this.network = network;
+        this.crew = crew;
+        listed = new Listed(network, crew);
+        rank = new int[network.size()];
+    }
+
+    /** How many placings were tried. */
+    int nodes() {
+        return nodes;
+    }
+
+    /**
+     * The best that was found; null where no list could be followed. Asked again, it goes on.
+     *
+     * @param bound at which nothing shorter need be looked for
+     * @param most placings that are tried in all
+     */
+    @Nullable
+    Sequence shortest(int bound, int most) {
+        if (nodes == 0) {
+            stagger();
+        }
+        int[] current = list;
+        int end = best == null ? 0 : best.end();
+        while (best != null && best.end() > bound && nodes < most) {
+            int[] other = random.nextInt(MACHINES) == 0 ? withMachineMoved(current) : withTaskMoved(current);
+            if (follow(other)) {
+                if (isLetPass(listed.end() - end, most)) {
+                    end = listed.end();
+                    current = listed.sequence();
+                }
+                keep();
+            }
+        }
+        return best;
+    }
+
+    private boolean isLetPass(int longer, int most) {
+        for (int minute = 0; minute < longer; minute++) {
+            if (random.nextInt(most) >= (most - nodes) / SELDOM) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Then, at the same length, for less walking. */
+    @Nullable
+    Sequence leastWalking(int most) {
+        int until = nodes + most;
+        while (best != null && best.walking() > 0 && nodes < until) {
+            if (follow(withTaskMoved(list))) {
+                keep();
+            }
+        }
+        return best;
+    }
+
+    private void stagger() {
+        int share = new Bounds(network, crew).attended() / crew.size() / network.walks.machines().size();
+        for (int eighths = 0; eighths < STAGGERS; eighths++) {
+            int later = share * eighths;
+            int[] order = IntStream.range(0, network.size()).boxed()
+                    .sorted(Comparator
+                            .comparingInt(task -> EIGHTHS * network.head[task] + later * network.machine[task]))
+                    .mapToInt(Integer::intValue).toArray();
+            if (follow(order)) {
+                keep();
+            }
+        }
+    }
+
+    private boolean follow(int[] order) {
+        nodes += order.length;
+        for (int i = 0; i < order.length; i++) {
+            rank[order[i]] = i;
+        }
+        return listed.put(rank);
+    }
+
+    /** Of what is equally good the latest, so that it does not stay where it is. */
+    private void keep() {
+        if (best == null || listed.end() < best.end()
+                || (listed.end() == best.end() && listed.walking() <= best.walking())) {
+            best = listed.result();
+            list = listed.sequence();
+        }
+    }
+
+    private int[] withTaskMoved(int[] order) {
+        int from = random.nextInt(order.length);
+        int to = Math.clamp(from + distance(order.length), 0, order.length - 1);
+        int[] moved = order.clone();
+        if (to > from) {
+            System.arraycopy(order, from + 1, moved, from, to - from);
+        } else {
+            System.arraycopy(order, to, moved, to + 1, from - to);
+        }
+        moved[to] = order[from];
+        return moved;
+    }
+
+    /** All that comes at a machine from some task on is done sooner or later by so many places. */
+    private int[] withMachineMoved(int[] order) {
+        int from = random.nextInt(order.length);
+        int where = network.machine[order[from]];
+        int distance = distance(order.length);
+        int[] place = new int[order.length];
+        for (int i = 0; i < order.length; i++) {
+            place[order[i]] = 2 * i + (i >= from && network.machine[order[i]] == where ? 2 * distance + 1 : 0);
+        }
+        return Arrays.stream(order).boxed().sorted(Comparator.comparingInt(task -> place[task]))
+                .mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Places forward or back: as often one as two or three, as four to seven, and so on. */
+    private int distance(int most) {
+        int doublings = Integer.SIZE - Integer.numberOfLeadingZeros(most);
+        int distance = 1 << random.nextInt(doublings);
+        distance += random.nextInt(distance);
+        return random.nextBoolean() ? distance : -distance;
+    }
+}
