@@ -46,7 +46,7 @@ final class Listed {
         sequence = new int[tasks];
         for (int task = tasks - 1; task >= 0; task--) {
             for (int person = 0; person < crew.size(); person++) {
-                fit[person][task] = crew.isFit(person, network.tasks.get(task));
+                fit[person][task] = crew.isFit(person, network.tasks.get(task).needs());
             }
             int flush = network.tasks.get(task).timer().isPresent() ? network.flushAfter(task) : -1;
             blockEnd[task] = flush < 0 ? task + 1 : flush + 1;

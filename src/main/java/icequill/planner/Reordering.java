@@ -69,6 +69,13 @@ final class Reordering {
         return best;
     }
 
+    /** Takes a sequence that came about otherwise for a list, where that gives as short a timetable. */
+    void goOnFrom(Sequence sequence) {
+        if (follow(sequence.steps().stream().mapToInt(Sequence.Step::task).toArray())) {
+            keep();
+        }
+    }
+
     private boolean isLetPass(int longer, int most) {
         for (int minute = 0; minute < longer; minute++) {
             if (random.nextInt(most) >= (most - nodes) / SELDOM) {

@@ -2,19 +2,19 @@ package icequill.planner;
 
 
 /**
- * Looks for a short timetable in lists of tasks; for a few tasks then for a proof, or a shorter one, with ever wider layers of
- * drafts; and where nothing is proven in lists again.
+ * Looks for a short timetable in lists of tasks; unless there are many tasks then for a proof, or a shorter one, with ever wider
+ * layers of drafts; and where nothing is proven in lists again, from the best that is known.
  */
 final class Search {
 
-    /** More tasks than these are never proven but by a bound. */
-    private static final int FEW = 60;
+    /** More tasks than these are planned by lists alone: each task placed in a draft takes the longer, the more there are. */
+    private static final int FEW = 80;
     private static final int FIRST_WIDTH = 32;
     private static final int WIDER = 8;
-    /** For many tasks there are only lists, so that more of them are tried. */
-    private static final int MANY = 2;
     /** Drafts of several people take longer to be placed. */
     private static final int DEAR = 4;
+    /** Where there are only lists, more of them are tried. */
+    private static final int MANY = 2;
 
     private final Network network;
     private final Crew crew;
@@ -33,7 +33,7 @@ final class Search {
         boolean few = network.size() <= FEW;
         Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : MANY * effort.nodes());
         Sequence best = listed == null ? sequential() : listed;
-        int most = crew.size() == 1 ? effort.nodes() : effort.nodes() / DEAR;
+        int most = effort.nodes() / (crew.size() == 1 ? 1 : DEAR);
         for (int width = FIRST_WIDTH; few && width <= effort.width() && bound < best.end()
                 && nodes < most; width *= WIDER) {
             Layers layers = layers(Aim.END, width, most, best);
@@ -41,6 +41,7 @@ final class Search {
             nodes += layers.nodes();
             bound = Math.max(bound, Math.min(best.end(), layers.lost()));
         }
+        lists.goOnFrom(best);
         Sequence last = lists.shortest(bound, few ? effort.nodes() : MANY * effort.nodes());
         return new Replay(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists))
                 .timetable(bound);
@@ -48,10 +49,11 @@ final class Search {
 
     private Sequence lessWalking(Sequence best, Reordering lists) {
         Sequence listed = lists.leastWalking(effort.nodes() / WIDER);
-        if (listed != null && listed.end() <= best.end()) {
-            return listed.isBetter(best) ? listed : best;
-        }
-        return layers(Aim.WALKING, FIRST_WIDTH * WIDER, effort.nodes(), best).best().map(Draft::sequence).orElse(best);
+        Sequence less = listed != null && listed.isBetter(best) ? listed : best;
+        return network.size() > FEW || less.walking() == 0
+                ? less
+                : layers(Aim.WALKING, FIRST_WIDTH * WIDER, nodes + effort.nodes() / WIDER, less).best().map(Draft::sequence)
+                        .orElse(less);
     }
 
     Timetable oneAfterAnother() {

@@ -3,6 +3,7 @@ package icequill.planner;
 import icequill.problem.Check;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * All that is to be done on a visit.
@@ -17,7 +18,8 @@ public record VisitWork(Walks walks, List<Pair> neverBothOff, List<PlanTask> tas
     public record Pair(String one, String other) {
 
         private Pair sorted() {
-            return one.compareTo(other) <= 0 ? this : new Pair(other, one);
+            List<String> both = Stream.of(one, other).sorted().toList();
+            return new Pair(both.getFirst(), both.getLast());
         }
     }
 

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class PlannerTest {
@@ -190,6 +191,40 @@ class PlannerTest {
     @Test
     void plan_twice_isTheSame() {
         assertThat(plan(Visits.cleanings(4, 3), 2)).isEqualTo(plan(Visits.cleanings(4, 3), 2));
+    }
+
+    /**
+     * Two machines never both off: 5 + 15 at the first, then twice 4 + 10 + 12 + 8 + 3 + 20 + 9 + 2 + 10 + 4, and 5 + 15 + 2 at the second.
+     */
+    @Test
+    void plan_neverBothOff_boundCountsBothStops() {
+        VisitWork work = Visits.neverBothOff(Visits.cleanings(4, 2), "m2", "m3");
+
+        assertThat(Planner.plan(work, new Crew(4), new Effort(1, 1)).orElseThrow().bound()).isEqualTo(20 + 2 * 82 + 22);
+    }
+
+    /** The shortest that twenty times the usual effort found: src/docs/timetables.md. */
+    @ParameterizedTest
+    @CsvSource({"6, 2, 0, 258", "6, 3, 2, 208", "12, 3, 0, 344"})
+    void plan_manyMachines_withinTwoPercentOfALongRun(int machines, int people, int pairs, int known) {
+        VisitWork work = Visits.cleanings(machines, 2);
+        for (int pair = 0; pair < pairs; pair++) {
+            work = Visits.neverBothOff(work, "m" + 2 * pair, "m" + (2 * pair + 1));
+        }
+
+        assertThat(plan(work, people).minutes()).isBetween(known - known / 50, known + known / 50);
+    }
+
+    /** Two hundred machines, four people: 200 x 72 attended, and more walks than these by far. */
+    @Test
+    void plan_hugeVisit_isAnsweredWithABound() {
+        VisitWork work = Visits.cleanings(200, 2);
+        Timetable table = Planner.plan(work, new Crew(4), new Effort(1, 1)).orElseThrow();
+
+        assertThat(table.bound()).isBetween(200 * 72 / 4, table.minutes());
+        assertThat(table.minutes()).isLessThan(table.bound() * 6 / 5);
+        assertThat(Planner.plan(Visits.cleanings(60, 2), new Crew(3), new Effort(1, 1)).orElseThrow())
+                .satisfies(each -> TimetableRules.check(Visits.cleanings(60, 2), 3, each));
     }
 
     /** Five machines that differ in work and ways, a pair among them, listed in all 120 ways, with their tasks turned round. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Visits to be planned, in short. */
 final class Visits {
@@ -87,6 +88,8 @@ final class Visits {
     }
 
     static VisitWork neverBothOff(VisitWork work, String one, String other) {
-        return new VisitWork(work.walks(), List.of(new VisitWork.Pair(one, other)), work.tasks());
+        return new VisitWork(work.walks(),
+                Stream.concat(work.neverBothOff().stream(), Stream.of(new VisitWork.Pair(one, other))).toList(),
+                work.tasks());
     }
 }
