@@ -1,6 +1,5 @@
 package icequill.planner;
 
-
 /**
  * Looks for a short timetable in lists of tasks; unless there are many tasks then for a proof, or a shorter one, with ever wider
  * layers of drafts; and where nothing is proven in lists again, from the best that is known.
@@ -52,7 +51,8 @@ final class Search {
         Sequence less = listed != null && listed.isBetter(best) ? listed : best;
         return network.size() > FEW || less.walking() == 0
                 ? less
-                : layers(Aim.WALKING, FIRST_WIDTH * WIDER, nodes + effort.nodes() / WIDER, less).best().map(Draft::sequence)
+                : layers(Aim.WALKING, FIRST_WIDTH * WIDER, nodes + effort.nodes() / WIDER, less).best()
+                        .map(Draft::sequence)
                         .orElse(less);
     }
 

@@ -35,7 +35,8 @@ public final class TimetableRuns {
     public static void main(String... arguments) {
         PrintStream out = System.out;
         int times = Integer.parseInt(arguments[0]);
-        out.println("| machines / people / pairs | one after another | layers alone | found | bound | gap | long run | CPU |");
+        out.println(
+                "| machines / people / pairs | one after another | layers alone | found | bound | gap | long run | CPU |");
         out.println("|---|---|---|---|---|---|---|---|");
         for (String each : List.of(arguments).subList(1, arguments.length)) {
             List<String> numbers = List.of(each.split("/", -1));
