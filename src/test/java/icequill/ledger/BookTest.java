@@ -147,7 +147,8 @@ class BookTest {
             }).orElseThrow();
 
             for (String table : List.of("visit_withdrawn", "paper_backdated")) {
-                for (String change : List.of("UPDATE " + table + " SET reason = 'another'", "DELETE FROM " + table)) {
+                for (String change : List.of("UPDATE " + table + " SET reason = 'another'",
+                        "UPDATE " + table + " SET reason = ''", "DELETE FROM " + table)) {
                     assertThatThrownBy(
                             () -> connections.writer().useHandle(handle -> handle.execute(change)))
                             .as(change).hasStackTraceContaining("never");

@@ -9,236 +9,191 @@ import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Folder;
 import icequill.problem.Checked;
 import icequill.problem.Code;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import icequill.problem.Problem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Kills processes at work in a book, each at another moment, and looks after each kill whether all that was told is there and the
- * audit is clean: {@code credit 200 SQLITE 1}, or {@code backup}, {@code restore}, {@code import}, {@code forget}. The last number
- * is the seed; another one kills at other moments.
+ * Kills processes that each work in several books at a time, on both databases, and looks at each book after each kill:
+ * {@code work 200 1}, or {@code work 200 1 FORGET} for one kind of work, or {@code restore 100 1}, where each process restores two books on
+ * each database. The number after the kills is the seed; another one kills at other moments.
  */
 public final class KillRuns {
 
-    static final Series CREDITS = new Series(PaperKind.CREDIT_NOTE, "", 2026);
-    private static final int IMPORTED = 50;
-    private static final int MOST_TOLD = 12;
-    private static final int MOST_MILLISECONDS = 120;
+    /** Books that grew for long would take most of the time to look through. */
+    private static final int KILLS_OF_A_BOOK = 20;
     private static final int TOLD_EVERY = 5;
-    private static final int RESTORED = 100;
+    private static final int MOST_WORK_MILLISECONDS = 400;
+    private static final int RESTORED = 20;
+    private static final int AT_A_TIME = 2;
+    private static final int PLACES = AT_A_TIME * Database.values().length;
+    private static final String BEGUN = "begun";
+    private static final String DONE = "done";
 
     private KillRuns() {
     }
 
     public static void main(String[] args) throws Exception {
         int kills = Integer.parseInt(args[1]);
-        Database database = Database.valueOf(args[2]);
-        Random random = new Random(Long.parseLong(args[3]));
+        Random random = new Random(Long.parseLong(args[2]));
         Path folder = Files.createTempDirectory("icequill-kills");
         try {
-            String result = args[0].equals("restore")
-                    ? restored(kills, database, folder, random)
-                    : worked(args[0], kills, database.place(folder), random);
-            System.out.println(args[0] + ", " + database + ": " + kills + " kills, " + result);
+            if (args[0].equals("restore")) {
+                restored(kills, folder, random);
+            } else {
+                List<KilledWork> kinds = Stream.of(args).skip(3).map(KilledWork::valueOf).toList();
+                worked(kinds.isEmpty() ? List.of(KilledWork.values()) : kinds, kills, folder, random);
+            }
         } finally {
             Folder.delete(folder);
         }
     }
 
-    /** What a process does until it is killed; it tells each time that it was done. */
-    static void work(BookPlace place, String kind) {
+    /** What a process does until it is killed: works in each book, and tells each time that it was done. */
+    static void work(List<String> orders) {
         long self = ProcessHandle.current().pid();
-        try (Book book = Books.open(place)) {
-            for (int i = 0; i < Integer.MAX_VALUE; i++) {
-                System.out.println(once(book, place, kind, self + "-" + i, i));
-            }
-        }
-    }
-
-    private static String once(Book book, BookPlace place, String kind, String name, int seed) {
-        return switch (kind) {
-        case "credit" -> {
-            String invoice = Books.issue(book, seed).orElseThrow().number();
-            yield book.write(open -> open.issue(CREDITS, Origin.NONE.correcting(invoice),
-                    numbered -> Checked.sound(Books.printed(numbered, seed)))
-                    .then(credit -> open.issue(Books.INVOICES, Origin.NONE.replacing(invoice),
-                            numbered -> Checked.sound(Books.printed(numbered, seed)))
-                            .map(again -> credit.number() + " " + again.number())))
-                    .orElseThrow();
-        }
-        case "backup" -> {
-            Path file = place.papers().resolveSibling("backups").resolve(name + ".backup");
-            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
-            yield file.toString();
-        }
-        case "import" -> {
-            book.write(open -> {
-                IntStream.range(0, IMPORTED).forEach(i -> open.register().add(customer(name + "-" + i)).orElseThrow());
-                return Checked.sound(true);
-            }).orElseThrow();
-            yield name;
-        }
-        case "forget" -> {
-            book.write(open -> open.register().add(customer(name))).orElseThrow();
-            book.write(open -> open.register().forget(name, java.time.LocalDate.of(2026, 5, 14))).orElseThrow();
-            yield name;
-        }
-        default -> throw new IllegalArgumentException(kind);
-        };
-    }
-
-    private static CustomerEntry customer(String id) {
-        return CustomerEntry.of(id, Entered.group().customer());
-    }
-
-    private static String worked(String kind, int kills, BookPlace place, Random random) throws Exception {
-        List<String> told = new ArrayList<>();
-        try (Book book = Books.open(place)) {
-            for (int i = 0; i < 20; i++) {
-                Books.issue(book, i).orElseThrow();
-            }
-        }
-        for (int kill = 1; kill <= kills; kill++) {
-            told.addAll(killed(BookChild.start(place, "work", kind), random));
-            try (Book book = Books.open(place)) {
-                List<?> findings = Books.audit(book).findings();
-                if (!findings.isEmpty()) {
-                    throw new IllegalStateException("after kill " + kill + ": " + findings);
+        for (int i = 0; i < orders.size(); i += 3) {
+            KilledWork work = KilledWork.valueOf(orders.get(i));
+            BookPlace place = BookChild.place(orders.get(i + 1), orders.get(i + 2));
+            int number = i / 3;
+            Thread.ofPlatform().start(() -> {
+                try (Book book = Books.open(place)) {
+                    for (int seed = 0; seed < Integer.MAX_VALUE; seed++) {
+                        System.out.println(number + " " + work.once(book, place, self + "-" + seed, seed));
+                    }
                 }
-                check(kind, book, told);
+            });
+        }
+    }
+
+    private static void worked(List<KilledWork> kinds, int kills, Path folder, Random random) throws Exception {
+        Map<String, Integer> told = new TreeMap<>();
+        Map<String, Integer> unfinished = new TreeMap<>();
+        for (int done = 0; done < kills; done += KILLS_OF_A_BOOK) {
+            Path shops = folder.resolve("shops" + done);
+            List<KilledBook> books = kinds.stream().flatMap(work -> Arrays.stream(Database.values())
+                    .map(database -> KilledBook.begun(work, database, shops))).toList();
+            for (int kill = done + 1; kill <= Math.min(kills, done + KILLS_OF_A_BOOK); kill++) {
+                Map<Integer, List<String>> heard = heard(killed(books, random));
+                for (int i = 0; i < books.size(); i++) {
+                    KilledBook book = books.get(i);
+                    book.hear(heard.getOrDefault(i, List.of()));
+                    unfinished.merge(book.name(), book.unfinished(), Integer::sum);
+                    told.merge(book.name(), heard.getOrDefault(i, List.of()).size(), Integer::sum);
+                    book.check();
+                }
+                if (kill % TOLD_EVERY == 0 || kill == kills) {
+                    System.out.println(kill + " kills, told of " + told + ", unfinished files " + unfinished
+                            + "; all audits clean, nothing lost, nothing half done");
+                }
             }
-            tell(kind, kill, told.size());
-        }
-        return told.size() + " told of; all audits clean, none lost, none half done";
-    }
-
-    private static void tell(String kind, int kills, int told) {
-        if (kills % TOLD_EVERY == 0) {
-            System.out.println(kind + " " + kills + " kills, " + told + " told of, all is well");
+            Folder.delete(shops);
         }
     }
 
-    private static void check(String kind, Book book, List<String> told) {
-        boolean isWell = switch (kind) {
-        case "credit" -> told.stream().flatMap(pair -> List.of(pair.split(" ", -1)).stream())
-                .allMatch(number -> book.read(open -> open.papers().show(number)).problems().isEmpty())
-                && isPaired(book);
-        case "backup" -> told.isEmpty() || Book.verify(Path.of(told.getLast()), Books.READER, Books.UNHEARD)
-                .orElseThrow().findings().isEmpty();
-        case "import" -> {
-            int customers = Books.read(book, open -> open.entries().customers()).size();
-            yield customers % IMPORTED == 0 && customers >= told.size() * IMPORTED;
+    private static List<String> killed(List<KilledBook> books, Random random) throws Exception {
+        Process child = BookChild.start(books.getFirst().place(), Stream.concat(Stream.of("work"),
+                books.stream().map(KilledBook::order).flatMap(List::stream)).toArray(String[]::new));
+        return Killing.after(child, told -> heard(told).size() == books.size(),
+                Duration.ofMillis(random.nextInt(MOST_WORK_MILLISECONDS)));
+    }
+
+    /** What was told of each book, by its number. */
+    private static Map<Integer, List<String>> heard(List<String> lines) {
+        Map<Integer, List<String>> heard = new HashMap<>();
+        for (String line : lines) {
+            int gap = line.indexOf(' ');
+            heard.computeIfAbsent(Integer.parseInt(line.substring(0, gap)), none -> new ArrayList<>())
+                    .add(line.substring(gap + 1));
         }
-        case "forget" -> told.stream().allMatch(id -> book.read(open -> open.entries().customer(id)).orElseThrow()
-                .forgotten().isPresent());
-        default -> throw new IllegalArgumentException(kind);
-        };
-        if (!isWell) {
-            throw new IllegalStateException(kind + ": not as it was told: " + told);
+        return heard;
+    }
+
+    /** A process restores into several places until it is killed; it tells when each is begun, and when it is done. */
+    static void restore(Path file, List<String> places) {
+        for (int i = 0; i < places.size(); i += 2) {
+            BookPlace place = BookChild.place(places.get(i), places.get(i + 1));
+            int number = i / 2;
+            Thread.ofPlatform().start(() -> {
+                System.out.println(number + " " + BEGUN);
+                Book.restore(file, place, Books.READER, Books.UNHEARD).orElseThrow();
+                System.out.println(number + " " + DONE);
+            });
         }
-    }
-
-    /** Each credit note has its invoice issued anew; both or neither are there. */
-    private static boolean isPaired(Book book) {
-        long credits = Books.audit(book).heads().stream().filter(head -> head.series().equals(CREDITS)).count() == 0
-                ? 0
-                : IntStream.iterate(1, i -> i + 1).takeWhile(i -> isThere(book, CREDITS.number(i))).count();
-        long replaced = IntStream.iterate(1, i -> i + 1).takeWhile(i -> isThere(book, Books.INVOICES.number(i)))
-                .filter(i -> book.read(open -> open.papers().show(Books.INVOICES.number(i))).orElseThrow().origin()
-                        .replaces().isPresent())
-                .count();
-        return credits == replaced;
-    }
-
-    private static boolean isThere(Book book, String number) {
-        return book.read(open -> open.papers().show(number)).problems().isEmpty();
-    }
-
-    private static List<String> killed(Process child, Random random) throws IOException, InterruptedException {
-        List<String> told = new ArrayList<>();
-        try (BufferedReader out = new BufferedReader(
-                new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
-            for (int i = random.nextInt(MOST_TOLD); i >= 0; i--) {
-                told.add(out.readLine());
-            }
-            TimeUnit.MILLISECONDS.sleep(random.nextInt(MOST_MILLISECONDS));
-            child.toHandle().destroyForcibly();
-            child.waitFor();
-        }
-        return told;
-    }
-
-    /** A process restores until it is killed; it tells when it begins, and when it is done. */
-    static void restore(Path file, BookPlace place) {
-        System.out.println("begun");
-        Book.restore(file, place, Books.READER, Books.UNHEARD).orElseThrow();
-        System.out.println("done");
     }
 
     /**
-     * Each kill has a new place, and comes at any moment of the time that a whole restore takes; the restore that follows it ends as
-     * if there had been none.
+     * Each kill has new places, and comes at any moment of the work that whole restores take; the restore that follows it ends as if there
+     * had been none.
      */
-    private static String restored(int kills, Database database, Path folder, Random random) throws Exception {
+    private static void restored(int kills, Path folder, Random random) throws Exception {
         Path file = folder.resolve("monday.backup");
         AuditReport before;
-        try (Book book = Books.open(database.place(folder.resolve("from")))) {
-            for (int i = 0; i < RESTORED; i++) {
-                Books.issue(book, i).orElseThrow();
-            }
+        try (Book book = Books.open(Database.SQLITE.place(folder.resolve("from")))) {
+            IntStream.range(0, RESTORED).forEach(i -> Books.issue(book, i).orElseThrow());
             before = Books.audit(book);
             book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
-        long length = restored(file, database.place(folder.resolve("whole")), Long.MAX_VALUE);
-        int done = 0;
+        Duration whole = Killing.between(restoring(file, places(folder.resolve("whole"))),
+                told -> count(told, BEGUN) == PLACES, told -> count(told, DONE) == PLACES);
+        Map<Database, Integer> after = new TreeMap<>();
+        Map<Database, Integer> hit = new TreeMap<>();
         for (int kill = 1; kill <= kills; kill++) {
-            BookPlace place = database.place(folder.resolve("to" + kill));
-            restored(file, place, random.nextLong(length));
-            Checked<AuditReport> again = Book.restore(file, place, Books.READER, Books.UNHEARD);
-            if (!again.problems().isEmpty()) {
-                if (again.problems().stream().anyMatch(found -> found.code() != Code.ALREADY_EXISTS)) {
-                    throw new IllegalStateException("after kill " + kill + ": " + again.problems());
-                }
-                done++;
+            Path shops = folder.resolve("to" + kill);
+            List<BookPlace> places = places(shops);
+            List<String> told = Killing.after(restoring(file, places), all -> count(all, BEGUN) == PLACES,
+                    Duration.ofMillis(random.nextLong(whole.toMillis())));
+            for (int i = 0; i < places.size(); i++) {
+                Database database = Database.values()[i % Database.values().length];
+                hit.merge(database, 1, Integer::sum);
+                after.merge(database, again(file, places.get(i), told.contains(i + " " + DONE), before), Integer::sum);
             }
-            try (Book book = Books.open(place)) {
-                if (!Books.audit(book).equals(before)) {
-                    throw new IllegalStateException("after kill " + kill + ": " + Books.audit(book).findings());
-                }
+            Folder.delete(shops);
+            if (kill % TOLD_EVERY == 0 || kill == kills) {
+                System.out.println(kill + " processes killed, restoring " + hit + ", of them after the end " + after
+                        + ", all of which take " + whole.toMillis() + " ms of a processor; each next restore made the"
+                        + " whole book of " + RESTORED + " papers");
             }
-            Folder.delete(folder.resolve("to" + kill));
-            tell("restore", kill, done);
         }
-        return done + " of them after the end of the restore, which takes " + TimeUnit.NANOSECONDS.toMillis(length)
-                + " ms; each next restore made the whole book of " + RESTORED + " papers";
     }
 
-    /** Restores in a process of its own, which is killed after so many nanoseconds; returns how long it worked. */
-    private static long restored(Path file, BookPlace place, long killedAfter)
-            throws IOException, InterruptedException {
-        Process child = BookChild.start(place, "restoring", file.toString());
-        try (BufferedReader out = new BufferedReader(
-                new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
-            out.readLine();
-            long begun = System.nanoTime();
-            if (killedAfter == Long.MAX_VALUE) {
-                out.readLine();
-            } else {
-                TimeUnit.NANOSECONDS.sleep(killedAfter);
+    private static List<BookPlace> places(Path folder) {
+        return IntStream.range(0, AT_A_TIME).boxed().flatMap(i -> Arrays.stream(Database.values())
+                .map(database -> database.place(folder.resolve(database + "-" + i)))).toList();
+    }
+
+    private static Process restoring(Path file, List<BookPlace> places) throws Exception {
+        return BookChild.start(places.getFirst(), Stream.concat(Stream.of("restoring", file.toString()),
+                places.stream().flatMap(place -> Stream.of(BookChild.text(place), place.papers().toString())))
+                .toArray(String[]::new));
+    }
+
+    private static long count(List<String> told, String word) {
+        return told.stream().filter(line -> line.endsWith(" " + word)).count();
+    }
+
+    /** Restores again; returns 1 where the killed process had come to the end, and 0 otherwise. */
+    private static int again(Path file, BookPlace place, boolean isDone, AuditReport before) {
+        Checked<AuditReport> again = Book.restore(file, place, Books.READER, Books.UNHEARD);
+        List<Code> codes = again.problems().stream().map(Problem::code).distinct().toList();
+        boolean wasThere = codes.equals(List.of(Code.ALREADY_EXISTS));
+        try (Book book = Books.open(place)) {
+            AuditReport report = Books.audit(book);
+            if (!report.equals(before) || isDone && !wasThere || !codes.isEmpty() && !wasThere) {
+                throw new IllegalStateException(place + ": " + again.problems() + report.findings());
             }
-            long worked = System.nanoTime() - begun;
-            child.toHandle().destroyForcibly();
-            child.waitFor();
-            return worked;
         }
+        return wasThere ? 1 : 0;
     }
 }

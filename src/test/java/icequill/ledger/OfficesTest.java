@@ -3,15 +3,19 @@ package icequill.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.ledger.care.AuditReport;
+import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.LockWait;
+import icequill.problem.Checked;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,6 +74,21 @@ class OfficesTest {
             Files.delete(new PaperFiles(place.papers()).place(SOUTH, "INV-south-2026-00001"));
             assertThat(audit(book, "north").findings()).extracting(Problem::message)
                     .containsExactly("the file of INV-south-2026-00001 is missing");
+        }
+    }
+
+    /** Two shops on one server do not wait for each other; who waits for nobody would be told that the book is in use. */
+    @Test
+    void anotherBookOfTheServer_isWrittenInAtTheSameTime() {
+        try (Book book = Books.open(Database.POSTGRESQL.place(north));
+                Book other = Opening.open(Database.POSTGRESQL.place(south), Books.CLOCK, LockWait.of(Duration.ZERO))
+                        .orElseThrow()) {
+            IssuedPaper here = book.write(transaction -> transaction.issue(NORTH, Origin.NONE, numbered -> {
+                assertThat(Books.issue(other, SOUTH, Origin.NONE, 2).problems()).isEmpty();
+                return Checked.sound(Books.printed(numbered, 1));
+            })).orElseThrow();
+
+            assertThat(here.number()).isEqualTo("INV-north-2026-00001");
         }
     }
 

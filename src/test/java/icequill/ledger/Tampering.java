@@ -38,6 +38,7 @@ public final class Tampering {
             handle.execute("DROP TRIGGER paper_never_changes ON paper");
             handle.execute("DROP TRIGGER paper_line_never_changes ON paper_line");
             handle.execute("DROP TRIGGER visit_withdrawn_never_changes ON visit_withdrawn");
+            handle.execute("DROP TRIGGER visit_withdrawn_never_goes ON visit_withdrawn");
             handle.execute("DROP TRIGGER paper_backdated_never_changes ON paper_backdated");
         }
         }

@@ -95,7 +95,7 @@ public final class Register {
 
     private List<Problem> withdrawn(String visit) {
         return entries.withdrawal(visit).map(before -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                "visit \"" + visit + "\" was withdrawn: " + before.reason(), "a visit of another id")).stream()
+                before.told(visit), "a visit of another id")).stream()
                 .toList();
     }
 
@@ -108,7 +108,7 @@ public final class Register {
 
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines and visits. Papers that were issued stay as they are, as long as the law and the shop keep them.
+     * sites, machines and visits, and why visits were withdrawn. Papers that were issued stay as they are, as long as the law and the shop keep them.
      *
      * @param day on which it is done
      */
@@ -131,6 +131,7 @@ public final class Register {
                 machine.id(), machine.model(), machine.serial(), machine.installed(), BLANK)));
         entries.visitsAt(site.id()).forEach(visit -> VisitRows.update(handle,
                 new VisitEntry(visit.id(), visit.site(), visit.began(), visit.ended(), Optional.empty(), BLANK), now));
+        VisitRows.forgetReasons(handle, site.id());
     }
 
     private Optional<String> paperOf(String visit) {

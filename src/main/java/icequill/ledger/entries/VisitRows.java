@@ -51,6 +51,12 @@ public final class VisitRows {
                 .execute();
     }
 
+    /** The database lets this happen only where the site's customer is forgotten. */
+    public static void forgetReasons(Handle handle, String site) {
+        handle.createUpdate("UPDATE visit_withdrawn SET reason = ''"
+                + " WHERE visit_id IN (SELECT id FROM visit WHERE site_id = :site)").bind("site", site).execute();
+    }
+
     public static void insert(Handle handle, VisitEntry visit, Instant now) {
         bound(handle.createUpdate("INSERT INTO visit (id, site_id, began, ended, purchase_order, data, recorded_at)"
                 + " VALUES (:id, :site, :began, :ended, :purchaseOrder, :data, :now)"), visit, now).execute();

@@ -2,5 +2,16 @@ package icequill.ledger.entries;
 
 import java.time.Instant;
 
-/** That a recorded visit is not to be billed, and why. */
-public record Withdrawal(Instant at, String reason) {}
+/**
+ * That a recorded visit is not to be billed, and why.
+ *
+ * @param reason empty where its customer was forgotten since
+ */
+public record Withdrawal(Instant at, String reason) {
+
+    /** What is said when somebody wants to work on a visit that was withdrawn. */
+    public String told(String visit) {
+        return "visit \"" + visit + "\" was withdrawn: "
+                + (reason.isEmpty() ? "its customer was forgotten, and the reason with him" : reason);
+    }
+}

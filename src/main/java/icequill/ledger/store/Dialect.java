@@ -36,8 +36,8 @@ public enum Dialect {
         public void becomeWriter(Handle handle, LockWait patience) {
             handle.execute("SET LOCAL lock_timeout = " + Math.max(1, patience.longest().toMillis()));
             try {
-                handle.createQuery("SELECT CAST(pg_advisory_xact_lock(" + WRITER + ") AS TEXT)").mapTo(String.class)
-                        .list();
+                handle.createQuery("SELECT CAST(pg_advisory_xact_lock(:writer, CAST(" + BOOK + " AS INTEGER)) AS TEXT)")
+                        .bind("writer", WRITER).mapTo(String.class).list();
             } catch (JdbiException failed) {
                 if (failed.getCause() instanceof SQLException waited && LOCK_TIMEOUT.equals(waited.getSQLState())) {
                     handle.rollback();
@@ -51,8 +51,9 @@ public enum Dialect {
         private static String holder(Handle handle) {
             return handle.createQuery("""
                     SELECT activity.application_name FROM pg_locks locks JOIN pg_stat_activity activity USING (pid)
-                    WHERE locks.locktype = 'advisory' AND locks.granted AND locks.objid = :writer
-                        AND locks.database = (SELECT oid FROM pg_database WHERE datname = current_database())""")
+                    WHERE locks.locktype = 'advisory' AND locks.granted AND locks.classid = :writer
+                        AND locks.objid = %s
+                        AND locks.database = (SELECT oid FROM pg_database WHERE datname = current_database())""".formatted(BOOK))
                     .bind("writer", WRITER).mapTo(String.class).findFirst().orElse("somebody");
         }
 
@@ -72,7 +73,10 @@ public enum Dialect {
     };
 
     /** A number of our own, which no other program on the server is likely to lock. */
-    static final long WRITER = 0x1ce9_0111L;
+    static final int WRITER = 0x1ce9_0111;
+
+    /** Tells the books of a server apart, each in a schema of its own, so that none waits for another. */
+    private static final String BOOK = "coalesce((SELECT oid FROM pg_namespace WHERE nspname = current_schema()), 0)";
 
     /** SQLSTATE of a lock that was not to be had in time. */
     private static final String LOCK_TIMEOUT = "55P03";

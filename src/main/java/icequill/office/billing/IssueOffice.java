@@ -162,7 +162,7 @@ public final class IssueOffice {
     private Checked<VisitEntry> visit(Reading open, String id) {
         return known(open, id).then(entry -> open.entries().withdrawal(id)
                 .map(withdrawal -> Checked.<VisitEntry>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                        "visit \"" + id + "\" was withdrawn: " + withdrawal.reason(),
+                        withdrawal.told(id),
                         "a visit that stands; record it under another id to bill it")))
                 .orElse(Checked.sound(entry)));
     }

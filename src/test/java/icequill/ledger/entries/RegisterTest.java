@@ -126,14 +126,22 @@ class RegisterTest {
             Entered.all(book);
             Books.issue(book, Books.INVOICES,
                     Origin.ofVisit("crumb-lane", "crumb-lane-bakery", "spring-cleaning"), 1).orElseThrow();
+            book.write(transaction -> transaction.register().record(callback())
+                    .then(done -> transaction.register().withdraw("callback", "Mrs. Baker of Crumb Lane says no")))
+                    .orElseThrow();
+            Withdrawal before = withdrawal(book);
             book.write(transaction -> transaction.register().forget("crumb-lane", day)).orElseThrow();
 
+            assertThat(withdrawal(book)).isEqualTo(new Withdrawal(before.at(), ""));
+            assertThat(refused(book.write(transaction -> transaction.register().change(callback()))))
+                    .containsExactly("NOT_ALLOWED visit \"callback\" was withdrawn: its customer was forgotten, and the"
+                            + " reason with him");
             CustomerEntry forgotten = book.read(reading -> reading.entries().customer("crumb-lane")).orElseThrow();
             assertThat(forgotten.forgotten()).contains(day);
             String left = connections.reader().withHandle(handle -> {
                 StringBuilder all = new StringBuilder();
                 for (String table : List.of("customer", "customer_bill_to", "customer_certificate", "site", "machine",
-                        "visit")) {
+                        "visit", "visit_withdrawn")) {
                     handle.createQuery("SELECT * FROM " + table).mapToMap().forEach(row -> {
                         if (!row.containsValue("oven-group")) {
                             all.append(row.values());
@@ -149,6 +157,17 @@ class RegisterTest {
                     .containsExactly("INV-2026-00001");
             assertThat(Books.audit(book).findings()).isEmpty();
         }
+    }
+
+    private static VisitEntry callback() {
+        VisitEntry visit = Entered.visit();
+        return new VisitEntry("callback", visit.site(), visit.began().plusDays(1), visit.ended().plusDays(1),
+                Optional.empty(), "{}");
+    }
+
+    private static Withdrawal withdrawal(Book book) {
+        return book.read(reading -> Checked.sound(reading.entries().withdrawal("callback").orElseThrow()))
+                .orElseThrow();
     }
 
     private static List<String> refused(Checked<?> result) {

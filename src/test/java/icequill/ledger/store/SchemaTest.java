@@ -8,6 +8,8 @@ import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
 import icequill.ledger.entries.CustomerRows;
+import icequill.ledger.entries.Register;
+import icequill.ledger.entries.Withdrawal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -19,12 +21,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Books of every earlier schema become books of this one. */
 class SchemaTest {
 
     private static final Path MIGRATIONS = Path.of("src/main/resources/icequill/ledger");
+    private static final int WITHOUT_FORGETTING = 4;
 
     @TempDir
     private Path shop;
@@ -51,6 +55,31 @@ class SchemaTest {
             Books.issue(book, 1).orElseThrow();
             assertThatThrownBy(() -> connections.writer().useHandle(handle -> handle.execute("DELETE FROM paper")))
                     .hasStackTraceContaining("an issued paper never");
+        }
+    }
+
+    /** Who was forgotten before withdrawals could be. */
+    @ParameterizedTest
+    @EnumSource
+    void withdrawalOfAForgottenCustomer_isForgottenWithIt(Database database) throws IOException {
+        BookPlace place = database.place(shop);
+        Files.createDirectories(shop.resolve("book"));
+        try (Connections connections = Connections.to(place)) {
+            Schema.migrate(connections, WITHOUT_FORGETTING);
+            connections.writer().useTransaction(handle -> {
+                Register register = new Register(handle, Books.CLOCK.instant());
+                register.add(Entered.group());
+                register.add(Entered.bakery());
+                register.add(Entered.site());
+                register.record(Entered.visit());
+                register.withdraw(Entered.visit().id(), "Mrs. Baker says no");
+                handle.execute("UPDATE customer SET forgotten_on = '2026-05-14' WHERE id = 'crumb-lane'");
+            });
+        }
+
+        try (Book book = Books.open(place)) {
+            assertThat(Books.read(book, reading -> List.of(reading.entries().withdrawal(Entered.visit().id())
+                    .orElseThrow()))).containsExactly(new Withdrawal(Books.CLOCK.instant(), ""));
         }
     }
 

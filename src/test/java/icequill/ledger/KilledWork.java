@@ -1,0 +1,173 @@
+package icequill.ledger;
+
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.Register;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.Series;
+import icequill.ledger.store.BookPlace;
+import icequill.problem.Checked;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** What a process does over and over in a book until it is killed, and how to see that all it told of is there. */
+enum KilledWork {
+
+    /** Two papers in one transaction. */
+    CREDIT {
+        @Override
+        String once(Book book, BookPlace place, String name, int seed) {
+            String invoice = Books.issue(book, seed).orElseThrow().number();
+            return book.write(open -> open.issue(CREDITS, Origin.NONE.correcting(invoice),
+                    numbered -> Checked.sound(Books.printed(numbered, seed)))
+                    .then(credit -> open.issue(Books.INVOICES, Origin.NONE.replacing(invoice),
+                            numbered -> Checked.sound(Books.printed(numbered, seed)))
+                            .map(again -> credit.number() + " " + again.number())))
+                    .orElseThrow();
+        }
+
+        /** Each credit note has its invoice issued anew; both or neither are there. */
+        @Override
+        boolean isWell(Book book, BookPlace place, List<String> told) {
+            long credits = numbers(CREDITS).takeWhile(number -> isThere(book, number)).count();
+            long replaced = numbers(Books.INVOICES).takeWhile(number -> isThere(book, number))
+                    .filter(number -> book.read(open -> open.papers().show(number)).orElseThrow().origin().replaces()
+                            .isPresent())
+                    .count();
+            return credits == replaced && told.stream().flatMap(pair -> Stream.of(pair.split(" ", -1)))
+                    .allMatch(number -> isThere(book, number));
+        }
+    },
+    BACKUP {
+        @Override
+        String once(Book book, BookPlace place, String name, int seed) {
+            Path file = folder(place).resolve(name + ENDING);
+            book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
+            return file.toString();
+        }
+
+        /** The last that was told of is whole, and so is each that is in its place and was not told of. */
+        @Override
+        boolean isWell(Book book, BookPlace place, List<String> told) throws IOException {
+            List<String> there = files(place).stream().map(Path::toString).toList();
+            boolean areWhole = there.stream().filter(file -> file.endsWith(ENDING))
+                    .filter(file -> !told.contains(file) || file.equals(told.getLast()))
+                    .allMatch(file -> Book.verify(Path.of(file), Books.READER, Books.UNHEARD).orElseThrow().findings()
+                            .isEmpty());
+            for (String file : there) {
+                if (!told.contains(file)) {
+                    Files.delete(Path.of(file));
+                }
+            }
+            return areWhole && there.containsAll(told);
+        }
+
+        @Override
+        int unfinished(BookPlace place) throws IOException {
+            return (int) files(place).stream().filter(file -> !file.toString().endsWith(ENDING)).count();
+        }
+
+        private List<Path> files(BookPlace place) throws IOException {
+            if (!Files.isDirectory(folder(place))) {
+                return List.of();
+            }
+            try (Stream<Path> files = Files.list(folder(place))) {
+                return files.toList();
+            }
+        }
+
+        private Path folder(BookPlace place) {
+            return place.papers().resolveSibling("backups");
+        }
+    },
+    IMPORT {
+        @Override
+        String once(Book book, BookPlace place, String name, int seed) {
+            book.write(open -> {
+                IntStream.range(0, IMPORTED).forEach(i -> open.register().add(customer(name + "-" + i)).orElseThrow());
+                return Checked.sound(true);
+            }).orElseThrow();
+            return name;
+        }
+
+        @Override
+        boolean isWell(Book book, BookPlace place, List<String> told) {
+            int customers = Books.read(book, open -> open.entries().customers()).size();
+            return customers % IMPORTED == 0 && customers >= told.size() * IMPORTED;
+        }
+    },
+    FORGET {
+        @Override
+        String once(Book book, BookPlace place, String name, int seed) {
+            SiteEntry site = Entered.site();
+            VisitEntry visit = Entered.visit();
+            book.write(open -> {
+                Register register = open.register();
+                return register.add(customer(name))
+                        .then(done -> register.add(new SiteEntry(name, name, site.name(), site.storeNumber(), site.address(),
+                                site.taxPlace(), site.data())))
+                        .then(done -> register.record(new VisitEntry(name, name, visit.began(), visit.ended(),
+                                visit.purchaseOrder(), visit.data())))
+                        .then(done -> register.withdraw(name, "Mrs. Baker says no"));
+            }).orElseThrow();
+            book.write(open -> open.register().forget(name, LocalDate.of(2026, 5, 14))).orElseThrow();
+            return name;
+        }
+
+        @Override
+        boolean isWell(Book book, BookPlace place, List<String> told) {
+            return Books.read(book, open -> open.entries().customers()).stream()
+                    .allMatch(customer -> isAllOrNothing(book, customer))
+                    && told.stream().allMatch(id -> book.read(open -> open.entries().customer(id)).orElseThrow()
+                            .forgotten().isPresent());
+        }
+
+        /** Customer, site, visit and the reason of its withdrawal are forgotten together. */
+        private boolean isAllOrNothing(Book book, CustomerEntry customer) {
+            String id = customer.id();
+            Stream<String> personal = book.read(open -> Checked.sound(Stream.of(customer.customer().name(),
+                    open.entries().site(id).orElseThrow().name(), open.entries().visit(id).orElseThrow().data(),
+                    open.entries().withdrawal(id).orElseThrow().reason()))).orElseThrow();
+            return personal.allMatch(text -> text.isEmpty() == customer.forgotten().isPresent());
+        }
+    };
+
+    private static final Series CREDITS = new Series(PaperKind.CREDIT_NOTE, "", 2026);
+    private static final String ENDING = ".backup";
+    private static final int IMPORTED = 50;
+
+    /**
+     * Does it once, and returns what may be told of it.
+     *
+     * @param name another one each time
+     */
+    abstract String once(Book book, BookPlace place, String name, int seed);
+
+    abstract boolean isWell(Book book, BookPlace place, List<String> told) throws IOException;
+
+    /** How many files a killed process had not put into their places yet. */
+    int unfinished(BookPlace place) throws IOException {
+        return new PaperFiles(place.papers()).unfinished().size();
+    }
+
+    private static CustomerEntry customer(String id) {
+        return CustomerEntry.of(id, Entered.group().customer());
+    }
+
+    private static Stream<String> numbers(Series series) {
+        return IntStream.iterate(1, i -> i + 1).mapToObj(series::number);
+    }
+
+    private static boolean isThere(Book book, String number) {
+        return book.read(open -> open.papers().show(number)).problems().isEmpty();
+    }
+}
