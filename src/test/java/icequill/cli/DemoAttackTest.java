@@ -131,7 +131,6 @@ class DemoAttackTest {
         assertMade(killed);
     }
 
-
     /** Looking at it is not changing it, nor is being killed when an earlier one is half away, or a later one half in its place. */
     @Test
     @Order(Integer.MAX_VALUE)

@@ -113,8 +113,9 @@ enum KilledWork {
             book.write(open -> {
                 Register register = open.register();
                 return register.add(customer(name))
-                        .then(done -> register.add(new SiteEntry(name, name, site.name(), site.storeNumber(), site.address(),
-                                site.taxPlace(), site.data())))
+                        .then(done -> register
+                                .add(new SiteEntry(name, name, site.name(), site.storeNumber(), site.address(),
+                                        site.taxPlace(), site.data())))
                         .then(done -> register.record(new VisitEntry(name, name, visit.began(), visit.ended(),
                                 visit.purchaseOrder(), visit.data())))
                         .then(done -> register.withdraw(name, "Mrs. Baker says no"));

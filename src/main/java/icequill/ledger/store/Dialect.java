@@ -49,11 +49,14 @@ public enum Dialect {
 
         // As the holder's connection names itself; see Connections.
         private static String holder(Handle handle) {
-            return handle.createQuery("""
-                    SELECT activity.application_name FROM pg_locks locks JOIN pg_stat_activity activity USING (pid)
-                    WHERE locks.locktype = 'advisory' AND locks.granted AND locks.classid = :writer
-                        AND locks.objid = %s
-                        AND locks.database = (SELECT oid FROM pg_database WHERE datname = current_database())""".formatted(BOOK))
+            return handle
+                    .createQuery(
+                            """
+                                    SELECT activity.application_name FROM pg_locks locks JOIN pg_stat_activity activity USING (pid)
+                                    WHERE locks.locktype = 'advisory' AND locks.granted AND locks.classid = :writer
+                                        AND locks.objid = %s
+                                        AND locks.database = (SELECT oid FROM pg_database WHERE datname = current_database())"""
+                                    .formatted(BOOK))
                     .bind("writer", WRITER).mapTo(String.class).findFirst().orElse("somebody");
         }
 
