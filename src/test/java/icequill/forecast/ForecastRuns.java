@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Random;
 
 /**
- * Years of one machine drawn by chance, many more than tests should take, beside what is computed; DEVELOPERS.md says how to start
- * it, and holds the result.
+ * Years of one machine drawn by chance, many more than tests should take, beside what is computed; src/docs/forecasts.md says how to start
+ * them, and holds the results.
  */
 public final class ForecastRuns {
 

@@ -27,7 +27,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 
-/** Longer runs than tests should take; DEVELOPERS.md says how to start them, and holds their results. */
+/** Longer runs than tests should take; src/docs/book.md says how to start them, and holds their results. */
 public final class BookRuns {
 
     private static final int MOST_PAPERS = 25;
