@@ -18,6 +18,7 @@ td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal;
 a { color: inherit; text-decoration: none; }
 .small { font-size: 7.8pt; color: #444444; }
 .strong { font-weight: bold; }
+.whole { white-space: nowrap; }
 
 /* The head: who sends it, and what it is. Its height brings the address to where window envelopes show it. */
 .head { height: 32mm; }
@@ -133,6 +134,8 @@ svg { display: inline-block; }
 .planned .first { width: 19%; padding-right: 4mm; }
 .planned .text { padding-right: 4mm; }
 .planned .value { width: 13%; text-align: right; }
+.surveyed .day { width: 17%; }
+.surveyed .found { width: 28%; }
 .planned .value.near { padding-right: 4mm; }
 .choices { -fs-table-paginate: paginate; }
 .choices tr { page-break-inside: avoid; }
@@ -165,7 +168,7 @@ svg { display: inline-block; }
 .legend { width: 100%; margin-bottom: 0.8mm; }
 .legend td { vertical-align: middle; font-size: 7.8pt; color: #444444; }
 .legend .kind { width: 6mm; }
-.legend .means { width: 21mm; }
+.legend .means { padding-right: 4mm; white-space: nowrap; }
 .ways tr { page-break-inside: avoid; }
 .ways thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.5mm 0; color: #444444; font-size: 7.8pt; vertical-align: bottom; }
 .ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.3mm 0; }

@@ -29,6 +29,7 @@ import org.w3c.dom.NodeList;
 import org.xhtmlrenderer.layout.Layer;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
+import org.xhtmlrenderer.render.BlockBox;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
@@ -155,8 +156,11 @@ public final class PdfSetter {
         }
     }
 
+    /** How many there are, without those at the end on which nothing would stand. */
     private static int pages(ITextRenderer laidOut) {
-        Layer layer = Objects.requireNonNull(Objects.requireNonNull(laidOut.getRootBox()).getLayer());
+        BlockBox root = Objects.requireNonNull(laidOut.getRootBox());
+        Layer layer = Objects.requireNonNull(root.getLayer());
+        layer.trimEmptyPages(PageEnds.lastLine(root));
         return layer.getPages().size();
     }
 }

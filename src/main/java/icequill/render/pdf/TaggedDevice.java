@@ -22,6 +22,7 @@ import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.render.Box;
+import org.xhtmlrenderer.render.InlineLayoutBox;
 import org.xhtmlrenderer.render.InlineText;
 import org.xhtmlrenderer.render.JustificationInfo;
 import org.xhtmlrenderer.render.RenderingContext;
@@ -64,11 +65,11 @@ final class TaggedDevice extends ITextOutputDevice {
 
     @Override
     public void drawText(RenderingContext context, InlineText text) {
-        if (text.getSubstring().isEmpty()) {
+        InlineLayoutBox box = Objects.requireNonNull(text.getParent());
+        if (text.getSubstring().isEmpty() || PageEnds.isElsewhere(context.getPage(), box)) {
             return;
         }
         Text node = text.getTextNode();
-        Box box = Objects.requireNonNull(text.getParent());
         if (node == null || isArtifact(text, box)) {
             artifact(() -> super.drawText(context, text));
             return;

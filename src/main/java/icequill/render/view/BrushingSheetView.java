@@ -79,9 +79,9 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
 
     private Map<String, String> left(Left left) {
         return Map.of("name", Sentences.capitalized(left.machine().where()) + " · " + left.machine().model(), "why",
-                Sentences.capitalized(left.reasons().stream()
+                left.reasons().stream()
                         .map(reason -> sentences.word("brushing.reason." + ConstantKey.of(reason)))
-                        .collect(Collectors.joining("; "))) + ".");
+                        .collect(Collectors.joining("; ")) + ".");
     }
 
     private List<Map<String, Object>> rows(Comparison comparison) {

@@ -7,7 +7,11 @@ import icequill.render.VeraPdf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -38,5 +42,37 @@ class DemoPapersTest {
                         .isEmpty();
             }
         }
+    }
+
+    /** What stands on a page stands on no other, and no page is left empty. */
+    @Test
+    void demo_everyPage_hasLinesOfItsOwn() throws Exception {
+        for (Path paper : papers) {
+            List<List<String>> pages = pages(paper);
+            for (int page = 0; page < pages.size(); page++) {
+                List<String> lines = pages.get(page);
+                assertThat(lines).as("page " + (page + 1) + " of " + paper).isNotEmpty();
+                if (page > 0) {
+                    assertThat(lines.getFirst()).as("page " + (page + 1) + " of " + paper)
+                            .isNotEqualTo(pages.get(page - 1).getLast());
+                }
+            }
+        }
+    }
+
+    /** Their lines, without the foot. */
+    private static List<List<String>> pages(Path paper) throws Exception {
+        List<List<String>> pages = new ArrayList<>();
+        try (PDDocument pdf = Loader.loadPDF(paper.toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                List<String> lines = stripper.getText(pdf).lines().filter(line -> !line.isBlank()).toList();
+                pages.add(lines.subList(0, lines.size() - 1));
+            }
+        }
+        return pages;
     }
 }
