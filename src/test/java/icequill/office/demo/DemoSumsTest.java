@@ -83,7 +83,8 @@ class DemoSumsTest {
                 if (amount.isEmpty()) {
                     continue;
                 }
-                if (text.matches("(This visit|Each of these .*|Esta visita|Cada una de estas .*|First visit with .*) [0-9.,]+")) {
+                if (text.matches(
+                        "(This visit|Each of these .*|Esta visita|Cada una de estas .*|First visit with .*) [0-9.,]+")) {
                     assertThat(lines).as(text + " in " + paper).isEqualByComparingTo(amount.get());
                     lines = BigDecimal.ZERO;
                     sums++;
@@ -100,7 +101,8 @@ class DemoSumsTest {
                     assertThat(visits.divide(step, 0, RoundingMode.HALF_UP).multiply(step)).as(text)
                             .isEqualByComparingTo(amount.get());
                     sums++;
-                } else if (text.matches("(Less the same visit|Menos la misma visita|Catching up, charged|Puesta al día).*")) {
+                } else if (text
+                        .matches("(Less the same visit|Menos la misma visita|Catching up, charged|Puesta al día).*")) {
                     lines = BigDecimal.ZERO;
                 } else {
                     lines = lines.add(amount.get());
@@ -114,7 +116,8 @@ class DemoSumsTest {
     @Test
     void maintenanceQuotes_choices() throws IOException {
         for (Path paper : named("MQ-.*")) {
-            PrintedRows table = PrintedRows.of(paper).between("(Your choices|Sus opciones).*", "(What calls cost|Lo que cuestan).*");
+            PrintedRows table = PrintedRows.of(paper).between("(Your choices|Sus opciones).*",
+                    "(What calls cost|Lo que cuestan).*");
             int checked = 0;
             BigDecimal net = BigDecimal.ZERO;
             BigDecimal payments = BigDecimal.ZERO;
@@ -163,7 +166,8 @@ class DemoSumsTest {
     void statements_balance() throws IOException {
         for (Path paper : named("statement-.*")) {
             PrintedRows all = PrintedRows.of(paper);
-            PrintedRows open = all.between("(What is open|Lo pendiente).*", "(Balance on|Saldo al) .*\\(USD\\).*").large();
+            PrintedRows open = all.between("(What is open|Lo pendiente).*", "(Balance on|Saldo al) .*\\(USD\\).*")
+                    .large();
             BigDecimal balance = amounts(List.of(open.rows().getLast())).getFirst();
             List<BigDecimal> left = new ArrayList<>();
             for (Row row : open.rows().subList(0, open.rows().size() - 1)) {

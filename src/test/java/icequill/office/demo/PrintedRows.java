@@ -54,8 +54,10 @@ record PrintedRows(List<Row> rows) {
 
         /** The amount at the right margin. */
         Optional<BigDecimal> charged(float margin) {
-            return words.isEmpty() ? Optional.empty() : words.getLast().amount().filter(
-                    amount -> Math.abs(words.getLast().end() - margin) < 1.5);
+            return words.isEmpty()
+                    ? Optional.empty()
+                    : words.getLast().amount().filter(
+                            amount -> Math.abs(words.getLast().end() - margin) < 1.5);
         }
     }
 
