@@ -66,7 +66,7 @@ final class TaggedDevice extends ITextOutputDevice {
     @Override
     public void drawText(RenderingContext context, InlineText text) {
         InlineLayoutBox box = Objects.requireNonNull(text.getParent());
-        if (text.getSubstring().isEmpty() || PageEnds.isElsewhere(context.getPage(), box)) {
+        if (text.getSubstring().isEmpty() || PageEnds.isElsewhere(Objects.requireNonNull(context.getPage()), box)) {
             return;
         }
         Text node = text.getTextNode();
