@@ -34,7 +34,8 @@ record InputsAssembly(SiteForecast forecast) {
                         new Fact.Measure(Decimals.of(found.expected(), 1), "")),
                 forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
                         .orElseGet(() -> origin(Origin.CUSTOMER)))));
-        inputs.add(new Input(Phrase.of("outlook.in.call", new Fact.Amount(forecast.meanCall())),
+        inputs.add(new Input(Phrase.of(hasCondensers() ? "outlook.in.call" : "outlook.in.call-water",
+                new Fact.Amount(forecast.meanCall())),
                 Phrase.of("outlook.origin.prices")));
         inputs.add(new Input(Phrase.of("outlook.in.faults", new Fact.Measure(rates.faults().usual(), "")),
                 origin(rates.faults().origin())));

@@ -217,6 +217,9 @@ public record OwnersAssembly(SiteForecast forecast) {
                 ? Phrase.of("mine.capped", Fact.number(cap, "month"), money(best.aYearAtCap()),
                         money(best.hygiene()))
                 : Phrase.of("mine.not-capped", Fact.number(cap, "month"), money(best.aYearAtCap())));
+        if (!forecast.risks().season().isWholeYear()) {
+            said.add(Phrase.of("mine.running", Fact.number(forecast.risks().season().aYear(), "month")));
+        }
         return said;
     }
 

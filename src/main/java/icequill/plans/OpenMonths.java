@@ -26,7 +26,7 @@ public record OpenMonths(Set<Month> open) {
         return open.isEmpty() ? YEAR : open.size();
     }
 
-    boolean isWholeYear() {
+    public boolean isWholeYear() {
         return aYear() == YEAR;
     }
 

@@ -11,6 +11,7 @@ import icequill.document.OwnersOutlook;
 import icequill.explain.Fact;
 import icequill.money.Amounts;
 import icequill.office.demo.NewShop;
+import icequill.oracle.GridStops;
 import icequill.outlook.LookAhead;
 import icequill.outlook.OwnersAssembly;
 import icequill.outlook.SiteForecast;
@@ -46,6 +47,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -390,14 +392,98 @@ class OutlookTest {
                 .anyMatch(problem -> problem.text().contains("afterCall stands here too"));
     }
 
+    /** Neither a brushing nor electricity is promised for a machine that has no condenser to brush, in no language and on no page. */
     @Test
-    void sheet_machinesCooledByWater_sayNothingOfCondensers() throws IOException {
-        change("quotes/fernhill-plan.yaml", "machines: [lobby-bar, floor-3, floor-6, pool-bar]",
-                "machines: [pool-bar]");
+    void sheets_machinesCooledByWater_sayNothingOfCondensers() throws IOException {
+        String hotel = "quotes/fernhill-plan.yaml";
+        change(hotel, "machines: [lobby-bar, floor-3, floor-6, pool-bar]", "machines: [pool-bar]");
 
-        assertThat(printed("quotes/fernhill-plan.yaml", Language.ENGLISH)).doesNotContain("condenser", "Electricity");
-        assertThat(json("quotes/fernhill-plan.yaml", LookAhead.USUAL).path("options").path("payPerCall")
-                .path("callsByCause").path("condenser").asDouble()).isZero();
+        assertThat(printed(hotel, Language.ENGLISH).toLowerCase(Locale.ROOT))
+                .doesNotContain("condenser", "electricity", "brush");
+        assertThat(printed(hotel, Language.SPANISH).toLowerCase(Locale.ROOT))
+                .doesNotContain("condensador", "electricidad", "cepill");
+        assertThat(ownersPage(hotel, Language.ENGLISH)).doesNotContain("Dirty condensers");
+        JsonNode json = json(hotel, LookAhead.USUAL);
+        assertThat(json.path("options").path("payPerCall").path("callsByCause").path("condenser").asDouble()).isZero();
+        assertThat(json.path("electricitySaved").isNull()).isTrue();
+        json.path("options").forEach(option -> assertThat(option.path("monthsBetweenBrushings").isNull()).isTrue());
+    }
+
+    /**
+     * Dirt of decades stops a machine within days, 1 / rate of the clock, and the call's cleaning begins anew: one stop, and as many
+     * as a clean machine has in the rest of the year, by the grid.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {1990, 1977})
+    void json_lastCleanedDecadesAgo_stopsAtOnceAndBeginsAnew(int year) throws IOException {
+        sitesDiffer("{usual: 0, low: 0, high: 0}");
+        change(BAKERY, "lastCleaned: 2024-11-04", "lastCleaned: " + year + "-11-04");
+
+        JsonNode json = json(BAKERY, LookAhead.USUAL);
+
+        double age = json.path("inputs").path("machines").get(0).path("monthsSinceCleaned").asDouble();
+        JsonNode calls = json.path("options").path("payPerCall").path("callsByCause");
+        assertThat(age).isGreaterThan(400);
+        assertThat(calls.path("water").asDouble()).isCloseTo(1 + afterTheFirst(8, 1.4, age), within(5e-4));
+        assertThat(calls.path("condenser").asDouble()).isCloseTo(1 + afterTheFirst(9, 1.2, age), within(5e-4));
+    }
+
+    /** Stops but the first in a year, of a clock that runs so many times as fast as one by which so many of 20 stop by month 12. */
+    private static double afterTheFirst(int by12, double faster, double age) {
+        double shape = Math.log(Math.log(1 - by12 / 20.0) / Math.log(1 - 2 / 20.0)) / Math.log(2);
+        double scale = 12 / Math.pow(-Math.log(1 - by12 / 20.0), 1 / shape) / faster;
+        double first = scale / shape * Math.pow(age / scale, 1 - shape);
+        return GridStops.mean(new GridStops(shape, scale, List.of(), 1).chances(0, 12 - first, 720));
+    }
+
+    /** Where calls only restart, this dirt would stop a machine some hundred times in five years, but thousands of times in ten. */
+    @Test
+    void stopsWithoutEnd_areThoseOfTheHorizonAsked() throws IOException {
+        likeAnySite();
+        for (String guess : List.of("usual: {by6: 2, by12: 8}", "low: {by6: 1, by12: 4}", "high: {by6: 3, by12: 12}")) {
+            change(RATES, guess, guess.substring(0, guess.indexOf(':')) + ": {by6: 0.36, by12: 5}");
+        }
+
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), new LookAhead(Optional.of(5), Optional.empty())).problems())
+                .isEmpty();
+        assertThat(compare(BAKERY, wish(Language.ENGLISH), new LookAhead(Optional.of(10), Optional.empty())).problems())
+                .isNotEmpty().allMatch(problem -> problem.text().contains("a water side")
+                        && problem.text().contains("hundreds of times in 120.0 months"));
+    }
+
+    /** Sums of many calls are added up in steps; the page says how wide the widest is, and nothing where they are added up by the cent. */
+    @Test
+    void owner_stepsOfTheSums_areStated() throws IOException {
+        sitesDiffer("{usual: 0, low: 0, high: 0}");
+        String hotel = "quotes/fernhill-plan.yaml";
+        BigDecimal widest = json(hotel, LookAhead.USUAL).path("options").values().stream()
+                .map(option -> option.path("total").path("latticeStep").decimalValue()).max(BigDecimal::compareTo)
+                .orElseThrow();
+
+        assertThat(widest).isGreaterThan(new BigDecimal("0.01"));
+        assertThat(ownersPage(hotel, Language.ENGLISH))
+                .contains("Amounts were added up in steps of up to " + widest.toPlainString());
+        assertThat(json(BAKERY, LookAhead.USUAL).path("options").values())
+                .allMatch(option -> option.path("total").path("latticeStep").decimalValue()
+                        .compareTo(new BigDecimal("0.01")) == 0);
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).doesNotContain("in steps of");
+    }
+
+    /** Machines that run three months a year have their best interval in months of running, and the page says so. */
+    @Test
+    void owner_seasonalSite_saysThatItsIntervalsAreMonthsOfRunning() throws IOException {
+        String said = "run 3 months a year";
+        assertThat(ownersPage("quotes/plan-mercado.yaml", Language.ENGLISH)).doesNotContain(said);
+        change("sites/mercado-del-mar.yaml", "machines:", "season: [june, july, august]\nmachines:");
+
+        assertThat(ownersPage("quotes/plan-mercado.yaml", Language.ENGLISH)).contains(said,
+                "a year is twelve of them");
+        assertThat(ownersPage("quotes/plan-mercado.yaml", Language.SPANISH)).contains("funcionan 3 meses al año");
+    }
+
+    private String ownersPage(String file, Language language) throws IOException {
+        return PrintedQuote.of(PlanOffice.of(folder).ownersOutlook(folder.resolve(file), wish(language),
+                LookAhead.USUAL).orElseThrow().files().getFirst()).flowing();
     }
 
     @Test
