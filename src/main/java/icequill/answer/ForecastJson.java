@@ -107,11 +107,12 @@ record ForecastJson(SiteForecast forecast) {
 
     private Map<String, Object> option(CareOption way) {
         Map<String, Object> view = new LinkedHashMap<>();
+        boolean brushed = forecast.risks().hasCondensers();
         view.put("kind", ConstantKey.of(way.kind()));
         view.put("monthsBetweenCleanings", way.care().cleaned().orElse(null));
-        view.put("monthsBetweenBrushings", way.care().brushed().orElse(null));
+        view.put("monthsBetweenBrushings", brushed ? way.care().brushed().orElse(null) : null);
         view.put("cleanings", months(way.care().water()));
-        view.put("brushings", months(way.care().condenser()));
+        view.put("brushings", brushed ? months(way.care().condenser()) : List.of());
         view.put("plannedPrice", number(way.planned()));
         view.put("catchingUp", number(way.catchUp().price()));
         view.put("includedCalls", way.included());

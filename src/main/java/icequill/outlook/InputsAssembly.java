@@ -34,12 +34,12 @@ record InputsAssembly(SiteForecast forecast) {
                         new Fact.Measure(Decimals.of(found.expected(), 1), "")),
                 forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
                         .orElseGet(() -> origin(Origin.CUSTOMER)))));
-        inputs.add(new Input(Phrase.of(hasCondensers() ? "outlook.in.call" : "outlook.in.call-water",
+        inputs.add(new Input(Phrase.of(forecast.risks().hasCondensers() ? "outlook.in.call" : "outlook.in.call-water",
                 new Fact.Amount(forecast.meanCall())),
                 Phrase.of("outlook.origin.prices")));
         inputs.add(new Input(Phrase.of("outlook.in.faults", new Fact.Measure(rates.faults().usual(), "")),
                 origin(rates.faults().origin())));
-        if (hasCondensers()) {
+        if (forecast.risks().hasCondensers()) {
             inputs.add(dirt("outlook.in.condenser", rates.condenser()));
         }
         inputs.add(dirt("outlook.in.water", rates.water()));
@@ -69,10 +69,6 @@ record InputsAssembly(SiteForecast forecast) {
                 new Fact.Measure(forecast.rates().sitesDiffer().usual(), ""));
     }
 
-    private boolean hasCondensers() {
-        return forecast.risks().site().machines().stream().anyMatch(SiteRisks::isBrushed);
-    }
-
     private static Input dirt(String key, FoulingEstimate dirt) {
         return new Input(
                 Phrase.of(key, Fact.number(FoulingEstimate.Stops.OF, ""), new Fact.Measure(dirt.usual().bySix(), ""),
@@ -84,7 +80,7 @@ record InputsAssembly(SiteForecast forecast) {
         Fact what = new Fact.Word("outlook.factor." + ConstantKey.of(factor.kind()));
         Fact water = new Fact.Measure(factor.speed().water(), "");
         return new Input(
-                hasCondensers()
+                forecast.risks().hasCondensers()
                         ? Phrase.of("outlook.in.factor", what, water,
                                 new Fact.Measure(factor.speed().condenser(), ""))
                         : Phrase.of("outlook.in.factor-water", what, water),

@@ -273,7 +273,7 @@ public record OwnersAssembly(SiteForecast forecast) {
         doubts.add(doubt(Phrase.of("mine.swing.faults", measure(rates.faults(), Estimate::low),
                 measure(rates.faults(), Estimate::high)),
                 level -> new SiteRisks.Guessed(level, SiteRisks.Level.USUAL, SiteRisks.Level.USUAL)));
-        if (forecast.risks().site().machines().stream().anyMatch(SiteRisks::isBrushed)) {
+        if (forecast.risks().hasCondensers()) {
             doubts.add(doubt(dirt("mine.swing.condenser", rates.condenser()),
                     level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, level, SiteRisks.Level.USUAL)));
         }

@@ -208,6 +208,11 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
         return new OpenMonths(site.season());
     }
 
+    /** Whether any machine has a condenser to brush. */
+    public boolean hasCondensers() {
+        return site.machines().stream().anyMatch(SiteRisks::isBrushed);
+    }
+
     public static boolean isBrushed(Machine machine) {
         return machine.cooling() == Machine.Cooling.AIR;
     }
