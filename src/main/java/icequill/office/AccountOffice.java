@@ -12,6 +12,7 @@ import icequill.problem.Checked;
 import icequill.request.PaperOptions;
 import icequill.shop.AccountLoader;
 import icequill.shop.BookSites;
+import icequill.shop.ShopBook;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -22,16 +23,16 @@ import java.util.Optional;
  */
 public final class AccountOffice {
 
-    private final Path folder;
+    private final ShopBook book;
     private final PaperWriter desk;
 
-    private AccountOffice(Path folder) {
-        this.folder = folder;
-        this.desk = new PaperWriter(folder);
+    private AccountOffice(ShopBook book) {
+        this.book = book;
+        this.desk = new PaperWriter(book.folder());
     }
 
-    public static AccountOffice of(Path folder) {
-        return new AccountOffice(folder);
+    public static AccountOffice of(ShopBook book) {
+        return new AccountOffice(book);
     }
 
     /**
@@ -53,7 +54,7 @@ public final class AccountOffice {
 
     private Checked<AccountSnapshot> account(Path file, PaperOptions options) {
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AccountLoader(BookSites.shop(folder)).of(file, options.date()));
+                .then(sound -> new AccountLoader(BookSites.shop(book)).of(file, options.date()));
     }
 
     private static Language language(AccountSnapshot hand, PaperOptions options) {

@@ -22,48 +22,57 @@ import icequill.request.PaperOptions;
 import icequill.shop.BookSites;
 import icequill.shop.BrushingLoader;
 import icequill.shop.GlyphCheck;
+import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitContext;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** The office of one shop folder. Each call reads the folder anew, so that it always works with what stands there now. */
+/** The office of one shop folder. Settings and rates are read once, what a call names each time. */
 public final class Office {
 
     private final Path folder;
+    private final ShopBook book;
     private final PaperWriter desk;
 
-    private Office(Path folder) {
-        this.folder = folder;
-        this.desk = new PaperWriter(folder);
+    private Office(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.desk = new PaperWriter(book.folder());
     }
 
     public static Office of(Path folder) {
-        return new Office(folder);
+        return of(ShopBook.of(folder, Clock.systemUTC()));
+    }
+
+    /** The same with a shop that is open already. */
+    public static Office of(ShopBook book) {
+        return new Office(book);
     }
 
     /** The office where plans and agreements of the same shop are looked after. */
     public PlanOffice plans() {
-        return PlanOffice.of(folder);
+        return PlanOffice.of(book);
     }
 
     /** The office where the accounts of the same shop's customers are looked after. */
     public AccountOffice accounts() {
-        return AccountOffice.of(folder);
+        return AccountOffice.of(book);
     }
 
     /** Whether a file that is to be quoted asks for maintenance. */
     public boolean isMaintenance(Path file) {
-        return BookSites.shop(folder).isMaintenance(file);
+        return BookSites.shop(book).isMaintenance(file);
     }
 
     /** The price of a visit. */
     public Checked<PriceSheet> price(Path file, Optional<Language> language) {
-        return new VisitLoader(BookSites.shop(folder)).of(file)
+        return new VisitLoader(BookSites.shop(book)).of(file)
                 .map(hand -> new PriceSheet(hand, hand.language(language)));
     }
 
@@ -72,7 +81,7 @@ public final class Office {
      * anything. A price above the customer's limit is a problem.
      */
     public Checked<WrittenPaper> invoice(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(folder)).of(file).then(hand -> invoice(hand, options));
+        return new VisitLoader(BookSites.shop(book)).of(file).then(hand -> invoice(hand, options));
     }
 
     /** The same for a visit that was priced already. */
@@ -92,7 +101,7 @@ public final class Office {
      * addressee of its own date.
      */
     public Checked<WrittenPaper> credit(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         Optional<CreditRequest> request = shop.credit(file);
         return GlyphCheck.report(shop, new Problems()).or(request::orElseThrow)
                 .then(wanted -> new VisitLoader(shop).of(folder.resolve(wanted.visit()))
@@ -118,7 +127,7 @@ public final class Office {
      * holds.
      */
     public Checked<WrittenPaper> quote(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         if (shop.isMaintenance(file)) {
             return plans().quote(file, options);
         }
@@ -131,7 +140,7 @@ public final class Office {
 
     /** The price of a planned repair as its quote has it, for the owner. */
     public Checked<PriceSheet> priceOfQuote(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(folder)).of(file, visit -> options.date())
+        return new VisitLoader(BookSites.shop(book)).of(file, visit -> options.date())
                 .map(hand -> new PriceSheet(hand, hand.language(options.language())));
     }
 
@@ -141,7 +150,7 @@ public final class Office {
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> record(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(folder)).of(file).then(hand -> record(hand, options));
+        return new VisitLoader(BookSites.shop(book)).of(file).then(hand -> record(hand, options));
     }
 
     /** The same for a visit that was read already. */
@@ -159,14 +168,14 @@ public final class Office {
      * @param language of the alarms; empty for the shop's
      */
     public Checked<TimetableSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
-        return new VisitLoader(BookSites.shop(folder)).of(file)
+        return new VisitLoader(BookSites.shop(book)).of(file)
                 .then(hand -> TimetableSheet.of(TimetableRequest.of(hand, crew),
                         language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
     public Checked<WrittenPaper> worksheet(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(folder)).of(file).then(hand -> {
+        return new VisitLoader(BookSites.shop(book)).of(file).then(hand -> {
             Language language = options.language().orElse(hand.shop().language());
             return new WorkSheetAssembly(hand, language).sheet(options.date())
                     .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
@@ -176,7 +185,7 @@ public final class Office {
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
     public Checked<BrushingResult> brushing(Path file, PaperOptions options) {
-        return new BrushingLoader(BookSites.shop(folder)).of(file, options.date())
+        return new BrushingLoader(BookSites.shop(book)).of(file, options.date())
                 .then(hand -> hand.sheet(options.date(), options.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), options)
                         .map(paper -> new BrushingResult(paper, sheet))));
@@ -184,7 +193,7 @@ public final class Office {
 
     /** The same in both languages, one on each side of the sheet. */
     public Checked<BrushingResult> brushingPair(Path file, PaperOptions options) {
-        return new BrushingLoader(BookSites.shop(folder)).of(file, options.date())
+        return new BrushingLoader(BookSites.shop(book)).of(file, options.date())
                 .then(hand -> hand.pair(options.date(), options.language()).then(pair -> write(pair,
                         "brushing-both-" + hand.site().id(), pair.front().customer(), options)
                         .map(paper -> new BrushingResult(paper, pair))));

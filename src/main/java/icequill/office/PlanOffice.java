@@ -34,33 +34,35 @@ import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookSites;
 import icequill.shop.PlanLoader;
+import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The office where plans and agreements are looked after. Each call reads the shop folder anew, so that it always works with
- * what stands there now.
+ * The office where plans and agreements are looked after.
  */
 public final class PlanOffice {
 
     private final Path folder;
+    private final ShopBook book;
     private final PaperWriter desk;
 
-    private PlanOffice(Path folder) {
-        this.folder = folder;
-        this.desk = new PaperWriter(folder);
+    private PlanOffice(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.desk = new PaperWriter(book.folder());
     }
 
-    public static PlanOffice of(Path folder) {
-        return new PlanOffice(folder);
+    public static PlanOffice of(ShopBook book) {
+        return new PlanOffice(book);
     }
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, PaperOptions options) {
         return OwnNumber.numbered(folder, options)
-                .then(sound -> new PlanLoader(BookSites.shop(folder)).of(file, options.date()))
+                .then(sound -> new PlanLoader(BookSites.shop(book)).of(file, options.date()))
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
                         .then(quote -> write(quote, options.number().map(number -> "quote-" + number)
@@ -71,15 +73,15 @@ public final class PlanOffice {
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
     public Checked<PlanEarnings> earnings(Path file, PaperOptions options) {
-        return new PlanLoader(BookSites.shop(folder)).of(file, options.date())
+        return new PlanLoader(BookSites.shop(book)).of(file, options.date())
                 .map(hand -> new PlanEarnings(hand, hand.language(options.language())));
     }
 
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Checked<WrittenPaper> agreement(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AgreementLoader(shop, InvoicedPayments.in(folder)::of).of(file, options.date()))
+                .then(sound -> new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
@@ -94,7 +96,7 @@ public final class PlanOffice {
      */
     public Checked<WrittenPaper> payment(Path file, int payment, PaperOptions options) {
         return OwnNumber.numbered(folder, options)
-                .then(sound -> new AgreementLoader(BookSites.shop(folder), InvoicedPayments.in(folder)::of).of(file,
+                .then(sound -> new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(file,
                         options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
@@ -114,9 +116,9 @@ public final class PlanOffice {
      * @param late why it does not come in time, printed for the customer; empty where it does
      */
     public Checked<RenewalAdvice> renewal(Path file, PaperOptions options, Optional<String> late) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AgreementLoader(shop, InvoicedPayments.in(folder)::of).of(file, options.date()))
+                .then(sound -> new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, options.date()))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
                                 options, late)));
@@ -135,7 +137,7 @@ public final class PlanOffice {
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
     public Checked<ComparisonResult> compare(Path file, PaperOptions options, LookAhead asked) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(options)
@@ -146,7 +148,7 @@ public final class PlanOffice {
 
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
     public Checked<WrittenPaper> ownersOutlook(Path file, PaperOptions options, LookAhead asked) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(options)))))
@@ -156,7 +158,7 @@ public final class PlanOffice {
 
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
     public Checked<FitResult> fit(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         Problems problems = new Problems();
         problems.addAll(shop.problems());
         return problems.or(() -> shop.shop().orElseThrow())

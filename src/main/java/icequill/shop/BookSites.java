@@ -11,8 +11,6 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,18 +28,14 @@ public final class BookSites implements SiteSource {
         this.book = book;
     }
 
-    public static BookSites of(Path folder) {
-        return new BookSites(ShopBook.of(folder, Clock.systemUTC()));
-    }
-
-    /** The shop folder; sites that have no file there are looked for in the book. */
-    public static ShopFolder shop(Path folder) {
-        return of(folder).shop();
+    /** A new reading of a shop's folder, whose sites come from the book where they have no file. */
+    public static ShopFolder shop(ShopBook book) {
+        return new BookSites(book).shop();
     }
 
     /** The folder of the book's shop, whose sites come from here where they have no file. */
     public ShopFolder shop() {
-        return ShopFolder.read(book.folder(), this);
+        return ShopFolder.of(book.folder(), book.rates().get(), this);
     }
 
     @Override

@@ -22,7 +22,7 @@ public final class GlyphCheck {
         return all;
     }
 
-    static List<Problem> problems(List<ShopFolder.Text> texts) {
+    static List<Problem> problems(List<ShopText> texts) {
         return texts.stream().flatMap(text -> {
             List<Integer> missing = Fonts.missing(text.text());
             return missing.isEmpty()

@@ -17,19 +17,22 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
- * The book of one shop folder, opened anew for each call, so that nobody else is kept from it. Nothing of a database is loaded
- * before it is known that there is a book.
+ * One shop folder with its book, for one command. Settings and rates are read once. The book is opened anew for each call, so that
+ * nobody else is kept from it, and nothing of a database is loaded before it is known that there is a book.
  *
+ * @param rates of the shop, and its settings
  * @param clock by which the moment of issuing is noted
  * @param held open for many calls in a row
  */
-public record ShopBook(Path folder, BookSettings settings, Clock clock, Optional<Book> held) {
+public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings> rates, Clock clock,
+        Optional<Book> held) {
 
     /** As shop.yaml sets it. */
     public static ShopBook of(Path folder, Clock clock) {
-        return new ShopBook(folder, BookSettings.of(folder), clock, Optional.empty());
+        return new ShopBook(folder, BookSettings.of(folder), new SettingsOnce(folder), clock, Optional.empty());
     }
 
     /** A server is taken to have one; so is a folder that has issued papers, though the database may be gone. */
@@ -59,7 +62,7 @@ public record ShopBook(Path folder, BookSettings settings, Clock clock, Optional
     public <T> Checked<T> together(Function<ShopBook, Checked<T>> work) {
         return held.isPresent()
                 ? work.apply(this)
-                : made(book -> work.apply(new ShopBook(folder, settings, clock, Optional.of(book))));
+                : made(book -> work.apply(new ShopBook(folder, settings, rates, clock, Optional.of(book))));
     }
 
     private <T> Checked<T> made(Function<Book, Checked<T>> work) {

@@ -9,8 +9,6 @@ import icequill.files.form.AgreementReader;
 import icequill.files.form.BrushingReader;
 import icequill.files.form.CreditReader;
 import icequill.files.form.PlanRequestReader;
-import icequill.files.form.RemindersReader;
-import icequill.files.form.ShopReader;
 import icequill.files.form.SiteHistoryReader;
 import icequill.files.form.SiteReader;
 import icequill.files.form.SiteSource;
@@ -54,47 +52,34 @@ import java.util.Optional;
  */
 public final class ShopFolder {
 
-    private static final String SHOP = "shop.yaml";
-
     private final Path folder;
+    private final ShopSettings settings;
     private final Problems problems = new Problems();
     private final FolderFiles files;
-    private final List<Text> texts = new ArrayList<>();
-    private final Optional<Shop> shop;
-    private final ReminderTerms reminders;
-    private final Earning earning;
-    private final Optional<PricingReader.Pricing> pricing;
+    private final List<ShopText> texts;
     private final SiteSource beyond;
 
-    /** A text of the shop's own, and where it stands. */
-    public record Text(Place place, String text) {}
-
-    private ShopFolder(Path folder, SiteSource beyond) {
+    private ShopFolder(Path folder, ShopSettings settings, SiteSource beyond) {
         this.folder = folder;
+        this.settings = settings;
         this.beyond = beyond;
         this.files = new FolderFiles(folder, problems);
-        Optional<Fields> own = fields(folder.resolve(SHOP), "shop");
-        this.shop = own.flatMap(ShopReader::read);
-        this.reminders = own.flatMap(fields -> shop.map(found -> RemindersReader.read(fields, found.currency())))
-                .orElse(ReminderTerms.USUAL);
-        this.earning = own.flatMap(fields -> fields.constant("agreementsEarnedBy", Earning.class)).orElse(Earning.DAYS);
-        List<Fields> rates = files.of("pricing").stream()
-                .flatMap(file -> tree(file).flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
-        this.pricing = shop.map(found -> new PricingReader(found.currency(), problems).read(rates));
+        this.texts = new ArrayList<>(settings.texts());
+        problems.addAll(settings.problems());
     }
 
     /** Reads shop.yaml and pricing/ of a shop whose sites all have files. */
     public static ShopFolder read(Path folder) {
-        return read(folder, SiteSource.NONE);
+        return of(folder, ShopSettings.read(folder), SiteSource.NONE);
     }
 
     /**
-     * Reads shop.yaml and pricing/.
+     * A reading that begins with what was read of shop.yaml and pricing/.
      *
      * @param beyond where to look for sites that have no file in sites/
      */
-    public static ShopFolder read(Path folder, SiteSource beyond) {
-        return new ShopFolder(folder, beyond);
+    static ShopFolder of(Path folder, ShopSettings settings, SiteSource beyond) {
+        return new ShopFolder(folder, settings, beyond);
     }
 
     /** Everything wrong in what was read so far. */
@@ -103,27 +88,27 @@ public final class ShopFolder {
     }
 
     public Optional<Shop> shop() {
-        return shop;
+        return settings.shop();
     }
 
     /** How the shop reminds customers of what they owe. */
     public ReminderTerms reminders() {
-        return reminders;
+        return settings.reminders();
     }
 
     /** How what is paid ahead for agreements is earned. */
     public Earning earning() {
-        return earning;
+        return settings.earning();
     }
 
     /** Empty, with a problem that says why, when rates of some kind are missing altogether. */
     public Optional<RateSchedule> schedule() {
-        return pricing.flatMap(PricingReader.Pricing::schedule);
+        return settings.pricing().flatMap(PricingReader.Pricing::schedule);
     }
 
     /** Empty, with a problem that says why, when there are none. */
     public Optional<TaxRules> taxes() {
-        return pricing.flatMap(PricingReader.Pricing::taxes);
+        return settings.pricing().flatMap(PricingReader.Pricing::taxes);
     }
 
     /**
@@ -132,36 +117,37 @@ public final class ShopFolder {
      * @param beyond that there are none for its place is added here
      */
     public Optional<TaxPlace> taxPlace(Site site, LocalDate day, Problems beyond) {
-        Shop own = shop.orElseThrow();
+        Shop own = settings.shop().orElseThrow();
         boolean atShop = own.sourcing() == Sourcing.SHOP;
-        Place asked = place(atShop ? SHOP : "sites/" + site.id() + FolderFiles.YAML, "taxPlace");
+        Place asked = place(atShop ? ShopSettings.SHOP : "sites/" + site.id() + FolderFiles.YAML, "taxPlace");
         return taxes().flatMap(
                 rules -> beyond.take(rules.at(day, atShop ? own.taxPlace() : site.taxPlace(), asked)));
     }
 
     /** Empty, with a problem that says why, when there are none. */
     public Optional<NoticeRules> notices() {
-        return pricing.flatMap(PricingReader.Pricing::notices);
+        return settings.pricing().flatMap(PricingReader.Pricing::notices);
     }
 
     /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
     public Optional<ForecastRates> forecast(LocalDate day) {
-        return pricing.flatMap(all -> all.forecasts().at(day));
+        return settings.pricing().flatMap(all -> all.forecasts().at(day));
     }
 
     /** The limits of energy on record; without any where there is no file of them. */
     public EnergyLimits energy() {
-        return pricing.map(PricingReader.Pricing::energy).orElseGet(() -> new EnergyLimits(List.of()));
+        return settings.pricing().map(PricingReader.Pricing::energy).orElseGet(() -> new EnergyLimits(List.of()));
     }
 
     /** All texts read so far, for a check that they can be printed. */
-    public List<Text> texts() {
+    public List<ShopText> texts() {
         return List.copyOf(texts);
     }
 
     /** Where a text stands that was read from a file; the file alone when there is none. */
     public Place place(String file, String path) {
-        return texts.stream().map(Text::place).filter(place -> place.file().equals(file) && place.path().equals(path))
+        return texts.stream().map(ShopText::place)
+                .filter(place -> place.file().equals(file) && place.path().equals(path))
                 .findFirst().orElseGet(() -> Place.ofFile(file));
     }
 
@@ -195,7 +181,8 @@ public final class ShopFolder {
     public Optional<Visit> visit(Path file) {
         return fields(file, "visit")
                 .flatMap(
-                        fields -> shop.flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
+                        fields -> settings.shop()
+                                .flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
     }
 
     /** A visit's file in the form in which it is stored; empty where it cannot be read at all. */
@@ -229,7 +216,7 @@ public final class ShopFolder {
      */
     public Optional<Visit> visitOf(String text, String id) {
         return checked(noted(YamlReader.parse(text, "the book's visit " + id, problems)), "visit")
-                .flatMap(fields -> shop.flatMap(found -> new VisitReader(fields, found).read(id)));
+                .flatMap(fields -> settings.shop().flatMap(found -> new VisitReader(fields, found).read(id)));
     }
 
     /** Reads a request for a credit note; the file need not lie in the folder. */
@@ -269,19 +256,19 @@ public final class ShopFolder {
     /** Reads a request for a maintenance quote, empty also while the shop has problems. */
     public Optional<PlanRequest> maintenance(Path file) {
         return fields(file, "maintenance")
-                .flatMap(fields -> shop.flatMap(found -> PlanRequestReader.read(fields, found)));
+                .flatMap(fields -> settings.shop().flatMap(found -> PlanRequestReader.read(fields, found)));
     }
 
     /** Reads what a request for a maintenance quote tells of its site for a forecast, empty also while the shop has problems. */
     public Optional<SiteHistory> history(Path file) {
         return fields(file, "maintenance")
-                .flatMap(fields -> shop.map(found -> SiteHistoryReader.read(fields, found)));
+                .flatMap(fields -> settings.shop().map(found -> SiteHistoryReader.read(fields, found)));
     }
 
     /** Reads an agreement, empty also while the shop has problems. */
     public Optional<AgreementRequest> agreement(Path file) {
         return fields(file, "agreement")
-                .flatMap(fields -> shop.flatMap(found -> new AgreementReader(fields, found).read()));
+                .flatMap(fields -> settings.shop().flatMap(found -> new AgreementReader(fields, found).read()));
     }
 
     /** The files of all agreements, by name; a shop need not have any. */
@@ -304,7 +291,8 @@ public final class ShopFolder {
 
     /** Reads a request for a brushing sheet, empty also while the shop has problems. */
     public Optional<BrushingRequest> brushing(Path file) {
-        return fields(file, "brushing").flatMap(fields -> shop.flatMap(found -> BrushingReader.read(fields, found)));
+        return fields(file, "brushing")
+                .flatMap(fields -> settings.shop().flatMap(found -> BrushingReader.read(fields, found)));
     }
 
     /** The files of all requests for brushing sheets, by name; a shop need not have any. */
@@ -315,7 +303,7 @@ public final class ShopFolder {
     /** Reads a customer's account, empty also while the shop has problems; the file need not lie in the folder. */
     public Optional<AccountOf> account(Path file) {
         return fields(file, "account")
-                .flatMap(fields -> shop
+                .flatMap(fields -> settings.shop()
                         .flatMap(found -> new AccountReader(fields, found).read(FolderFiles.nameOf(file))));
     }
 
@@ -350,6 +338,6 @@ public final class ShopFolder {
     }
 
     private void noted(Tree tree) {
-        tree.texts().forEach(leaf -> texts.add(new Text(leaf.place(), leaf.text())));
+        texts.addAll(ShopText.all(tree));
     }
 }

@@ -16,6 +16,7 @@ import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
+import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,7 +54,7 @@ class AgreementTest {
     /** 1,075.00 by the rates of the quote, in four payments of 268.75; tax 8.875 % of each is 23.85. */
     @Test
     void payment_ofTheBakery_isASaleOfItsOwn() {
-        WrittenPaper paper = PlanOffice.of(folder)
+        WrittenPaper paper = Office.of(folder).plans()
                 .payment(folder.resolve(BAKERY), 2, options(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
 
         assertThat(paper.name()).isEqualTo("invoice-2026-0200");
@@ -128,7 +129,8 @@ class AgreementTest {
         Files.writeString(file, Files.readString(file).replace(from, to));
 
         assertThat(
-                new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of).of(file, DAY).problems())
+                new AgreementLoader(ShopFolder.read(folder),
+                        new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of).of(file, DAY).problems())
                 .singleElement().satisfies(problem -> {
                     assertThat(problem.code()).isEqualTo(Code.UNKNOWN_NAME);
                     assertThat(problem.place().path()).isEqualTo(path);
@@ -137,7 +139,8 @@ class AgreementTest {
     }
 
     private AgreementState hand() {
-        return new AgreementLoader(ShopFolder.read(folder), InvoicedPayments.in(folder)::of)
+        return new AgreementLoader(ShopFolder.read(folder),
+                new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of)
                 .of(folder.resolve(HOTEL), DAY)
                 .orElseThrow();
     }
@@ -152,16 +155,20 @@ class AgreementTest {
         Files.writeString(shop, Files.readString(shop) + "agreementsEarnedBy: visits\n");
 
         // 806.25 paid, less 308.04 + 229.46 + 308.04 for the visits of June, September and December.
-        assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow()
-                .files().getFirst()).flowing()).contains("less what was earned by the visits done",
+        assertThat(
+                PrintedQuote.of(Office.of(folder).plans().agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow()
+                        .files().getFirst()).flowing())
+                .contains("less what was earned by the visits done",
                         "we would pay back 0.00 before tax", "that is 845.54, so nothing is left");
-        assertThat(PrintedQuote.of(PlanOffice.of(folder).agreement(folder.resolve("agreements/mercado-del-mar.yaml"),
-                options(DAY)).orElseThrow().files().getFirst()).flowing()).contains("nada se pagó por adelantado");
+        assertThat(PrintedQuote.of(Office.of(folder).plans()
+                .agreement(folder.resolve("agreements/mercado-del-mar.yaml"),
+                        options(DAY))
+                .orElseThrow().files().getFirst()).flowing()).contains("nada se pagó por adelantado");
     }
 
     @Test
     void agreement_demo_saysPriceVisitsResponseExclusionsAndHowToLeaveOnItsFirstPage() throws IOException {
-        WrittenPaper paper = PlanOffice.of(folder).agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow();
+        WrittenPaper paper = Office.of(folder).plans().agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow();
 
         String text = PrintedQuote.of(paper.files().getFirst()).flowing();
         assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,075.00 a year, before tax",
@@ -174,7 +181,7 @@ class AgreementTest {
     /** By N.Y. Gen. Oblig. Law 5-903, 30 to 15 days before 1 April 2027; proposed three days inside the early end. */
     @Test
     void renewal_ofTheBakery_saysOldNewAndWhenToSend() throws IOException {
-        RenewalAdvice advice = PlanOffice.of(folder)
+        RenewalAdvice advice = Office.of(folder).plans()
                 .renewal(folder.resolve(BAKERY), options(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
 
         // 1,075.00 + 4 % = 1,118.00, to 5.00: 1,120.00, under the cap of 1,128.75.
@@ -190,7 +197,7 @@ class AgreementTest {
     /** New York's 30 to 15 days and Utah's 90 to 30 have one day in common. */
     @Test
     void renewal_ofTheHotel_twoLawsLeaveOneDay() {
-        RenewalAdvice advice = PlanOffice.of(folder)
+        RenewalAdvice advice = Office.of(folder).plans()
                 .renewal(folder.resolve(HOTEL), options(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
 
         assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
@@ -201,7 +208,7 @@ class AgreementTest {
     /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
-        RenewalAdvice advice = PlanOffice.of(folder)
+        RenewalAdvice advice = Office.of(folder).plans()
                 .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), options(LocalDate.of(2027, 4, 20)),
                         Optional.empty())
                 .orElseThrow();
@@ -231,7 +238,7 @@ class AgreementTest {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file, Files.readString(file).replace(from, to.replace("\\n", "\n")));
 
-        List<Problem> problems = PlanOffice.of(folder).agreement(file, options(DAY)).problems();
+        List<Problem> problems = Office.of(folder).plans().agreement(file, options(DAY)).problems();
 
         assertThat(problems).extracting(Problem::code).contains(code);
         assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
@@ -240,14 +247,14 @@ class AgreementTest {
 
     @Test
     void payment_thatThereIsNot_saysWhich() {
-        assertThat(PlanOffice.of(folder).payment(folder.resolve(BAKERY), 5, options(DAY)).problems())
+        assertThat(Office.of(folder).plans().payment(folder.resolve(BAKERY), 5, options(DAY)).problems())
                 .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
     }
 
     /** A day after the window: refused; with the reason it is printed, dated, and claims no renewal. */
     @Test
     void renewal_late_makesNoClaim() throws IOException {
-        PlanOffice office = PlanOffice.of(folder);
+        PlanOffice office = Office.of(folder).plans();
         PaperOptions late = options(LocalDate.of(2027, 4, 2));
 
         assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.empty()).problems()).extracting(Problem::text)
@@ -281,7 +288,8 @@ class AgreementTest {
         Path file = folder.resolve(BAKERY);
         Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
 
-        assertThat(PlanOffice.of(folder).renewal(file, options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
+        assertThat(
+                Office.of(folder).plans().renewal(file, options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
                 .extracting(Problem::message)
                 .containsExactly("nothing says how the price of the renewal comes about");
     }

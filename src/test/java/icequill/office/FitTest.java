@@ -84,7 +84,8 @@ class FitTest {
     /** What it prints for the shop's file can be put there and is read. */
     @Test
     void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
-        FitResult result = PlanOffice.of(folder).fit(folder.resolve("records/runs.csv"), paperOptions()).orElseThrow();
+        FitResult result = Office.of(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
+                .orElseThrow();
         List<?> settings = (List<?>) Objects.requireNonNull(result.json().get("settings"));
         Path rates = folder.resolve("pricing/forecast.yaml");
         String text = Files.readString(rates);
@@ -261,10 +262,11 @@ class FitTest {
         Files.write(file, (HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n"
                 + "caf\u00e9,hotel,water,2020-01-01,2020-09-01,stopped\n").getBytes(StandardCharsets.ISO_8859_1));
 
-        assertThat(PlanOffice.of(folder).fit(file, paperOptions()).problems()).singleElement().satisfies(problem -> {
-            assertThat(problem.place().line()).isEqualTo(3);
-            assertThat(problem.text()).contains("Windows-1252", "UTF-8");
-        });
+        assertThat(Office.of(folder).plans().fit(file, paperOptions()).problems()).singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.place().line()).isEqualTo(3);
+                    assertThat(problem.text()).contains("Windows-1252", "UTF-8");
+                });
     }
 
     private JsonNode json(String table) throws IOException {
@@ -274,7 +276,7 @@ class FitTest {
     private Checked<FitResult> fit(String table) throws IOException {
         Path file = temporary.resolve("runs.csv");
         Files.writeString(file, table);
-        return PlanOffice.of(folder).fit(file, paperOptions());
+        return Office.of(folder).plans().fit(file, paperOptions());
     }
 
     private static PaperOptions paperOptions() {

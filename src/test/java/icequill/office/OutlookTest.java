@@ -249,7 +249,7 @@ class OutlookTest {
     private List<Problem> problems(String machine) throws IOException {
         String text = Files.readString(folder.resolve(BAKERY));
         Files.writeString(folder.resolve(BAKERY), text + "forecast:\n  machines: [" + machine + "]\n");
-        List<Problem> problems = PlanOffice.of(folder).compare(folder.resolve(BAKERY), wish(Language.ENGLISH),
+        List<Problem> problems = Office.of(folder).plans().compare(folder.resolve(BAKERY), wish(Language.ENGLISH),
                 LookAhead.USUAL).problems();
         Files.writeString(folder.resolve(BAKERY), text);
         return problems;
@@ -338,7 +338,7 @@ class OutlookTest {
     /** Whether a call cleans decides which way is cheaper: the owner is told, at the demo's bakery from -418.75 to 1,288.60. */
     @Test
     void owner_whetherCallsClean_isWhatMovesTheAnswerMost() throws IOException {
-        WrittenPaper paper = PlanOffice.of(folder)
+        WrittenPaper paper = Office.of(folder).plans()
                 .ownersOutlook(folder.resolve(BAKERY), wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
 
         String page = PrintedQuote.of(paper.files().getFirst()).flowing();
@@ -564,9 +564,9 @@ class OutlookTest {
     @CsvSource({"crumb-lane-plan", "fernhill-plan", "plan-mercado"})
     void customersPaper_holdsNothingOfTheOwner(String name) throws IOException {
         String file = "quotes/" + name + ".yaml";
-        WrittenPaper owners = PlanOffice.of(folder).ownersOutlook(folder.resolve(file), wish(Language.ENGLISH),
+        WrittenPaper owners = Office.of(folder).plans().ownersOutlook(folder.resolve(file), wish(Language.ENGLISH),
                 LookAhead.USUAL).orElseThrow();
-        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(file), wish(Language.ENGLISH))
+        PlanEarnings earnings = Office.of(folder).plans().earnings(folder.resolve(file), wish(Language.ENGLISH))
                 .orElseThrow();
         List<String> secrets = earnings.rows().stream().filter(row -> row.get(1).equals("a year"))
                 .flatMap(row -> List.of(row.get(5), row.get(6)).stream()).toList();
@@ -697,7 +697,7 @@ class OutlookTest {
     }
 
     private Checked<ComparisonResult> compare(String file, PaperOptions wish, LookAhead asked) {
-        return PlanOffice.of(folder).compare(folder.resolve(file), wish, asked);
+        return Office.of(folder).plans().compare(folder.resolve(file), wish, asked);
     }
 
     private static PaperOptions wish(Language language) {

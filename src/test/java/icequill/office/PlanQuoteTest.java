@@ -97,7 +97,7 @@ class PlanQuoteTest {
 
     @Test
     void owner_costAndMargin_bySlotAndTier() {
-        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
+        PlanEarnings earnings = Office.of(folder).plans().earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
 
         // Cost by hand: 6.09 miles, 104 min x 46.50 / 60 = 80.60, 16 x 1.37 = 21.92, 2 x 0.34 = 0.68, filter 48.00.
         assertThat(earnings.rows().get(0)).containsExactly("semiannual", "2026-06-01 full clean", "104", "342.04",
@@ -205,7 +205,7 @@ class PlanQuoteTest {
 
         WrittenPaper paper = write(QUOTE).orElseThrow();
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
-        String owners = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow()
+        String owners = Office.of(folder).plans().earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow()
                 .explanations()
                 .getLast();
 
@@ -327,7 +327,7 @@ class PlanQuoteTest {
 
         assertThat(printed.flowing()).contains("112.70", "Included in the price: 1 call a year");
         assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,185.00");
-        assertThat(PlanOffice.of(folder).earnings(file, paperOptions()).orElseThrow().rows())
+        assertThat(Office.of(folder).plans().earnings(file, paperOptions()).orElseThrow().rows())
                 .anyMatch(row -> row.contains("included calls") && row.contains("42.00"));
     }
 
@@ -345,7 +345,7 @@ class PlanQuoteTest {
                 + "    response: {standard: 4, after-hours: 8, sundays-and-holidays: 12}\n"
                 + "    priceStep: 5.00\n    renewalCap: 4\n");
 
-        PlanEarnings earnings = PlanOffice.of(folder).earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
+        PlanEarnings earnings = Office.of(folder).plans().earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
 
         List<List<String>> monthly = earnings.rows().stream().filter(row -> row.getFirst().equals("monthly")).toList();
         assertThat(monthly).hasSize(13);
@@ -366,7 +366,7 @@ class PlanQuoteTest {
                 .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]",
                         "machines: [floor-3, floor-6, lobby-bar]"));
 
-        List<List<String>> rows = PlanOffice.of(folder).earnings(hotel, paperOptions()).orElseThrow().rows();
+        List<List<String>> rows = Office.of(folder).plans().earnings(hotel, paperOptions()).orElseThrow().rows();
 
         int minutes = Integer.parseInt(rows.getFirst().get(2).split(" ", 2)[0]);
         assertThat(rows.getFirst().get(2)).isEqualTo(minutes + " + " + minutes);
@@ -392,7 +392,7 @@ class PlanQuoteTest {
 
         assertThat(PrintedQuote.of(quote.files().getFirst()).flowing()).contains("It is not proven to be the shortest: "
                 + "the time, and the price with it, may be too high by up to " + gap + " min.");
-        assertThat(PlanOffice.of(folder).earnings(hotel, paperOptions()).orElseThrow().movers())
+        assertThat(Office.of(folder).plans().earnings(hotel, paperOptions()).orElseThrow().movers())
                 .anySatisfy(mover -> assertThat(mover.replaceAll("\\h", " "))
                         .startsWith("semiannual: The timetable of one kind of visit, full")
                         .contains("is not proven to be the shortest", "may be too high by up to " + gap + " min"));
@@ -425,7 +425,7 @@ class PlanQuoteTest {
     }
 
     private Checked<WrittenPaper> compare(Path file) {
-        return PlanOffice.of(folder).compare(file, paperOptions(), LookAhead.USUAL).map(ComparisonResult::paper);
+        return Office.of(folder).plans().compare(file, paperOptions(), LookAhead.USUAL).map(ComparisonResult::paper);
     }
 
     private static PaperOptions paperOptions() {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import icequill.answer.ComparisonResult;
 import icequill.answer.JsonText;
-import icequill.office.PlanOffice;
+import icequill.office.Office;
 import icequill.office.demo.NewShop;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
@@ -184,7 +184,7 @@ class CareOptionsTest {
     }
 
     private JsonNode whole(String file, LookAhead asked) {
-        ComparisonResult compared = PlanOffice.of(folder).compare(folder.resolve(file),
+        ComparisonResult compared = Office.of(folder).plans().compare(folder.resolve(file),
                 new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE), asked).orElseThrow();
         return JsonMapper.shared().readTree(JsonText.of(compared.json()));
     }

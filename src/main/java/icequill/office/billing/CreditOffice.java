@@ -71,7 +71,7 @@ public final class CreditOffice {
      * @param file of the agreement
      */
     public Checked<ChangeCredit> byChanges(String number, Path file, LocalDate day) {
-        return new AgreementLoader(BookSites.shop(book.folder()), new InvoicedPayments(book)::of).of(file, day)
+        return new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(file, day)
                 .then(hand -> book.read(open -> billing(open, number).then(billing -> creditedBefore(open,
                         billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
     }

@@ -5,16 +5,10 @@ import icequill.plans.AgreementState;
 import icequill.problem.Checked;
 import icequill.request.AgreementRequest;
 import icequill.shop.ShopBook;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Optional;
 
 /** Which payments of an agreement the shop's book has invoiced. */
 public record InvoicedPayments(ShopBook book) {
-
-    public static InvoicedPayments in(Path folder) {
-        return new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()));
-    }
 
     /** Asked of the book only where a change makes it matter. */
     public Checked<Invoiced> of(AgreementRequest agreement) {

@@ -77,10 +77,10 @@ public final class IssueOffice {
      * what was recorded, as long as it was not billed.
      */
     public Checked<RecordedVisit> record(Path file) {
-        ShopFolder shop = BookSites.shop(folder);
+        ShopFolder shop = BookSites.shop(book);
         return new VisitLoader(shop).of(file).then(VisitContext::vouched).then(IssueOffice::named)
                 .then(hand -> dates.stillToCome(hand.visit().id(), hand.visit().ended()).or(() -> hand))
-                .then(hand -> book.write(open -> new SamePeople(folder, open).problems(hand.visit()).or(() -> hand)
+                .then(hand -> book.write(open -> new SamePeople(book, open).problems(hand.visit()).or(() -> hand)
                         .then(alone -> taken(shop, hand.site(), open))
                         .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
     }
@@ -143,7 +143,7 @@ public final class IssueOffice {
     }
 
     Checked<PendingIssue<BookedPaper>> pending(String visit, IssueOptions wish) {
-        BookSites sites = BookSites.of(folder);
+        BookSites sites = new BookSites(book);
         return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(sites.shop())
                 .stored(entry.id(), entry.data()).then(VisitContext::withinLimit)
                 .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
@@ -204,7 +204,7 @@ public final class IssueOffice {
     }
 
     Checked<PendingIssue<BookedPaper>> pendingQuote(Path file, IssueOptions wish) {
-        BookSites sites = BookSites.of(folder);
+        BookSites sites = new BookSites(book);
         ShopFolder shop = sites.shop();
         boolean maintenance = shop.isMaintenance(file);
         PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
@@ -232,7 +232,7 @@ public final class IssueOffice {
 
     /** The payment of an agreement that is to be billed next. */
     public Checked<NextPayment> nextPayment(Path file, LocalDate day) {
-        return new AgreementLoader(BookSites.shop(folder), new InvoicedPayments(book)::of).of(file, day).then(hand -> {
+        return new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(file, day).then(hand -> {
             String number = hand.request().number();
             Set<Integer> billed = new HashSet<>();
             Checked<Boolean> looked = book.exists()
@@ -250,7 +250,7 @@ public final class IssueOffice {
     }
 
     Checked<PendingIssue<BookedPaper>> pendingPayment(Path file, int payment, IssueOptions wish) {
-        BookSites sites = BookSites.of(folder);
+        BookSites sites = new BookSites(book);
         ShopFolder shop = sites.shop();
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, wish.date()).then(hand -> {
             Site site = hand.setting().whole();

@@ -6,26 +6,28 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.shop.BookSites;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
 import icequill.work.Attendance;
 import icequill.work.Visit;
-import java.nio.file.Path;
 
 /** Finds people who would be in two visits at the same time: at two places, or in one visit that was recorded under two names. */
-record SamePeople(Path folder, Reading book) {
+record SamePeople(ShopBook shop, Reading book) {
 
     Problems problems(Visit visit) {
         Problems problems = new Problems();
+        ShopFolder folder = BookSites.shop(shop);
         book.entries().visitsDuring(visit.began(), visit.ended()).stream()
                 .filter(other -> !other.id().equals(visit.id()))
                 .filter(other -> book.entries().withdrawal(other.id()).isEmpty())
-                .forEach(other -> check(visit, other, problems));
+                .forEach(other -> check(visit, other, folder, problems));
         return problems;
     }
 
     /** The visits of a customer who was forgotten do not say who was there. */
-    private void check(Visit visit, VisitEntry other, Problems problems) {
+    private static void check(Visit visit, VisitEntry other, ShopFolder folder, Problems problems) {
         if (!other.data().isEmpty()) {
-            BookSites.shop(folder).visitOf(other.data(), other.id()).ifPresent(recorded -> visit.people()
+            folder.visitOf(other.data(), other.id()).ifPresent(recorded -> visit.people()
                     .forEach(person -> recorded.people().stream()
                             .filter(there -> person.known().isPresent() && person.known().equals(there.known())
                                     && person.overlaps(there))

@@ -21,9 +21,11 @@ import icequill.shop.BookSites;
 import icequill.shop.BrushingLoader;
 import icequill.shop.GlyphCheck;
 import icequill.shop.PlanLoader;
+import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +49,8 @@ public final class CheckShop {
      * @param today by which certificates must still hold
      */
     public static Report check(Path folder, LocalDate today) {
-        ShopFolder whole = BookSites.shop(folder);
+        ShopBook book = ShopBook.of(folder, Clock.systemUTC());
+        ShopFolder whole = BookSites.shop(book);
         Problems problems = new Problems();
         readablePassword(folder).ifPresent(problems::add);
         ShippedMarks.of(folder).forEach(value -> problems.add(value.problem()));
@@ -66,7 +69,7 @@ public final class CheckShop {
         whole.credits().forEach(whole::credit);
         quotes(whole, today, problems);
         whole.agreements()
-                .forEach(file -> new AgreementLoader(whole, InvoicedPayments.in(folder)::of).read(file, today,
+                .forEach(file -> new AgreementLoader(whole, new InvoicedPayments(book)::of).read(file, today,
                         problems));
         return new Report(whole.sites().size(), visits.size(), GlyphCheck.report(whole, problems).list());
     }

@@ -102,32 +102,32 @@ public final class Demo {
 
     private static Checked<Made> papers(ShopBook book, Consumer<String> progress) {
         Path folder = book.folder();
-        Office office = Office.of(folder);
+        Office office = Office.of(book);
         Problems problems = new Problems();
         List<WrittenPaper> papers = new ArrayList<>();
         List<Checked<WrittenPaper>> issued = new DemoBook(book, progress).papers();
         issued.forEach(made -> problems.take(made).ifPresent(papers::add));
-        for (Path visit : BookSites.shop(folder).visits()) {
+        for (Path visit : BookSites.shop(book).visits()) {
             progress.accept("Record: " + visit.getFileName());
-            problems.take(new VisitLoader(BookSites.shop(folder)).of(visit)
+            problems.take(new VisitLoader(BookSites.shop(book)).of(visit)
                     .then(hand -> office.record(hand, unnumbered(hand.visit().day())))).ifPresent(papers::add);
         }
-        for (Path planned : BookSites.shop(folder).planned()) {
+        for (Path planned : BookSites.shop(book).planned()) {
             progress.accept("Work sheet: " + planned.getFileName());
             problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
-        for (Path brushing : BookSites.shop(folder).brushings()) {
+        for (Path brushing : BookSites.shop(book).brushings()) {
             progress.accept("Brushing sheet: " + brushing.getFileName());
             problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).map(BrushingResult::paper)
                     .ifPresent(papers::add);
         }
-        for (Path account : BookSites.shop(folder).accounts()) {
+        for (Path account : BookSites.shop(book).accounts()) {
             progress.accept("Statement and reminder: " + account.getFileName());
             PaperOptions options = unnumbered(ACCOUNT_DAY);
             problems.take(office.accounts().statement(account, options, Optional.empty())).ifPresent(papers::add);
             problems.take(office.accounts().reminder(account, options, Reminder.Level.SECOND)).ifPresent(papers::add);
         }
-        new DemoPlans(folder, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
+        new DemoPlans(book, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
         if (issued.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
         }

@@ -45,7 +45,7 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
     private record Dated(Path file, String id, LocalDate day) {}
 
     List<Checked<WrittenPaper>> papers() {
-        ShopFolder shop = BookSites.shop(book.folder());
+        ShopFolder shop = BookSites.shop(book);
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         List<Dated> visits = shop.visits().stream().flatMap(file -> shop.visit(file).stream()
                 .map(visit -> new Dated(file, visit.id(), visit.ended().toLocalDate())))
@@ -76,7 +76,7 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
 
     /** What the folder's file asks to be given back. */
     private Stream<Checked<WrittenPaper>> credited(Path file) {
-        return BookSites.shop(book.folder()).credit(file).stream()
+        return BookSites.shop(book).credit(file).stream()
                 .map(request -> CreditOffice.of(book).credit(request.invoice().number(),
                         new CreditOptions(request.lines(), request.reason(), CREDIT_DAY, Optional.empty())))
                 .flatMap(this::each);
@@ -102,7 +102,7 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         List<Due> due = new ArrayList<>();
         for (Path agreement : agreements) {
-            switch (new AgreementLoader(BookSites.shop(book.folder()), new InvoicedPayments(book)::of).of(agreement,
+            switch (new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(agreement,
                     AGREEMENT_DAY)) {
             case Checked.Sound<AgreementState>(AgreementState hand) -> hand.payments().stream().limit(PAYMENTS)
                     .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);

@@ -4,12 +4,14 @@ import icequill.answer.ComparisonResult;
 import icequill.answer.FitResult;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
+import icequill.office.Office;
 import icequill.office.PlanOffice;
 import icequill.outlook.LookAhead;
 import icequill.problem.Checked;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.BookSites;
+import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -25,7 +27,7 @@ import java.util.function.Consumer;
  *
  * @param progress is told what comes next
  */
-record DemoPlans(Path folder, Consumer<String> progress) {
+record DemoPlans(ShopBook book, Consumer<String> progress) {
 
     private static final LocalDate COMPARISON_DAY = LocalDate.of(2026, 5, 14);
     private static final String RECORDS = "records/runs.csv";
@@ -36,8 +38,8 @@ record DemoPlans(Path folder, Consumer<String> progress) {
             LocalDate.of(2027, 4, 20));
 
     List<Checked<WrittenPaper>> papers() {
-        PlanOffice office = PlanOffice.of(folder);
-        ShopFolder shop = BookSites.shop(folder);
+        PlanOffice office = Office.of(book).plans();
+        ShopFolder shop = BookSites.shop(book);
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
             progress.accept("Comparison: " + request.getFileName());
@@ -45,7 +47,7 @@ record DemoPlans(Path folder, Consumer<String> progress) {
             papers.add(office.ownersOutlook(request, options(COMPARISON_DAY), LookAhead.USUAL));
         }
         progress.accept("Fit of records: " + RECORDS);
-        papers.add(office.fit(folder.resolve(RECORDS), options(COMPARISON_DAY)).map(FitResult::paper));
+        papers.add(office.fit(book.folder().resolve(RECORDS), options(COMPARISON_DAY)).map(FitResult::paper));
         for (Path agreement : shop.agreements()) {
             progress.accept("Agreement, renewal: " + agreement.getFileName());
             papers.add(office.agreement(agreement, options(AGREEMENT_DAY)));
