@@ -482,7 +482,7 @@ class OutlookTest {
     }
 
     private String ownersPage(String file, Language language) throws IOException {
-        return PrintedQuote.of(PlanOffice.of(folder).ownersOutlook(folder.resolve(file), wish(language),
+        return PrintedQuote.of(Office.of(folder).plans().ownersOutlook(folder.resolve(file), wish(language),
                 LookAhead.USUAL).orElseThrow().files().getFirst()).flowing();
     }
 
