@@ -32,8 +32,9 @@ public final class MakeImage {
         Path project = Path.of(args[0]);
         Path jar = Path.of(args[1]);
         Path image = Path.of(args[2]);
-        FileTime time = FileTime.from(Instant.parse(args[3]));
-        List<Path> libraries = Stream.of(args[4].split(File.pathSeparator)).map(Path::of).filter(Files::isRegularFile)
+        Path demo = Path.of(args[3]);
+        FileTime time = FileTime.from(Instant.parse(args[4]));
+        List<Path> libraries = Stream.of(args[5].split(File.pathSeparator)).map(Path::of).filter(Files::isRegularFile)
                 .toList();
         delete(image);
         run(List.of(Path.of(System.getProperty("java.home"), "bin", "jlink").toString(), "--add-modules", MODULES,
@@ -51,21 +52,20 @@ public final class MakeImage {
         if (!launcher.toFile().setExecutable(true)) {
             throw new IOException("cannot make " + launcher + " executable");
         }
-        if (Runtime.version().feature() >= CACHE_SINCE) {
-            train(image, launcher);
-        }
+        train(image, launcher, demo);
     }
 
-    /** One real run that touches what every run needs; the classes it loads are kept ready in a cache file. */
-    private static void train(Path image, Path launcher) throws IOException, InterruptedException {
-        Path scratch = Files.createTempDirectory("icequill-training");
-        try {
-            ProcessBuilder builder = new ProcessBuilder(launcher.toString(), "demo", scratch.resolve("shop").toString());
+    /**
+     * One real run that touches what every run needs; the classes it loads are kept ready in a cache file, where Java can. Its demo stays
+     * for the tests of the image.
+     */
+    private static void train(Path image, Path launcher, Path demo) throws IOException, InterruptedException {
+        delete(demo);
+        ProcessBuilder builder = new ProcessBuilder(launcher.toString(), "demo", demo.toString());
+        if (Runtime.version().feature() >= CACHE_SINCE) {
             builder.environment().put("ICEQUILL_JAVA", "-XX:AOTCacheOutput=" + image.resolve("lib/icequill.aot"));
-            run(builder);
-        } finally {
-            delete(scratch);
         }
+        run(builder);
     }
 
     /**

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.office.demo.NewShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,7 +28,7 @@ class TemporaryFolderAttackTest {
         Path cache = other.resolve("cache");
         Path missing = other.resolve("missing");
 
-        assertThat(run(cache, missing, "new", shop.toString(), "--demo")).isZero();
+        NewShop.create(shop, true).orElseThrow();
         assertThat(run(cache, missing, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         assertThat(run(cache, missing, "issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()))
@@ -47,13 +48,14 @@ class TemporaryFolderAttackTest {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
         Path full = Files.createDirectory(other.resolve("full"));
+        NewShop.create(shop, true).orElseThrow();
         String mounting = "mount -t tmpfs -o size=64k,noexec tmpfs " + full + " && { cat /dev/zero > " + full
                 + "/zeros 2>/dev/null; ! echo x > " + full + "/more; } 2>/dev/null";
         if (!isDone("unshare", "--mount", "sh", "-c", mounting)) {
             System.err.println("NOT TRIED: no full folder for temporary files could be mounted here");
             Assumptions.abort("mounting is refused here");
         }
-        List<List<String>> lines = List.of(List.of("new", shop.toString(), "--demo"),
+        List<List<String>> lines = List.of(
                 List.of("visit", shop.resolve("visits/late-call.yaml").toString(), "--shop", shop.toString()),
                 List.of("issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()),
                 List.of("backup", other.resolve("may.backup").toString(), "--shop", shop.toString()),
@@ -75,7 +77,7 @@ class TemporaryFolderAttackTest {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
         Path backup = other.resolve("disk/may.backup");
-        assertThat(run(cache, other, "new", shop.toString(), "--demo")).isZero();
+        NewShop.create(shop, true).orElseThrow();
         assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         assertThat(run(cache, other, "backup", backup.toString(), "--shop", shop.toString())).isZero();
@@ -106,7 +108,7 @@ class TemporaryFolderAttackTest {
     void libraryInTheCacheThatIsNotOurs_isReplaced() throws Exception {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
-        assertThat(run(cache, other, "new", shop.toString(), "--demo")).isZero();
+        NewShop.create(shop, true).orElseThrow();
         assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         Path library = libraries(cache).getFirst();

@@ -41,7 +41,7 @@ class ForecastPropertiesTest {
     }
 
     /** A shorter interval that divides the longer one never means more stops, where dirt never gets safer with time. */
-    @Property(tries = 60, seed = "20261101")
+    @Property(seed = "20261101")
     void interval_divided_neverMoreStops(@ForAll @DoubleRange(min = 1, max = 5) double shape,
             @ForAll @DoubleRange(min = 12, max = 40) double scale, @ForAll @IntRange(min = 4, max = 36) int months,
             @ForAll @IntRange(min = 2, max = 6) int parts, @ForAll("policies") StopPolicy policy) {
@@ -54,7 +54,7 @@ class ForecastPropertiesTest {
         assertThat(shorter).isLessThanOrEqualTo(longer * (1 + ROUNDING) + ROUNDING);
     }
 
-    @Property(tries = 60, seed = "20261102")
+    @Property(seed = "20261102")
     void chances_anySite_addUpToOneAndQuantilesRise(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
         StopPolicy policy = random.nextBoolean() ? StopPolicy.RESETS : StopPolicy.RESTARTS;
@@ -81,7 +81,7 @@ class ForecastPropertiesTest {
     }
 
     /** So many alike machines expect so many times the calls and the charges, and the variances add up. */
-    @Property(tries = 40, seed = "20261103")
+    @Property(seed = "20261103")
     void machines_more_costInProportion(@ForAll @IntRange(min = 2, max = 40) int number,
             @ForAll @DoubleRange(min = 0, max = 2) double random, @ForAll @DoubleRange(min = 0, max = 20) double age,
             @ForAll("policies") StopPolicy policy) {
@@ -101,7 +101,7 @@ class ForecastPropertiesTest {
     }
 
     /** Where calls are rare and cheap, paying for them is expected to cost less than an agreement, and all but surely does. */
-    @Property(tries = 40, seed = "20261104")
+    @Property(seed = "20261104")
     void calls_rareAndCheap_payingForThemBeatsTheAgreement(@ForAll @DoubleRange(min = 60, max = 200) double scale,
             @ForAll @LongRange(min = 1000, max = 9000) long charge,
             @ForAll @LongRange(min = 30000, max = 90000) long agreement) {
@@ -117,7 +117,7 @@ class ForecastPropertiesTest {
     }
 
     /** One more included call a year never makes charges dearer on average; of one year, neither in cheap years nor in dear ones. */
-    @Property(tries = 40, seed = "20261106")
+    @Property(seed = "20261106")
     void included_more_neverDearer(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
         StopPolicy policy = random.nextBoolean() ? StopPolicy.RESETS : StopPolicy.RESTARTS;
@@ -154,7 +154,7 @@ class ForecastPropertiesTest {
     }
 
     /** Added up point by point, step by step and on a lattice: three ways to the same chances; of two machines, on even charges. */
-    @Property(tries = 25, seed = "20261105")
+    @Property(seed = "20261105")
     void sums_byPointsStepsAndTransform_agree(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Random random = new Random(seed);
         List<ChargePart> parts = List.of(

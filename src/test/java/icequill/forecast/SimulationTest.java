@@ -9,8 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is computed against years drawn by chance: within four standard errors, for sites drawn by chance. Seeds are fixed. */
@@ -21,9 +24,24 @@ class SimulationTest {
 
     /** Calls that all clean, none, and some; horizons of 1, 3 and 5 years, intervals that need not divide, ages, one to four machines. */
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25,
-            26, 27, 28, 29, 30, 31, 32, 33, 34, 35})
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
     void site_drawnByChance_agreesWithTheForecast(int number) {
+        assertAgrees(number, 20_000);
+    }
+
+    /** More of them, and each for longer. */
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("many")
+    void manySites_drawnByChance_agreeWithTheForecast(int number) {
+        assertAgrees(number, 200_000);
+    }
+
+    static IntStream many() {
+        return IntStream.range(0, 72);
+    }
+
+    private static void assertAgrees(int number, int draws) {
         Random random = new Random(20261125L + number);
         StopPolicy policy = new StopPolicy(new double[]{1, 0, 1, 0, 0.6, 0}[number % 6]);
         double months = new double[]{12, 36, 60}[number % 3];
@@ -37,10 +55,10 @@ class SimulationTest {
         Forecast rival = Forecast.of(machines, other, policy, months);
 
         SimulatedSite site = new SimulatedSite(random, machines, policy, months);
-        double[] calls = new double[DRAWS];
-        double[] charges = new double[DRAWS];
-        double[] cheaper = new double[DRAWS];
-        for (int i = 0; i < DRAWS; i++) {
+        double[] calls = new double[draws];
+        double[] charges = new double[draws];
+        double[] cheaper = new double[draws];
+        for (int i = 0; i < draws; i++) {
             SimulatedSite.Draw draw = site.draw(own, other);
             calls[i] = draw.calls();
             charges[i] = draw.charges();

@@ -42,7 +42,7 @@ class PlannerPropertiesTest {
         }
     }
 
-    @Property(tries = 60, seed = "20260714", shrinking = ShrinkingMode.OFF)
+    @Property(seed = "20260714", shrinking = ShrinkingMode.OFF)
     void plan_keepsEveryRule(@ForAll("visits") Case visit) {
         TimetableRules.check(visit.work(), visit.people(), visit.plan(visit.crew()));
         TimetableRules.check(visit.work(), visit.people(),
@@ -55,7 +55,7 @@ class PlannerPropertiesTest {
                 Planner.plan(visit.work(), visit.people(), new Effort(200, 8)).orElseThrow());
     }
 
-    @Property(tries = 60, seed = "20260715", shrinking = ShrinkingMode.OFF)
+    @Property(seed = "20260715", shrinking = ShrinkingMode.OFF)
     void plan_isBetweenItsBoundsAndOneAfterAnother(@ForAll("visits") Case visit) {
         Timetable table = visit.plan(visit.crew());
         int attended = visit.work().tasks().stream().mapToInt(task -> task.attended() * task.people()).sum();
@@ -76,7 +76,7 @@ class PlannerPropertiesTest {
                 .max().orElse(0);
     }
 
-    @Property(tries = 40, seed = "20260716", shrinking = ShrinkingMode.OFF)
+    @Property(seed = "20260716", shrinking = ShrinkingMode.OFF)
     void plan_oneMoreTechnician_takesNoLonger(@ForAll("visits") Case visit) {
         Timetable fewer = visit.plan(visit.crew());
         Timetable more = visit.plan(visit.crew() + 1);
@@ -85,7 +85,7 @@ class PlannerPropertiesTest {
         assertThat(more.bound()).isLessThanOrEqualTo(fewer.minutes());
     }
 
-    @Property(tries = 40, seed = "20260717", shrinking = ShrinkingMode.OFF)
+    @Property(seed = "20260717", shrinking = ShrinkingMode.OFF)
     void plan_smallVisit_isAsShortAsTheSolverFinds(@ForAll("smallVisits") Case visit) {
         Timetable table = visit.plan(visit.crew());
 
@@ -94,7 +94,7 @@ class PlannerPropertiesTest {
                 .isEqualTo(table.minutes());
     }
 
-    @Property(tries = 40, seed = "20260718", shrinking = ShrinkingMode.OFF)
+    @Property(seed = "20260718", shrinking = ShrinkingMode.OFF)
     void plan_tinyVisit_isAsShortAsTryingEverything(@ForAll("tinyVisits") Case visit) {
         Timetable table = visit.plan(visit.crew());
 

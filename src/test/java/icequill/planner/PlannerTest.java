@@ -190,7 +190,11 @@ class PlannerTest {
 
     @Test
     void plan_twice_isTheSame() {
-        assertThat(plan(Visits.cleanings(4, 3), 2)).isEqualTo(plan(Visits.cleanings(4, 3), 2));
+        Network network = Network.of(Visits.cleanings(3, 3));
+        Crew two = new Crew(2);
+
+        assertThat(new Search(network, two, Effort.USUAL).shortest())
+                .isEqualTo(new Search(network, two, Effort.USUAL).shortest());
     }
 
     /**

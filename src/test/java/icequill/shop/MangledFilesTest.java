@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,11 +25,20 @@ class MangledFilesTest {
 
     @Test
     void read_mangledCopies_valueOrProblems() throws IOException {
+        mangle(new Random(20260513), 60);
+    }
+
+    @Tag("long")
+    @Test
+    void read_manyMangledCopies_valueOrProblems() throws IOException {
+        mangle(new Random(20260514), 3000);
+    }
+
+    private void mangle(Random random, int copies) throws IOException {
         ShippedFiles.copyDemo(shop).orElseThrow();
-        Random random = new Random(20260513);
         List<String> names = Stream.of("demo", "pricing").flatMap(set -> ShippedFiles.names(set).stream())
                 .filter(name -> name.endsWith(".yaml")).toList();
-        for (int i = 0; i < 400; i++) {
+        for (int i = 0; i < copies; i++) {
             String name = names.get(random.nextInt(names.size()));
             String text = Files.readString(shop.resolve(name));
             String mangled = mangled(text, random);

@@ -10,7 +10,10 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -237,20 +240,21 @@ class WeibullFitTest {
                     ? new Run(SiteKind.BAR, 0, month, month + 2, true, Place.NOWHERE)
                     : ran(14));
         }
+        Map<Double, Long> stops = runs.stream().filter(Run::stopped)
+                .collect(Collectors.groupingBy(Run::atLeast, TreeMap::new, Collectors.counting()));
+        long running = runs.stream().filter(run -> !run.stopped()).count();
         double best = Double.NEGATIVE_INFINITY;
         double bestShape = 0;
         double bestScale = 0;
         for (double shape = 1.8; shape < 2.8; shape += 0.002) {
             for (double scale = 8; scale < 10; scale += 0.004) {
                 double sum = 0;
-                for (int month = 0; month < 14; month += 2) {
-                    double from = month;
-                    double left = Math.exp(-Math.pow(from / scale, shape));
-                    double stopped = left - Math.exp(-Math.pow((from + 2) / scale, shape));
-                    sum += Math.log(stopped)
-                            * runs.stream().filter(run -> run.stopped() && run.atLeast() == from).count();
+                for (double month : stops.keySet()) {
+                    double left = Math.exp(-Math.pow(month / scale, shape));
+                    double stopped = left - Math.exp(-Math.pow((month + 2) / scale, shape));
+                    sum += Math.log(stopped) * stops.get(month);
                 }
-                sum -= Math.pow(14 / scale, shape) * runs.stream().filter(run -> !run.stopped()).count();
+                sum -= Math.pow(14 / scale, shape) * running;
                 if (sum > best) {
                     best = sum;
                     bestShape = shape;
