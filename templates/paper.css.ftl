@@ -99,9 +99,10 @@ svg { display: inline-block; }
 .alarms tbody td, .alarms tbody th { border-bottom: 0.3pt solid #bbbbbb; }
 .alarms .number { width: 6%; }
 .alarms .at { width: 12%; }
-.alarms .machine { width: 20%; }
-.alarms .next { width: 21%; }
-.alarms .person { width: 8%; }
+.alarms .machine { width: 17%; }
+.alarms .next { width: 19%; }
+.alarms .spare { width: 9%; text-align: right; padding-right: 3mm; }
+.alarms .person { width: 6%; }
 .steps .turn { font-size: 7.8pt; white-space: nowrap; }
 
 .steps { -fs-table-paginate: paginate; margin-top: 1mm; }

@@ -145,6 +145,7 @@ public final class TimetableSheet {
         view.put("people", entry.people().stream().map(people::get).toList());
         view.put("start", entry.start());
         view.put("end", entry.end());
+        view.put("spare", entry.spare());
         return view;
     }
 

@@ -36,8 +36,9 @@ public record Schedule(ZonedDateTime begins, int minutes, int bound, int walking
      * @param step in the paper's language
      * @param starts when, by the timetable; not before the alarm rings
      * @param people who does it, by number
+     * @param spare minutes by which it may begin later without a longer visit or a limit broken
      */
-    public record Next(String step, ZonedDateTime starts, List<Integer> people) {
+    public record Next(String step, ZonedDateTime starts, List<Integer> people, int spare) {
         public Next {
             people = List.copyOf(people);
         }

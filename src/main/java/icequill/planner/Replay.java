@@ -6,13 +6,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Gives the tasks of a sequence their earliest starts in it. */
 record Replay(Network network, Crew crew, Sequence sequence) {
 
     /** @param bound no timetable is shorter */
     Timetable timetable(int bound) {
-        int[] start = starts();
+        List<List<After>> after = after();
+        int[] start = starts(after);
+        int[] latest = latest(after, start);
         List<Entry> entries = new ArrayList<>();
         int end = 0;
         for (Sequence.Step step : sequence.steps()) {
@@ -20,14 +23,15 @@ record Replay(Network network, Crew crew, Sequence sequence) {
             int begin = start[step.task()];
             int over = begin + task.attended();
             int whole = over + task.pause();
+            int spare = latest[step.task()] - begin;
             int flush = task.timer().isPresent() ? network.flushAfter(step.task()) : -1;
             end = Math.max(end, whole);
             entries.add(new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(), step.people(),
-                    begin, over));
+                    begin, over, spare));
             if (whole > over) {
                 entries.add(
                         new Entry(task.machine(), task.name(), task.order(), Kind.WAIT, task.state(), List.of(), over,
-                                flush < 0 ? whole : start[flush]));
+                                flush < 0 ? whole : start[flush], spare));
             }
         }
         entries.sort(Comparator.comparingInt(Entry::start)
@@ -37,9 +41,8 @@ record Replay(Network network, Crew crew, Sequence sequence) {
     }
 
     /** The longest ways from the beginning: starts rise until every lag, walk and timer is kept. */
-    private int[] starts() {
+    private int[] starts(List<List<After>> after) {
         int[] start = new int[network.size()];
-        List<List<After>> after = after();
         boolean changed = true;
         while (changed) {
             changed = false;
@@ -51,6 +54,41 @@ record Replay(Network network, Crew crew, Sequence sequence) {
             }
         }
         return start;
+    }
+
+    /**
+     * The same from the end: until when each task may begin so that all after it is in time, each flush by the pouring that went as
+     * planned.
+     */
+    private int[] latest(List<List<After>> after, int[] start) {
+        int end = IntStream.range(0, start.length).map(task -> start[task] + network.whole(task)).max().orElse(0);
+        int[] latest = IntStream.range(0, start.length).map(task -> end - network.whole(task)).toArray();
+        sequence.steps().forEach(step -> network.tasks.get(step.task()).timer().ifPresent(timer -> {
+            int flush = network.flushAfter(step.task());
+            latest[flush] = Math.min(latest[flush], start[step.task()] + timer.most());
+        }));
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (int i = after.size() - 1; i >= 0; i--) {
+                int task = sequence.steps().get(i).task();
+                for (After earlier : after.get(i)) {
+                    changed |= lower(latest, earlier.task(), latest[task] - earlier.minutes());
+                }
+                for (int other = 0; other < start.length; other++) {
+                    if (network.lag[other][task] >= 0) {
+                        changed |= lower(latest, other, latest[task] - network.lag[other][task]);
+                    }
+                }
+            }
+        }
+        return latest;
+    }
+
+    private static boolean lower(int[] latest, int task, int minute) {
+        boolean lower = minute < latest[task];
+        latest[task] = Math.min(latest[task], minute);
+        return lower;
     }
 
     /** What begins so many minutes after another task has begun at the soonest. */

@@ -25,12 +25,15 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
      * @param people who, numbered from 0, rising; none for a wait, nor for a task of no minutes
      * @param start inclusive
      * @param end exclusive
+     * @param spare minutes by which the task may begin later, after all before it went as planned, without a longer visit or a limit
+     *        broken; of a wait those of its task
      */
     public record Entry(String machine, String task, int order, Kind kind, MachineState state,
-            List<Integer> people, int start, int end) {
+            List<Integer> people, int start, int end, int spare) {
         public Entry {
             people = List.copyOf(people);
             Check.inRange(start, 0, end, "start");
+            Check.that(spare >= 0, "late before it began: " + task);
             Check.that(people.isEmpty() || kind == Kind.TASK, "nobody is needed for a wait: " + task);
         }
     }

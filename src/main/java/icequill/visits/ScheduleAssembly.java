@@ -53,7 +53,8 @@ public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> 
         Optional<ZonedDateTime> latest = latest(wait);
         return new Schedule.Alarm(rings(wait, latest), latest,
                 hand.site().machine(wait.machine()).orElseThrow(), name(wait),
-                next.map(entry -> new Schedule.Next(name(entry), moment(entry.start()), entry.people())));
+                next.map(entry -> new Schedule.Next(name(entry), moment(entry.start()), entry.people(),
+                        entry.spare())));
     }
 
     /** When the wait is over, but soon enough to walk there before a chemical must be out, wherever on the visit somebody is. */

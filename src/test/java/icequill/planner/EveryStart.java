@@ -28,7 +28,7 @@ record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
             for (List<Integer> people : choices(task.people())) {
                 Entry entry = new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(), people,
                         start,
-                        start + task.attended());
+                        start + task.attended(), 0);
                 if (placed.stream().noneMatch(other -> collides(other, entry))) {
                     placed.add(entry);
                     boolean found = fits(placed);

@@ -197,6 +197,24 @@ class PlannerTest {
                 .isEqualTo(new Search(network, two, Effort.USUAL).shortest());
     }
 
+    private static List<String> spare(Timetable table) {
+        return table.entries().stream().filter(entry -> entry.kind() == Timetable.Kind.TASK && entry.spare() > 0)
+                .map(entry -> entry.machine() + " " + entry.task() + " " + entry.spare()).sorted().toList();
+    }
+
+    /**
+     * Alone in its chain only the bin's 8 minutes may wait, 2 within the sanitizer's 10. Beside it a machine of 4 + 3 + 20 + 9 + 2 + 10 + 4
+     * is done 10 before the end; but its flush, 20 after pouring 3, may begin no more than 2 later, by the cleaner's 25.
+     */
+    @Test
+    void plan_spareMinutes_soMuchLaterMayEachTaskBegin() {
+        List<PlanTask> alone = Visits.full("a");
+
+        assertThat(spare(plan(Visits.work(2, List.of("a"), alone), 1))).containsExactly("a bin 2");
+        assertThat(spare(plan(Visits.work(2, TWO, both(alone, Visits.wet("b", Visits.TIMER))), 2))).contains(
+                "a bin 2", "b flush 2", "b restart 10", "b sanitize 10");
+    }
+
     /**
      * Two machines never both off: 5 + 15 at the first, then twice 4 + 10 + 12 + 8 + 3 + 20 + 9 + 2 + 10 + 4, and 5 + 15 + 2 at the second.
      */

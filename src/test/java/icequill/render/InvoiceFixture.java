@@ -234,7 +234,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of("Ana <lead>", customer, "C", "D", "E", "F"),
                 List.of(new Schedule.Alarm(begins.plusMinutes(pour + 23L),
                         Optional.of(begins.plusMinutes(pour + 25L)), machine, "descale",
-                        Optional.of(new Schedule.Next("restart", begins.plusMinutes(pour + 24L), List.of(0, 1))))),
+                        Optional.of(new Schedule.Next("restart", begins.plusMinutes(pour + 24L), List.of(0, 1), 1)))),
                 List.of(Phrase.of("remark.longer-than-day", Fact.number(615, "min"), Fact.number(600, "min"))));
         return new WorkSheet(billed.date(), billed.shop(), language, size, customer, billed.attended(),
                 new WorkSheet.Access(Optional.of(new AccessHours(LocalTime.of(9, 0), LocalTime.of(15, 0))),

@@ -165,6 +165,7 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
                 Sentences.capitalized(alarm.machine().where()), "waited", Sentences.capitalized(alarm.waited()), "next",
                 alarm.next().map(next -> next(alarm, next)).orElse("–"), "latest",
                 alarm.latest().map(this::time).orElse("–"), "who",
-                letters(alarm.next().map(Schedule.Next::people).orElse(List.of())));
+                letters(alarm.next().map(Schedule.Next::people).orElse(List.of())), "spare",
+                alarm.next().map(Schedule.Next::spare).map(String::valueOf).orElse("–"));
     }
 }

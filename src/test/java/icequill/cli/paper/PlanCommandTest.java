@@ -50,7 +50,7 @@ class PlanCommandTest {
         assertThat(plan.path("proven").asBoolean()).isTrue();
         assertThat(plan.path("bound").asInt()).isEqualTo(126);
         assertThat(plan.path("tasks").get(0).propertyNames()).containsExactly("machine", "task", "state", "people",
-                "start", "end");
+                "start", "end", "spare");
         assertThat(task(plan, "flush").path("start").asInt() - task(plan, "pour").path("end").asInt()).isBetween(20,
                 22);
         assertThat(task(plan, "pour").path("people").get(0).asString()).isEqualTo("Ada Quill");
