@@ -12,8 +12,13 @@ import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.party.Site;
+import icequill.rates.Rates;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
+import icequill.work.Quantity;
+import icequill.work.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -248,7 +253,21 @@ class WorkedExamplesTest {
     }
 
     private static PricedVisit price(VisitBuilder builder) {
-        return Pricer.price(builder.build(), site(), rates()).orElseThrow();
+        return price(builder, rates());
+    }
+
+    /** Whatever is worked out, a customer who multiplies a line's quantity by its price comes to the line. */
+    private static PricedVisit price(VisitBuilder builder, Rates rates) {
+        PricedVisit priced = Pricer.price(builder.build(), site(), rates).orElseThrow();
+        assertThat(priced.lines()).allSatisfy(line -> line.unitPrice()
+                .ifPresent(price -> assertThat(Amounts.number(line.list())).as(line.toString())
+                        .isEqualByComparingTo(product(line.quantity(), price))));
+        return priced;
+    }
+
+    private static BigDecimal product(Quantity quantity, UnitPrice price) {
+        BigDecimal minutes = BigDecimal.valueOf(quantity.unit() == Unit.MINUTE && price.per() == Unit.HOUR ? 60 : 1);
+        return quantity.number().multiply(Amounts.number(price.amount())).divide(minutes, 2, RoundingMode.HALF_UP);
     }
 
     private static List<String> nets(PricedVisit priced) {
