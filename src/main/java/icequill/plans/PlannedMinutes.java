@@ -33,9 +33,10 @@ record PlannedMinutes(PlanSetting setting) {
 
     /**
      * Each visit with its crew: the minutes that the request gives for the visit's scope, or else those of the shortest safe
-     * timetable that could be found, or else, for one person, the plain sum of its tasks' minutes, machine after machine.
+     * timetable that could be found; for one person the least that there is where nothing is done at any machine.
      *
-     * @return a problem for each unknown grade, and where several people come for whom there is no timetable
+     * @return a problem for each unknown grade, where the work cannot be done safely as it is planned, and where several people come
+     *         for whom there is no timetable
      */
     Checked<List<CrewPlan>> plans(List<PlannedVisit> visits) {
         Problems problems = new Problems();
@@ -84,7 +85,7 @@ record PlannedMinutes(PlanSetting setting) {
         return tried.then(planned -> planned.map(Checked::sound).orElseGet(() -> sum(visit, crew.size())));
     }
 
-    /** Where there is no timetable: the plain sum for one person, a problem for several. */
+    /** Where there is no timetable, since nothing is done or a crowd comes: a problem for several people. */
     private Checked<Minutes> sum(PlannedVisit visit, int people) {
         String scope = visit.slot().scope().id();
         if (people > 1) {
