@@ -2,6 +2,7 @@ package icequill.agreement;
 
 import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.party.Period;
 import icequill.party.Wording;
 import icequill.problem.Check;
@@ -80,6 +81,12 @@ public record NoticeRule(String id, String jurisdiction, Wording name, Covers co
     /** Its name, for a reader. */
     public Fact law() {
         return new Fact.Named(name.english(), name.spanish());
+    }
+
+    /** What comes of missing it, and where that was read. */
+    public Phrase missed() {
+        return Phrase.of("renewal.missed", law(), new Fact.Named(consequence.english(), consequence.spanish()),
+                new Fact.Text(source));
     }
 
     private static Fact word(String group, Enum<?> constant) {

@@ -13,7 +13,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A renewal notice that was written, and when and how to give it by the laws on record. A proposal, for the office alone.
@@ -28,13 +31,18 @@ public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, LocalDate day, 
         Sentences sentences = Sentences.of(language, country);
         List<String> all = new ArrayList<>();
         plan.window().ifPresent(window -> all.add(sentences.say(when(window))));
-        Set<NoticeRule.Delivery> ways = ways();
-        if (!ways.isEmpty()) {
-            all.add(sentences.word("renewal.delivery").replace("{0}", String.join(", ",
-                    ways.stream().map(way -> sentences.say(new Phrase("renewal.law", List.of(way.word())))).toList())));
-        }
+        listed(sentences, "renewal.delivery", ways().stream().map(NoticeRule.Delivery::word)).ifPresent(all::add);
+        listed(sentences, "renewal.contents", plan.rules().stream().flatMap(rule -> rule.contents().stream()).distinct()
+                .map(NoticeRule.Content::word)).ifPresent(all::add);
+        plan.rules().forEach(rule -> all.add(sentences.say(rule.missed())));
         plan.remarks().forEach(remark -> all.add(sentences.say(remark)));
         return all;
+    }
+
+    private static Optional<String> listed(Sentences sentences, String key, Stream<Fact> words) {
+        String list = words.map(word -> sentences.say(Phrase.of("renewal.law", word)))
+                .collect(Collectors.joining(", "));
+        return list.isEmpty() ? Optional.empty() : Optional.of(sentences.word(key).replace("{0}", list));
     }
 
     private Phrase when(NoticeWindow window) {

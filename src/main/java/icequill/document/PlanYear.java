@@ -62,15 +62,4 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
     public PlanYear {
         visits = List.copyOf(visits);
     }
-
-    /** All visits of the year. */
-    public int count() {
-        return visits.stream().mapToInt(alike -> alike.visits().size()).sum();
-    }
-
-    /** Those that are full cleanings. */
-    public int fullCleans() {
-        return (int) visits.stream().flatMap(alike -> alike.visits().stream())
-                .filter(visit -> visit.slot().scope().isFullClean()).count();
-    }
 }

@@ -13,11 +13,6 @@ import java.util.Optional;
  */
 public record BestInterval(Optional<Double> months, long aYear, Optional<Long> neverAYear, int cap, long aYearAtCap) {
 
-    /** Months to recommend: the cheapest, though never more than the cap. */
-    public double recommended() {
-        return months.filter(cheapest -> cheapest < cap).orElse((double) cap);
-    }
-
     /** Whether hygiene asks for more cleanings than money does. */
     public boolean isCapped() {
         return months.map(cheapest -> cheapest > cap).orElse(true);

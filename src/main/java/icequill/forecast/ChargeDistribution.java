@@ -134,11 +134,6 @@ public final class ChargeDistribution {
         return last < 0 ? 0 : last == points.length - 1 ? 1 : upTo[last];
     }
 
-    /** The chance of an amount below so many minor units. */
-    public double chanceOfLessThan(long minor) {
-        return chanceOfAtMost(minor - 1);
-    }
-
     /** The chance of less than another sum that does not depend on this one. */
     double chanceOfLessThan(ChargeDistribution other) {
         double sum = 0;

@@ -1,7 +1,6 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -50,15 +49,6 @@ public final class Forecast {
                 .toList());
     }
 
-    /** What would come of it, checked before it is forecast. */
-    public static Checked<Forecast> checked(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy,
-            double months, PriceTerms terms, Place place) {
-        List<Problem> problems = problems(machines, choice.water(), choice.condenser(), policy, months, place);
-        return problems.isEmpty()
-                ? Checked.sound(of(machines, choice, policy, months, terms))
-                : new Checked.Faulty<>(problems);
-    }
-
     /**
      * A problem for each side that would stop so often, at the worst of such sites, that a figure must be wrong, or one for an absurd
      * horizon.
@@ -89,11 +79,6 @@ public final class Forecast {
 
     private CountDistribution counts(Function<ScenarioForecast, CountDistribution> part) {
         return CountDistribution.mixed(weights, scenarios.stream().map(part).toList());
-    }
-
-    /** How later years were counted. */
-    public PriceTerms terms() {
-        return scenarios.getFirst().terms();
     }
 
     /** What is paid over the horizon whatever happens, in minor units, the rest of a year in proportion, rounded once. */

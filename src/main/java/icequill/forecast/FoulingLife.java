@@ -108,10 +108,4 @@ public record FoulingLife(double shape, double scale) {
     public double mean() {
         return scale * Gamma.gamma(1 + 1 / shape);
     }
-
-    /** The squared coefficient of variation of the months to a stop. */
-    public double variation() {
-        double first = Gamma.gamma(1 + 1 / shape);
-        return Gamma.gamma(1 + 2 / shape) / (first * first) - 1;
-    }
 }

@@ -4,7 +4,6 @@ import icequill.problem.Check;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.special.Gamma;
 
 /**
  * What cleanings and the calls that dirt causes cost together in the long run, by the months between cleanings. Random faults cost the
@@ -88,17 +87,6 @@ public final class IntervalCosts {
             }
             return cost * YEAR / months;
         }, forever(sides), longest, Optional.empty());
-    }
-
-    /** A call cleans its side, and the next cleaning is counted from there: age replacement. For one side. */
-    public static IntervalCosts moving(long cleaning, Side side) {
-        check(cleaning, List.of(side));
-        FoulingLife clock = side.clock();
-        return new IntervalCosts(months -> {
-            double stops = clock.chanceBy(months);
-            double run = clock.mean() * Gamma.regularizedGammaP(1 / clock.shape(), clock.hazard(months));
-            return (cleaning * (1 - stops) + side.call() * stops) * YEAR / run;
-        }, forever(List.of(side)), MOST_MONTHS, Optional.empty());
     }
 
     private static void check(long cleaning, List<Side> sides) {

@@ -1,10 +1,6 @@
 package icequill.forecast;
 
 import icequill.problem.Check;
-import icequill.problem.Checked;
-import icequill.problem.Code;
-import icequill.problem.Place;
-import icequill.problem.Problem;
 import java.util.List;
 
 /**
@@ -19,14 +15,6 @@ import java.util.List;
  */
 public record MaintenancePolicy(long planned, List<Long> besides, int included, CleaningSchedule water,
         CleaningSchedule condenser, CallTable calls) {
-
-    /** Checks what was entered. */
-    public static Checked<MaintenancePolicy> of(long planned, CleaningSchedule water, CleaningSchedule condenser,
-            CallTable calls, Place place) {
-        return planned < 0
-                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place, "a planned price below 0", "0 or more"))
-                : Checked.sound(new MaintenancePolicy(planned, water, condenser, calls));
-    }
 
     /** The same price in every year, and each call is paid for. */
     public MaintenancePolicy(long planned, CleaningSchedule water, CleaningSchedule condenser, CallTable calls) {

@@ -169,10 +169,6 @@ final class ScenarioForecast {
         return counts.values().stream().reduce(CountDistribution.NONE, CountDistribution::plus);
     }
 
-    PriceTerms terms() {
-        return charged.terms();
-    }
-
     /** What is paid over the horizon whatever happens, in minor units, the rest of a year in proportion, rounded once. */
     long planned() {
         return charged.planned(choice);

@@ -27,11 +27,6 @@ public record Sensitivity<K>(PolicyComparison.Answer base, List<Swing<K>> swings
         public long width() {
             return Math.abs(high.saved() - low.saved());
         }
-
-        /** Whether the choice that is expected to be cheaper depends on this figure. */
-        public boolean turns() {
-            return (low.saved() < 0) != (high.saved() < 0);
-        }
     }
 
     public Sensitivity {

@@ -53,10 +53,6 @@ final class YearlyCharges {
         return parts;
     }
 
-    PriceTerms terms() {
-        return terms;
-    }
-
     List<ChargePart.Amount> amounts(Cause cause, List<CallKind> kinds) {
         double[] years = Objects.requireNonNull(parts.get(cause));
         List<ChargePart.Amount> amounts = new ArrayList<>();

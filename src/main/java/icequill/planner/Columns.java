@@ -155,10 +155,6 @@ final class Columns {
         return flushedBy[task];
     }
 
-    int pouring(int timer) {
-        return pouring[timer];
-    }
-
     int flush(int timer) {
         return flush[timer];
     }

@@ -72,11 +72,6 @@ final class Draft {
         return network.walks.from(place[person], machine);
     }
 
-    /** When somebody can be at a machine. */
-    int arrival(int person, int machine) {
-        return way[columns.free(person)] + walk(person, machine);
-    }
-
     int free(int person) {
         return way[columns.free(person)];
     }

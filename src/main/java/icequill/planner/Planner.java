@@ -46,10 +46,4 @@ public final class Planner {
         Problems problems = new WorkCheck(work, crew).problems();
         return problems.or(() -> new Search(Network.of(work.sorted()), crew, effort).shortest());
     }
-
-    /** The same with the machines done one after another, whoever waits meanwhile: what a visit takes without a plan. */
-    public static Checked<Timetable> oneAfterAnother(VisitWork work, Crew crew) {
-        Problems problems = new WorkCheck(work, crew).problems();
-        return problems.or(() -> new Search(Network.of(work.sorted()), crew, Effort.USUAL).oneAfterAnother());
-    }
 }

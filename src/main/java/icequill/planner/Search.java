@@ -56,11 +56,8 @@ final class Search {
                         .orElse(less);
     }
 
-    Timetable oneAfterAnother() {
-        return new Replay(network, crew, sequential()).timetable(0);
-    }
-
-    private Sequence sequential() {
+    /** The machines one after another, whoever waits meanwhile: what a visit takes without a plan. */
+    Sequence sequential() {
         return new Layers(new Columns(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
                 Integer.MAX_VALUE).best().orElseThrow().sequence();
     }

@@ -67,12 +67,4 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
         int from = stopped.stream().mapToInt(Entry::start).min().orElse(0);
         return stopped.stream().mapToInt(Entry::end).max().orElse(0) - from;
     }
-
-    /**
-     * The minutes to be priced, one number for each person who has something to do: they come and leave together, so each stays
-     * to the end.
-     */
-    public List<Integer> crewMinutes() {
-        return entries.stream().flatMap(entry -> entry.people().stream()).distinct().map(person -> minutes).toList();
-    }
 }

@@ -102,15 +102,7 @@ public final class Printer {
      * The page as PDF, or what is wrong with it.
      *
      * @param attachments files to carry within it; may be empty
-     */
-    public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments) {
-        return pdf(paper, html, attachments, Map.of());
-    }
-
-    /**
-     * The same for a paper that the shop's book numbered.
-     *
-     * @param marks what the book says of it, by name, for its metadata
+     * @param marks what the shop's book says of a paper that it numbered, by name, for its metadata; empty for others
      */
     public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
         return room.print(() -> new PdfSetter(shop).set(paper, html, attachments, marks));

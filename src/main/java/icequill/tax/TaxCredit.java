@@ -11,7 +11,6 @@ import icequill.tax.TaxTotal.ComponentTax;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -28,11 +27,6 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
         CurrencyUnit currency = original.base().getCurrency();
         Check.that(notes.stream().allMatch(note -> note.rate().equals(original.rate())
                 && note.base().getCurrency().equals(currency)), "not of rate " + original.rate().id());
-    }
-
-    /** Nothing credited yet. */
-    public static TaxCredit none(TaxTotal original) {
-        return new TaxCredit(original, List.of());
     }
 
     /**
@@ -56,11 +50,6 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
         Explanation how = isLast || byRate.tax().isGreaterThan(taxLeft()) ? rest() : byRate.how();
         MonetaryAmount tax = how.amount(currency);
         return new TaxTotal(original.rate(), amount, tax, how, components(tax));
-    }
-
-    /** The state after a further credit note. */
-    public TaxCredit after(TaxTotal note) {
-        return new TaxCredit(original, Stream.concat(notes.stream(), Stream.of(note)).toList());
     }
 
     private boolean fits(TaxTotal share) {

@@ -20,6 +20,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -72,12 +73,12 @@ public class PaperBenchmark {
 
     @Benchmark
     public byte[] invoiceAsPdf() {
-        return printer.html(invoice).then(page -> printer.pdf(invoice, page, List.of())).orElseThrow();
+        return printer.html(invoice).then(page -> printer.pdf(invoice, page, List.of(), Map.of())).orElseThrow();
     }
 
     @Benchmark
     public byte[] htmlAsPdf() {
-        return printer.pdf(invoice, html, List.of()).orElseThrow();
+        return printer.pdf(invoice, html, List.of(), Map.of()).orElseThrow();
     }
 
     @Benchmark

@@ -32,7 +32,6 @@ class BestIntervalTest {
         assertThat(best.months().orElseThrow()).isEqualTo(8.0409, within(5e-5));
         assertThat(best.aYear()).isEqualTo(37309);
         assertThat(best.neverAYear()).isEmpty();
-        assertThat(best.recommended()).isEqualTo(6);
         assertThat(best.isCapped()).isTrue();
         assertThat(best.hygiene()).isEqualTo(39619 - 37309);
     }
@@ -46,7 +45,6 @@ class BestIntervalTest {
 
         assertThat(best.months().orElseThrow()).isEqualTo(8.0409, within(5e-5));
         assertThat(best.aYear()).isEqualTo(37309);
-        assertThat(best.recommended()).isEqualTo(8.0409, within(5e-5));
         assertThat(best.isCapped()).isFalse();
         assertThat(best.hygiene()).isZero();
     }
@@ -74,33 +72,6 @@ class BestIntervalTest {
         assertThat(best.aYear()).isLessThan(38642);
     }
 
-    /** The calendar moves with each call, worked out apart from the program. */
-    @ParameterizedTest
-    @CsvSource({"6, 36889", "12, 32592"})
-    void aYear_calendarMoves_byTheFormulaOfAgeReplacement(double months, long cost) {
-        assertThat(IntervalCosts.moving(CLEANING, SIDE).aYear(months)).isEqualTo(cost);
-    }
-
-    @Test
-    void best_calendarMoves_byTheFormulaOfAgeReplacement() {
-        BestInterval best = IntervalCosts.moving(CLEANING, SIDE).best(6);
-
-        assertThat(best.months().orElseThrow()).isEqualTo(9.930, within(5e-4));
-        assertThat(best.aYear()).isEqualTo(32000);
-        assertThat(best.neverAYear()).contains(38642L);
-    }
-
-    /** Lecture slides on age replacement: (c + k F(T)) / integral of R; shape 3, scale 10, c = 1, k = 10, here in thousandths. */
-    @Test
-    void best_calendarMoves_worked() {
-        BestInterval best = IntervalCosts.moving(1_000_000, new IntervalCosts.Side(new FoulingLife(3, 10), 11_000_000))
-                .best(12);
-
-        assertThat(best.months().orElseThrow()).isEqualTo(3.6917, within(5e-5));
-        assertThat(best.aYear() / 12e6).isEqualTo(0.408862, within(1e-6));
-        assertThat(best.neverAYear().orElseThrow() / 12e6).isEqualTo(1.231831, within(1e-6));
-    }
-
     /**
      * Beichelt, Applied Probability and Stochastic Processes, 2nd ed., exercise: F = (1 - e^-Lt)^2 with L = 0.1, 180 for a failure,
      * 100 for a planned one; its renewal function is 2Lt/3 - (2/9)(1 - e^-3Lt). The cost falls for ever towards 12: no optimum.
@@ -117,7 +88,6 @@ class BestIntervalTest {
         BestInterval best = costs.best(6);
         assertThat(best.months()).isEmpty();
         assertThat(best.aYear()).isEqualTo(12_000_000);
-        assertThat(best.recommended()).isEqualTo(6);
         assertThat(best.isCapped()).isTrue();
     }
 
@@ -136,8 +106,9 @@ class BestIntervalTest {
     void costs_absurd_areBugs() {
         assertThatIllegalArgumentException().isThrownBy(() -> IntervalCosts.resets(0, List.of(SIDE)));
         assertThatIllegalArgumentException().isThrownBy(() -> IntervalCosts.resets(CLEANING, List.of()));
-        assertThatIllegalArgumentException().isThrownBy(() -> IntervalCosts.moving(CLEANING, SIDE).aYear(0));
-        assertThatIllegalArgumentException().isThrownBy(() -> IntervalCosts.moving(CLEANING, SIDE).best(0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> IntervalCosts.restarts(CLEANING, List.of(SIDE)).aYear(0));
+        assertThatIllegalArgumentException().isThrownBy(() -> IntervalCosts.restarts(CLEANING, List.of(SIDE)).best(0));
         assertThatIllegalArgumentException().isThrownBy(() -> new IntervalCosts.Side(CLOCK, -1));
     }
 }

@@ -11,7 +11,6 @@ import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,12 +71,12 @@ class FiguresForReadersTest {
         PolicyComparison question = new PolicyComparison(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
 
         Sensitivity<Assumption> found = Sensitivity.of(question,
-                List.of(Assumption.RANDOM_FAULTS.between(0.5, 2, question),
-                        Assumption.PLANNED_PRICE.between(0.9, 1.1, question),
-                        Assumption.CALL_CHARGES.between(0.5, 2, question),
-                        Assumption.WATER_DIRT.between(0.5, 2, question),
-                        Assumption.MONTHS_RUN.between(0.5, 1, question),
-                        Assumption.CONDENSER_DIRT.between(0.5, 2, question)));
+                List.of(doubt(Assumption.RANDOM_FAULTS, 0.5, 2, question),
+                        doubt(Assumption.PLANNED_PRICE, 0.9, 1.1, question),
+                        doubt(Assumption.CALL_CHARGES, 0.5, 2, question),
+                        doubt(Assumption.WATER_DIRT, 0.5, 2, question),
+                        doubt(Assumption.MONTHS_RUN, 0.5, 1, question),
+                        doubt(Assumption.CONDENSER_DIRT, 0.5, 2, question)));
 
         assertThat(found.base().saved()).isEqualTo(-31633);
         assertThat(found.swings()).extracting(Sensitivity.Swing::figure).containsExactly(
@@ -86,11 +85,15 @@ class FiguresForReadersTest {
         Sensitivity.Swing<Assumption> charges = found.swings().getFirst();
         assertThat(charges.low().saved()).isEqualTo(-60000 + 14183);
         assertThat(charges.high().saved()).isEqualTo(-60000 + 56733);
-        assertThat(charges.turns()).isFalse();
         Sensitivity.Swing<Assumption> planned = found.swings().get(2);
         assertThat(planned.width()).isEqualTo(12000);
         assertThat(found.swings().get(4).width()).isZero();
         assertThat(charges.high().chance()).isGreaterThan(charges.low().chance());
+    }
+
+    private static Sensitivity.Doubt<Assumption> doubt(Assumption figure, double low, double high,
+            PolicyComparison question) {
+        return new Sensitivity.Doubt<>(figure, figure.times(low, question), figure.times(high, question));
     }
 
     /** Choices that share a table share their random faults; an agreement whose calls are dearer or cheaper keeps the difference. */
@@ -185,40 +188,21 @@ class FiguresForReadersTest {
         List<MachineRisk> machines = List
                 .of(new MachineRisk(0.2, Optional.of(new FoulingLife(4, 3)), 0, new FoulingLife(4, 3), 0));
 
-        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 60, PriceTerms.NONE, Place.NOWHERE)
-                .problems()).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED, Code.NOT_ALLOWED);
-        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESTARTS, 0, PriceTerms.NONE, Place.NOWHERE)
-                .problems()).extracting(Problem::code).containsExactly(Code.OUT_OF_RANGE);
-        assertThat(Forecast.checked(machines, NEVER, StopPolicy.RESETS, 60, PriceTerms.NONE, Place.NOWHERE)
-                .orElseThrow().calls(Cause.WATER).mean()).isEqualTo(
-                        Forecast.of(machines, NEVER, StopPolicy.RESETS, 60).calls(Cause.CONDENSER).mean());
-        assertThat(Forecast.checked(machines, AGREEMENT, StopPolicy.RESTARTS, 12, PriceTerms.NONE, Place.NOWHERE)
-                .orElseThrow().calls(Cause.WATER).mean()).isEqualTo(2 * Math.pow(6 / 3.0, 4), within(1e-9));
+        assertThat(problems(machines, NEVER, StopPolicy.RESTARTS, 60)).containsExactly(Code.NOT_ALLOWED,
+                Code.NOT_ALLOWED);
+        assertThat(problems(machines, NEVER, StopPolicy.RESTARTS, 0)).containsExactly(Code.OUT_OF_RANGE);
+        assertThat(problems(machines, NEVER, StopPolicy.RESETS, 60)).isEmpty();
+        assertThat(Forecast.of(machines, NEVER, StopPolicy.RESETS, 60).calls(Cause.WATER).mean()).isEqualTo(
+                Forecast.of(machines, NEVER, StopPolicy.RESETS, 60).calls(Cause.CONDENSER).mean());
+        assertThat(problems(machines, AGREEMENT, StopPolicy.RESTARTS, 12)).isEmpty();
+        assertThat(Forecast.of(machines, AGREEMENT, StopPolicy.RESTARTS, 12).calls(Cause.WATER).mean())
+                .isEqualTo(2 * Math.pow(6 / 3.0, 4), within(1e-9));
     }
 
-    @Test
-    void calls_enteredWrong_allIsReported() {
-        Place place = new Place("calls.yaml", 3, "calls");
-        Map<Cause, List<EnteredKind>> entered = new EnumMap<>(Cause.class);
-        entered.put(Cause.RANDOM, List.of(new EnteredKind(0, 15000, place), new EnteredKind(1, -1, place)));
-        entered.put(Cause.WATER, List.of(new EnteredKind(0.5, 15000, place), new EnteredKind(0.4, 15000, place)));
-
-        List<Problem> problems = CallTable.of(entered, place).problems();
-
-        assertThat(problems).extracting(Problem::code).containsExactly(Code.OUT_OF_RANGE, Code.OUT_OF_RANGE,
-                Code.MISSING, Code.NOT_ALLOWED);
-        assertThat(problems).extracting(Problem::text).allMatch(text -> text.startsWith("calls.yaml:3: calls: "));
-        entered.replaceAll((cause, kinds) -> List.of(new EnteredKind(1, 15000, place)));
-        entered.put(Cause.CONDENSER, List.of(new EnteredKind(0.25, 15000, place), new EnteredKind(0.75, 0, place)));
-        assertThat(CallTable.of(entered, place).orElseThrow().of(Cause.CONDENSER))
-                .containsExactly(new CallKind(0.25, 15000), new CallKind(0.75, 0));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"-0.1, 0, 0, 1", "51, 0, 0, 1", "0.2, -1, 601, 2", "NaN, 0, 0, 1", "0.2, 3, 40, 0"})
-    void machine_enteredWrong_allIsReported(double random, double brushed, double cleaned, int problems) {
-        assertThat(MachineRisk.of(random, Optional.of(CLOCK), brushed, CLOCK, cleaned, Place.NOWHERE).problems())
-                .hasSize(problems).allMatch(problem -> problem.code() == Code.OUT_OF_RANGE);
+    private static List<Code> problems(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy,
+            double months) {
+        return Forecast.problems(machines, choice.water(), choice.condenser(), policy, months, Place.NOWHERE).stream()
+                .map(Problem::code).toList();
     }
 
     /** Nobody has clocks that strike on a day, or machines that stop each month; nor prices below nothing. */
@@ -228,16 +212,13 @@ class FiguresForReadersTest {
                 .containsExactly(Code.OUT_OF_RANGE);
         assertThat(FoulingLife.ofChances(0.9999, 0.99999999, Place.NOWHERE).problems()).extracting(Problem::code)
                 .containsExactly(Code.OUT_OF_RANGE);
-        assertThat(MaintenancePolicy.of(-1, CleaningSchedule.NEVER, CleaningSchedule.NEVER, TABLE, Place.NOWHERE)
-                .problems()).hasSize(1);
-        assertThat(MaintenancePolicy.of(1, CleaningSchedule.NEVER, CleaningSchedule.NEVER, TABLE, Place.NOWHERE)
-                .orElseThrow().planned()).isEqualTo(1);
         assertThatIllegalArgumentException().isThrownBy(
                 () -> year(new MaintenancePolicy(0, new CleaningSchedule(0, 1), CleaningSchedule.NEVER, TABLE)));
         assertThatIllegalArgumentException().isThrownBy(() -> Forecast.of(ONE, NEVER, StopPolicy.RESETS, 121));
         assertThatIllegalArgumentException().isThrownBy(() -> new CallTable(
                 Map.of(Cause.RANDOM, List.of(new CallKind(0.5, 1)), Cause.CONDENSER, KINDS, Cause.WATER, KINDS)));
-        PolicyComparison question = new PolicyComparison(ONE, AGREEMENT, NEVER, StopPolicy.RESETS, 12, PriceTerms.NONE);
-        assertThatIllegalArgumentException().isThrownBy(() -> Assumption.WATER_DIRT.between(2, 1, question));
+        assertThatIllegalArgumentException().isThrownBy(
+                () -> new MaintenancePolicy(-1, CleaningSchedule.NEVER, CleaningSchedule.NEVER, TABLE));
+        assertThatIllegalArgumentException().isThrownBy(() -> new MachineRisk(-0.1, Optional.empty(), 0, CLOCK, 0));
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
-import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.money.Amounts;
@@ -84,20 +83,6 @@ class FindTest {
 
             assertThat(numbers(book, all)).containsExactly("INV-2026-00002");
             assertThat(numbers(book, all + "Millbrook")).isEmpty();
-        }
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void list_isOfTheDaysAskedFor(Database database) {
-        LocalDate first = LocalDate.of(2026, 6, 1);
-        try (Book book = filled(database)) {
-            assertThat(Books.read(book, reading -> reading.papers().list(first, first, List.of())))
-                    .extracting(IssuedPaper::number)
-                    .containsExactly("INV-2026-00001", "INV-2026-00003", "INV-2026-00004");
-            assertThat(Books.read(book,
-                    reading -> reading.papers().list(first, first.plusDays(9), List.of(PaperKind.CREDIT_NOTE))))
-                    .isEmpty();
         }
     }
 

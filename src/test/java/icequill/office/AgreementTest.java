@@ -190,6 +190,9 @@ class AgreementTest {
                 "418 Tanner Row", "N.Y. General Obligations Law 5-903");
         assertThat(advice.json()).containsEntry("windowFirst", "2027-03-02").containsEntry("windowLast", "2027-03-17")
                 .containsEntry("send", "2027-03-05");
+        assertThat(advice.sentences()).contains("What the rules ask of it: the renewal clause, pointed out.",
+                "If it is missed, by N.Y. General Obligations Law 5-903: the renewal clause does not bind the customer (read at"
+                        + " nysenate.gov).");
         assertThat(advice.sentences()).anyMatch(text -> text.contains("certified mail"))
                 .anyMatch(text -> text.contains("check with your adviser"));
     }

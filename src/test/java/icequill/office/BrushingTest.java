@@ -21,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -180,7 +181,7 @@ class BrushingTest {
                 .of(folder.resolve("brushing/" + site + ".yaml"), DAY)
                 .then(hand -> hand.pair(DAY, Optional.empty())).orElseThrow();
         Printer printer = Printer.of(folder);
-        byte[] pdf = printer.html(pair).then(html -> printer.pdf(pair, html, List.of())).orElseThrow();
+        byte[] pdf = printer.html(pair).then(html -> printer.pdf(pair, html, List.of(), Map.of())).orElseThrow();
 
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);

@@ -46,7 +46,7 @@ class PlannerPropertiesTest {
     void plan_keepsEveryRule(@ForAll("visits") Case visit) {
         TimetableRules.check(visit.work(), visit.people(), visit.plan(visit.crew()));
         TimetableRules.check(visit.work(), visit.people(),
-                Planner.oneAfterAnother(visit.work(), visit.people()).orElseThrow());
+                OneAfterAnother.of(visit.work(), visit.people()));
     }
 
     @Property(tries = 500, seed = "20260719", shrinking = ShrinkingMode.OFF)
@@ -61,7 +61,7 @@ class PlannerPropertiesTest {
         int attended = visit.work().tasks().stream().mapToInt(task -> task.attended() * task.people()).sum();
 
         assertThat(table.minutes()).isLessThanOrEqualTo(
-                Planner.oneAfterAnother(visit.work(), visit.people()).orElseThrow().minutes());
+                OneAfterAnother.of(visit.work(), visit.people()).minutes());
         assertThat(table.minutes() * visit.crew()).isGreaterThanOrEqualTo(attended);
         for (PlanTask task : visit.work().tasks()) {
             assertThat(table.minutes()).isGreaterThanOrEqualTo(chainThrough(task, visit.work()));

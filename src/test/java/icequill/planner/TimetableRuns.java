@@ -55,7 +55,7 @@ public final class TimetableRuns {
         boolean small = network.size() <= LAYERED;
         String layers = small ? String.valueOf(layers()) : "";
         String after = small
-                ? String.valueOf(Planner.oneAfterAnother(work, crew).orElseThrow().minutes())
+                ? String.valueOf(OneAfterAnother.of(work, crew).minutes())
                 : "";
         Sequence longRun = times == 0 || table.proven()
                 ? null

@@ -157,6 +157,6 @@ class ArchiveTest {
 
     private byte[] pdf(Paper paper) {
         Printer printer = Printer.of(shop);
-        return printer.html(paper).then(html -> printer.pdf(paper, html, List.of())).orElseThrow();
+        return printer.html(paper).then(html -> printer.pdf(paper, html, List.of(), Map.of())).orElseThrow();
     }
 }

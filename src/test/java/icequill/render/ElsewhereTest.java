@@ -9,6 +9,7 @@ import icequill.party.PaperSize;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.junit.jupiter.api.AfterEach;
@@ -64,6 +65,6 @@ class ElsewhereTest {
 
     private byte[] pdf(Paper paper) {
         Printer printer = Printer.of(shop);
-        return printer.html(paper).then(html -> printer.pdf(paper, html, List.of())).orElseThrow();
+        return printer.html(paper).then(html -> printer.pdf(paper, html, List.of(), Map.of())).orElseThrow();
     }
 }

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,7 +128,7 @@ class EndlessPaperAttackTest {
 
     private Checked<byte[]> printed() {
         Printer printer = Printer.of(shop, new PrintRoom(1_000_000, Duration.ofSeconds(20)));
-        return printer.html(INVOICE).then(page -> printer.pdf(INVOICE, page, List.of()));
+        return printer.html(INVOICE).then(page -> printer.pdf(INVOICE, page, List.of(), Map.of()));
     }
 
     private void write(String name, String text) throws IOException {

@@ -34,6 +34,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
@@ -121,7 +122,7 @@ class PrinterTest {
     private void assertGolden(Paper paper, String name) throws IOException {
         Printer printer = Printer.of(shop);
         Html html = printer.html(paper).orElseThrow();
-        byte[] pdf = printer.pdf(paper, html, List.of()).orElseThrow();
+        byte[] pdf = printer.pdf(paper, html, List.of(), Map.of()).orElseThrow();
         assertGolden(name + ".html", STYLE.matcher(html.text()).replaceFirst("<style>...</style>"));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             float width = document.getPage(0).getMediaBox().getWidth();
@@ -305,7 +306,7 @@ class PrinterTest {
                         + "</head><body>" + attack + "</body></html>");
         Printer printer = Printer.of(shop);
 
-        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of())).problems();
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of())).problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.TEMPLATE);
         assertThat(problems.getFirst().message()).contains("asks for");
@@ -317,7 +318,7 @@ class PrinterTest {
         template("invoice.ftlh", "<html><head><title>t</title></head><body><p>ice is 氷</p></body></html>");
         Printer printer = Printer.of(shop);
 
-        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of())).problems();
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of())).problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.NO_GLYPH);
         assertThat(problems.getFirst().message()).isEqualTo("our fonts cannot draw U+6C37 (氷)");
@@ -328,7 +329,7 @@ class PrinterTest {
         Html page = new Html(
                 "<!DOCTYPE html [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><html><body>&x;</body></html>");
 
-        assertThat(Printer.of(shop).pdf(plain(), page, List.of()).problems()).extracting(Problem::code)
+        assertThat(Printer.of(shop).pdf(plain(), page, List.of(), Map.of()).problems()).extracting(Problem::code)
                 .containsExactly(Code.TEMPLATE);
     }
 
@@ -388,7 +389,7 @@ class PrinterTest {
 
     private byte[] pdf(Invoice invoice) {
         Printer printer = Printer.of(shop);
-        return printer.html(invoice).then(html -> printer.pdf(invoice, html, List.of())).orElseThrow();
+        return printer.html(invoice).then(html -> printer.pdf(invoice, html, List.of(), Map.of())).orElseThrow();
     }
 
     private static List<String> pages(byte[] pdf) throws IOException {

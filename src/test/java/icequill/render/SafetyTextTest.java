@@ -78,7 +78,7 @@ class SafetyTextTest {
 
     private static void assertLarge(Paper paper, List<String> sentences) throws IOException {
         Printer printer = Printer.of(Path.of("none"));
-        byte[] pdf = printer.html(paper).then(html -> printer.pdf(paper, html, List.of())).orElseThrow();
+        byte[] pdf = printer.html(paper).then(html -> printer.pdf(paper, html, List.of(), Map.of())).orElseThrow();
         try (PDDocument document = Loader.loadPDF(pdf)) {
             Sizes sizes = new Sizes();
             sizes.getText(document);

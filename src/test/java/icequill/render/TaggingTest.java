@@ -149,7 +149,7 @@ class TaggingTest {
                 @page { @bottom-right { content: counter(page); font-family: Liberation Sans } }</style></head>
                 <body>%s</body></html>""".formatted(body));
         Printer printer = Printer.of(shop);
-        return printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of())).orElseThrow();
+        return printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of())).orElseThrow();
     }
 
     private static Invoice plain() {

@@ -11,6 +11,7 @@ import icequill.money.Percent;
 import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.tax.TaxRate.Category;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -87,8 +88,7 @@ class TaxTest {
 
         assertThat(credited(original, TaxBasis.INVOICE, "75", "75")).extracting(TaxTest::taxes).containsExactly(
                 List.of("6.56", "6.56"), List.of("6.57", "6.57"));
-        TaxCredit half = TaxCredit.none(original).after(TaxCredit.none(original).further(List.of(usd("75")),
-                TaxBasis.INVOICE));
+        TaxCredit half = new TaxCredit(original, credited(original, TaxBasis.INVOICE, "75"));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> half.further(List.of(usd("75.01")), TaxBasis.INVOICE));
     }
@@ -114,9 +114,9 @@ class TaxTest {
     void further_taxedByItem_eachLineGivesItsOwnTaxBack() {
         TaxTotal original = TaxTotals.of(Collections.nCopies(3, new Taxable(rate("6", "1"), usd("1.10"))),
                 TaxBasis.ITEM, USD).getFirst();
-        TaxCredit none = TaxCredit.none(original);
+        TaxCredit none = new TaxCredit(original, List.of());
         TaxTotal two = none.further(List.of(usd("1.10"), usd("1.10")), TaxBasis.ITEM);
-        TaxTotal third = none.after(two).further(List.of(usd("1.10")), TaxBasis.ITEM);
+        TaxTotal third = new TaxCredit(original, List.of(two)).further(List.of(usd("1.10")), TaxBasis.ITEM);
 
         assertThat(taxes(two)).containsExactly("0.16", "0.14", "0.02");
         assertThat(taxes(third)).containsExactly("0.08", "0.07", "0.01");
@@ -155,11 +155,11 @@ class TaxTest {
     }
 
     private static List<TaxTotal> credited(TaxTotal original, TaxBasis basis, String... bases) {
-        TaxCredit credit = TaxCredit.none(original);
+        List<TaxTotal> notes = new ArrayList<>();
         for (String base : bases) {
-            credit = credit.after(credit.further(List.of(usd(base)), basis));
+            notes.add(new TaxCredit(original, notes).further(List.of(usd(base)), basis));
         }
-        return credit.notes();
+        return notes;
     }
 
     /** The whole, then its components. */

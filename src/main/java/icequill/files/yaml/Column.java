@@ -3,7 +3,6 @@ package icequill.files.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * One value of a customer, site or machine by itself, as a flag of a command or a column of a list has it.
@@ -100,10 +99,5 @@ public record Column(String name, List<String> path, Kind kind, String about) {
     /** The name as a flag: {@code --vendor-number}. */
     public String flag() {
         return "--" + name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-    }
-
-    /** The column of a name among some. */
-    public static Optional<Column> named(String name, List<Column> columns) {
-        return columns.stream().filter(column -> column.name().equals(name)).findFirst();
     }
 }

@@ -7,8 +7,6 @@ import icequill.forecast.MachineRisk;
 import icequill.forecast.MaintenancePolicy;
 import icequill.forecast.MinorUnits;
 import icequill.forecast.PolicyComparison;
-import icequill.forecast.Sensitivity;
-import icequill.problem.Check;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -59,17 +57,6 @@ public enum Assumption {
                         question.first().calls()),
                 question.second());
         };
-    }
-
-    /**
-     * This figure between two factors of it.
-     *
-     * @param low above 0
-     * @param high from the low
-     */
-    public Sensitivity.Doubt<Assumption> between(double low, double high, PolicyComparison question) {
-        Check.that(low > 0 && high >= low && Double.isFinite(high), this + " from " + low + " to " + high);
-        return new Sensitivity.Doubt<>(this, times(low, question), times(high, question));
     }
 
     private static PolicyComparison machines(PolicyComparison question, UnaryOperator<MachineRisk> changed) {

@@ -38,21 +38,10 @@ public record EarlierReplacement(MonetaryAmount price, int shorter, int longer, 
         return problems.or(() -> new EarlierReplacement(price, shorter, longer, interest));
     }
 
-    /** Equal amounts a year that pay for a machine with a life, without anything left of it at the end. */
-    public SourcedAmount yearly(int life) {
-        return owning(Figure.price(price, "").times(interest.annualOfPresent(life)));
-    }
-
     /** How much more a year the shorter life costs, rounded once. */
     public SourcedAmount difference() {
         return owning(Figure.price(price, "").times(interest.annualOfPresent(shorter))
                 .minus(Figure.price(price, "").times(interest.annualOfPresent(longer))));
-    }
-
-    /** What it is worth, at the end of the shorter life, to buy the next machine only at the end of the longer. */
-    public SourcedAmount putOff() {
-        return owning(Figure.price(price, "")
-                .times(Figure.term(1, "").minus(interest.presentOfFuture(longer - shorter))));
     }
 
     private SourcedAmount owning(Figure figure) {

@@ -17,7 +17,7 @@ public record EnergyRate(SourcedValue kilowattHours, Optional<EnergyLimit> limit
 
     /**
      * No machine makes ice from less: one without losses that freezes at 15 F and gives its heat off at 105 F takes 1.01 kWh
-     * for 100 lb of water of 70 F ({@link HeatBalance}).
+     * for 100 lb of water of 70 F.
      */
     private static final BigDecimal LEAST = BigDecimal.ONE;
     /** More than twice what the law allowed the smallest machines of 2010. */

@@ -3,7 +3,6 @@ package icequill.forecast.effects;
 import icequill.explain.Figure;
 import icequill.money.Rounding;
 import icequill.problem.Check;
-import java.math.BigDecimal;
 import javax.money.MonetaryAmount;
 
 /**
@@ -22,26 +21,6 @@ public record EnergyUse(EnergyRate rate, IceNeed need, int days, MonetaryAmount 
         Check.that(!price.isNegative(), "a price of " + price);
     }
 
-    /** kWh of a year with a condenser that is so dirty all the time. */
-    public SourcedValue kilowattHours(CondensingRise rise) {
-        return new SourcedValue(rise.fahrenheit().signum() == 0 ? clean() : clean().times(rise.energy()), mark(rise));
-    }
-
-    /** What they cost, rounded once. */
-    public SourcedAmount cost(CondensingRise rise) {
-        return SourcedAmount.of(priced(kilowattHours(rise).figure()), mark(rise), price.getCurrency());
-    }
-
-    /** kWh of a year that the dirt costs. */
-    public SourcedValue wasted(CondensingRise rise) {
-        return new SourcedValue(clean().times(rise.energy().minus(Figure.term(1, ""))), mark(rise));
-    }
-
-    /** What the dirt costs in a year, rounded once. */
-    public SourcedAmount costOfDirt(CondensingRise rise) {
-        return SourcedAmount.of(priced(wasted(rise).figure()), mark(rise), price.getCurrency());
-    }
-
     /** What a cleaner condenser saves in a year, rounded once; negative where it is the dirtier one. */
     public SourcedAmount saved(CondensingRise dirty, CondensingRise cleaner) {
         return SourcedAmount.of(priced(clean().times(dirty.energy().minus(cleaner.energy()))),
@@ -49,7 +28,8 @@ public record EnergyUse(EnergyRate rate, IceNeed need, int days, MonetaryAmount 
                 price.getCurrency());
     }
 
-    private Figure clean() {
+    /** kWh of a year with a clean condenser. */
+    Figure clean() {
         return rate.kilowattHours().figure().over(Figure.term(HUNDRED, "lb"))
                 .times(need.pounds().figure()).times(Figure.term(days, "days"));
     }
@@ -61,12 +41,5 @@ public record EnergyUse(EnergyRate rate, IceNeed need, int days, MonetaryAmount 
     private Provenance mark(CondensingRise rise) {
         Provenance clean = Provenance.weakest(rate.kilowattHours().mark(), need.pounds().mark());
         return rise.fahrenheit().signum() == 0 ? clean : Provenance.weakest(clean, Provenance.DERIVED);
-    }
-
-    /** The part of a day that the machine runs, of 1; above 1 it cannot make what is needed. */
-    public static SourcedValue running(BigDecimal harvest, IceNeed need, CondensingRise rise) {
-        return new SourcedValue(
-                need.pounds().figure().over(Figure.term(harvest, "lb").times(rise.capacity())),
-                Provenance.weakest(need.pounds().mark(), Provenance.DERIVED));
     }
 }

@@ -21,18 +21,6 @@ public record IceLost(IceNeed need, BigDecimal bag, MonetaryAmount price) {
         Check.that(!price.isNegative(), "a price of " + price);
     }
 
-    /** What a dirty condenser takes from the ice that a machine can make in a day, lb, whether it is needed or not. */
-    public static SourcedValue capacity(BigDecimal harvest, CondensingRise rise) {
-        return new SourcedValue(Figure.term(harvest, "lb").times(rise.lost()), Provenance.DERIVED);
-    }
-
-    /** What is missing of the need in a day, lb; nothing where a longer run makes up for the dirt. */
-    public SourcedValue missing(BigDecimal harvest, CondensingRise rise) {
-        Figure gap = need.pounds().figure().minus(Figure.term(harvest, "lb").times(rise.capacity()));
-        return new SourcedValue(gap.exact().signum() > 0 ? gap : Figure.term(0, "lb"),
-                Provenance.weakest(need.pounds().mark(), Provenance.DERIVED));
-    }
-
     /**
      * What is not made while the machine stands, lb.
      *

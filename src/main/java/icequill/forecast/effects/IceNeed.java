@@ -14,12 +14,6 @@ public record IceNeed(SourcedValue pounds) {
 
     private static final BigDecimal FULL = new BigDecimal("100");
 
-    /** What the customer says that he uses, lb a day. */
-    public static IceNeed used(BigDecimal pounds) {
-        Check.that(pounds.signum() > 0, "a need of " + pounds + " lb a day");
-        return new IceNeed(new SourcedValue(Figure.term(pounds, "lb"), Provenance.OWN));
-    }
-
     /**
      * A part of what the machine can make.
      *

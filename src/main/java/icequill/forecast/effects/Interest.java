@@ -26,30 +26,11 @@ public record Interest(Percent rate) {
         return new Figure.Power(one().plus(Figure.percent(rate)), periods);
     }
 
-    /** What one at the end is worth at the beginning: P/F. */
-    public Figure presentOfFuture(int periods) {
-        return one().over(growth(periods));
-    }
-
-    /** What one at the end of each period is worth at the beginning: P/A. */
-    Figure presentOfAnnual(int periods) {
-        return rate.isZero()
-                ? periods(periods)
-                : growth(periods).minus(one()).over(Figure.percent(rate).times(growth(periods)));
-    }
-
     /** Equal amounts at the end of each period that are worth one at the beginning: A/P. */
     public Figure annualOfPresent(int periods) {
         return rate.isZero()
                 ? one().over(periods(periods))
                 : Figure.percent(rate).times(growth(periods)).over(growth(periods).minus(one()));
-    }
-
-    /** Equal amounts at the end of each period that come to one at the end: A/F. */
-    public Figure annualOfFuture(int periods) {
-        return rate.isZero()
-                ? one().over(periods(periods))
-                : Figure.percent(rate).over(growth(periods).minus(one()));
     }
 
     private static Figure one() {

@@ -34,8 +34,4 @@ public record AuditReport(long papers, List<SeriesHead> heads, List<Problem> fin
     private AuditReport with(Stream<Problem> all) {
         return new AuditReport(papers, heads, all.toList(), elsewhere);
     }
-
-    public boolean isClean() {
-        return findings.isEmpty();
-    }
 }

@@ -87,17 +87,6 @@ public final class Papers {
                         .map(Papers::paper).list();
     }
 
-    /**
-     * The papers dated from one day to another, by date and number.
-     *
-     * @param kinds none for all
-     */
-    public List<IssuedPaper> list(LocalDate first, LocalDate last, List<PaperKind> kinds) {
-        return handle.createQuery(COLUMNS + "WHERE p.dated BETWEEN :first AND :last ORDER BY p.dated, p.number")
-                .bind("first", first.toString()).bind("last", last.toString()).map(Papers::paper)
-                .filter(paper -> kinds.isEmpty() || kinds.contains(paper.series().kind())).list();
-    }
-
     /** The credit notes of an invoice, in the order of issue. */
     public List<IssuedPaper> creditsOf(String number) {
         return by("p.corrects", number);
@@ -135,11 +124,6 @@ public final class Papers {
     /** All of them, in the order of issue, one after the other. */
     public void each(Consumer<IssuedPaper> reader) {
         handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(Papers::paper).forEach(reader);
-    }
-
-    /** How many there are. */
-    public long count() {
-        return handle.createQuery("SELECT count(*) FROM paper").mapTo(Long.class).one();
     }
 
     static Optional<IssuedPaper> byNumber(Handle handle, String number) {

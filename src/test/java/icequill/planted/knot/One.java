@@ -4,6 +4,10 @@ package icequill.planted.knot;
 public record One(Other other) {
 
     int unused() {
+        return usedByUnused();
+    }
+
+    private int usedByUnused() {
         return 1;
     }
 }

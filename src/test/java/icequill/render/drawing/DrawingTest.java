@@ -15,6 +15,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -112,7 +113,7 @@ class DrawingTest {
                         + "body { margin: 0; font-family: Liberation Sans } svg { display: inline-block }</style></head><body>"
                         + body
                         + "<h1>Title</h1></body></html>"),
-                List.of());
+                List.of(), Map.of());
     }
 
     private BufferedImage page(String body) throws Exception {

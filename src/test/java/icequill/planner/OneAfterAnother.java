@@ -1,0 +1,14 @@
+package icequill.planner;
+
+/** The timetable without a plan, which a planned one must not be longer than. */
+final class OneAfterAnother {
+
+    private OneAfterAnother() {
+    }
+
+    /** Of work that can be done. */
+    static Timetable of(VisitWork work, Crew crew) {
+        Network network = Network.of(work.sorted());
+        return new Replay(network, crew, new Search(network, crew, Effort.USUAL).sequential()).timetable(0);
+    }
+}
