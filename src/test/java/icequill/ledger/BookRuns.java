@@ -135,6 +135,7 @@ public final class BookRuns {
         InvoiceFixture fixture = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLines(12);
         Invoice invoice = new InvoiceFixture(fixture.language(), fixture.size(), fixture.currency(), fixture.country(),
                 fixture.customer(), fixture.lines(), fixture.logo(), Optional.of(number)).invoice();
-        return Pdf.of(printer.html(invoice).then(page -> printer.pdf(invoice, page, List.of(), Map.of())).orElseThrow());
+        return Pdf
+                .of(printer.html(invoice).then(page -> printer.pdf(invoice, page, List.of(), Map.of())).orElseThrow());
     }
 }

@@ -114,7 +114,8 @@ class BookTest {
             })).isInstanceOf(IllegalStateException.class);
 
             assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
-            assertThat(book.read(reading -> Checked.sound(reading.papers().newest(Books.INVOICES))).orElseThrow()).isEmpty();
+            assertThat(book.read(reading -> Checked.sound(reading.papers().newest(Books.INVOICES))).orElseThrow())
+                    .isEmpty();
         }
     }
 

@@ -34,8 +34,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -306,7 +306,8 @@ class PrinterTest {
                         + "</head><body>" + attack + "</body></html>");
         Printer printer = Printer.of(shop);
 
-        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of())).problems();
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of()))
+                .problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.TEMPLATE);
         assertThat(problems.getFirst().message()).contains("asks for");
@@ -318,7 +319,8 @@ class PrinterTest {
         template("invoice.ftlh", "<html><head><title>t</title></head><body><p>ice is 氷</p></body></html>");
         Printer printer = Printer.of(shop);
 
-        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of())).problems();
+        List<Problem> problems = printer.html(plain()).then(html -> printer.pdf(plain(), html, List.of(), Map.of()))
+                .problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.NO_GLYPH);
         assertThat(problems.getFirst().message()).isEqualTo("our fonts cannot draw U+6C37 (氷)");
