@@ -38,11 +38,6 @@ final class Reordering {
         rank = new int[network.size()];
     }
 
-    /** How many placings were tried. */
-    int nodes() {
-        return nodes;
-    }
-
     /**
      * The best that was found; null where no list could be followed. Asked again, it goes on.
      *

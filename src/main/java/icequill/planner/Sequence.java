@@ -21,10 +21,6 @@ record Sequence(int end, int walking, List<Step> steps) {
         Step {
             people = List.copyOf(people);
         }
-
-        boolean shares(Step other) {
-            return people.stream().anyMatch(other.people::contains);
-        }
     }
 
     Sequence {
