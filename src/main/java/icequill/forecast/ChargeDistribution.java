@@ -10,7 +10,8 @@ import java.util.List;
  * from the lattice. Its step is one minor unit, or the largest that all charges are multiples of, as long as the sums can be
  * added up one by one ({@link PointSum} and {@link DirectSum}: up to {@value #MOST_POINTS} points and {@value #MOST_WORK} additions) or fit into a
  * Fourier transform ({@link LatticeSum}). Beyond that the transform has a wider step, which {@link #step} says: each charge is
- * split between its two neighbors so that its mean stays, and a quantile is off by about a step at most.
+ * split between its two neighbors so that its mean stays, and a quantile is off by about a step times the root of the number of
+ * calls.
  */
 public final class ChargeDistribution {
 

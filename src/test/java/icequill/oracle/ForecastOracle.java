@@ -67,7 +67,8 @@ public final class ForecastOracle {
         money(way + " deviation", charges.deviation(), law.path("sd"));
         money(way + " total", charges.mean() + planned(option), option.path("total").path("mean"));
         for (int percent : new int[]{10, 50, 90}) {
-            quantile(way + " P" + percent, charges, percent / 100.0, law.path("p" + percent), law.path("latticeStep"));
+            quantile(way + " P" + percent, charges, percent / 100.0, law.path("p" + percent),
+                    blur(law.path("latticeStep"), option.path("expectedCalls")));
         }
         cheaper(way, "payPerCall", "chanceCheaperThanPayPerCall");
         cheaper(way, "bookedSingly", "chanceCheaperThanBookedSingly");
@@ -92,11 +93,15 @@ public final class ForecastOracle {
         }
     }
 
-    /** On a wide lattice each charge may lie a step off. */
-    private void quantile(String what, Cents charges, double part, JsonNode said, JsonNode step) {
+    /** Cents by which sums may be off: on a wide lattice each charge is split between two steps, so that errors add up like a walk. */
+    private static long blur(JsonNode step, JsonNode calls) {
+        long cents = Math.round(step.asDouble() * 100);
+        return cents <= 1 ? 0 : Math.round(3 * cents * Math.sqrt(calls.asDouble() + 1));
+    }
+
+    private void quantile(String what, Cents charges, double part, JsonNode said, long off) {
         compared++;
         long cents = Math.round(said.asDouble() * 100);
-        long off = Math.round(step.asDouble() * 100) <= 1 ? 0 : Math.round(500 * step.asDouble());
         if (charges.atMost(cents + off) < part - CHANCE || charges.atMost(cents - off - 1) > part + CHANCE) {
             disagreements.add(what + ": up to " + said + " in " + charges.atMost(cents));
         }
