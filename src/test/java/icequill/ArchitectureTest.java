@@ -160,7 +160,7 @@ class ArchitectureTest {
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work account party");
         room(arrows, "office.care", "office.register office.billing office.writing answer shop ledger ledger.care"
-                + " ledger.papers render.pdf files.form files.paper files.yaml files.disk papers outlook"
+                + " ledger.papers einvoice render.pdf files.form files.paper files.yaml files.disk papers outlook"
                 + " plans visits request document party");
         room(arrows, "office.demo",
                 "office office.billing answer shop ledger ledger.papers files.disk outlook plans visits"

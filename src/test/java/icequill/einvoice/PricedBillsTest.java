@@ -110,6 +110,11 @@ class PricedBillsTest {
 
         assertThat(judge.faults(ubl)).isEmpty();
         assertThat(SchematronRules.CII.faults(cii)).isEmpty();
+        for (byte[] xml : List.of(ubl, plain, cii)) {
+            assertThat(StatedBill.read(new String(xml, UTF_8)).orElseThrow())
+                    .isEqualTo(new StatedBill(bill.number().orElseThrow(), bill.date(), bill.totals().gross(),
+                            bill.totals().gross()));
+        }
         for (byte[] xml : List.of(ubl, plain)) {
             assertThat(LineArithmeticTest.readUbl(xml)).isNotEmpty()
                     .allSatisfy(line -> assertThat(line.worked()).isEqualByComparingTo(line.net()));

@@ -78,7 +78,8 @@ public final class Books {
         @Override
         public Checked<Carried> carried(Pdf pdf) {
             String[] parts = new String(pdf.bytes(), StandardCharsets.UTF_8).split(" ", -1);
-            return Checked.sound(new Carried(parts[1], Map.of(Marks.PREVIOUS, parts[2]), Map.of()));
+            return Checked.sound(new Carried(parts[1], Map.of(Marks.PREVIOUS, parts[2]), Map.of(),
+                    List.of()));
         }
     };
 

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToLongFunction;
+import javax.money.MonetaryAmount;
 import org.jdbi.v3.core.Handle;
 
 /** Checks one paper by itself: its sums, its data against its row, its words, its file and what that says of itself. */
@@ -161,6 +162,22 @@ final class PaperCheck {
         if (!carried.eachNames(row.number())) {
             damaged(place, "what the file of " + row.number() + " carries is another paper");
         }
+        carried.bills().forEach(bill -> checkStated(row, bill, place));
+    }
+
+    /** Programs book by the electronic bill, and people by what is printed. */
+    private void checkStated(PaperRow row, PaperReader.Stated bill, Place place) {
+        String inFile = bill.file() + " in the file of " + row.number();
+        if (!bill.date().toString().equals(row.dated())) {
+            damaged(place, inFile + " is of " + bill.date() + ", and the paper of " + row.dated());
+        }
+        row.sums().ifPresent(sums -> {
+            MonetaryAmount gross = Minor.stored(sums.gross(), sums.currency());
+            if (!bill.total().equals(gross) || !bill.payable().equals(gross)) {
+                damaged(place, inFile + " comes to " + bill.total() + " with " + bill.payable()
+                        + " to pay, and the paper to " + gross);
+            }
+        });
     }
 
     private void damaged(String message) {

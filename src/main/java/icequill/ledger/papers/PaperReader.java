@@ -40,12 +40,14 @@ public interface PaperReader {
      * @param printed all that is to be read on its pages
      * @param marks as {@link Marks} wrote them
      * @param files that it carries, by name
+     * @param bills what those of them say that programs book the paper by
      */
-    record Carried(String printed, Map<String, String> marks, Map<String, String> files) {
+    record Carried(String printed, Map<String, String> marks, Map<String, String> files, List<Stated> bills) {
 
         public Carried {
             marks = Map.copyOf(marks);
             files = Map.copyOf(files);
+            bills = List.copyOf(bills);
         }
 
         /** The paper's data. */
@@ -59,6 +61,9 @@ public interface PaperReader {
                     .allMatch(file -> file.contains(">" + text + "<") || file.contains("\"" + text + "\""));
         }
     }
+
+    /** What an electronic bill says that a paper's file carries. */
+    record Stated(String file, LocalDate date, MonetaryAmount total, MonetaryAmount payable) {}
 
     Checked<Read> read(String json);
 

@@ -3,6 +3,7 @@ package icequill.office.care;
 import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
+import icequill.einvoice.StatedBill;
 import icequill.files.paper.PaperJson;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
@@ -11,12 +12,15 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.render.pdf.PrintedFile;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads the papers that the office issues, for the book. */
 final class IssuedPaperReader implements PaperReader {
+
+    private static final String XML = ".xml";
 
     @Override
     public Checked<Read> read(String json) {
@@ -33,6 +37,13 @@ final class IssuedPaperReader implements PaperReader {
 
     @Override
     public Checked<Carried> carried(Pdf pdf) {
-        return PrintedFile.read(pdf.bytes()).map(file -> new Carried(file.text(), file.marks(), file.files()));
+        return PrintedFile.read(pdf.bytes()).then(file -> {
+            Problems problems = new Problems();
+            List<Stated> bills = file.files().entrySet().stream().filter(each -> each.getKey().endsWith(XML))
+                    .flatMap(each -> problems.take(StatedBill.read(each.getValue())).map(bill -> new Stated(
+                            each.getKey(), bill.date(), bill.total(), bill.payable())).stream())
+                    .toList();
+            return problems.or(() -> new Carried(file.text(), file.marks(), file.files(), bills));
+        });
     }
 }
