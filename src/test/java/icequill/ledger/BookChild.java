@@ -152,6 +152,11 @@ public final class BookChild {
             public Checked<Carried> carried(Pdf pdf) {
                 return Books.READER.carried(pdf);
             }
+
+            @Override
+            public boolean prints(Pdf pdf, String text) {
+                return Books.READER.prints(pdf, text);
+            }
         };
     }
 

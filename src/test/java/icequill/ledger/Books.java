@@ -78,8 +78,13 @@ public final class Books {
         @Override
         public Checked<Carried> carried(Pdf pdf) {
             String[] parts = new String(pdf.bytes(), StandardCharsets.UTF_8).split(" ", -1);
-            return Checked.sound(new Carried(parts[1], Map.of(Marks.PREVIOUS, parts[2]), Map.of(),
+            return Checked.sound(new Carried(Map.of(Marks.PREVIOUS, parts[2]), Map.of(),
                     List.of()));
+        }
+
+        @Override
+        public boolean prints(Pdf pdf, String text) {
+            return new String(pdf.bytes(), StandardCharsets.UTF_8).split(" ", -1)[1].contains(text);
         }
     };
 
@@ -94,6 +99,11 @@ public final class Books {
             @Override
             public Checked<Carried> carried(Pdf pdf) {
                 return READER.carried(pdf);
+            }
+
+            @Override
+            public boolean prints(Pdf pdf, String text) {
+                return READER.prints(pdf, text);
             }
         };
     }

@@ -45,7 +45,7 @@ public final class Audit {
     public Audit(Handle handle, Dialect dialect, FileScope files, PaperReader reader, LongConsumer progress) {
         this.handle = handle;
         this.dialect = dialect;
-        this.papers = new PaperCheck(handle, files, reader, findings);
+        this.papers = new PaperCheck(handle, reader, findings);
         this.reader = reader;
         this.files = files;
         this.progress = progress;
@@ -56,7 +56,10 @@ public final class Audit {
             findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, "the database says of itself: " + fault, "a backup");
         }
         List<SeriesRows.Row> series = SeriesRows.all(handle);
-        PaperRows.each(handle, this::check);
+        try (FilesAhead ahead = new FilesAhead(findings)) {
+            PaperRows.each(handle, found -> check(found, ahead));
+            ahead.finish();
+        }
         series.forEach(this::end);
         List<String> counted = series.stream().flatMap(row -> row.series().stream()).map(head -> head.series().text())
                 .toList();
@@ -86,7 +89,7 @@ public final class Audit {
         return report.and(stray.toList());
     }
 
-    private void check(PaperRows.Found found) {
+    private void check(PaperRows.Found found, FilesAhead ahead) {
         looked++;
         if (looked % 100 == 0) {
             progress.accept(looked);
@@ -94,10 +97,33 @@ public final class Audit {
         switch (found) {
         case PaperRows.Sealed sealed -> {
             chain(sealed.row()).ifPresent(chain -> chain.next(sealed));
-            understood(sealed.row().number(), () -> papers.check(sealed));
+            understood(sealed.row().number(), () -> {
+                papers.check(sealed);
+                // A number that is none would lead out of the folder.
+                if (isHere(sealed.row())) {
+                    ahead.look(() -> lookedThrough(sealed.row()));
+                }
+            });
         }
         case PaperRows.Unreadable unreadable -> damaged(unreadable.number() + " cannot be read: " + unreadable.why());
         }
+    }
+
+    private boolean isHere(PaperRow row) {
+        return files.isHere(row.series()) && row.number().equals(row.series().number(row.position()));
+    }
+
+    private List<Problem> lookedThrough(PaperRow row) {
+        try {
+            return PaperFileCheck.problems(files.files(), reader, row);
+        } catch (RuntimeException odd) {
+            return List.of(misunderstood(row.number(), odd));
+        }
+    }
+
+    private static Problem misunderstood(String what, RuntimeException odd) {
+        return new Problem(Code.BOOK_DAMAGED, Place.NOWHERE, what + ": its data cannot be understood: " + odd,
+                "the row from a backup");
     }
 
     /** Whoever changes data can bring any code that reads it to any end; that is what is to be found. */
@@ -107,7 +133,7 @@ public final class Audit {
         } catch (JdbiException cut) {
             throw cut;
         } catch (RuntimeException odd) {
-            damaged(what + ": its data cannot be understood: " + odd);
+            findings.add(misunderstood(what, odd));
         }
     }
 

@@ -37,12 +37,11 @@ public interface PaperReader {
     /**
      * What a file says of itself.
      *
-     * @param printed all that is to be read on its pages
      * @param marks as {@link Marks} wrote them
      * @param files that it carries, by name
      * @param bills what those of them say that programs book the paper by
      */
-    record Carried(String printed, Map<String, String> marks, Map<String, String> files, List<Stated> bills) {
+    record Carried(Map<String, String> marks, Map<String, String> files, List<Stated> bills) {
 
         public Carried {
             marks = Map.copyOf(marks);
@@ -68,4 +67,7 @@ public interface PaperReader {
     Checked<Read> read(String json);
 
     Checked<Carried> carried(Pdf pdf);
+
+    /** Whether a text without blanks is to be read on its pages. */
+    boolean prints(Pdf pdf, String text);
 }

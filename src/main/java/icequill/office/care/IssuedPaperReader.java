@@ -43,7 +43,12 @@ final class IssuedPaperReader implements PaperReader {
                     .flatMap(each -> problems.take(StatedBill.read(each.getValue())).map(bill -> new Stated(
                             each.getKey(), bill.date(), bill.total(), bill.payable())).stream())
                     .toList();
-            return problems.or(() -> new Carried(file.text(), file.marks(), file.files(), bills));
+            return problems.or(() -> new Carried(file.marks(), file.files(), bills));
         });
+    }
+
+    @Override
+    public boolean prints(Pdf pdf, String text) {
+        return PrintedFile.prints(pdf.bytes(), text);
     }
 }

@@ -25,13 +25,12 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /**
- * What is in a paper's PDF.
+ * What a paper's PDF says besides what is printed.
  *
- * @param text all that is printed, page by page, without blanks
  * @param marks what the shop's book says of the paper, by name
  * @param files that it carries, by name
  */
-public record PrintedFile(String text, Map<String, String> marks, Map<String, String> files) {
+public record PrintedFile(Map<String, String> marks, Map<String, String> files) {
 
     /** The namespace of what the book says. */
     static final String BOOK = "urn:icequill:book:1#";
@@ -44,20 +43,26 @@ public record PrintedFile(String text, Map<String, String> marks, Map<String, St
     /** Reads a PDF, which may be anything. */
     public static Checked<PrintedFile> read(byte[] pdf) {
         try (PdfReader reader = new PdfReader(pdf)) {
-            return Checked.sound(new PrintedFile(text(reader), marks(reader), files(reader)));
+            return Checked.sound(new PrintedFile(marks(reader), files(reader)));
         } catch (IOException | SAXException | RuntimeException unreadable) {
             return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "the PDF cannot be read: " + unreadable,
                     "a PDF as it was issued"));
         }
     }
 
-    private static String text(PdfReader reader) throws IOException {
-        PdfTextExtractor texts = new PdfTextExtractor(reader);
-        StringBuilder all = new StringBuilder();
-        for (int page = 1; page <= reader.getNumberOfPages(); page++) {
-            all.append(texts.getTextFromPage(page).replaceAll("\\s+", ""));
+    /** Whether a text without blanks is to be read on one of its pages; a PDF that cannot be read prints nothing. */
+    public static boolean prints(byte[] pdf, String text) {
+        try (PdfReader reader = new PdfReader(pdf)) {
+            PdfTextExtractor texts = new PdfTextExtractor(reader);
+            for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+                if (texts.getTextFromPage(page).replaceAll("\\s+", "").contains(text)) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (IOException | RuntimeException unreadable) {
+            return false;
         }
-        return all.toString();
     }
 
     private static Map<String, String> marks(PdfReader reader) throws IOException, SAXException {

@@ -136,6 +136,11 @@ class RestoreAttackTest {
             public Checked<Carried> carried(Pdf pdf) {
                 return Books.READER.carried(pdf);
             }
+
+            @Override
+            public boolean prints(Pdf pdf, String text) {
+                return Books.READER.prints(pdf, text);
+            }
         };
 
         assertThat(Book.restore(file, place, reader, Books.UNHEARD).problems()).isEmpty();
