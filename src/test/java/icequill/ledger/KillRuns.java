@@ -1,10 +1,6 @@
 package icequill.ledger;
 
 import icequill.ledger.care.AuditReport;
-import icequill.ledger.entries.CustomerEntry;
-import icequill.ledger.papers.Origin;
-import icequill.ledger.papers.PaperKind;
-import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Folder;
 import icequill.problem.Checked;

@@ -35,7 +35,7 @@ enum KilledWork {
                     .orElseThrow();
         }
 
-        /** Each credit note has its invoice issued anew; both or neither are there. */
+        // Each credit note has its invoice issued anew; both or neither are there.
         @Override
         boolean isWell(Book book, BookPlace place, List<String> told) {
             long credits = numbers(CREDITS).takeWhile(number -> isThere(book, number)).count();
@@ -55,7 +55,7 @@ enum KilledWork {
             return file.toString();
         }
 
-        /** The last that was told of is whole, and so is each that is in its place and was not told of. */
+        // The last that was told of is whole, and so is each that is in its place and was not told of.
         @Override
         boolean isWell(Book book, BookPlace place, List<String> told) throws IOException {
             List<String> there = files(place).stream().map(Path::toString).toList();
@@ -132,7 +132,7 @@ enum KilledWork {
                             .forgotten().isPresent());
         }
 
-        /** Customer, site, visit and the reason of its withdrawal are forgotten together. */
+        // Customer, site, visit and the reason of its withdrawal are forgotten together.
         private boolean isAllOrNothing(Book book, CustomerEntry customer) {
             String id = customer.id();
             Stream<String> personal = book.read(open -> Checked.sound(Stream.of(customer.customer().name(),
