@@ -248,10 +248,11 @@ class WeibullFitTest {
         for (double shape = 1.8; shape < 2.8; shape += 0.002) {
             for (double scale = 8; scale < 10; scale += 0.004) {
                 double sum = 0;
-                for (double month : stops.keySet()) {
+                for (Map.Entry<Double, Long> at : stops.entrySet()) {
+                    double month = at.getKey();
                     double left = Math.exp(-Math.pow(month / scale, shape));
                     double stopped = left - Math.exp(-Math.pow((month + 2) / scale, shape));
-                    sum += Math.log(stopped) * stops.get(month);
+                    sum += Math.log(stopped) * at.getValue();
                 }
                 sum -= Math.pow(14 / scale, shape) * running;
                 if (sum > best) {

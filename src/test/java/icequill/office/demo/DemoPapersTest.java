@@ -37,7 +37,7 @@ class DemoPapersTest {
 
         assertThat(kinds).hasSizeGreaterThan(12);
         for (List<Path> alike : kinds.values()) {
-            List<Path> bySize = alike.stream().sorted(Comparator.comparing(DemoPapersTest::size)).toList();
+            List<Path> bySize = alike.stream().sorted(Comparator.comparingLong(DemoPapersTest::size)).toList();
             for (Path paper : Set.copyOf(List.of(bySize.getFirst(), bySize.getLast()))) {
                 assertKept(paper);
             }
