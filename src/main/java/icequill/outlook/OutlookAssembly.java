@@ -57,9 +57,14 @@ record OutlookAssembly(SiteForecast forecast) {
         long high = Math.max(law.quantile(HIGH), doubted.quantile(HIGH));
         MonetaryAmount least = forecast.amount(planned);
         return new Outlook.Span(Amounts.larger(least, step(Stepping.DOWN, low)),
-                Amounts.larger(least, round(MinorUnits.expected(law.mean()))),
+                mean(usual),
                 high == planned ? least : step(Stepping.UP, high),
                 isOften ? Optional.of(ChanceInTen.of(nothingMore)) : Optional.empty());
+    }
+
+    private MonetaryAmount mean(Forecast expected) {
+        return Amounts.larger(forecast.amount(expected.planned()),
+                round(MinorUnits.expected(expected.total().mean())));
     }
 
     private MonetaryAmount step(Stepping stepping, long minor) {
@@ -74,14 +79,17 @@ record OutlookAssembly(SiteForecast forecast) {
         return Decimals.of(number, 1);
     }
 
-    /** About the plan that cleans as often as recommended, or the nearest to it. */
+    /**
+     * About the plan that cleans as often as recommended, or the nearest to it. Differences are those of what the table prints, so
+     * that a reader finds them again.
+     */
     private List<Phrase> answer(CleaningInterval interval) {
         CareOption plan = forecast.recommended();
         PricedPlan recommended = plan.plan().orElseThrow();
         Forecast with = forecast.forecast(plan, 1);
         Forecast without = forecast.forecast(forecast.payPerCall(), 1);
         Fact name = name(plan.name().orElseThrow());
-        double spared = without.calls().mean() - with.calls().mean();
+        BigDecimal spared = tenths(without.calls().mean()).subtract(tenths(with.calls().mean()));
         double saved = without.total().mean() - with.total().mean();
         double cheaper = with.chanceCheaperThan(without);
         MonetaryAmount call = forecast.meanCall();
@@ -90,11 +98,12 @@ record OutlookAssembly(SiteForecast forecast) {
                 .map(calls -> Phrase.of("outlook.pays-if", name, new Fact.Amount(plan.planned()),
                         Fact.number(calls, "call"), plain(forecast.rounded(call))))
                 .orElseGet(() -> Phrase.of("compare.never-pays", name)));
-        answer.add(spared > 0
-                ? Phrase.of("outlook.spares", name, new Fact.Measure(tenths(spared), ""),
+        answer.add(spared.signum() > 0
+                ? Phrase.of("outlook.spares", name, new Fact.Measure(spared, ""),
                         new Fact.Measure(tenths(without.calls().mean()), "call"))
                 : Phrase.of("outlook.spares-none", name));
-        Fact difference = plain(round(MinorUnits.expected(Math.abs(saved))));
+        MonetaryAmount more = mean(without).subtract(mean(with));
+        Fact difference = plain(more.abs());
         answer.add(saved > 0
                 ? Phrase.of("outlook.pays", name, difference, ofTen(cheaper))
                 : Phrase.of(new NonCashAssembly(forecast).electricity().isEmpty()

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -270,6 +271,29 @@ class DemoSumsTest {
                         .isEqualByComparingTo(margins.get(way));
             }
         }
+    }
+
+    /** What a plan spares, in calls and in all, is the difference of two rows of the table. */
+    @Test
+    void comparisons_differencesAreThoseOfTheTable() throws IOException {
+        for (Path paper : named("comparison-.*")) {
+            String text = PrintedRows.of(paper).rows().stream().map(Row::text).collect(Collectors.joining(" "));
+            List<BigDecimal> means = numbers(text, "(?:on average|de media) ([0-9,]+)");
+            BigDecimal told = numbers(text, "(?:by about|por unos) ([0-9,]+)").getFirst();
+            BigDecimal spared = numbers(text, "(?:spares you about|le ahorra unas) ([0-9.]+)").getFirst();
+            List<BigDecimal> calls = numbers(text, " (?:–|[0-9,]+\\.[0-9][0-9]) ([0-9]\\.[0-9]) ");
+
+            assertThat(means).as(paper.toString()).hasSizeGreaterThan(4);
+            assertThat(means.stream().map(mean -> mean.subtract(means.getFirst()).abs())).as(paper.toString())
+                    .contains(told);
+            assertThat(calls.stream().map(each -> calls.getFirst().subtract(each))).as(paper.toString())
+                    .contains(spared);
+        }
+    }
+
+    private static List<BigDecimal> numbers(String text, String pattern) {
+        return Pattern.compile(pattern).matcher(text).results()
+                .map(found -> new BigDecimal(found.group(1).replace(",", ""))).toList();
     }
 
     private static BigDecimal column(PrintedRows all, int way, String... rows) {
