@@ -8,7 +8,7 @@ import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.ledger.store.Folder;
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import java.io.IOException;

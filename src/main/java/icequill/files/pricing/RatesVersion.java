@@ -1,5 +1,6 @@
 package icequill.files.pricing;
 
+import icequill.files.disk.Hash;
 import icequill.files.yaml.FolderFiles;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -10,8 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -27,18 +26,16 @@ public final class RatesVersion {
     public static Checked<String> of(Path folder) {
         try (Stream<Path> listed = Files.list(folder.resolve("pricing"))) {
             List<Path> files = listed.filter(file -> file.toString().endsWith(FolderFiles.YAML)).sorted().toList();
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            MessageDigest digest = Hash.digest();
             for (Path file : files) {
                 byte[] bytes = Files.readAllBytes(file);
                 digest.update((file.getFileName() + " " + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
                 digest.update(bytes);
             }
-            return Checked.sound(HexFormat.of().formatHex(digest.digest()).substring(0, DIGITS));
+            return Checked.sound(Hash.text(digest.digest()).substring(0, DIGITS));
         } catch (IOException unreadable) {
             return Checked.faulty(new Problem(Code.UNREADABLE, Place.ofFile("pricing"),
                     "the rates cannot be read: " + unreadable, "a folder that may be read"));
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException(missing);
         }
     }
 }

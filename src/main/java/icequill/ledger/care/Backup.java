@@ -9,7 +9,7 @@ import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.store.Flush;
 import icequill.ledger.store.Folder;
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import icequill.ledger.store.Schema;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -29,7 +29,6 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -148,7 +147,7 @@ public final class Backup {
                     return table;
                 });
         zip.closeEntry();
-        return HexFormat.of().formatHex(digest.digest());
+        return Hash.text(digest.digest());
     }
 
     private static void lines(ResultSet rows, OutputStream out) throws SQLException {

@@ -1,6 +1,6 @@
 package icequill.ledger.care;
 
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import icequill.ledger.store.SqlErrors;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -14,7 +14,6 @@ import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -52,7 +51,7 @@ final class TableLoad {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return Hash.text(digest.digest());
     }
 
     private static void rows(Handle handle, Archive.Table table, List<String> columns, BufferedReader lines)

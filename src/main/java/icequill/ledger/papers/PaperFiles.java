@@ -1,7 +1,7 @@
 package icequill.ledger.papers;
 
 import icequill.ledger.store.Folder;
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;

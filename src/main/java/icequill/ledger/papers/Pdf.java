@@ -1,6 +1,6 @@
 package icequill.ledger.papers;
 
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 
 /** The bytes of a paper's file, which nobody can change. */
 public final class Pdf {

@@ -1,10 +1,9 @@
 package icequill.ledger.papers;
 
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.util.HexFormat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +27,6 @@ public final class Seal {
             digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(part == null ? -1 : bytes.length).array());
             digest.update(bytes);
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return Hash.text(digest.digest());
     }
 }

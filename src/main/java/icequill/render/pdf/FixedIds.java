@@ -1,11 +1,8 @@
 package icequill.render.pdf;
 
+import icequill.files.disk.Hash;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,22 +32,12 @@ final class FixedIds {
             throw new IllegalStateException("a file without an id");
         }
         String without = named.substring(0, id.start(1)) + named.substring(id.end(2));
-        String fixed = hash(without).substring(0, id.group(1).length());
+        String fixed = Hash.of(without.getBytes(StandardCharsets.ISO_8859_1)).substring(0, id.group(1).length());
         return (named.substring(0, id.start(1)) + fixed + "><" + fixed + named.substring(id.end(2)))
                 .getBytes(StandardCharsets.ISO_8859_1);
     }
 
     private static String prefix(int number) {
         return "ICEQ" + (char) ('A' + number / LETTERS) + (char) ('A' + number % LETTERS);
-    }
-
-    private static String hash(String text) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.ISO_8859_1)))
-                    .toLowerCase(Locale.ROOT);
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException(missing);
-        }
     }
 }

@@ -1,6 +1,6 @@
 package icequill.ledger.care;
 
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

@@ -2,7 +2,7 @@ package icequill.ledger.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package icequill.ledger.store;
+package icequill.files.disk;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -11,7 +11,7 @@ public final class Hash {
     }
 
     public static String of(byte[] bytes) {
-        return text(digest(), bytes);
+        return text(digest().digest(bytes));
     }
 
     public static MessageDigest digest() {
@@ -22,7 +22,8 @@ public final class Hash {
         }
     }
 
-    private static String text(MessageDigest digest, byte[] bytes) {
-        return HexFormat.of().formatHex(digest.digest(bytes));
+    /** What a digest ends with, as it is written. */
+    public static String text(byte[] hash) {
+        return HexFormat.of().formatHex(hash);
     }
 }
