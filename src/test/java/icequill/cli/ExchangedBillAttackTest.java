@@ -9,7 +9,7 @@ import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.ledger.store.Folder;
-import icequill.ledger.store.Hash;
+import icequill.files.disk.Hash;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
