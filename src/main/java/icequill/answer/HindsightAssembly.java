@@ -26,7 +26,7 @@ public record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerS
         List<Held> held = years.stream().map(HindsightAssembly::held).toList();
         List<CallsComparison> causes = Arrays.stream(Cause.values()).map(cause -> held.stream()
                 .flatMap(site -> Stream.ofNullable(site.causes().get(cause)))
-                .reduce(CallsComparison.none(word(cause)), CallsComparison::plus)).toList();
+                .reduce(CallsComparison.none(ConstantKey.of(cause)), CallsComparison::plus)).toList();
         return new Hindsight(span, held.stream().map(Held::site).toList(), causes,
                 held.stream().mapToInt(Held::unknown).sum(), years.stream().mapToInt(SiteYear::callbacks).sum(),
                 years.stream().filter(year -> !year.hasVisit()).map(year -> year.site().id()).toList(), newer);
@@ -41,8 +41,9 @@ public record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerS
         Map<Cause, CallsComparison> causes = new EnumMap<>(Cause.class);
         for (Cause cause : Cause.values()) {
             int sure = calls.getOrDefault(Optional.of(cause), List.of()).size();
-            causes.put(cause, new CallsComparison(word(cause), counts(expected, site -> site.calls(cause)), sure,
-                    sure + unknown));
+            causes.put(cause,
+                    new CallsComparison(ConstantKey.of(cause), counts(expected, site -> site.calls(cause)), sure,
+                            sure + unknown));
         }
         int all = year.calls().size();
         return new Held(year, new CallsComparison(year.site().id(), counts(expected, KnownSite::calls), all, all),
@@ -55,9 +56,5 @@ public record HindsightAssembly(YearSpan span, List<SiteYear> years, List<NewerS
         Map<Level, CountDistribution> counts = new EnumMap<>(Level.class);
         expected.forEach((level, site) -> counts.put(level, part.apply(site)));
         return counts;
-    }
-
-    private static String word(Cause cause) {
-        return ConstantKey.of(cause);
     }
 }

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.OwnersOnly;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PapersAhead;
@@ -7,7 +8,6 @@ import icequill.ledger.store.BookContext;
 import icequill.ledger.store.BookLock;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.ledger.store.Folder;
 import icequill.ledger.store.LockWait;
 import icequill.ledger.store.PlaceCheck;
 import icequill.ledger.store.Schema;

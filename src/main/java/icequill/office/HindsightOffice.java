@@ -51,7 +51,7 @@ public final class HindsightOffice {
      */
     public Checked<Hindsight> year(LocalDate until) {
         return book.read(HindsightOffice::visits).then(visits -> book
-                .together(held -> hindsight(new BookSites(held).shop(), visits, until)));
+                .together(held -> hindsight(BookSites.shop(held), visits, until)));
     }
 
     /** The visits that stand, by site and day; without those of customers who were forgotten. */

@@ -36,12 +36,10 @@ import java.util.OptionalInt;
 /** The office of one shop folder. Settings and rates are read once, what a call names each time. */
 public final class Office {
 
-    private final Path folder;
     private final ShopBook book;
     private final PaperWriter desk;
 
     private Office(ShopBook book) {
-        this.folder = book.folder();
         this.book = book;
         this.desk = new PaperWriter(book.folder());
     }
@@ -86,7 +84,7 @@ public final class Office {
 
     /** The same for a visit that was priced already. */
     Checked<WrittenPaper> invoice(VisitContext hand, PaperOptions options) {
-        return OwnNumber.numbered(folder, options).then(sound -> hand.withinLimit())
+        return OwnNumber.numbered(book, options).then(sound -> hand.withinLimit())
                 .then(found -> InvoiceAssembly.of(found, options).then(invoice -> write(found, invoice, options)));
     }
 
@@ -104,8 +102,8 @@ public final class Office {
         ShopFolder shop = BookSites.shop(book);
         Optional<CreditRequest> request = shop.credit(file);
         return GlyphCheck.report(shop, new Problems()).or(request::orElseThrow)
-                .then(wanted -> new VisitLoader(shop).of(folder.resolve(wanted.visit()))
-                        .then(hand -> OwnNumber.numbered(folder, options)
+                .then(wanted -> new VisitLoader(shop).of(book.folder().resolve(wanted.visit()))
+                        .then(hand -> OwnNumber.numbered(book, options)
                                 .then(sound -> credit(hand, wanted, options))));
     }
 
@@ -131,7 +129,7 @@ public final class Office {
         if (shop.isMaintenance(file)) {
             return plans().quote(file, options);
         }
-        return OwnNumber.numbered(folder, options).then(sound -> RepairQuoting.of(folder, shop, file, options))
+        return OwnNumber.numbered(book, options).then(sound -> RepairQuoting.of(book.folder(), shop, file, options))
                 .then(quoting -> quoting.quote(options).then(quote -> desk
                         .write(quote, name("quote", quoting.hand(), options), options.extras(), quote.isDraft())
                         .map(files -> WrittenPaper.of(files, quote,

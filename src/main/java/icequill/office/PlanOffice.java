@@ -23,6 +23,7 @@ import icequill.outlook.SiteForecast;
 import icequill.papers.AgreementAssembly;
 import icequill.papers.InstallmentAssembly;
 import icequill.party.Site;
+import icequill.plans.AgreementState;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
 import icequill.problem.Checked;
@@ -40,17 +41,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * The office where plans and agreements are looked after.
- */
+/** The office where plans and agreements are looked after. */
 public final class PlanOffice {
 
-    private final Path folder;
     private final ShopBook book;
     private final PaperWriter desk;
 
     private PlanOffice(ShopBook book) {
-        this.folder = book.folder();
         this.book = book;
         this.desk = new PaperWriter(book.folder());
     }
@@ -61,7 +58,7 @@ public final class PlanOffice {
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Checked<WrittenPaper> quote(Path file, PaperOptions options) {
-        return OwnNumber.numbered(folder, options)
+        return OwnNumber.numbered(book, options)
                 .then(sound -> new PlanLoader(BookSites.shop(book)).of(file, options.date()))
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
@@ -81,7 +78,7 @@ public final class PlanOffice {
     public Checked<WrittenPaper> agreement(Path file, PaperOptions options) {
         ShopFolder shop = BookSites.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, options.date()))
+                .then(sound -> agreementOf(shop, file, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
@@ -95,9 +92,8 @@ public final class PlanOffice {
      * @param payment from 1
      */
     public Checked<WrittenPaper> payment(Path file, int payment, PaperOptions options) {
-        return OwnNumber.numbered(folder, options)
-                .then(sound -> new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(file,
-                        options.date()))
+        return OwnNumber.numbered(book, options)
+                .then(sound -> agreementOf(BookSites.shop(book), file, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
                         .then(invoice -> write(invoice, options)));
@@ -118,7 +114,7 @@ public final class PlanOffice {
     public Checked<RenewalAdvice> renewal(Path file, PaperOptions options, Optional<String> late) {
         ShopFolder shop = BookSites.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, options.date()))
+                .then(sound -> agreementOf(shop, file, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
                                 options, late)));
@@ -172,6 +168,10 @@ public final class PlanOffice {
                             .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table(), List.of()),
                                     sheet, fits));
                 }));
+    }
+
+    private Checked<AgreementState> agreementOf(ShopFolder shop, Path file, PaperOptions options) {
+        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, options.date());
     }
 
     private static Problem noRates(PaperOptions options) {

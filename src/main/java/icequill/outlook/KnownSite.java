@@ -22,8 +22,9 @@ public record KnownSite(List<Double> weights, List<Map<Cause, CountDistribution>
 
     /** Of machines with their care. */
     static KnownSite of(List<CareHistory> machines, SharedFactor shared) {
-        return new KnownSite(shared.scenarios().stream().map(SharedFactor.Scenario::weight).toList(),
-                shared.scenarios().stream().map(scenario -> calls(machines, scenario)).toList());
+        List<SharedFactor.Scenario> scenarios = shared.scenarios();
+        return new KnownSite(scenarios.stream().map(SharedFactor.Scenario::weight).toList(),
+                scenarios.stream().map(scenario -> calls(machines, scenario)).toList());
     }
 
     private static Map<Cause, CountDistribution> calls(List<CareHistory> machines, SharedFactor.Scenario scenario) {

@@ -65,7 +65,7 @@ public record OwnersAssembly(SiteForecast forecast) {
                 options.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
                 hand.setting().site().customer().name(), Where.of(hand.setting().site()),
                 forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), interval(),
-                head(forecast.recommended()), MinorUnits.amount(sensitivity.base().saved(), forecast.currency()),
+                head(forecast.recommended()), forecast.amount(sensitivity.base().saved()),
                 sensitivity.swings().stream().map(this::swing).toList(),
                 notes());
     }
@@ -120,9 +120,9 @@ public record OwnersAssembly(SiteForecast forecast) {
         YEARS.forEach(years -> lines.add(cheaper("mine.cheaper", forecast.payPerCall(), years)));
         YEARS.forEach(years -> lines.add(cheaper("mine.cheaper-singly", forecast.bookedSingly(), years)));
         lines.add(money("mine.margin-planned", this::marginOfPlan));
-        lines.add(money("mine.margin-calls", way -> amount(marginOfCalls(way))));
+        lines.add(money("mine.margin-calls", way -> forecast.amount(marginOfCalls(way))));
         lines.add(money("mine.margin-catch-up", OwnersAssembly::marginOfCatchUp));
-        lines.add(money("mine.margin", way -> marginOfPlan(way).add(amount(marginOfCalls(way)))
+        lines.add(money("mine.margin", way -> marginOfPlan(way).add(forecast.amount(marginOfCalls(way)))
                 .add(marginOfCatchUp(way))));
         return lines;
     }
@@ -147,7 +147,7 @@ public record OwnersAssembly(SiteForecast forecast) {
 
     private Line law(String label, Function<Forecast, MixedDistribution> law,
             Function<MixedDistribution, Number> value) {
-        return money(label, way -> amount(value.apply(law.apply(first(way))).doubleValue()));
+        return money(label, way -> forecast.amount(value.apply(law.apply(first(way))).doubleValue()));
     }
 
     private static Phrase plain(MonetaryAmount amount) {
@@ -172,17 +172,13 @@ public record OwnersAssembly(SiteForecast forecast) {
                 new Fact.Part(new Percent(Decimals.of(chance * HUNDRED, 1))));
     }
 
-    private MonetaryAmount amount(double minor) {
-        return MinorUnits.amount(MinorUnits.expected(minor), forecast.currency());
-    }
-
     /** What is earned on planned visits in a year. */
     private MonetaryAmount marginOfPlan(CareOption way) {
         return way.plan().map(plan -> switch (way.kind()) {
         case AGREEMENT -> AgreementMargin.of(plan.year()).margin();
         case PAY_PER_CALL -> Amounts.zero(forecast.currency());
         case BOOKED_SINGLY -> way.planned().subtract(cost(plan.year().slots()));
-        case INTERVAL -> amount(MinorUnits.of(way.planned())
+        case INTERVAL -> forecast.amount(MinorUnits.of(way.planned())
                 - MinorUnits.of(cost(plan.year().slots())) * MinorUnits.of(way.planned())
                         / (double) Math.max(1, MinorUnits.of(plan.year().list())));
         }).orElseGet(() -> Amounts.zero(forecast.currency()));
@@ -254,7 +250,7 @@ public record OwnersAssembly(SiteForecast forecast) {
     }
 
     private Fact money(long minor) {
-        return new Fact.Amount(MinorUnits.amount(minor, forecast.currency()));
+        return new Fact.Amount(forecast.amount(minor));
     }
 
     private static BigDecimal tenths(double months) {
@@ -332,7 +328,7 @@ public record OwnersAssembly(SiteForecast forecast) {
     }
 
     private Swing swing(Sensitivity.Swing<Phrase> found) {
-        return new Swing(found.figure(), MinorUnits.amount(found.low().saved(), forecast.currency()),
-                MinorUnits.amount(found.high().saved(), forecast.currency()));
+        return new Swing(found.figure(), forecast.amount(found.low().saved()),
+                forecast.amount(found.high().saved()));
     }
 }

@@ -17,7 +17,6 @@ import icequill.files.form.VisitReader;
 import icequill.files.pricing.PricingReader;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.FolderFiles;
-import icequill.files.yaml.SchemaCheck;
 import icequill.files.yaml.Tree;
 import icequill.files.yaml.TreeJson;
 import icequill.files.yaml.YamlReader;
@@ -246,11 +245,7 @@ public final class ShopFolder {
 
     /** Whether a file that is to be quoted asks for maintenance; otherwise it is a planned visit. Faults show when it is read. */
     public boolean isMaintenance(Path file) {
-        return YamlReader.read(file, files.shown(file), new Problems())
-                .flatMap(tree -> tree instanceof Tree.Branch branch
-                        ? new Fields(branch, new Problems()).text("kind")
-                        : Optional.empty())
-                .filter("maintenance"::equals).isPresent();
+        return says(file, "kind", "maintenance");
     }
 
     /** Reads a request for a maintenance quote, empty also while the shop has problems. */
@@ -278,15 +273,16 @@ public final class ShopFolder {
 
     /** The files of agreements that name a site; faults of others are nothing to its visits. */
     public List<Path> agreementsOf(String site) {
-        return agreements().stream().filter(file -> names(file, site)).toList();
+        return agreements().stream().filter(file -> says(file, "site", site)).toList();
     }
 
-    private boolean names(Path file, String site) {
+    /** Whether a file has a value under a key; faults of the file show when it is read. */
+    private boolean says(Path file, String key, String value) {
         return YamlReader.read(file, files.shown(file), new Problems())
                 .flatMap(tree -> tree instanceof Tree.Branch branch
-                        ? new Fields(branch, new Problems()).text("site")
+                        ? new Fields(branch, new Problems()).text(key)
                         : Optional.empty())
-                .filter(site::equals).isPresent();
+                .filter(value::equals).isPresent();
     }
 
     /** Reads a request for a brushing sheet, empty also while the shop has problems. */
@@ -322,10 +318,7 @@ public final class ShopFolder {
     }
 
     private Optional<Fields> checked(Optional<Tree> read, String schema) {
-        return read.flatMap(tree -> {
-            problems.addAll(SchemaCheck.check(tree, "/icequill/schema/" + schema + ".schema.json"));
-            return tree instanceof Tree.Branch branch ? Optional.of(new Fields(branch, problems)) : Optional.empty();
-        });
+        return read.flatMap(tree -> Fields.checked(tree, "/icequill/schema/" + schema + ".schema.json", problems));
     }
 
     private Optional<Tree> tree(Path file) {

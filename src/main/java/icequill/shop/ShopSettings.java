@@ -7,7 +7,6 @@ import icequill.files.form.ShopReader;
 import icequill.files.pricing.PricingReader;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.FolderFiles;
-import icequill.files.yaml.SchemaCheck;
 import icequill.files.yaml.Tree;
 import icequill.files.yaml.YamlReader;
 import icequill.party.Shop;
@@ -39,10 +38,8 @@ record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earnin
         Problems problems = new Problems();
         List<ShopText> texts = new ArrayList<>();
         FolderFiles files = new FolderFiles(folder, problems);
-        Optional<Fields> own = tree(files, folder.resolve(SHOP), problems, texts).flatMap(tree -> {
-            problems.addAll(SchemaCheck.check(tree, "/icequill/schema/shop.schema.json"));
-            return tree instanceof Tree.Branch branch ? Optional.of(new Fields(branch, problems)) : Optional.empty();
-        });
+        Optional<Fields> own = tree(files, folder.resolve(SHOP), problems, texts)
+                .flatMap(tree -> Fields.checked(tree, "/icequill/schema/shop.schema.json", problems));
         Optional<Shop> shop = own.flatMap(ShopReader::read);
         ReminderTerms reminders = own
                 .flatMap(fields -> shop.map(found -> RemindersReader.read(fields, found.currency())))

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
 import icequill.ledger.Database;
 import icequill.ledger.Tampering;
@@ -9,7 +10,6 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.ledger.store.Folder;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

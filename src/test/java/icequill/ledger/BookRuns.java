@@ -1,13 +1,13 @@
 package icequill.ledger;
 
 import icequill.document.Invoice;
+import icequill.files.disk.Folder;
 import icequill.ledger.care.AuditReport;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.store.BookPlace;
-import icequill.ledger.store.Folder;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.problem.Checked;

@@ -1,8 +1,8 @@
 package icequill.ledger;
 
+import icequill.files.disk.Folder;
 import icequill.ledger.care.AuditReport;
 import icequill.ledger.store.BookPlace;
-import icequill.ledger.store.Folder;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;

@@ -2,13 +2,13 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.ledger.store.Folder;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import java.io.IOException;

@@ -31,6 +31,17 @@ public record Fields(Tree.Branch branch, Problems problems) {
     private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
     private static final LocalDate LAST_DAY = LocalDate.of(2149, 12, 31);
 
+    /**
+     * A file's keys and values, held against a schema; empty where it holds none.
+     *
+     * @param schema its resource, from the root of the class path
+     * @param problems all that the file has against the schema is added here
+     */
+    public static Optional<Fields> checked(Tree tree, String schema, Problems problems) {
+        problems.addAll(SchemaCheck.check(tree, schema));
+        return tree instanceof Tree.Branch branch ? Optional.of(new Fields(branch, problems)) : Optional.empty();
+    }
+
     public Place place() {
         return branch.place();
     }

@@ -1,5 +1,6 @@
 package icequill.ledger.care;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
 import icequill.files.disk.Unfinished;
 import icequill.ledger.papers.PaperFiles;
@@ -9,7 +10,6 @@ import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.store.Flush;
-import icequill.ledger.store.Folder;
 import icequill.ledger.store.Schema;
 import icequill.problem.Checked;
 import icequill.problem.Code;

@@ -1,6 +1,6 @@
 package icequill.ledger.care;
 
-import icequill.ledger.store.Folder;
+import icequill.files.disk.Folder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

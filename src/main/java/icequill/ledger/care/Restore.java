@@ -1,5 +1,6 @@
 package icequill.ledger.care;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.OwnersOnly;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
@@ -10,7 +11,6 @@ import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.store.Flush;
-import icequill.ledger.store.Folder;
 import icequill.ledger.store.LockWait;
 import icequill.ledger.store.PlaceCheck;
 import icequill.ledger.store.Schema;

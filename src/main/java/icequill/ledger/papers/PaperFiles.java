@@ -1,7 +1,7 @@
 package icequill.ledger.papers;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
-import icequill.ledger.store.Folder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;

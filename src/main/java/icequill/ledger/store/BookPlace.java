@@ -1,5 +1,6 @@
 package icequill.ledger.store;
 
+import icequill.files.disk.Folder;
 import icequill.problem.Discretion;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,5 +1,6 @@
 package icequill.ledger.store;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.OwnersOnly;
 import icequill.problem.Checked;
 import java.io.IOException;

@@ -1,5 +1,6 @@
 package icequill.office.demo;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -90,11 +91,7 @@ record DemoFolder(Path folder) {
     static void delete(Path room) {
         try {
             if (Files.isDirectory(room, LinkOption.NOFOLLOW_LINKS)) {
-                try (Stream<Path> files = Files.walk(room)) {
-                    for (Path file : files.toList().reversed()) {
-                        Files.delete(file);
-                    }
-                }
+                Folder.delete(room);
             }
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);

@@ -6,8 +6,6 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.request.PaperOptions;
 import icequill.shop.ShopBook;
-import java.nio.file.Path;
-import java.time.Clock;
 
 /** Numbers that somebody gives a paper himself; a shop with a book leaves that to the book. */
 public final class OwnNumber {
@@ -26,8 +24,8 @@ public final class OwnNumber {
     }
 
     /** The options, or that their number cannot be used: once there is a book, the book numbers. */
-    public static Checked<PaperOptions> numbered(Path folder, PaperOptions options) {
-        if (options.number().isPresent() && ShopBook.of(folder, Clock.systemUTC()).exists()) {
+    public static Checked<PaperOptions> numbered(ShopBook book, PaperOptions options) {
+        if (options.number().isPresent() && book.exists()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "this shop has a book, which gives the numbers",
                     "icequill visit FILE, then icequill issue VISIT; for quotes, icequill issue --quote FILE; for credit notes, icequill credit NUMBER"));

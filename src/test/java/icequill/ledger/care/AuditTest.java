@@ -2,6 +2,7 @@ package icequill.ledger.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
 import icequill.ledger.Book;
 import icequill.ledger.Books;
@@ -17,7 +18,6 @@ import icequill.ledger.papers.Seal;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.ledger.store.Folder;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -2,6 +2,7 @@ package icequill.ledger.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.files.disk.Folder;
 import icequill.ledger.Book;
 import icequill.ledger.BookChild;
 import icequill.ledger.Books;
@@ -11,7 +12,6 @@ import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.store.BookPlace;
-import icequill.ledger.store.Folder;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;

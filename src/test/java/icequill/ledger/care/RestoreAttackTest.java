@@ -2,6 +2,7 @@ package icequill.ledger.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.files.disk.Folder;
 import icequill.ledger.Book;
 import icequill.ledger.BookChild;
 import icequill.ledger.Books;
@@ -15,7 +16,6 @@ import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.ledger.store.Folder;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;

@@ -1,6 +1,5 @@
-package icequill.ledger.store;
+package icequill.files.disk;
 
-import icequill.files.disk.OwnersOnly;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
