@@ -44,7 +44,7 @@ public final class FinishedDemo {
         }
     }
 
-    private static void delete(Path folder) {
+    static void delete(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);

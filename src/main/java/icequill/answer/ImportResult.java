@@ -1,21 +1,57 @@
 package icequill.answer;
 
+import icequill.explain.ConstantKey;
+import icequill.files.form.FormKind;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
- * What was taken in from lists, or would be.
+ * What was taken into the book, or would be.
  *
+ * @param forms in the order in which they were taken in
  * @param dryRun whether nothing was stored
  */
-public record ImportResult(int customers, int sites, int machines, int changed, boolean dryRun) {
+public record ImportResult(List<Taken> forms, boolean dryRun) {
+
+    /** What a form is to the book. */
+    public enum State {
+        NEW, CHANGED, SAME
+    }
+
+    /** One form. */
+    public record Taken(FormKind kind, String id, State state) {}
+
+    public ImportResult {
+        forms = List.copyOf(forms);
+    }
+
+    /** By kind, how many are new, changed and the same. */
+    public List<List<String>> rows() {
+        return Arrays.stream(FormKind.values()).filter(kind -> count(kind) > 0)
+                .map(kind -> List.of(kind.words(), count(kind, State.NEW), count(kind, State.CHANGED),
+                        count(kind, State.SAME)))
+                .toList();
+    }
+
+    private long count(FormKind kind) {
+        return forms.stream().filter(form -> form.kind() == kind).count();
+    }
+
+    private String count(FormKind kind, State state) {
+        return String.valueOf(forms.stream().filter(form -> form.kind() == kind && form.state() == state).count());
+    }
 
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("customers", customers);
-        view.put("sites", sites);
-        view.put("machines", machines);
-        view.put("changed", changed);
+        view.put("forms", forms.stream().map(form -> {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("form", form.kind().key());
+            one.put("id", form.id());
+            one.put("state", ConstantKey.of(form.state()));
+            return one;
+        }).toList());
         view.put("dryRun", dryRun);
         return view;
     }

@@ -12,19 +12,21 @@ import javax.money.MonetaryAmount;
 /**
  * A visit that stands in the book, not billed yet.
  *
+ * @param isPlanned whether it is still to come
  * @param gross what its invoice will come to, with tax
  * @param notices what should be known before it is billed
  */
-public record RecordedVisit(String id, String site, String customer, LocalDate day, MonetaryAmount gross,
+public record RecordedVisit(String id, String site, String customer, LocalDate day, boolean isPlanned,
+        MonetaryAmount gross,
         List<Problem> notices) {
 
     public RecordedVisit {
         notices = List.copyOf(notices);
     }
 
-    public static RecordedVisit of(VisitContext hand) {
+    public static RecordedVisit of(VisitContext hand, boolean isPlanned) {
         return new RecordedVisit(hand.visit().id(), hand.site().name(), hand.site().customer().name(),
-                hand.visit().day(), hand.taxed().gross(), hand.notices());
+                hand.visit().day(), isPlanned, hand.taxed().gross(), hand.notices());
     }
 
     /** Which visit it is, and what it comes to. */
@@ -39,6 +41,7 @@ public record RecordedVisit(String id, String site, String customer, LocalDate d
         view.put("site", site);
         view.put("customer", customer);
         view.put("day", day.toString());
+        view.put("planned", isPlanned);
         view.put("currency", gross.getCurrency().getCurrencyCode());
         view.put("gross", Amounts.plain(gross));
         return view;

@@ -11,9 +11,9 @@ import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
 import icequill.shop.AccountLoader;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -40,21 +40,21 @@ public final class AccountOffice {
      *
      * @param since the first day whose movements are listed; empty for the usual one
      */
-    public Checked<WrittenPaper> statement(Path file, PaperOptions options, Optional<LocalDate> since) {
-        return account(file, options)
+    public Checked<WrittenPaper> statement(FormName name, PaperOptions options, Optional<LocalDate> since) {
+        return account(name, options)
                 .then(hand -> write(new AccountPapers(hand, language(hand, options)).statement(since),
                         "statement", hand, options));
     }
 
     /** Writes a reminder of what is past due on the options's date into papers/, in place of an earlier one of that date. */
-    public Checked<WrittenPaper> reminder(Path file, PaperOptions options, Reminder.Level level) {
-        return account(file, options).then(hand -> new AccountPapers(hand, language(hand, options)).reminder(level)
+    public Checked<WrittenPaper> reminder(FormName name, PaperOptions options, Reminder.Level level) {
+        return account(name, options).then(hand -> new AccountPapers(hand, language(hand, options)).reminder(level)
                 .then(reminder -> write(reminder, "reminder", hand, options)));
     }
 
-    private Checked<AccountSnapshot> account(Path file, PaperOptions options) {
+    private Checked<AccountSnapshot> account(FormName name, PaperOptions options) {
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AccountLoader(BookSites.shop(book)).of(file, options.date()));
+                .then(sound -> new AccountLoader(BookForms.shop(book)).of(name, options.date()));
     }
 
     private static Language language(AccountSnapshot hand, PaperOptions options) {

@@ -17,7 +17,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
@@ -51,7 +51,7 @@ public final class HindsightOffice {
      */
     public Checked<Hindsight> year(LocalDate until) {
         return book.read(HindsightOffice::visits).then(visits -> book
-                .together(held -> hindsight(BookSites.shop(held), visits, until)));
+                .together(held -> hindsight(BookForms.shop(held), visits, until)));
     }
 
     /** The visits that stand, by site and day; without those of customers who were forgotten. */
@@ -99,7 +99,7 @@ public final class HindsightOffice {
     private static Optional<SiteYear> year(ShopFolder shop, String id, List<VisitEntry> entries, ForecastRates rates,
             LocalDate begins, LocalDate until) {
         Optional<Site> site = shop.site(id, Place.NOWHERE);
-        List<Visit> visits = entries.stream().flatMap(entry -> shop.visitOf(entry.data(), entry.id()).stream())
+        List<Visit> visits = entries.stream().flatMap(entry -> shop.visit(BookForms.form(entry)).stream())
                 .toList();
         return site.flatMap(where -> shop.schedule().map(schedule -> new SiteYear(where, visits,
                 new SideWork(rates.at(where.kind()), schedule), begins, until)));

@@ -6,6 +6,7 @@ import icequill.answer.TimetableSheet;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.files.form.FormKind;
 import icequill.office.writing.OwnNumber;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
@@ -19,8 +20,9 @@ import icequill.problem.Problems;
 import icequill.request.CreditRequest;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.BrushingLoader;
+import icequill.shop.FormName;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
@@ -48,6 +50,11 @@ public final class Office {
         return of(ShopBook.of(folder, Clock.systemUTC()));
     }
 
+    /** The same with files of forms that come before those of the book, and are stored nowhere. */
+    public static Office of(Path folder, List<Path> given) {
+        return of(ShopBook.of(folder, Clock.systemUTC()).with(given));
+    }
+
     /** The same with a shop that is open already. */
     public static Office of(ShopBook book) {
         return new Office(book);
@@ -63,14 +70,14 @@ public final class Office {
         return AccountOffice.of(book);
     }
 
-    /** Whether a file that is to be quoted asks for maintenance. */
-    public boolean isMaintenance(Path file) {
-        return BookSites.shop(book).isMaintenance(file);
+    /** Whether what is to be quoted is maintenance. */
+    public boolean isMaintenance(FormName name) {
+        return BookForms.shop(book).isMaintenance(name);
     }
 
     /** The price of a visit. */
-    public Checked<PriceSheet> price(Path file, Optional<Language> language) {
-        return new VisitLoader(BookSites.shop(book)).of(file)
+    public Checked<PriceSheet> price(FormName name, Optional<Language> language) {
+        return new VisitLoader(BookForms.shop(book)).of(name)
                 .map(hand -> new PriceSheet(hand, hand.language(language)));
     }
 
@@ -78,8 +85,8 @@ public final class Office {
      * Writes the invoice of a visit into papers/. A draft replaces an earlier draft; a numbered invoice never replaces
      * anything. A price above the customer's limit is a problem.
      */
-    public Checked<WrittenPaper> invoice(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(book)).of(file).then(hand -> invoice(hand, options));
+    public Checked<WrittenPaper> invoice(FormName name, PaperOptions options) {
+        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> invoice(hand, options));
     }
 
     /** The same for a visit that was priced already. */
@@ -89,8 +96,8 @@ public final class Office {
     }
 
     private Checked<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {
-        String name = options.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
-        return desk.write(invoice, name, options.extras(), invoice.isDraft())
+        String stem = options.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
+        return desk.write(invoice, stem, options.extras(), invoice.isDraft())
                 .map(files -> WrittenPaper.of(files, invoice, hand.notices()));
     }
 
@@ -98,11 +105,11 @@ public final class Office {
      * Writes a credit note into papers/. The invoice is worked out anew from the visit it billed, at the prices and for the
      * addressee of its own date.
      */
-    public Checked<WrittenPaper> credit(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(book);
-        Optional<CreditRequest> request = shop.credit(file);
+    public Checked<WrittenPaper> credit(FormName name, PaperOptions options) {
+        ShopFolder shop = BookForms.shop(book);
+        Optional<CreditRequest> request = shop.form(name, List.of(FormKind.CREDIT)).flatMap(shop::credit);
         return GlyphCheck.report(shop, new Problems()).or(request::orElseThrow)
-                .then(wanted -> new VisitLoader(shop).of(book.folder().resolve(wanted.visit()))
+                .then(wanted -> new VisitLoader(shop).of(FormName.in(book.folder(), wanted.visit()))
                         .then(hand -> OwnNumber.numbered(book, options)
                                 .then(sound -> credit(hand, wanted, options))));
     }
@@ -124,31 +131,31 @@ public final class Office {
      * Writes the quote of a planned repair, or of maintenance, into papers/, at the prices of the quote's own date, which it
      * holds.
      */
-    public Checked<WrittenPaper> quote(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(book);
-        if (shop.isMaintenance(file)) {
-            return plans().quote(file, options);
+    public Checked<WrittenPaper> quote(FormName name, PaperOptions options) {
+        ShopFolder shop = BookForms.shop(book);
+        if (shop.isMaintenance(name)) {
+            return plans().quote(name, options);
         }
-        return OwnNumber.numbered(book, options).then(sound -> RepairQuoting.of(book.folder(), shop, file, options))
+        return OwnNumber.numbered(book, options).then(sound -> RepairQuoting.of(book.folder(), shop, name, options))
                 .then(quoting -> quoting.quote(options).then(quote -> desk
-                        .write(quote, name("quote", quoting.hand(), options), options.extras(), quote.isDraft())
+                        .write(quote, fileName("quote", quoting.hand(), options), options.extras(), quote.isDraft())
                         .map(files -> WrittenPaper.of(files, quote,
                                 quoting.hand().notices()))));
     }
 
     /** The price of a planned repair as its quote has it, for the owner. */
-    public Checked<PriceSheet> priceOfQuote(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(book)).of(file, visit -> options.date())
+    public Checked<PriceSheet> priceOfQuote(FormName name, PaperOptions options) {
+        return new VisitLoader(BookForms.shop(book)).of(name, visit -> options.date())
                 .map(hand -> new PriceSheet(hand, hand.language(options.language())));
     }
 
-    private static String name(String kind, VisitContext hand, PaperOptions options) {
+    private static String fileName(String kind, VisitContext hand, PaperOptions options) {
         return options.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
     }
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
-    public Checked<WrittenPaper> record(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(book)).of(file).then(hand -> record(hand, options));
+    public Checked<WrittenPaper> record(FormName name, PaperOptions options) {
+        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> record(hand, options));
     }
 
     /** The same for a visit that was read already. */
@@ -165,15 +172,15 @@ public final class Office {
      * @param crew how many come; empty for those whom the visit names
      * @param language of the alarms; empty for the shop's
      */
-    public Checked<TimetableSheet> plan(Path file, OptionalInt crew, Optional<Language> language) {
-        return new VisitLoader(BookSites.shop(book)).of(file)
+    public Checked<TimetableSheet> plan(FormName name, OptionalInt crew, Optional<Language> language) {
+        return new VisitLoader(BookForms.shop(book)).of(name)
                 .then(hand -> TimetableSheet.of(TimetableRequest.of(hand, crew),
                         language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
-    public Checked<WrittenPaper> worksheet(Path file, PaperOptions options) {
-        return new VisitLoader(BookSites.shop(book)).of(file).then(hand -> {
+    public Checked<WrittenPaper> worksheet(FormName name, PaperOptions options) {
+        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> {
             Language language = options.language().orElse(hand.shop().language());
             return new WorkSheetAssembly(hand, language).sheet(options.date())
                     .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
@@ -182,16 +189,16 @@ public final class Office {
     }
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
-    public Checked<BrushingResult> brushing(Path file, PaperOptions options) {
-        return new BrushingLoader(BookSites.shop(book)).of(file, options.date())
+    public Checked<BrushingResult> brushing(FormName name, PaperOptions options) {
+        return new BrushingLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.sheet(options.date(), options.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), options)
                         .map(paper -> new BrushingResult(paper, sheet))));
     }
 
     /** The same in both languages, one on each side of the sheet. */
-    public Checked<BrushingResult> brushingPair(Path file, PaperOptions options) {
-        return new BrushingLoader(BookSites.shop(book)).of(file, options.date())
+    public Checked<BrushingResult> brushingPair(FormName name, PaperOptions options) {
+        return new BrushingLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.pair(options.date(), options.language()).then(pair -> write(pair,
                         "brushing-both-" + hand.site().id(), pair.front().customer(), options)
                         .map(paper -> new BrushingResult(paper, pair))));

@@ -33,7 +33,8 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
+import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
@@ -57,28 +58,28 @@ public final class PlanOffice {
     }
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
-    Checked<WrittenPaper> quote(Path file, PaperOptions options) {
+    Checked<WrittenPaper> quote(FormName name, PaperOptions options) {
         return OwnNumber.numbered(book, options)
-                .then(sound -> new PlanLoader(BookSites.shop(book)).of(file, options.date()))
+                .then(sound -> new PlanLoader(BookForms.shop(book)).of(name, options.date()))
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
                         .then(quote -> write(quote, options.number().map(number -> "quote-" + number)
-                                .orElse("draft-quote-" + nameOf(file)), hand.setting().site(), options,
+                                .orElse("draft-quote-" + name.stem()), hand.setting().site(), options,
                                 options.number().isEmpty()))
                         .map(paper -> paper.with(hand.leftOut())));
     }
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
-    public Checked<PlanEarnings> earnings(Path file, PaperOptions options) {
-        return new PlanLoader(BookSites.shop(book)).of(file, options.date())
+    public Checked<PlanEarnings> earnings(FormName name, PaperOptions options) {
+        return new PlanLoader(BookForms.shop(book)).of(name, options.date())
                 .map(hand -> new PlanEarnings(hand, hand.language(options.language())));
     }
 
     /** Writes an agreement into papers/, in place of an earlier print. */
-    public Checked<WrittenPaper> agreement(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(book);
+    public Checked<WrittenPaper> agreement(FormName name, PaperOptions options) {
+        ShopFolder shop = BookForms.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> agreementOf(shop, file, options))
+                .then(sound -> agreementOf(shop, name, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
@@ -91,18 +92,18 @@ public final class PlanOffice {
      *
      * @param payment from 1
      */
-    public Checked<WrittenPaper> payment(Path file, int payment, PaperOptions options) {
+    public Checked<WrittenPaper> payment(FormName name, int payment, PaperOptions options) {
         return OwnNumber.numbered(book, options)
-                .then(sound -> agreementOf(BookSites.shop(book), file, options))
+                .then(sound -> agreementOf(BookForms.shop(book), name, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
                         .then(invoice -> write(invoice, options)));
     }
 
     private Checked<WrittenPaper> write(InstallmentInvoice invoice, PaperOptions options) {
-        String name = options.number().map(number -> "invoice-" + number)
+        String stem = options.number().map(number -> "invoice-" + number)
                 .orElse("draft-" + invoice.agreement() + "-" + invoice.payment());
-        return desk.write(invoice, name, options.extras(), invoice.isDraft())
+        return desk.write(invoice, stem, options.extras(), invoice.isDraft())
                 .map(files -> WrittenPaper.of(files, invoice, List.of()));
     }
 
@@ -111,10 +112,10 @@ public final class PlanOffice {
      *
      * @param late why it does not come in time, printed for the customer; empty where it does
      */
-    public Checked<RenewalAdvice> renewal(Path file, PaperOptions options, Optional<String> late) {
-        ShopFolder shop = BookSites.shop(book);
+    public Checked<RenewalAdvice> renewal(FormName name, PaperOptions options, Optional<String> late) {
+        ShopFolder shop = BookForms.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> agreementOf(shop, file, options))
+                .then(sound -> agreementOf(shop, name, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
                                 options, late)));
@@ -132,29 +133,29 @@ public final class PlanOffice {
     }
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
-    public Checked<ComparisonResult> compare(Path file, PaperOptions options, LookAhead asked) {
-        ShopFolder shop = BookSites.shop(book);
-        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
+    public Checked<ComparisonResult> compare(FormName name, PaperOptions options, LookAhead asked) {
+        ShopFolder shop = BookForms.shop(book);
+        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(name, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(options)
-                                .then(sheet -> write(sheet, "comparison-" + nameOf(file), hand.setting().site(),
+                                .then(sheet -> write(sheet, "comparison-" + name.stem(), hand.setting().site(),
                                         options,
                                         true).map(paper -> new ComparisonResult(paper, sheet, forecast)))));
     }
 
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
-    public Checked<WrittenPaper> ownersOutlook(Path file, PaperOptions options, LookAhead asked) {
-        ShopFolder shop = BookSites.shop(book);
-        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(file, options.date()))
+    public Checked<WrittenPaper> ownersOutlook(FormName name, PaperOptions options, LookAhead asked) {
+        ShopFolder shop = BookForms.shop(book);
+        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(name, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked)
                         .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(options)))))
-                .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + nameOf(file),
+                .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + name.stem(),
                         forecast.hand().setting().site(), options, true));
     }
 
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
     public Checked<FitResult> fit(Path file, PaperOptions options) {
-        ShopFolder shop = BookSites.shop(book);
+        ShopFolder shop = BookForms.shop(book);
         Problems problems = new Problems();
         problems.addAll(shop.problems());
         return problems.or(() -> shop.shop().orElseThrow())
@@ -163,15 +164,15 @@ public final class PlanOffice {
                                 new RecordedRuns(runs, shop.forecast(options.date())))))
                 .then(assembly -> assembly.fits().then(fits -> {
                     FitSheet sheet = assembly.sheet(options, fits);
-                    String name = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
-                    return desk.write(sheet, name, options.extras(), true)
+                    String stem = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
+                    return desk.write(sheet, stem, options.extras(), true)
                             .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table(), List.of()),
                                     sheet, fits));
                 }));
     }
 
-    private Checked<AgreementState> agreementOf(ShopFolder shop, Path file, PaperOptions options) {
-        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, options.date());
+    private Checked<AgreementState> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {
+        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, options.date());
     }
 
     private static Problem noRates(PaperOptions options) {
@@ -196,9 +197,5 @@ public final class PlanOffice {
     private Checked<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options, boolean replace) {
         return desk.write(paper, name, options.extras(), replace).map(files -> WrittenPaper.of(files, paper,
                 site.customer().name(), List.of()));
-    }
-
-    private static String nameOf(Path file) {
-        return file.getFileName().toString().replaceFirst("[.]yaml$", "");
     }
 }

@@ -5,23 +5,26 @@ import icequill.account.AccountOf.Holder;
 import icequill.account.AccountRules;
 import icequill.account.ReminderTerms;
 import icequill.account.Standing;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.papers.AccountSnapshot;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
-import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads the accounts of customers. */
 public record AccountLoader(ShopFolder folder) {
 
     /** Reads one account; one report holds all that is wrong with it. */
-    public Checked<AccountSnapshot> of(Path file, LocalDate day) {
+    public Checked<AccountSnapshot> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
-        Optional<AccountSnapshot> hand = read(file, day, problems);
+        Optional<AccountSnapshot> hand = folder.form(name, List.of(FormKind.ACCOUNT))
+                .flatMap(form -> read(form, day, problems));
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
@@ -30,8 +33,8 @@ public record AccountLoader(ShopFolder folder) {
      *
      * @param problems those are added here that the folder itself cannot know
      */
-    public Optional<AccountSnapshot> read(Path file, LocalDate day, Problems problems) {
-        return folder.account(file).flatMap(found -> switch (found.holder()) {
+    public Optional<AccountSnapshot> read(Form form, LocalDate day, Problems problems) {
+        return folder.account(form).flatMap(found -> switch (found.holder()) {
         case Holder.Named named ->
             hand(found, named.billTo(), named.language(), named.vendorNumber(), day);
         case Holder.Site at -> folder.site(at.id(), at.place()).flatMap(site -> ofSite(found, site, day,

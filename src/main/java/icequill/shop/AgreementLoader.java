@@ -2,6 +2,8 @@ package icequill.shop;
 
 import icequill.agreement.Invoiced;
 import icequill.agreement.Tier;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.forecast.inputs.SiteHistory;
 import icequill.plans.AgreementState;
 import icequill.plans.PlanSetting;
@@ -10,8 +12,8 @@ import icequill.plans.TierPricing;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
 import icequill.request.AgreementRequest;
-import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -27,15 +29,16 @@ public record AgreementLoader(ShopFolder folder, Function<AgreementRequest, Chec
      *
      * @param day whose tax rules hold
      */
-    public Checked<AgreementState> of(Path file, LocalDate day) {
+    public Checked<AgreementState> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
-        Optional<AgreementState> hand = read(file, day, problems);
+        Optional<AgreementState> hand = folder.form(name, List.of(FormKind.AGREEMENT))
+                .flatMap(form -> read(form, day, problems));
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
     /** The agreement as far as it could be worked out; empty where something is missing, which was reported. */
-    public Optional<AgreementState> read(Path file, LocalDate day, Problems problems) {
-        Optional<AgreementRequest> request = folder.agreement(file);
+    public Optional<AgreementState> read(Form form, LocalDate day, Problems problems) {
+        Optional<AgreementRequest> request = folder.agreement(form);
         Optional<PlanSetting> setting = request
                 .flatMap(found -> new PlanLoader(folder).setting(found.scope(), found.priced(), day, problems));
         Optional<Tier> tier = setting.flatMap(found -> problems.take(found.rates().tier(request.orElseThrow().tier())));

@@ -1,22 +1,25 @@
 package icequill.shop;
 
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.outlook.BrushingContext;
 import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
 import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
-import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads requests for brushing sheets with their sites and rates. */
 public record BrushingLoader(ShopFolder folder) {
 
     /** Reads one request; one report holds all that is wrong with it, its site and the rates of the day. */
-    public Checked<BrushingContext> of(Path file, LocalDate day) {
+    public Checked<BrushingContext> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
-        Optional<BrushingContext> hand = read(file, day, problems);
+        Optional<BrushingContext> hand = folder.form(name, List.of(FormKind.BRUSHING_REQUEST))
+                .flatMap(form -> read(form, day, problems));
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
@@ -25,8 +28,8 @@ public record BrushingLoader(ShopFolder folder) {
      *
      * @param problems those are added here that the folder itself cannot know
      */
-    public Optional<BrushingContext> read(Path file, LocalDate day, Problems problems) {
-        Optional<BrushingRequest> request = folder.brushing(file);
+    public Optional<BrushingContext> read(Form form, LocalDate day, Problems problems) {
+        Optional<BrushingRequest> request = folder.brushing(form);
         Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
         site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));

@@ -13,33 +13,11 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import java.text.Normalizer;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Puts customers, sites and machines into the book, in place of what it holds of them. */
 public record EntryRows(Transaction book) {
-
-    private static final int LONGEST_ID = 60;
-
-    /** An id made of a name: small letters, digits and hyphens. */
-    static String idOf(String name) {
-        String plain = Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        String id = plain.isEmpty() ? "customer" : plain;
-        return id.length() <= LONGEST_ID ? id : id.substring(0, LONGEST_ID).replaceAll("-$", "");
-    }
-
-    /** A site that was read from its file, its customer by the id that he has in the book, or by one made of his name. */
-    public Checked<SiteEntry> take(StoredForms.Whole whole) {
-        Site site = whole.site();
-        Optional<String> known = book.entries().site(site.id()).found().map(SiteEntry::customer)
-                .filter(id -> book.entries().customer(id).found()
-                        .filter(entry -> entry.customer().name().equals(site.customer().name())).isPresent());
-        String id = known.orElseGet(() -> idOf(site.customer().name()));
-        return customer(id, site.customer(), Optional.empty()).then(entry -> site(id, whole));
-    }
 
     /**
      * A customer, new or in place of what is known of him.
@@ -73,10 +51,12 @@ public record EntryRows(Transaction book) {
         Problems problems = new Problems();
         String site = whole.site().id();
         List<String> known = book.entries().machinesOf(site).stream().map(MachineEntry::id).toList();
-        for (Machine machine : whole.site().machines()) {
+        List<Machine> machines = whole.site().machines();
+        for (int i = 0; i < machines.size(); i++) {
+            Machine machine = machines.get(i);
             String data = whole.machines().getOrDefault(machine.id(), "");
             MachineEntry entry = new MachineEntry(site, machine.id(), machine.model(), machine.serial(),
-                    machine.installed(), data);
+                    machine.installed(), i, data);
             problems.take(known.contains(machine.id())
                     ? book.register().change(entry)
                     : book.register().add(entry));

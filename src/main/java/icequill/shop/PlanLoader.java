@@ -1,5 +1,7 @@
 package icequill.shop;
 
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.forecast.inputs.SiteHistory;
 import icequill.party.Site;
 import icequill.plans.PlanContext;
@@ -13,7 +15,6 @@ import icequill.rates.Rates;
 import icequill.request.PlanRequest;
 import icequill.request.PlanScope;
 import icequill.tax.TaxPlace;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -26,20 +27,21 @@ public record PlanLoader(ShopFolder folder) {
      *
      * @param day of the quote, whose rates and tax rules hold
      */
-    public Checked<PlanContext> of(Path file, LocalDate day) {
+    public Checked<PlanContext> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
-        Optional<PlanContext> hand = read(file, day, problems);
+        Optional<PlanContext> hand = folder.form(name, List.of(FormKind.MAINTENANCE_REQUEST))
+                .flatMap(form -> read(form, day, problems));
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
     /** The request as far as it could be worked out; empty where something is missing, which was reported. */
-    public Optional<PlanContext> read(Path file, LocalDate day, Problems problems) {
-        Optional<PlanRequest> request = folder.maintenance(file);
+    public Optional<PlanContext> read(Form form, LocalDate day, Problems problems) {
+        Optional<PlanRequest> request = folder.maintenance(form);
         Optional<PlanSetting> setting = request.flatMap(found -> setting(found.scope(), day, day, problems));
         if (setting.isEmpty() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
-        SiteHistory history = folder.history(file).orElse(SiteHistory.UNKNOWN);
+        SiteHistory history = folder.history(form).orElse(SiteHistory.UNKNOWN);
         TierPricing pricing = new TierPricing(folder.forecast(day)
                 .map(rates -> new ReserveAhead(rates, history, request.orElseThrow().survey(), day)));
         Optional<PlanContext> hand = problems

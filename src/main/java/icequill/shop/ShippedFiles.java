@@ -1,6 +1,7 @@
 package icequill.shop;
 
 import icequill.files.disk.SafeFile;
+import icequill.files.form.FormKind;
 import icequill.files.yaml.ShippedMarks;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** The files that come with the program, which a new shop folder starts from. */
@@ -23,16 +25,28 @@ public final class ShippedFiles {
     }
 
     /**
-     * The rates, a shop.yaml, a site and a visit to change, and the schemas of all. What is invented in them is marked as still to
-     * be replaced ({@link ShippedMarks}).
+     * The rates, a shop.yaml to change, and the schemas of all. What is invented in them is marked as still to be replaced ({@link ShippedMarks}).
      */
     public static Checked<Path> copyStarter(Path folder) {
         return copy(List.of("starter", "pricing", "schema"), folder, ShippedMarks::marked);
     }
 
-    /** An invented shop with its sites and visits, the rates, and the schemas of all. */
+    /** An invented shop, the rates, and the schemas of all. */
     public static Checked<Path> copyDemo(Path folder) {
         return copy(List.of("demo", "pricing", "schema"), folder, text -> text);
+    }
+
+    /** The forms of the invented shop, and lists and tables that go with them. */
+    public static Checked<Path> copyDemoForms(Path folder) {
+        return copy(List.of("demo-forms"), folder, text -> text);
+    }
+
+    /** A form of a kind to fill in; empty where there is none to begin with. */
+    public static Optional<String> form(FormKind kind) {
+        String name = "forms/" + kind.key() + ".yaml";
+        return names("forms").contains(name)
+                ? Optional.of(new String(bytes("/icequill/" + name), StandardCharsets.UTF_8))
+                : Optional.empty();
     }
 
     /** Names of the files of a set, from the folder on; the build checks that the list is complete. */

@@ -15,6 +15,7 @@ import icequill.problem.Problems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -26,13 +27,25 @@ import java.util.function.Supplier;
  * @param rates of the shop, and its settings
  * @param clock by which the moment of issuing is noted
  * @param held open for many calls in a row
+ * @param given files of forms that come before those of the book, and are stored nowhere
  */
 public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings> rates, Clock clock,
-        Optional<Book> held) {
+        Optional<Book> held, List<Path> given) {
+
+    public ShopBook {
+        given = List.copyOf(given);
+    }
+
 
     /** As shop.yaml sets it. */
     public static ShopBook of(Path folder, Clock clock) {
-        return new ShopBook(folder, BookSettings.of(folder), new SettingsOnce(folder), clock, Optional.empty());
+        return new ShopBook(folder, BookSettings.of(folder), new SettingsOnce(folder), clock, Optional.empty(),
+                List.of());
+    }
+
+    /** The same with forms that are laid over the book for a while. */
+    public ShopBook with(List<Path> forms) {
+        return new ShopBook(folder, settings, rates, clock, held, forms);
     }
 
     /** A server is taken to have one; so is a folder that has issued papers, though the database may be gone. */
@@ -62,7 +75,7 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
     public <T> Checked<T> together(Function<ShopBook, Checked<T>> work) {
         return held.isPresent()
                 ? work.apply(this)
-                : made(book -> work.apply(new ShopBook(folder, settings, rates, clock, Optional.of(book))));
+                : made(book -> work.apply(new ShopBook(folder, settings, rates, clock, Optional.of(book), given)));
     }
 
     private <T> Checked<T> made(Function<Book, Checked<T>> work) {
@@ -89,7 +102,7 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
         return inShop().then(place -> exists()
                 ? Opening.open(place, clock)
                 : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
-                        "it begins with: icequill visit FILE, or icequill customer add")));
+                        "it begins with: icequill import FILE, or icequill customer add")));
     }
 
     private Checked<BookPlace> inShop() {

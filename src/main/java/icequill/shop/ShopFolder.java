@@ -4,21 +4,22 @@ import icequill.account.AccountOf;
 import icequill.account.ReminderTerms;
 import icequill.agreement.Earning;
 import icequill.agreement.NoticeRules;
+import icequill.document.Where;
 import icequill.files.form.AccountReader;
 import icequill.files.form.AgreementReader;
 import icequill.files.form.BrushingReader;
 import icequill.files.form.CreditReader;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.files.form.PlanRequestReader;
 import icequill.files.form.SiteHistoryReader;
 import icequill.files.form.SiteReader;
-import icequill.files.form.SiteSource;
 import icequill.files.form.StoredForms;
 import icequill.files.form.VisitReader;
 import icequill.files.pricing.PricingReader;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.FolderFiles;
 import icequill.files.yaml.Tree;
-import icequill.files.yaml.TreeJson;
 import icequill.files.yaml.YamlReader;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.inputs.ForecastRates;
@@ -27,6 +28,7 @@ import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.Sourcing;
+import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -38,12 +40,14 @@ import icequill.request.PlanRequest;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
 import icequill.work.Visit;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * One reading of a shop folder. What is asked for is read; whatever is wrong is collected, and {@link #problems} gives it
@@ -51,34 +55,49 @@ import java.util.Optional;
  */
 public final class ShopFolder {
 
+    private static final String CUSTOMER = "customer";
+    private static final String NUMBER = "number";
+    private static final String TAX_PLACE = "taxPlace";
+
     private final Path folder;
     private final ShopSettings settings;
     private final Problems problems = new Problems();
     private final FolderFiles files;
     private final List<ShopText> texts;
-    private final SiteSource beyond;
+    private final FormSource book;
+    private final List<Form> given;
 
-    private ShopFolder(Path folder, ShopSettings settings, SiteSource beyond) {
+    private ShopFolder(Path folder, ShopSettings settings, FormSource book, List<Form> given) {
         this.folder = folder;
         this.settings = settings;
-        this.beyond = beyond;
+        this.book = book;
+        this.given = List.copyOf(given);
         this.files = new FolderFiles(folder, problems);
         this.texts = new ArrayList<>(settings.texts());
         problems.addAll(settings.problems());
     }
 
-    /** Reads shop.yaml and pricing/ of a shop whose sites all have files. */
+    /** Reads shop.yaml and pricing/ of a shop without a book. */
     public static ShopFolder read(Path folder) {
-        return of(folder, ShopSettings.read(folder), SiteSource.NONE);
+        return of(folder, ShopSettings.read(folder), FormSource.NONE, List.of());
     }
 
     /**
      * A reading that begins with what was read of shop.yaml and pricing/.
      *
-     * @param beyond where to look for sites that have no file in sites/
+     * @param book where forms are kept
+     * @param given forms that were handed over, and come before those of the book
      */
-    static ShopFolder of(Path folder, ShopSettings settings, SiteSource beyond) {
-        return new ShopFolder(folder, settings, beyond);
+    static ShopFolder of(Path folder, ShopSettings settings, FormSource book, List<Form> given) {
+        return new ShopFolder(folder, settings, book, given);
+    }
+
+    /** The same shop and what was found wrong with it, with forms that were handed over and come before those of the book. */
+    public ShopFolder with(List<Form> forms) {
+        ShopFolder shop = of(folder, settings, book, forms);
+        shop.problems.addAll(problems.list());
+        shop.texts.addAll(texts);
+        return shop;
     }
 
     /** Everything wrong in what was read so far. */
@@ -118,7 +137,8 @@ public final class ShopFolder {
     public Optional<TaxPlace> taxPlace(Site site, LocalDate day, Problems beyond) {
         Shop own = settings.shop().orElseThrow();
         boolean atShop = own.sourcing() == Sourcing.SHOP;
-        Place asked = place(atShop ? ShopSettings.SHOP : "sites/" + site.id() + FolderFiles.YAML, "taxPlace");
+        Place asked = atShop ? place(ShopSettings.SHOP, TAX_PLACE) : given(FormKind.SITE, site.id())
+                .map(form -> place(form.tree().place().file(), TAX_PLACE)).orElse(Place.ofFile("the book's site " + site.id()));
         return taxes().flatMap(
                 rules -> beyond.take(rules.at(day, atShop ? own.taxPlace() : site.taxPlace(), asked)));
     }
@@ -156,12 +176,56 @@ public final class ShopFolder {
      * @param asked where it is named
      */
     public Optional<Site> site(String id, Place asked) {
-        Path file = folder.resolve("sites").resolve(id + FolderFiles.YAML);
-        return Files.exists(file)
-                ? fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id))
-                : problems.take(beyond.site(id)).flatMap(stored -> stored.isPresent()
+        Optional<Form> form = given(FormKind.SITE, id);
+        return form.isPresent()
+                ? form.flatMap(this::site)
+                : problems.take(book.site(id)).flatMap(stored -> stored.isPresent()
                         ? forms().site(id, stored.get())
-                        : unknown(id, asked));
+                        : unknown(List.of(FormKind.SITE), id, asked));
+    }
+
+    /** A site from its form, with whoever pays: he stands there, or is named. */
+    public Optional<Site> site(Form form) {
+        Optional<Fields> fields = forms().site(form.tree());
+        Optional<Customer> payer = fields.flatMap(this::payer);
+        return fields.flatMap(found -> new SiteReader(found).read(form.id(), payer.orElse(SiteReader.UNKNOWN)))
+                .filter(site -> payer.isPresent());
+    }
+
+    private Optional<Customer> payer(Fields site) {
+        return site.child(CUSTOMER).isPresent()
+                ? site.child(CUSTOMER).flatMap(who -> forms().customer(who.branch()))
+                : site.text(CUSTOMER).flatMap(id -> customer(id, site.place(CUSTOMER)));
+    }
+
+    /**
+     * Reads a customer, billed through the account that he belongs to where nobody is named for himself.
+     *
+     * @param asked where he is named
+     */
+    public Optional<Customer> customer(String id, Place asked) {
+        Optional<Form> form = given(FormKind.CUSTOMER, id);
+        return form.isPresent()
+                ? form.flatMap(this::customer)
+                : problems.take(book.customer(id))
+                        .flatMap(found -> found.isPresent() ? found : unknown(List.of(FormKind.CUSTOMER), id, asked));
+    }
+
+    /** A customer from a form of his own, in the same way. */
+    public Optional<Customer> customer(Form form) {
+        Optional<Customer> customer = form.tree() instanceof Tree.Branch branch
+                ? forms().customer(branch)
+                : fields(form, FormKind.CUSTOMER).flatMap(none -> Optional.empty());
+        return customer.flatMap(found -> found.billTo().entries().isEmpty()
+                ? form.text(StoredForms.PARENT_KEY).flatMap(parent -> customer(parent, form.tree().place()))
+                        .map(parent -> found.billed(parent.billTo()))
+                : Optional.of(found));
+    }
+
+    private Optional<Form> given(FormKind kind, String name) {
+        return given.stream().filter(form -> form.kind().filter(kind::equals).isPresent())
+                .filter(form -> form.id().equals(name) || form.text(NUMBER).filter(name::equals).isPresent())
+                .findFirst();
     }
 
     /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
@@ -169,163 +233,127 @@ public final class ShopFolder {
         return new StoredForms(problems, this::noted);
     }
 
-    private Optional<Site> unknown(String id, Place asked) {
-        List<String> known = new ArrayList<>(files.of("sites").stream().map(FolderFiles::nameOf).toList());
-        problems.take(beyond.ids()).ifPresent(known::addAll);
-        problems.add(Problem.unknownName(asked, "site", id, known));
+    private <T> Optional<T> unknown(List<FormKind> kinds, String id, Place asked) {
+        List<String> known = new ArrayList<>(given.stream()
+                .filter(form -> form.kind().filter(kinds::contains).isPresent()).map(Form::id).toList());
+        kinds.forEach(kind -> problems.take(book.ids(kind)).ifPresent(known::addAll));
+        problems.add(Problem.unknownName(asked,
+                kinds.stream().map(FormKind::words).collect(Collectors.joining(" or ")), id, known));
         return Optional.empty();
     }
 
-    /** Reads a visit, empty also while the shop has problems; the file need not lie in the folder. */
-    public Optional<Visit> visit(Path file) {
-        return fields(file, "visit")
-                .flatMap(
-                        fields -> settings.shop()
-                                .flatMap(found -> new VisitReader(fields, found).read(FolderFiles.nameOf(file))));
-    }
-
-    /** A visit's file in the form in which it is stored; empty where it cannot be read at all. */
-    public Optional<String> stored(Path visit) {
-        return YamlReader.read(visit, files.shown(visit), new Problems())
-                .flatMap(tree -> tree instanceof Tree.Branch branch
-                        ? Optional.of(TreeJson.text(branch))
-                        : Optional.empty());
-    }
-
     /**
-     * Reads a site's file for the book.
+     * Finds a form by its name; whether it says what its kind must say is not looked at yet.
      *
-     * @param id the name that it gets
+     * @param kinds that will do; a file that does not say its kind is taken for the first
      */
-    public Optional<StoredForms.Whole> siteFile(Path file, String id) {
-        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id)
-                .map(site -> StoredForms.whole(site, fields.branch())));
+    public Optional<Form> form(FormName name, List<FormKind> kinds) {
+        return switch (name) {
+        case FormName.InFile(Path file) -> tree(file).map(tree -> Form.of(tree, FolderFiles.nameOf(file)))
+                .flatMap(form -> ofKind(form, kinds));
+        case FormName.InBook(String id) -> kinds.stream().flatMap(kind -> given(kind, id).stream()).findFirst()
+                .or(() -> stored(id, kinds))
+                .or(() -> unknown(kinds, id, Place.NOWHERE));
+        };
     }
 
-    /** Reads a customer's file, with the keys that a site's file has below {@code customer}. */
-    public Optional<Customer> customerFile(Path file) {
-        return YamlReader.read(file, files.shown(file), problems)
-                .flatMap(tree -> tree instanceof Tree.Branch branch ? forms().customer(branch) : Optional.empty());
+    /** Whether what is to be quoted is maintenance; otherwise it is a planned visit. What is wrong shows when it is read. */
+    public boolean isMaintenance(FormName name) {
+        return with(given).form(name, List.of(FormKind.PLANNED_VISIT, FormKind.VISIT, FormKind.MAINTENANCE_REQUEST))
+                .flatMap(Form::kind).filter(kind -> kind == FormKind.MAINTENANCE_REQUEST).isPresent();
     }
 
-    /**
-     * Reads a visit that stands in no file.
-     *
-     * @param text in the form of a visit's file
-     */
-    public Optional<Visit> visitOf(String text, String id) {
-        return checked(noted(YamlReader.parse(text, "the book's visit " + id, problems)), "visit")
-                .flatMap(fields -> settings.shop().flatMap(found -> new VisitReader(fields, found).read(id)));
+    private Optional<Form> stored(String id, List<FormKind> kinds) {
+        Optional<Form> form = kinds.stream().flatMap(kind -> problems.take(book.form(kind, id)).flatMap(Function.identity())
+                .stream()).findFirst();
+        form.ifPresent(found -> noted(found.tree()));
+        return form;
     }
 
-    /** Reads a request for a credit note; the file need not lie in the folder. */
-    public Optional<CreditRequest> credit(Path file) {
-        return fields(file, "credit").flatMap(CreditReader::read);
+    private Optional<Form> ofKind(Form form, List<FormKind> kinds) {
+        Optional<String> said = form.text(Form.KIND_KEY);
+        if (said.isEmpty()) {
+            return Optional.of(new Form(Optional.of(kinds.getFirst()), form.id(), form.tree()));
+        }
+        if (form.kind().filter(kinds::contains).isPresent()) {
+            return Optional.of(form);
+        }
+        problems.add(Code.NOT_ALLOWED, form.tree().place(), "this form tells of: " + said.get(),
+                "a form of: " + kinds.stream().map(FormKind::key).collect(Collectors.joining(" or ")));
+        return Optional.empty();
     }
 
-    /** The ids of all sites. */
-    public List<String> sites() {
-        return files.of("sites").stream().map(FolderFiles::nameOf).toList();
+    /** Reads a visit, done or planned; empty also while the shop has problems. */
+    public Optional<Visit> visit(Form form) {
+        return fields(form, FormKind.VISIT)
+                .flatMap(fields -> settings.shop().flatMap(found -> new VisitReader(fields, found).read(form.id())));
     }
 
-    /** The files of all visits, by name. */
-    public List<Path> visits() {
-        return files.of("visits");
-    }
-
-    /** The files of all requests for credit notes, by name; a shop need not have any. */
-    public List<Path> credits() {
-        return files.ifThere("credits");
-    }
-
-    /** The files of all that is to be quoted, planned visits and maintenance, by name; a shop need not have any. */
-    public List<Path> quotes() {
-        return files.ifThere("quotes");
-    }
-
-    /** Whether a file that is to be quoted asks for maintenance; otherwise it is a planned visit. Faults show when it is read. */
-    public boolean isMaintenance(Path file) {
-        return says(file, "kind", "maintenance");
+    /** Reads a request for a credit note. */
+    public Optional<CreditRequest> credit(Form form) {
+        return fields(form, FormKind.CREDIT).flatMap(CreditReader::read);
     }
 
     /** Reads a request for a maintenance quote, empty also while the shop has problems. */
-    public Optional<PlanRequest> maintenance(Path file) {
-        return fields(file, "maintenance")
+    public Optional<PlanRequest> maintenance(Form form) {
+        return fields(form, FormKind.MAINTENANCE_REQUEST)
                 .flatMap(fields -> settings.shop().flatMap(found -> PlanRequestReader.read(fields, found)));
     }
 
     /** Reads what a request for a maintenance quote tells of its site for a forecast, empty also while the shop has problems. */
-    public Optional<SiteHistory> history(Path file) {
-        return fields(file, "maintenance")
+    public Optional<SiteHistory> history(Form form) {
+        return fields(form, FormKind.MAINTENANCE_REQUEST)
                 .flatMap(fields -> settings.shop().map(found -> SiteHistoryReader.read(fields, found)));
     }
 
     /** Reads an agreement, empty also while the shop has problems. */
-    public Optional<AgreementRequest> agreement(Path file) {
-        return fields(file, "agreement")
+    public Optional<AgreementRequest> agreement(Form form) {
+        return fields(form, FormKind.AGREEMENT)
                 .flatMap(fields -> settings.shop().flatMap(found -> new AgreementReader(fields, found).read()));
     }
 
-    /** The files of all agreements, by name; a shop need not have any. */
-    public List<Path> agreements() {
-        return files.ifThere("agreements");
-    }
-
-    /** The files of agreements that name a site; faults of others are nothing to its visits. */
-    public List<Path> agreementsOf(String site) {
-        return agreements().stream().filter(file -> says(file, "site", site)).toList();
-    }
-
-    /** Whether a file has a value under a key; faults of the file show when it is read. */
-    private boolean says(Path file, String key, String value) {
-        return YamlReader.read(file, files.shown(file), new Problems())
-                .flatMap(tree -> tree instanceof Tree.Branch branch
-                        ? new Fields(branch, new Problems()).text(key)
-                        : Optional.empty())
-                .filter(value::equals).isPresent();
+    /** The agreements for a site: those that were given, and those of the book that they do not take the place of. */
+    public List<Form> agreementsAt(String site) {
+        List<Form> forms = new ArrayList<>(given.stream()
+                .filter(form -> form.kind().filter(kind -> kind == FormKind.AGREEMENT).isPresent())
+                .filter(form -> form.text("site").filter(site::equals).isPresent()).toList());
+        Set<String> laidOver = given.stream().map(Form::id).collect(Collectors.toSet());
+        problems.take(book.agreementsAt(site)).ifPresent(stored -> stored.stream()
+                .filter(form -> !laidOver.contains(form.id())).forEach(forms::add));
+        return forms;
     }
 
     /** Reads a request for a brushing sheet, empty also while the shop has problems. */
-    public Optional<BrushingRequest> brushing(Path file) {
-        return fields(file, "brushing")
+    public Optional<BrushingRequest> brushing(Form form) {
+        return fields(form, FormKind.BRUSHING_REQUEST)
                 .flatMap(fields -> settings.shop().flatMap(found -> BrushingReader.read(fields, found)));
     }
 
-    /** The files of all requests for brushing sheets, by name; a shop need not have any. */
-    public List<Path> brushings() {
-        return files.ifThere("brushing");
-    }
-
-    /** Reads a customer's account, empty also while the shop has problems; the file need not lie in the folder. */
-    public Optional<AccountOf> account(Path file) {
-        return fields(file, "account")
+    /** Reads a customer's account, empty also while the shop has problems. */
+    public Optional<AccountOf> account(Form form) {
+        return fields(form, FormKind.ACCOUNT)
                 .flatMap(fields -> settings.shop()
-                        .flatMap(found -> new AccountReader(fields, found).read(FolderFiles.nameOf(file))));
+                        .flatMap(found -> new AccountReader(fields, found).read(form.id())));
     }
 
-    /** The files of all accounts, by name; a shop need not have any. */
-    public List<Path> accounts() {
-        return files.ifThere("accounts");
+    private Optional<Fields> fields(Form form, FormKind kind) {
+        return Fields.checked(form.tree(), kind.schema(), problems);
     }
 
-    /** The files of all visits that are planned, by name; a shop need not have any. */
-    public List<Path> planned() {
-        return files.ifThere("planned");
-    }
-
-    private Optional<Fields> fields(Path file, String schema) {
-        return checked(tree(file), schema);
-    }
-
-    private Optional<Fields> checked(Optional<Tree> read, String schema) {
-        return read.flatMap(tree -> Fields.checked(tree, "/icequill/schema/" + schema + ".schema.json", problems));
+    /** All forms of a file, which may hold several; one that does not say its kind is reported and left out. */
+    public List<Form> forms(Path file) {
+        List<Tree> trees = YamlReader.readAll(file, files.shown(file), problems);
+        trees.forEach(this::noted);
+        List<Form> forms = trees.stream().map(tree -> Form.of(tree, FolderFiles.nameOf(file))).toList();
+        forms.stream().filter(form -> form.kind().isEmpty()).forEach(form -> problems.add(form.text(Form.KIND_KEY)
+                .map(said -> Problem.unknownName(form.tree().place(), "form", said, FormKind.storedKeys()))
+                .orElseGet(() -> new Problem(Code.MISSING, form.tree().place(), "it does not say what it tells of",
+                        "form: with one of " + String.join(", ", FormKind.storedKeys())))));
+        return forms.stream().filter(form -> form.kind().isPresent()).toList();
     }
 
     private Optional<Tree> tree(Path file) {
-        return noted(YamlReader.read(file, files.shown(file), problems));
-    }
-
-    private Optional<Tree> noted(Optional<Tree> tree) {
+        Optional<Tree> tree = YamlReader.read(file, files.shown(file), problems);
         tree.ifPresent(this::noted);
         return tree;
     }

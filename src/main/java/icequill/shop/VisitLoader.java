@@ -1,5 +1,7 @@
 package icequill.shop;
 
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.pricer.PricedVisit;
@@ -15,7 +17,6 @@ import icequill.visits.AgreementInForce;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitTerms;
 import icequill.work.Visit;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +27,8 @@ import java.util.function.Function;
 public record VisitLoader(ShopFolder folder) {
 
     /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
-    public Checked<VisitContext> of(Path file) {
-        return of(file, Visit::day);
+    public Checked<VisitContext> of(FormName name) {
+        return of(name, Visit::day);
     }
 
     /**
@@ -35,16 +36,17 @@ public record VisitLoader(ShopFolder folder) {
      *
      * @param day whose rates hold
      */
-    public Checked<VisitContext> of(Path file, Function<Visit, LocalDate> day) {
+    public Checked<VisitContext> of(FormName name, Function<Visit, LocalDate> day) {
         Problems problems = new Problems();
-        Optional<VisitContext> hand = read(folder.visit(file), day, problems);
+        Optional<VisitContext> hand = folder.form(name, List.of(FormKind.VISIT, FormKind.PLANNED_VISIT))
+                .flatMap(form -> read(form, day, problems));
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
-    /** The same for a visit that stands in the book. */
-    public Checked<VisitContext> stored(String id, String data) {
+    /** The same for a form that is there already. */
+    public Checked<VisitContext> of(Form form) {
         Problems problems = new Problems();
-        Optional<VisitContext> hand = read(folder.visitOf(data, id), Visit::day, problems);
+        Optional<VisitContext> hand = read(form, problems);
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
@@ -53,11 +55,12 @@ public record VisitLoader(ShopFolder folder) {
      *
      * @param problems those are added here that the folder itself cannot know
      */
-    public Optional<VisitContext> read(Path file, Problems problems) {
-        return read(folder.visit(file), Visit::day, problems);
+    public Optional<VisitContext> read(Form form, Problems problems) {
+        return read(form, Visit::day, problems);
     }
 
-    private Optional<VisitContext> read(Optional<Visit> visit, Function<Visit, LocalDate> day, Problems problems) {
+    private Optional<VisitContext> read(Form form, Function<Visit, LocalDate> day, Problems problems) {
+        Optional<Visit> visit = folder.visit(form);
         visit.ifPresent(found -> problems.addAll(
                 ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
@@ -78,11 +81,11 @@ public record VisitLoader(ShopFolder folder) {
                 terms.orElseThrow()));
     }
 
-    /** The agreements of a site that run on a day, in the order of their files. */
+    /** The agreements of a site that run on a day, by id. */
     private List<AgreementInForce> inForce(Site site, LocalDate day, Problems problems) {
         List<AgreementInForce> found = new ArrayList<>();
-        for (Path file : folder.agreementsOf(site.id())) {
-            folder.agreement(file).filter(request -> request.isInForce(day))
+        for (Form form : folder.agreementsAt(site.id())) {
+            folder.agreement(form).filter(request -> request.isInForce(day))
                     .flatMap(request -> inForce(request, site, day, problems)).ifPresent(found::add);
         }
         return found;

@@ -3,6 +3,7 @@ package icequill.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import icequill.DemoShop;
 import icequill.agreement.NoticeRule.Anchor;
 import icequill.agreement.NoticeRule.Covers;
 import icequill.agreement.NoticeRule.Delivery;
@@ -13,7 +14,6 @@ import icequill.party.Wording;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.shop.ShippedFiles;
-import icequill.shop.ShopFolder;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -43,7 +43,7 @@ class NoticePlanTest {
     @BeforeAll
     static void read(@TempDir Path shop) {
         ShippedFiles.copyDemo(shop).orElseThrow();
-        shipped = ShopFolder.read(shop).notices().orElseThrow();
+        shipped = DemoShop.read(shop).notices().orElseThrow();
     }
 
     /** A term to 31 December 2026 with 60 days to refuse: refused by 1 November at the latest, renewed on 1 January 2027. */

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import icequill.ledger.store.BookPlace;
@@ -21,10 +22,13 @@ record BookShop(Path folder) {
 
     /** A new one whose book is in a database. */
     static BookShop in(Path folder, Database database) throws IOException {
-        assertThat(Run.of("new", folder.toString(), "--demo").status()).isZero();
         if (database.place(folder) instanceof BookPlace.OnServer(String url, Path papers)) {
+            DemoShop.files(folder);
             Files.writeString(folder.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
                     StandardOpenOption.APPEND);
+            DemoShop.imported(folder);
+        } else {
+            DemoShop.in(folder);
         }
         return new BookShop(folder);
     }

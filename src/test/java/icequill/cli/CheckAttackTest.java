@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -32,7 +33,7 @@ class CheckAttackTest {
     @BeforeAll
     static void shop() {
         shop = common.resolve("shop");
-        assertThat(Run.of("new", shop.toString(), "--demo").status()).isZero();
+        DemoShop.in(shop);
     }
 
     @ParameterizedTest

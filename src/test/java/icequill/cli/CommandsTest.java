@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.explain.HowReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -59,7 +60,7 @@ public class CommandsTest {
     @BeforeAll
     static void demoShop() {
         shop = folder.resolve("shop");
-        assertThat(Run.of("new", shop.toString(), "--demo")).extracting(Run::status).isEqualTo(0);
+        DemoShop.in(shop);
     }
 
     /** Worked by hand from 52 / 78 / 104 and 98 / 147 / 196; the first is common practice: a brushing costs about 150. */
@@ -108,7 +109,7 @@ public class CommandsTest {
     @Test
     void price_observedHoliday_insteadOrToo() throws IOException {
         Path other = folder.resolve("observed");
-        assertThat(Run.of("new", other.toString(), "--demo").status()).isZero();
+        DemoShop.in(other);
         Path labor = other.resolve("pricing/labor.yaml");
         String rates = Files.readString(labor);
         Path visit = other.resolve("visits/ten-minute-brushing.yaml");

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.oracle.ForecastOracle;
 import icequill.oracle.Requests;
@@ -27,7 +28,7 @@ class ForecastOracleTest {
     @BeforeAll
     static void demoShop() {
         shop = folder.resolve("shop");
-        assertThat(Run.of("new", shop.toString(), "--demo").status()).isZero();
+        DemoShop.in(shop);
     }
 
     @ParameterizedTest

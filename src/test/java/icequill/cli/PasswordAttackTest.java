@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import java.io.IOException;
@@ -30,7 +31,7 @@ class PasswordAttackTest {
 
     @BeforeAll
     static void shop() throws IOException {
-        assertThat(Run.of("new", common.resolve("shop").toString(), "--demo").status()).isZero();
+        DemoShop.in(common.resolve("shop"));
         settings = Files.readString(common.resolve("shop/shop.yaml"));
     }
 

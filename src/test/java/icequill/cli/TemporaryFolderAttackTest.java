@@ -2,7 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.office.demo.NewShop;
+import icequill.DemoShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +28,7 @@ class TemporaryFolderAttackTest {
         Path cache = other.resolve("cache");
         Path missing = other.resolve("missing");
 
-        NewShop.create(shop, true).orElseThrow();
+        DemoShop.in(shop);
         assertThat(run(cache, missing, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         assertThat(run(cache, missing, "issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()))
@@ -48,7 +48,7 @@ class TemporaryFolderAttackTest {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
         Path full = Files.createDirectory(other.resolve("full"));
-        NewShop.create(shop, true).orElseThrow();
+        DemoShop.in(shop);
         String mounting = "mount -t tmpfs -o size=64k,noexec tmpfs " + full + " && { cat /dev/zero > " + full
                 + "/zeros 2>/dev/null; ! echo x > " + full + "/more; } 2>/dev/null";
         if (!isDone("unshare", "--mount", "sh", "-c", mounting)) {
@@ -77,7 +77,7 @@ class TemporaryFolderAttackTest {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
         Path backup = other.resolve("disk/may.backup");
-        NewShop.create(shop, true).orElseThrow();
+        DemoShop.in(shop);
         assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         assertThat(run(cache, other, "backup", backup.toString(), "--shop", shop.toString())).isZero();
@@ -108,7 +108,7 @@ class TemporaryFolderAttackTest {
     void libraryInTheCacheThatIsNotOurs_isReplaced() throws Exception {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
-        NewShop.create(shop, true).orElseThrow();
+        DemoShop.in(shop);
         assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         Path library = libraries(cache).getFirst();

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import icequill.DemoShop;
 import icequill.answer.BookedPaper;
 import icequill.document.Bill;
 import icequill.document.CreditNote;
@@ -15,8 +16,8 @@ import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
-import icequill.office.demo.NewShop;
 import icequill.party.SalesTaxEncoding;
+import icequill.shop.FormName;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
@@ -160,7 +161,7 @@ class PartialCreditBillsTest {
     }
 
     private Path shop(String place, String encoding, String basis) throws Exception {
-        Path shop = NewShop.create(temporary.resolve("shop"), true).orElseThrow();
+        Path shop = DemoShop.in(temporary.resolve("shop"));
         change(shop.resolve("shop.yaml"), "taxBasis: invoice", "taxBasis: " + basis);
         change(shop.resolve("shop.yaml"), "paymentDays: 30",
                 "paymentDays: 30\nvatId: DE123456789\nsalesTaxEncoding: " + encoding);
@@ -174,7 +175,7 @@ class PartialCreditBillsTest {
                           - {id: ring, name: {en: ring, es: aro}, class: parts, unit: ea, cost: 0.50, price: 1.10}
                         """);
         Path visit = Files.writeString(shop.resolve("visits/many-rates.yaml"), VISIT);
-        IssueOffice.of(shop, CLOCK).record(visit).orElseThrow();
+        IssueOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
     }
 

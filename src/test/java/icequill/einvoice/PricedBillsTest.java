@@ -3,9 +3,9 @@ package icequill.einvoice;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.document.Bill;
 import icequill.explain.Phrase;
-import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
@@ -42,7 +42,7 @@ class PricedBillsTest {
 
     @BeforeAll
     static void createShop() throws Exception {
-        folder = NewShop.create(Files.createTempDirectory("icequill-einvoice").resolve("shop"), true).orElseThrow();
+        folder = DemoShop.in(Files.createTempDirectory("icequill-einvoice").resolve("shop"));
     }
 
     @AfterAll
@@ -60,8 +60,8 @@ class PricedBillsTest {
     /** Each visit in two places, each basis in every place. */
     @Test
     void everyDemoVisit_inTwoPlaces_isValidAndWorksOut() throws Exception {
-        ShopFolder shop = ShopFolder.read(folder);
-        List<Path> visits = shop.visits();
+        ShopFolder shop = DemoShop.read(folder);
+        List<Path> visits = DemoShop.files(folder, "visits");
 
         assertThat(visits).hasSizeGreaterThan(10);
         for (int i = 0; i < visits.size(); i++) {
@@ -74,9 +74,9 @@ class PricedBillsTest {
     @ParameterizedTest
     @FieldSource("PLACES")
     void everyDemoVisit_inThePlace_isValidAndWorksOut(String place) throws Exception {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = DemoShop.read(folder);
 
-        for (Path visit : shop.visits()) {
+        for (Path visit : DemoShop.files(folder, "visits")) {
             for (TaxBasis basis : TaxBasis.values()) {
                 assertRight(bill(shop, visit, place, basis));
             }
@@ -86,8 +86,8 @@ class PricedBillsTest {
     /** 52.00 + 65.33 + 159.25 = 276.58 as the README has it, and 19 % of that, 52.5502. */
     @Test
     void aVisitWithVat_totalsAsWorkedOutByHand() throws Exception {
-        ShopFolder shop = ShopFolder.read(folder);
-        Path late = shop.visits().stream().filter(visit -> visit.endsWith("late-call.yaml")).findFirst().orElseThrow();
+        ShopFolder shop = DemoShop.read(folder);
+        Path late = DemoShop.files(folder, "visits").stream().filter(visit -> visit.endsWith("late-call.yaml")).findFirst().orElseThrow();
         Bill bill = bill(shop, late, "hafenland", TaxBasis.INVOICE).invoice();
 
         XmlReader xml = XmlReader.of(EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow());
@@ -123,7 +123,7 @@ class PricedBillsTest {
     }
 
     private static PricedBill bill(ShopFolder folder, Path file, String placeId, TaxBasis basis) {
-        Visit visit = folder.visit(file).orElseThrow();
+        Visit visit = DemoShop.visit(folder, file).orElseThrow();
         Site site = folder.site(visit.site(), visit.place()).orElseThrow();
         Rates rates = folder.schedule().orElseThrow().asOf(visit.day()).orElseThrow();
         PricedVisit priced = Pricer.price(visit, site, rates).orElseThrow();

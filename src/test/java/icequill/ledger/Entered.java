@@ -53,13 +53,13 @@ public final class Entered {
 
     public static MachineEntry machine() {
         return new MachineEntry("crumb-lane-bakery", "flaker", "Flake ice machine", Optional.of("SN-4471"),
-                Optional.of(LocalDate.of(2024, 3, 1)), "{\"condition\":\"scaled\"}");
+                Optional.of(LocalDate.of(2024, 3, 1)), 0, "{\"condition\":\"scaled\"}");
     }
 
     public static VisitEntry visit() {
         ZonedDateTime began = ZonedDateTime.parse("2026-05-13T09:00-04:00[America/New_York]");
         return new VisitEntry("spring-cleaning", "crumb-lane-bakery", began, began.plusMinutes(95),
-                Optional.of("PO-4711"), "{\"approver\":\"J. Baker\"}");
+                Optional.of("PO-4711"), false, "{\"approver\":\"J. Baker\"}");
     }
 
     /** Enters all of it. */

@@ -117,7 +117,7 @@ enum KilledWork {
                                 .add(new SiteEntry(name, name, site.name(), site.storeNumber(), site.address(),
                                         site.taxPlace(), site.data())))
                         .then(done -> register.record(new VisitEntry(name, name, visit.began(), visit.ended(),
-                                visit.purchaseOrder(), visit.data())))
+                                visit.purchaseOrder(), false, visit.data())))
                         .then(done -> register.withdraw(name, "Mrs. Baker says no"));
             }).orElseThrow();
             book.write(open -> open.register().forget(name, LocalDate.of(2026, 5, 14))).orElseThrow();

@@ -2,6 +2,7 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.agreement.Installment;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
@@ -9,15 +10,14 @@ import icequill.money.Amounts;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
-import icequill.office.demo.NewShop;
 import icequill.plans.AgreementState;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
-import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,14 +48,14 @@ class AgreementTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** 1,075.00 by the rates of the quote, in four payments of 268.75; tax 8.875 % of each is 23.85. */
     @Test
     void payment_ofTheBakery_isASaleOfItsOwn() {
-        WrittenPaper paper = Office.of(folder).plans()
-                .payment(folder.resolve(BAKERY), 2, options(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
+        WrittenPaper paper = DemoShop.office(folder).plans()
+                .payment(FormName.file(folder.resolve(BAKERY)), 2, options(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
 
         assertThat(paper.name()).isEqualTo("invoice-2026-0200");
         assertThat(paper.sums().orElseThrow().plain()).containsExactly("268.75", "23.85", "292.60");
@@ -111,7 +111,7 @@ class AgreementTest {
         IssueOffice office = IssueOffice.of(folder,
                 Clock.fixed(Instant.parse("2026-12-01T12:00:00Z"), ZoneOffset.UTC));
         for (int payment = 1; payment <= 4; payment++) {
-            office.payment(file, payment, new IssueOptions(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
+            office.payment(FormName.file(file), payment, new IssueOptions(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
                     .orElseThrow();
         }
         Files.writeString(file, withChange);
@@ -129,8 +129,8 @@ class AgreementTest {
         Files.writeString(file, Files.readString(file).replace(from, to));
 
         assertThat(
-                new AgreementLoader(ShopFolder.read(folder),
-                        new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of).of(file, DAY).problems())
+                new AgreementLoader(DemoShop.read(folder),
+                        new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of).of(FormName.file(file), DAY).problems())
                 .singleElement().satisfies(problem -> {
                     assertThat(problem.code()).isEqualTo(Code.UNKNOWN_NAME);
                     assertThat(problem.place().path()).isEqualTo(path);
@@ -139,9 +139,9 @@ class AgreementTest {
     }
 
     private AgreementState hand() {
-        return new AgreementLoader(ShopFolder.read(folder),
+        return new AgreementLoader(DemoShop.read(folder),
                 new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of)
-                .of(folder.resolve(HOTEL), DAY)
+                .of(FormName.file(folder.resolve(HOTEL)), DAY)
                 .orElseThrow();
     }
 
@@ -156,19 +156,19 @@ class AgreementTest {
 
         // 806.25 paid, less 308.04 + 229.46 + 308.04 for the visits of June, September and December.
         assertThat(
-                PrintedQuote.of(Office.of(folder).plans().agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow()
+                PrintedQuote.of(DemoShop.office(folder).plans().agreement(FormName.file(folder.resolve(BAKERY)), options(DAY)).orElseThrow()
                         .files().getFirst()).flowing())
                 .contains("less what was earned by the visits done",
                         "we would pay back 0.00 before tax", "that is 845.54, so nothing is left");
-        assertThat(PrintedQuote.of(Office.of(folder).plans()
-                .agreement(folder.resolve("agreements/mercado-del-mar.yaml"),
+        assertThat(PrintedQuote.of(DemoShop.office(folder).plans()
+                .agreement(FormName.file(folder.resolve("agreements/mercado-del-mar.yaml")),
                         options(DAY))
                 .orElseThrow().files().getFirst()).flowing()).contains("nada se pagó por adelantado");
     }
 
     @Test
     void agreement_demo_saysPriceVisitsResponseExclusionsAndHowToLeaveOnItsFirstPage() throws IOException {
-        WrittenPaper paper = Office.of(folder).plans().agreement(folder.resolve(BAKERY), options(DAY)).orElseThrow();
+        WrittenPaper paper = DemoShop.office(folder).plans().agreement(FormName.file(folder.resolve(BAKERY)), options(DAY)).orElseThrow();
 
         String text = PrintedQuote.of(paper.files().getFirst()).flowing();
         assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,075.00 a year, before tax",
@@ -181,8 +181,8 @@ class AgreementTest {
     /** By N.Y. Gen. Oblig. Law 5-903, 30 to 15 days before 1 April 2027; proposed three days inside the early end. */
     @Test
     void renewal_ofTheBakery_saysOldNewAndWhenToSend() throws IOException {
-        RenewalAdvice advice = Office.of(folder).plans()
-                .renewal(folder.resolve(BAKERY), options(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
+        RenewalAdvice advice = DemoShop.office(folder).plans()
+                .renewal(FormName.file(folder.resolve(BAKERY)), options(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
 
         // 1,075.00 + 4 % = 1,118.00, to 5.00: 1,120.00, under the cap of 1,128.75.
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,075.00",
@@ -200,8 +200,8 @@ class AgreementTest {
     /** New York's 30 to 15 days and Utah's 90 to 30 have one day in common. */
     @Test
     void renewal_ofTheHotel_twoLawsLeaveOneDay() {
-        RenewalAdvice advice = Office.of(folder).plans()
-                .renewal(folder.resolve(HOTEL), options(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
+        RenewalAdvice advice = DemoShop.office(folder).plans()
+                .renewal(FormName.file(folder.resolve(HOTEL)), options(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
 
         assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
         assertThat(advice.sentences()).anyMatch(text -> text.contains("There is no working day from January 31, 2027"));
@@ -211,8 +211,8 @@ class AgreementTest {
     /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
-        RenewalAdvice advice = Office.of(folder).plans()
-                .renewal(folder.resolve("agreements/mercado-del-mar.yaml"), options(LocalDate.of(2027, 4, 20)),
+        RenewalAdvice advice = DemoShop.office(folder).plans()
+                .renewal(FormName.file(folder.resolve("agreements/mercado-del-mar.yaml")), options(LocalDate.of(2027, 4, 20)),
                         Optional.empty())
                 .orElseThrow();
 
@@ -241,7 +241,7 @@ class AgreementTest {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file, Files.readString(file).replace(from, to.replace("\\n", "\n")));
 
-        List<Problem> problems = Office.of(folder).plans().agreement(file, options(DAY)).problems();
+        List<Problem> problems = DemoShop.office(folder).plans().agreement(FormName.file(file), options(DAY)).problems();
 
         assertThat(problems).extracting(Problem::code).contains(code);
         assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
@@ -250,20 +250,20 @@ class AgreementTest {
 
     @Test
     void payment_thatThereIsNot_saysWhich() {
-        assertThat(Office.of(folder).plans().payment(folder.resolve(BAKERY), 5, options(DAY)).problems())
+        assertThat(DemoShop.office(folder).plans().payment(FormName.file(folder.resolve(BAKERY)), 5, options(DAY)).problems())
                 .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
     }
 
     /** A day after the window: refused; with the reason it is printed, dated, and claims no renewal. */
     @Test
     void renewal_late_makesNoClaim() throws IOException {
-        PlanOffice office = Office.of(folder).plans();
+        PlanOffice office = DemoShop.office(folder).plans();
         PaperOptions late = options(LocalDate.of(2027, 4, 2));
 
-        assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.empty()).problems()).extracting(Problem::text)
+        assertThat(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.empty()).problems()).extracting(Problem::text)
                 .singleElement().asString()
                 .contains("dated 2027-04-02, after 2027-04-01, the last day to refuse", "--late");
-        String text = PrintedQuote.of(office.renewal(folder.resolve(BAKERY), late, Optional.of("our letter came back"))
+        String text = PrintedQuote.of(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of("our letter came back"))
                 .orElseThrow().paper().files().getFirst()).flowing();
 
         assertThat(text)
@@ -271,17 +271,17 @@ class AgreementTest {
                         "If it goes on 1,120.00")
                 .doesNotContain("It will renew itself", "you need do nothing", "Last day to refuse",
                         "From the renewal on");
-        RenewalAdvice advice = office.renewal(folder.resolve(BAKERY), late, Optional.of("our letter came back"))
+        RenewalAdvice advice = office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of("our letter came back"))
                 .orElseThrow();
         assertThat(advice.sentences())
                 .contains("The days for it were March 2, 2027 to March 17, 2027. They are over.")
                 .noneMatch(sentence -> sentence.contains("Send it on"));
         assertThat(advice.json()).doesNotContainKey("send").containsEntry("windowLast", "2027-03-17");
-        assertThat(office.renewal(folder.resolve(BAKERY), late, Optional.of(" ")).problems())
+        assertThat(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of(" ")).problems())
                 .extracting(Problem::message)
                 .containsExactly("--late without a reason");
         assertThat(
-                office.renewal(folder.resolve(BAKERY), options(LocalDate.of(2027, 3, 5)), Optional.of("why"))
+                office.renewal(FormName.file(folder.resolve(BAKERY)), options(LocalDate.of(2027, 3, 5)), Optional.of("why"))
                         .problems())
                 .extracting(Problem::message).containsExactly("--late, but 2027-03-05 is in time");
     }
@@ -292,7 +292,7 @@ class AgreementTest {
         Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
 
         assertThat(
-                Office.of(folder).plans().renewal(file, options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
+                DemoShop.office(folder).plans().renewal(FormName.file(file), options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
                 .extracting(Problem::message)
                 .containsExactly("nothing says how the price of the renewal comes about");
     }

@@ -3,11 +3,11 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.DemoShop;
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheet.Comparison;
 import icequill.document.BrushingSheetPair;
 import icequill.money.Amounts;
-import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.problem.Problem;
 import icequill.render.Printer;
@@ -15,7 +15,7 @@ import icequill.render.words.Sentences;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.BrushingLoader;
-import icequill.shop.ShopFolder;
+import icequill.shop.FormName;
 import icequill.work.Caution;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,7 +48,7 @@ class BrushingTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** 52.00 + 98.00; 10 x 22.00 / 60 = 3.67; 150.00 - 3.67 - 8.00; 120 x 22.00 / 60 + 8.00. */
@@ -177,8 +177,8 @@ class BrushingTest {
     @ParameterizedTest
     @ValueSource(strings = {"hotel-fernhill", "crumb-lane-bakery"})
     void pair_everyDemoSite_twoPages(String site) throws Exception {
-        BrushingSheetPair pair = new BrushingLoader(ShopFolder.read(folder))
-                .of(folder.resolve("brushing/" + site + ".yaml"), DAY)
+        BrushingSheetPair pair = new BrushingLoader(DemoShop.read(folder))
+                .of(FormName.file(folder.resolve("brushing/" + site + ".yaml")), DAY)
                 .then(hand -> hand.pair(DAY, Optional.empty())).orElseThrow();
         Printer printer = Printer.of(folder);
         byte[] pdf = printer.html(pair).then(html -> printer.pdf(pair, html, List.of(), Map.of())).orElseThrow();
@@ -203,7 +203,7 @@ class BrushingTest {
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
         List<Problem> problems = Office.of(folder)
-                .brushing(file, new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
+                .brushing(FormName.file(file), new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactly(where);
@@ -217,7 +217,7 @@ class BrushingTest {
     }
 
     private BrushingSheet sheet(String name, LocalDate day, Language language) {
-        return new BrushingLoader(ShopFolder.read(folder)).of(folder.resolve("brushing/" + name + ".yaml"), day)
+        return new BrushingLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve("brushing/" + name + ".yaml")), day)
                 .then(hand -> hand.sheet(day, Optional.of(language))).orElseThrow();
     }
 }

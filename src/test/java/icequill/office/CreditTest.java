@@ -2,13 +2,14 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
-import icequill.office.demo.NewShop;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -31,7 +32,7 @@ class CreditTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     @Test
@@ -113,7 +114,7 @@ class CreditTest {
                 visit: visits/late-call.yaml
                 reason: Charged twice.
                 """ + lines);
-        return Office.of(folder).credit(file,
+        return DemoShop.office(folder).credit(FormName.file(file),
                 new PaperOptions(Optional.empty(), LocalDate.of(2026, 6, 1), Optional.empty(), Extras.NONE));
     }
 

@@ -2,10 +2,10 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.FitResult;
 import icequill.answer.JsonText;
 import icequill.forecast.inputs.Origin;
-import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
@@ -44,7 +44,7 @@ class FitTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /**
@@ -84,7 +84,7 @@ class FitTest {
     /** What it prints for the shop's file can be put there and is read. */
     @Test
     void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
-        FitResult result = Office.of(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
+        FitResult result = DemoShop.office(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
                 .orElseThrow();
         List<?> settings = (List<?>) Objects.requireNonNull(result.json().get("settings"));
         Path rates = folder.resolve("pricing/forecast.yaml");
@@ -93,7 +93,7 @@ class FitTest {
         Files.writeString(rates, text.substring(0, text.indexOf("condenser:  ")) + lines
                 + text.substring(text.indexOf("# How much faster dirt works")));
 
-        ShopFolder read = ShopFolder.read(folder);
+        ShopFolder read = DemoShop.read(folder);
 
         assertThat(read.problems()).isEmpty();
         assertThat(read.forecast(LocalDate.of(2026, 5, 14)).orElseThrow().water().origin()).isEqualTo(Origin.runs(76));
@@ -262,7 +262,7 @@ class FitTest {
         Files.write(file, (HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n"
                 + "caf\u00e9,hotel,water,2020-01-01,2020-09-01,stopped\n").getBytes(StandardCharsets.ISO_8859_1));
 
-        assertThat(Office.of(folder).plans().fit(file, paperOptions()).problems()).singleElement()
+        assertThat(DemoShop.office(folder).plans().fit(file, paperOptions()).problems()).singleElement()
                 .satisfies(problem -> {
                     assertThat(problem.place().line()).isEqualTo(3);
                     assertThat(problem.text()).contains("Windows-1252", "UTF-8");
@@ -276,7 +276,7 @@ class FitTest {
     private Checked<FitResult> fit(String table) throws IOException {
         Path file = temporary.resolve("runs.csv");
         Files.writeString(file, table);
-        return Office.of(folder).plans().fit(file, paperOptions());
+        return DemoShop.office(folder).plans().fit(file, paperOptions());
     }
 
     private static PaperOptions paperOptions() {

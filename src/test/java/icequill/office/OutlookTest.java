@@ -3,6 +3,7 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.DemoShop;
 import icequill.answer.ComparisonResult;
 import icequill.answer.JsonText;
 import icequill.answer.PlanEarnings;
@@ -10,7 +11,6 @@ import icequill.answer.WrittenPaper;
 import icequill.document.OwnersOutlook;
 import icequill.explain.Fact;
 import icequill.money.Amounts;
-import icequill.office.demo.NewShop;
 import icequill.oracle.GridStops;
 import icequill.outlook.LookAhead;
 import icequill.outlook.OwnersAssembly;
@@ -22,6 +22,7 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopFolder;
 import java.io.IOException;
@@ -67,7 +68,7 @@ class OutlookTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     @Test
@@ -204,8 +205,8 @@ class OutlookTest {
     /** Catching up is a row of its own, and what it earns is counted. */
     @Test
     void owner_catchingUp_isARowAndCounts() {
-        PlanContext hand = new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(BAKERY), DAY).orElseThrow();
-        ShopFolder shop = ShopFolder.read(folder);
+        PlanContext hand = new PlanLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve(BAKERY)), DAY).orElseThrow();
+        ShopFolder shop = DemoShop.read(folder);
         OwnersOutlook page = new OwnersAssembly(SiteForecast
                 .of(hand, shop.forecast(DAY).orElseThrow(), shop.energy(), DAY, LookAhead.USUAL).orElseThrow())
                 .page(wish(Language.ENGLISH));
@@ -250,7 +251,7 @@ class OutlookTest {
     private List<Problem> problems(String machine) throws IOException {
         String text = Files.readString(folder.resolve(BAKERY));
         Files.writeString(folder.resolve(BAKERY), text + "forecast:\n  machines: [" + machine + "]\n");
-        List<Problem> problems = Office.of(folder).plans().compare(folder.resolve(BAKERY), wish(Language.ENGLISH),
+        List<Problem> problems = DemoShop.office(folder).plans().compare(FormName.file(folder.resolve(BAKERY)), wish(Language.ENGLISH),
                 LookAhead.USUAL).problems();
         Files.writeString(folder.resolve(BAKERY), text);
         return problems;
@@ -339,8 +340,8 @@ class OutlookTest {
     /** Whether a call cleans decides which way is cheaper: the owner is told, at the demo's bakery from -418.75 to 1,288.60. */
     @Test
     void owner_whetherCallsClean_isWhatMovesTheAnswerMost() throws IOException {
-        WrittenPaper paper = Office.of(folder).plans()
-                .ownersOutlook(folder.resolve(BAKERY), wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
+        WrittenPaper paper = DemoShop.office(folder).plans()
+                .ownersOutlook(FormName.file(folder.resolve(BAKERY)), wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
 
         String page = PrintedQuote.of(paper.files().getFirst()).flowing();
 
@@ -483,7 +484,7 @@ class OutlookTest {
     }
 
     private String ownersPage(String file, Language language) throws IOException {
-        return PrintedQuote.of(Office.of(folder).plans().ownersOutlook(folder.resolve(file), wish(language),
+        return PrintedQuote.of(DemoShop.office(folder).plans().ownersOutlook(FormName.file(folder.resolve(file)), wish(language),
                 LookAhead.USUAL).orElseThrow().files().getFirst()).flowing();
     }
 
@@ -565,9 +566,9 @@ class OutlookTest {
     @CsvSource({"crumb-lane-plan", "fernhill-plan", "plan-mercado"})
     void customersPaper_holdsNothingOfTheOwner(String name) throws IOException {
         String file = "quotes/" + name + ".yaml";
-        WrittenPaper owners = Office.of(folder).plans().ownersOutlook(folder.resolve(file), wish(Language.ENGLISH),
+        WrittenPaper owners = DemoShop.office(folder).plans().ownersOutlook(FormName.file(folder.resolve(file)), wish(Language.ENGLISH),
                 LookAhead.USUAL).orElseThrow();
-        PlanEarnings earnings = Office.of(folder).plans().earnings(folder.resolve(file), wish(Language.ENGLISH))
+        PlanEarnings earnings = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(file)), wish(Language.ENGLISH))
                 .orElseThrow();
         List<String> secrets = earnings.rows().stream().filter(row -> row.get(1).equals("a year"))
                 .flatMap(row -> List.of(row.get(5), row.get(6)).stream()).toList();
@@ -627,9 +628,9 @@ class OutlookTest {
         }
         for (String name : List.of("crumb-lane-bakery", "hotel-fernhill")) {
             Path file = folder.resolve("brushing/" + name + ".yaml");
-            assertThat(pages(Office.of(folder).brushing(file, wish(language)).orElseThrow().paper())).as(name)
+            assertThat(pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
                     .isEqualTo(1);
-            assertThat(pages(Office.of(folder).brushingPair(file, wish(language)).orElseThrow().paper())).as(name)
+            assertThat(pages(DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
                     .isEqualTo(2);
         }
     }
@@ -710,7 +711,7 @@ class OutlookTest {
     }
 
     private Checked<ComparisonResult> compare(String file, PaperOptions wish, LookAhead asked) {
-        return Office.of(folder).plans().compare(folder.resolve(file), wish, asked);
+        return DemoShop.office(folder).plans().compare(FormName.file(folder.resolve(file)), wish, asked);
     }
 
     private static PaperOptions wish(Language language) {

@@ -2,12 +2,12 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.ComparisonResult;
 import icequill.answer.PlanEarnings;
 import icequill.answer.WrittenPaper;
 import icequill.explain.HowReader;
 import icequill.files.paper.PaperJson;
-import icequill.office.demo.NewShop;
 import icequill.office.writing.PaperAttachmentsTest;
 import icequill.outlook.LookAhead;
 import icequill.problem.Checked;
@@ -15,8 +15,8 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
-import icequill.shop.ShopFolder;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -45,7 +45,7 @@ class PlanQuoteTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /**
@@ -97,7 +97,7 @@ class PlanQuoteTest {
 
     @Test
     void owner_costAndMargin_bySlotAndTier() {
-        PlanEarnings earnings = Office.of(folder).plans().earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
+        PlanEarnings earnings = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
 
         // Cost by hand: 6.09 miles, 104 min x 46.50 / 60 = 80.60, 16 x 1.37 = 21.92, 2 x 0.34 = 0.68, filter 48.00.
         assertThat(earnings.rows().get(0)).containsExactly("semiannual", "2026-06-01 full clean", "104", "342.04",
@@ -205,7 +205,7 @@ class PlanQuoteTest {
 
         WrittenPaper paper = write(QUOTE).orElseThrow();
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
-        String owners = Office.of(folder).plans().earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow()
+        String owners = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow()
                 .explanations()
                 .getLast();
 
@@ -219,7 +219,7 @@ class PlanQuoteTest {
         String expected = formula.replaceAll("^round[(][(]100 % [+] 15 %[)] x ([0-9.]+) x .*", "$1");
         assertThat(expected).matches("[01][.][0-9]{6}");
         assertThat(
-                PaperJson.write(new PlanLoader(ShopFolder.read(folder)).of(folder.resolve(QUOTE), paperOptions().date())
+                PaperJson.write(new PlanLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve(QUOTE)), paperOptions().date())
                         .then(hand -> hand.setting().site().billTo(paperOptions().date())
                                 .then(billTo -> hand.quote(paperOptions(), billTo)))
                         .orElseThrow()))
@@ -327,7 +327,7 @@ class PlanQuoteTest {
 
         assertThat(printed.flowing()).contains("112.70", "Included in the price: 1 call a year");
         assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,185.00");
-        assertThat(Office.of(folder).plans().earnings(file, paperOptions()).orElseThrow().rows())
+        assertThat(DemoShop.office(folder).plans().earnings(FormName.file(file), paperOptions()).orElseThrow().rows())
                 .anyMatch(row -> row.contains("included calls") && row.contains("42.00"));
     }
 
@@ -345,7 +345,7 @@ class PlanQuoteTest {
                 + "    response: {standard: 4, after-hours: 8, sundays-and-holidays: 12}\n"
                 + "    priceStep: 5.00\n    renewalCap: 4\n");
 
-        PlanEarnings earnings = Office.of(folder).plans().earnings(folder.resolve(QUOTE), paperOptions()).orElseThrow();
+        PlanEarnings earnings = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
 
         List<List<String>> monthly = earnings.rows().stream().filter(row -> row.getFirst().equals("monthly")).toList();
         assertThat(monthly).hasSize(13);
@@ -366,7 +366,7 @@ class PlanQuoteTest {
                 .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]",
                         "machines: [floor-3, floor-6, lobby-bar]"));
 
-        List<List<String>> rows = Office.of(folder).plans().earnings(hotel, paperOptions()).orElseThrow().rows();
+        List<List<String>> rows = DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions()).orElseThrow().rows();
 
         int minutes = Integer.parseInt(rows.getFirst().get(2).split(" ", 2)[0]);
         assertThat(rows.getFirst().get(2)).isEqualTo(minutes + " + " + minutes);
@@ -392,7 +392,7 @@ class PlanQuoteTest {
 
         assertThat(PrintedQuote.of(quote.files().getFirst()).flowing()).contains("It is not proven to be the shortest: "
                 + "the time, and the price with it, may be too high by up to " + gap + " min.");
-        assertThat(Office.of(folder).plans().earnings(hotel, paperOptions()).orElseThrow().movers())
+        assertThat(DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions()).orElseThrow().movers())
                 .anySatisfy(mover -> assertThat(mover.replaceAll("\\h", " "))
                         .startsWith("semiannual: The timetable of one kind of visit, full")
                         .contains("is not proven to be the shortest", "may be too high by up to " + gap + " min"));
@@ -421,11 +421,11 @@ class PlanQuoteTest {
     }
 
     private Checked<WrittenPaper> write(String file) {
-        return Office.of(folder).quote(folder.resolve(file), paperOptions());
+        return DemoShop.office(folder).quote(FormName.file(folder.resolve(file)), paperOptions());
     }
 
     private Checked<WrittenPaper> compare(Path file) {
-        return Office.of(folder).plans().compare(file, paperOptions(), LookAhead.USUAL).map(ComparisonResult::paper);
+        return DemoShop.office(folder).plans().compare(FormName.file(file), paperOptions(), LookAhead.USUAL).map(ComparisonResult::paper);
     }
 
     private static PaperOptions paperOptions() {

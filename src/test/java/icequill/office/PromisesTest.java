@@ -2,10 +2,11 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.PriceSheet;
-import icequill.office.demo.NewShop;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.shop.FormName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +42,7 @@ class PromisesTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** Worked by hand: 90 minutes at 98.00 are 147.00, less 10 %; the switch's 55.35 less 5 % of 2.77; the call is nobody's. */
@@ -123,11 +124,11 @@ class PromisesTest {
     }
 
     private PriceSheet price(String visit) throws IOException {
-        return Office.of(folder).price(write(visit), Optional.empty()).orElseThrow();
+        return DemoShop.office(folder).price(FormName.file(write(visit)), Optional.empty()).orElseThrow();
     }
 
     private List<Problem> problems(String visit) throws IOException {
-        return Office.of(folder).price(write(visit), Optional.empty()).problems();
+        return DemoShop.office(folder).price(FormName.file(write(visit)), Optional.empty()).problems();
     }
 
     private List<String> nets(String visit) throws IOException {

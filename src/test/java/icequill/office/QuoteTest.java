@@ -2,16 +2,17 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
 import icequill.document.RepairQuote;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
-import icequill.office.demo.NewShop;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ class QuoteTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /**
@@ -62,7 +63,7 @@ class QuoteTest {
 
     @Test
     void quote_numbered_carriesAQuotation() throws Exception {
-        WrittenPaper paper = Office.of(folder).quote(folder.resolve(QUOTE), new PaperOptions(Optional.of("Q-7"),
+        WrittenPaper paper = DemoShop.office(folder).quote(FormName.file(folder.resolve(QUOTE)), new PaperOptions(Optional.of("Q-7"),
                 LocalDate.of(2026, 5, 14), Optional.empty(), new Extras(false, true, false))).orElseThrow();
 
         assertThat(paper.files()).extracting(file -> file.getFileName().toString()).containsExactly("quote-Q-7.pdf",
@@ -90,14 +91,14 @@ class QuoteTest {
 
     @Test
     void quote_ofAVisitThatIsNone_saysWhatToAdd() {
-        List<Problem> problems = Office.of(folder).quote(folder.resolve("visits/late-call.yaml"), paperOptions())
+        List<Problem> problems = DemoShop.office(folder).quote(FormName.file(folder.resolve("visits/late-call.yaml")), paperOptions())
                 .problems();
 
         assertThat(problems).extracting(Problem::message).containsExactly("\"quote\" is missing");
     }
 
     private Checked<WrittenPaper> quote() {
-        return Office.of(folder).quote(folder.resolve(QUOTE), paperOptions());
+        return DemoShop.office(folder).quote(FormName.file(folder.resolve(QUOTE)), paperOptions());
     }
 
     private static PaperOptions paperOptions() {

@@ -2,12 +2,12 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.document.VisitRecord;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
 import icequill.office.billing.IssueOffice;
 import icequill.office.care.CheckShop;
-import icequill.office.demo.NewShop;
 import icequill.papers.RecordAssembly;
 import icequill.party.Language;
 import icequill.pricer.PricedLine;
@@ -15,7 +15,7 @@ import icequill.problem.Problem;
 import icequill.render.Printer;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
-import icequill.shop.ShopFolder;
+import icequill.shop.FormName;
 import icequill.shop.VisitLoader;
 import icequill.visits.VisitContext;
 import icequill.work.Quantity;
@@ -44,13 +44,13 @@ class RecordTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** Neither as text nor as data, for any visit: no amount of a line, no currency, no limit. */
     @Test
     void record_everyDemoVisit_holdsNoPrice() {
-        for (Path file : ShopFolder.read(folder).visits()) {
+        for (Path file : DemoShop.files(folder, "visits")) {
             VisitContext hand = hand(file);
             for (Language language : Language.values()) {
                 VisitRecord record = new RecordAssembly(hand, language).record(DAY);
@@ -103,7 +103,7 @@ class RecordTest {
                 nextDue: 2026-05-13
                 """);
 
-        List<Problem> problems = Office.of(folder).record(file, options(Optional.empty())).problems();
+        List<Problem> problems = DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactlyInAnyOrder("UNKNOWN_NAME visits/wrong.yaml:8", "UNKNOWN_NAME visits/wrong.yaml:9",
@@ -136,7 +136,7 @@ class RecordTest {
                 .doesNotContain("serve ice made after");
         assertThat(printed(file, Language.SPANISH)).contains(spanish,
                 "Confirmado: Flushed three times more.", "se desechó. No sirva hielo antes de aclarar");
-        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(file).problems()).isEmpty();
+        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).isEmpty();
     }
 
     /** Chlorine in place of the sanitizer; and its own law holds where no label says what may stay. */
@@ -152,7 +152,7 @@ class RecordTest {
                 "{chemistry: other, most: 1.5, per: gal, minutes: {least: 5}, unrinsed: 200}",
                 "{chemistry: chlorine, most: 1.5, per: gal, minutes: {least: 5}}");
         Path file = folder.resolve("visits/spring-cleaning-bakery.yaml");
-        assertThat(Office.of(folder).record(file, options(Optional.empty())).problems()).isEmpty();
+        assertThat(DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems()).isEmpty();
 
         change(folder.resolve(edited), right, wrong);
 
@@ -180,9 +180,9 @@ class RecordTest {
     }
 
     private void assertContradicted(Path file, String message) {
-        assertThat(Office.of(folder).record(file, options(Optional.empty())).problems()).singleElement()
+        assertThat(DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
-        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(file).problems()).singleElement()
+        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
         assertThat(CheckShop.check(folder, DAY).problems()).extracting(Problem::text)
                 .anyMatch(text -> text.contains(message));
@@ -204,7 +204,7 @@ class RecordTest {
     @Test
     void record_number_refused() {
         assertThat(
-                Office.of(folder).record(folder.resolve("visits/late-call.yaml"), options(Optional.of("7"))).problems())
+                DemoShop.office(folder).record(FormName.file(folder.resolve("visits/late-call.yaml")), options(Optional.of("7"))).problems())
                 .extracting(Problem::text).containsExactly("this kind of paper has no number (leave out --number)");
     }
 
@@ -213,7 +213,7 @@ class RecordTest {
     }
 
     private VisitContext hand(Path file) {
-        return new VisitLoader(ShopFolder.read(folder)).of(file).orElseThrow();
+        return new VisitLoader(DemoShop.read(folder)).of(FormName.file(file)).orElseThrow();
     }
 
     private static PaperOptions options(Optional<String> number) {

@@ -2,12 +2,13 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
-import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +35,7 @@ class VatPapersTest {
     @BeforeEach
     void shop() throws IOException {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
         change("shop.yaml", "paymentDays: 30", "paymentDays: 30\nvatId: DE123456789");
         change(SITE, "taxPlace: alder-county", "taxPlace: hafenland");
     }
@@ -68,7 +69,7 @@ class VatPapersTest {
     void customerOwesTheTax_hisNumberIsPrinted_orAskedFor() throws IOException {
         untaxed("AE");
 
-        List<Problem> missing = Office.of(folder).invoice(folder.resolve(VISIT), options("en", "2026-0114")).problems();
+        List<Problem> missing = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options("en", "2026-0114")).problems();
         customersNumber();
 
         assertThat(missing).extracting(Problem::message)
@@ -101,7 +102,7 @@ class VatPapersTest {
     }
 
     private String invoice(String language) throws IOException {
-        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT), options(language, "2026-0114"))
+        WrittenPaper paper = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options(language, "2026-0114"))
                 .orElseThrow();
         return PrintedQuote.of(paper.files().getFirst()).flowing();
     }

@@ -3,11 +3,11 @@ package icequill.office;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import icequill.DemoShop;
 import icequill.document.Schedule;
 import icequill.document.WorkSheet;
 import icequill.files.paper.PaperJson;
 import icequill.office.care.CheckShop;
-import icequill.office.demo.NewShop;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
 import icequill.problem.Checked;
@@ -15,7 +15,7 @@ import icequill.problem.Problem;
 import icequill.render.Printer;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
-import icequill.shop.ShopFolder;
+import icequill.shop.FormName;
 import icequill.shop.VisitLoader;
 import icequill.work.MachineState;
 import icequill.work.Quantity;
@@ -50,7 +50,7 @@ class WorkSheetTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** For the machine of 350 lb; 6 fl oz of descaler and 1.5 of sanitizer a gallon are the labels' most. */
@@ -272,7 +272,7 @@ class WorkSheetTest {
                 people:
                   - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00, on: cleaning}
                 """);
-        assertThat(Office.of(folder).worksheet(none, paperOptions()).problems()).extracting(Problem::text)
+        assertThat(DemoShop.office(folder).worksheet(FormName.file(none), paperOptions()).problems()).extracting(Problem::text)
                 .containsExactly(
                         "planned/none.yaml:2: site: no machine is planned for (machines, each with its tasks)");
     }
@@ -300,12 +300,12 @@ class WorkSheetTest {
     }
 
     private List<Problem> problems() {
-        return Office.of(folder).worksheet(folder.resolve("planned/summer-cleaning-bakery.yaml"), paperOptions())
+        return DemoShop.office(folder).worksheet(FormName.file(folder.resolve("planned/summer-cleaning-bakery.yaml")), paperOptions())
                 .problems();
     }
 
     private List<WorkSheet> sheets(Language language) {
-        return ShopFolder.read(folder).planned().stream().map(file -> read(file, language).orElseThrow()).toList();
+        return DemoShop.files(folder, "planned").stream().map(file -> read(file, language).orElseThrow()).toList();
     }
 
     private WorkSheet sheet(String name, Language language) {
@@ -313,7 +313,7 @@ class WorkSheetTest {
     }
 
     private Checked<WorkSheet> read(Path file, Language language) {
-        return new VisitLoader(ShopFolder.read(folder)).of(file)
+        return new VisitLoader(DemoShop.read(folder)).of(FormName.file(file))
                 .then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY));
     }
 

@@ -2,11 +2,12 @@ package icequill.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
-import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -33,7 +34,7 @@ class WorkedOutAgainTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** Clocks in New York went forward on 8 March 2026 and go back on 1 November 2026, both at two. */
@@ -49,7 +50,7 @@ class WorkedOutAgainTest {
                 .replace("2026-03-08T03:30", left).replace("2026-03-08T00:35", "2026-03-07T00:35"));
 
         assertThat(invoice("clock-change", language)).contains(told);
-        assertThat(text(Office.of(folder).record(visit, options(language)).orElseThrow())).contains(told);
+        assertThat(text(DemoShop.office(folder).record(FormName.file(visit), options(language)).orElseThrow())).contains(told);
     }
 
     @Test
@@ -93,7 +94,7 @@ class WorkedOutAgainTest {
     }
 
     private String invoice(String visit, String language) throws IOException {
-        return text(Office.of(folder).invoice(folder.resolve("visits/" + visit + ".yaml"), options(language))
+        return text(DemoShop.office(folder).invoice(FormName.file(folder.resolve("visits/" + visit + ".yaml")), options(language))
                 .orElseThrow());
     }
 

@@ -3,12 +3,12 @@ package icequill.outlook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.DemoShop;
 import icequill.answer.ComparisonResult;
 import icequill.answer.JsonText;
-import icequill.office.Office;
-import icequill.office.demo.NewShop;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,7 +50,7 @@ class CareOptionsTest {
     @BeforeEach
     void shop() throws IOException {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
         Path rates = folder.resolve("pricing/forecast.yaml");
         String shipped = Files.readString(rates);
         Files.writeString(rates, shipped.replaceFirst("(?m)^sitesDiffer: [^}]*}",
@@ -122,7 +122,7 @@ class CareOptionsTest {
     void includedCalls_theMoreTheLessIsCharged() throws IOException {
         double before = asShipped(FERNHILL).path("options").path("quarterly").path("charges").path("mean").asDouble();
         for (int calls = 1; calls <= 3; calls++) {
-            NewShop.create(temporary.resolve("with" + calls), true).orElseThrow();
+            DemoShop.in(temporary.resolve("with" + calls));
             folder = temporary.resolve("with" + calls);
             includeCalls(calls);
             JsonNode now = json(FERNHILL).path("quarterly");
@@ -201,7 +201,7 @@ class CareOptionsTest {
     }
 
     private JsonNode whole(String file, LookAhead asked) {
-        ComparisonResult compared = Office.of(folder).plans().compare(folder.resolve(file),
+        ComparisonResult compared = DemoShop.office(folder).plans().compare(FormName.file(folder.resolve(file)),
                 new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE), asked).orElseThrow();
         return JsonMapper.shared().readTree(JsonText.of(compared.json()));
     }

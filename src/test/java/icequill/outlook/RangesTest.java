@@ -3,11 +3,12 @@ package icequill.outlook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.DemoShop;
 import icequill.document.Outlook;
 import icequill.forecast.ChanceInTen;
 import icequill.forecast.MinorUnits;
 import icequill.forecast.MixedDistribution;
-import icequill.office.demo.NewShop;
+import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopFolder;
 import java.io.IOException;
@@ -43,7 +44,7 @@ class RangesTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /** The quarterly plan with catching up costs 1,228.79 and nothing more in 57 of 100 first years. */
@@ -127,8 +128,8 @@ class RangesTest {
     }
 
     private SiteForecast forecast(String name) {
-        ShopFolder read = ShopFolder.read(folder);
-        return new PlanLoader(read).of(folder.resolve("quotes/" + name + ".yaml"), DAY)
+        ShopFolder read = DemoShop.read(folder);
+        return new PlanLoader(read).of(FormName.file(folder.resolve("quotes/" + name + ".yaml")), DAY)
                 .then(hand -> SiteForecast.of(hand, read.forecast(DAY).orElseThrow(), read.energy(), DAY,
                         new LookAhead(Optional.empty(), Optional.of(5))))
                 .orElseThrow();

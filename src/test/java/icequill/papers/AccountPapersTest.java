@@ -2,14 +2,13 @@ package icequill.papers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
 import icequill.document.Paper;
 import icequill.document.Reminder;
 import icequill.document.Reminder.Level;
 import icequill.document.Statement;
 import icequill.money.Amounts;
-import icequill.office.Office;
-import icequill.office.demo.NewShop;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
@@ -18,7 +17,7 @@ import icequill.render.words.Sentences;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AccountLoader;
-import icequill.shop.ShopFolder;
+import icequill.shop.FormName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +46,7 @@ class AccountPapersTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     /**
@@ -143,7 +142,7 @@ class AccountPapersTest {
         LocalDate day = LocalDate.of(2026, 7, 1);
         Path file = folder.resolve("accounts/" + HOTEL + ".yaml");
 
-        WrittenPaper written = Office.of(folder).accounts().statement(file, options(day), Optional.empty())
+        WrittenPaper written = DemoShop.office(folder).accounts().statement(FormName.file(file), options(day), Optional.empty())
                 .orElseThrow();
         String html = html(papers(HOTEL, day, Language.ENGLISH).statement(Optional.empty()));
 
@@ -173,7 +172,7 @@ class AccountPapersTest {
                 "billTo: {name: Grupo Mar, address: {street: [1 Quay], city: Alderton, postalCode: \"10999\", "
                         + "country: US}}\nlanguage: es\nvendorNumber: V-1"));
 
-        AccountSnapshot hand = new AccountLoader(ShopFolder.read(folder)).of(file, DAY).orElseThrow();
+        AccountSnapshot hand = new AccountLoader(DemoShop.read(folder)).of(FormName.file(file), DAY).orElseThrow();
 
         assertThat(hand.billTo().name()).isEqualTo("Grupo Mar");
         assertThat(hand.language()).contains(Language.SPANISH);
@@ -200,7 +199,7 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
-        List<Problem> problems = Office.of(folder).accounts().statement(file, options(DAY), Optional.empty())
+        List<Problem> problems = DemoShop.office(folder).accounts().statement(FormName.file(file), options(DAY), Optional.empty())
                 .problems();
 
         assertThat(problems).as(problems.toString())
@@ -216,7 +215,7 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace("site: m", "sitte: m"));
 
-        assertThat(Office.of(folder).accounts().reminder(file, options(DAY), Level.FIRST).problems()).hasSize(1);
+        assertThat(DemoShop.office(folder).accounts().reminder(FormName.file(file), options(DAY), Level.FIRST).problems()).hasSize(1);
     }
 
     private String html(Paper paper) {
@@ -228,8 +227,8 @@ class AccountPapersTest {
     }
 
     private AccountPapers papers(String name, LocalDate day, Language language) {
-        return new AccountPapers(new AccountLoader(ShopFolder.read(folder))
-                .of(folder.resolve("accounts/" + name + ".yaml"), day).orElseThrow(),
+        return new AccountPapers(new AccountLoader(DemoShop.read(folder))
+                .of(FormName.file(folder.resolve("accounts/" + name + ".yaml")), day).orElseThrow(),
                 language);
     }
 }

@@ -2,6 +2,7 @@ package icequill.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -58,8 +59,8 @@ class BadInputTest {
             throws IOException {
         Path file = edited("visits/late-call.yaml", right, wrong);
 
-        ShopFolder folder = ShopFolder.read(shop);
-        folder.visit(file).ifPresent(visit -> folder.site(visit.site(), Place.ofFile("visits/late-call.yaml")));
+        ShopFolder folder = DemoShop.read(shop);
+        DemoShop.visit(folder, file).ifPresent(visit -> folder.site(visit.site(), Place.ofFile("visits/late-call.yaml")));
 
         assertThat(folder.problems()).as(folder.problems().toString())
                 .anyMatch(problem -> problem.code() == code && problem.place().line() == line
@@ -71,8 +72,8 @@ class BadInputTest {
     void visit_misspelledKey_oneProblem() throws IOException {
         Path file = edited("visits/late-call.yaml", "site: pennon", "sitte: pennon");
 
-        ShopFolder folder = ShopFolder.read(shop);
-        folder.visit(file);
+        ShopFolder folder = DemoShop.read(shop);
+        DemoShop.visit(folder, file);
 
         assertThat(folder.problems()).extracting(Problem::text).singleElement().asString().startsWith(
                 "visits/late-call.yaml:4: sitte: there is no key \"sitte\" here (did you mean \"site\"? allowed: asked, ");
@@ -106,8 +107,8 @@ class BadInputTest {
                   - {material: water-filter, modifier: roof, amount: 1}
                 """);
 
-        ShopFolder folder = ShopFolder.read(shop);
-        folder.visit(file);
+        ShopFolder folder = DemoShop.read(shop);
+        DemoShop.visit(folder, file);
 
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().line())
                 .containsExactlyInAnyOrder("UNKNOWN_KEY 3", "WRONG_ORDER 5", "AMBIGUOUS_TIME 6", "NOT_ALLOWED 6",
@@ -180,7 +181,7 @@ class BadInputTest {
             throws IOException {
         edited(name, right, wrong.replace("\\n", "\n"));
 
-        List<Problem> problems = ShopFolder.read(shop).problems();
+        List<Problem> problems = DemoShop.read(shop).problems();
 
         assertThat(problems).as(problems.toString())
                 .anyMatch(problem -> problem.code() == code && problem.text().contains(text)
@@ -191,8 +192,8 @@ class BadInputTest {
     void rates_twoFilesForTheSameDays_overlapNamesBoth() throws IOException {
         Files.copy(shop.resolve("pricing/labor.yaml"), shop.resolve("pricing/labor-next.yaml"));
 
-        assertThat(ShopFolder.read(shop).problems()).extracting(Problem::code).containsExactly(Code.OVERLAP);
-        assertThat(ShopFolder.read(shop).problems().getFirst().text()).contains("pricing/labor.yaml:5",
+        assertThat(DemoShop.read(shop).problems()).extracting(Problem::code).containsExactly(Code.OVERLAP);
+        assertThat(DemoShop.read(shop).problems().getFirst().text()).contains("pricing/labor.yaml:5",
                 "pricing/labor-next.yaml:5");
     }
 
@@ -202,7 +203,7 @@ class BadInputTest {
         Files.copy(shop.resolve("pricing/labor.yaml"), shop.resolve("pricing/labor-next.yaml"));
         edited("pricing/labor.yaml", "from: 2026-01-01}", "from: 2025-01-01, until: 2026-02-30}");
 
-        assertThat(ShopFolder.read(shop).problems()).extracting(Problem::text)
+        assertThat(DemoShop.read(shop).problems()).extracting(Problem::text)
                 .containsExactly(
                         "pricing/labor.yaml:5: effective.until: there is no day 2026-02-30 (a day of the calendar)");
     }
@@ -214,7 +215,7 @@ class BadInputTest {
     void rates_laborUnreadable_onlyThatReported(String right, String wrong) throws IOException {
         edited("pricing/labor.yaml", right, wrong);
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
 
         assertThat(folder.problems()).singleElement()
                 .matches(problem -> problem.place().file().equals("pricing/labor.yaml"));
@@ -232,7 +233,7 @@ class BadInputTest {
             throws IOException {
         edited(name, right, wrong);
 
-        assertThat(ShopFolder.read(shop).problems())
+        assertThat(DemoShop.read(shop).problems())
                 .extracting(problem -> problem.code() + " " + problem.place().reference()).containsExactly(report);
     }
 
@@ -243,7 +244,7 @@ class BadInputTest {
     void rates_laborWithAFault_stillThere(String right, String wrong) throws IOException {
         edited("pricing/labor.yaml", right, wrong);
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
 
         assertThat(folder.problems()).hasSize(1);
         assertThat(folder.schedule()).isPresent();
@@ -254,7 +255,7 @@ class BadInputTest {
         Files.delete(shop.resolve("pricing/taxes.yaml"));
         Files.delete(shop.resolve("pricing/labor.yaml"));
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
 
         assertThat(folder.problems()).extracting(Problem::text)
                 .containsExactly("pricing: there is no file of kind labor"
@@ -278,7 +279,7 @@ class BadInputTest {
             throws IOException {
         edited("sites/crumb-lane-bakery.yaml", right, wrong.replace("\\n", "\n"));
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
         folder.site("crumb-lane-bakery", Place.NOWHERE);
 
         assertThat(folder.problems()).as(folder.problems().toString())
@@ -291,7 +292,7 @@ class BadInputTest {
         edited("sites/pennon-wharf-taproom.yaml", "expires: 2026-03-31", "expires: 2023-03-31");
         edited("sites/hotel-fernhill.yaml", "- from: 2026-04-01", "- from: 2026-03-01");
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
         folder.site("pennon-wharf-taproom", Place.NOWHERE);
         folder.site("hotel-fernhill", Place.NOWHERE);
 
@@ -307,8 +308,8 @@ class BadInputTest {
         edited("pricing/labor.yaml", "increment: 15", "increment: fifteen");
         Path visit = edited("visits/late-call.yaml", "grade: lead", "grad: lead");
 
-        ShopFolder folder = ShopFolder.read(shop);
-        assertThat(folder.visit(visit)).isEmpty();
+        ShopFolder folder = DemoShop.read(shop);
+        assertThat(DemoShop.visit(folder, visit)).isEmpty();
 
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactly("UNKNOWN_CURRENCY shop.yaml:29", "WRONG_TYPE pricing/labor.yaml:7",
@@ -321,23 +322,22 @@ class BadInputTest {
     void visit_siteIsAPath_refusedAndNotOpened(String site) throws IOException {
         Path file = edited("visits/late-call.yaml", "site: pennon-wharf-taproom", "site: " + site);
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
 
-        assertThat(folder.visit(file)).isEmpty();
+        assertThat(DemoShop.visit(folder, file)).isEmpty();
         assertThat(folder.problems()).extracting(Problem::code).containsExactly(Code.NOT_ALLOWED);
     }
 
     @Test
     void folder_filesThatAreNotReadOrMissing_reported() throws IOException {
-        Files.move(shop.resolve("visits/late-call.yaml"), shop.resolve("visits/late-call.yml"));
+        Files.move(shop.resolve("pricing/tasks.yaml"), shop.resolve("pricing/tasks.yml"));
         Path elsewhere = Files.createDirectory(shop.resolve("elsewhere"));
 
-        ShopFolder folder = ShopFolder.read(shop);
-        folder.visits();
+        ShopFolder folder = DemoShop.read(shop);
 
-        assertThat(folder.problems()).extracting(Problem::text).containsExactly(
-                "visits/late-call.yml: the file is not read (a name that ends in .yaml)");
-        assertThat(ShopFolder.read(elsewhere).problems()).extracting(Problem::text)
+        assertThat(folder.problems()).extracting(Problem::text)
+                .contains("pricing/tasks.yml: the file is not read (a name that ends in .yaml)");
+        assertThat(DemoShop.read(elsewhere).problems()).extracting(Problem::text)
                 .containsExactly("shop.yaml: there is no such file");
     }
 

@@ -2,6 +2,7 @@ package icequill.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.files.disk.CsvFile;
 import icequill.files.yaml.YamlReader;
 import icequill.problem.Code;
@@ -55,17 +56,16 @@ class EndlessInputAttackTest {
 
     @Test
     void twoHundredThousandBadEntries_areCutOffAndSaidToBe() throws IOException {
-        Files.createDirectories(folder.resolve("visits"));
-        ShippedFiles.copyDemo(folder).orElseThrow();
+        DemoShop.files(folder);
         Path visit = folder.resolve("visits/late-call.yaml");
         Files.writeString(visit, Files.readString(visit) + "people2:\n" + "- 1\n".repeat(200_000));
-        ShopFolder shop = ShopFolder.read(folder);
-        shop.visit(visit);
+        ShopFolder shop = DemoShop.read(folder);
+        DemoShop.visit(shop, visit);
         assertThat(shop.problems()).isNotEmpty();
 
         Files.writeString(visit, "format: 1\nsite: x\npeople:\n" + "- 1\n".repeat(200_000));
-        ShopFolder again = ShopFolder.read(folder);
-        again.visit(visit);
+        ShopFolder again = DemoShop.read(folder);
+        DemoShop.visit(again, visit);
 
         assertThat(again.problems()).hasSize(1_001);
     }

@@ -2,6 +2,8 @@ package icequill.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
+import icequill.files.yaml.FolderFiles;
 import icequill.problem.Place;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -35,8 +37,8 @@ class MangledFilesTest {
     }
 
     private void mangle(Random random, int copies) throws IOException {
-        ShippedFiles.copyDemo(shop).orElseThrow();
-        List<String> names = Stream.of("demo", "pricing").flatMap(set -> ShippedFiles.names(set).stream())
+        DemoShop.files(shop);
+        List<String> names = Stream.of("demo", "demo-forms", "pricing").flatMap(set -> ShippedFiles.names(set).stream())
                 .filter(name -> name.endsWith(".yaml")).toList();
         for (int i = 0; i < copies; i++) {
             String name = names.get(random.nextInt(names.size()));
@@ -44,10 +46,12 @@ class MangledFilesTest {
             String mangled = mangled(text, random);
             Files.writeString(shop.resolve(name), mangled);
 
-            ShopFolder folder = ShopFolder.read(shop);
+            ShopFolder folder = DemoShop.read(shop);
             List<Boolean> read = Stream
-                    .concat(folder.sites().stream().map(id -> folder.site(id, Place.NOWHERE).isPresent()),
-                            folder.visits().stream().map(file -> folder.visit(file).isPresent()))
+                    .concat(DemoShop.files(shop, "sites").stream().map(FolderFiles::nameOf)
+                            .map(id -> folder.site(id, Place.NOWHERE).isPresent()),
+                            DemoShop.files(shop, "visits").stream()
+                                    .map(file -> DemoShop.visit(folder, file).isPresent()))
                     .toList();
             boolean complete = !read.contains(false);
 

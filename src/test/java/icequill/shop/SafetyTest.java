@@ -2,8 +2,8 @@ package icequill.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.document.Paper;
-import icequill.office.demo.NewShop;
 import icequill.papers.RecordAssembly;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
@@ -63,7 +63,7 @@ class SafetyTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     static Stream<Row> rows() {
@@ -228,15 +228,15 @@ class SafetyTest {
     }
 
     private Paper paper(Row row, Language language) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = DemoShop.read(folder);
         Path file = folder.resolve(row.file());
         return switch (row.paper()) {
-        case WORK_SHEET -> new VisitLoader(shop).of(file).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
+        case WORK_SHEET -> new VisitLoader(shop).of(FormName.file(file)).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
                 .orElseThrow();
-        case VISIT_RECORD -> new VisitLoader(shop).of(file).map(hand -> new RecordAssembly(hand, language).record(DAY))
+        case VISIT_RECORD -> new VisitLoader(shop).of(FormName.file(file)).map(hand -> new RecordAssembly(hand, language).record(DAY))
                 .orElseThrow();
         case BRUSHING_SHEET ->
-            new BrushingLoader(shop).of(file, DAY).then(hand -> hand.sheet(DAY, Optional.of(language)))
+            new BrushingLoader(shop).of(FormName.file(file), DAY).then(hand -> hand.sheet(DAY, Optional.of(language)))
                     .orElseThrow();
         };
     }

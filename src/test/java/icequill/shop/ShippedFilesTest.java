@@ -7,6 +7,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import icequill.DemoShop;
 import icequill.agreement.FilterRule;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
@@ -17,7 +18,6 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.problem.Code;
-import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.rates.Rates;
 import icequill.work.ChargeClass;
@@ -55,6 +55,7 @@ class ShippedFilesTest {
 
     @ParameterizedTest
     @CsvSource({"starter, src/main/resources/icequill/starter, ''", "demo, src/main/resources/icequill/demo, ''",
+            "demo-forms, src/main/resources/icequill/demo-forms, ''", "forms, src/main/resources/icequill/forms, forms/",
             "pricing, pricing, pricing/", "schema, src/main/resources/icequill/schema, schema/"})
     void names_everySet_areAllFilesThatExist(String set, Path root, String prefix) throws IOException {
         try (Stream<Path> files = Files.walk(root)) {
@@ -68,14 +69,10 @@ class ShippedFilesTest {
     void copy_demoOrStarter_readsWithoutAProblem(boolean demo) throws IOException {
         (demo ? ShippedFiles.copyDemo(shop) : ShippedFiles.copyStarter(shop)).orElseThrow();
 
-        ShopFolder folder = ShopFolder.read(shop);
-        assertThat(folder.sites()).hasSize(demo ? 5 : 1).allMatch(id -> folder.site(id, Place.NOWHERE).isPresent());
-        assertThat(folder.visits()).hasSizeGreaterThanOrEqualTo(demo ? 12 : 1)
-                .allMatch(file -> folder.visit(file).isPresent());
+        ShopFolder folder = DemoShop.read(shop);
+        assertThat(folder.shop()).isPresent();
+        assertThat(folder.schedule()).isPresent();
         assertThat(folder.problems()).isEmpty();
-        for (Path file : folder.visits()) {
-            assertThat(Files.readString(file)).contains("# yaml-language-server: $schema=../schema/visit.schema.json");
-        }
         assertThat(shop.resolve("schema/visit.schema.json")).exists();
     }
 
@@ -123,7 +120,7 @@ class ShippedFilesTest {
     void rates_shipped_holdWhatTheFilesSay() {
         ShippedFiles.copyDemo(shop).orElseThrow();
 
-        Rates rates = ShopFolder.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow();
+        Rates rates = DemoShop.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow();
 
         assertThat(rates.labor().grades().getFirst().hourly().values()).extracting(Amounts::plain)
                 .containsExactlyInAnyOrder("98.00", "147.00", "196.00");
@@ -140,7 +137,7 @@ class ShippedFilesTest {
     void tiers_shipped_semiannualAndQuarterlyForYeast() {
         ShippedFiles.copyDemo(shop).orElseThrow();
 
-        Plans plans = ShopFolder.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow()
+        Plans plans = DemoShop.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow()
                 .plans();
 
         assertThat(plans.tiers()).extracting(Tier::id).containsExactly("semiannual", "quarterly");
@@ -169,7 +166,7 @@ class ShippedFilesTest {
         String visit = "      - {name: {en: light visit, es: visita ligera}, scope: light-visit}\n";
         Files.writeString(file, text + example.replaceAll(" *[.]{3} and so on.*\n", visit.repeat(9)));
 
-        ShopFolder folder = ShopFolder.read(shop);
+        ShopFolder folder = DemoShop.read(shop);
 
         assertThat(folder.problems()).isEmpty();
         Tier monthly = folder.schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow().plans()

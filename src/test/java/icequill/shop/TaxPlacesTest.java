@@ -4,8 +4,8 @@ import static icequill.RatesFixture.USD;
 import static icequill.RatesFixture.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.money.Amounts;
-import icequill.office.demo.NewShop;
 import icequill.party.TaxBasis;
 import icequill.problem.Place;
 import icequill.tax.TaxPlace;
@@ -33,11 +33,11 @@ class TaxPlacesTest {
     @TempDir
     Path temporary;
 
-    private ShopFolder shop = ShopFolder.read(Path.of("none"));
+    private ShopFolder shop = DemoShop.read(Path.of("none"));
 
     @BeforeEach
     void newShop() {
-        shop = ShopFolder.read(NewShop.create(temporary.resolve("shop"), true).orElseThrow());
+        shop = DemoShop.read(DemoShop.in(temporary.resolve("shop")));
     }
 
     /**

@@ -34,9 +34,9 @@ import picocli.CommandLine.Parameters;
         "  icequill issue late-call                         the invoice of a recorded visit",
         "  icequill issue --all --dry-run                   what billing every visit that is not billed yet would give",
         "  icequill issue --all                             does it, each invoice dated today",
-        "  icequill issue --quote quotes/float-switch.yaml --date 2026-05-14",
-        "  icequill issue --agreement agreements/crumb-lane-bakery.yaml                which payment is next",
-        "  icequill issue --agreement agreements/crumb-lane-bakery.yaml --payment 2"})
+        "  icequill issue --quote float-switch --date 2026-05-14",
+        "  icequill issue --agreement crumb-lane-bakery                which payment is next",
+        "  icequill issue --agreement crumb-lane-bakery --payment 2"})
 public final class IssueCommand extends BookCommand {
 
     @ArgGroup(multiplicity = "1")
@@ -66,11 +66,11 @@ public final class IssueCommand extends BookCommand {
         @Option(names = "--all", description = "Bill every recorded visit that is not billed yet.")
         private boolean all;
 
-        @Option(names = "--quote", paramLabel = "FILE", description = "Quote a planned repair, or maintenance.")
-        private @Nullable Path quote;
+        @Option(names = "--quote", paramLabel = "FORM", description = "Quote a planned repair, or maintenance: by its id in the book, or a file.")
+        private @Nullable String quote;
 
-        @Option(names = "--agreement", paramLabel = "FILE", description = "Bill a payment of an agreement.")
-        private @Nullable Path agreement;
+        @Option(names = "--agreement", paramLabel = "FORM", description = "Bill a payment of an agreement: by its id or number in the book, or a file.")
+        private @Nullable String agreement;
     }
 
     public IssueCommand(Clock clock) {
@@ -80,18 +80,18 @@ public final class IssueCommand extends BookCommand {
     @Override
     public Integer call() {
         if (what.quote != null) {
-            Path folder = folderOf(what.quote);
-            return booking.show(IssueOffice.of(folder, clock()).quote(file(what.quote), wish(folder)).map(List::of),
+            Path folder = folderOf(Path.of(what.quote));
+            return booking.show(IssueOffice.of(folder, clock()).quote(form(what.quote), wish(folder)).map(List::of),
                     printout());
         }
-        Path agreement = what.agreement;
+        String agreement = what.agreement;
         if (agreement != null) {
-            Path folder = folderOf(agreement);
+            Path folder = folderOf(Path.of(agreement));
             IssueOffice office = IssueOffice.of(folder, clock());
             return payment == null
-                    ? show(office.nextPayment(file(agreement), wish(folder).date()), NextPayment::json,
+                    ? show(office.nextPayment(form(agreement), wish(folder).date()), NextPayment::json,
                             next -> tell(next, agreement))
-                    : booking.show(office.payment(file(agreement), payment, wish(folder))
+                    : booking.show(office.payment(form(agreement), payment, wish(folder))
                             .map(List::of), printout());
         }
         IssueOffice office = IssueOffice.of(folder(), clock());
@@ -108,7 +108,7 @@ public final class IssueCommand extends BookCommand {
                 Optional.ofNullable(language).map(ShopOptions.LanguageTag::language), booking.booking(outOfOrder));
     }
 
-    private void tell(NextPayment next, Path agreement) {
+    private void tell(NextPayment next, String agreement) {
         print(next.payment().map(payment -> "Next of " + next.agreement() + ": " + payment.text()
                 + "\nTo bill it: icequill issue --agreement " + agreement + " --payment " + payment.number())
                 .orElse("All payments of " + next.agreement() + " are billed."));

@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes a shop folder. */
-@Command(name = "new", mixinStandardHelpOptions = true, description = "Makes a shop folder: shop.yaml, pricing/, templates/, sites/ and visits/.", footerHeading = "%nExamples:%n", footer = {
+@Command(name = "new", mixinStandardHelpOptions = true, description = "Makes a shop folder: shop.yaml, pricing/, templates/, and the shop's book.", footerHeading = "%nExamples:%n", footer = {
         "  icequill new my-shop           with rates to change into your own",
         "  icequill new trial --demo      filled with an invented shop"})
 public final class NewCommand implements Callable<Integer> {
@@ -24,7 +24,7 @@ public final class NewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DIR", description = "The folder to make. It must not exist yet, or be empty.")
     private Path folder = Path.of("");
 
-    @Option(names = "--demo", description = "Fill it with an invented shop: five sites and their visits.")
+    @Option(names = "--demo", description = "Fill it with an invented shop: five sites with their visits, agreements and requests.")
     private boolean demo;
 
     @Option(names = "--json", description = "Print the result, or the problems, as JSON.")

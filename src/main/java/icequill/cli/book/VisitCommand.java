@@ -4,6 +4,7 @@ import icequill.answer.RecordedVisit;
 import icequill.answer.WithdrawnVisit;
 import icequill.cli.terminal.BookCommand;
 import icequill.office.billing.IssueOffice;
+import icequill.shop.FormName;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
@@ -45,7 +46,7 @@ public final class VisitCommand extends BookCommand {
     }
 
     private int record(Path file) {
-        return show(IssueOffice.of(folderOf(file), clock()).record(file(file)),
+        return show(IssueOffice.of(folderOf(file), clock()).record(FormName.file(file(file))),
                 visit -> Map.of("visit", visit.json()), this::tell);
     }
 
@@ -57,7 +58,9 @@ public final class VisitCommand extends BookCommand {
     private void tell(RecordedVisit visit) {
         print("Recorded " + visit.summary());
         visit.notices().forEach(notice -> printout().err().println("Note: " + notice.text()));
-        print("Next: icequill issue " + visit.id());
+        print(visit.isPlanned()
+                ? "Next: icequill worksheet " + visit.id()
+                : "Next: icequill issue " + visit.id());
     }
 
     private void tell(WithdrawnVisit withdrawn) {

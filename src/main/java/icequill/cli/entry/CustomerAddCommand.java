@@ -2,7 +2,6 @@ package icequill.cli.entry;
 
 import icequill.answer.EntryFlag;
 import icequill.office.register.EntryChange;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +16,6 @@ public final class CustomerAddCommand extends EntryCommand {
     @Parameters(paramLabel = "ID", description = "What the customer is called in the book: small letters, digits and hyphens.")
     private String id = "";
 
-    @Option(names = "--file", paramLabel = "FILE", description = "Take the values from a file, with the keys that a site's file has below customer.")
-    private @Nullable Path from;
-
     @Option(names = "--parent", paramLabel = "ID", description = "The account that the customer belongs to, which is billed where the customer has no bill-to.")
     private @Nullable String parent;
 
@@ -29,7 +25,6 @@ public final class CustomerAddCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().customer(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.CUSTOMER),
-                Optional.ofNullable(from).map(this::file)), Optional.ofNullable(parent), Optional.empty()));
+        return stored(office().customer(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.CUSTOMER)), Optional.ofNullable(parent), Optional.empty()));
     }
 }

@@ -29,7 +29,6 @@ public final class CustomerChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().customer(new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.CUSTOMER),
-                Optional.empty()), Optional.ofNullable(parent), Optional.ofNullable(from)));
+        return stored(office().customer(new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.CUSTOMER)), Optional.ofNullable(parent), Optional.ofNullable(from)));
     }
 }

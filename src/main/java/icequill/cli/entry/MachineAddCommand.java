@@ -2,12 +2,8 @@ package icequill.cli.entry;
 
 import icequill.answer.EntryFlag;
 import icequill.office.register.EntryChange;
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Adds a machine to the book. */
@@ -20,16 +16,12 @@ public final class MachineAddCommand extends EntryCommand {
     @Parameters(index = "1", paramLabel = "ID", description = "What the machine is called within its site.")
     private String id = "";
 
-    @Option(names = "--file", paramLabel = "FILE", description = "Take the values from a file, with the keys of one machine of a site's file.")
-    private @Nullable Path from;
-
     public MachineAddCommand(Clock clock) {
         super(clock);
     }
 
     @Override
     public Integer call() {
-        return stored(office().machine(site, new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.MACHINE),
-                Optional.ofNullable(from).map(this::file))));
+        return stored(office().machine(site, new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.MACHINE))));
     }
 }

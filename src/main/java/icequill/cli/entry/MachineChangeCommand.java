@@ -3,7 +3,6 @@ package icequill.cli.entry;
 import icequill.answer.EntryFlag;
 import icequill.office.register.EntryChange;
 import java.time.Clock;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -23,7 +22,6 @@ public final class MachineChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().machine(site, new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.MACHINE),
-                Optional.empty())));
+        return stored(office().machine(site, new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.MACHINE))));
     }
 }

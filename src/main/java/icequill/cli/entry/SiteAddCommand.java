@@ -2,7 +2,6 @@ package icequill.cli.entry;
 
 import icequill.answer.EntryFlag;
 import icequill.office.register.EntryChange;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +16,6 @@ public final class SiteAddCommand extends EntryCommand {
     @Parameters(paramLabel = "ID", description = "What the site is called in the book: small letters, digits and hyphens.")
     private String id = "";
 
-    @Option(names = "--file", paramLabel = "FILE", description = "Take the site from a file, its customer and machines too.")
-    private @Nullable Path from;
-
     @Option(names = "--customer", paramLabel = "ID", description = "Who pays, by id.")
     private @Nullable String customer;
 
@@ -29,7 +25,6 @@ public final class SiteAddCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().site(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.SITE),
-                Optional.ofNullable(from).map(this::file)), Optional.ofNullable(customer)));
+        return stored(office().site(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.SITE)), Optional.ofNullable(customer)));
     }
 }

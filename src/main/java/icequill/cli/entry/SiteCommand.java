@@ -8,7 +8,6 @@ import picocli.CommandLine.Spec;
 @Command(name = "site", mixinStandardHelpOptions = true, subcommands = {SiteAddCommand.class, SiteChangeCommand.class,
         SiteListCommand.class,
         SiteShowCommand.class}, description = "Keeps the sites of the shop's book.", footerHeading = "%nExamples:%n", footer = {
-                "  icequill site add --file sites/mill-lane.yaml mill-lane",
                 "  icequill site change mill-lane --parking \"rear dock, before 9\"",
                 "  icequill site list alderton",
                 "  icequill site show mill-lane"})

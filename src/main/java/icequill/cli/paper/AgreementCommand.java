@@ -5,7 +5,7 @@ import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import picocli.CommandLine.Command;
 
@@ -20,7 +20,7 @@ public final class AgreementCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.plans().agreement(from, options);
     }
 }

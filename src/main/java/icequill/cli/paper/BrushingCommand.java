@@ -7,7 +7,7 @@ import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -38,11 +38,11 @@ public final class BrushingCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return brushed(office, from, options).map(BrushingResult::paper);
     }
 
-    private Checked<BrushingResult> brushed(Office office, Path from, PaperOptions options) {
+    private Checked<BrushingResult> brushed(Office office, FormName from, PaperOptions options) {
         return both ? office.brushingPair(from, options) : office.brushing(from, options);
     }
 }

@@ -8,7 +8,7 @@ import icequill.office.Office;
 import icequill.outlook.LookAhead;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -47,13 +47,13 @@ public final class CompareCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return owner
                 ? office.plans().ownersOutlook(from, options, asked())
                 : compared(office, from, options).map(ComparisonResult::paper);
     }
 
-    private Checked<ComparisonResult> compared(Office office, Path from, PaperOptions options) {
+    private Checked<ComparisonResult> compared(Office office, FormName from, PaperOptions options) {
         return office.plans().compare(from, options, asked());
     }
 

@@ -11,9 +11,8 @@ import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +29,7 @@ import picocli.CommandLine.ParameterException;
         "  icequill credit INV-2026-00012 --lines 3 --reason \"No evening work.\"    as the invoice counts them",
         "  icequill credit INV-2026-00012 --amount 25 --reason \"We came late.\"       part of an invoice's one line, before tax",
         "  icequill credit INV-2026-00012 --lines 3 --amount 25 --reason \"...\"      part of its third line",
-        "  icequill credit INV-2026-00012 --agreement agreements/a.yaml              how much its changes give back",
+        "  icequill credit INV-2026-00012 --agreement crumb-lane-bakery              how much its changes give back",
         "  icequill credit INV-2026-00012 --reissue --purchase-order PO-7731 --due keep --reason \"Wrong order number.\"",
         "  icequill credit INV-2026-00012 --reissue --bill-to --due restart --reason \"Wrong addressee.\"",
         "  icequill credit credits/wrong-minutes.yaml --number C-2026-001 --date 2026-05-20"})
@@ -42,8 +41,8 @@ public final class CreditCommand extends PaperCommand {
     @Option(names = "--amount", paramLabel = "A", description = "A part of one line, before tax; its tax goes back with it. Default: all that is left.")
     private @Nullable BigDecimal amount;
 
-    @Option(names = "--agreement", paramLabel = "FILE", description = "Says how much the changes of an agreement give back of the payment, and gives nothing back itself.")
-    private @Nullable Path agreement;
+    @Option(names = "--agreement", paramLabel = "FORM", description = "Says how much the changes of an agreement give back of the payment, and gives nothing back itself.")
+    private @Nullable String agreement;
 
     @Option(names = "--reason", paramLabel = "TEXT", description = "Why, printed for the customer.")
     private String reason = "";
@@ -69,8 +68,7 @@ public final class CreditCommand extends PaperCommand {
 
     @Override
     public Integer call() {
-        Path asked = from();
-        if (Files.exists(asked) || asked.toString().endsWith(".yaml")) {
+        if (from() instanceof FormName.InFile) {
             if (reissue || purchaseOrder != null || billTo != null || due != null || !reason.isEmpty()
                     || !lines.isEmpty() || amount != null || agreement != null) {
                 throw new ParameterException(spec().commandLine(),
@@ -79,23 +77,24 @@ public final class CreditCommand extends PaperCommand {
             }
             return super.call();
         }
-        Path changes = agreement;
+        String changes = agreement;
+        String number = from().text();
         if (changes != null) {
-            return propose(asked.toString(), changes);
+            return propose(number, changes);
         }
         CreditOffice office = CreditOffice.of(folder(), clock());
         return booking
-                .show(office.credit(asked.toString(), new CreditOptions(lines, Optional.ofNullable(amount), reason,
+                .show(office.credit(number, new CreditOptions(lines, Optional.ofNullable(amount), reason,
                         paperOptions().date(), again(), booking.booking(false))), printout());
     }
 
-    private int propose(String number, Path changes) {
+    private int propose(String number, String changes) {
         if (!lines.isEmpty() || amount != null || reissue) {
             throw new ParameterException(spec().commandLine(),
                     "--agreement says how much goes back, so it does not go with --lines, --amount or --reissue");
         }
         Printout printout = printout();
-        return printout.show(CreditOffice.of(folderOf(changes), clock()).byChanges(number, from(changes),
+        return printout.show(CreditOffice.of(folder(), clock()).byChanges(number, from(changes),
                 paperOptions().date()), credit -> {
                     if (printout.json()) {
                         printout.out().println(JsonText.of(credit.json()));
@@ -126,7 +125,7 @@ public final class CreditCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.credit(from, options);
     }
 }

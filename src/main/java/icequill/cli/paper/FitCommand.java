@@ -8,7 +8,7 @@ import icequill.cli.terminal.Printout;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import picocli.CommandLine.Command;
 
@@ -33,7 +33,7 @@ public final class FitCommand extends PaperCommand {
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(office().plans().fit(from(), paperOptions()), result -> print(result, printout));
+        return printout.show(office().plans().fit(file(), paperOptions()), result -> print(result, printout));
     }
 
     private static void print(FitResult result, Printout printout) {
@@ -46,7 +46,7 @@ public final class FitCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
-        return office.plans().fit(from, options).map(FitResult::paper);
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+        return office.plans().fit(file(), options).map(FitResult::paper);
     }
 }

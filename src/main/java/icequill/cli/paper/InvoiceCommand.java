@@ -5,7 +5,7 @@ import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -28,7 +28,7 @@ public final class InvoiceCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return payment == null ? office.invoice(from, options) : office.plans().payment(from, payment, options);
     }
 }

@@ -4,7 +4,6 @@ import icequill.answer.TimetableSheet;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
 import icequill.cli.terminal.Table;
-import icequill.office.Office;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.util.OptionalInt;
@@ -31,8 +30,8 @@ public final class PlanCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions options = new ShopOptions();
 
-    @Parameters(paramLabel = "FILE", description = "The visit's file.")
-    private Path file = Path.of("");
+    @Parameters(paramLabel = "VISIT", description = "The visit: a file, or its id in the book.")
+    private String visit = "";
 
     @Option(names = "--crew", paramLabel = "N", description = "For so many people, from 1 to 6. Default: those whom the visit names.")
     private @Nullable Integer crew;
@@ -46,7 +45,7 @@ public final class PlanCommand implements Callable<Integer> {
         OptionalInt size = crew == null ? OptionalInt.empty() : OptionalInt.of(crew);
         Path target = alarms;
         return printout.show(
-                Office.of(options.folderOf(file)).plan(options.file(file), size, options.language())
+                options.office(options.folderOf(Path.of(visit))).plan(options.form(visit), size, options.language())
                         .then(sheet -> target == null
                                 ? Checked.sound(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),

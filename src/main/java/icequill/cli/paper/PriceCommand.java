@@ -2,7 +2,7 @@ package icequill.cli.paper;
 
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
-import icequill.office.Office;
+import icequill.files.pricing.Prices;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,8 +24,8 @@ public final class PriceCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions options = new ShopOptions();
 
-    @Parameters(paramLabel = "FILE", description = "The visit's file.")
-    private Path file = Path.of("");
+    @Parameters(paramLabel = "VISIT", description = "The visit: a file, or its id in the book.")
+    private String visit = "";
 
     @Option(names = "--how", description = "Show how each number was figured.")
     private boolean how;
@@ -37,7 +37,7 @@ public final class PriceCommand implements Callable<Integer> {
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
         return printout.show(
-                Office.of(options.folderOf(file)).price(options.file(file), options.language()),
+                options.office(options.folderOf(Path.of(visit))).price(options.form(visit), options.language()),
                 sheet -> PriceTable.print(sheet, how, owner, printout));
     }
 }

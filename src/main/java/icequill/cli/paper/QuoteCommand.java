@@ -6,7 +6,7 @@ import icequill.cli.terminal.Printout;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,7 +42,7 @@ public final class QuoteCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.quote(from, options);
     }
 }

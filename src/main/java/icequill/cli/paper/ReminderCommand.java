@@ -6,7 +6,7 @@ import icequill.document.Reminder;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import java.util.Arrays;
 import picocli.CommandLine.Command;
@@ -28,7 +28,7 @@ public final class ReminderCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.accounts().reminder(from, options, level);
     }
 

@@ -8,7 +8,7 @@ import icequill.cli.terminal.Printout;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +47,7 @@ public final class RenewalCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.plans().renewal(from, options, Optional.ofNullable(late)).map(RenewalAdvice::paper);
     }
 }

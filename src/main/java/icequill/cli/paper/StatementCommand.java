@@ -5,7 +5,7 @@ import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
-import java.nio.file.Path;
+import icequill.shop.FormName;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -27,7 +27,7 @@ public final class StatementCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, Path from, PaperOptions options) {
+    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.accounts().statement(from, options, Optional.ofNullable(since));
     }
 }

@@ -4,6 +4,7 @@ import icequill.answer.BookedPaper;
 import icequill.answer.JsonText;
 import icequill.office.care.CheckShop;
 import icequill.problem.Checked;
+import icequill.shop.FormName;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -45,6 +46,10 @@ public abstract class BookCommand implements Callable<Integer> {
 
     protected final Path folderOf(Path file) {
         return told(options.folderOf(file));
+    }
+
+    protected final FormName form(String name) {
+        return options.form(name);
     }
 
     protected final Path file(Path file) {

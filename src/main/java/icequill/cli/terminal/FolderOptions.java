@@ -1,5 +1,7 @@
 package icequill.cli.terminal;
 
+import icequill.document.Where;
+import icequill.shop.FormName;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,11 @@ final class FolderOptions {
             }
         }
         return Path.of("");
+    }
+
+    /** A form as given; a file is looked for in the shop folder too. */
+    FormName form(String name) {
+        return FormName.of(name) instanceof FormName.InFile(Path file) ? FormName.file(file(file)) : FormName.of(name);
     }
 
     /** The file as given, or within the shop folder when it is not found from here. */

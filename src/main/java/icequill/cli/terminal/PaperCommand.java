@@ -2,9 +2,11 @@ package icequill.cli.terminal;
 
 import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
+import icequill.document.Where;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -29,8 +31,8 @@ public abstract class PaperCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions options = new ShopOptions();
 
-    @Parameters(paramLabel = "FILE", description = "The file to write the paper from.")
-    private Path file = Path.of("");
+    @Parameters(paramLabel = "FORM", description = "What to write the paper from: a file, or what the book calls it.")
+    private String form = "";
 
     @Option(names = "--number", paramLabel = "N", description = "The number of the paper. Without one it is a draft.")
     private @Nullable String number;
@@ -46,7 +48,7 @@ public abstract class PaperCommand implements Callable<Integer> {
     }
 
     /** Writes the paper that this command is for. */
-    protected abstract Checked<WrittenPaper> write(Office office, Path from, PaperOptions wish);
+    protected abstract Checked<WrittenPaper> write(Office office, FormName from, PaperOptions wish);
 
     @Override
     public Integer call() {
@@ -72,25 +74,26 @@ public abstract class PaperCommand implements Callable<Integer> {
     }
 
     protected final Office office() {
-        return Office.of(options.folderOf(file));
+        return options.office(options.folderOf(Path.of(form)));
     }
 
-    protected final Path from() {
-        return options.file(file);
+    protected final FormName from() {
+        return options.form(form);
     }
 
-    /** Another file than the one that the paper is written from. */
-    protected final Path from(Path other) {
-        return options.file(other);
+    /** What the paper is written from, where that can only be a file. */
+    protected final Path file() {
+        return options.file(Path.of(form));
     }
 
-    protected final Path folderOf(Path other) {
-        return options.folderOf(other);
+    /** Another form than the one that the paper is written from. */
+    protected final FormName from(String other) {
+        return options.form(other);
     }
 
     protected final PaperOptions paperOptions() {
         return new PaperOptions(Optional.ofNullable(number),
-                date == null ? ShopDay.today(options.folderOf(file), clock) : date,
+                date == null ? ShopDay.today(options.folderOf(Path.of(form)), clock) : date,
                 options.language(), extras.extras());
     }
 

@@ -1,7 +1,11 @@
 package icequill.cli.terminal;
 
+import icequill.office.Office;
 import icequill.party.Language;
+import icequill.shop.FormName;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
@@ -15,6 +19,9 @@ public final class ShopOptions {
 
     @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
     private @Nullable LanguageTag language;
+
+    @Option(names = "--with", paramLabel = "FILE", description = "Also go by the forms in a file, such as a site's, before those of the book, and store them nowhere.")
+    private List<Path> with = new ArrayList<>();
 
     /** The values of --lang, spelled as people write them. */
     public enum LanguageTag {
@@ -46,5 +53,14 @@ public final class ShopOptions {
 
     public Path file(Path file) {
         return folders.file(file);
+    }
+
+    public FormName form(String name) {
+        return folders.form(name);
+    }
+
+    /** The office of the shop, with whatever forms are laid over its book. */
+    public Office office(Path folder) {
+        return Office.of(folder, with.stream().map(folders::file).toList());
     }
 }

@@ -1,10 +1,12 @@
 package icequill.files.disk;
 
+import icequill.document.Where;
 import icequill.files.yaml.FolderFiles;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -21,10 +23,12 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -99,6 +103,20 @@ public final class CsvFile {
                     "cells with commas between them, those that hold commas or quotes in quotes");
         }
         return List.of();
+    }
+
+    /** The names in a list's head, in small letters; none where it cannot be read, which reading it will tell. */
+    public static Set<String> head(Path file) {
+        if (FolderFiles.isEndless(file)) {
+            return Set.of();
+        }
+        try (BufferedReader lines = Files.newBufferedReader(file)) {
+            return Optional.ofNullable(lines.readLine()).stream().flatMap(line -> Arrays.stream(line.split("[,;]")))
+                    .map(name -> name.replaceAll("[\"\uFEFF]", "").strip().toLowerCase(Locale.ROOT))
+                    .collect(Collectors.toSet());
+        } catch (IOException unreadable) {
+            return Set.of();
+        }
     }
 
     /** The same for a list of up to 100 million bytes. */

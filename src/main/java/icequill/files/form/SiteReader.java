@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
 public final class SiteReader {
 
     /** Stands for a customer who has problems of his own, so that those of the site are found too. */
-    static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()), Optional.empty(),
+    public static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()), Optional.empty(),
             Optional.empty(), false, List.of(), Optional.empty());
 
     private final Fields fields;
@@ -39,14 +39,11 @@ public final class SiteReader {
         this.fields = fields;
     }
 
-    /** Empty when something needed is missing or wrong, which is then reported. */
-    public Optional<Site> read(String id) {
-        Optional<Customer> customer = fields.child("customer").flatMap(SiteReader::customer);
-        Optional<Site> site = read(id, customer.orElse(UNKNOWN));
-        return customer.flatMap(known -> site);
-    }
-
-    /** The same for a customer who is known from elsewhere. */
+    /**
+     * Empty when something needed is missing or wrong, which is then reported.
+     *
+     * @param customer who pays
+     */
     public Optional<Site> read(String id, Customer customer) {
         Optional<Address> address = fields.child("address").flatMap(ShopReader::address);
         List<Machine> machines = machines();

@@ -14,6 +14,7 @@ import icequill.party.Customer;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.party.Timeline;
+import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import java.time.LocalDate;
@@ -31,8 +32,11 @@ import java.util.function.Consumer;
 public final class StoredForms {
 
     private static final String SITE = "/icequill/schema/site.schema.json";
-    private static final String CUSTOMER_KEY = "customer";
-    private static final String MACHINES_KEY = "machines";
+    public static final String CUSTOMER_KEY = "customer";
+    /** The account that a customer belongs to. */
+    public static final String PARENT_KEY = "parent";
+    private static final String CUSTOMER = "/$defs/customer";
+    public static final String MACHINES_KEY = "machines";
     private static final String BILL_KEY = "billTo";
 
     private final Problems problems;
@@ -58,8 +62,20 @@ public final class StoredForms {
     /** A machine of a list, before it is known whether it is right. */
     public record Given(String id, Map<Column, GivenValue> values, Place place) {}
 
+    /**
+     * A site as the book holds it.
+     *
+     * @param data of the site itself
+     * @param machines each by itself
+     */
+    public record Stored(Customer customer, String data, List<String> machines) {
+        public Stored {
+            machines = List.copyOf(machines);
+        }
+    }
+
     /** The site as it was stored. */
-    public Optional<Site> site(String id, SiteSource.Stored stored) {
+    public Optional<Site> site(String id, Stored stored) {
         Tree.Branch tree = whole(siteTree(id, stored.data()), stored.machines().stream()
                 .map(machine -> tree(machine, "the book's machine at " + id)).toList());
         return checked(tree).read(id, stored.customer());
@@ -99,7 +115,7 @@ public final class StoredForms {
     /** A site that was read from a file, as it is stored. */
     public static Whole whole(Site site, Tree.Branch tree) {
         Map<String, Tree> own = new LinkedHashMap<>(tree.entries());
-        own.keySet().removeAll(Set.of("format", CUSTOMER_KEY, MACHINES_KEY));
+        own.keySet().removeAll(Set.of(Form.KIND_KEY, Form.ID_KEY, "format", CUSTOMER_KEY, MACHINES_KEY));
         Map<String, String> machines = new LinkedHashMap<>();
         if (tree.entries().get(MACHINES_KEY) instanceof Tree.Row row) {
             List<Machine> read = site.machines();
@@ -126,18 +142,34 @@ public final class StoredForms {
         Tree.Branch tree = billed(ValueTree.over(base, values));
         note.accept(tree);
         int found = problems.count();
-        problems.addAll(SchemaCheck.check(tree, SITE, "/properties/customer",
+        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER,
                 ofAccount ? Set.of(BILL_KEY) : Set.of()));
         Optional<Customer> read = SiteReader.customer(new Fields(tree, problems));
         return read.filter(sound -> problems.count() == found)
                 .map(customer -> before.map(old -> dated(customer, old, from, day)).orElse(customer));
     }
 
-    /** A customer from a file with the keys that a site's file has below {@code customer}. */
+    /** A customer from a form of his own, or from what stands below {@code customer} in a site's; of an account's, nobody need be billed. */
     public Optional<Customer> customer(Tree.Branch tree) {
-        note.accept(tree);
-        problems.addAll(SchemaCheck.check(tree, SITE, "/properties/customer", Set.of()));
+        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER,
+                tree.entries().containsKey(PARENT_KEY) ? Set.of(BILL_KEY) : Set.of()));
         return SiteReader.customer(new Fields(tree, problems));
+    }
+
+    /** A site's form, held against its schema; who pays is looked at by itself, since he may stand there or be named. */
+    public Optional<Fields> site(Tree tree) {
+        if (!(tree instanceof Tree.Branch branch)) {
+            problems.addAll(SchemaCheck.check(tree, SITE));
+            return Optional.empty();
+        }
+        Tree who = branch.entries().get(CUSTOMER_KEY);
+        problems.addAll(who == null
+                ? SchemaCheck.check(branch, SITE)
+                : SchemaCheck.check(Form.without(branch, Set.of(CUSTOMER_KEY)), SITE, "", Set.of(CUSTOMER_KEY)));
+        if (who instanceof Tree.Row) {
+            problems.add(Code.WRONG_TYPE, who.place(), "found a list", "who pays: the id of a customer, or his own keys");
+        }
+        return Optional.of(new Fields(branch, problems));
     }
 
     private static Customer billedOn(Customer customer, LocalDate day) {

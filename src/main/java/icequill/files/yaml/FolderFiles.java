@@ -41,11 +41,6 @@ public record FolderFiles(Path folder, Problems problems) {
         return List.of();
     }
 
-    /** The same for a subfolder that a shop need not have. */
-    public List<Path> ifThere(String subfolder) {
-        return Files.isDirectory(folder.resolve(subfolder)) ? of(subfolder) : List.of();
-    }
-
     /** As problems show it: from the shop folder on, where the file lies in it. */
     public String shown(Path file) {
         Path whole = file.toAbsolutePath().normalize();

@@ -51,6 +51,11 @@ public final class Json {
         }
     }
 
+    /** A value as JSON on one line; of maps, lists, texts, truths and numbers, which are written out in full. */
+    public static String line(Object value) {
+        return COMPACT.writeValueAsString(value);
+    }
+
     /**
      * A value as indented JSON.
      *

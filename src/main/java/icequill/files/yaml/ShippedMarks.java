@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -44,10 +45,10 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
         return shipped.replace(INVENTED, MARK + ", put in your own and take this away");
     }
 
-    /** Those of a shop's settings, rates and sites, in the order of files and lines. */
+    /** Those of a shop's settings and rates, in the order of files and lines. */
     public static List<ShippedMarks> of(Path folder) {
-        return Stream.of(files(folder, ""), files(folder, "pricing"), files(folder, "sites")).flatMap(List::stream)
-                .flatMap(file -> of(folder, file).stream()).toList();
+        return Stream.of(files(folder, ""), files(folder, "pricing")).flatMap(List::stream)
+                .flatMap(file -> in(file, folder.relativize(file).toString()).stream()).toList();
     }
 
     private static List<Path> files(Path folder, String within) {
@@ -62,11 +63,16 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
         }
     }
 
-    private static List<ShippedMarks> of(Path folder, Path file) {
+    /**
+     * Those of one file, by line; none where it cannot be read.
+     *
+     * @param name of the file, as problems are to show it
+     */
+    public static List<ShippedMarks> in(Path file, String name) {
         List<String> lines;
         try {
             lines = Files.readAllLines(file);
-        } catch (MalformedInputException notUtf8) {
+        } catch (MalformedInputException | NoSuchFileException unreadable) {
             // Whoever reads the file for its values reports that.
             return List.of();
         } catch (IOException unreadable) {
@@ -75,9 +81,8 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
         if (lines.stream().noneMatch(ShippedMarks::isMarked)) {
             return List.of();
         }
-        String name = folder.relativize(file).toString();
-        List<Tree.Leaf> leaves = YamlReader.read(file, name, new Problems()).map(ShippedMarks::leaves)
-                .orElse(Stream.empty()).toList();
+        List<Tree.Leaf> leaves = YamlReader.readAll(file, name, new Problems()).stream()
+                .flatMap(ShippedMarks::leaves).toList();
         return IntStream.range(0, lines.size()).filter(i -> isMarked(lines.get(i)))
                 .mapToObj(i -> new ShippedMarks(new Place(name, i + 1, ""), value(lines.get(i)),
                         leaves.stream().filter(leaf -> leaf.place().line() == i + 1).filter(ShippedMarks::isPrinted)

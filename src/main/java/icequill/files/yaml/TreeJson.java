@@ -1,6 +1,7 @@
 package icequill.files.yaml;
 
 import java.math.BigDecimal;
+import java.util.function.Function;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -18,26 +19,31 @@ public final class TreeJson {
     private TreeJson() {
     }
 
+    /** Numbers are written as they were: a pH of 7.0 says more than one of 7. */
     public static String text(Tree tree) {
-        return MAPPER.writeValueAsString(node(tree));
+        return MAPPER.writeValueAsString(node(tree, NODES::numberNode));
     }
 
-    /** Whole numbers are written without a fraction, however the file writes them. */
+    /** As a schema reads it: whole numbers without a fraction, however the file writes them. */
     static JsonNode node(Tree tree) {
+        return node(tree, TreeJson::number);
+    }
+
+    private static JsonNode node(Tree tree, Function<BigDecimal, JsonNode> number) {
         return switch (tree) {
         case Tree.Branch branch -> {
             ObjectNode object = NODES.objectNode();
-            branch.entries().forEach((key, value) -> object.set(key, node(value)));
+            branch.entries().forEach((key, value) -> object.set(key, node(value, number)));
             yield object;
         }
         case Tree.Row row -> {
             ArrayNode array = NODES.arrayNode();
-            row.items().forEach(item -> array.add(node(item)));
+            row.items().forEach(item -> array.add(node(item, number)));
             yield array;
         }
         case Tree.Leaf leaf -> switch (leaf.kind()) {
         case TEXT -> NODES.stringNode(leaf.text());
-        case NUMBER -> leaf.number().map(TreeJson::number).orElseGet(() -> NODES.stringNode(leaf.text()));
+        case NUMBER -> leaf.number().map(number).orElseGet(() -> NODES.stringNode(leaf.text()));
         case TRUTH -> NODES.booleanNode(Boolean.parseBoolean(leaf.text()));
         case NOTHING -> NODES.nullNode();
         };

@@ -40,6 +40,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 public final class YamlReader {
 
     private static final int MOST_BYTES = 1_000_000;
+    private static final int MOST_BYTES_OF_SEVERAL = 20_000_000;
     private static final int MOST_LEVELS = 20;
 
     /** What YAML itself takes values for, without being told. */
@@ -47,12 +48,14 @@ public final class YamlReader {
 
     private final String name;
     private final Problems problems;
+    private final int most;
     /** An alias brings the same node again, with all that is in it, and an alias within that as well. */
     private final Set<Node> met = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private YamlReader(String name, Problems problems) {
+    private YamlReader(String name, Problems problems, int most) {
         this.name = name;
         this.problems = problems;
+        this.most = most;
     }
 
     /**
@@ -62,13 +65,20 @@ public final class YamlReader {
      * @param problems what is wrong is added here
      */
     public static Optional<Tree> read(Path file, String name, Problems problems) {
-        YamlReader reader = new YamlReader(name, problems);
+        YamlReader reader = new YamlReader(name, problems, MOST_BYTES);
         return reader.text(file).flatMap(reader::parse);
+    }
+
+    /** The same for a file that may hold several documents, one after the other. */
+    public static List<Tree> readAll(Path file, String name, Problems problems) {
+        YamlReader reader = new YamlReader(name, problems, MOST_BYTES_OF_SEVERAL);
+        return reader.text(file).map(reader::documents).orElse(List.of()).stream()
+                .flatMap(node -> reader.tree(node, "", 1).stream()).toList();
     }
 
     /** The same for a text that stands in no file. */
     public static Optional<Tree> parse(String text, String name, Problems problems) {
-        return new YamlReader(name, problems).parse(text);
+        return new YamlReader(name, problems, MOST_BYTES).parse(text);
     }
 
     private Optional<String> text(Path file) {
@@ -76,10 +86,10 @@ public final class YamlReader {
             return none(Code.UNREADABLE, "it is no ordinary file", "a file of text, no pipe and no folder");
         }
         try (InputStream stream = Files.newInputStream(file)) {
-            byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
-            if (bytes.length > MOST_BYTES) {
+            byte[] bytes = stream.readNBytes(most + 1);
+            if (bytes.length > most) {
                 return none(Code.TOO_LARGE, "the file has " + Math.max(bytes.length, Files.size(file)) + " bytes",
-                        "at most " + MOST_BYTES);
+                        "at most " + most);
             }
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                     .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
@@ -94,30 +104,37 @@ public final class YamlReader {
     }
 
     private Optional<Tree> parse(String text) {
+        List<Node> documents = documents(text);
+        if (documents.size() > 1) {
+            problems.add(Code.UNREADABLE, place(documents.get(1), ""), "a second document begins",
+                    "one document in a file: remove the line ---");
+            return Optional.empty();
+        }
+        return documents.stream().findFirst().flatMap(document -> tree(document, "", 1));
+    }
+
+    /** Never empty, unless that was reported. */
+    private List<Node> documents(String text) {
         LoadSettings settings = LoadSettings.builder().setAllowDuplicateKeys(true).setAllowNonScalarKeys(false)
-                .setCodePointLimit(MOST_BYTES).setMaxAliasesForCollections(0).build();
+                .setCodePointLimit(most).setMaxAliasesForCollections(0).build();
+        List<Node> documents = new ArrayList<>();
         try {
-            List<Node> documents = new ArrayList<>();
             new Compose(settings).composeAllFromString(text).forEach(documents::add);
             if (documents.isEmpty()) {
-                return none(Code.UNREADABLE, "the file is empty", "keys and values");
+                problems.add(Code.UNREADABLE, Place.ofFile(name), "the file is empty", "keys and values");
             }
-            if (documents.size() > 1) {
-                problems.add(Code.UNREADABLE, place(documents.get(1), ""), "a second document begins",
-                        "one document in a file: remove the line ---");
-                return Optional.empty();
-            }
-            return tree(documents.getFirst(), "", 1);
+            return documents;
         } catch (MarkedYamlEngineException broken) {
             int line = broken.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
             problems.add(Code.UNREADABLE, new Place(name, line, ""), "not YAML: " + broken.getProblem(),
                     "check quotes, colons and indentation by spaces");
-            return Optional.empty();
         } catch (YamlEngineException broken) {
-            return none(Code.UNREADABLE, "not YAML: " + broken.getMessage(), "");
+            problems.add(Code.UNREADABLE, Place.ofFile(name), "not YAML: " + broken.getMessage(), "");
         } catch (StackOverflowError deep) {
-            return none(Code.TOO_LARGE, "the lists and keys are nested too deep", "at most " + MOST_LEVELS + " levels");
+            problems.add(Code.TOO_LARGE, Place.ofFile(name), "the lists and keys are nested too deep",
+                    "at most " + MOST_LEVELS + " levels");
         }
+        return List.of();
     }
 
     private <T> Optional<T> none(Code code, String message, String allowed) {

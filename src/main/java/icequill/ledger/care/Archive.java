@@ -20,21 +20,28 @@ public final class Archive {
     static final JsonMapper JSON = JsonMapper.builder().build();
 
     /** The tables in an order in which each row comes after those it points to. */
-    static final List<Table> TABLES = List.of(new Table("customer", "id"),
-            new Table("customer_bill_to", "customer_id, valid_from"),
-            new Table("customer_certificate", "customer_id, position"), new Table("site", "id"),
-            new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("visit_withdrawn", "visit_id"),
-            new Table("series", "kind, office, year"),
-            new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
-            new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
-            new Table("paper_word", "word, paper_id"), new Table("paper_backdated", "paper_id"));
+    private static final List<Table> TABLES = List.of(new Table("customer", "id", 1),
+            new Table("customer_bill_to", "customer_id, valid_from", 1),
+            new Table("customer_certificate", "customer_id, position", 1), new Table("site", "id", 1),
+            new Table("machine", "site_id, id", 1), new Table("visit", "id", 1),
+            new Table("visit_withdrawn", "visit_id", 3), new Table("agreement", "id", 6),
+            new Table("request", "kind, id", 6), new Table("series", "kind, office, year", 1),
+            new Table("whereabouts", "id", 1), new Table("whereabouts_word", "word, whereabouts_id", 1),
+            new Table("paper", "id", 1), new Table("paper_line", "paper_id, position", 1),
+            new Table("paper_word", "word, paper_id", 1), new Table("paper_backdated", "paper_id", 3));
+
+    /** Those of a book of that schema. */
+    static List<Table> tables(int schema) {
+        return TABLES.stream().filter(table -> table.since() <= schema).toList();
+    }
 
     /**
      * A table of the book.
      *
      * @param order of its rows in a backup
+     * @param since which schema books have it
      */
-    record Table(String name, String order) {
+    record Table(String name, String order, int since) {
         String entry() {
             return "tables/" + name + ".jsonl";
         }

@@ -182,7 +182,7 @@ public final class FromPapers {
         String visit = origin.visit().orElse("");
         if (!visit.isEmpty() && !entries.has("visit", visit)) {
             ZonedDateTime day = found.read().date().atStartOfDay(ZoneOffset.UTC);
-            VisitRows.insert(handle, new VisitEntry(visit, site, day, day, Optional.empty(), ""), now);
+            VisitRows.insert(handle, new VisitEntry(visit, site, day, day, Optional.empty(), false, ""), now);
             problems.add(named("visit \"" + visit + "\""));
         }
     }

@@ -75,7 +75,8 @@ final class OpenArchive implements AutoCloseable {
     }
 
     private void checkNames() {
-        Set<String> known = Archive.TABLES.stream().map(Archive.Table::entry).collect(Collectors.toSet());
+        Set<String> known = Archive.tables(Schema.NEWEST).stream().map(Archive.Table::entry)
+                .collect(Collectors.toSet());
         known.add(Archive.CONTENTS);
         Set<String> seen = new HashSet<>();
         for (ZipEntry entry : Collections.list(zip.entries())) {
@@ -86,9 +87,6 @@ final class OpenArchive implements AutoCloseable {
                 throw new BrokenArchive("it holds " + entry.getName() + " twice");
             }
         }
-        known.stream().sorted().filter(name -> !seen.contains(name)).findFirst().ifPresent(name -> {
-            throw new BrokenArchive("it lacks " + name);
-        });
     }
 
     private void checkSizes(long length) {
@@ -111,10 +109,12 @@ final class OpenArchive implements AutoCloseable {
         if (contents.schema() < 1) {
             throw new BrokenArchive("it says it is of schema " + contents.schema());
         }
-        Set<String> tables = Archive.TABLES.stream().map(Archive.Table::name).collect(Collectors.toSet());
+        Set<String> tables = Archive.tables(contents.schema()).stream().map(Archive.Table::name)
+                .collect(Collectors.toSet());
         if (contents.schema() <= Schema.NEWEST && !contents.hashes().keySet().equals(tables)) {
             throw new BrokenArchive("its contents name other tables than a book has");
         }
+        Archive.tables(contents.schema()).forEach(table -> entry(table.entry()));
         List<String> wrong = contents.missing().stream()
                 .filter(number -> contents.heads().stream().noneMatch(head -> head.series().has(number))).toList();
         if (!wrong.isEmpty()) {

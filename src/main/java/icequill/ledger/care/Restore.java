@@ -180,7 +180,7 @@ public final class Restore {
     private Checked<AuditReport> filled(Path file, OpenArchive archive, Handle handle, Dialect dialect,
             PaperFiles files) {
         Archive.Contents contents = archive.contents();
-        for (Archive.Table table : Archive.TABLES) {
+        for (Archive.Table table : Archive.tables(contents.schema())) {
             String hash = TableLoad.load(handle, table, archive.table(table));
             if (!hash.equals(contents.hashes().get(table.name()))) {
                 throw new BrokenArchive("table " + table.name() + " is not as it was written");

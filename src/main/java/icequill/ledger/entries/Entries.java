@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** The customers, sites, machines and visits of the book. */
+/** The customers, sites, machines, visits, agreements and requests of the book. */
 public final class Entries {
 
     private final Handle handle;
@@ -46,12 +46,12 @@ public final class Entries {
                 .orElseGet(() -> missing("machine at " + site, id));
     }
 
-    /** Of one site, by id. */
+    /** Of one site, in its order. */
     public List<MachineEntry> machinesOf(String site) {
         return MachineRows.ofSite(handle, site);
     }
 
-    /** By site and id. */
+    /** By site, in its order. */
     public List<MachineEntry> machines() {
         return MachineRows.all(handle);
     }
@@ -60,20 +60,54 @@ public final class Entries {
         return VisitRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("visit", id));
     }
 
-    /** By their beginning. */
+    /** Those that were done, by their beginning. */
     public List<VisitEntry> visits() {
-        return VisitRows.all(handle);
+        return VisitRows.all(handle, false);
     }
 
-    /** Of one site, by their beginning. */
+    /** Those still to come, by their beginning. */
+    public List<VisitEntry> plannedVisits() {
+        return VisitRows.all(handle, true);
+    }
+
+    /** All of one site, planned and done, by their beginning. */
     public List<VisitEntry> visitsAt(String site) {
         return VisitRows.atSite(handle, site);
     }
 
-    /** Those that share a moment with the time. */
+    /** Those that were done and share a moment with the time. */
     public List<VisitEntry> visitsDuring(ZonedDateTime from, ZonedDateTime until) {
         return VisitRows.around(handle, from, until).stream()
                 .filter(visit -> visit.began().isBefore(until) && from.isBefore(visit.ended())).toList();
+    }
+
+    /** By id or number. */
+    public Optional<AgreementEntry> agreement(String idOrNumber) {
+        return AgreementRows.find(handle, idOrNumber);
+    }
+
+    /** By id. */
+    public List<AgreementEntry> agreements() {
+        return AgreementRows.all(handle);
+    }
+
+    /** Of one site, by id. */
+    public List<AgreementEntry> agreementsAt(String site) {
+        return AgreementRows.atSite(handle, site);
+    }
+
+    public Optional<RequestEntry> request(String kind, String id) {
+        return RequestRows.find(handle, kind, id);
+    }
+
+    /** By kind and id. */
+    public List<RequestEntry> requests() {
+        return RequestRows.all(handle);
+    }
+
+    /** Of one site, by kind and id. */
+    public List<RequestEntry> requestsAt(String site) {
+        return RequestRows.atSite(handle, site);
     }
 
     /** Empty for a visit that stands. */

@@ -7,7 +7,8 @@ import java.util.Optional;
  * A machine in the book.
  *
  * @param id within its site
+ * @param position in the order of its site's machines
  * @param data all that is known of it, as the caller writes it
  */
 public record MachineEntry(String site, String id, String model, Optional<String> serial,
-        Optional<LocalDate> installed, String data) {}
+        Optional<LocalDate> installed, int position, String data) {}

@@ -1,5 +1,6 @@
 package icequill.ledger.entries;
 
+import icequill.ledger.papers.Papers;
 import icequill.party.Address;
 import icequill.party.Customer;
 import icequill.problem.Checked;
@@ -15,7 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 
-/** Adds and changes customers, sites, machines and visits. Each refuses what would leave the book untrue. */
+/** Adds and changes customers, sites, machines, visits, agreements and requests. Each refuses what would leave the book untrue. */
 public final class Register {
 
     /** What stands in the place of what was forgotten. */
@@ -68,21 +69,55 @@ public final class Register {
                 () -> MachineRows.update(handle, machine));
     }
 
+    /** A visit that is planned, or was done. */
     public Checked<VisitEntry> record(VisitEntry visit) {
         Problems problems = taken("visit", visit.id());
         problems.take(entries.site(visit.site()));
         return stored(problems, visit, () -> VisitRows.insert(handle, visit, now));
     }
 
-    /** Records a visit anew, as long as no paper was issued for it. */
+    /** Notes a visit anew, as long as no paper was issued for it; one that was planned may be done now, but not the other way. */
     public Checked<VisitEntry> change(VisitEntry visit) {
-        Problems problems = missing(entries.visit(visit.id()));
+        Checked<VisitEntry> before = entries.visit(visit.id());
+        Problems problems = missing(before);
+        before.found().filter(known -> visit.isPlanned() && !known.isPlanned()).ifPresent(done -> problems.add(
+                Code.NOT_ALLOWED, Place.NOWHERE, "visit \"" + visit.id() + "\" was done already",
+                "a planned visit of another id"));
         problems.take(entries.site(visit.site()));
         problems.addAll(withdrawn(visit.id()));
         paperOf(visit.id()).ifPresent(number -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                 "visit \"" + visit.id() + "\" was billed as " + number,
                 "a credit note for it, and a visit of another id"));
         return stored(problems, visit, () -> VisitRows.update(handle, visit, now));
+    }
+
+    public Checked<AgreementEntry> add(AgreementEntry agreement) {
+        Problems problems = taken("agreement", agreement.id());
+        problems.addAll(sameNumber(agreement));
+        problems.take(entries.site(agreement.site()));
+        return stored(problems, agreement, () -> AgreementRows.insert(handle, agreement, now));
+    }
+
+    public Checked<AgreementEntry> change(AgreementEntry agreement) {
+        Problems problems = new Problems();
+        problems.addAll(sameNumber(agreement));
+        problems.take(entries.site(agreement.site()));
+        return stored(problems, agreement, () -> AgreementRows.update(handle, agreement, now));
+    }
+
+    private List<Problem> sameNumber(AgreementEntry agreement) {
+        return entries.agreement(agreement.number()).filter(other -> !other.id().equals(agreement.id()))
+                .map(other -> exists("agreement " + agreement.number() + ", which is", other.id())).stream().toList();
+    }
+
+    public Checked<RequestEntry> add(RequestEntry request) {
+        Problems problems = missing(entries.site(request.site()));
+        return stored(problems, request, () -> RequestRows.insert(handle, request, now));
+    }
+
+    public Checked<RequestEntry> change(RequestEntry request) {
+        Problems problems = missing(entries.site(request.site()));
+        return stored(problems, request, () -> RequestRows.update(handle, request, now));
     }
 
     /** Takes a recorded visit back. Whether an invoice of it stands is for the caller to know. */
@@ -108,7 +143,7 @@ public final class Register {
 
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines and visits, and why visits were withdrawn. Papers that were issued stay as they are, as long as the law and the shop keep them.
+     * sites, machines, visits, agreements and requests, and why visits were withdrawn. Papers that were issued stay as they are, as long as the law and the shop keep them.
      *
      * @param day on which it is done
      */
@@ -128,9 +163,14 @@ public final class Register {
         SiteRows.update(handle,
                 new SiteEntry(site.id(), site.customer(), BLANK, Optional.empty(), address, Optional.empty(), BLANK));
         entries.machinesOf(site.id()).forEach(machine -> MachineRows.update(handle, new MachineEntry(machine.site(),
-                machine.id(), machine.model(), machine.serial(), machine.installed(), BLANK)));
+                machine.id(), machine.model(), machine.serial(), machine.installed(), machine.position(), BLANK)));
         entries.visitsAt(site.id()).forEach(visit -> VisitRows.update(handle,
-                new VisitEntry(visit.id(), visit.site(), visit.began(), visit.ended(), Optional.empty(), BLANK), now));
+                new VisitEntry(visit.id(), visit.site(), visit.began(), visit.ended(), Optional.empty(),
+                        visit.isPlanned(), BLANK), now));
+        entries.agreementsAt(site.id()).forEach(agreement -> AgreementRows.update(handle,
+                new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), BLANK), now));
+        entries.requestsAt(site.id()).forEach(request -> RequestRows.update(handle,
+                new RequestEntry(request.kind(), request.id(), request.site(), BLANK), now));
         VisitRows.forgetReasons(handle, site.id());
     }
 

@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * A visit in the book.
  *
- * @param data all that was recorded, as the caller writes it
+ * @param isPlanned whether it is still to come; otherwise it was done
+ * @param data all that is known of it, as the caller writes it
  */
 public record VisitEntry(String id, String site, ZonedDateTime began, ZonedDateTime ended,
-        Optional<String> purchaseOrder, String data) {}
+        Optional<String> purchaseOrder, boolean isPlanned, String data) {}

@@ -12,7 +12,7 @@ import org.jdbi.v3.core.statement.Update;
 /** Visits as rows. */
 public final class VisitRows {
 
-    private static final String SELECT = "SELECT id, site_id, began, ended, purchase_order, data FROM visit ";
+    private static final String SELECT = "SELECT id, site_id, began, ended, purchase_order, state, data FROM visit ";
 
     private VisitRows() {
     }
@@ -22,8 +22,13 @@ public final class VisitRows {
                 .findOne();
     }
 
-    static List<VisitEntry> all(Handle handle) {
-        return handle.createQuery(SELECT + "ORDER BY began, id").map(VisitRows::read).list();
+    static List<VisitEntry> all(Handle handle, boolean planned) {
+        return handle.createQuery(SELECT + "WHERE state = :state ORDER BY began, id").bind("state", state(planned))
+                .map(VisitRows::read).list();
+    }
+
+    private static String state(boolean planned) {
+        return planned ? "planned" : "done";
     }
 
     static List<VisitEntry> atSite(Handle handle, String site) {
@@ -31,9 +36,10 @@ public final class VisitRows {
                 .map(VisitRows::read).list();
     }
 
-    /** Those that share a moment with the time, and others of the days around it. */
+    /** Those that were done and share a moment with the time, and others of the days around it. */
     static List<VisitEntry> around(Handle handle, ZonedDateTime from, ZonedDateTime until) {
-        return handle.createQuery(SELECT + "WHERE began < :until AND ended > :from ORDER BY began, id")
+        return handle.createQuery(SELECT + "WHERE began < :until AND ended > :from AND state = :state ORDER BY began, id")
+                .bind("state", state(false))
                 .bind("from", from.toLocalDate().minusDays(1).toString())
                 .bind("until", until.toLocalDate().plusDays(2).toString()).map(VisitRows::read).list();
     }
@@ -58,26 +64,27 @@ public final class VisitRows {
     }
 
     public static void insert(Handle handle, VisitEntry visit, Instant now) {
-        bound(handle.createUpdate("INSERT INTO visit (id, site_id, began, ended, purchase_order, data, recorded_at)"
-                + " VALUES (:id, :site, :began, :ended, :purchaseOrder, :data, :now)"), visit, now).execute();
+        bound(handle.createUpdate("INSERT INTO visit (id, site_id, began, ended, purchase_order, state, data,"
+                + " recorded_at) VALUES (:id, :site, :began, :ended, :purchaseOrder, :state, :data, :now)"), visit, now).execute();
     }
 
     static void update(Handle handle, VisitEntry visit, Instant now) {
         bound(handle.createUpdate("UPDATE visit SET site_id = :site, began = :began, ended = :ended,"
-                + " purchase_order = :purchaseOrder, data = :data, recorded_at = :now WHERE id = :id"), visit, now)
+                + " purchase_order = :purchaseOrder, state = :state, data = :data, recorded_at = :now WHERE id = :id"), visit, now)
                 .execute();
     }
 
     private static Update bound(Update statement, VisitEntry visit, Instant now) {
         return statement.bind("id", visit.id()).bind("site", visit.site()).bind("began", visit.began().toString())
                 .bind("ended", visit.ended().toString()).bind("purchaseOrder", visit.purchaseOrder())
-                .bind("data", visit.data()).bind("now", now.toString());
+                .bind("state", state(visit.isPlanned())).bind("data", visit.data()).bind("now", now.toString());
     }
 
     private static VisitEntry read(RowView row) {
         return new VisitEntry(Column.text(row, "id"), Column.text(row, "site_id"),
                 Column.made("began", () -> ZonedDateTime.parse(Column.text(row, "began"))),
                 Column.made("ended", () -> ZonedDateTime.parse(Column.text(row, "ended"))),
-                Column.mayBe(row, "purchase_order"), Column.text(row, "data"));
+                Column.mayBe(row, "purchase_order"), Column.text(row, "state").equals(state(true)),
+                Column.text(row, "data"));
     }
 }

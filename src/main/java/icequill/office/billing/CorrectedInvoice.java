@@ -16,7 +16,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopFolder;
 import icequill.work.PurchaseOrder;
@@ -41,7 +41,7 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
     record Payer(BillTo billTo, Optional<String> vendorNumber) {}
 
     /** What is asked for, or why it cannot be. */
-    static Checked<CorrectedInvoice> of(BookSites sites, Billing billing, CreditOptions.Reissue asked,
+    static Checked<CorrectedInvoice> of(BookForms sites, Billing billing, CreditOptions.Reissue asked,
             LocalDate date) {
         if (asked.purchaseOrder().isEmpty() && asked.billTo().isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",

@@ -23,8 +23,9 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.request.CreditRequest;
 import icequill.shop.AgreementLoader;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -68,10 +69,10 @@ public final class CreditOffice {
      * What the changes of an agreement leave to be given back of one of its payments.
      *
      * @param number of the payment's invoice
-     * @param file of the agreement
+     * @param name of the agreement
      */
-    public Checked<ChangeCredit> byChanges(String number, Path file, LocalDate day) {
-        return new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(file, day)
+    public Checked<ChangeCredit> byChanges(String number, FormName name, LocalDate day) {
+        return new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(name, day)
                 .then(hand -> book.read(open -> billing(open, number).then(billing -> creditedBefore(open,
                         billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
     }
@@ -88,12 +89,12 @@ public final class CreditOffice {
                 "the invoice of one of its payments"));
     }
 
-    Checked<PendingIssue<List<BookedPaper>>> pending(String number, CreditOptions wish) {
-        BookSites sites = new BookSites(book);
+    Checked<PendingWrite<List<BookedPaper>>> pending(String number, CreditOptions wish) {
+        BookForms sites = new BookForms(book);
         return book.read(open -> billing(open, number)).then(billing -> wish.reissue()
                 .map(asked -> CorrectedInvoice.of(sites, billing, asked, wish.date()).map(Optional::of))
                 .orElse(Checked.sound(Optional.empty()))
-                .map(instead -> new PendingIssue<>(book,
+                .map(instead -> new PendingWrite<>(book,
                         open -> sites.unchanged(open, () -> credit(open, billing, wish, instead)))));
     }
 

@@ -27,7 +27,7 @@ record IssueDates(ShopBook book) {
         if (ended.toInstant().isAfter(book.clock().instant())) {
             problems.add(Code.OUT_OF_RANGE, Place.NOWHERE,
                     "visit \"" + visit + "\" ends " + ended.toLocalDateTime() + ", which is still to come",
-                    "a visit that was made; what is planned belongs into planned/");
+                    "a visit that was made; one to come says form: planned-visit");
         }
         return problems;
     }

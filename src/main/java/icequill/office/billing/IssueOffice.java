@@ -7,7 +7,7 @@ import icequill.answer.RecordedVisit;
 import icequill.answer.WithdrawnVisit;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
-import icequill.files.form.StoredForms;
+import icequill.files.form.FormKind;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.SiteEntry;
@@ -27,9 +27,8 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.shop.AgreementLoader;
-import icequill.shop.BookSites;
-import icequill.shop.EntryId;
-import icequill.shop.EntryRows;
+import icequill.shop.BookForms;
+import icequill.shop.FormName;
 import icequill.shop.GlyphCheck;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
@@ -37,7 +36,6 @@ import icequill.shop.ShopFolder;
 import icequill.shop.UnknownName;
 import icequill.shop.VisitLoader;
 import icequill.visits.VisitContext;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -73,22 +71,19 @@ public final class IssueOffice {
     }
 
     /**
-     * Records a visit, priced first so that nothing is recorded that could not be billed. Recorded again, it takes the place of
-     * what was recorded, as long as it was not billed.
+     * Records a visit, done or planned, priced first so that nothing is recorded that could not be billed. Recorded again, it takes
+     * the place of what was recorded, as long as it was not billed.
      */
-    public Checked<RecordedVisit> record(Path file) {
-        ShopFolder shop = BookSites.shop(book);
-        return new VisitLoader(shop).of(file).then(VisitContext::vouched).then(IssueOffice::named)
-                .then(hand -> dates.stillToCome(hand.visit().id(), hand.visit().ended()).or(() -> hand))
-                .then(hand -> book.write(open -> new SamePeople(book, open).problems(hand.visit()).or(() -> hand)
-                        .then(alone -> taken(shop, hand.site(), open))
-                        .then(site -> stored(hand, shop.stored(file).orElseThrow(), open))));
-    }
-
-    /** A visit is called by its file, which may lie anywhere and be called anything. */
-    private static Checked<VisitContext> named(VisitContext hand) {
-        return EntryId.problem(hand.visit().id(), hand.visit().place()).<Checked<VisitContext>>map(Checked::faulty)
-                .orElseGet(() -> Checked.sound(hand));
+    public Checked<RecordedVisit> record(FormName name) {
+        BookForms forms = new BookForms(book);
+        ShopFolder shop = forms.shop();
+        VisitBooking booking = new VisitBooking(book);
+        Problems problems = new Problems();
+        Optional<VisitBooking.Bookable> visit = shop.form(name, List.of(FormKind.VISIT, FormKind.PLANNED_VISIT))
+                .flatMap(form -> new VisitLoader(shop).read(form, problems)
+                        .flatMap(hand -> problems.take(booking.bookable(form, hand))));
+        return GlyphCheck.report(shop, problems).or(visit::orElseThrow).then(bookable -> book
+                .write(open -> forms.unchanged(open, () -> booking.store(bookable, open))));
     }
 
     /**
@@ -107,29 +102,6 @@ public final class IssueOffice {
                                 reason))));
     }
 
-    private Checked<RecordedVisit> stored(VisitContext hand, String data, Transaction open) {
-        VisitEntry entry = new VisitEntry(hand.visit().id(), hand.site().id(), hand.visit().began(),
-                hand.visit().ended(), hand.visit().order().purchaseOrder(), data);
-        Optional<VisitEntry> before = open.entries().visit(entry.id()).found();
-        boolean same = before.filter(old -> old.data().equals(data)).isPresent();
-        Checked<VisitEntry> done = before.isEmpty()
-                ? open.register().record(entry)
-                : visit(open, entry.id())
-                        .then(standing -> same ? Checked.sound(entry) : open.register().change(entry));
-        return done.map(recorded -> RecordedVisit.of(hand));
-    }
-
-    /** A site that has a file is taken into the book as the file has it; any other stands there already. */
-    private Checked<SiteEntry> taken(ShopFolder shop, Site site, Transaction open) {
-        Path file = folder.resolve("sites").resolve(site.id() + ".yaml");
-        if (!Files.exists(file)) {
-            return open.entries().site(site.id());
-        }
-        Optional<StoredForms.Whole> whole = shop.siteFile(file, site.id());
-        return GlyphCheck.report(shop, new Problems()).or(whole::orElseThrow)
-                .then(new EntryRows(open)::take);
-    }
-
     /** The visits that are recorded and have no invoice that stands, by their beginning. */
     public Checked<List<String>> unbilled() {
         return book.read(open -> Checked.sound(open.entries().visits().stream().map(VisitEntry::id)
@@ -142,12 +114,12 @@ public final class IssueOffice {
         return pending(visit, wish).then(wish.booking()::of);
     }
 
-    Checked<PendingIssue<BookedPaper>> pending(String visit, IssueOptions wish) {
-        BookSites sites = new BookSites(book);
+    Checked<PendingWrite<BookedPaper>> pending(String visit, IssueOptions wish) {
+        BookForms sites = new BookForms(book);
         return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(sites.shop())
-                .stored(entry.id(), entry.data()).then(VisitContext::withinLimit)
+                .of(BookForms.form(entry)).then(VisitContext::withinLimit)
                 .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
-                        .map(draft -> new PendingIssue<>(book, open -> sites.unchanged(open,
+                        .map(draft -> new PendingWrite<>(book, open -> sites.unchanged(open,
                                 () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
     }
 
@@ -155,31 +127,22 @@ public final class IssueOffice {
     private static Checked<VisitEntry> unchanged(Transaction open, VisitEntry entry) {
         return open.entries().visit(entry.id()).then(now -> now.equals(entry)
                 ? Checked.sound(now)
-                : Checked.faulty(BookSites.changed("visit \"" + entry.id() + "\"")));
+                : Checked.faulty(BookForms.changed("visit \"" + entry.id() + "\"")));
     }
 
-    /** One that stands. */
-    private Checked<VisitEntry> visit(Reading open, String id) {
-        return known(open, id).then(entry -> open.entries().withdrawal(id)
-                .map(withdrawal -> Checked.<VisitEntry>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                        withdrawal.told(id),
-                        "a visit that stands; record it under another id to bill it")))
-                .orElse(Checked.sound(entry)));
+    /** One that was done and stands. */
+    private static Checked<VisitEntry> visit(Reading open, String id) {
+        return known(open, id).then(entry -> VisitBooking.standing(open, entry)).then(entry -> entry.isPlanned()
+                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "visit \"" + id + "\" is only planned", "first record what was done: icequill visit FILE"))
+                : Checked.sound(entry));
     }
 
-    private Checked<VisitEntry> known(Reading open, String id) {
+    private static Checked<VisitEntry> known(Reading open, String id) {
         return open.entries().visit(id).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(unknownVisit(open, id)));
-    }
-
-    private Problem unknownVisit(Reading open, String id) {
-        Path file = folder.resolve("visits").resolve(id + ".yaml");
-        if (Files.exists(file)) {
-            return new Problem(Code.UNKNOWN_NAME, Place.NOWHERE, "visit \"" + id + "\" is not recorded yet",
-                    "first: icequill visit " + file);
-        }
-        return UnknownName.name("visit", id, open.entries().visits().stream().map(VisitEntry::id).toList(),
-                "record it first: icequill visit FILE");
+                .orElseGet(() -> Checked.faulty(UnknownName.name("visit", id,
+                        open.entries().visits().stream().map(VisitEntry::id).toList(),
+                        "record it first: icequill visit FILE")));
     }
 
     private static Checked<VisitEntry> unlessBilled(Reading open, VisitEntry entry) {
@@ -199,23 +162,23 @@ public final class IssueOffice {
     }
 
     /** Issues the quote of a planned repair, or of maintenance. */
-    public Checked<BookedPaper> quote(Path file, IssueOptions wish) {
-        return pendingQuote(file, wish).then(wish.booking()::of);
+    public Checked<BookedPaper> quote(FormName name, IssueOptions wish) {
+        return pendingQuote(name, wish).then(wish.booking()::of);
     }
 
-    Checked<PendingIssue<BookedPaper>> pendingQuote(Path file, IssueOptions wish) {
-        BookSites sites = new BookSites(book);
+    Checked<PendingWrite<BookedPaper>> pendingQuote(FormName name, IssueOptions wish) {
+        BookForms sites = new BookForms(book);
         ShopFolder shop = sites.shop();
-        boolean maintenance = shop.isMaintenance(file);
+        boolean maintenance = shop.isMaintenance(name);
         PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
         return maintenance
-                ? new PlanLoader(shop).of(file, wish.date()).then(hand -> pending(sites, shop, new Unbilled(
+                ? new PlanLoader(shop).of(name, wish.date()).then(hand -> pending(sites, new Unbilled(
                         hand.setting().site(), kind, Optional.empty(),
                         number -> hand.setting().site().billTo(wish.date())
                                 .then(billTo -> hand.quote(wish.numbered(number), billTo)),
                         hand.leftOut()),
                         wish))
-                : RepairQuoting.of(folder, shop, file, wish.numbered("0")).then(quoting -> pending(sites, shop,
+                : RepairQuoting.of(folder, shop, name, wish.numbered("0")).then(quoting -> pending(sites,
                         new Unbilled(quoting.hand().site(), kind, Optional.empty(),
                                 number -> quoting.quote(wish.numbered(number)), List.of()),
                         wish));
@@ -226,13 +189,13 @@ public final class IssueOffice {
      *
      * @param payment from 1
      */
-    public Checked<BookedPaper> payment(Path file, int payment, IssueOptions wish) {
-        return pendingPayment(file, payment, wish).then(wish.booking()::of);
+    public Checked<BookedPaper> payment(FormName name, int payment, IssueOptions wish) {
+        return pendingPayment(name, payment, wish).then(wish.booking()::of);
     }
 
     /** The payment of an agreement that is to be billed next. */
-    public Checked<NextPayment> nextPayment(Path file, LocalDate day) {
-        return new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(file, day).then(hand -> {
+    public Checked<NextPayment> nextPayment(FormName name, LocalDate day) {
+        return new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(name, day).then(hand -> {
             String number = hand.request().number();
             Set<Integer> billed = new HashSet<>();
             Checked<Boolean> looked = book.exists()
@@ -249,12 +212,12 @@ public final class IssueOffice {
         return hand.payments().stream().filter(hand::isPayable);
     }
 
-    Checked<PendingIssue<BookedPaper>> pendingPayment(Path file, int payment, IssueOptions wish) {
-        BookSites sites = new BookSites(book);
+    Checked<PendingWrite<BookedPaper>> pendingPayment(FormName name, int payment, IssueOptions wish) {
+        BookForms sites = new BookForms(book);
         ShopFolder shop = sites.shop();
-        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(file, wish.date()).then(hand -> {
+        return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, wish.date()).then(hand -> {
             Site site = hand.setting().whole();
-            return pending(sites, shop, new Unbilled(site, PaperKind.INVOICE,
+            return pending(sites, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new StandingInvoices.Payment(
                             hand.request().number(), payment, wish.booking().outOfOrder()
                                     ? List.of()
@@ -272,10 +235,10 @@ public final class IssueOffice {
     private record Unbilled(Site site, PaperKind kind, Optional<StandingInvoices.Payment> payment,
             Function<String, Checked<? extends Paper>> paper, List<Problem> notices) {}
 
-    private Checked<PendingIssue<BookedPaper>> pending(BookSites sites, ShopFolder shop, Unbilled asked,
+    private Checked<PendingWrite<BookedPaper>> pending(BookForms sites, Unbilled asked,
             IssueOptions wish) {
-        return asked.paper().apply("0").map(draft -> new PendingIssue<>(book, open -> sites.unchanged(open,
-                () -> taken(shop, asked.site(), open).then(entry -> issue(open, entry, asked, wish)))));
+        return asked.paper().apply("0").map(draft -> new PendingWrite<>(book, open -> sites.unchanged(open,
+                () -> open.entries().site(asked.site().id()).then(entry -> issue(open, entry, asked, wish)))));
     }
 
     private Checked<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueOptions wish) {

@@ -5,7 +5,7 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.work.Attendance;
@@ -16,7 +16,7 @@ record SamePeople(ShopBook shop, Reading book) {
 
     Problems problems(Visit visit) {
         Problems problems = new Problems();
-        ShopFolder folder = BookSites.shop(shop);
+        ShopFolder folder = BookForms.shop(shop);
         book.entries().visitsDuring(visit.began(), visit.ended()).stream()
                 .filter(other -> !other.id().equals(visit.id()))
                 .filter(other -> book.entries().withdrawal(other.id()).isEmpty())
@@ -27,7 +27,7 @@ record SamePeople(ShopBook shop, Reading book) {
     /** The visits of a customer who was forgotten do not say who was there. */
     private static void check(Visit visit, VisitEntry other, ShopFolder folder, Problems problems) {
         if (!other.data().isEmpty()) {
-            folder.visitOf(other.data(), other.id()).ifPresent(recorded -> visit.people()
+            folder.visit(BookForms.form(other)).ifPresent(recorded -> visit.people()
                     .forEach(person -> recorded.people().stream()
                             .filter(there -> person.known().isPresent() && person.known().equals(there.known())
                                     && person.overlaps(there))

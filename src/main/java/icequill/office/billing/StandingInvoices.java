@@ -9,7 +9,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
 import java.util.HashMap;
 import java.util.List;
@@ -61,7 +61,7 @@ public final class StandingInvoices {
         }
         if (problems.isEmpty() && payment.known().filter(known -> !known.equals(nets(invoices.stream())))
                 .isPresent()) {
-            problems.add(BookSites.changed("an invoice of " + payment.agreement()));
+            problems.add(BookForms.changed("an invoice of " + payment.agreement()));
         }
         return problems.or(() -> true);
     }

@@ -2,6 +2,7 @@ package icequill.office.care;
 
 import icequill.answer.AuditSheet;
 import icequill.answer.ExportResult;
+import icequill.answer.ExportedForms;
 import icequill.ledger.Book;
 import icequill.ledger.Opening;
 import icequill.ledger.care.AuditReport;
@@ -90,6 +91,16 @@ public final class BookMaintenance {
      */
     public Checked<ExportResult> export(Path file, boolean replace, LongConsumer progress) {
         return book.look(open -> open.read(reading -> new Export(reading, progress).everything(file, replace)));
+    }
+
+    /**
+     * What the book holds, as forms.
+     *
+     * @param names of what is asked for, ids and numbers; all where there are none
+     */
+    public Checked<ExportedForms> forms(List<String> names) {
+        return book.look(open -> open.read(reading -> new Export(reading, count -> {
+        }).forms(names)));
     }
 
     /** Writes the list of papers as CSV. */

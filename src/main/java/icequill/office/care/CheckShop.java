@@ -2,8 +2,13 @@ package icequill.office.care;
 
 import icequill.files.form.BookSettings;
 import icequill.files.form.DatabasePassword;
+import icequill.files.form.Form;
 import icequill.files.yaml.ShippedMarks;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.SiteEntry;
 import icequill.office.billing.InvoicedPayments;
+import icequill.office.billing.StandingInvoices;
 import icequill.outlook.LookAhead;
 import icequill.outlook.SiteForecast;
 import icequill.papers.WorkSheetAssembly;
@@ -11,13 +16,14 @@ import icequill.party.Certificate;
 import icequill.party.Site;
 import icequill.plans.CatchUpAssembly;
 import icequill.plans.PlanContext;
+import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.shop.AccountLoader;
+import icequill.request.Survey;
 import icequill.shop.AgreementLoader;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.BrushingLoader;
 import icequill.shop.GlyphCheck;
 import icequill.shop.PlanLoader;
@@ -27,17 +33,21 @@ import icequill.shop.VisitLoader;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Reads all of a shop folder and prices every visit, to find every problem before it is in the way. */
+/** Reads all of a shop, and works out what the book has that is still to come, to find every problem before it is in the way. */
 public final class CheckShop {
 
     private CheckShop() {
     }
 
     /** What a check came to. */
-    public record Report(int sites, int visits, List<Problem> problems) {
+    public record Report(int sites, int forms, List<Problem> problems) {
         public Report {
             problems = List.copyOf(problems);
         }
@@ -50,44 +60,68 @@ public final class CheckShop {
      */
     public static Report check(Path folder, LocalDate today) {
         ShopBook book = ShopBook.of(folder, Clock.systemUTC());
-        ShopFolder whole = BookSites.shop(book);
         Problems problems = new Problems();
         readablePassword(folder).ifPresent(problems::add);
         ShippedMarks.of(folder).forEach(value -> problems.add(value.problem()));
-        for (String id : whole.sites()) {
-            whole.site(id, Place.ofFile("sites")).ifPresent(site -> certificates(site, today, problems));
+        return book.exists()
+                ? problems.take(book.together(open -> Checked.sound(check(open, today, problems))))
+                        .orElseGet(() -> new Report(0, 0, problems.list()))
+                : new Report(0, 0, GlyphCheck.report(BookForms.shop(book), problems).list());
+    }
+
+    private static Report check(ShopBook book, LocalDate today, Problems problems) {
+        ShopFolder whole = BookForms.shop(book);
+        List<String> sites = problems.take(book.read(open -> Checked.sound(living(open)))).orElse(List.of());
+        for (String id : sites) {
+            whole.site(id, Place.NOWHERE).ifPresent(site -> certificates(site, today, problems));
         }
-        List<Path> visits = whole.visits();
-        visits.forEach(
-                file -> new VisitLoader(whole).read(file, problems).ifPresent(hand -> problems.take(hand.vouched())));
-        whole.planned().forEach(file -> new VisitLoader(whole).read(file, problems).ifPresent(
-                hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today))));
-        boolean isPriced = arePricesSound(whole);
-        whole.brushings().forEach(file -> new BrushingLoader(whole).read(file, today, problems)
-                .filter(hand -> isPriced).ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty()))));
-        whole.accounts().forEach(file -> new AccountLoader(whole).read(file, today, problems));
-        whole.credits().forEach(whole::credit);
-        quotes(whole, today, problems);
-        whole.agreements()
-                .forEach(file -> new AgreementLoader(whole, new InvoicedPayments(book)::of).read(file, today,
-                        problems));
-        return new Report(whole.sites().size(), visits.size(), GlyphCheck.report(whole, problems).list());
+        List<Form> forms = problems.take(book.read(open -> Checked.sound(forms(open)))).orElse(List.of());
+        forms.forEach(form -> check(book, whole, form, today, problems));
+        return new Report(sites.size(), forms.size(), GlyphCheck.report(whole, problems).list());
+    }
+
+    /** The sites of customers who were not forgotten. */
+    private static List<String> living(Reading open) {
+        Set<String> customers = open.entries().customers().stream().filter(entry -> entry.forgotten().isEmpty())
+                .map(CustomerEntry::id).collect(Collectors.toSet());
+        return open.entries().sites().stream().filter(site -> customers.contains(site.customer())).map(SiteEntry::id)
+                .toList();
+    }
+
+    /** Whatever papers are still to come of. */
+    private static List<Form> forms(Reading open) {
+        List<Form> forms = new ArrayList<>();
+        open.entries().agreements().stream().filter(entry -> !entry.data().isEmpty()).map(BookForms::form)
+                .forEach(forms::add);
+        open.entries().requests().stream().filter(entry -> !entry.data().isEmpty()).map(BookForms::form)
+                .forEach(forms::add);
+        Stream.concat(open.entries().plannedVisits().stream(), open.entries().visits().stream())
+                .filter(entry -> !entry.data().isEmpty() && open.entries().withdrawal(entry.id()).isEmpty()
+                        && StandingInvoices.visit(open, entry.id()).isEmpty())
+                .map(BookForms::form).forEach(forms::add);
+        return forms;
+    }
+
+    private static void check(ShopBook book, ShopFolder whole, Form form, LocalDate today, Problems problems) {
+        switch (form.kind().orElseThrow()) {
+        case VISIT ->
+            new VisitLoader(whole).read(form, problems).ifPresent(hand -> problems.take(hand.vouched()));
+        case PLANNED_VISIT -> new VisitLoader(whole).read(form, problems)
+                .filter(hand -> hand.visit().proposal().isEmpty()).ifPresent(
+                        hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today)));
+        case BRUSHING_REQUEST -> new BrushingLoader(whole).read(form, today, problems)
+                .filter(hand -> arePricesSound(whole))
+                .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty())));
+        case MAINTENANCE_REQUEST -> new PlanLoader(whole).read(form, today, problems)
+                .filter(hand -> arePricesSound(whole)).ifPresent(hand -> plans(whole, hand, today, problems));
+        case AGREEMENT -> new AgreementLoader(whole, new InvoicedPayments(book)::of).read(form, today, problems);
+        case CUSTOMER, SITE, CREDIT, ACCOUNT -> throw new IllegalArgumentException(form.kind().toString());
+        }
     }
 
     /** The password of the book's database, where others may read it. */
     public static Optional<Problem> readablePassword(Path folder) {
         return DatabasePassword.readable(BookSettings.of(folder), folder);
-    }
-
-    private static void quotes(ShopFolder whole, LocalDate today, Problems problems) {
-        for (Path file : whole.quotes()) {
-            if (whole.isMaintenance(file)) {
-                new PlanLoader(whole).read(file, today, problems).filter(hand -> arePricesSound(whole))
-                        .ifPresent(hand -> plans(whole, hand, today, problems));
-            } else {
-                new VisitLoader(whole).read(file, problems);
-            }
-        }
     }
 
     /** By rates with problems nothing is priced. */

@@ -3,6 +3,7 @@ package icequill.office.demo;
 import icequill.answer.BrushingResult;
 import icequill.answer.WrittenPaper;
 import icequill.document.Reminder;
+import icequill.ledger.entries.VisitEntry;
 import icequill.money.Amounts;
 import icequill.office.Office;
 import icequill.problem.Checked;
@@ -12,7 +13,8 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.VisitLoader;
 import java.nio.file.Path;
@@ -21,6 +23,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +36,7 @@ import javax.money.MonetaryAmount;
 public final class Demo {
 
     /** The moment at which all of it is issued, so that each demo is the same. */
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
     private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
     private static final LocalDate ACCOUNT_DAY = LocalDate.of(2026, 8, 31);
 
@@ -105,33 +108,42 @@ public final class Demo {
         Office office = Office.of(book);
         Problems problems = new Problems();
         List<WrittenPaper> papers = new ArrayList<>();
-        List<Checked<WrittenPaper>> issued = new DemoBook(book, progress).papers();
+        DemoEntries entries = DemoEntries.of(book);
+        List<Checked<WrittenPaper>> issued = new DemoBook(book, entries, progress).papers();
         issued.forEach(made -> problems.take(made).ifPresent(papers::add));
-        for (Path visit : BookSites.shop(book).visits()) {
-            progress.accept("Record: " + visit.getFileName());
-            problems.take(new VisitLoader(BookSites.shop(book)).of(visit)
+        for (VisitEntry visit : entries.visits().stream().sorted(Comparator.comparing(VisitEntry::id)).toList()) {
+            progress.accept("Record: " + visit.id());
+            problems.take(new VisitLoader(BookForms.shop(book)).of(BookForms.form(visit))
                     .then(hand -> office.record(hand, unnumbered(hand.visit().day())))).ifPresent(papers::add);
         }
-        for (Path planned : BookSites.shop(book).planned()) {
-            progress.accept("Work sheet: " + planned.getFileName());
+        for (FormName planned : entries.planned()) {
+            progress.accept("Work sheet: " + planned.text());
             problems.take(office.worksheet(planned, unnumbered(SHEET_DAY))).ifPresent(papers::add);
         }
-        for (Path brushing : BookSites.shop(book).brushings()) {
-            progress.accept("Brushing sheet: " + brushing.getFileName());
+        for (FormName brushing : entries.brushings()) {
+            progress.accept("Brushing sheet: " + brushing.text());
             problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).map(BrushingResult::paper)
                     .ifPresent(papers::add);
         }
-        for (Path account : BookSites.shop(book).accounts()) {
-            progress.accept("Statement and reminder: " + account.getFileName());
-            PaperOptions options = unnumbered(ACCOUNT_DAY);
-            problems.take(office.accounts().statement(account, options, Optional.empty())).ifPresent(papers::add);
-            problems.take(office.accounts().reminder(account, options, Reminder.Level.SECOND)).ifPresent(papers::add);
-        }
-        new DemoPlans(book, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
+        DemoForms.inFiles(files -> accounts(files, office, progress)).forEach(made -> problems.take(made)
+                .ifPresent(papers::add));
+        new DemoPlans(book, entries, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
         if (issued.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
         }
         return problems.or(() -> new Made(folder, papers));
+    }
+
+    private static List<Checked<WrittenPaper>> accounts(Path files, Office office, Consumer<String> progress) {
+        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        PaperOptions options = unnumbered(ACCOUNT_DAY);
+        for (String account : List.of("fernhill-hotels", "mercado-del-mar")) {
+            progress.accept("Statement and reminder: " + account);
+            FormName form = FormName.file(files.resolve("accounts/" + account + ".yaml"));
+            papers.add(office.accounts().statement(form, options, Optional.empty()));
+            papers.add(office.accounts().reminder(form, options, Reminder.Level.SECOND));
+        }
+        return papers;
     }
 
     private static PaperOptions unnumbered(LocalDate day) {

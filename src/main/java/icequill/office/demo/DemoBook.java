@@ -4,6 +4,7 @@ import icequill.answer.BookedPaper;
 import icequill.answer.WrittenPaper;
 import icequill.document.MaintenanceQuote;
 import icequill.document.PricedPaper;
+import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
 import icequill.office.billing.InvoicedPayments;
@@ -13,12 +14,11 @@ import icequill.office.billing.StandingInvoices;
 import icequill.plans.AgreementState;
 import icequill.problem.Checked;
 import icequill.shop.AgreementLoader;
-import icequill.shop.BookSites;
+import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
-import icequill.shop.ShopFolder;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,59 +33,49 @@ import java.util.stream.Stream;
  *
  * @param progress is told what comes next
  */
-record DemoBook(ShopBook book, Consumer<String> progress) {
+record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
 
     private static final int PAYMENTS = 2;
     private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
     private static final LocalDate CREDIT_DAY = LocalDate.of(2026, 7, 10);
     private static final LocalDate QUOTE_DAY = LocalDate.of(2026, 5, 14);
+    private static final String LATE_CALL = "late-call";
     private static final String WRONG_ORDER = "valve-repair-taproom";
 
-    /** A visit of the folder, and when it ended. */
-    private record Dated(Path file, String id, LocalDate day) {}
-
     List<Checked<WrittenPaper>> papers() {
-        ShopFolder shop = BookSites.shop(book);
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
-        List<Dated> visits = shop.visits().stream().flatMap(file -> shop.visit(file).stream()
-                .map(visit -> new Dated(file, visit.id(), visit.ended().toLocalDate())))
-                .sorted(Comparator.comparing(Dated::day).thenComparing(Dated::id)).toList();
+        List<VisitEntry> visits = entries.visits();
         for (int i = 0; i < visits.size(); i++) {
-            progress.accept("Visit and invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());
-            papers.add(invoice(visits.get(i)));
+            progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());
+            papers.add(IssueOffice.of(book).issue(visits.get(i).id(), wish(DemoEntries.day(visits.get(i))))
+                    .then(this::written));
         }
         progress.accept("Quotes");
-        shop.quotes().stream().map(this::quote).forEach(papers::add);
+        entries.quoted().forEach(
+                name -> papers.add(IssueOffice.of(book).quote(name, wish(QUOTE_DAY)).then(this::written)));
         progress.accept("Credit notes");
-        shop.credits().stream().flatMap(this::credited).forEach(papers::add);
+        evening().forEach(papers::add);
         reissued().forEach(papers::add);
         progress.accept("Payments of agreements");
-        papers.addAll(payments(shop.agreements()));
+        papers.addAll(payments(entries.agreements()));
         return papers;
     }
 
-    private Checked<WrittenPaper> invoice(Dated visit) {
-        IssueOffice office = IssueOffice.of(book);
-        return office.record(visit.file()).then(recorded -> office.issue(visit.id(), wish(visit.day())))
-                .then(this::written);
+    /** The evening hour of the late call given back: line 3, 159.25 and its tax. */
+    private Stream<Checked<WrittenPaper>> evening() {
+        return each(invoiceOf(LATE_CALL).then(number -> CreditOffice.of(book).credit(number,
+                new CreditOptions(List.of(3),
+                        "We promised to come by five and began late, so the evening rate is on us.", CREDIT_DAY,
+                        Optional.empty()))));
     }
 
-    private Checked<WrittenPaper> quote(Path file) {
-        return IssueOffice.of(book).quote(file, wish(QUOTE_DAY)).then(this::written);
-    }
-
-    /** What the folder's file asks to be given back. */
-    private Stream<Checked<WrittenPaper>> credited(Path file) {
-        return BookSites.shop(book).credit(file).stream()
-                .map(request -> CreditOffice.of(book).credit(request.invoice().number(),
-                        new CreditOptions(request.lines(), request.reason(), CREDIT_DAY, Optional.empty())))
-                .flatMap(this::each);
+    private Checked<String> invoiceOf(String visit) {
+        return book.read(open -> Checked.sound(StandingInvoices.visit(open, visit).orElse(visit)));
     }
 
     /** An invoice that named the wrong purchase order. */
     private Stream<Checked<WrittenPaper>> reissued() {
-        Checked<List<BookedPaper>> papers = book
-                .read(open -> Checked.sound(StandingInvoices.visit(open, WRONG_ORDER).orElse(WRONG_ORDER)))
+        Checked<List<BookedPaper>> papers = invoiceOf(WRONG_ORDER)
                 .then(number -> CreditOffice.of(book).credit(number,
                         new CreditOptions(List.of(), "It named the wrong purchase order.", CREDIT_DAY,
                                 Optional.of(new CreditOptions.Reissue(Optional.of("CK-1193"), Optional.empty(),
@@ -94,15 +84,15 @@ record DemoBook(ShopBook book, Consumer<String> progress) {
     }
 
     /** One of an agreement's payments, and when it falls due. */
-    private record Due(Path agreement, int payment, LocalDate day) {}
+    private record Due(FormName agreement, int payment, LocalDate day) {}
 
     /** The payments that have fallen due, in the order of their days; the first ones are billed late. */
-    private List<Checked<WrittenPaper>> payments(List<Path> agreements) {
+    private List<Checked<WrittenPaper>> payments(List<FormName> agreements) {
         LocalDate today = ShopDay.today(book.folder(), book.clock());
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         List<Due> due = new ArrayList<>();
-        for (Path agreement : agreements) {
-            switch (new AgreementLoader(BookSites.shop(book), new InvoicedPayments(book)::of).of(agreement,
+        for (FormName agreement : agreements) {
+            switch (new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(agreement,
                     AGREEMENT_DAY)) {
             case Checked.Sound<AgreementState>(AgreementState hand) -> hand.payments().stream().limit(PAYMENTS)
                     .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);

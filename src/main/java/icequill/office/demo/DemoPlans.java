@@ -10,10 +10,8 @@ import icequill.outlook.LookAhead;
 import icequill.problem.Checked;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
-import icequill.shop.BookSites;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
-import icequill.shop.ShopFolder;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,31 +25,31 @@ import java.util.function.Consumer;
  *
  * @param progress is told what comes next
  */
-record DemoPlans(ShopBook book, Consumer<String> progress) {
+record DemoPlans(ShopBook book, DemoEntries entries, Consumer<String> progress) {
 
     private static final LocalDate COMPARISON_DAY = LocalDate.of(2026, 5, 14);
     private static final String RECORDS = "records/runs.csv";
     private static final LocalDate AGREEMENT_DAY = LocalDate.of(2026, 5, 20);
     /** Each within the days that the laws on record leave. */
-    private static final Map<String, LocalDate> NOTICE_DAYS = Map.of("crumb-lane-bakery.yaml",
-            LocalDate.of(2027, 3, 5), "hotel-fernhill.yaml", LocalDate.of(2027, 1, 31), "mercado-del-mar.yaml",
+    private static final Map<String, LocalDate> NOTICE_DAYS = Map.of("crumb-lane-bakery",
+            LocalDate.of(2027, 3, 5), "hotel-fernhill", LocalDate.of(2027, 1, 31), "mercado-del-mar",
             LocalDate.of(2027, 4, 20));
 
     List<Checked<WrittenPaper>> papers() {
         PlanOffice office = Office.of(book).plans();
-        ShopFolder shop = BookSites.shop(book);
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
-        for (Path request : shop.quotes().stream().filter(shop::isMaintenance).toList()) {
-            progress.accept("Comparison: " + request.getFileName());
+        for (FormName request : entries.requests()) {
+            progress.accept("Comparison: " + request.text());
             papers.add(office.compare(request, options(COMPARISON_DAY), LookAhead.USUAL).map(ComparisonResult::paper));
             papers.add(office.ownersOutlook(request, options(COMPARISON_DAY), LookAhead.USUAL));
         }
         progress.accept("Fit of records: " + RECORDS);
-        papers.add(office.fit(book.folder().resolve(RECORDS), options(COMPARISON_DAY)).map(FitResult::paper));
-        for (Path agreement : shop.agreements()) {
-            progress.accept("Agreement, renewal: " + agreement.getFileName());
+        papers.add(DemoForms.inFiles(files -> office.fit(files.resolve(RECORDS), options(COMPARISON_DAY)))
+                .map(FitResult::paper));
+        for (FormName agreement : entries.agreements()) {
+            progress.accept("Agreement, renewal: " + agreement.text());
             papers.add(office.agreement(agreement, options(AGREEMENT_DAY)));
-            LocalDate day = Objects.requireNonNull(NOTICE_DAYS.get(agreement.getFileName().toString()));
+            LocalDate day = Objects.requireNonNull(NOTICE_DAYS.get(agreement.text()));
             papers.add(office.renewal(agreement, options(day), Optional.empty()).map(RenewalAdvice::paper));
         }
         return papers;

@@ -6,10 +6,12 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.shop.ShippedFiles;
+import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.stream.Stream;
 
 /** Makes shop folders. */
@@ -19,23 +21,24 @@ public final class NewShop {
     }
 
     /**
-     * Makes a folder with everything a shop starts from.
+     * Makes a folder with everything a shop starts from, its book too.
      *
      * @param folder must not exist or be empty
-     * @param demo whether to fill it with an invented shop
+     * @param demo whether to fill it with an invented shop, whose forms are taken in at a moment of its own
      */
     public static Checked<Path> create(Path folder, boolean demo) {
         if (!isFree(folder)) {
             return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(folder.toString()),
                     "the folder holds something already", "a new or empty folder"));
         }
-        return (demo ? ShippedFiles.copyDemo(folder) : ShippedFiles.copyStarter(folder)).map(made -> {
+        return (demo ? ShippedFiles.copyDemo(folder) : ShippedFiles.copyStarter(folder)).then(made -> {
             try {
                 OwnersOnly.folder(made.resolve("templates"));
-                return made;
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
+            return ShopBook.of(made, demo ? Demo.CLOCK : Clock.systemUTC()).together(book -> demo ? DemoForms.taken(book) : Checked.sound(true))
+                    .map(taken -> made);
         });
     }
 

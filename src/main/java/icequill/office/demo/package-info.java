@@ -5,3 +5,4 @@
 package icequill.office.demo;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -2,6 +2,7 @@ package icequill.office.register;
 
 import icequill.answer.BookedPaper;
 import icequill.answer.ExportResult;
+import icequill.answer.ExportedForms;
 import icequill.answer.PaperSheet;
 import icequill.document.CreditNote;
 import icequill.document.Paper;
@@ -12,16 +13,20 @@ import icequill.files.form.CustomerForm;
 import icequill.files.yaml.Json;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.Entries;
 import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
+import icequill.problem.Problems;
 import icequill.shop.BookedPapers;
+import icequill.shop.UnknownName;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +35,8 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** Writes a book out, paper by paper, however many there are. */
@@ -47,6 +54,11 @@ public record Export(Reading book, LongConsumer progress) {
         lists.put("customers", out -> book.entries().customers().forEach(entry -> out.accept(customer(entry))));
         lists.put("sites", out -> book.entries().sites().forEach(entry -> out.accept(site(entry))));
         lists.put("machines", out -> book.entries().machines().forEach(entry -> out.accept(machine(entry))));
+        lists.put("agreements",
+                out -> book.entries().agreements().forEach(entry -> out.accept(EntryForms.agreement(entry))));
+        lists.put("requests", out -> book.entries().requests().forEach(entry -> out.accept(EntryForms.request(entry))));
+        lists.put("plannedVisits",
+                out -> book.entries().plannedVisits().forEach(entry -> out.accept(EntryForms.visit(entry))));
         lists.put("visits", out -> book.entries().visits().forEach(entry -> out.accept(visit(entry))));
         lists.put("papers", out -> each(paper -> out.accept(paper(paper)), count));
         return SafeFile.write(file, replace, out -> Json.stream(out, lists))
@@ -59,6 +71,39 @@ public record Export(Reading book, LongConsumer progress) {
         return SafeFile.write(file, replace, out -> rows(out, count))
                 .map(written -> new ExportResult(written, count.get()));
     }
+
+    /**
+     * Forms that can be taken in again, each on its own, in the order in which they are: accounts, customers, sites, and what there is of
+     * them.
+     *
+     * @param names of what is asked for; all where there are none
+     */
+    public Checked<ExportedForms> forms(List<String> names) {
+        Entries entries = book.entries();
+        Problems problems = new Problems();
+        List<Named> all = new ArrayList<>();
+        entries.customers().stream().filter(entry -> entry.forgotten().isEmpty())
+                .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.customer(entry))));
+        Set<String> known = all.stream().flatMap(named -> named.names().stream()).collect(Collectors.toSet());
+        entries.sites().stream().filter(entry -> known.contains(entry.customer()))
+                .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.site(entry, book))));
+        entries.agreements().stream().filter(entry -> !entry.data().isEmpty()).forEach(
+                entry -> all.add(new Named(Set.of(entry.id(), entry.number()), EntryForms.agreement(entry))));
+        entries.requests().stream().filter(entry -> !entry.data().isEmpty())
+                .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.request(entry))));
+        Stream.concat(entries.plannedVisits().stream(), entries.visits().stream())
+                .filter(entry -> !entry.data().isEmpty() && entries.withdrawal(entry.id()).isEmpty())
+                .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.visit(entry))));
+        Set<String> every = all.stream().flatMap(named -> named.names().stream()).collect(Collectors.toSet());
+        names.stream().filter(name -> !every.contains(name))
+                .forEach(name -> problems.add(UnknownName.name("form", name, every, "see: icequill site list")));
+        return problems.or(() -> new ExportedForms(all.stream()
+                .filter(named -> names.isEmpty() || named.names().stream().anyMatch(names::contains))
+                .map(Named::form).toList()));
+    }
+
+    /** A form by all that it is called. */
+    private record Named(Set<String> names, Map<String, Object> form) {}
 
     private void rows(OutputStream out, AtomicLong count) throws IOException {
         CsvFile.write(out, HEAD, NUMBERS, rows -> each(paper -> rows.accept(row(paper)), count));

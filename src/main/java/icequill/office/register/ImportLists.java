@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -30,20 +31,29 @@ record ImportLists(Map<String, CsvFile.Row> customers, Map<String, CsvFile.Row> 
     static final String MACHINE = "machine";
     static final String PARENT = "parent";
 
-    static ImportLists read(Optional<Path> customers, Optional<Path> sites, Optional<Path> machines,
-            Problems problems) {
-        return new ImportLists(rows(customers, Column.CUSTOMER, List.of(CUSTOMER), List.of(PARENT), problems),
-                rows(sites, Column.SITE, List.of(SITE), List.of(CUSTOMER), problems),
-                rows(machines, Column.MACHINE, List.of(SITE, MACHINE), List.of(), problems));
+    /** What a list is of shows in its head: one of machines names machines, one of sites names sites, any other is of customers. */
+    static ImportLists read(List<Path> lists, Problems problems) {
+        Map<String, List<Path>> byKind = lists.stream().collect(Collectors.groupingBy(ImportLists::kind));
+        return new ImportLists(
+                rows(byKind.getOrDefault(CUSTOMER, List.of()), Column.CUSTOMER, List.of(CUSTOMER), List.of(PARENT),
+                        problems),
+                rows(byKind.getOrDefault(SITE, List.of()), Column.SITE, List.of(SITE), List.of(CUSTOMER), problems),
+                rows(byKind.getOrDefault(MACHINE, List.of()), Column.MACHINE, List.of(SITE, MACHINE), List.of(),
+                        problems));
     }
 
-    private static Map<String, CsvFile.Row> rows(Optional<Path> file, List<Column> columns, List<String> ids,
+    private static String kind(Path list) {
+        Set<String> head = CsvFile.head(list);
+        return Stream.of(MACHINE, SITE).filter(head::contains).findFirst().orElse(CUSTOMER);
+    }
+
+    private static Map<String, CsvFile.Row> rows(List<Path> files, List<Column> columns, List<String> ids,
             List<String> others, Problems problems) {
         Map<String, CsvFile.Row> rows = new LinkedHashMap<>();
         Set<String> known = new LinkedHashSet<>();
         Stream.of(ids.stream(), others.stream(), columns.stream().map(Column::name)).flatMap(names -> names)
                 .forEach(known::add);
-        file.ifPresent(list -> CsvFile.read(list, known, new HashSet<>(ids), problems)
+        files.forEach(list -> CsvFile.read(list, known, new HashSet<>(ids), problems)
                 .forEach(row -> add(row, ids, rows, problems)));
         return rows;
     }

@@ -1,15 +1,19 @@
 package icequill.office.register;
 
 import icequill.answer.ImportResult;
+import icequill.answer.ImportResult.State;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.files.form.StoredForms;
 import icequill.ledger.Transaction;
-import icequill.ledger.entries.CustomerEntry;
-import icequill.ledger.entries.SiteEntry;
+import icequill.office.billing.PendingWrite;
+import icequill.office.register.StorableForms.Storable;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.shop.EntryRows;
+import icequill.shop.BookForms;
 import icequill.shop.ExistingEntries;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
@@ -18,70 +22,103 @@ import icequill.shop.ShopFolder;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 
-/** The office that takes lists of customers, sites and machines into the book: all of them, or none. */
+/** The office that takes forms and lists into the book: all of them, or none. */
 public final class ImportOffice {
 
-    private final Path folder;
     private final ShopBook book;
-    private final LocalDate today;
 
-    private ImportOffice(Path folder, Clock clock) {
-        this.folder = folder;
-        this.book = ShopBook.of(folder, clock);
-        this.today = ShopDay.today(folder, clock);
+    private ImportOffice(ShopBook book) {
+        this.book = book;
     }
 
     public static ImportOffice of(Path folder, Clock clock) {
-        return new ImportOffice(folder, clock);
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    public static ImportOffice of(ShopBook book) {
+        return new ImportOffice(book);
     }
 
     /**
-     * Takes the lists in. A row whose id the book has changes what the cells say; any other adds.
+     * Takes in what stands in files: YAML forms, one or several in a file, and CSV lists. Whatever has a name that the book knows changes
+     * what that says; the rest is new. Nothing is stored where anything is wrong, and what was billed is not changed.
      *
      * @param dryRun whether to look only
      */
-    public Checked<ImportResult> run(Optional<Path> customers, Optional<Path> sites, Optional<Path> machines,
-            boolean dryRun) {
-        if (customers.isEmpty() && sites.isEmpty() && machines.isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no list is given",
-                    "--customers, --sites or --machines with a CSV file"));
+    public Checked<ImportResult> run(List<Path> files, boolean dryRun) {
+        if (files.isEmpty()) {
+            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no file is given",
+                    "files of forms (.yaml) or lists (.csv)"));
         }
-        ShopFolder shop = ShopFolder.read(folder);
+        LocalDate today = ShopDay.today(book.folder(), book.clock());
+        BookForms source = new BookForms(book);
+        ShopFolder bare = source.shop();
         Problems problems = new Problems();
-        ImportLists lists = ImportLists.read(customers, sites, machines, problems);
         Checked<ExistingEntries> before = book.exists()
                 ? book.read(open -> Checked.sound(ExistingEntries.of(open)))
                 : Checked.sound(ExistingEntries.EMPTY);
         return before.then(known -> {
-            ImportPlan plan = ImportPlan.of(folder, shop, known, lists, today, problems);
-            return GlyphCheck.report(shop, problems).or(() -> plan)
-                    .then(sound -> dryRun
-                            ? Checked.sound(counted(lists, known, true))
-                            : book.write(open -> stored(open, sound).map(done -> counted(lists, known, false))));
+            List<Form> forms = ordered(new HandedForms(bare, known, today, problems).of(files), problems);
+            return GlyphCheck.report(bare, problems).or(() -> bare.with(forms)).then(shop -> {
+                StorableForms storable = new StorableForms(book, shop, today, problems);
+                List<Storable> all = forms.stream().flatMap(form -> storable.of(form).stream()).toList();
+                return GlyphCheck.report(shop, problems).or(() -> all);
+            }).then(all -> {
+                PendingWrite<ImportResult> pending = new PendingWrite<>(book,
+                        open -> source.unchanged(open, () -> stored(open, all, dryRun)));
+                if (!dryRun) {
+                    return pending.done();
+                }
+                return book.exists() ? pending.tried() : Checked.sound(allNew(all));
+            });
         });
     }
 
-    private static Checked<Boolean> stored(Transaction open, ImportPlan plan) {
-        EntryRows rows = new EntryRows(open);
+    private static Checked<ImportResult> stored(Transaction open, List<Storable> all, boolean dryRun) {
         Problems problems = new Problems();
-        for (CustomerEntry customer : plan.customers()) {
-            problems.take(rows.customer(customer.id(), customer.customer(), customer.parent()));
+        List<ImportResult.Taken> taken = new ArrayList<>();
+        for (Storable form : all) {
+            problems.take(form.store().apply(open))
+                    .ifPresent(state -> taken.add(new ImportResult.Taken(form.kind(), form.id(), state)));
         }
-        plan.sites().forEach(site -> {
-            Checked<SiteEntry> stored = rows.site(site.customer(), site.whole());
-            problems.addAll(stored.problems());
-        });
-        return problems.or(() -> true);
+        return problems.or(() -> new ImportResult(taken, dryRun));
     }
 
-    private static ImportResult counted(ImportLists lists, ExistingEntries before, boolean dryRun) {
-        int changed = Math.toIntExact(
-                lists.customers().keySet().stream().filter(before.customers()::containsKey).count()
-                        + lists.sites().keySet().stream().filter(before.sites()::containsKey).count()
-                        + lists.machines().keySet().stream().filter(before::hasMachine).count());
-        return new ImportResult(lists.customers().size(), lists.sites().size(), lists.machines().size(), changed,
-                dryRun);
+    private static ImportResult allNew(List<Storable> all) {
+        return new ImportResult(
+                all.stream().map(form -> new ImportResult.Taken(form.kind(), form.id(), State.NEW)).toList(), true);
+    }
+
+    /** Those that forms may name come first: by kind, and accounts before the customers that belong to them. */
+    private static List<Form> ordered(List<Form> forms, Problems problems) {
+        List<Form> ordered = new ArrayList<>();
+        List<Form> left = new ArrayList<>(forms.stream().filter(form -> isCustomer(form)).toList());
+        while (!left.isEmpty()) {
+            Set<String> waiting = new HashSet<>(left.stream().map(Form::id).toList());
+            List<Form> next = left.stream()
+                    .filter(form -> form.text(StoredForms.PARENT_KEY).filter(waiting::contains).isEmpty()).toList();
+            if (next.isEmpty()) {
+                problems.add(Code.NOT_ALLOWED, left.getFirst().tree().place(),
+                        "these accounts belong to each other: " + String.join(", ", waiting.stream().sorted().toList()),
+                        "an account that is not below itself");
+                return List.of();
+            }
+            ordered.addAll(next);
+            left.removeAll(next);
+        }
+        forms.stream().filter(form -> !isCustomer(form)).sorted(Comparator.comparing(form -> form.kind().orElseThrow()))
+                .forEach(ordered::add);
+        return ordered;
+    }
+
+    private static boolean isCustomer(Form form) {
+        return form.kind().filter(kind -> kind == FormKind.CUSTOMER).isPresent();
     }
 }

@@ -10,7 +10,7 @@ import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.SiteEntry;
-import icequill.office.billing.PendingIssue;
+import icequill.office.billing.PendingWrite;
 import icequill.party.Customer;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -24,7 +24,6 @@ import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import icequill.shop.ShopFolder;
 import icequill.shop.UnknownName;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -64,10 +63,9 @@ public final class RegisterOffice {
             Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
             return known("customer", wish, before.isPresent(), ids(open.entries().customers())).then(sound -> {
                 boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
-                Optional<Customer> customer = wish.file().map(shop::customerFile)
-                        .orElseGet(() -> shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
-                                Place.NOWHERE, before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock),
-                                ofAccount));
+                Optional<Customer> customer = shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
+                        Place.NOWHERE, before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock),
+                        ofAccount);
                 return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
                         .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
                         .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
@@ -76,30 +74,25 @@ public final class RegisterOffice {
     }
 
     /**
-     * Adds or changes a site. A file has its customer and machines too.
+     * Adds or changes a site.
      *
-     * @param customer who pays, by id; empty to leave it, or for the one that the file names
+     * @param customer who pays, by id; empty to leave it
      */
     public Checked<EntrySheet> site(EntryChange wish, Optional<String> customer) {
         ShopFolder shop = ShopFolder.read(folder);
         return write(wish, open -> {
             Optional<SiteEntry> before = open.entries().site(wish.id()).found();
             return known("site", wish, before.isPresent(), open.entries().sites().stream().map(SiteEntry::id).toList())
-                    .then(sound -> notInAFile(wish))
-                    .then(sound -> wish.file().isPresent() && customer.isEmpty()
-                            ? whole(shop, shop.siteFile(wish.file().get(), wish.id())).then(new EntryRows(open)::take)
-                            : payer(open, customer.or(() -> before.map(SiteEntry::customer)))
-                                    .then(payer -> whole(shop, site(shop, open, wish, payer))
-                                            .then(whole -> new EntryRows(open).site(payer.id(), whole))))
+                    .then(sound -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
+                    .then(payer -> whole(shop, site(shop, open, wish, payer))
+                            .then(whole -> new EntryRows(open).site(payer.id(), whole)))
                     .map(entry -> sheet(open, entry));
         });
     }
 
     private static Optional<StoredForms.Whole> site(ShopFolder shop, Reading open, EntryChange wish,
             CustomerEntry payer) {
-        return wish.file().isPresent()
-                ? shop.siteFile(wish.file().get(), wish.id())
-                : shop.forms().site(wish.id(), Optional.of(payer.customer()),
+        return shop.forms().site(wish.id(), Optional.of(payer.customer()),
                         EntryFlag.values(wish.flags(), Column.SITE), Place.NOWHERE,
                         open.entries().site(wish.id()).found().map(SiteEntry::data),
                         machines(open, wish.id()), List.of());
@@ -121,16 +114,13 @@ public final class RegisterOffice {
         return write(wish, open -> found(open, site).then(entry -> {
             Map<String, String> machines = machines(open, site);
             return known("machine at " + site, wish, machines.containsKey(wish.id()), machines.keySet())
-                    .then(sound -> notInAFile(new EntryChange(site, false, Map.of(), Optional.empty())))
                     .then(sound -> open.entries().customer(entry.customer()))
-                    .then(payer -> {
-                        wish.file().flatMap(shop::stored).ifPresent(data -> machines.put(wish.id(), data));
-                        return whole(shop, shop.forms().site(site, Optional.of(payer.customer()), Map.of(),
-                                Place.NOWHERE, Optional.of(entry.data()), machines,
-                                List.of(new StoredForms.Given(wish.id(),
-                                        EntryFlag.values(wish.flags(), Column.MACHINE), Place.NOWHERE))))
-                                .then(whole -> new EntryRows(open).site(entry.customer(), whole));
-                    }).then(stored -> open.entries().machine(site, wish.id()))
+                    .then(payer -> whole(shop, shop.forms().site(site, Optional.of(payer.customer()), Map.of(),
+                            Place.NOWHERE, Optional.of(entry.data()), machines,
+                            List.of(new StoredForms.Given(wish.id(),
+                                    EntryFlag.values(wish.flags(), Column.MACHINE), Place.NOWHERE))))
+                            .then(whole -> new EntryRows(open).site(entry.customer(), whole)))
+                    .then(stored -> open.entries().machine(site, wish.id()))
                     .map(machine -> new EntrySheet("machine", wish.id(), Export.machine(machine)));
         }));
     }
@@ -143,16 +133,16 @@ public final class RegisterOffice {
 
     /** Blanks what is personal about a customer, as far as it need not be kept. */
     public Checked<ForgetResult> forget(String id) {
-        return forgetting(id).then(PendingIssue::done);
+        return forgetting(id).then(PendingWrite::done);
     }
 
     /** What {@link #forget} would blank, of which nothing is blanked yet. */
     public Checked<ForgetResult> wouldForget(String id) {
-        return forgetting(id).then(PendingIssue::tried);
+        return forgetting(id).then(PendingWrite::tried);
     }
 
-    private Checked<PendingIssue<ForgetResult>> forgetting(String id) {
-        return book.read(open -> Checked.sound(new PendingIssue<>(book, writing -> payer(writing, Optional.of(id)).then(
+    private Checked<PendingWrite<ForgetResult>> forgetting(String id) {
+        return book.read(open -> Checked.sound(new PendingWrite<>(book, writing -> payer(writing, Optional.of(id)).then(
                 entry -> new Forgetting(folder, book.settings(), writing).forget(entry,
                         ShopDay.today(folder, clock))))));
     }
@@ -180,16 +170,6 @@ public final class RegisterOffice {
     /** A problem when the rates do not know a tax place. */
     static Optional<Problem> taxPlace(ShopFolder shop, String id, Place asked, LocalDate day) {
         return shop.taxes().flatMap(rules -> rules.at(day, Optional.of(id), asked).problems().stream().findFirst());
-    }
-
-    /** A site's file comes before what the book has, so that changing that would change nothing. */
-    private Checked<EntryChange> notInAFile(EntryChange wish) {
-        Path file = folder.resolve("sites").resolve(wish.id() + ".yaml");
-        return Files.exists(file) && wish.file().isEmpty()
-                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
-                        "this site has a file, which comes first",
-                        "a change there; or move the file away, and the book's comes to hold"))
-                : Checked.sound(wish);
     }
 
     private static List<String> ids(Collection<CustomerEntry> customers) {

@@ -1,6 +1,7 @@
 package icequill.office.writing;
 
 import icequill.document.RepairQuote;
+import icequill.files.form.FormKind;
 import icequill.papers.RepairQuoteAssembly;
 import icequill.party.BillTo;
 import icequill.party.Language;
@@ -11,6 +12,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.request.PaperOptions;
+import icequill.shop.FormName;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
@@ -26,8 +28,8 @@ import java.util.Optional;
 public record RepairQuoting(Path folder, ShopFolder shop, VisitContext hand, BillTo billTo, Language language) {
 
     /** Reads and prices what is to be quoted, at the prices of the quote's own date. */
-    public static Checked<RepairQuoting> of(Path folder, ShopFolder shop, Path file, PaperOptions options) {
-        return new VisitLoader(shop).of(file, visit -> options.date())
+    public static Checked<RepairQuoting> of(Path folder, ShopFolder shop, FormName name, PaperOptions options) {
+        return new VisitLoader(shop).of(name, visit -> options.date())
                 .then(hand -> hand.site().billTo(options.date())
                         .map(billTo -> new RepairQuoting(folder, shop, hand, billTo,
                                 hand.language(options.language()))));
@@ -57,7 +59,9 @@ public record RepairQuoting(Path folder, ShopFolder shop, VisitContext hand, Bil
     }
 
     private Optional<Visit> found(Proposal proposal, Proposal.Found from, Problems problems) {
-        Optional<Visit> visit = shop.visit(folder.resolve(from.visit()));
+        Optional<Visit> visit = shop
+                .form(FormName.in(folder, from.visit()), List.of(FormKind.VISIT, FormKind.PLANNED_VISIT))
+                .flatMap(shop::visit);
         visit.ifPresent(read -> {
             Place place = from.place();
             if (!read.site().equals(hand.site().id())) {

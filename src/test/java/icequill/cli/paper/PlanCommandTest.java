@@ -2,6 +2,7 @@ package icequill.cli.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,7 +26,7 @@ class PlanCommandTest {
     @BeforeAll
     static void demoShop() {
         shop = folder.resolve("shop");
-        assertThat(Run.of("new", shop.toString(), "--demo").status()).isZero();
+        DemoShop.in(shop);
     }
 
     private static String planned(String name) {

@@ -3,7 +3,7 @@ package icequill.files.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import icequill.office.demo.NewShop;
+import icequill.DemoShop;
 import icequill.problem.Code;
 import icequill.shop.ShopFolder;
 import java.io.IOException;
@@ -29,11 +29,11 @@ class ContrastTest {
 
     @Test
     void paleAccent_isAProblemOfTheShop() throws IOException {
-        Path folder = NewShop.create(temporary.resolve("shop"), true).orElseThrow();
+        Path folder = DemoShop.in(temporary.resolve("shop"));
         Path shop = folder.resolve("shop.yaml");
         Files.writeString(shop, Files.readString(shop).replace("#1f4e5f", "#777777"));
 
-        ShopFolder read = ShopFolder.read(folder);
+        ShopFolder read = DemoShop.read(folder);
 
         read.shop();
         assertThat(read.problems()).singleElement().satisfies(problem -> {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.DemoShop;
 import icequill.RatesFixture;
 import icequill.explain.Figure;
 import icequill.explain.HowReader;
@@ -21,7 +22,6 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.shop.ShippedFiles;
-import icequill.shop.ShopFolder;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -52,7 +52,7 @@ class EnergyTest {
     @BeforeAll
     static void readShippedLimits() {
         ShippedFiles.copyDemo(shop).orElseThrow();
-        limits = ShopFolder.read(shop).energy();
+        limits = DemoShop.read(shop).energy();
     }
 
     private static CondensingRise rise(String degrees) {

@@ -11,6 +11,7 @@ import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
+import icequill.ledger.store.Schema;
 import icequill.problem.Checked;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -138,7 +139,7 @@ class EveryCellAttackTest {
 
     private static List<Cell> cells(Connection connection) throws SQLException {
         List<Cell> cells = new ArrayList<>();
-        for (Archive.Table table : Archive.TABLES) {
+        for (Archive.Table table : Archive.tables(Schema.NEWEST)) {
             try (Statement statement = connection.createStatement();
                     ResultSet rows = statement
                             .executeQuery("SELECT * FROM " + table.name() + " ORDER BY " + table.order())) {

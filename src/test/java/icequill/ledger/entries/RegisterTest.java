@@ -62,7 +62,7 @@ class RegisterTest {
         SiteEntry moved = new SiteEntry("crumb-lane-bakery", "oven-group", "Bakery and café", Optional.empty(),
                 Entered.OFFICE, Optional.empty(), "{}");
         MachineEntry renewed = new MachineEntry("crumb-lane-bakery", "flaker", "Cube ice machine", Optional.empty(),
-                Optional.empty(), "{}");
+                Optional.empty(), 0, "{}");
         CustomerEntry alone = CustomerEntry.of("crumb-lane", Entered.group().customer());
         try (Book book = Books.open(database.place(shop))) {
             Entered.all(book);
@@ -162,7 +162,7 @@ class RegisterTest {
     private static VisitEntry callback() {
         VisitEntry visit = Entered.visit();
         return new VisitEntry("callback", visit.site(), visit.began().plusDays(1), visit.ended().plusDays(1),
-                Optional.empty(), "{}");
+                Optional.empty(), false, "{}");
     }
 
     private static Withdrawal withdrawal(Book book) {

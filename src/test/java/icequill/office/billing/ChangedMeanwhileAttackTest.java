@@ -2,14 +2,15 @@ package icequill.office.billing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.BookedPaper;
 import icequill.ledger.Database;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.store.BookPlace;
-import icequill.office.demo.NewShop;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,11 +42,11 @@ class ChangedMeanwhileAttackTest {
         Path shop = shop(database);
         IssueOffice office = IssueOffice.of(shop, CLOCK);
         Path visit = shop.resolve("visits/late-call.yaml");
-        office.record(visit).orElseThrow();
-        PendingIssue<BookedPaper> first = office.pending("late-call", WISH).orElseThrow();
+        office.record(FormName.file(visit)).orElseThrow();
+        PendingWrite<BookedPaper> first = office.pending("late-call", WISH).orElseThrow();
         Files.writeString(visit, Files.readString(visit).replace("limit: 400.00", "limit: 900.00").replace("18:05",
                 "20:05"));
-        String recorded = office.record(visit).orElseThrow().summary();
+        String recorded = office.record(FormName.file(visit)).orElseThrow().summary();
 
         assertThat(first.done().problems()).extracting(Problem::code, Problem::message).containsExactly(
                 org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
@@ -62,15 +63,15 @@ class ChangedMeanwhileAttackTest {
     void siteChangedMeanwhile_isToldForVisitsQuotesAndPayments(Database database) throws IOException {
         Path shop = shop(database);
         IssueOffice office = IssueOffice.of(shop, CLOCK);
-        office.record(shop.resolve("visits/late-call.yaml")).orElseThrow();
-        office.quote(shop.resolve("quotes/float-switch.yaml"), WISH).orElseThrow();
+        office.record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
+        office.quote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow();
         Path agreement = shop.resolve("agreements/crumb-lane-bakery.yaml");
-        office.payment(agreement, 1, WISH).orElseThrow();
+        office.payment(FormName.file(agreement), 1, WISH).orElseThrow();
         Files.delete(shop.resolve("sites/pennon-wharf-taproom.yaml"));
         Files.delete(shop.resolve("sites/crumb-lane-bakery.yaml"));
-        List<PendingIssue<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
-                office.pendingQuote(shop.resolve("quotes/float-switch.yaml"), WISH).orElseThrow(),
-                office.pendingPayment(agreement, 2, WISH).orElseThrow());
+        List<PendingWrite<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
+                office.pendingQuote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow(),
+                office.pendingPayment(FormName.file(agreement), 2, WISH).orElseThrow());
         renameSites(shop);
 
         assertThat(waiting).allSatisfy(pending -> assertThat(pending.done().problems()).extracting(Problem::code)
@@ -87,14 +88,14 @@ class ChangedMeanwhileAttackTest {
         Path agreement = shop.resolve("agreements/hotel-fernhill.yaml");
         IssueOptions wish = new IssueOptions(LocalDate.of(2026, 12, 1), Optional.empty(),
                 new Booking(Optional.empty(), true, false));
-        PendingIssue<BookedPaper> waiting = office.pendingPayment(agreement, 4, wish).orElseThrow();
-        office.payment(agreement, 5, wish).orElseThrow();
+        PendingWrite<BookedPaper> waiting = office.pendingPayment(FormName.file(agreement), 4, wish).orElseThrow();
+        office.payment(FormName.file(agreement), 5, wish).orElseThrow();
 
         assertThat(waiting.done().problems()).extracting(Problem::code, Problem::message).containsExactly(
                 org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
                         "an invoice of A-2026-002 was changed by somebody"
                                 + " else while this was worked out, so nothing was stored"));
-        assertThat(office.payment(agreement, 4, wish).orElseThrow().number()).isEqualTo("INV-2026-00002");
+        assertThat(office.payment(FormName.file(agreement), 4, wish).orElseThrow().number()).isEqualTo("INV-2026-00002");
     }
 
     @ParameterizedTest
@@ -102,13 +103,13 @@ class ChangedMeanwhileAttackTest {
     void addresseeChangedMeanwhile_isToldForAReissue(Database database) throws IOException {
         Path shop = shop(database);
         IssueOffice office = IssueOffice.of(shop, CLOCK);
-        office.record(shop.resolve("visits/late-call.yaml")).orElseThrow();
+        office.record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
         office.issue("late-call", WISH).orElseThrow();
         Files.delete(shop.resolve("sites/pennon-wharf-taproom.yaml"));
         CreditOffice credits = CreditOffice.of(shop, CLOCK);
         CreditOptions wish = new CreditOptions(List.of(), "Wrong addressee.", LocalDate.of(2026, 5, 20),
                 Optional.of(new CreditOptions.Reissue(Optional.empty(), Optional.of(""), CreditOptions.Due.KEEP)));
-        PendingIssue<List<BookedPaper>> waiting = credits.pending("INV-2026-00001", wish).orElseThrow();
+        PendingWrite<List<BookedPaper>> waiting = credits.pending("INV-2026-00001", wish).orElseThrow();
         renameSites(shop);
 
         assertThat(waiting.done().problems()).extracting(Problem::code).containsExactly(Code.CHANGED_MEANWHILE);
@@ -134,7 +135,7 @@ class ChangedMeanwhileAttackTest {
     }
 
     private Path shop(Database database) throws IOException {
-        Path shop = NewShop.create(folder.resolve("shop"), true).orElseThrow();
+        Path shop = DemoShop.in(folder.resolve("shop"));
         if (database.place(shop) instanceof BookPlace.OnServer(String url, Path papers)) {
             Files.writeString(shop.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
                     StandardOpenOption.APPEND);

@@ -2,13 +2,14 @@ package icequill.office.billing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.BookedPaper;
 import icequill.document.CreditNote;
 import icequill.document.PricedPaper;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
 import icequill.office.care.BookMaintenance;
-import icequill.office.demo.NewShop;
+import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.tax.TaxTotal.ComponentTax;
 import java.nio.file.Files;
@@ -59,7 +60,7 @@ class PartialCreditTest {
 
     private Path shop(String basis) throws Exception {
         Path shop = temporary.resolve("shop");
-        NewShop.create(shop, true).orElseThrow();
+        DemoShop.in(shop);
         change(shop.resolve("shop.yaml"), "taxBasis: invoice", "taxBasis: " + basis);
         change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "taxPlace: alder-county", "taxPlace: palma-county");
         StringBuilder parts = new StringBuilder();
@@ -78,7 +79,7 @@ class PartialCreditTest {
                           - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T09:20, on: repair, outcome: goodwill}
                         lines: [{material: clip, amount: 1}, {material: pin, amount: 1}, {material: ring, amount: 1}]
                         """);
-        IssueOffice.of(shop, CLOCK).record(visit).orElseThrow();
+        IssueOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
     }
 

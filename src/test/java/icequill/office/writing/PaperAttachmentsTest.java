@@ -2,17 +2,17 @@ package icequill.office.writing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.files.paper.PaperJson;
 import icequill.office.Office;
-import icequill.office.demo.NewShop;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.render.VeraPdf;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
-import icequill.shop.ShopFolder;
+import icequill.shop.FormName;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -47,7 +47,7 @@ public class PaperAttachmentsTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        NewShop.create(folder, true).orElseThrow();
+        DemoShop.in(folder);
     }
 
     @Test
@@ -97,7 +97,7 @@ public class PaperAttachmentsTest {
         Files.writeString(folder.resolve("papers/invoice-2026-0114.xml"), "kept");
 
         List<Problem> problems = Office.of(folder)
-                .invoice(folder.resolve(VISIT), options(new Extras(false, true, false)))
+                .invoice(FormName.file(folder.resolve(VISIT)), options(new Extras(false, true, false)))
                 .problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.ALREADY_EXISTS);
@@ -109,7 +109,7 @@ public class PaperAttachmentsTest {
     void invoice_valueAddedTaxWithoutIdentifier_isAProblemThatSaysWhereToAddIt() throws Exception {
         change("sites/pennon-wharf-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
 
-        List<Problem> problems = Office.of(folder).invoice(folder.resolve(VISIT), options(Extras.NONE)).problems();
+        List<Problem> problems = Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)), options(Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.place().path()).containsExactly("vatId");
         assertThat(folder.resolve("papers")).doesNotExist();
@@ -117,7 +117,7 @@ public class PaperAttachmentsTest {
 
     @Test
     void draft_carriesItsOwnData_whichReadsBack() throws Exception {
-        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT),
+        WrittenPaper paper = Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)),
                 new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
                 .orElseThrow();
 
@@ -131,7 +131,7 @@ public class PaperAttachmentsTest {
     @ParameterizedTest
     @CsvSource({"2026-0114, invoice-2026-0114", "'', draft-late-call"})
     void paper_bare_carriesNothing(String number, String name) throws Exception {
-        WrittenPaper paper = Office.of(folder).invoice(folder.resolve(VISIT), new PaperOptions(
+        WrittenPaper paper = Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)), new PaperOptions(
                 Optional.of(number).filter(text -> !text.isEmpty()), LocalDate.of(2026, 5, 14), Optional.empty(),
                 new Extras(false, false, true))).orElseThrow();
 
@@ -143,8 +143,8 @@ public class PaperAttachmentsTest {
     /** What the owner alone may see stands in no file that leaves the shop. */
     @Test
     void enclosures_hold_noCostAndNoMargin() throws Exception {
-        for (Path visit : ShopFolder.read(folder).visits()) {
-            WrittenPaper paper = Office.of(folder).invoice(visit,
+        for (Path visit : DemoShop.files(folder, "visits")) {
+            WrittenPaper paper = Office.of(folder).invoice(FormName.file(visit),
                     new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
                     .orElseThrow();
             assertThat(files(paper).get("paper.json")).doesNotContain("owner.", "\"cost\"", "wage", "markup",
@@ -153,7 +153,7 @@ public class PaperAttachmentsTest {
     }
 
     private WrittenPaper invoice(Extras extras) {
-        return Office.of(folder).invoice(folder.resolve(VISIT), options(extras)).orElseThrow();
+        return Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)), options(extras)).orElseThrow();
     }
 
     private static PaperOptions options(Extras extras) {

@@ -1,0 +1,31 @@
+package icequill.answer;
+
+import icequill.files.disk.SafeFile;
+import icequill.files.yaml.YamlWriter;
+import icequill.problem.Checked;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** What the book holds, as forms that it takes in again. */
+public record ExportedForms(List<Map<String, Object>> forms) {
+
+    public ExportedForms {
+        forms = List.copyOf(forms);
+    }
+
+    /** One document a form. */
+    public String yaml() {
+        return YamlWriter.text(forms);
+    }
+
+    /** @param replace whether an existing file may be replaced */
+    public Checked<Path> write(Path file, boolean replace) {
+        return SafeFile.write(file, yaml().getBytes(StandardCharsets.UTF_8), replace);
+    }
+
+    public Map<String, Object> json() {
+        return Map.of("forms", forms);
+    }
+}

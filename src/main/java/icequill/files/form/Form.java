@@ -1,0 +1,65 @@
+package icequill.files.form;
+
+import icequill.files.yaml.Tree;
+import icequill.files.yaml.TreeJson;
+import icequill.files.yaml.YamlReader;
+import icequill.problem.Problems;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A form as it was written, before it is held against its schema.
+ *
+ * @param kind what it says it is; empty where it does not say, or says something unknown
+ * @param id what it calls itself, or else what its file is called
+ */
+public record Form(Optional<FormKind> kind, String id, Tree tree) {
+
+    /** Tells the kind. */
+    public static final String KIND_KEY = "form";
+    /** Tells what it is called. */
+    public static final String ID_KEY = "id";
+    private static final String FORMAT_KEY = "format";
+
+    /** @param name what it is called where it does not say so itself */
+    public static Form of(Tree tree, String name) {
+        return new Form(text(tree, KIND_KEY).flatMap(FormKind::of), text(tree, ID_KEY).orElse(name), tree);
+    }
+
+    /** One that was stored by {@link #data()}. */
+    public static Form stored(FormKind kind, String id, String data) {
+        Problems unreadable = new Problems();
+        Tree tree = YamlReader.parse(data, "the book's " + kind.words() + " " + id, unreadable)
+                .orElseThrow(() -> new IllegalStateException(unreadable.list().toString()));
+        return new Form(Optional.of(kind), id, tree);
+    }
+
+    /** What it says, as JSON on one line, without its kind and what it is called. */
+    public String data() {
+        return tree instanceof Tree.Branch branch ? TreeJson.text(without(branch, Set.of(KIND_KEY, ID_KEY))) : "";
+    }
+
+    /** A text of the first level. */
+    public Optional<String> text(String key) {
+        return text(tree, key);
+    }
+
+    /** A tree less some of its keys. */
+    static Tree.Branch without(Tree.Branch tree, Set<String> keys) {
+        Map<String, Tree> kept = new LinkedHashMap<>(tree.entries());
+        kept.keySet().removeAll(keys);
+        return new Tree.Branch(kept, tree.keys(), tree.place());
+    }
+
+    /** A tree less all that tells of the form, not of its matter. */
+    static Tree.Branch matter(Tree.Branch tree) {
+        return without(tree, Set.of(KIND_KEY, ID_KEY, FORMAT_KEY));
+    }
+
+    private static Optional<String> text(Tree tree, String key) {
+        return tree instanceof Tree.Branch branch && branch.entries().get(key) instanceof Tree.Leaf leaf
+                && leaf.kind() == Tree.Leaf.Kind.TEXT ? Optional.of(leaf.text()) : Optional.empty();
+    }
+}

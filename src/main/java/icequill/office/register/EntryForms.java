@@ -1,0 +1,90 @@
+package icequill.office.register;
+
+import icequill.files.form.CustomerForm;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.files.form.StoredForms;
+import icequill.files.yaml.Json;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.AgreementEntry;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.RequestEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What stands in the book, as the forms by which it can be handed over. */
+final class EntryForms {
+
+    private EntryForms() {
+    }
+
+    static Form of(CustomerEntry entry) {
+        return form(FormKind.CUSTOMER, entry.id(), customer(entry));
+    }
+
+    static Form of(String customer, StoredForms.Whole site) {
+        return form(FormKind.SITE, site.site().id(), site(customer, site.data(), site.machines().values()));
+    }
+
+    /** A customer's keys and values. */
+    static Map<String, Object> customer(CustomerEntry entry) {
+        Map<String, Object> form = head(FormKind.CUSTOMER, entry.id());
+        entry.parent().ifPresent(parent -> form.put(StoredForms.PARENT_KEY, parent));
+        form.putAll(CustomerForm.of(entry.customer()));
+        return form;
+    }
+
+    /** A site's keys and values, with its machines. */
+    static Map<String, Object> site(SiteEntry entry, Reading book) {
+        Map<String, Object> form = head(FormKind.SITE, entry.id());
+        form.putAll(site(entry.customer(), entry.data(),
+                book.entries().machinesOf(entry.id()).stream().map(MachineEntry::data).toList()));
+        return form;
+    }
+
+    static Map<String, Object> agreement(AgreementEntry entry) {
+        return stored(FormKind.AGREEMENT, entry.id(), entry.data());
+    }
+
+    static Map<String, Object> request(RequestEntry entry) {
+        return stored(FormKind.of(entry.kind()).orElseThrow(), entry.id(), entry.data());
+    }
+
+    static Map<String, Object> visit(VisitEntry entry) {
+        return stored(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
+    }
+
+    private static Map<String, Object> site(String customer, String data, Collection<String> machines) {
+        Map<String, Object> form = new LinkedHashMap<>();
+        form.put(StoredForms.CUSTOMER_KEY, customer);
+        form.putAll(Json.map(data));
+        if (!machines.isEmpty()) {
+            form.put(StoredForms.MACHINES_KEY, machines.stream().map(Json::map).toList());
+        }
+        return form;
+    }
+
+    private static Map<String, Object> stored(FormKind kind, String id, String data) {
+        Map<String, Object> form = head(kind, id);
+        form.putAll(Json.map(data));
+        return form;
+    }
+
+    private static Map<String, Object> head(FormKind kind, String id) {
+        Map<String, Object> form = new LinkedHashMap<>();
+        form.put("format", 1);
+        form.put(Form.KIND_KEY, kind.key());
+        form.put(Form.ID_KEY, id);
+        return form;
+    }
+
+    private static Form form(FormKind kind, String id, Map<String, Object> matter) {
+        Map<String, Object> whole = head(kind, id);
+        whole.putAll(matter);
+        return Form.stored(kind, id, Json.line(whole));
+    }
+}

@@ -1,0 +1,190 @@
+package icequill.shop;
+
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.files.form.StoredForms;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.AgreementEntry;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.RequestEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** The forms of a shop's book. It remembers what it gave, so that whoever stores later can see whether that still holds. */
+public final class BookForms implements FormSource {
+
+    private final ShopBook book;
+    private final Map<Asked, Object> given = new LinkedHashMap<>();
+
+    /** What was asked for, how to ask again, and what to call it. */
+    private record Asked(String what, Function<Reading, Checked<?>> again) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Asked(String whatElse, Function<Reading, Checked<?>> how) && what.equals(whatElse);
+        }
+
+        @Override
+        public int hashCode() {
+            return what.hashCode();
+        }
+    }
+
+    public BookForms(ShopBook book) {
+        this.book = book;
+    }
+
+    /** A new reading of a shop, whose forms come from the book. */
+    public static ShopFolder shop(ShopBook book) {
+        return new BookForms(book).shop();
+    }
+
+    /** The folder of the book's shop, whose forms come from here. */
+    public ShopFolder shop() {
+        ShopFolder shop = ShopFolder.of(book.folder(), book.rates().get(), this, List.of());
+        return book.given().isEmpty()
+                ? shop
+                : shop.with(book.given().stream().flatMap(file -> shop.forms(file).stream()).toList());
+    }
+
+    @Override
+    public Checked<Optional<Customer>> customer(String id) {
+        return asked("customer \"" + id + "\"", reading -> customer(reading, id), Optional.empty());
+    }
+
+    @Override
+    public Checked<Optional<StoredForms.Stored>> site(String id) {
+        return asked("site \"" + id + "\" or its customer", reading -> site(reading, id), Optional.empty());
+    }
+
+    @Override
+    public Checked<Optional<Form>> form(FormKind kind, String name) {
+        return asked(kind.words() + " \"" + name + "\"", reading -> Checked.sound(form(reading, kind, name)),
+                Optional.empty());
+    }
+
+    @Override
+    public Checked<List<Form>> agreementsAt(String site) {
+        return asked("an agreement for site \"" + site + "\"", reading -> Checked.sound(
+                reading.entries().agreementsAt(site).stream().filter(entry -> !entry.data().isEmpty())
+                        .map(BookForms::form).toList()), List.of());
+    }
+
+    /** A customer of the book, who must be there. */
+    public Checked<Customer> payer(String id) {
+        return customer(id).then(found -> found.map(Checked::sound).orElseGet(
+                () -> ids(FormKind.CUSTOMER).then(known -> Checked.faulty(
+                        UnknownName.name("customer", id, known, "see: icequill customer list")))));
+    }
+
+    private <T> Checked<T> asked(String what, Function<Reading, Checked<T>> read, T without) {
+        Checked<T> found = book.exists() ? book.read(read) : Checked.sound(without);
+        return found.map(answer -> {
+            given.put(new Asked(what, read::apply), answer);
+            return answer;
+        });
+    }
+
+    /** Goes on when the book still says what was given here. */
+    public <T> Checked<T> unchanged(Reading reading, Supplier<Checked<T>> next) {
+        Problems problems = new Problems();
+        given.forEach((asked, before) -> problems.take(asked.again().apply(reading))
+                .filter(now -> !now.equals(before)).ifPresent(now -> problems.add(changed(asked.what()))));
+        return problems.or(() -> book).then(same -> next.get());
+    }
+
+    public static Problem changed(String what) {
+        return new Problem(Code.CHANGED_MEANWHILE, Place.NOWHERE,
+                what + " was changed by somebody else while this was worked out, so nothing was stored",
+                "the same again, which looks at it anew");
+    }
+
+    @Override
+    public Checked<List<String>> ids(FormKind kind) {
+        return book.exists() ? book.read(reading -> Checked.sound(ids(reading, kind))) : Checked.sound(List.of());
+    }
+
+    private static List<String> ids(Reading reading, FormKind kind) {
+        return switch (kind) {
+        case CUSTOMER -> reading.entries().customers().stream().map(CustomerEntry::id).toList();
+        case SITE -> reading.entries().sites().stream().map(SiteEntry::id).toList();
+        case AGREEMENT -> reading.entries().agreements().stream()
+                .flatMap(entry -> Stream.of(entry.id(), entry.number())).toList();
+        case MAINTENANCE_REQUEST, BRUSHING_REQUEST ->
+            reading.entries().requests().stream().filter(request -> request.kind().equals(kind.key())).map(RequestEntry::id)
+                    .toList();
+        case PLANNED_VISIT -> reading.entries().plannedVisits().stream().map(VisitEntry::id).toList();
+        case VISIT -> reading.entries().visits().stream().map(VisitEntry::id).toList();
+        case CREDIT, ACCOUNT -> List.of();
+        };
+    }
+
+    private static Optional<Form> form(Reading reading, FormKind kind, String name) {
+        return switch (kind) {
+        case AGREEMENT -> reading.entries().agreement(name).filter(entry -> !entry.data().isEmpty())
+                .map(BookForms::form);
+        case MAINTENANCE_REQUEST, BRUSHING_REQUEST -> reading.entries().request(kind.key(), name)
+                .filter(entry -> !entry.data().isEmpty())
+                .map(BookForms::form);
+        case VISIT, PLANNED_VISIT -> reading.entries().visit(name).found()
+                .filter(entry -> entry.isPlanned() == (kind == FormKind.PLANNED_VISIT) && !entry.data().isEmpty())
+                .map(BookForms::form);
+        case CUSTOMER, SITE, CREDIT, ACCOUNT -> Optional.empty();
+        };
+    }
+
+    /** An agreement as a form. */
+    public static Form form(AgreementEntry entry) {
+        return Form.stored(FormKind.AGREEMENT, entry.id(), entry.data());
+    }
+
+    /** A request as a form. */
+    public static Form form(RequestEntry entry) {
+        return Form.stored(FormKind.of(entry.kind()).orElseThrow(), entry.id(), entry.data());
+    }
+
+    /** A visit as a form. */
+    public static Form form(VisitEntry entry) {
+        return Form.stored(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
+    }
+
+    private static Checked<Optional<StoredForms.Stored>> site(Reading reading, String id) {
+        return reading.entries().site(id).found().map(site -> reading.entries().customer(site.customer())
+                .then(payer -> stored(reading, site, payer))).orElseGet(() -> Checked.sound(Optional.empty()));
+    }
+
+    private static Checked<Optional<StoredForms.Stored>> stored(Reading reading, SiteEntry site, CustomerEntry payer) {
+        return payer.forgotten().isPresent()
+                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "the customer of site " + site.id() + " was forgotten on " + payer.forgotten().get(), ""))
+                : customer(reading, payer)
+                        .map(customer -> Optional.of(new StoredForms.Stored(customer, site.data(),
+                                reading.entries().machinesOf(site.id()).stream().map(MachineEntry::data).toList())));
+    }
+
+    private static Checked<Optional<Customer>> customer(Reading reading, String id) {
+        return reading.entries().customer(id).found().map(entry -> customer(reading, entry).map(Optional::of))
+                .orElseGet(() -> Checked.sound(Optional.empty()));
+    }
+
+    /** The customer, billed through the parent account where nobody is named for himself. */
+    static Checked<Customer> customer(Reading reading, CustomerEntry entry) {
+        return entry.parent().isPresent() && entry.customer().billTo().entries().isEmpty()
+                ? reading.entries().customer(entry.parent().get()).then(parent -> customer(reading, parent))
+                        .map(parent -> entry.customer().billed(parent.billTo()))
+                : Checked.sound(entry.customer());
+    }
+}

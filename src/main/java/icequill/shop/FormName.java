@@ -1,0 +1,47 @@
+package icequill.shop;
+
+import icequill.files.yaml.FolderFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Names a form: the file that it stands in, or what the book calls it. */
+public sealed interface FormName {
+
+    /** A file, which need not be there. */
+    record InFile(Path file) implements FormName {
+        @Override
+        public String text() {
+            return file.toString();
+        }
+    }
+
+    /** An id, or a number of its own. */
+    record InBook(String text) implements FormName {}
+
+    /** As somebody wrote it. */
+    String text();
+
+    /** For the name of a file that is made of it. */
+    default String stem() {
+        return switch (this) {
+        case InFile(Path file) -> FolderFiles.nameOf(file);
+        case InBook(String id) -> id;
+        };
+    }
+
+    /** What is there as a file, or is written like one, is one. */
+    static FormName of(String text) {
+        return text.contains("/") || text.endsWith(FolderFiles.YAML) || Files.isRegularFile(Path.of(text))
+                ? file(Path.of(text))
+                : new InBook(text);
+    }
+
+    /** As a form of a shop names another: a file is looked for from the shop's folder on. */
+    static FormName in(Path folder, String text) {
+        return of(text) instanceof InFile(Path file) ? file(folder.resolve(file)) : new InBook(text);
+    }
+
+    static FormName file(Path file) {
+        return new InFile(file);
+    }
+}

@@ -1,0 +1,61 @@
+package icequill.shop;
+
+import icequill.document.Where;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.files.form.StoredForms;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import java.util.List;
+import java.util.Optional;
+
+/** Where the forms are kept that nobody hands over: the shop's book. */
+public interface FormSource {
+
+    /** For a shop that has no book. */
+    FormSource NONE = new FormSource() {
+        @Override
+        public Checked<Optional<Customer>> customer(String id) {
+            return Checked.sound(Optional.empty());
+        }
+
+        @Override
+        public Checked<Optional<StoredForms.Stored>> site(String id) {
+            return Checked.sound(Optional.empty());
+        }
+
+        @Override
+        public Checked<Optional<Form>> form(FormKind kind, String name) {
+            return Checked.sound(Optional.empty());
+        }
+
+        @Override
+        public Checked<List<Form>> agreementsAt(String site) {
+            return Checked.sound(List.of());
+        }
+
+        @Override
+        public Checked<List<String>> ids(FormKind kind) {
+            return Checked.sound(List.of());
+        }
+    };
+
+    /** Billed through the account that he belongs to, where nobody is named for himself; empty when there is none of that id. */
+    Checked<Optional<Customer>> customer(String id);
+
+    /** Empty when there is none of that id. */
+    Checked<Optional<StoredForms.Stored>> site(String id);
+
+    /**
+     * Any other form; empty when there is none.
+     *
+     * @param name its id, or an agreement's number
+     */
+    Checked<Optional<Form>> form(FormKind kind, String name);
+
+    /** Of one site, by id. */
+    Checked<List<Form>> agreementsAt(String site);
+
+    /** The ids of all of a kind, for a message about an unknown one. */
+    Checked<List<String>> ids(FormKind kind);
+}

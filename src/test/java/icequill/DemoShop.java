@@ -1,0 +1,109 @@
+package icequill;
+
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.office.Office;
+import icequill.office.register.ImportOffice;
+import icequill.shop.FormName;
+import icequill.shop.ShippedFiles;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
+import icequill.work.Visit;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The invented shop before any visit was recorded: its book has customers, sites, agreements, requests and planned visits. The forms of
+ * all of them, and of the visits, lie in folders beside it, for tests that change them.
+ */
+public final class DemoShop {
+
+    /** What other forms name. */
+    private static final List<String> NAMED = List.of("sites", "agreements");
+    private static final List<String> IN_BOOK = List.of("sites", "agreements", "quotes", "planned", "brushing");
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-30T17:00:00Z"), ZoneOffset.UTC);
+    private static final Path BASE = made();
+
+    private DemoShop() {
+    }
+
+    /** In a new or empty folder. */
+    public static Path in(Path folder) {
+        try (Stream<Path> files = Files.walk(BASE)) {
+            for (Path file : files.toList()) {
+                Path copy = folder.resolve(BASE.relativize(file));
+                if (!Files.isDirectory(copy)) {
+                    Files.createDirectories(copy.getParent());
+                    Files.copy(file, copy, StandardCopyOption.COPY_ATTRIBUTES);
+                }
+            }
+            return folder;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** The same without a book. */
+    public static Path files(Path folder) {
+        ShippedFiles.copyDemo(folder).orElseThrow();
+        return ShippedFiles.copyDemoForms(folder).orElseThrow();
+    }
+
+    /** Takes the forms of a folder, but for its visits, into its book. */
+    public static void imported(Path folder) {
+        ImportOffice.of(ShopBook.of(folder, CLOCK))
+                .run(files(folder, IN_BOOK), false).orElseThrow();
+    }
+
+    /** The shop with the sites and agreements that lie beside it, as they are now. */
+    public static ShopFolder read(Path folder) {
+        ShopFolder bare = ShopFolder.read(folder);
+        List<Form> forms = files(folder, NAMED).stream().flatMap(file -> bare.forms(file).stream()).toList();
+        return bare.with(forms);
+    }
+
+    /** The office of the shop, which goes by the sites and agreements that lie beside it. */
+    public static Office office(Path folder) {
+        return Office.of(folder, files(folder, NAMED));
+    }
+
+    /** A visit from a file. */
+    public static Optional<Visit> visit(ShopFolder shop, Path file) {
+        return shop.form(FormName.file(file), List.of(FormKind.VISIT, FormKind.PLANNED_VISIT)).flatMap(shop::visit);
+    }
+
+    /** The forms of one of the folders, by name. */
+    public static List<Path> files(Path shop, String folder) {
+        return files(shop, List.of(folder));
+    }
+
+    private static List<Path> files(Path shop, List<String> folders) {
+        return folders.stream().map(shop::resolve).filter(Files::isDirectory).flatMap(folder -> {
+            try (Stream<Path> files = Files.list(folder)) {
+                return files.sorted().toList().stream();
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        }).toList();
+    }
+
+    private static Path made() {
+        try {
+            Path folder = Files.createTempDirectory("icequill-demo-shop");
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> FinishedDemo.delete(folder)));
+            imported(files(folder));
+            return folder;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}
