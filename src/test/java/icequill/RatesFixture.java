@@ -13,6 +13,7 @@ import icequill.money.Percent;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Conditions;
+import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Layout;
 import icequill.party.Machine;
@@ -224,7 +225,8 @@ public final class RatesFixture {
         return new Customer("Quern & Tabb", Optional.empty(),
                 Timeline.always(
                         new BillTo("Quern & Tabb", Optional.empty(), address(), Optional.empty(), Optional.empty())),
-                Optional.empty(), Optional.empty(), false, List.of(), Optional.empty());
+                Optional.empty(), Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE,
+                Optional.empty());
     }
 
     public static Site site() {
@@ -246,7 +248,7 @@ public final class RatesFixture {
                 Optional.empty(),
                 Optional.empty(), List.of(head,
                         machine("flaker", Machine.Make.CONTINUOUS, "900")),
-                Layout.USUAL, List.of());
+                Layout.USUAL, List.of(), Contacts.NONE, Optional.empty());
     }
 
     private static Machine machine(String id, Machine.Make make, String harvestRate) {

@@ -106,7 +106,7 @@ public final class BookSites implements SiteSource {
     static Checked<Customer> customer(Reading reading, CustomerEntry entry) {
         return entry.parent().isPresent() && entry.customer().billTo().entries().isEmpty()
                 ? reading.entries().customer(entry.parent().get()).then(parent -> customer(reading, parent))
-                        .map(parent -> entry.customer().billed(parent.billTo()))
+                        .map(parent -> entry.customer().billed(parent.addressed()))
                 : Checked.sound(entry.customer());
     }
 }

@@ -22,7 +22,8 @@ public final class Archive {
     /** The tables in an order in which each row comes after those it points to. */
     static final List<Table> TABLES = List.of(new Table("customer", "id"),
             new Table("customer_bill_to", "customer_id, valid_from"),
-            new Table("customer_certificate", "customer_id, position"), new Table("site", "id"),
+            new Table("customer_certificate", "customer_id, position"),
+            new Table("customer_contact", "customer_id, position"), new Table("site", "id"),
             new Table("machine", "site_id, id"), new Table("visit", "id"), new Table("visit_withdrawn", "visit_id"),
             new Table("series", "kind, office, year"),
             new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),

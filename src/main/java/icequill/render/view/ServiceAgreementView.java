@@ -52,6 +52,7 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         return new Details(sentences).add("agreement.date", sentences.formats().day(agreement.date()))
                 .add("visit.site", agreement.where().site()).add("fact.store", agreement.where().storeNumber())
                 .add("fact.vendor", agreement.vendorNumber())
+                .add("fact.purchase-order", agreement.purchaseOrder())
                 .add("agreement.accepted", agreement.accepted().map(accepted -> sentences.formats()
                         .day(accepted.date()) + (accepted.paper().isEmpty() ? "" : ", " + accepted.paper())))
                 .rows();
