@@ -241,7 +241,8 @@ class EveryWayInTest {
     void valuesThatAreWrong_areAllReportedWhereTheyStand() throws IOException {
         Map<String, String> wrong = new LinkedHashMap<>(CUSTOMER);
         wrong.put("telephone", "call Ana");
-        wrong.put("contacts", "Ana | for: bill | telefone: 607-555-0142 | email: ana; Bo | bills; Cy | role: a | role: b");
+        wrong.put("contacts",
+                "Ana | for: bill | telefone: 607-555-0142 | email: ana; Bo | bills; Cy | role: a | role: b");
         wrong.put("certificates", "ST-1 | kind: resale | state: NY | signed: 2026-13-01 | reason: ice");
         wrong.put("acceptedPaper", "");
 

@@ -45,7 +45,8 @@ public final class Entered {
                         Place.NOWHERE),
                 new Timeline.Entry<>(new Period(change, Optional.empty()), billTo("Oven Group", OFFICE),
                         Place.NOWHERE)));
-        return new CustomerEntry("crumb-lane", reached(customer("Crumb Lane Bakery", billTo)), Optional.of("oven-group"),
+        return new CustomerEntry("crumb-lane", reached(customer("Crumb Lane Bakery", billTo)),
+                Optional.of("oven-group"),
                 Optional.empty());
     }
 

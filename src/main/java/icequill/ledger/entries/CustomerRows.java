@@ -115,8 +115,9 @@ public final class CustomerRows {
     }
 
     private void insert(String customer, int position, Contact contact) {
-        handle.createUpdate("INSERT INTO customer_contact (customer_id, position, name, role, purposes, telephone, email)"
-                + " VALUES (:customer, :position, :name, :role, :purposes, :telephone, :email)")
+        handle.createUpdate(
+                "INSERT INTO customer_contact (customer_id, position, name, role, purposes, telephone, email)"
+                        + " VALUES (:customer, :position, :name, :role, :purposes, :telephone, :email)")
                 .bind("customer", customer).bind("position", position).bind("name", contact.name())
                 .bind("role", contact.role())
                 .bind("purposes",

@@ -151,7 +151,8 @@ class RegisterTest {
                 }
                 return all.toString();
             });
-            assertThat(left).doesNotContain("Bakery", "Crumb Lane", "Millbrook", "ap@", "V-3310", "RC-1", "Baker", "555", "after a call",
+            assertThat(left).doesNotContain("Bakery", "Crumb Lane", "Millbrook", "ap@", "V-3310", "RC-1", "Baker",
+                    "555", "after a call",
                     "rear",
                     "4711");
             assertThat(Books.found(book, "crumb millbrook")).extracting(IssuedPaper::number)
