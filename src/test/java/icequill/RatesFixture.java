@@ -144,13 +144,15 @@ public final class RatesFixture {
     private static List<Task> tasks() {
         Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8", "2"), step("800", "16", "3")),
                 Place.NOWHERE);
-        Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
+        Task descale = new Task("descale", Wording.same("circulate descaler"),
+                Optional.of(Wording.same("descaler circulated")), Set.of(Machine.Make.BATCH),
                 EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
                 Part.OTHER,
                 DustLevel.NEITHER,
                 List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(),
                 new Procedure(Optional.of(new Procedure.Timer(20, 25)), 3, List.of()), Place.NOWHERE);
-        Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
+        Task brush = new Task("brush-condenser", Wording.same("brush condenser"), Optional.empty(),
+                EnumSet.allOf(Machine.Make.class),
                 Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1,
                 Part.CONDENSER, DustLevel.RAISES,
                 List.of(),

@@ -26,7 +26,7 @@ public record InstallmentInvoiceView(InstallmentInvoice invoice, Sentences sente
                 .add("agreement.covers", sentences.say(Phrase.of("agreement.from-to",
                         new Fact.Day(invoice.served().from()), new Fact.Day(invoice.served().until()))))
                 .rows());
-        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), head.label(), sentences)
+        model.putAll(ChargesView.of(invoice, invoice.remarks(), head.label(), sentences)
                 .model());
         return model;
     }
