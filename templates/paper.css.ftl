@@ -4,66 +4,68 @@
 <#function quoted text><#return text?replace("\\", "\\5C ")?replace("\"", "\\22 ")?replace("&", "\\26 ")?replace("<", "\\3C ")></#function>
 @page {
   size: <#if size == "a4">210mm 297mm<#else>8.5in 11in</#if>;
-  margin: 14mm 20mm 16mm 20mm;
+  margin: 12mm 20mm 14mm 20mm;
   @bottom-left { content: "${quoted(title)} · ${quoted(shop.name)}"; font-family: ${footFont}; font-size: 8pt; color: #555555; }
   @bottom-right { content: "${w["page"]} " counter(page) " ${w["page.of"]} " counter(pages); font-family: Liberation Sans; font-size: 8pt; color: #555555; }
 }
-body { font-family: Liberation Sans, Arial, sans-serif; font-size: 9pt; line-height: 1.27; color: #1a1a1a; margin: 0; }
+body { font-family: Liberation Sans, Arial, sans-serif; font-size: 9.3pt; line-height: 1.2; color: #1a1a1a; margin: 0; }
 h1 { font-size: 15.5pt; line-height: 1.1; font-weight: normal; margin: 0; color: ${accent}; }
-h2 { font-size: 10.5pt; font-weight: bold; margin: 3.6mm 0 0.8mm 0; color: ${accent}; page-break-after: avoid; }
-h3 { font-size: 9pt; font-weight: bold; margin: 1.8mm 0 0.3mm 0; page-break-after: avoid; }
+h2 { font-size: 10.5pt; font-weight: bold; margin: 2.8mm 0 0.6mm 0; color: ${accent}; page-break-after: avoid; }
+h3 { font-size: 9.3pt; font-weight: bold; margin: 1.4mm 0 0.2mm 0; page-break-after: avoid; }
 p { margin: 0; }
 table { border-collapse: collapse; width: 100%; }
 td, th { padding: 0; vertical-align: top; text-align: left; font-weight: normal; }
 a { color: inherit; text-decoration: none; }
-.small { font-size: 7.8pt; color: #444444; }
+.small { font-size: 9pt; color: #444444; }
 .strong { font-weight: bold; }
 .whole { white-space: nowrap; }
 
 /* The head: who sends it, and what it is. Its height brings the address to where window envelopes show it. */
-.head { height: 32mm; }
+.head { height: 33mm; }
 .head .sender { width: 53%; padding-right: 4mm; }
 .head .kind { width: 47%; text-align: right; }
+.number { display: block; font-size: 12.5pt; font-weight: bold; white-space: nowrap; color: #1a1a1a; }
 .sendername { font-size: 13pt; font-weight: bold; }
 
 .address { height: 24mm; }
-.address .to { width: 54%; padding-right: 8mm; }
-.facts th { width: 50%; padding: 0 3mm 0.5mm 0; color: #444444; }
+.address .to { width: 50%; padding-right: 6mm; }
+.facts th { width: 42%; padding: 0 3mm 0.3mm 0; color: #444444; }
 .facts td { padding: 0 0 0.5mm 0; }
 
 /* What is to be paid: how much, by when, to whom. */
-.pay { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1.8mm 0; margin-top: 2mm; page-break-inside: avoid; }
-.pay .sum { width: 28%; padding-right: 4mm; }
+.pay { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1.4mm 0; margin-top: 1.6mm; page-break-inside: avoid; }
+.pay .sum { width: 27%; padding-right: 3mm; }
 .pay .amount { font-size: 17pt; line-height: 1.15; font-weight: bold; }
-.pay .by { width: 24%; padding-right: 3mm; }
+.pay .by { width: 25%; padding-right: 3mm; }
 .pay .by .strong { font-size: 10.5pt; padding-top: 1mm; }
-.pay .where { width: 48%; font-size: 8.3pt; line-height: 1.22; }
+.pay .where { width: 48%; font-size: 9pt; line-height: 1.22; }
 .pay .why { width: 72%; }
-.pay .where .part { white-space: nowrap; }
-.pay .warning { margin-top: 1mm; }
+.pay .asked { margin-top: 1.2mm; }
+.pay .warning { margin-top: 0.4mm; }
 
 .about th { width: 26%; padding: 0.15mm 3mm 0.15mm 0; color: #444444; }
 .about td { padding: 0.15mm 0; }
 .about tr, .readings tr { page-break-inside: avoid; }
 .readings { width: 62%; margin-top: 0.8mm; }
-.readings thead th { color: #444444; font-size: 8pt; border-bottom: 0.3pt solid #999999; }
+.readings thead th { color: #444444; font-size: 9pt; border-bottom: 0.3pt solid #999999; }
 .readings th, .readings td { padding: 0.2mm 0; }
 .readings .value { width: 20%; text-align: right; }
 
 /* The lines: heads repeat on every page, no line is torn apart. */
 .lines { -fs-table-paginate: paginate; }
 .lines tr, .lines .closing { page-break-inside: avoid; }
-.lines thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.8mm 0; color: #444444; font-size: 8pt; }
-.lines .line td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.9mm 0; }
-.lines .what { width: 60%; padding-right: 4mm; }
-.lines .quantity { width: 12%; text-align: right; padding-left: 2mm; }
-.lines .price { width: 15%; text-align: right; padding-left: 2mm; }
+.lines thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.8mm 0; color: #444444; font-size: 9pt; }
+.lines .line td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.6mm 0; }
+.lines .line-number { width: 6%; color: #444444; }
+.lines .what { width: 56%; padding-right: 4mm; }
+.lines .quantity { width: 11%; text-align: right; padding-left: 2mm; }
+.lines .price { width: 14%; text-align: right; padding-left: 2mm; }
 .lines .amount { width: 13%; text-align: right; padding-left: 2mm; }
 .outcome { font-style: italic; }
 
 .lines .sum th { text-align: right; padding: 0.35mm 0; }
 .lines .sum td { padding-top: 0.35mm; padding-bottom: 0.35mm; }
-.lines .first th, .lines .first td { padding-top: 1.2mm; }
+.lines .first th, .lines .first td { padding-top: 1mm; }
 .lines .last th, .lines .last td { border-top: 0.8pt solid #1a1a1a; font-weight: bold; font-size: 11pt; padding-top: 1.2mm; }
 .lines .notes td { padding-top: 1.5mm; }
 
@@ -94,7 +96,7 @@ svg { display: inline-block; }
 .bars { display: block; width: 170mm; height: 8.6mm; }
 .alarms { -fs-table-paginate: paginate; }
 .alarms tr { page-break-inside: avoid; }
-.alarms thead th { border-bottom: 0.8pt solid #1a1a1a; color: #444444; font-size: 8pt; }
+.alarms thead th { border-bottom: 0.8pt solid #1a1a1a; color: #444444; font-size: 9pt; }
 .alarms td, .alarms th { padding: 0.5mm 2mm 0.5mm 0; }
 .alarms tbody td, .alarms tbody th { border-bottom: 0.3pt solid #bbbbbb; }
 .alarms .number { width: 6%; }
@@ -103,11 +105,11 @@ svg { display: inline-block; }
 .alarms .next { width: 19%; }
 .alarms .spare { width: 9%; text-align: right; padding-right: 3mm; }
 .alarms .person { width: 6%; }
-.steps .turn { font-size: 7.8pt; white-space: nowrap; }
+.steps .turn { font-size: 9pt; white-space: nowrap; }
 
 .steps { -fs-table-paginate: paginate; margin-top: 1mm; }
 .steps tr { page-break-inside: avoid; }
-.steps thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 8pt; }
+.steps thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 9pt; }
 .steps tbody td, .steps tbody th { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 2mm 1mm 0; }
 .steps .number { width: 5%; }
 .steps .state { width: 14%; }
@@ -117,20 +119,20 @@ svg { display: inline-block; }
 .steps .record { width: 18%; }
 .steps .done { width: 8%; padding-right: 0; border-left: 0.3pt solid #bbbbbb; }
 .steps thead .done { border-left: none; text-align: center; }
-.blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 8pt; }
+.blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 9pt; }
 .tick .box { display: inline-block; width: 2.6mm; height: 2.6mm; border: 0.6pt solid #1a1a1a; }
 .about.left th { width: 50%; }
 .apart { page-break-before: always; }
 .log td, .log th { border: 0.3pt solid #999999; padding: 0.8mm 1.5mm; height: 9mm; }
-.log thead th { height: auto; color: #444444; font-size: 8pt; width: 17%; }
+.log thead th { height: auto; color: #444444; font-size: 9pt; width: 17%; }
 .log thead .number { width: 8%; }
 .log thead .by { width: 27%; }
 .log thead .seen { width: 31%; }
-.lines .line th { border-bottom: 0.3pt solid #bbbbbb; padding: 0.9mm 0; }
+.lines .line th { border-bottom: 0.3pt solid #bbbbbb; padding: 0.6mm 0; }
 /* Plans: what is planned, for how much. */
 .planned { margin-top: 0.8mm; -fs-table-paginate: paginate; }
 .planned tr { page-break-inside: avoid; }
-.planned thead th { color: #444444; font-size: 8pt; border-bottom: 0.3pt solid #999999; }
+.planned thead th { color: #444444; font-size: 9pt; border-bottom: 0.3pt solid #999999; }
 .planned th, .planned td { padding: 0.2mm 0; }
 .planned .first { width: 19%; padding-right: 4mm; }
 .planned .text { padding-right: 4mm; }
@@ -140,7 +142,7 @@ svg { display: inline-block; }
 .planned .value.near { padding-right: 4mm; }
 .choices { -fs-table-paginate: paginate; }
 .choices tr { page-break-inside: avoid; }
-.choices thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 8pt; }
+.choices thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 9pt; }
 .choices tbody th, .choices tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 0; }
 .choices .choice { width: 42%; padding-right: 4mm; }
 .choices .visits { width: 12%; }
@@ -154,7 +156,7 @@ svg { display: inline-block; }
 .lines.account .happened { width: 58%; padding-right: 4mm; }
 .ages { margin-bottom: 1.5mm; }
 .ages th, .ages td { text-align: right; padding: 0.8mm 0 0.8mm 2mm; border-bottom: 0.3pt solid #bbbbbb; }
-.ages th { color: #444444; font-size: 8pt; border-bottom: 0.8pt solid #1a1a1a; }
+.ages th { color: #444444; font-size: 9pt; border-bottom: 0.8pt solid #1a1a1a; }
 .sign { margin-top: 12mm; page-break-inside: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }

@@ -13,6 +13,7 @@ import icequill.money.Percent;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Conditions;
+import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Layout;
 import icequill.party.Machine;
@@ -143,13 +144,15 @@ public final class RatesFixture {
     private static List<Task> tasks() {
         Task.Dose dose = new Task.Dose("descaler", List.of(step("300", "8", "2"), step("800", "16", "3")),
                 Place.NOWHERE);
-        Task descale = new Task("descale", Wording.same("circulate descaler"), Set.of(Machine.Make.BATCH),
+        Task descale = new Task("descale", Wording.same("circulate descaler"),
+                Optional.of(Wording.same("descaler circulated")), Set.of(Machine.Make.BATCH),
                 EnumSet.allOf(Machine.Cooling.class), ChargeClass.CLEANING, MachineState.CIRCULATING, 40, 3, 20, 1,
                 Part.OTHER,
                 DustLevel.NEITHER,
                 List.of(dose), List.of(Caution.GLOVES_AND_EYES), Set.of(),
                 new Procedure(Optional.of(new Procedure.Timer(20, 25)), 3, List.of()), Place.NOWHERE);
-        Task brush = new Task("brush-condenser", Wording.same("brush condenser"), EnumSet.allOf(Machine.Make.class),
+        Task brush = new Task("brush-condenser", Wording.same("brush condenser"), Optional.empty(),
+                EnumSet.allOf(Machine.Make.class),
                 Set.of(Machine.Cooling.AIR), ChargeClass.CLEANING, MachineState.DE_ENERGIZED, 20, 10, 0, 1,
                 Part.CONDENSER, DustLevel.RAISES,
                 List.of(),
@@ -224,7 +227,8 @@ public final class RatesFixture {
         return new Customer("Quern & Tabb", Optional.empty(),
                 Timeline.always(
                         new BillTo("Quern & Tabb", Optional.empty(), address(), Optional.empty(), Optional.empty())),
-                Optional.empty(), Optional.empty(), false, List.of(), Optional.empty());
+                Optional.empty(), Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE,
+                Optional.empty());
     }
 
     public static Site site() {
@@ -246,7 +250,7 @@ public final class RatesFixture {
                 Optional.empty(),
                 Optional.empty(), List.of(head,
                         machine("flaker", Machine.Make.CONTINUOUS, "900")),
-                Layout.USUAL, List.of());
+                Layout.USUAL, List.of(), Contacts.NONE, Optional.empty());
     }
 
     private static Machine machine(String id, Machine.Make make, String harvestRate) {

@@ -34,6 +34,7 @@ import javax.money.MonetaryAmount;
  * @param billing empty where each visit is billed when it is done
  * @param calls what calls beside the plan cost, for every labor band
  * @param cancelDays of notice by which the customer may end it within the term
+ * @param purchaseOrder that stands for all that it bills
  * @param refund what is paid back then; empty where each visit is billed when it is done
  */
 public record ServiceAgreement(String number, LocalDate date, Optional<Acceptance> accepted, Shop shop,
@@ -41,7 +42,7 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Acceptanc
         List<Machine> machines, Tier tier, VisitCalendar calendar, List<PlanYear.SlotWork> work,
         MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,
         Optional<Billing> billing, List<CallCharge> calls, RenewalTerms terms, int cancelDays,
-        Optional<RefundClause> refund,
+        Optional<RefundClause> refund, Optional<String> purchaseOrder,
         List<Change> changes, List<Phrase> remarks) implements Paper {
 
     /**

@@ -43,7 +43,7 @@ public record AgreementAssembly(AgreementState hand, BillTo billTo, Earning earn
                 hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.payments(),
                 hand.request().scope().billing(), calls, hand.request().renewal().terms(),
                 hand.request().cancelDays(), hand.request().scope().billing().map(billed -> refund(plan)),
-                hand.changes(), remarks(plan));
+                hand.request().purchaseOrder(), hand.changes(), remarks(plan));
     }
 
     private List<Machine> machines() {

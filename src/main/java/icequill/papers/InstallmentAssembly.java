@@ -49,9 +49,8 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
         PlanSetting setting = hand.setting();
         Site site = setting.whole();
         Wording plan = hand.plan().tier().name();
-        ServicePeriod served = new ServicePeriod(site.name(), site.storeNumber(), site.address(), Optional.empty(),
-                payment.due(),
-                until(payment));
+        ServicePeriod served = new ServicePeriod(site.name(), site.storeNumber(), site.address(),
+                hand.request().purchaseOrder(), payment.due(), until(payment));
         Phrase text = Phrase.of("line.agreement-payment", Fact.number(payment.number(), ""),
                 Fact.number(hand.payments().size(), ""), new Fact.Text(hand.request().number()),
                 new Fact.Named(plan.english(), plan.spanish()), new Fact.Day(served.from()),

@@ -22,13 +22,14 @@ import java.util.Set;
  * @param season the months it is open; empty for the whole year
  * @param roof how to reach what stands on the roof; empty if nothing does
  * @param circumstances for which planned visits are charged more
+ * @param notes for the shop's own eyes
  */
 public record Site(String id, Customer customer, String name, Optional<String> storeNumber, Address address,
         SiteKind kind,
         Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
         Set<Month> season,
         Optional<String> parking, Optional<String> roof, List<Machine> machines, Layout layout,
-        List<Circumstance> circumstances) {
+        List<Circumstance> circumstances, Contacts contacts, Optional<String> notes) {
 
     public Site {
         season = Set.copyOf(season);
@@ -44,12 +45,13 @@ public record Site(String id, Customer customer, String name, Optional<String> s
     public Site only(Set<String> ids) {
         return new Site(id, customer, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
                 parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
-                layout, circumstances);
+                layout, circumstances, contacts, notes);
     }
 
-    /** Who is billed for it on a day. */
+    /** Who is billed for it on a day; bills that nobody is named for go to its contact for bills, else to the customer's. */
     public Checked<BillTo> billTo(LocalDate day) {
-        return customer.billTo().at(day).map(Checked::sound)
+        return customer.billTo().at(day).map(payer -> payer.attended(contacts.of(Contact.Purpose.BILLS)
+                .or(() -> customer.contacts().of(Contact.Purpose.BILLS)))).map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + id + ".yaml"),
                         "nobody is billed on " + day, "a billTo entry that covers the day")));
     }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Values that hold for periods which do not overlap.
@@ -51,6 +52,12 @@ public record Timeline<T>(List<Entry<T>> entries) {
 
     public Optional<T> at(LocalDate day) {
         return entries.stream().filter(entry -> entry.period().contains(day)).map(Entry::value).findFirst();
+    }
+
+    /** The same days with each value made into another. */
+    public Timeline<T> map(UnaryOperator<T> change) {
+        return new Timeline<>(entries.stream()
+                .map(entry -> new Entry<>(entry.period(), change.apply(entry.value()), entry.place())).toList());
     }
 
     /** The same with another value from a day on; what held then ends on that day, and what was to begin later is left out. */

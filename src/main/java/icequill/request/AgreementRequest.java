@@ -21,9 +21,11 @@ import javax.money.MonetaryAmount;
  * @param agreed a year's price that was agreed on as it stands, such as that of a renewal; empty where the rates give it
  * @param cancelDays of notice by which the customer may end it within the term
  * @param changes in mid-term, by rising day
+ * @param purchaseOrder that stands for all that the agreement bills
  */
 public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
-        Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes) {
+        Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes,
+        Optional<String> purchaseOrder) {
 
     /**
      * A year's price that no rates give.

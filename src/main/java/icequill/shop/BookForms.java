@@ -184,7 +184,7 @@ public final class BookForms implements FormSource {
     static Checked<Customer> customer(Reading reading, CustomerEntry entry) {
         return entry.parent().isPresent() && entry.customer().billTo().entries().isEmpty()
                 ? reading.entries().customer(entry.parent().get()).then(parent -> customer(reading, parent))
-                        .map(parent -> entry.customer().billed(parent.billTo()))
+                        .map(parent -> entry.customer().billed(parent.addressed()))
                 : Checked.sound(entry.customer());
     }
 }

@@ -218,7 +218,7 @@ public final class ShopFolder {
                 : fields(form, FormKind.CUSTOMER).flatMap(none -> Optional.empty());
         return customer.flatMap(found -> found.billTo().entries().isEmpty()
                 ? form.text(StoredForms.PARENT_KEY).flatMap(parent -> customer(parent, form.tree().place()))
-                        .map(parent -> found.billed(parent.billTo()))
+                        .map(parent -> found.billed(parent.addressed()))
                 : Optional.of(found));
     }
 

@@ -67,7 +67,7 @@ public record VisitLoader(ShopFolder folder) {
         Optional<Rates> rates = visit.flatMap(found -> folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found)))));
         Optional<VisitTerms> terms = visit.flatMap(found -> site.map(where -> new VisitTerms(found, where,
-                inForce(where, found.day(), problems))));
+                inForce(where, found.day(), problems)).ordered()));
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
         Optional<TaxPlace> place = visit.flatMap(found -> site
                 .flatMap(where -> folder.taxPlace(where, found.day(), problems)));
@@ -77,8 +77,8 @@ public record VisitLoader(ShopFolder folder) {
         Shop shop = folder.shop().orElseThrow();
         TaxedVisit taxed = TaxCalculator.tax(priced.get(), place.get(), shop.taxBasis(), site.orElseThrow().customer(),
                 visit.orElseThrow().day());
-        return Optional.of(new VisitContext(shop, site.orElseThrow(), visit.orElseThrow(), rates.orElseThrow(), taxed,
-                terms.orElseThrow()));
+        return Optional.of(new VisitContext(shop, site.orElseThrow(), terms.orElseThrow().visit(), rates.orElseThrow(),
+                taxed, terms.orElseThrow()));
     }
 
     /** The agreements of a site that run on a day, by id. */

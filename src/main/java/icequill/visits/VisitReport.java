@@ -43,7 +43,7 @@ public record VisitReport(Site site, Visit visit, Rates rates, Language language
 
     public MachineReport machine(Finding finding) {
         return new MachineReport(site.machine(finding.machine()).orElseThrow(), finding,
-                done(finding).stream().map(task -> task.name().in(language)).toList());
+                done(finding).stream().map(task -> task.told().in(language)).toList());
     }
 
     /** The tasks that were carried out, in the order in which they were written down. */

@@ -31,6 +31,13 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         inForce = List.copyOf(inForce);
     }
 
+    /** The same; the visit has the standing purchase order of its agreement where it names none. */
+    public VisitTerms ordered() {
+        return new VisitTerms(
+                visit.ordered(visit.order().standing(applied().flatMap(found -> found.request().purchaseOrder()))),
+                site, inForce);
+    }
+
     /** The one that reaches the visit; empty where none does, or several do. */
     private Optional<AgreementInForce> applied() {
         List<AgreementInForce> reaching = inForce.size() == 1

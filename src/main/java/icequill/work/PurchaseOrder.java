@@ -15,4 +15,9 @@ public record PurchaseOrder(Optional<String> purchaseOrder, Optional<MonetaryAmo
 
     public static final PurchaseOrder NONE = new PurchaseOrder(Optional.empty(), Optional.empty(), Optional.empty(),
             Place.NOWHERE);
+
+    /** The same; where it has no number, the one that stands for all such work. */
+    public PurchaseOrder standing(Optional<String> number) {
+        return new PurchaseOrder(purchaseOrder.or(() -> number), limit, approver, place);
+    }
 }

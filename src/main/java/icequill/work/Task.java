@@ -12,6 +12,8 @@ import java.util.Set;
 /**
  * One thing done to a machine on a visit.
  *
+ * @param name as something to do
+ * @param done as something that was done; empty where the shop says no more than its name
  * @param makes the machines it applies to, by how they make ice
  * @param order its place in the order of a visit, low first
  * @param attended minutes with a technician at the machine
@@ -22,7 +24,8 @@ import java.util.Set;
  * @param needs what everybody at it must be qualified for
  * @param procedure how it is carried out
  */
-public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine.Cooling> coolings,
+public record Task(String id, Wording name, Optional<Wording> done, Set<Machine.Make> makes,
+        Set<Machine.Cooling> coolings,
         ChargeClass chargeClass,
         MachineState state, int order, int attended, int unattended, int people, Part part, DustLevel dust,
         List<Dose> doses,
@@ -34,6 +37,11 @@ public record Task(String id, Wording name, Set<Machine.Make> makes, Set<Machine
         doses = List.copyOf(doses);
         cautions = List.copyOf(cautions);
         needs = Set.copyOf(needs);
+    }
+
+    /** As records and bills tell it. */
+    public Wording told() {
+        return done.orElse(name);
     }
 
     public boolean suits(Machine machine) {

@@ -45,6 +45,12 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
         Check.that(!people.isEmpty(), "nobody attended");
     }
 
+    /** The same with the customer's order for it. */
+    public Visit ordered(PurchaseOrder by) {
+        return new Visit(id, site, call, by, serviceCall, people, findings, lines, surcharges, classDiscount,
+                documentDiscount, proposal, handover, place);
+    }
+
     /** When the first person arrived. */
     public ZonedDateTime began() {
         return people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();

@@ -47,6 +47,25 @@ class ForgetAttackTest {
                 || file.startsWith("papers/issued"));
     }
 
+    /** Whom to turn to, at the customer's and at his sites. */
+    @Test
+    void filesThatNameHisContacts_areTold() throws IOException {
+        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        shop.json("customer", "add", "mill", "--name", "Mill Lane Bakery", "--street", "4 Mill Lane", "--city",
+                "Alderton", "--region", "NY", "--postal-code", "10999", "--country", "US", "--contacts",
+                "Ana Ruiz | for: bills; Office");
+        shop.json("site", "add", "mill-lane", "--customer", "mill", "--name", "Mill Lane", "--street", "4 Mill Lane",
+                "--city", "Alderton", "--region", "NY", "--postal-code", "10999", "--country", "US", "--kind", "bakery",
+                "--miles", "3", "--contacts", "Bo Hart | telephone: 607-555-0151");
+        shop.write("notes/ana.txt", "Ring Ana Ruiz.\n");
+        shop.write("notes/bo.txt", "Bo Hart has the key.\n");
+        shop.write("notes/office.txt", "The office needs paper.\n");
+
+        JsonNode files = shop.json("customer", "forget", "mill", "--yes").path("files");
+
+        assertThat(files).map(JsonNode::asString).containsExactly("notes/ana.txt", "notes/bo.txt");
+    }
+
     private static List<String> naming(Path shop) throws IOException {
         try (Stream<Path> files = Files.walk(shop)) {
             return files.filter(Files::isRegularFile).filter(ForgetAttackTest::names)

@@ -245,7 +245,8 @@ final class BillBuilder {
     private static Shop shop(Address address, String currency, Optional<String> vatId, Optional<String> account) {
         return new Shop("Frost & Daughters", address, "555-0100", "office@frost.example",
                 List.of(new Remittance.Detail("Tax ID", "00-1"), new Remittance.Detail("License", "ICE-7")), vatId,
-                new Remittance("Frost Receivables", address, List.of(), account), ZoneId.of("America/New_York"),
+                new Remittance("Frost Receivables", address, List.of(), account, Optional.empty(), Optional.empty()),
+                ZoneId.of("America/New_York"),
                 Currencies.find(currency).orElseThrow(), Language.ENGLISH, PaperSize.A4, "#7a2e1d", Optional.empty(),
                 TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30, SalesTaxEncoding.PLAIN);
     }

@@ -172,7 +172,8 @@ class EInvoiceTest {
     @Test
     void noAccount_meansOfPaymentNotDefined() throws Exception {
         Bill bill = service(vat().shop(shop -> {
-            Remittance remittance = new Remittance(shop.name(), shop.address(), List.of(), Optional.empty());
+            Remittance remittance = new Remittance(shop.name(), shop.address(), List.of(), Optional.empty(),
+                    Optional.empty(), Optional.empty());
             return new Shop(shop.name(), shop.address(), shop.phone(), shop.email(), shop.registrations(), shop.vatId(),
                     remittance, shop.zone(), shop.currency(), shop.language(), shop.paper(), shop.accent(), shop.logo(),
                     shop.taxBasis(), shop.sourcing(), shop.taxPlace(), shop.paymentDays(), SalesTaxEncoding.PLAIN);

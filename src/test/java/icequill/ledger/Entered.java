@@ -9,6 +9,8 @@ import icequill.party.Acceptance;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
+import icequill.party.Contact;
+import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Language;
 import icequill.party.Period;
@@ -19,6 +21,7 @@ import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Invented customers, sites, machines and a visit to enter into a book. */
 public final class Entered {
@@ -42,7 +45,8 @@ public final class Entered {
                         Place.NOWHERE),
                 new Timeline.Entry<>(new Period(change, Optional.empty()), billTo("Oven Group", OFFICE),
                         Place.NOWHERE)));
-        return new CustomerEntry("crumb-lane", customer("Crumb Lane Bakery", billTo), Optional.of("oven-group"),
+        return new CustomerEntry("crumb-lane", reached(customer("Crumb Lane Bakery", billTo)),
+                Optional.of("oven-group"),
                 Optional.empty());
     }
 
@@ -76,7 +80,18 @@ public final class Entered {
         return new Customer(name, Optional.of(Language.ENGLISH), billTo, Optional.of("V-3310"), Optional.of(20), true,
                 List.of(new Certificate(Certificate.Kind.RESALE, "RC-1", "NY", "resale", LocalDate.of(2026, 1, 5),
                         Optional.of(LocalDate.of(2028, 12, 31)), Place.NOWHERE)),
-                Optional.of(new Acceptance(LocalDate.of(2026, 1, 4), "price sheet of 2026")));
+                Optional.of(new Acceptance(LocalDate.of(2026, 1, 4), "price sheet of 2026")), Contacts.NONE,
+                Optional.empty());
+    }
+
+    private static Customer reached(Customer customer) {
+        Contacts contacts = new Contacts(Optional.of("845-555-0117"), List.of(
+                new Contact("Jo Baker", Optional.of("owner"), Set.of(Contact.Purpose.BILLS, Contact.Purpose.APPROVALS),
+                        Optional.of("845-555-0118"), Optional.of("jo@crumb.example")),
+                new Contact("Night shift", Optional.empty(), Set.of(), Optional.empty(), Optional.empty())));
+        return new Customer(customer.name(), customer.language(), customer.billTo(), customer.vendorNumber(),
+                customer.paymentDays(), customer.claimsExemption(), customer.certificates(), customer.accepted(),
+                contacts, Optional.of("pays after a call"));
     }
 
     private static BillTo billTo(String name, Address address) {

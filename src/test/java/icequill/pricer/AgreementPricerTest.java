@@ -277,7 +277,8 @@ class AgreementPricerTest {
         return new Site(site.id(), site.customer(), site.name(), site.storeNumber(), site.address(), site.kind(),
                 site.conditions(),
                 site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
-                site.parking(), site.roof(), site.machines(), site.layout(), List.of());
+                site.parking(), site.roof(), site.machines(), site.layout(), List.of(), site.contacts(),
+                site.notes());
     }
 
     private static List<String> nets(PricedSlot slot) {

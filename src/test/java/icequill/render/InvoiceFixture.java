@@ -105,7 +105,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(new Remittance.Detail("Tax ID", "00-1")),
                 Optional.of("DE123456789"),
                 new Remittance("Frost & Daughters", address, List.of(new Remittance.Detail("Account", "0042")),
-                        Optional.of("DE02120300000000202051")),
+                        Optional.of("DE02120300000000202051"), Optional.of("Ana <payables>"), Optional.of("555-0177")),
                 zone,
                 currency, language, size, "#7a2e1d", logo, TaxBasis.INVOICE, Sourcing.MACHINE, Optional.empty(), 30,
                 SalesTaxEncoding.PLAIN);

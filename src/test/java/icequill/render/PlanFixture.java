@@ -156,7 +156,7 @@ public record PlanFixture(Invoice like, int lines) {
                 like.language(), like.size(), like.billTo(), like.vendorNumber(), where(),
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), tier(), calendar(), work(),
                 amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), calls(), RENEWAL, 30,
-                Optional.of(refund(price, payments)),
+                Optional.of(refund(price, payments)), Optional.of("PO-<8>"),
                 List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change,
                         List.of(Phrase.of("reason.change-minutes", new Fact.Named("full clean", "limpieza completa"),
                                 Fact.number(135, "min"), Fact.number(100, "min"),

@@ -38,7 +38,7 @@ class SafetyTextTest {
             for (TextPosition position : positions) {
                 String letters = position.getUnicode().replaceAll("[\\s\\u00a0]", "");
                 text.append(letters);
-                letters.chars().forEach(each -> sizes.add(Math.round(10 * position.getFontSizeInPt())));
+                letters.chars().forEach(each -> sizes.add(Math.round(10 * position.getYScale())));
             }
         }
 

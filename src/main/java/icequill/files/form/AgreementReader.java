@@ -45,7 +45,8 @@ public final class AgreementReader {
         return scope.flatMap(found -> fields.id("tier").flatMap(tier -> priced.flatMap(day -> renewal
                 .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, found,
                         new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
-                        fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes))))));
+                        fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
+                        fields.text("purchaseOrder")))))));
     }
 
     private Optional<AgreementRequest.Agreed> agreed() {

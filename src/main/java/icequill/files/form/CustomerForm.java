@@ -4,6 +4,7 @@ import icequill.explain.ConstantKey;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
+import icequill.party.Contact;
 import icequill.party.Customer;
 import icequill.party.Timeline;
 import java.time.LocalDate;
@@ -23,6 +24,10 @@ public final class CustomerForm {
         Map<String, Object> form = new LinkedHashMap<>();
         form.put("name", customer.name());
         customer.language().ifPresent(language -> form.put("language", language.tag()));
+        customer.contacts().telephone().ifPresent(number -> form.put("telephone", number));
+        if (!customer.contacts().people().isEmpty()) {
+            form.put("contacts", customer.contacts().people().stream().map(CustomerForm::contact).toList());
+        }
         customer.vendorNumber().ifPresent(number -> form.put("vendorNumber", number));
         customer.paymentDays().ifPresent(days -> form.put("paymentDays", days));
         if (customer.claimsExemption()) {
@@ -36,6 +41,19 @@ public final class CustomerForm {
         if (!customer.billTo().entries().isEmpty()) {
             form.put("billTo", customer.billTo().entries().stream().map(CustomerForm::dated).toList());
         }
+        customer.notes().ifPresent(notes -> form.put("notes", notes));
+        return form;
+    }
+
+    private static Map<String, Object> contact(Contact contact) {
+        Map<String, Object> form = new LinkedHashMap<>();
+        form.put("name", contact.name());
+        contact.role().ifPresent(role -> form.put("role", role));
+        if (!contact.purposes().isEmpty()) {
+            form.put("for", contact.purposes().stream().sorted().map(ConstantKey::of).toList());
+        }
+        contact.telephone().ifPresent(number -> form.put("telephone", number));
+        contact.email().ifPresent(email -> form.put("email", email));
         return form;
     }
 

@@ -36,7 +36,8 @@ public final class ShopReader {
         Optional<CurrencyUnit> currency = currency(fields);
         Optional<ZoneId> zone = zone(fields);
         Optional<Address> address = fields.child("address").flatMap(ShopReader::address);
-        Optional<Remittance> remittance = fields.child("remittance").flatMap(ShopReader::remittance);
+        Optional<Remittance> remittance = fields.child("remittance")
+                .flatMap(entry -> remittance(entry, fields.child("reminders")));
         if (currency.isEmpty() || zone.isEmpty() || address.isEmpty() || remittance.isEmpty()) {
             return Optional.empty();
         }
@@ -62,10 +63,12 @@ public final class ShopReader {
                         fields.text("postalCode").orElse(""), country.get()));
     }
 
-    private static Optional<Remittance> remittance(Fields fields) {
+    /** @param reminders whom payers ask, as the shop's reminders say it */
+    private static Optional<Remittance> remittance(Fields fields, Optional<Fields> reminders) {
         return fields.child("address").flatMap(ShopReader::address)
                 .map(address -> new Remittance(fields.text("payee").orElse(""), address, details(fields, "bank"),
-                        fields.text("account")));
+                        fields.text("account"), reminders.flatMap(entry -> entry.text("contact")),
+                        reminders.flatMap(entry -> entry.text("phone"))));
     }
 
     private static List<Remittance.Detail> details(Fields fields, String key) {

@@ -9,6 +9,8 @@ import icequill.party.BillTo;
 import icequill.party.Certificate;
 import icequill.party.Circumstance;
 import icequill.party.Conditions;
+import icequill.party.Contact;
+import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Language;
 import icequill.party.Layout;
@@ -31,7 +33,7 @@ public final class SiteReader {
 
     /** Stands for a customer who has problems of his own, so that those of the site are found too. */
     public static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()), Optional.empty(),
-            Optional.empty(), false, List.of(), Optional.empty());
+            Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE, Optional.empty());
 
     private final Fields fields;
 
@@ -58,7 +60,7 @@ public final class SiteReader {
                 fields.text("roof"),
                 machines, fields.child("layout").map(layout -> new LayoutReader(layout, fields.ids("machines")).read())
                         .orElse(Layout.USUAL),
-                circumstances(fields)));
+                circumstances(fields), contacts(fields), fields.text("notes")));
     }
 
     /** What makes planned visits dearer, as sites and requests for plans name it. */
@@ -95,7 +97,16 @@ public final class SiteReader {
                 customer.integer("paymentDays"), customer.flag("claimsExemption"),
                 customer.children("certificates").stream().flatMap(entry -> certificate(entry).stream()).toList(),
                 customer.child("accepted").flatMap(entry -> entry.day("date")
-                        .map(day -> new Acceptance(day, entry.text("paper").orElse(""))))));
+                        .map(day -> new Acceptance(day, entry.text("paper").orElse("")))),
+                contacts(customer), customer.text("notes")));
+    }
+
+    private static Contacts contacts(Fields fields) {
+        return new Contacts(fields.text("telephone"), fields.children("contacts").stream()
+                .flatMap(entry -> entry.text("name").map(name -> new Contact(name, entry.text("role"),
+                        Set.copyOf(entry.constants("for", Contact.Purpose.class)), entry.text("telephone"),
+                        entry.text("email"))).stream())
+                .toList());
     }
 
     private static Optional<Timeline.Entry<BillTo>> billTo(Fields entry) {

@@ -105,7 +105,7 @@ public final class StoredForms {
     }
 
     private static Tree.Branch machine(Given given, Optional<Tree.Branch> before) {
-        Column id = new Column("machine", List.of("id"), Column.Kind.TEXT, "");
+        Column id = Column.text("id");
         Map<Column, GivenValue> values = new LinkedHashMap<>();
         values.put(id, new GivenValue(given.id(), given.place()));
         values.putAll(given.values());

@@ -36,7 +36,8 @@ public record TasksReader(Fields fields, Set<String> materials) {
             return Optional.empty();
         }
         attended(entry);
-        return entry.wording("name").map(name -> new Task(id, name, constants(entry, "makes", Machine.Make.class),
+        return entry.wording("name").map(name -> new Task(id, name, entry.wording("done"),
+                constants(entry, "makes", Machine.Make.class),
                 constants(entry, "coolings", Machine.Cooling.class), chargeClass.get(), state.get(),
                 entry.integer("order").orElse(0), entry.integer("attended").orElse(0),
                 entry.integer("unattended").orElse(0), entry.integer("people").orElse(1),

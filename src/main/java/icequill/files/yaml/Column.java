@@ -10,23 +10,41 @@ import java.util.Locale;
  * @param name as the list's head has it
  * @param path of keys in a site's file, below the customer, the site or the machine
  * @param about for a reader of help
+ * @param parts of each row, where it is of rows; the first is the one that may be given without its key
  */
-public record Column(String name, List<String> path, Kind kind, String about) {
+public record Column(String name, List<String> path, Kind kind, String about, List<Column> parts) {
 
     /** What a value is. */
     public enum Kind {
         TEXT, NUMBER, YES_OR_NO,
-        /** Several texts, with semicolons between them. */
-        LIST
+        /** Several texts, with semicolons between them; in a row of others, with commas. */
+        LIST,
+        /** Several rows of keys and values, as {@code Ana Ruiz | for: bills, visits; Bo Hart | role: owner}. */
+        ROWS
     }
+
+    private static final String OF_ROWS = "; between them, as in ";
+
+    private static final Column CONTACTS = rows("contacts", "contacts",
+            "whom to turn to, for bills, visits, renewals or approvals" + OF_ROWS
+                    + "\"Ana Ruiz | role: owner | for: bills, visits | telephone: 607-555-0142 | email: ana@mill.example\"",
+            text("name"), text("role"), list("for"),
+            text("telephone"), text("email"));
 
     /** Those of a customer; a list has the customer's id in {@code customer}. */
     public static final List<Column> CUSTOMER = List.of(text("name", "name", "the customer's name"),
             text("language", "language", "en or es, of the customer's papers"),
+            text("telephone", "telephone", "the customer's own number"), CONTACTS,
             text("vendorNumber", "vendorNumber", "our number in the customer's books"),
             number("paymentDays", "paymentDays", "own terms, in days"),
             new Column("claimsExemption", List.of("claimsExemption"), Kind.YES_OR_NO,
-                    "yes: says that no sales tax is due, which needs a certificate"),
+                    "yes: says that no sales tax is due, which needs a certificate", List.of()),
+            rows("certificates", "certificates", "of exemption from sales tax" + OF_ROWS
+                    + "\"ST-120-7 | kind: resale | state: NY | reason: resale of ice | signed: 2026-01-05 | expires: 2028-12-31\"",
+                    text("number"), text("kind"), text("state"),
+                    text("reason"), text("signed"), text("expires")),
+            text("acceptedOn", "accepted.date", "day on which our prices and minimums were accepted"),
+            text("acceptedPaper", "accepted.paper", "the paper in which they were accepted"),
             text("billName", "billTo.name", "who is billed; the customer if left out"),
             text("attention", "billTo.attention", "person or department at the payer's"),
             list("street", "billTo.address.street", "of who is billed; lines with ; between them"),
@@ -34,20 +52,37 @@ public record Column(String name, List<String> path, Kind kind, String about) {
             text("region", "billTo.address.region", "of who is billed"),
             text("postalCode", "billTo.address.postalCode", "of who is billed"),
             text("country", "billTo.address.country", "two capital letters"),
-            text("email", "billTo.email", "where bills go"), text("vatId", "billTo.vatId", "VAT identifier"));
+            text("email", "billTo.email", "where bills go"), text("vatId", "billTo.vatId", "VAT identifier"),
+            text("notes", "notes", "for your own eyes; no paper shows them"));
 
     /** Those of a site; a list has its id in {@code site}. */
     public static final List<Column> SITE = List.of(text("name", "name", "the site's name"),
             text("storeNumber", "storeNumber", "the customer's own number for it"),
+            text("telephone", "telephone", "the site's own number"), CONTACTS,
             list("street", "address.street", "lines with ; between them"), text("city", "address.city", "of the site"),
             text("region", "address.region", "of the site"), text("postalCode", "address.postalCode", "of the site"),
             text("country", "address.country", "two capital letters"),
             text("kind", "kind", "bakery, bar, brewery, clinic, hotel, restaurant, ..."),
+            number("makersMonths", "conditions.makersMonths", "shortest cleaning interval that a maker states"),
+            number("hardness", "conditions.hardness", "of the water, mg/l as CaCO3"),
+            list("air", "conditions.air", "yeast, heat, grease: what there is much of; ; between them"),
             number("miles", "miles", "one way from the shop"),
             text("taxPlace", "taxPlace", "the place whose tax rules apply"),
             text("accessFrom", "access.from", "a technician is let in from, such as 07:00"),
             text("accessUntil", "access.until", "until"), list("season", "season", "months it is open; ; between them"),
-            text("parking", "parking", "where to park"), text("roof", "roof", "how to get onto the roof"));
+            text("parking", "parking", "where to park"), text("roof", "roof", "how to get onto the roof"),
+            rows("modifiers", "modifiers", "what makes planned visits dearer" + OF_ROWS
+                    + "\"stairs | amount: 2 | machine: flaker | each: visit\"", text("modifier"),
+                    number("amount"), text("machine"), text("each")),
+            number("walk", "layout.walk", "minutes between two machines"),
+            rows("ways", "layout.ways", "longer or shorter ones" + OF_ROWS + "\"flaker | other: cuber | minutes: 6\"",
+                    text("one"), text("other"), number("minutes")),
+            rows("neverBothOff", "layout.neverBothOff", "of which one goes on making ice" + OF_ROWS
+                    + "\"flaker | other: cuber\"", text("one"), text("other")),
+            rows("circulation", "layout.circulation", "minutes by the maker" + OF_ROWS
+                    + "\"cuber | least: 15 | most: 20\"", text("machine"),
+                    number("least"), number("most")),
+            text("notes", "notes", "for your own eyes; no paper shows them"));
 
     /** Those of a machine; a list has its id in {@code machine} and its site's in {@code site}. */
     public static final List<Column> MACHINE = List.of(text("model", "model", "as its plate says"),
@@ -66,23 +101,41 @@ public record Column(String name, List<String> path, Kind kind, String about) {
             text("storage", "storage",
                     "bin, or dispenser with an auger or agitator; taken for a dispenser if left out"),
             new Column("groundLevel", List.of("groundLevel"), Kind.YES_OR_NO,
-                    "yes: all of it is reached standing on the ground"),
+                    "yes: all of it is reached standing on the ground", List.of()),
             text("condition", "condition", "notes on its condition"));
 
     public Column {
         path = List.copyOf(path);
+        parts = List.copyOf(parts);
+    }
+
+    /** One that is a text by the name of its key. */
+    public static Column text(String key) {
+        return text(key, key, "");
+    }
+
+    private static Column number(String key) {
+        return number(key, key, "");
+    }
+
+    private static Column list(String key) {
+        return list(key, key, "");
+    }
+
+    private static Column rows(String name, String path, String about, Column... parts) {
+        return new Column(name, keys(path), Kind.ROWS, about, List.of(parts));
     }
 
     private static Column text(String name, String path, String about) {
-        return new Column(name, keys(path), Kind.TEXT, about);
+        return new Column(name, keys(path), Kind.TEXT, about, List.of());
     }
 
     private static Column number(String name, String path, String about) {
-        return new Column(name, keys(path), Kind.NUMBER, about);
+        return new Column(name, keys(path), Kind.NUMBER, about, List.of());
     }
 
     private static Column list(String name, String path, String about) {
-        return new Column(name, keys(path), Kind.LIST, about);
+        return new Column(name, keys(path), Kind.LIST, about, List.of());
     }
 
     private static List<String> keys(String path) {

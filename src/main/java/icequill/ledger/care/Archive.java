@@ -22,10 +22,11 @@ public final class Archive {
     /** The tables in an order in which each row comes after those it points to. */
     private static final List<Table> TABLES = List.of(new Table("customer", "id", 1),
             new Table("customer_bill_to", "customer_id, valid_from", 1),
-            new Table("customer_certificate", "customer_id, position", 1), new Table("site", "id", 1),
+            new Table("customer_certificate", "customer_id, position", 1),
+            new Table("customer_contact", "customer_id, position", 6), new Table("site", "id", 1),
             new Table("machine", "site_id, id", 1), new Table("visit", "id", 1),
-            new Table("visit_withdrawn", "visit_id", 3), new Table("agreement", "id", 6),
-            new Table("request", "kind, id", 6), new Table("series", "kind, office, year", 1),
+            new Table("visit_withdrawn", "visit_id", 3), new Table("agreement", "id", 7),
+            new Table("request", "kind, id", 7), new Table("series", "kind, office, year", 1),
             new Table("whereabouts", "id", 1), new Table("whereabouts_word", "word, whereabouts_id", 1),
             new Table("paper", "id", 1), new Table("paper_line", "paper_id, position", 1),
             new Table("paper_word", "word, paper_id", 1), new Table("paper_backdated", "paper_id", 3));

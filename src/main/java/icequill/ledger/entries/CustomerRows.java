@@ -5,6 +5,8 @@ import icequill.ledger.store.Column;
 import icequill.party.Acceptance;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
+import icequill.party.Contact;
+import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Language;
 import icequill.party.Period;
@@ -13,16 +15,19 @@ import icequill.problem.Place;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.result.RowView;
 import org.jdbi.v3.core.statement.Update;
 
-/** Customers as rows, with their bill-to and certificates. */
+/** Customers as rows, with their bill-to, certificates and contacts. */
 public final class CustomerRows {
 
     private static final String SELECT = """
             SELECT id, name, parent_id, language, vendor_number, payment_days, claims_exemption, accepted_on,
-                accepted_paper, forgotten_on FROM customer
+                accepted_paper, forgotten_on, telephone, notes FROM customer
             """;
 
     private final Handle handle;
@@ -44,9 +49,9 @@ public final class CustomerRows {
         bound(handle.createUpdate(
                 """
                         INSERT INTO customer (id, name, parent_id, language, vendor_number, payment_days, claims_exemption,
-                            accepted_on, accepted_paper, forgotten_on)
+                            accepted_on, accepted_paper, forgotten_on, telephone, notes)
                         VALUES (:id, :name, :parent, :language, :vendorNumber, :paymentDays, :claims, :acceptedOn, :acceptedPaper,
-                            :forgotten)"""),
+                            :forgotten, :telephone, :notes)"""),
                 entry).execute();
         insertDetails(entry);
     }
@@ -56,10 +61,11 @@ public final class CustomerRows {
                 """
                         UPDATE customer SET name = :name, parent_id = :parent, language = :language, vendor_number = :vendorNumber,
                             payment_days = :paymentDays, claims_exemption = :claims, accepted_on = :acceptedOn,
-                            accepted_paper = :acceptedPaper, forgotten_on = :forgotten WHERE id = :id"""),
+                            accepted_paper = :acceptedPaper, forgotten_on = :forgotten, telephone = :telephone, notes = :notes WHERE id = :id"""),
                 entry).execute();
         handle.execute("DELETE FROM customer_bill_to WHERE customer_id = ?", entry.id());
         handle.execute("DELETE FROM customer_certificate WHERE customer_id = ?", entry.id());
+        handle.execute("DELETE FROM customer_contact WHERE customer_id = ?", entry.id());
         insertDetails(entry);
     }
 
@@ -71,7 +77,8 @@ public final class CustomerRows {
                 .bind("claims", customer.claimsExemption() ? 1 : 0)
                 .bind("acceptedOn", customer.accepted().map(Acceptance::date).map(Object::toString))
                 .bind("acceptedPaper", customer.accepted().map(Acceptance::paper))
-                .bind("forgotten", entry.forgotten().map(Object::toString));
+                .bind("forgotten", entry.forgotten().map(Object::toString))
+                .bind("telephone", customer.contacts().telephone()).bind("notes", customer.notes());
     }
 
     private void insertDetails(CustomerEntry entry) {
@@ -79,6 +86,10 @@ public final class CustomerRows {
         List<Certificate> certificates = entry.customer().certificates();
         for (int i = 0; i < certificates.size(); i++) {
             insert(entry.id(), i, certificates.get(i));
+        }
+        List<Contact> people = entry.customer().contacts().people();
+        for (int i = 0; i < people.size(); i++) {
+            insert(entry.id(), i, people.get(i));
         }
     }
 
@@ -103,6 +114,17 @@ public final class CustomerRows {
                 .bind("expires", certificate.expires().map(Object::toString)).execute();
     }
 
+    private void insert(String customer, int position, Contact contact) {
+        handle.createUpdate(
+                "INSERT INTO customer_contact (customer_id, position, name, role, purposes, telephone, email)"
+                        + " VALUES (:customer, :position, :name, :role, :purposes, :telephone, :email)")
+                .bind("customer", customer).bind("position", position).bind("name", contact.name())
+                .bind("role", contact.role())
+                .bind("purposes",
+                        contact.purposes().stream().sorted().map(Enum::name).collect(Collectors.joining(" ")))
+                .bind("telephone", contact.telephone()).bind("email", contact.email()).execute();
+    }
+
     private CustomerEntry read(RowView row) {
         String id = Column.text(row, "id");
         Optional<Acceptance> accepted = Column.day(row, "accepted_on")
@@ -110,7 +132,8 @@ public final class CustomerRows {
         Customer customer = new Customer(Column.text(row, "name"),
                 Column.mayBe(row, "language").flatMap(Language::ofTag), billTo(id), Column.mayBe(row, "vendor_number"),
                 Column.mayBe(row, "payment_days").map(days -> Column.whole("payment_days", days)),
-                Column.whole(row, "claims_exemption") == 1, certificates(id), accepted);
+                Column.whole(row, "claims_exemption") == 1, certificates(id), accepted,
+                new Contacts(Column.mayBe(row, "telephone"), contacts(id)), Column.mayBe(row, "notes"));
         return new CustomerEntry(id, customer, Column.mayBe(row, "parent_id"), Column.day(row, "forgotten_on"));
     }
 
@@ -137,5 +160,19 @@ public final class CustomerRows {
                         Column.day("signed_on", Column.text(row, "signed_on")), Column.day(row, "expires_on"),
                         Place.NOWHERE))
                 .list();
+    }
+
+    private List<Contact> contacts(String customer) {
+        return handle.createQuery("SELECT name, role, purposes, telephone, email FROM customer_contact"
+                + " WHERE customer_id = :customer ORDER BY position").bind("customer", customer)
+                .map(row -> new Contact(Column.text(row, "name"), Column.mayBe(row, "role"),
+                        purposes(Column.text(row, "purposes")), Column.mayBe(row, "telephone"),
+                        Column.mayBe(row, "email")))
+                .list();
+    }
+
+    private static Set<Contact.Purpose> purposes(String words) {
+        return Column.made("purposes", () -> Stream.of(words.split(" ", -1)).filter(word -> !word.isEmpty())
+                .map(Contact.Purpose::valueOf).collect(Collectors.toSet()));
     }
 }

@@ -16,7 +16,7 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 6;
+    public static final int NEWEST = 7;
 
     /** Where Flyway writes which migrations were run. */
     private static final String HISTORY = "flyway_schema_history";

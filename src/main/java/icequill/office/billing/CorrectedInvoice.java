@@ -67,7 +67,7 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
     }
 
     private static Checked<Payer> billed(Customer customer, LocalDate day) {
-        return customer.billTo().at(day).map(billTo -> Checked.sound(new Payer(billTo, customer.vendorNumber())))
+        return customer.addressed().at(day).map(billTo -> Checked.sound(new Payer(billTo, customer.vendorNumber())))
                 .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE,
                         "nobody is billed for " + customer.name() + " on " + day, "a billTo that covers the day")));
     }

@@ -2,13 +2,14 @@ package icequill.office.register;
 
 import icequill.answer.ForgetResult;
 import icequill.files.form.BookSettings;
+import icequill.files.yaml.Json;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.office.billing.StandingInvoices;
-import icequill.party.Timeline;
+import icequill.party.Contact;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -18,6 +19,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -55,14 +57,23 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
         List<String> ids = sites.stream().map(SiteEntry::id).toList();
         Stream<String> visits = sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
                 .map(VisitEntry::id);
-        List<String> names = Stream.concat(Stream.of(entry.customer().name()), entry.customer().billTo().entries()
-                .stream().map(Timeline.Entry::value)
-                .flatMap(billTo -> Stream.concat(Stream.of(billTo.name()),
-                        billTo.attention().filter(name -> name.contains(" ")).stream())))
-                .distinct()
-                .toList();
+        Stream<String> people = Stream.of(
+                entry.customer().billTo().entries().stream().flatMap(dated -> dated.value().attention().stream()),
+                entry.customer().contacts().people().stream().map(Contact::name),
+                sites.stream().flatMap(Forgetting::people)).flatMap(all -> all).filter(name -> name.contains(" "));
+        List<String> names = Stream.of(Stream.of(entry.customer().name()),
+                entry.customer().billTo().entries().stream().map(dated -> dated.value().name()), people)
+                .flatMap(all -> all).distinct().toList();
         List<String> files = new NamingFiles(folder, Stream.concat(ids.stream(), visits).toList(), names).found();
         return new ForgetResult(entry.id(), ids, papers.size(), keptUntil,
                 files);
+    }
+
+    /** The names of whom to turn to at a site. */
+    private static Stream<String> people(SiteEntry site) {
+        return Json.map(site.data()).get("contacts") instanceof List<?> contacts
+                ? contacts.stream().flatMap(contact -> contact instanceof Map<?, ?> values
+                        && values.get("name") instanceof String name ? Stream.of(name) : Stream.empty())
+                : Stream.empty();
     }
 }

@@ -9,7 +9,9 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.render.drawing.Drawings;
 import icequill.render.limits.PrintRoom;
+import icequill.render.words.DateForms;
 import icequill.render.words.Fonts;
+import icequill.render.words.Words;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -64,6 +66,7 @@ public final class PdfSetter {
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide), drawings,
                 new ITextTextRenderer());
+        renderer.getSharedContext().setLineBreakingStrategy(new LineEnds(new DateForms(Words.of(paper.language()))));
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
         renderer.setCompressionEnabled(false);

@@ -15,18 +15,19 @@ public record CreditNoteView(CreditNote credit, Sentences sentences) {
     }
 
     private Map<String, Object> model() {
-        String title = credit.number().map(number -> sentences.word("credit.title") + " " + number)
-                .orElseGet(() -> sentences.word("credit.draft"));
+        Title title = new Title(sentences.word(credit.number().isPresent() ? "credit.title" : "credit.draft"),
+                credit.number());
         Map<String, Object> model = new LinkedHashMap<>(
                 new LetterView(credit, title, sentences).model(credit.billTo(), facts()));
         String currency = credit.totals().gross().getCurrency().getCurrencyCode();
         model.put("draft", credit.isDraft());
         model.put("currency", currency);
+        model.put("numbered", sentences.word("credit.lines", credit.original().number()));
         model.put("reason", credit.reason());
         model.put("amount", currency + "\u00a0" + sentences.formats().amount(credit.totals().gross()));
         model.put("credited", sentences.word("credit.of", credit.original().number(),
                 sentences.formats().day(credit.original().date())));
-        model.putAll(new ChargesView(credit.lines(), credit.totals(), credit.remarks(),
+        model.putAll(new ChargesView(credit.lines(), credit.numbers(), credit.totals(), credit.remarks(),
                 sentences.word("total.credited"), sentences).model());
         return model;
     }

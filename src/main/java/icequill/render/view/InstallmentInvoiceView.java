@@ -26,7 +26,7 @@ public record InstallmentInvoiceView(InstallmentInvoice invoice, Sentences sente
                 .add("agreement.covers", sentences.say(Phrase.of("agreement.from-to",
                         new Fact.Day(invoice.served().from()), new Fact.Day(invoice.served().until()))))
                 .rows());
-        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), head.label(), sentences)
+        model.putAll(ChargesView.of(invoice, invoice.remarks(), head.label(), sentences)
                 .model());
         return model;
     }
@@ -34,6 +34,7 @@ public record InstallmentInvoiceView(InstallmentInvoice invoice, Sentences sente
     private List<Map<String, String>> facts() {
         return new Details(sentences).add("fact.date", sentences.formats().day(invoice.date()))
                 .add("visit.site", invoice.served().site()).add("fact.store", invoice.served().storeNumber())
+                .add("fact.purchase-order", invoice.served().purchaseOrder())
                 .add("fact.vendor", invoice.vendorNumber()).add("agreement.number", invoice.agreement()).rows();
     }
 }

@@ -1,6 +1,7 @@
 package icequill.render.view;
 
 import icequill.document.Bill;
+import icequill.party.Remittance;
 import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -28,9 +29,14 @@ record InvoiceHead(Bill invoice, Sentences sentences) {
         return sentences.word(invoice.isDraft() ? "total.draft" : "total.gross");
     }
 
-    private String title() {
-        return invoice.number().map(number -> sentences.word("invoice.title") + " " + number)
-                .orElseGet(() -> sentences.word("invoice.draft"));
+    private Title title() {
+        return new Title(sentences.word(invoice.isDraft() ? "invoice.draft" : "invoice.title"), invoice.number());
+    }
+
+    private String questions() {
+        Remittance remittance = invoice.shop().remittance();
+        String phone = remittance.phone().orElse(invoice.shop().phone());
+        return sentences.word("pay.questions", remittance.contact().map(name -> name + ", " + phone).orElse(phone));
     }
 
     private String currency() {
@@ -43,6 +49,8 @@ record InvoiceHead(Bill invoice, Sentences sentences) {
         boolean asked = !nothing && !invoice.isDraft();
         return Map.of("label", label(), "amount",
                 currency() + "\u00a0" + sentences.formats().amount(invoice.totals().gross()), "nothing", nothing, "by",
-                invoice.dueDate().filter((LocalDate due) -> asked).map(sentences.formats()::day).orElse(""));
+                invoice.dueDate().filter((LocalDate due) -> asked).map(sentences.formats()::day).orElse(""), "quote",
+                invoice.number().filter(number -> asked).map(number -> sentences.word("pay.quote", number)).orElse(""),
+                "questions", questions());
     }
 }

@@ -18,7 +18,7 @@ public record InvoiceView(Invoice invoice, Sentences sentences) {
         InvoiceHead head = new InvoiceHead(invoice, sentences);
         Map<String, Object> model = new LinkedHashMap<>(head.model(facts()));
         model.putAll(new VisitView(invoice.attended(), invoice.machines(), sentences).model());
-        model.putAll(new ChargesView(invoice.lines(), invoice.totals(), invoice.remarks(), head.label(),
+        model.putAll(ChargesView.of(invoice, invoice.remarks(), head.label(),
                 sentences).model());
         return model;
     }
@@ -27,7 +27,9 @@ public record InvoiceView(Invoice invoice, Sentences sentences) {
         return new Details(sentences).add("fact.date", sentences.formats().day(invoice.date()))
                 .add("fact.service", sentences.formats().day(invoice.attended().arrived().toLocalDate()))
                 .add("fact.purchase-order", invoice.attended().order().purchaseOrder())
-                .add("fact.store", invoice.attended().storeNumber()).add("fact.vendor", invoice.vendorNumber())
+                .add("fact.store",
+                        invoice.attended().storeNumber().map(store -> store + ", " + invoice.attended().site()))
+                .add("fact.vendor", invoice.vendorNumber())
                 .add("fact.visit", invoice.attended().visit()).rows();
     }
 }

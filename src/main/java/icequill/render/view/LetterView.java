@@ -18,7 +18,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What every paper begins with, as texts for {@code parts/letter.ftlh}. */
-record LetterView(Paper paper, String title, Sentences sentences) {
+record LetterView(Paper paper, Title title, Sentences sentences) {
+
+    LetterView(Paper paper, String kind, Sentences sentences) {
+        this(paper, Title.of(kind), sentences);
+    }
 
     /** @param facts the references beside the address */
     Map<String, Object> model(BillTo addressee, List<Map<String, String>> facts) {
@@ -52,8 +56,10 @@ record LetterView(Paper paper, String title, Sentences sentences) {
         model.put("size", ConstantKey.of(paper.size()));
         model.put("accent", paper.shop().accent());
         model.put("w", Words.of(paper.language()).all());
-        model.put("title", title);
-        model.put("footFont", Fonts.familyFor(title + paper.shop().name()));
+        model.put("title", title.text());
+        model.put("kind", title.kind());
+        model.put("number", title.number().orElse(""));
+        model.put("footFont", Fonts.familyFor(title.text() + paper.shop().name()));
         model.put("shop", shop(paper.shop()));
         model.put("billTo", addressee);
         model.put("facts", facts);

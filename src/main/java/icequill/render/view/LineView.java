@@ -3,6 +3,7 @@ package icequill.render.view;
 import icequill.document.InvoiceLine;
 import icequill.explain.ConstantKey;
 import icequill.explain.Explanation;
+import icequill.explain.Figure;
 import icequill.render.words.Sentences;
 import icequill.work.Outcome;
 import java.util.ArrayList;
@@ -35,12 +36,29 @@ record LineView(InvoiceLine line, Sentences sentences) {
         return view;
     }
 
+    /** A discount is told as list price, what is taken off, and what is left. */
+    private String formula(Figure figure) {
+        Figure bare = figure instanceof Figure.Rounded rounded ? rounded.of() : figure;
+        if (!line.allowance().isZero() && bare instanceof Figure.Joined joined
+                && joined.operator() == Figure.Operator.MINUS) {
+            return sentences.word("line.discounted", equal(joined.left(), line.list()),
+                    equal(joined.right(), line.allowance()), sentences.formats().amount(line.net()));
+        }
+        return sentences.formula(figure);
+    }
+
+    private String equal(Figure figure, MonetaryAmount amount) {
+        String formula = sentences.formula(figure);
+        String sum = sentences.formats().amount(amount);
+        return formula.equals(sum) ? sum : formula + " = " + sum;
+    }
+
     /** Where, by what arithmetic, and why. A bare amount explains nothing, so it is not said twice. */
     private String how() {
         List<String> parts = new ArrayList<>();
         line.machine().ifPresent(parts::add);
         Explanation how = line.how();
-        String formula = sentences.formula(how.figure());
+        String formula = formula(how.figure());
         if (!formula.equals(sentences.formats().amount(line.net()))) {
             parts.add(formula);
         }

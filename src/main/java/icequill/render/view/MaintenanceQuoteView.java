@@ -29,8 +29,8 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
     }
 
     private Map<String, Object> model() {
-        String title = quote.number().map(number -> sentences.word("plan.quote") + " " + number)
-                .orElseGet(() -> sentences.word("plan.quote-draft"));
+        Title title = new Title(sentences.word(quote.number().isPresent() ? "plan.quote" : "plan.quote-draft"),
+                quote.number());
         Map<String, Object> model = new LinkedHashMap<>(
                 new LetterView(quote, title, sentences).model(quote.billTo(), facts()));
         List<Tier> tiers = quote.plans().stream().map(PlanYear::tier).toList();

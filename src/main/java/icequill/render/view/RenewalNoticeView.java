@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A renewal notice as texts, ready for {@code renewal-notice.ftlh}. */
 public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
@@ -20,7 +21,8 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
 
     private Map<String, Object> model() {
         boolean late = notice.late().isPresent();
-        String title = sentences.word(late ? "renewal.late-title" : "renewal.title", notice.agreement());
+        Title title = new Title(sentences.word(late ? "renewal.late-title" : "renewal.title"),
+                Optional.of(notice.agreement()));
         Map<String, Object> model = new LinkedHashMap<>(
                 new LetterView(notice, title, sentences).model(notice.billTo(), facts()));
         model.put("draft", false);

@@ -19,8 +19,8 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
     }
 
     private Map<String, Object> model() {
-        String title = quote.number().map(number -> sentences.word("quote.repair") + " " + number)
-                .orElseGet(() -> sentences.word("quote.repair-draft"));
+        Title title = new Title(sentences.word(quote.number().isPresent() ? "quote.repair" : "quote.repair-draft"),
+                quote.number());
         Map<String, Object> model = new LinkedHashMap<>(
                 new LetterView(quote, title, sentences).model(quote.billTo(), facts()));
         String currency = quote.totals().gross().getCurrency().getCurrencyCode();
@@ -32,7 +32,7 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
         model.put("found", found());
         model.put("work", quote.work());
         model.put("terms", terms());
-        model.putAll(new ChargesView(quote.lines(), quote.totals(), quote.remarks(), sentences.word("total.quoted"),
+        model.putAll(ChargesView.of(quote, quote.remarks(), sentences.word("total.quoted"),
                 sentences).model());
         return model;
     }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A maintenance agreement as texts, ready for {@code service-agreement.ftlh}. */
@@ -27,7 +28,7 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
     }
 
     private Map<String, Object> model() {
-        String title = sentences.word("agreement.title") + " " + agreement.number();
+        Title title = new Title(sentences.word("agreement.title"), Optional.of(agreement.number()));
         Map<String, Object> model = new LinkedHashMap<>(
                 new LetterView(agreement, title, sentences).model(agreement.billTo(), facts()));
         PlanYearView years = new PlanYearView(sentences);
@@ -52,6 +53,7 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         return new Details(sentences).add("agreement.date", sentences.formats().day(agreement.date()))
                 .add("visit.site", agreement.where().site()).add("fact.store", agreement.where().storeNumber())
                 .add("fact.vendor", agreement.vendorNumber())
+                .add("fact.purchase-order", agreement.purchaseOrder())
                 .add("agreement.accepted", agreement.accepted().map(accepted -> sentences.formats()
                         .day(accepted.date()) + (accepted.paper().isEmpty() ? "" : ", " + accepted.paper())))
                 .rows();

@@ -73,7 +73,8 @@ record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences s
 
     Map<String, Object> machine(MachineReport report) {
         Finding finding = report.finding();
-        Details details = new Details(sentences).add("machine.complaint", finding.complaint())
+        Details details = new Details(sentences)
+                .add(attended.call().isPresent() ? "machine.complaint" : "machine.reason", finding.complaint())
                 .add("machine.cause", finding.cause()).add("machine.correction", finding.correction())
                 .add("machine.tasks", tasks(report.tasks()));
         finding.recommendations().forEach(advice -> details.add(

@@ -59,25 +59,15 @@ public record Formats(Language language, String country, Words words) {
         return format.format(number);
     }
 
-    /** A percentage. The sign follows at once in English, after a space in Spanish, as each language spells it. */
+    /** A percentage, its sign as the language spells it: at once in English, after a space in Spanish. */
     public String percent(BigDecimal number) {
-        return switch (language) {
-        case ENGLISH -> number(number) + "%";
-        case SPANISH -> number(number) + "\u00a0%";
-        };
+        return words.text("percent").replace("{0}", number(number));
     }
 
     public String day(LocalDate day) {
-        if (YEAR_FIRST.contains(country)) {
-            return day.toString();
-        }
-        String month = words.text("month." + day.getMonthValue());
-        return switch (language) {
-        case SPANISH -> day.getDayOfMonth() + " de " + month + " de " + day.getYear();
-        case ENGLISH -> MONTH_FIRST.contains(country)
-                ? month + " " + day.getDayOfMonth() + ", " + day.getYear()
-                : day.getDayOfMonth() + " " + month + " " + day.getYear();
-        };
+        return YEAR_FIRST.contains(country)
+                ? day.toString()
+                : new DateForms(words).written(day, MONTH_FIRST.contains(country));
     }
 
     public String time(LocalTime time) {

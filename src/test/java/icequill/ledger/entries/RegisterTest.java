@@ -140,7 +140,8 @@ class RegisterTest {
             assertThat(forgotten.forgotten()).contains(day);
             String left = connections.reader().withHandle(handle -> {
                 StringBuilder all = new StringBuilder();
-                for (String table : List.of("customer", "customer_bill_to", "customer_certificate", "site", "machine",
+                for (String table : List.of("customer", "customer_bill_to", "customer_certificate", "customer_contact",
+                        "site", "machine",
                         "visit", "visit_withdrawn")) {
                     handle.createQuery("SELECT * FROM " + table).mapToMap().forEach(row -> {
                         if (!row.containsValue("oven-group")) {
@@ -151,6 +152,7 @@ class RegisterTest {
                 return all.toString();
             });
             assertThat(left).doesNotContain("Bakery", "Crumb Lane", "Millbrook", "ap@", "V-3310", "RC-1", "Baker",
+                    "555", "after a call",
                     "rear",
                     "4711");
             assertThat(Books.found(book, "crumb millbrook")).extracting(IssuedPaper::number)

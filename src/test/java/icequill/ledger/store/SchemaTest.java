@@ -7,8 +7,8 @@ import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.entries.CustomerRows;
-import icequill.ledger.entries.Register;
+import icequill.ledger.entries.SiteRows;
+import icequill.ledger.entries.VisitRows;
 import icequill.ledger.entries.Withdrawal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,7 +47,7 @@ class SchemaTest {
         try (Connections connections = Connections.to(place)) {
             Schema.migrate(connections, version);
             assertThat(Schema.version(connections.writer())).isEqualTo(version);
-            connections.writer().useTransaction(handle -> new CustomerRows(handle).insert(Entered.group()));
+            connections.writer().useTransaction(SchemaTest::insertGroup);
         }
 
         try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
@@ -67,12 +68,12 @@ class SchemaTest {
         try (Connections connections = Connections.to(place)) {
             Schema.migrate(connections, WITHOUT_FORGETTING);
             connections.writer().useTransaction(handle -> {
-                Register register = new Register(handle, Books.CLOCK.instant());
-                register.add(Entered.group());
-                register.add(Entered.bakery());
-                register.add(Entered.site());
-                register.record(Entered.visit());
-                register.withdraw(Entered.visit().id(), "Mrs. Baker says no");
+                handle.execute(
+                        "INSERT INTO customer (id, name, claims_exemption) VALUES ('crumb-lane', 'Crumb Lane', 0)");
+                SiteRows.insert(handle, Entered.site());
+                VisitRows.insert(handle, Entered.visit(), Books.CLOCK.instant());
+                handle.execute("INSERT INTO visit_withdrawn VALUES (?, ?, 'Mrs. Baker says no')", Entered.visit().id(),
+                        Books.CLOCK.instant().toString());
                 handle.execute("UPDATE customer SET forgotten_on = '2026-05-14' WHERE id = 'crumb-lane'");
             });
         }
@@ -91,6 +92,16 @@ class SchemaTest {
             assertThat(versions).as(database)
                     .isEqualTo(IntStream.rangeClosed(1, Schema.NEWEST).boxed().toList());
         }
+    }
+
+    /** As the first version wrote it. */
+    private static void insertGroup(Handle handle) {
+        handle.execute("INSERT INTO customer VALUES ('oven-group', 'Oven Group', NULL, 'en', 'V-3310', 20, 1,"
+                + " '2026-01-04', 'price sheet of 2026', NULL)");
+        handle.execute("INSERT INTO customer_bill_to VALUES ('oven-group', '', NULL, 'Oven Group', 'Accounts payable',"
+                + " '88 Quarry Road', 'Fernhill', 'NY', '12501', 'US', 'ap@example.com', NULL)");
+        handle.execute("INSERT INTO customer_certificate VALUES ('oven-group', 0, 'RESALE', 'RC-1', 'NY', 'resale',"
+                + " '2026-01-05', '2028-12-31')");
     }
 
     private static Stream<Integer> versions(String folder) {

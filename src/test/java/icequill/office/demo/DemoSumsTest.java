@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 /** What the papers of the demo print adds up as it is printed: read from their PDFs, in both languages, and added again. */
 class DemoSumsTest {
 
-    private static final String HEAD = "(What, and how it was figured|Qué, y cómo se calculó)( .*)?";
+    private static final String HEAD = "(Line |Línea )?(What, and how it was figured|Qué, y cómo se calculó)( .*)?";
     private static final String TOTAL = "(Total|Importe) .*\\(USD\\) [0-9.,]+";
     private static final String LINES = "(Sum of the lines|Suma de las líneas) .*";
     private static final String LESS = "(Less|Menos) .*";

@@ -73,7 +73,7 @@ record PrintedRows(List<Row> rows) {
     /** Without the small print that explains figures. */
     PrintedRows large() {
         return new PrintedRows(rows.stream()
-                .map(row -> new Row(row.words().stream().filter(word -> word.size() > 8.6).toList()))
+                .map(row -> new Row(row.words().stream().filter(word -> word.size() > 9.15).toList()))
                 .filter(row -> !row.words().isEmpty()).toList());
     }
 
@@ -120,12 +120,12 @@ record PrintedRows(List<Row> rows) {
                     endWord();
                     continue;
                 }
-                if (letter.getFontSizeInPt() != size) {
+                if (letter.getYScale() != size) {
                     endWord();
                 }
                 word.append(letter.getUnicode());
                 end = letter.getXDirAdj() + letter.getWidthDirAdj();
-                size = letter.getFontSizeInPt();
+                size = letter.getYScale();
             }
             endWord();
             super.writeString(text, letters);

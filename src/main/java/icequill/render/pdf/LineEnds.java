@@ -1,0 +1,49 @@
+package icequill.render.pdf;
+
+import icequill.render.words.DateForms;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.xhtmlrenderer.css.style.CalculatedStyle;
+import org.xhtmlrenderer.layout.breaker.BreakPoint;
+import org.xhtmlrenderer.layout.breaker.BreakPointsProvider;
+import org.xhtmlrenderer.layout.breaker.LineBreakingStrategy;
+import org.xhtmlrenderer.layout.breaker.UrlAwareLineBreakIterator;
+
+/** Where a line may end: between words, and never within a date or a number, whatever signs or spaces it is written with. */
+final class LineEnds implements LineBreakingStrategy {
+
+    /** As in INV-2026-00012 or 555-0142; a longer one, such as the address of a page, may be torn. */
+    private static final String HYPHENED = "(?<!\\S)(?=\\S{0,30}\\d)(?=\\S{0,30}[-/])\\S{1,30}(?!\\S)";
+    /** As in 0042 7711. */
+    private static final String GROUPED = "\\+?\\d{2,}(?: \\d{2,})+";
+
+    private final Pattern whole;
+
+    /** @param dates how the paper writes a day */
+    LineEnds(DateForms dates) {
+        whole = Pattern.compile(HYPHENED + "|" + GROUPED + "|" + dates.pattern());
+    }
+
+    @Override
+    public BreakPointsProvider getBreakPointsProvider(String text, String language, CalculatedStyle style) {
+        Iterator<BreakPoint> ends = of(text).stream().map(BreakPoint::new).iterator();
+        return () -> ends.hasNext() ? ends.next() : BreakPoint.getDonePoint();
+    }
+
+    /** The places after which a text may go on in the next line. */
+    List<Integer> of(String text) {
+        List<MatchResult> kept = whole.matcher(text).results().toList();
+        UrlAwareLineBreakIterator words = new UrlAwareLineBreakIterator(text);
+        List<Integer> ends = new ArrayList<>();
+        for (int end = words.next(); end != UrlAwareLineBreakIterator.DONE; end = words.next()) {
+            int at = end;
+            if (kept.stream().noneMatch(number -> number.start() < at && at < number.end())) {
+                ends.add(at);
+            }
+        }
+        return ends;
+    }
+}

@@ -1,0 +1,79 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** The purchase order that stands for all of an agreement: on its paper, its payments, and its visits that name none. */
+class StandingOrderTest {
+
+    private static final String VISIT = """
+            format: 1
+            site: hotel-fernhill
+            people:
+              - {name: Ada Quill, grade: lead, arrived: 2026-06-16T08:15, left: 2026-06-16T09:15, on: repair}
+            machines:
+              - {machine: floor-3, correction: Set the float.}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private BookShop shop = new BookShop(Path.of(""));
+    private String agreement = "";
+
+    @BeforeEach
+    void order() throws IOException {
+        shop = BookShop.in(folder.resolve("shop"), Database.SQLITE);
+        Path file = shop.folder().resolve("agreements/hotel-fernhill.yaml");
+        Files.writeString(file, "purchaseOrder: FH-STANDING-26\n" + Files.readString(file));
+        agreement = file.toString();
+    }
+
+    @Test
+    void standingOrder_onTheAgreementAndItsPayments() throws IOException {
+        assertThat(html("agreement", agreement)).contains("FH-STANDING-26");
+        JsonNode paper = shop.json("issue", "--agreement", agreement, "--payment", "1", "--date", "2026-06-01")
+                .path("papers").get(0);
+
+        assertThat(shop.json("find", "FH-STANDING-26").path("papers").get(0).path("number").asString())
+                .isEqualTo(paper.path("number").asString());
+        assertThat(html("invoice", agreement, "--payment", "2", "--lang", "es")).contains("Orden de compra",
+                "FH-STANDING-26");
+    }
+
+    @Test
+    void standingOrder_onAVisitThatNamesNone() throws IOException {
+        String plain = shop.write("visits/float.yaml", VISIT).toString();
+
+        assertThat(html("invoice", plain)).contains("FH-STANDING-26");
+        shop.json("visit", plain);
+        shop.json("issue", "float", "--date", "2026-06-17");
+        assertThat(shop.json("find", "FH-STANDING-26").path("papers")).hasSize(1);
+    }
+
+    /** One with an order of its own, and one before the term. */
+    @Test
+    void otherVisits_keepWhatTheySay() throws IOException {
+        String own = shop.write("visits/own.yaml", VISIT + "order: {purchaseOrder: FH-1}\n").toString();
+        String before = shop.write("visits/before.yaml", VISIT.replace("06-16", "05-16")).toString();
+
+        assertThat(html("invoice", own)).contains("FH-1").doesNotContain("FH-STANDING-26");
+        assertThat(html("invoice", before)).doesNotContain("FH-STANDING-26", "Purchase order");
+    }
+
+    private String html(String... args) throws IOException {
+        List<String> line = new ArrayList<>(List.of(args));
+        line.add("--html");
+        return Files.readString(Path.of(shop.json(line.toArray(String[]::new)).path("files").get(1).asString()));
+    }
+}
