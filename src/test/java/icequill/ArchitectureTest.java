@@ -146,7 +146,7 @@ class ArchitectureTest {
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party");
-        room(arrows, "answer", "shop ledger ledger.care ledger.papers render.words files.paper files.yaml files.disk"
+        room(arrows, "answer", "shop ledger ledger.care ledger.papers render.words files.form files.paper files.yaml files.disk"
                 + " outlook plans visits document forecast.inputs forecast tax pricer planner rates"
                 + " agreement work account party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
@@ -157,21 +157,21 @@ class ArchitectureTest {
                         + " visits request document agreement work party explain money");
         room(arrows, "office.register",
                 "office.billing answer shop ledger ledger.papers ledger.entries files.form files.yaml"
-                        + " files.disk document tax party money");
+                        + " files.disk outlook plans request document tax party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work account party");
         room(arrows, "office.care", "office.register office.billing office.writing answer shop ledger ledger.care"
-                + " ledger.papers einvoice render.pdf files.form files.paper files.yaml files.disk papers outlook"
-                + " plans visits request document party");
+                + " ledger.papers ledger.entries einvoice render.pdf files.form files.paper files.yaml files.disk papers outlook"
+                + " plans visits request document work party");
         room(arrows, "office.demo",
-                "office office.billing answer shop ledger ledger.papers files.disk outlook plans visits"
+                "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
         room(arrows, "cli.terminal", "office.care office office.billing answer shop request party");
         room(arrows, "cli.entry", "cli.terminal office.register answer");
         room(arrows, "cli.paper", "cli.terminal office office.billing answer shop outlook request document money");
         room(arrows, "cli.book",
-                "cli.terminal office.demo office.care office.register office.billing answer shop request");
+                "cli.terminal office.demo office.care office.register office.billing answer shop files.form request");
         room(arrows, "cli", "cli.book cli.paper cli.entry cli.terminal");
         return arrows;
     }

@@ -4,6 +4,7 @@ import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.office.Office;
 import icequill.office.register.ImportOffice;
+import icequill.problem.Problem;
 import icequill.shop.FormName;
 import icequill.shop.ShippedFiles;
 import icequill.shop.ShopBook;
@@ -73,12 +74,36 @@ public final class DemoShop {
 
     /** The office of the shop, which goes by the sites and agreements that lie beside it. */
     public static Office office(Path folder) {
-        return Office.of(folder, files(folder, NAMED));
+        return Office.of(folder, named(folder));
     }
 
     /** A visit from a file. */
     public static Optional<Visit> visit(ShopFolder shop, Path file) {
         return shop.form(FormName.file(file), List.of(FormKind.VISIT, FormKind.PLANNED_VISIT)).flatMap(shop::visit);
+    }
+
+    /** The sites and agreements that lie beside a shop, and visits that say what they are; none where there are none. */
+    public static List<Path> named(Path folder) {
+        return Stream.concat(files(folder, NAMED).stream(),
+                files(folder, List.of("visits")).stream().filter(DemoShop::saysItsForm)).toList();
+    }
+
+    private static boolean saysItsForm(Path file) {
+        try {
+            return Files.readString(file).contains("\nform: ");
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** What is wrong with all forms that lie beside a shop, held against its settings and rates. */
+    public static List<Problem> problems(Path folder) {
+        return ImportOffice.of(ShopBook.of(folder, CLOCK)).run(forms(folder), true).problems();
+    }
+
+    /** All forms that lie beside a shop. */
+    public static List<Path> forms(Path folder) {
+        return Stream.concat(files(folder, IN_BOOK).stream(), files(folder, List.of("visits")).stream()).toList();
     }
 
     /** The forms of one of the folders, by name. */

@@ -8,6 +8,7 @@ import icequill.cli.book.CheckCommand;
 import icequill.cli.book.DemoCommand;
 import icequill.cli.book.ExportCommand;
 import icequill.cli.book.FindCommand;
+import icequill.cli.book.FormCommand;
 import icequill.cli.book.ImportCommand;
 import icequill.cli.book.IssueCommand;
 import icequill.cli.book.NewCommand;
@@ -61,7 +62,7 @@ import picocli.CommandLine.TypeConversionException;
         WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
         CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
         FindCommand.class, ShowCommand.class, ReprintCommand.class, AuditCommand.class, BackupCommand.class,
-        RestoreCommand.class, ExportCommand.class, ImportCommand.class, DemoCommand.class,
+        RestoreCommand.class, ExportCommand.class, FormCommand.class, ImportCommand.class, DemoCommand.class,
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {
                 "  icequill demo                            see everything at work for an invented shop",
                 "  icequill new my-shop                     make a folder for your own shop",

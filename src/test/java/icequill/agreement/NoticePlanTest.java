@@ -13,7 +13,6 @@ import icequill.party.Timeline;
 import icequill.party.Wording;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import icequill.shop.ShippedFiles;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -42,7 +41,7 @@ class NoticePlanTest {
 
     @BeforeAll
     static void read(@TempDir Path shop) {
-        ShippedFiles.copyDemo(shop).orElseThrow();
+        DemoShop.files(shop);
         shipped = DemoShop.read(shop).notices().orElseThrow();
     }
 

@@ -48,7 +48,7 @@ class AgreementTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /** 1,075.00 by the rates of the quote, in four payments of 268.75; tax 8.875 % of each is 23.85. */
@@ -105,6 +105,7 @@ class AgreementTest {
     /** What the book invoiced stays: eight payments bear 238.36, 29.80 four times and 29.79 four times. */
     @Test
     void changes_recordedAfterAPaymentWasInvoiced_onlyTheOthersBearIt() throws IOException {
+        DemoShop.imported(folder);
         Path file = folder.resolve(HOTEL);
         String withChange = Files.readString(file);
         Files.writeString(file, withChange.substring(0, withChange.indexOf("changes:")));

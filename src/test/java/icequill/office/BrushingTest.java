@@ -48,7 +48,7 @@ class BrushingTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /** 52.00 + 98.00; 10 x 22.00 / 60 = 3.67; 150.00 - 3.67 - 8.00; 120 x 22.00 / 60 + 8.00. */
@@ -202,7 +202,7 @@ class BrushingTest {
         Path file = folder.resolve("brushing/crumb-lane-bakery.yaml");
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
-        List<Problem> problems = Office.of(folder)
+        List<Problem> problems = DemoShop.office(folder)
                 .brushing(FormName.file(file), new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())

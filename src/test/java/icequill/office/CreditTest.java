@@ -32,7 +32,7 @@ class CreditTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     @Test
@@ -83,7 +83,7 @@ class CreditTest {
 
         assertThat(problems).extracting(Problem::text).containsExactly(
                 "credits/test.yaml:7: amount: there is no key \"amount\" here"
-                        + " (allowed: creditedBefore, format, invoice, lines, reason, visit)");
+                        + " (allowed: creditedBefore, form, format, id, invoice, lines, reason, visit)");
         assertThat(written("lines: [9, 3]\ncreditedBefore: [[3], [7, 1], [3], [2]]").problems())
                 .extracting(Problem::text).containsExactly(
                         "credits/test.yaml:6: creditedBefore: the invoice has no line 7 (a line from 1 to 3)",

@@ -44,7 +44,7 @@ class FitTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /**

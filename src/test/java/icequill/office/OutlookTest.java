@@ -68,7 +68,7 @@ class OutlookTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     @Test

@@ -42,7 +42,7 @@ class PromisesTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /** Worked by hand: 90 minutes at 98.00 are 147.00, less 10 %; the switch's 55.35 less 5 % of 2.77; the call is nobody's. */

@@ -40,7 +40,7 @@ class QuoteTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /**
@@ -75,8 +75,8 @@ class QuoteTest {
     @CsvSource(delimiter = '|', value = {
             "machine: back-bar | machine: back-bra | UNKNOWN_NAME | did you mean \"back-bar\"",
             "the reed is worn. | the reed is torn. | UNKNOWN_NAME | there is no recommended repair",
-            "visits/late-call | visits/spring-cleaning-bakery | NOT_ALLOWED | that visit was at crumb-lane-bakery",
-            "visits/late-call | visits/never | UNREADABLE | never", "deposit: 30 | deposit: 130 | OUT_OF_RANGE | 130",
+            "visit: late-call | visit: spring-cleaning-bakery | NOT_ALLOWED | that visit was at crumb-lane-bakery",
+            "visit: late-call | visit: never | UNKNOWN_NAME | never", "deposit: 30 | deposit: 130 | OUT_OF_RANGE | 130",
             "quote: | quotes: | UNKNOWN_KEY | quotes"})
     void quote_wrongRequest_saysWhat(String from, String to, Code code, String message) throws Exception {
         Path file = folder.resolve(QUOTE);

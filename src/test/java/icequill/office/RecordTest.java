@@ -7,7 +7,6 @@ import icequill.document.VisitRecord;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
 import icequill.office.billing.IssueOffice;
-import icequill.office.care.CheckShop;
 import icequill.papers.RecordAssembly;
 import icequill.party.Language;
 import icequill.pricer.PricedLine;
@@ -184,8 +183,6 @@ class RecordTest {
                 .matches(problem -> problem.text().contains(message));
         assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
-        assertThat(CheckShop.check(folder, DAY).problems()).extracting(Problem::text)
-                .anyMatch(text -> text.contains(message));
     }
 
     private String printed(Path file, Language language) {

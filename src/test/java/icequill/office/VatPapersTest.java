@@ -35,7 +35,7 @@ class VatPapersTest {
     @BeforeEach
     void shop() throws IOException {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
         change("shop.yaml", "paymentDays: 30", "paymentDays: 30\nvatId: DE123456789");
         change(SITE, "taxPlace: alder-county", "taxPlace: hafenland");
     }

@@ -7,7 +7,6 @@ import icequill.DemoShop;
 import icequill.document.Schedule;
 import icequill.document.WorkSheet;
 import icequill.files.paper.PaperJson;
-import icequill.office.care.CheckShop;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
 import icequill.problem.Checked;
@@ -50,7 +49,7 @@ class WorkSheetTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /** For the machine of 350 lb; 6 fl oz of descaler and 1.5 of sanitizer a gallon are the labels' most. */
@@ -179,7 +178,7 @@ class WorkSheetTest {
         int at = text.indexOf("    label:", text.indexOf("- id: " + item + "\n"));
         Files.writeString(file, text.substring(0, at) + text.substring(text.indexOf('\n', at) + 1));
 
-        assertThat(CheckShop.check(folder, DAY).problems()).extracting(Problem::text)
+        assertThat(DemoShop.problems(folder)).extracting(Problem::text)
                 .anyMatch(problem -> problem.contains(message)
                         && problem.contains("label: {chemistry, most, per, minutes}"));
     }

@@ -34,7 +34,7 @@ class WorkedOutAgainTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /** Clocks in New York went forward on 8 March 2026 and go back on 1 November 2026, both at two. */

@@ -50,7 +50,7 @@ class CareOptionsTest {
     @BeforeEach
     void shop() throws IOException {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
         Path rates = folder.resolve("pricing/forecast.yaml");
         String shipped = Files.readString(rates);
         Files.writeString(rates, shipped.replaceFirst("(?m)^sitesDiffer: [^}]*}",
@@ -122,7 +122,7 @@ class CareOptionsTest {
     void includedCalls_theMoreTheLessIsCharged() throws IOException {
         double before = asShipped(FERNHILL).path("options").path("quarterly").path("charges").path("mean").asDouble();
         for (int calls = 1; calls <= 3; calls++) {
-            DemoShop.in(temporary.resolve("with" + calls));
+            DemoShop.files(temporary.resolve("with" + calls));
             folder = temporary.resolve("with" + calls);
             includeCalls(calls);
             JsonNode now = json(FERNHILL).path("quarterly");

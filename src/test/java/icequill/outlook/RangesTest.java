@@ -44,7 +44,7 @@ class RangesTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /** The quarterly plan with catching up costs 1,228.79 and nothing more in 57 of 100 first years. */

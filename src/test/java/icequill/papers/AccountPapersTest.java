@@ -46,7 +46,7 @@ class AccountPapersTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     /**
@@ -186,7 +186,7 @@ class AccountPapersTest {
             "amount: 500.00 | amount: -1 | OUT_OF_RANGE :15 | from 0 to 1000000",
             "number: INV-2026-00015 | number: INV-2026-00012 | DUPLICATE_NAME :16 | stands at accounts/mercado-del-mar.yaml:9 already",
             "site: mercado-del-mar | site: mercado-del-mal | UNKNOWN_NAME :5 | did you mean \"mercado-del-mar\"?",
-            "site: mercado-del-mar | language: es | MISSING :4 | neither a site nor a billTo",
+            "site: mercado-del-mar | language: es | MISSING :3 | neither a site nor a billTo",
             "site: mercado-del-mar | sitte: mercado-del-mar | UNKNOWN_KEY :5 | did you mean \"site\"?",
             "currency: USD | currency: EUR | NOT_ALLOWED :6 | the account is in EUR, the shop's invoices are in USD",
             "due: 2026-07-23 | due: 2026-07-07 | WRONG_ORDER :16 | due on 2026-07-07, but dated 2026-07-08",

@@ -25,16 +25,16 @@ class BadInputTest {
 
     @BeforeEach
     void demoShop() {
-        ShippedFiles.copyDemo(shop).orElseThrow();
+        DemoShop.files(shop);
     }
 
     /** One edit of the late call's file, and the report it must give. */
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            format: 1                     | format: 2                            | NOT_ALLOWED    | 3  | found the number 2 (the version of this file's layout: 1)
+            format: 1                     | format: 2                            | NOT_ALLOWED    | 2  | found the number 2 (the version of this file's layout: 1)
             site: pennon-wharf-taproom   | site: pennon-wharf-taprom           | UNKNOWN_NAME   | 0  | there is no site "pennon-wharf-taprom" (did you mean "pennon-wharf-taproom"?
             site: pennon-wharf-taproom   | sites: pennon-wharf-taproom         | UNKNOWN_KEY    | 4  | there is no key "sites" here (did you mean "site"?
-            site: pennon-wharf-taproom   | sight: pennon-wharf-taproom         | MISSING        | 3  | "site" is missing (a name of small letters
+            site: pennon-wharf-taproom   | sight: pennon-wharf-taproom         | MISSING        | 2  | "site" is missing (a name of small letters
             grade: lead, arrived          | arrived                              | MISSING        | 8  | "grade" is missing (a name of small letters
             grade: lead                   | grade: [lead]                        | WRONG_TYPE     | 8  | found a list (text; put it in quotes
             purchaseOrder: CK-1188        | purchaseOrder: 1188                  | WRONG_TYPE     | 6  | found the number 1188 (text; put it in quotes

@@ -63,7 +63,7 @@ class SafetyTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     static Stream<Row> rows() {

@@ -118,7 +118,7 @@ class ShippedFilesTest {
     /** Read back as the files have them. */
     @Test
     void rates_shipped_holdWhatTheFilesSay() {
-        ShippedFiles.copyDemo(shop).orElseThrow();
+        DemoShop.files(shop);
 
         Rates rates = DemoShop.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow();
 
@@ -135,7 +135,7 @@ class ShippedFilesTest {
 
     @Test
     void tiers_shipped_semiannualAndQuarterlyForYeast() {
-        ShippedFiles.copyDemo(shop).orElseThrow();
+        DemoShop.files(shop);
 
         Plans plans = DemoShop.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow()
                 .plans();
@@ -159,7 +159,7 @@ class ShippedFilesTest {
     /** A tier of the shop's own: monthly, as the comment in the shipped file proposes it. */
     @Test
     void tiers_ownMonthlyOne_isRead() throws IOException {
-        ShippedFiles.copyDemo(shop).orElseThrow();
+        DemoShop.files(shop);
         Path file = shop.resolve("pricing/tiers.yaml");
         String text = Files.readString(file);
         String example = text.substring(text.indexOf("#  - id: monthly")).replaceAll("(?m)^#", "");

@@ -37,7 +37,7 @@ class TaxPlacesTest {
 
     @BeforeEach
     void newShop() {
-        shop = DemoShop.read(DemoShop.in(temporary.resolve("shop")));
+        shop = DemoShop.read(DemoShop.files(temporary.resolve("shop")));
     }
 
     /**

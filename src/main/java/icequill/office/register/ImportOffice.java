@@ -66,11 +66,10 @@ public final class ImportOffice {
                 : Checked.sound(ExistingEntries.EMPTY);
         return before.then(known -> {
             List<Form> forms = ordered(new HandedForms(bare, known, today, problems).of(files), problems);
-            return GlyphCheck.report(bare, problems).or(() -> bare.with(forms)).then(shop -> {
-                StorableForms storable = new StorableForms(book, shop, today, problems);
-                List<Storable> all = forms.stream().flatMap(form -> storable.of(form).stream()).toList();
-                return GlyphCheck.report(shop, problems).or(() -> all);
-            }).then(all -> {
+            ShopFolder shop = bare.with(forms);
+            StorableForms storable = new StorableForms(book, shop, today, problems);
+            List<Storable> right = forms.stream().flatMap(form -> storable.of(form).stream()).toList();
+            return GlyphCheck.report(shop, problems).or(() -> right).then(all -> {
                 PendingWrite<ImportResult> pending = new PendingWrite<>(book,
                         open -> source.unchanged(open, () -> stored(open, all, dryRun)));
                 if (!dryRun) {

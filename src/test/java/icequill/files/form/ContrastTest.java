@@ -29,7 +29,7 @@ class ContrastTest {
 
     @Test
     void paleAccent_isAProblemOfTheShop() throws IOException {
-        Path folder = DemoShop.in(temporary.resolve("shop"));
+        Path folder = DemoShop.files(temporary.resolve("shop"));
         Path shop = folder.resolve("shop.yaml");
         Files.writeString(shop, Files.readString(shop).replace("#1f4e5f", "#777777"));
 

@@ -21,7 +21,6 @@ import icequill.party.Machine;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import icequill.shop.ShippedFiles;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -51,7 +50,7 @@ class EnergyTest {
 
     @BeforeAll
     static void readShippedLimits() {
-        ShippedFiles.copyDemo(shop).orElseThrow();
+        DemoShop.files(shop);
         limits = DemoShop.read(shop).energy();
     }
 

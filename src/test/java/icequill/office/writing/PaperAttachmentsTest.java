@@ -47,7 +47,7 @@ public class PaperAttachmentsTest {
     @BeforeEach
     void shop() {
         folder = temporary.resolve("shop");
-        DemoShop.in(folder);
+        DemoShop.files(folder);
     }
 
     @Test
