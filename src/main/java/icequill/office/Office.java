@@ -46,11 +46,7 @@ public final class Office {
         this.desk = new PaperWriter(book.folder());
     }
 
-    public static Office of(Path folder) {
-        return of(ShopBook.of(folder, Clock.systemUTC()));
-    }
-
-    /** The same with files of forms that come before those of the book, and are stored nowhere. */
+    /** @param given files of forms that come before those of the book, and are stored nowhere */
     public static Office of(Path folder, List<Path> given) {
         return of(ShopBook.of(folder, Clock.systemUTC()).with(given));
     }

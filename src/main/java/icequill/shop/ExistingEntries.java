@@ -27,11 +27,4 @@ public record ExistingEntries(Map<String, CustomerEntry> customers, Map<String, 
                 .computeIfAbsent(entry.site(), site -> new LinkedHashMap<>()).put(entry.id(), entry.data()));
         return new ExistingEntries(customers, sites, machines);
     }
-
-    /** Whether there is a machine, by site and id with a space between. */
-    public boolean hasMachine(String siteAndId) {
-        int space = siteAndId.indexOf(' ');
-        return machines.getOrDefault(siteAndId.substring(0, space), Map.of())
-                .containsKey(siteAndId.substring(space + 1));
-    }
 }

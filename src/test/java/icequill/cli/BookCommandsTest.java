@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import icequill.problem.Code;
@@ -83,7 +84,7 @@ class BookCommandsTest {
         Path backup = other.resolve("backup.zip");
         assertThat(shop.json("backup", backup.toString()).path("series")).isEqualTo(audit.path("series"));
         assertThat(shop.problems("backup", backup.toString()).getFirst()).contains("the file exists already");
-        BookShop second = BookShop.in(other.resolve("second"), Database.SQLITE);
+        BookShop second = BookShop.empty(other.resolve("second"), Database.SQLITE);
 
         assertThat(second.json("restore", backup.toString())).isEqualTo(audit);
         assertThat(second.json("audit")).isEqualTo(audit);
@@ -97,12 +98,12 @@ class BookCommandsTest {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Path file = shop.folder().resolve("visits/late-call.yaml");
 
-        assertThat(shop.problems("audit").getFirst()).contains("there is no book yet");
         assertThat(shop.run("visit", file.toString()).out()).contains("Recorded late-call: Pennon Wharf Taproom",
                 "Next: icequill issue late-call");
         assertThat(shop.run("issue", "lat-call").err()).contains("did you mean \"late-call\"?");
-        assertThat(shop.run("issue", "clock-change").err()).contains("is not recorded yet",
-                "first: icequill visit", "clock-change.yaml");
+        assertThat(shop.run("issue", "clock-change").err()).contains("the book has no visit \"clock-change\"",
+                "record it first: icequill visit FILE");
+        assertThat(shop.run("issue", "survey-bakery").err()).contains("is only planned");
         Files.writeString(file, Files.readString(file).replace("limit: 400.00", "limit: 276.57"));
         assertThat(shop.json("visit", file.toString()).path("visit").path("visit").asString()).isEqualTo("late-call");
         assertThat(shop.run("issue", "late-call").err()).contains("276.58, above the limit of 276.57");
@@ -120,9 +121,10 @@ class BookCommandsTest {
 
     @Test
     void paper_withANumberOfItsOwn_refusedOnceThereIsABook() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         String visit = shop.folder().resolve("visits/late-call.yaml").toString();
         assertThat(shop.run("invoice", visit, "--number", "X-1").status()).isZero();
+        DemoShop.imported(shop.folder());
         shop.json("visit", visit);
 
         for (String line : List.of("invoice visits/late-call.yaml", "credit credits/late-call-evening.yaml",
@@ -231,6 +233,7 @@ class BookCommandsTest {
         assertThat(Files.readAllBytes(file)).isEqualTo(issued);
 
         Files.delete(file);
+        Files.createDirectories(shop.folder().resolve("templates"));
         Files.writeString(shop.folder().resolve("templates/paper.css.ftl"),
                 Files.readString(Path.of("templates/paper.css.ftl")) + "\nh1 { color: #333333; }\n");
         assertThat(shop.problems("reprint", "INV-2026-00001").getFirst())

@@ -22,13 +22,20 @@ record BookShop(Path folder) {
 
     /** A new one whose book is in a database. */
     static BookShop in(Path folder, Database database) throws IOException {
+        if (database == Database.SQLITE) {
+            return new BookShop(DemoShop.in(folder));
+        }
+        BookShop shop = empty(folder, database);
+        DemoShop.imported(folder);
+        return shop;
+    }
+
+    /** One that holds nothing yet. */
+    static BookShop empty(Path folder, Database database) throws IOException {
+        DemoShop.files(folder);
         if (database.place(folder) instanceof BookPlace.OnServer(String url, Path papers)) {
-            DemoShop.files(folder);
             Files.writeString(folder.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
                     StandardOpenOption.APPEND);
-            DemoShop.imported(folder);
-        } else {
-            DemoShop.in(folder);
         }
         return new BookShop(folder);
     }

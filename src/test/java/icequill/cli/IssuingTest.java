@@ -52,7 +52,7 @@ class IssuingTest {
     @Test
     void visit_stillToCome_isNotRecorded() throws IOException {
         assertThat(shop.runAt(EVENING, "visit", file("included-visit-hotel")).err())
-                .contains("visit \"included-visit-hotel\" ends 2026-06-16T12:45, which is still to come", "planned/");
+                .contains("visit \"included-visit-hotel\" ends 2026-06-16T12:45, which is still to come", "form: planned-visit");
         assertThat(shop.runAt(EVENING, "visit", file("late-call")).status()).isZero();
     }
 
@@ -167,7 +167,7 @@ class IssuingTest {
         assertThat(Files.readString(temporary.resolve("all.json"))).contains("Copied by mistake.");
         Path backup = temporary.resolve("backup.zip");
         shop.json("backup", backup.toString());
-        BookShop second = BookShop.in(temporary.resolve("second"), Database.SQLITE);
+        BookShop second = BookShop.empty(temporary.resolve("second"), Database.SQLITE);
         second.json("restore", backup.toString());
         assertThat(second.run("issue", "late-call").err()).contains("was withdrawn: Copied by mistake.");
     }

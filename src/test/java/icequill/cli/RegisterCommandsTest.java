@@ -44,7 +44,7 @@ class RegisterCommandsTest {
 
     @BeforeAll
     static void millLane() throws IOException {
-        unchanged = BookShop.in(common.resolve("shop"), Database.SQLITE);
+        unchanged = BookShop.empty(common.resolve("shop"), Database.SQLITE);
         addMillLane(unchanged);
         unchanged.json("export", common.resolve("before.json").toString());
     }
@@ -53,7 +53,7 @@ class RegisterCommandsTest {
     @ParameterizedTest
     @EnumSource(Database.class)
     void site_onlyInTheBook_isPricedRecordedCheckedAndBilled(Database database) throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), database);
+        BookShop shop = BookShop.empty(other.resolve("shop"), database);
         addMillLane(shop);
         String visit = shop.write("visits/mill-lane-brushing.yaml", VISIT).toString();
 
@@ -83,7 +83,7 @@ class RegisterCommandsTest {
 
     @Test
     void entries_addedAndChanged_listedAndShown() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         addMillLane(shop);
 
         shop.json("customer", "change", "mill-lane-bakery", "--attention", "Accounts", "--from", "2026-07-01");
@@ -115,7 +115,7 @@ class RegisterCommandsTest {
     /** A branch of a hotel group that has no bill-to of its own is billed through the group. */
     @Test
     void customer_ofAnAccount_billedThroughIt() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         addMillLane(shop);
         shop.json("customer", "add", "branch", "--name", "Mill Lane Branch", "--parent", "mill-lane-bakery");
         shop.json("site", "change", "mill-lane", "--customer", "branch");
@@ -128,20 +128,17 @@ class RegisterCommandsTest {
     }
 
     @Test
-    void site_fromAFile_takesCustomerAndMachinesWithIt() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
-        Path file = shop.folder().resolve("sites/hotel-fernhill.yaml");
-        Path moved = Files.move(file, other.resolve("fernhill.yaml"));
+    void site_fromAForm_takesCustomerAndMachinesWithIt() throws IOException {
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
 
-        shop.json("site", "add", "hotel-fernhill", "--file", moved.toString());
+        shop.json("import", shop.folder().resolve("sites/hotel-fernhill.yaml").toString());
 
         assertThat(shop.json("site", "show", "hotel-fernhill").path("site").path("customer").asString())
                 .isEqualTo("fernhill-hotels");
         assertThat(shop.json("machine", "list", "hotel-fernhill").path("machines")).isNotEmpty();
-        assertThat(shop.run("check").out()).contains("All is well: 4 sites, 15 visits.");
-        Files.move(moved, file);
-        assertThat(shop.problems("site", "change", "hotel-fernhill", "--parking", "x").getFirst())
-                .contains("this site has a file, which comes first");
+        assertThat(shop.run("check").out()).contains("All is well: 1 sites, 0 forms");
+        shop.json("site", "change", "hotel-fernhill", "--parking", "x");
+        assertThat(shop.json("site", "show", "hotel-fernhill").path("site").path("parking").asString()).isEqualTo("x");
     }
 
     @ParameterizedTest
@@ -170,7 +167,7 @@ class RegisterCommandsTest {
 
     @Test
     void forget_customer_blanksWhatNeedNotBeKeptAndSaysWhatIs() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         addMillLane(shop);
         shop.write("visits/mill.yaml", VISIT);
         shop.json("visit", shop.folder().resolve("visits/mill.yaml").toString());
@@ -200,7 +197,7 @@ class RegisterCommandsTest {
 
     @Test
     void export_papers_amountsSumUpAndTextsAreGuarded() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         addMillLane(shop);
         shop.json("customer", "change", "mill-lane-bakery", "--bill-name", "=HYPERLINK(\"x\")");
         shop.write("visits/mill.yaml", VISIT);
@@ -221,26 +218,9 @@ class RegisterCommandsTest {
                 .isEqualTo(2);
     }
 
-    /** Pricing is asked for many times a day, and must stay quick: nothing of a database is loaded where none is needed. */
-    @Test
-    void price_visitOfASiteWithAFile_loadsNothingOfADatabase() throws Exception {
-        List<String> line = List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xlog:class+load:file=" + other.resolve("loaded.txt"), "-cp", System.getProperty("java.class.path"),
-                "icequill.cli.Main", "price", unchanged.folder().resolve("visits/late-call.yaml").toString());
-        Process child = new ProcessBuilder(line).redirectErrorStream(true).redirectOutput(other.resolve("out").toFile())
-                .start();
-
-        assertThat(child.waitFor()).isZero();
-
-        List<String> loaded = Files.readAllLines(other.resolve("loaded.txt"));
-        assertThat(loaded).anyMatch(text -> text.contains("icequill.pricer.Pricer "));
-        assertThat(loaded).filteredOn(text -> Stream.of("org.sqlite.", "org.jdbi.", "org.flywaydb.", "com.zaxxer.",
-                "org.postgresql.").anyMatch(text::contains)).isEmpty();
-    }
-
     @Test
     void import_listsWithFaults_dryRunNamesEachWithLineAndColumn() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         List<String> lists = lists(shop, """
                 customer,name,street,city,region,postalCode,country,paymentDays,parent
                 quay,Quay Group,1 Quay,Port Ellery,NY,10971,US,,
@@ -271,18 +251,17 @@ class RegisterCommandsTest {
                 .satisfiesOnlyOnce(text -> assertThat(text).contains("sites.csv:2: miles: found the text \"far\""))
                 .satisfiesOnlyOnce(text -> assertThat(text).contains("sites.csv:3: customer: neither the book nor"))
                 .satisfiesOnlyOnce(text -> assertThat(text).contains("sites.csv:3: taxPlace: no tax rule"))
-                .satisfiesOnlyOnce(text -> assertThat(text).contains("sites.csv:4: site: ", "has a file"))
                 .satisfiesOnlyOnce(text -> assertThat(text).contains("machines.csv:3: site: neither the book nor"))
                 .satisfiesOnlyOnce(text -> assertThat(text).contains("machines.csv:4: make: found", "batch"))
                 .satisfiesOnlyOnce(text -> assertThat(text).contains("machines.csv:4: harvestRate: found"))
-                .hasSize(12);
+                .hasSize(11);
         assertThat(shop.problems(with(lists))).isEqualTo(problems);
         assertThat(shop.folder().resolve("book")).doesNotExist();
     }
 
     @Test
     void import_rightLists_allStoredThenChanged() throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         List<String> lists = lists(shop, """
                 customer,name,street,city,region,postalCode,country,parent
                 shore,Shore Bar,,,,,,quay
@@ -302,9 +281,10 @@ class RegisterCommandsTest {
         JsonNode again = shop.json(with(lists));
 
         assertThat(dry.path("dryRun").asBoolean()).isTrue();
-        assertThat(done.path("machines").asInt()).isEqualTo(2);
-        assertThat(done.path("changed").asInt()).isZero();
-        assertThat(again.path("changed").asInt()).isEqualTo(5);
+        assertThat(done.path("forms")).extracting(form -> form.path("form").asString() + " " + form.path("id").asString()
+                + " " + form.path("state").asString())
+                .containsExactly("customer quay new", "customer shore new", "site shore-1 new");
+        assertThat(again.path("forms")).hasSize(3).allMatch(form -> form.path("state").asString().equals("same"));
         assertThat(shop.json("machine", "list").path("machines")).hasSize(2);
         assertThat(shop.json("machine", "show", "shore-1", "bar").path("machine").path("serial").asString())
                 .isEqualTo("=1");
@@ -317,9 +297,9 @@ class RegisterCommandsTest {
 
     private List<String> lists(BookShop shop, String customers, String sites, String machines) throws IOException {
         List<String> line = new ArrayList<>(List.of("import"));
-        line.addAll(List.of("--customers", shop.write("customers.csv", customers).toString()));
-        line.addAll(List.of("--sites", shop.write("sites.csv", sites).toString()));
-        line.addAll(List.of("--machines", shop.write("machines.csv", machines).toString()));
+        line.add(shop.write("customers.csv", customers).toString());
+        line.add(shop.write("sites.csv", sites).toString());
+        line.add(shop.write("machines.csv", machines).toString());
         return line;
     }
 
@@ -329,9 +309,9 @@ class RegisterCommandsTest {
 
     @Test
     void import_nothingGiven_isAProblem() throws IOException {
-        Run run = BookShop.in(other.resolve("shop"), Database.SQLITE).run("import");
+        Run run = BookShop.empty(other.resolve("shop"), Database.SQLITE).run("import");
 
-        assertThat(run.status()).isEqualTo(3);
-        assertThat(run.err()).contains("no list is given");
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("FILE");
     }
 }

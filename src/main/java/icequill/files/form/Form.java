@@ -21,7 +21,6 @@ public record Form(Optional<FormKind> kind, String id, Tree tree) {
     public static final String KIND_KEY = "form";
     /** Tells what it is called. */
     public static final String ID_KEY = "id";
-    private static final String FORMAT_KEY = "format";
 
     /** @param name what it is called where it does not say so itself */
     public static Form of(Tree tree, String name) {
@@ -51,11 +50,6 @@ public record Form(Optional<FormKind> kind, String id, Tree tree) {
         Map<String, Tree> kept = new LinkedHashMap<>(tree.entries());
         kept.keySet().removeAll(keys);
         return new Tree.Branch(kept, tree.keys(), tree.place());
-    }
-
-    /** A tree less all that tells of the form, not of its matter. */
-    static Tree.Branch matter(Tree.Branch tree) {
-        return without(tree, Set.of(KIND_KEY, ID_KEY, FORMAT_KEY));
     }
 
     private static Optional<String> text(Tree tree, String key) {

@@ -99,7 +99,7 @@ public final class Restore {
     private Checked<AuditReport> restored(Path file, OpenArchive archive) throws IOException {
         if (target instanceof BookPlace.InFile(Path database, Path papers)) {
             Leftovers.of(database).clear();
-            if (Files.exists(database)) {
+            if (Files.exists(database) && !isNew(database)) {
                 return Checked.faulty(inTheWay());
             }
             clearStopped();
@@ -117,6 +117,9 @@ public final class Restore {
             if (report instanceof Checked.Sound<AuditReport>) {
                 if (scratch instanceof BookPlace.InFile(Path from, Path ours)
                         && target instanceof BookPlace.InFile(Path to, Path theirs)) {
+                    for (String part : List.of("-wal", "-shm", "")) {
+                        Files.deleteIfExists(to.resolveSibling(to.getFileName() + part));
+                    }
                     Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
                     Flush.folder(Folder.madeFor(to));
                 }
@@ -128,6 +131,15 @@ public final class Restore {
             if (scratch instanceof BookPlace.InFile(Path database, Path ours)) {
                 Files.deleteIfExists(database);
             }
+        }
+    }
+
+    /** Whether nothing was entered yet, as in the book of a new shop. */
+    private static boolean isNew(Path database) {
+        try (Connections connections = Connections.looking(database)) {
+            return connections.reader().withHandle(Schema::isEmpty);
+        } catch (RuntimeException noBook) {
+            return false;
         }
     }
 

@@ -18,10 +18,7 @@ import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.VisitLoader;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,8 +32,6 @@ import javax.money.MonetaryAmount;
 /** The whole program at work for an invented shop. */
 public final class Demo {
 
-    /** The moment at which all of it is issued, so that each demo is the same. */
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
     private static final LocalDate SHEET_DAY = LocalDate.of(2026, 7, 1);
     private static final LocalDate ACCOUNT_DAY = LocalDate.of(2026, 8, 31);
 
@@ -100,7 +95,7 @@ public final class Demo {
     }
 
     private static Checked<Made> papers(Path folder, Consumer<String> progress) {
-        return ShopBook.of(folder, CLOCK).together(book -> papers(book, progress));
+        return ShopBook.of(folder, DemoForms.CLOCK).together(book -> papers(book, progress));
     }
 
     private static Checked<Made> papers(ShopBook book, Consumer<String> progress) {

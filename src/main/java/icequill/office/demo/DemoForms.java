@@ -9,6 +9,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -16,6 +19,8 @@ import java.util.stream.Stream;
 /** The forms of the invented shop, and what goes with them. */
 final class DemoForms {
 
+    /** The moment at which all of it is taken in and issued, so that each demo is the same. */
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
     /** What is not taken into a book. */
     private static final List<String> FOR_ONE_PAPER = List.of("accounts", "credits", "records");
 

@@ -40,7 +40,8 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
         entry.forgotten().ifPresent(day -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                 "customer \"" + entry.id() + "\" was forgotten on " + day, ""));
         if (problems.isEmpty()) {
-            sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream()).map(VisitEntry::id)
+            sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
+                    .filter(visit -> !visit.isPlanned()).map(VisitEntry::id)
                     .filter(visit -> book.entries().withdrawal(visit).isEmpty())
                     .filter(visit -> StandingInvoices.visit(book, visit).isEmpty()
                             && book.papers().ofVisit(visit).isEmpty())
@@ -56,6 +57,7 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                 .map(last -> LAST_DAY.atYear(last.getYear() + settings.retentionYears()));
         List<String> ids = sites.stream().map(SiteEntry::id).toList();
         Stream<String> visits = sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
+                .filter(visit -> !visit.isPlanned())
                 .map(VisitEntry::id);
         Stream<String> people = Stream.of(
                 entry.customer().billTo().entries().stream().flatMap(dated -> dated.value().attention().stream()),

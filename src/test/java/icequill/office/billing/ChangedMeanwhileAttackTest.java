@@ -67,8 +67,6 @@ class ChangedMeanwhileAttackTest {
         office.quote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow();
         Path agreement = shop.resolve("agreements/crumb-lane-bakery.yaml");
         office.payment(FormName.file(agreement), 1, WISH).orElseThrow();
-        Files.delete(shop.resolve("sites/pennon-wharf-taproom.yaml"));
-        Files.delete(shop.resolve("sites/crumb-lane-bakery.yaml"));
         List<PendingWrite<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
                 office.pendingQuote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow(),
                 office.pendingPayment(FormName.file(agreement), 2, WISH).orElseThrow());
@@ -105,7 +103,6 @@ class ChangedMeanwhileAttackTest {
         IssueOffice office = IssueOffice.of(shop, CLOCK);
         office.record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
         office.issue("late-call", WISH).orElseThrow();
-        Files.delete(shop.resolve("sites/pennon-wharf-taproom.yaml"));
         CreditOffice credits = CreditOffice.of(shop, CLOCK);
         CreditOptions wish = new CreditOptions(List.of(), "Wrong addressee.", LocalDate.of(2026, 5, 20),
                 Optional.of(new CreditOptions.Reissue(Optional.empty(), Optional.of(""), CreditOptions.Due.KEEP)));
@@ -135,11 +132,12 @@ class ChangedMeanwhileAttackTest {
     }
 
     private Path shop(Database database) throws IOException {
-        Path shop = DemoShop.in(folder.resolve("shop"));
+        Path shop = DemoShop.files(folder.resolve("shop"));
         if (database.place(shop) instanceof BookPlace.OnServer(String url, Path papers)) {
             Files.writeString(shop.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
                     StandardOpenOption.APPEND);
         }
+        DemoShop.imported(shop);
         return shop;
     }
 }
