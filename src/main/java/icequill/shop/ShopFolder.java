@@ -26,6 +26,7 @@ import icequill.forecast.inputs.SiteHistory;
 import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
+import icequill.party.SiteKinds;
 import icequill.party.Sourcing;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -128,6 +129,11 @@ public final class ShopFolder {
         return settings.pricing().flatMap(PricingReader.Pricing::notices);
     }
 
+    /** The kinds of sites that there are for the shop. */
+    public SiteKinds siteKinds() {
+        return settings.siteKinds();
+    }
+
     /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
     public Optional<ForecastRates> forecast(LocalDate day) {
         return settings.pricing().flatMap(all -> all.forecasts().at(day));
@@ -158,7 +164,7 @@ public final class ShopFolder {
     public Optional<Site> site(String id, Place asked) {
         Path file = folder.resolve("sites").resolve(id + FolderFiles.YAML);
         return Files.exists(file)
-                ? fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id))
+                ? fields(file, "site").flatMap(fields -> new SiteReader(fields, siteKinds()).read(id))
                 : problems.take(beyond.site(id)).flatMap(stored -> stored.isPresent()
                         ? forms().site(id, stored.get())
                         : unknown(id, asked));
@@ -166,7 +172,7 @@ public final class ShopFolder {
 
     /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
     public StoredForms forms() {
-        return new StoredForms(problems, this::noted);
+        return new StoredForms(siteKinds(), problems, this::noted);
     }
 
     private Optional<Site> unknown(String id, Place asked) {
@@ -198,7 +204,7 @@ public final class ShopFolder {
      * @param id the name that it gets
      */
     public Optional<StoredForms.Whole> siteFile(Path file, String id) {
-        return fields(file, "site").flatMap(fields -> new SiteReader(fields).read(id)
+        return fields(file, "site").flatMap(fields -> new SiteReader(fields, siteKinds()).read(id)
                 .map(site -> StoredForms.whole(site, fields.branch())));
     }
 

@@ -273,7 +273,7 @@ public record PlanFixture(Invoice like, int lines) {
                 new FitSheet.Point(new BigDecimal("11"), new BigDecimal("9.25")));
         FitSheet.Plot found = new FitSheet.Plot(Phrase.of("fit.water", new Fact.Word("fit.all")),
                 List.of(Phrase.of("fit.counted", Fact.number(30, ""), Fact.number(6, ""))), points, points);
-        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Word("kind.hotel")),
+        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Named("hotel", "hotel")),
                 List.of(Phrase.of("fit.too-few", Fact.number(5, ""))), List.of(), List.of());
         List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
         plots.add(found);

@@ -13,6 +13,7 @@ import icequill.party.BillTo;
 import icequill.party.Customer;
 import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.party.SiteKinds;
 import icequill.party.Timeline;
 import icequill.problem.Place;
 import icequill.problem.Problems;
@@ -37,8 +38,10 @@ public final class StoredForms {
 
     private final Problems problems;
     private final Consumer<Tree> note;
+    private final SiteKinds kinds;
 
-    public StoredForms(Problems problems, Consumer<Tree> note) {
+    public StoredForms(SiteKinds kinds, Problems problems, Consumer<Tree> note) {
+        this.kinds = kinds;
         this.problems = problems;
         this.note = note;
     }
@@ -179,7 +182,7 @@ public final class StoredForms {
     private SiteReader checked(Tree.Branch tree) {
         note.accept(tree);
         problems.addAll(SchemaCheck.check(tree, SITE, "", Set.of(CUSTOMER_KEY, MACHINES_KEY)));
-        return new SiteReader(new Fields(tree, problems));
+        return new SiteReader(new Fields(tree, problems), kinds);
     }
 
     private static Tree.Branch siteTree(String id, String data) {
