@@ -38,7 +38,8 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
         List<Phrase> reasons = new ArrayList<>(List.of(Phrase.of("reason.interval-usual", months(MOST))));
         if (kind.air().contains(Air.YEAST)) {
             months = MOST_WITH_YEAST;
-            reasons.add(Phrase.of("reason.interval-yeast-kind", new Fact.Named(kind.name().english(), kind.name().spanish()),
+            reasons.add(Phrase.of("reason.interval-yeast-kind",
+                    new Fact.Named(kind.name().english(), kind.name().spanish()),
                     months(MOST_WITH_YEAST)));
         } else if (conditions.air().contains(Air.YEAST)) {
             months = MOST_WITH_YEAST;

@@ -153,7 +153,8 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                     lines.add(settings.getFirst());
                     settings.stream().skip(1).forEach(line -> lines.add("  " + line));
                 });
-        List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct().sorted(Comparator.comparing(SiteKind::id))
+        List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct()
+                .sorted(Comparator.comparing(SiteKind::id))
                 .flatMap(kind -> settings(fits, kind).stream()).toList();
         if (!byKind.isEmpty()) {
             lines.add("byKind:");

@@ -52,7 +52,8 @@ class CleaningIntervalTest {
     void of_siteAndConditions_monthsAndReasons(String kind, @Nullable Integer maker, @Nullable BigDecimal hardness,
             @Nullable String air, int months,
             String reasons) {
-        CleaningInterval interval = CleaningInterval.of(RatesFixture.kind(kind), conditions(maker, hardness, air), RULES);
+        CleaningInterval interval = CleaningInterval.of(RatesFixture.kind(kind), conditions(maker, hardness, air),
+                RULES);
 
         assertThat(interval.months()).isEqualTo(months);
         assertThat(keys(interval)).containsExactlyElementsOf(List.of((reasons + " recommended").split(" ")));

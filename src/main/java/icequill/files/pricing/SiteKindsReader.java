@@ -40,7 +40,8 @@ public final class SiteKindsReader {
     /** One whose name is wrong, which was reported, is known all the same, so that sites of it are not reported too. */
     private static List<SiteKind> all(List<Fields> kinds) {
         return Names.list(kinds, (id, entry) -> Optional.of(new SiteKind(id,
-                entry.wording("name").orElseGet(() -> Wording.same(id)), Set.copyOf(entry.constants("air", Air.class)))));
+                entry.wording("name").orElseGet(() -> Wording.same(id)),
+                Set.copyOf(entry.constants("air", Air.class)))));
     }
 
     private static SiteKinds shipped() {

@@ -43,7 +43,8 @@ public record SiteFactors(Speed yeast, Speed heat, Speed grease, Speed hardWater
     /** Those of a kind of site where some things are worse besides, without those that change nothing. */
     public List<Factor> of(SiteKind kind, Set<Kind> worse) {
         return Stream.of(Kind.values())
-                .filter(found -> worse.contains(found) || kind.air().stream().map(SiteFactors::kind).anyMatch(found::equals))
+                .filter(found -> worse.contains(found)
+                        || kind.air().stream().map(SiteFactors::kind).anyMatch(found::equals))
                 .map(found -> new Factor(found, speed(found)))
                 .filter(factor -> factor.speed().condenser().compareTo(BigDecimal.ONE) != 0
                         || factor.speed().water().compareTo(BigDecimal.ONE) != 0)

@@ -297,7 +297,8 @@ class WeibullFitTest {
     @Test
     void byKind_kindsApart_pooledWithinEach() {
         List<Run> bakery = nist().stream()
-                .map(run -> new Run(RatesFixture.kind("bakery"), run.months() / 100, run.stopped(), Place.NOWHERE)).toList();
+                .map(run -> new Run(RatesFixture.kind("bakery"), run.months() / 100, run.stopped(), Place.NOWHERE))
+                .toList();
 
         var fits = WeibullFit.byKind(Stream.concat(bakery.stream(), Stream.of(stop(4), ran(6))).toList())
                 .orElseThrow();
