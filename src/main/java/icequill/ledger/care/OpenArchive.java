@@ -86,9 +86,6 @@ final class OpenArchive implements AutoCloseable {
                 throw new BrokenArchive("it holds " + entry.getName() + " twice");
             }
         }
-        known.stream().sorted().filter(name -> !seen.contains(name)).findFirst().ifPresent(name -> {
-            throw new BrokenArchive("it lacks " + name);
-        });
     }
 
     private void checkSizes(long length) {
@@ -111,7 +108,9 @@ final class OpenArchive implements AutoCloseable {
         if (contents.schema() < 1) {
             throw new BrokenArchive("it says it is of schema " + contents.schema());
         }
-        Set<String> tables = Archive.TABLES.stream().map(Archive.Table::name).collect(Collectors.toSet());
+        List<Archive.Table> expected = Archive.tables(contents.schema());
+        expected.forEach(table -> entry(table.entry()));
+        Set<String> tables = expected.stream().map(Archive.Table::name).collect(Collectors.toSet());
         if (contents.schema() <= Schema.NEWEST && !contents.hashes().keySet().equals(tables)) {
             throw new BrokenArchive("its contents name other tables than a book has");
         }

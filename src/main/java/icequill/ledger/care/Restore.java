@@ -180,7 +180,7 @@ public final class Restore {
     private Checked<AuditReport> filled(Path file, OpenArchive archive, Handle handle, Dialect dialect,
             PaperFiles files) {
         Archive.Contents contents = archive.contents();
-        for (Archive.Table table : Archive.TABLES) {
+        for (Archive.Table table : Archive.tables(contents.schema())) {
             String hash = TableLoad.load(handle, table, archive.table(table));
             if (!hash.equals(contents.hashes().get(table.name()))) {
                 throw new BrokenArchive("table " + table.name() + " is not as it was written");
@@ -204,7 +204,7 @@ public final class Restore {
         AuditReport report = new Audit(handle, dialect, new FileScope(files, Optional.empty()), reader, progress)
                 .report();
         Set<String> expected = contents.missing().stream().map(Archive::isMissing).collect(Collectors.toSet());
-        if (!report.heads().equals(contents.heads())
+        if (!report.heads().equals(contents.heads()) || !report.trail().equals(contents.trailHead())
                 || !report.findings().stream().filter(Archive::isDamage).map(Problem::message)
                         .collect(Collectors.toSet())
                         .equals(expected)) {
