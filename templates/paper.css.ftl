@@ -75,7 +75,7 @@ a { color: inherit; text-decoration: none; }
 /* Where the customer signs: one line for each thing to write, never torn from its heading. */
 .approval { page-break-inside: avoid; }
 .signing { margin-top: 9mm; border-collapse: separate; border-spacing: 4mm 0; }
-.signing td { width: 25%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.6mm; }
+.signing td { width: 20%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.6mm; }
 /* Papers without charges. */
 .readings.wide { width: 100%; }
 .readings.wide .value { width: 14%; }
@@ -137,6 +137,13 @@ svg { display: inline-block; }
 .planned .first { width: 19%; padding-right: 4mm; }
 .planned .text { padding-right: 4mm; }
 .planned .value { width: 13%; text-align: right; }
+.calltable .first { width: 24%; }
+.scopes tbody th, .scopes tbody td { padding: 0.5mm 4mm 0.5mm 0; }
+.scopes tbody .value { padding-right: 0; }
+.annex { font-size: 14pt; font-weight: normal; margin-top: 0; }
+.ticks { list-style: none; margin: 1mm 0 0 0; padding: 0; }
+.ticks li { margin-bottom: 1.2mm; }
+.ticks .box { display: inline-block; width: 4mm; height: 4mm; border: 0.8pt solid #1a1a1a; margin-right: 2mm; }
 .surveyed .day { width: 17%; }
 .surveyed .found { width: 28%; }
 .planned .value.near { padding-right: 4mm; }
@@ -144,8 +151,9 @@ svg { display: inline-block; }
 .choices tr { page-break-inside: avoid; }
 .choices thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 9pt; }
 .choices tbody th, .choices tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 0; }
-.choices .choice { width: 42%; padding-right: 4mm; }
-.choices .visits { width: 12%; }
+.choices .choice { width: 48%; padding-right: 4mm; }
+.choices tbody .counted th, .choices tbody .counted td { border-bottom: none; padding-bottom: 0; page-break-after: avoid; }
+.choices tbody .gets td { padding-top: 0.2mm; color: #444444; }
 .choices .value { text-align: right; padding-left: 2mm; }
 .choices .payments { white-space: nowrap; }
 /* Papers about an account. */

@@ -139,16 +139,19 @@ class ArchitectureTest {
         room(arrows, "einvoice", "document tax pricer work party explain money");
         room(arrows, "ledger.store", "files.disk party money");
         room(arrows, "ledger.find", "money");
-        room(arrows, "ledger.entries", "ledger.store party");
-        room(arrows, "ledger.papers", "ledger.find ledger.store files.disk");
-        room(arrows, "ledger.care", "ledger.papers ledger.entries ledger.find ledger.store files.disk party");
-        room(arrows, "ledger", "ledger.care ledger.papers ledger.entries ledger.store files.disk");
+        room(arrows, "ledger.trail", "ledger.store");
+        room(arrows, "ledger.entries", "ledger.trail ledger.store party");
+        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.disk");
+        room(arrows, "ledger.care",
+                "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.disk party");
+        room(arrows, "ledger", "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.disk");
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party");
-        room(arrows, "answer", "shop ledger ledger.care ledger.papers render.words files.form files.paper files.yaml files.disk"
-                + " outlook plans visits document forecast.inputs forecast tax pricer planner rates"
-                + " agreement work account party explain money");
+        room(arrows, "answer",
+                "shop ledger ledger.care ledger.papers ledger.trail render.words files.form files.paper files.yaml files.disk"
+                        + " outlook plans visits document forecast.inputs forecast tax pricer planner rates"
+                        + " agreement work account party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -162,7 +165,7 @@ class ArchitectureTest {
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work account party");
         room(arrows, "office.care", "office.register office.billing office.writing answer shop ledger ledger.care"
-                + " ledger.papers ledger.entries einvoice render.pdf files.form files.paper files.yaml files.disk papers outlook"
+                + " ledger.papers ledger.entries ledger.trail einvoice render.pdf files.form files.paper files.yaml files.disk papers outlook"
                 + " plans visits request document work party");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"

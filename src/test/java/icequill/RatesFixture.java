@@ -8,6 +8,7 @@ import icequill.agreement.Plans;
 import icequill.agreement.Scope;
 import icequill.agreement.Slot;
 import icequill.agreement.Tier;
+import icequill.files.pricing.SiteKindsReader;
 import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.Address;
@@ -219,6 +220,11 @@ public final class RatesFixture {
                 .collect(Collectors.toMap(chargeClass -> chargeClass, chargeClass -> percent));
     }
 
+    /** One of those that come with the program. */
+    public static SiteKind kind(String id) {
+        return SiteKindsReader.read(List.of()).named(id, Place.NOWHERE).orElseThrow();
+    }
+
     public static Address address() {
         return new Address(List.of("12 Mill Lane"), "Alderton", "NY", "10999", "US");
     }
@@ -245,7 +251,7 @@ public final class RatesFixture {
     }
 
     private static Site site(Customer customer, String miles, Machine head) {
-        return new Site("bakery", customer, "Mill Lane", Optional.of("0042"), address(), SiteKind.BAKERY,
+        return new Site("bakery", customer, "Mill Lane", Optional.of("0042"), address(), kind("bakery"),
                 Conditions.UNKNOWN, new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(),
                 Optional.empty(),
                 Optional.empty(), List.of(head,

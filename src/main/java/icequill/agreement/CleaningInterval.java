@@ -1,13 +1,14 @@
 package icequill.agreement;
 
-import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Conditions;
 import icequill.party.Conditions.Air;
 import icequill.party.SiteKind;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How many months apart full cleanings should be. It is a recommendation: no code fixes a number of days (Food Code
@@ -35,9 +36,11 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
     public static CleaningInterval of(SiteKind kind, Conditions conditions, IntervalRules rules) {
         int months = MOST;
         List<Phrase> reasons = new ArrayList<>(List.of(Phrase.of("reason.interval-usual", months(MOST))));
-        if (kind.hasYeast()) {
+        if (kind.air().contains(Air.YEAST)) {
             months = MOST_WITH_YEAST;
-            reasons.add(Phrase.of("reason.interval-yeast-kind", word(kind), months(MOST_WITH_YEAST)));
+            reasons.add(Phrase.of("reason.interval-yeast-kind",
+                    new Fact.Named(kind.name().english(), kind.name().spanish()),
+                    months(MOST_WITH_YEAST)));
         } else if (conditions.air().contains(Air.YEAST)) {
             months = MOST_WITH_YEAST;
             reasons.add(Phrase.of("reason.interval-yeast", months(MOST_WITH_YEAST)));
@@ -47,13 +50,16 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
             months = stated;
             reasons.add(Phrase.of("reason.interval-maker", months(stated)));
         }
-        int shorter = shorter(conditions, rules, reasons);
+        Set<Air> air = EnumSet.noneOf(Air.class);
+        air.addAll(kind.air());
+        air.addAll(conditions.air());
+        int shorter = shorter(conditions, air, rules, reasons);
         months = Math.max(1, months - shorter);
         reasons.add(Phrase.of("reason.interval-recommended"));
         return new CleaningInterval(months, reasons);
     }
 
-    private static int shorter(Conditions conditions, IntervalRules rules, List<Phrase> reasons) {
+    private static int shorter(Conditions conditions, Set<Air> air, IntervalRules rules, List<Phrase> reasons) {
         int sum = 0;
         if (rules.hardWater() > 0
                 && conditions.hardness().filter(found -> found.compareTo(rules.hardFrom()) >= 0).isPresent()) {
@@ -61,11 +67,11 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
             reasons.add(Phrase.of("reason.interval-hard-water",
                     new Fact.Measure(conditions.hardness().orElseThrow(), ""), months(rules.hardWater())));
         }
-        if (rules.heat() > 0 && conditions.air().contains(Air.HEAT)) {
+        if (rules.heat() > 0 && air.contains(Air.HEAT)) {
             sum += rules.heat();
             reasons.add(Phrase.of("reason.interval-heat", months(rules.heat())));
         }
-        if (rules.grease() > 0 && conditions.air().contains(Air.GREASE)) {
+        if (rules.grease() > 0 && air.contains(Air.GREASE)) {
             sum += rules.grease();
             reasons.add(Phrase.of("reason.interval-grease", months(rules.grease())));
         }
@@ -74,9 +80,5 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
 
     private static Fact months(int months) {
         return Fact.number(months, MONTH);
-    }
-
-    private static Fact word(SiteKind kind) {
-        return new Fact.Word("kind." + ConstantKey.of(kind));
     }
 }

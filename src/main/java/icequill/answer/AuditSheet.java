@@ -3,6 +3,7 @@ package icequill.answer;
 import icequill.ledger.care.AuditReport;
 import icequill.ledger.papers.SealLine;
 import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.trail.TrailHead;
 import icequill.problem.Problem;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,11 +14,12 @@ import java.util.Map;
  *
  * @param papers how many were looked at
  * @param series each run of numbers: its name, how many papers, and the seal of the last
+ * @param trail how far it has come
  * @param seal one line to keep elsewhere
  * @param findings what is wrong; empty when all is in order
  * @param elsewhere series of other offices whose files lie in folders of theirs, and how many papers
  */
-public record AuditSheet(long papers, List<List<String>> series, String seal, List<Problem> findings,
+public record AuditSheet(long papers, List<List<String>> series, TrailHead trail, String seal, List<Problem> findings,
         List<String> elsewhere) {
 
     /** The heads of {@link #series}. */
@@ -30,12 +32,17 @@ public record AuditSheet(long papers, List<List<String>> series, String seal, Li
     }
 
     public static AuditSheet of(AuditReport report) {
-        return new AuditSheet(report.papers(), report.heads().stream().map(AuditSheet::row).toList(),
-                SealLine.of(report.heads()).text(), report.findings(), report.elsewhere());
+        return new AuditSheet(report.papers(), report.heads().stream().map(AuditSheet::row).toList(), report.trail(),
+                SealLine.of(report.heads(), report.trail()).text(), report.findings(), report.elsewhere());
     }
 
     private static List<String> row(SeriesHead head) {
         return List.of(head.series().text(), String.valueOf(head.papers()), head.seal());
+    }
+
+    /** How many changes the trail tells of. */
+    public long changes() {
+        return trail.rows();
     }
 
     private static Map<String, Object> view(List<String> row) {
@@ -50,6 +57,7 @@ public record AuditSheet(long papers, List<List<String>> series, String seal, Li
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("papers", papers);
         view.put("series", series.stream().map(AuditSheet::view).toList());
+        view.put("trail", Map.of("rows", trail.rows(), "seal", trail.seal()));
         view.put("seal", seal);
         view.put("findings", findings.stream().map(Problem::text).toList());
         if (!elsewhere.isEmpty()) {

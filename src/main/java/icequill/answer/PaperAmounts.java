@@ -100,7 +100,9 @@ record PaperAmounts(Language language, Sentences sentences) {
         view.put("plans", quote.plans().stream().map(this::year).toList());
         view.put("calls", quote.calls().stream().map(this::call).toList());
         quote.catchUp().ifPresent(catchUp -> view.put("catchUp", Map.of("usual", plain(catchUp.usual()), "whole",
-                plain(catchUp.whole()), "extra", plain(catchUp.extra()))));
+                plain(catchUp.whole()), "extra", plain(catchUp.extra()), "tax", plain(catchUp.tax()))));
+        quote.lastYear().ifPresent(past -> view.put("lastYear", Map.of("calls", past.calls(), "each",
+                plain(past.each()), "together", plain(past.together()))));
         return view;
     }
 

@@ -15,6 +15,7 @@ import icequill.cli.book.NewCommand;
 import icequill.cli.book.ReprintCommand;
 import icequill.cli.book.RestoreCommand;
 import icequill.cli.book.ShowCommand;
+import icequill.cli.book.TrailCommand;
 import icequill.cli.book.VisitCommand;
 import icequill.cli.entry.CustomerCommand;
 import icequill.cli.entry.MachineCommand;
@@ -61,7 +62,8 @@ import picocli.CommandLine.TypeConversionException;
         RecordCommand.class,
         WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
         CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
-        FindCommand.class, ShowCommand.class, ReprintCommand.class, AuditCommand.class, BackupCommand.class,
+        FindCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class, AuditCommand.class,
+        BackupCommand.class,
         RestoreCommand.class, ExportCommand.class, FormCommand.class, ImportCommand.class, DemoCommand.class,
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {
                 "  icequill demo                            see everything at work for an invented shop",

@@ -14,9 +14,10 @@ import javax.money.MonetaryAmount;
  * @param lines of the first visit with it
  * @param whole price of that
  * @param extra what it adds
+ * @param tax that comes with it, estimated
  */
 public record CatchUpPrice(LocalDate surveyed, List<Found> machines, MonetaryAmount usual, List<InvoiceLine> lines,
-        MonetaryAmount whole, MonetaryAmount extra, Explanation how) {
+        MonetaryAmount whole, MonetaryAmount extra, Explanation how, MonetaryAmount tax) {
 
     /**
      * How one machine was found.

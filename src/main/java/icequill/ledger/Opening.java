@@ -4,6 +4,7 @@ import icequill.files.disk.Folder;
 import icequill.files.disk.OwnersOnly;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PapersAhead;
+import icequill.ledger.store.Author;
 import icequill.ledger.store.BookContext;
 import icequill.ledger.store.BookLock;
 import icequill.ledger.store.BookPlace;
@@ -12,6 +13,7 @@ import icequill.ledger.store.LockWait;
 import icequill.ledger.store.PlaceCheck;
 import icequill.ledger.store.Schema;
 import icequill.ledger.store.SqlErrors;
+import icequill.ledger.trail.Trail;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -31,8 +33,8 @@ public final class Opening {
     }
 
     /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
-    public static Checked<Book> open(BookPlace place, Clock clock) {
-        return open(place, clock, LockWait.USUAL);
+    public static Checked<Book> open(BookPlace place, Clock clock, Author author) {
+        return open(place, clock, author, LockWait.USUAL);
     }
 
     /**
@@ -40,13 +42,13 @@ public final class Opening {
      *
      * @param patience with others who write in it
      */
-    public static Checked<Book> open(BookPlace place, Clock clock, LockWait patience) {
-        return open(place, BookContext.usual(clock, patience));
+    public static Checked<Book> open(BookPlace place, Clock clock, Author author, LockWait patience) {
+        return open(place, BookContext.usual(clock, patience, author));
     }
 
     /** The same, though papers may lie there already and a new book begin beside them. */
-    public static Checked<Book> despitePapers(BookPlace place, Clock clock) {
-        return open(place, BookContext.usual(clock, LockWait.USUAL), true);
+    public static Checked<Book> despitePapers(BookPlace place, Clock clock, Author author) {
+        return open(place, BookContext.usual(clock, LockWait.USUAL, author), true);
     }
 
     static Checked<Book> open(BookPlace place, BookContext surroundings) {
@@ -167,9 +169,19 @@ public final class Opening {
         List<Problem> ahead = current.problems().isEmpty()
                 ? PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))
                 : List.of();
+        if (!ahead.isEmpty()) {
+            return current.map(done -> ahead);
+        }
         boolean isNew = despitePapers && connections.reader().withHandle(Schema::isEmpty);
-        return current.then(done -> ahead.isEmpty() && !isNew ? writer.recoverIfNeeded() : Checked.sound(false))
-                .map(done -> ahead);
+        return current.then(done -> isNew ? Checked.sound(false) : writer.recoverIfNeeded())
+                .then(done -> takenOver(connections, writer)).map(done -> ahead);
+    }
+
+    /** A book that is older than its trail goes into it as it stands. */
+    private static Checked<Boolean> takenOver(Connections connections, Writer writer) {
+        return connections.reader().withHandle(Trail::isBehind)
+                ? writer.write(Transaction::takeOver)
+                : Checked.sound(false);
     }
 
     private static Problem gone(BookPlace place) {

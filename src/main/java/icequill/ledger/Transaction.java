@@ -10,8 +10,9 @@ import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.papers.Series;
-import icequill.ledger.store.BookContext;
+import icequill.ledger.trail.Trail;
 import icequill.problem.Checked;
+import java.time.Instant;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 
@@ -20,13 +21,15 @@ public final class Transaction extends Reading {
 
     private final Register register;
     private final Issuing issuing;
+    private final Trail trail;
     private final Function<PaperReader, FromPapers> fromPapers;
 
-    Transaction(Handle handle, PaperFiles files, BookContext surroundings, Issuing issuing) {
+    Transaction(Handle handle, PaperFiles files, Instant now, Trail trail, Issuing issuing) {
         super(handle, files);
-        this.fromPapers = reader -> new FromPapers(handle, files, reader, surroundings.clock().instant());
-        this.register = new Register(handle, surroundings.clock().instant());
+        this.fromPapers = reader -> new FromPapers(handle, files, reader, now, trail);
+        this.register = new Register(handle, now, trail);
         this.issuing = issuing;
+        this.trail = trail;
     }
 
     public Register register() {
@@ -35,6 +38,12 @@ public final class Transaction extends Reading {
 
     FromPapers fromPapers(PaperReader reader) {
         return fromPapers.apply(reader);
+    }
+
+    /** Notes in the trail all that stood in the book otherwise. */
+    Checked<Boolean> takeOver() {
+        trail.takeOver();
+        return Checked.sound(true);
     }
 
     /**

@@ -11,10 +11,12 @@ import icequill.ledger.store.CutAtCommit;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.store.SqlErrors;
 import icequill.ledger.store.Step;
+import icequill.ledger.trail.Trail;
 import icequill.problem.Checked;
 import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
@@ -143,8 +145,10 @@ final class Writer implements AutoCloseable {
 
     private <T> Done<T> worked(Handle handle, Function<Transaction, Checked<T>> work) {
         dialect.becomeWriter(handle, surroundings.patience());
-        Issuing issuing = new Issuing(handle, files, surroundings);
-        return new Done<>(work.apply(new Transaction(handle, files, surroundings, issuing))
+        Instant now = surroundings.clock().instant();
+        Trail trail = new Trail(handle, now, surroundings.author());
+        Issuing issuing = new Issuing(handle, files, surroundings, trail);
+        return new Done<>(work.apply(new Transaction(handle, files, now, trail, issuing))
                 .then(issuing::unlessAtFault), issuing);
     }
 

@@ -159,7 +159,7 @@ public final class PlanOffice {
         Problems problems = new Problems();
         problems.addAll(shop.problems());
         return problems.or(() -> shop.shop().orElseThrow())
-                .then(found -> RunsReader.read(file)
+                .then(found -> RunsReader.read(file, shop.siteKinds())
                         .map(runs -> new FitAssembly(found, String.valueOf(file.getFileName()),
                                 new RecordedRuns(runs, shop.forecast(options.date())))))
                 .then(assembly -> assembly.fits().then(fits -> {

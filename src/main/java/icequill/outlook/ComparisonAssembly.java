@@ -6,20 +6,16 @@ import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.party.Site;
-import icequill.plans.HypotheticalCall;
 import icequill.plans.PlanContext;
 import icequill.plans.PricedPlan;
+import icequill.plans.TypicalCall;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.rates.Material;
-import icequill.rates.Rates;
 import icequill.request.CallHistory;
 import icequill.request.PaperOptions;
 import icequill.work.Band;
-import icequill.work.Outcome;
-import icequill.work.VisitLine;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -39,40 +35,21 @@ public record ComparisonAssembly(PlanContext hand, Optional<SiteForecast> foreca
 
     /** The sheet, or what is missing for it. */
     public Checked<ComparisonSheet> sheet(PaperOptions options) {
-        Band band = rates().labor().bands().getFirst();
+        Band band = hand.setting().rates().labor().bands().getFirst();
+        Optional<TypicalCall> typical = hand.request().calls().map(calls -> new TypicalCall(hand.setting(), calls));
         if (forecast.isPresent()) {
-            return known().map(calls -> sheet(options, band, List.of(), forecast.get().meanCall()));
+            Problems problems = new Problems();
+            typical.ifPresent(call -> problems.take(call.known()));
+            return problems.or(() -> sheet(options, band, List.of(), forecast.get().meanCall()));
         }
-        Optional<CallHistory> calls = hand.request().calls();
-        if (calls.isEmpty()) {
+        if (typical.isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, hand.request().scope().place(),
                     "\"calls\" is missing", "what a typical call takes: calls: {minutes: ..., on: repair}"));
         }
-        return known().map(known -> new HypotheticalCall(hand.setting().shop(), hand.setting().site(), rates()))
-                .then(sample -> sample.price(options.date(), band,
-                        HypotheticalCall.Work.of(calls.get().minutes(), calls.get().on(), lines(calls.get()))))
+        return typical.get().price(options.date())
                 .map(call -> sheet(options, band, call.lines().stream()
                         .map(line -> new ComparisonSheet.CallLine(line.text(), line.net(), line.how())).toList(),
                         call.net()));
-    }
-
-    /** Whether all that calls are said to take is known. */
-    private Checked<Boolean> known() {
-        Problems problems = new Problems();
-        hand.request().calls().stream().flatMap(calls -> calls.parts().stream())
-                .filter(part -> rates().material(part.material().id()).isEmpty())
-                .forEach(part -> problems.add(Problem.unknownName(part.material().place(), "material",
-                        part.material().id(), rates().materials().stream().map(Material::id).toList())));
-        return problems.or(() -> true);
-    }
-
-    private Rates rates() {
-        return hand.setting().rates();
-    }
-
-    private static List<VisitLine> lines(CallHistory calls) {
-        return calls.parts().stream().<VisitLine>map(part -> new VisitLine.MaterialUsed(part.material().id(),
-                part.amount(), Optional.empty(), Outcome.CHARGED, part.material().place())).toList();
     }
 
     private ComparisonSheet sheet(PaperOptions options, Band band, List<ComparisonSheet.CallLine> lines,

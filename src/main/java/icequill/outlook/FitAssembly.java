@@ -20,6 +20,7 @@ import icequill.problem.Problems;
 import icequill.request.PaperOptions;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +85,8 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
 
     private static Plot plot(Fitted fitted) {
         Phrase title = Phrase.of("fit." + ConstantKey.of(fitted.side()), fitted.kind()
-                .<Fact>map(kind -> new Fact.Word("kind." + ConstantKey.of(kind))).orElse(new Fact.Word("fit.all")));
+                .<Fact>map(kind -> new Fact.Named(kind.name().english(), kind.name().spanish()))
+                .orElse(new Fact.Word("fit.all")));
         return switch (fitted.fit()) {
         case Fit.TooFew few -> new Plot(title, List.of(counted(few), Phrase.of("fit.too-few",
                 Fact.number(Fit.FEWEST_STOPS, ""))), List.of(), List.of());
@@ -151,7 +153,8 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                     lines.add(settings.getFirst());
                     settings.stream().skip(1).forEach(line -> lines.add("  " + line));
                 });
-        List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct().sorted()
+        List<String> byKind = fits.stream().flatMap(fitted -> fitted.kind().stream()).distinct()
+                .sorted(Comparator.comparing(SiteKind::id))
                 .flatMap(kind -> settings(fits, kind).stream()).toList();
         if (!byKind.isEmpty()) {
             lines.add("byKind:");
@@ -168,7 +171,7 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
                 .toList();
         return sides.isEmpty()
                 ? List.of()
-                : (" " + ConstantKey.of(kind) + ": {\n" + String.join(",\n", sides) + "}").lines().toList();
+                : (" " + kind.id() + ": {\n" + String.join(",\n", sides) + "}").lines().toList();
     }
 
     /** The side, then what is known of it. */
@@ -205,7 +208,7 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     private static Map<String, Object> json(Fitted fitted) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("side", ConstantKey.of(fitted.side()));
-        view.put("kind", fitted.kind().map(ConstantKey::of).orElse(null));
+        view.put("kind", fitted.kind().map(SiteKind::id).orElse(null));
         view.put("runs", fitted.fit().runs());
         view.put("stops", fitted.fit().stops());
         view.put("fitted", fitted.fit() instanceof Fit.Found);

@@ -1,14 +1,16 @@
 package icequill.party;
 
-/** What is made or served at a site, as far as it bears on ice machines. */
-public enum SiteKind {
-    BAKERY, PIZZA, BREWERY, TAPROOM, BAR, RESTAURANT, HOTEL, CLINIC, SEAFOOD, SHOP, OFFICE, OTHER;
+import icequill.party.Conditions.Air;
+import java.util.Set;
 
-    /** Whether what flour, dough, beer and its foam give off feeds slime there. Common practice. */
-    public boolean hasYeast() {
-        return switch (this) {
-        case BAKERY, PIZZA, BREWERY, TAPROOM -> true;
-        case BAR, RESTAURANT, HOTEL, CLINIC, SEAFOOD, SHOP, OFFICE, OTHER -> false;
-        };
+/**
+ * What is made or served at a site, as far as it bears on ice machines.
+ *
+ * @param air what there is much of at such sites
+ */
+public record SiteKind(String id, Wording name, Set<Air> air) {
+
+    public SiteKind {
+        air = Set.copyOf(air);
     }
 }

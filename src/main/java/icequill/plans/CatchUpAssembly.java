@@ -18,7 +18,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Rates;
 import icequill.request.Survey;
-import icequill.tax.TaxCalculator;
+import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
 import icequill.work.Task;
 import icequill.work.Visit;
@@ -83,10 +83,11 @@ public record CatchUpAssembly(PricedPlan plan, Survey survey) {
         Explanation how = Explanation.of(Figure.price(whole, "").minus(Figure.price(usual, "")),
                 Phrase.of("reason.catch-up"));
         PlanSetting setting = plan.setting();
-        return new CatchUpPrice(survey.date(), found, usual,
-                new ChargeSheet(setting.site(), TaxCalculator.tax(first.priced(), setting.place(),
-                        setting.shop().taxBasis(), setting.site().customer(), first.visit().date())).lines(),
-                whole, how.amount(rates().currency()), how);
+        PlanYearAssembly year = new PlanYearAssembly(plan);
+        TaxedVisit taxed = year.taxed(first);
+        MonetaryAmount tax = taxed.tax().subtract(year.taxed(plan.year().slots().getFirst()).tax());
+        return new CatchUpPrice(survey.date(), found, usual, new ChargeSheet(setting.site(), taxed).lines(), whole,
+                how.amount(rates().currency()), how, tax);
     }
 
     private Rates rates() {

@@ -5,7 +5,10 @@ import icequill.agreement.Tier;
 import icequill.document.CallCharge;
 import icequill.document.CatchUpPrice;
 import icequill.document.MaintenanceQuote;
+import icequill.document.PastCalls;
 import icequill.document.Where;
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.forecast.inputs.SiteHistory;
 import icequill.party.BillTo;
@@ -14,11 +17,14 @@ import icequill.party.Site;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.request.CallHistory;
 import icequill.request.PaperOptions;
 import icequill.request.PlanRequest;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.money.MonetaryAmount;
 
 /**
  * A request for a maintenance quote that was read and priced.
@@ -74,19 +80,34 @@ public record PlanContext(PlanSetting setting, PlanRequest request, List<PricedP
                 .map(survey -> new CatchUpAssembly(choices().yardstick(), survey).price().map(Optional::of))
                 .orElseGet(() -> Checked.sound(Optional.empty()));
         return catchUp.then(caughtUp -> new CallCharges(setting, options.date()).all()
-                .map(calls -> quote(options, billTo, calls, caughtUp)));
+                .then(calls -> lastYear(options.date())
+                        .map(past -> quote(options, billTo, calls, caughtUp, past))));
+    }
+
+    /** Empty when nobody counted. */
+    private Checked<Optional<PastCalls>> lastYear(LocalDate day) {
+        Optional<CallHistory> counted = request.calls().filter(calls -> calls.lastYear().isPresent());
+        return counted.isEmpty()
+                ? Checked.sound(Optional.empty())
+                : new TypicalCall(setting, counted.get()).price(day)
+                        .map(call -> Optional.of(past(counted.get().lastYear().orElseThrow(), call.net())));
+    }
+
+    private static PastCalls past(int calls, MonetaryAmount each) {
+        Explanation how = Explanation.of(Figure.term(calls, "").times(Figure.price(each, "")));
+        return new PastCalls(calls, each, how.amount(each.getCurrency()), how);
     }
 
     private MaintenanceQuote quote(PaperOptions options, BillTo billTo, List<CallCharge> calls,
-            Optional<CatchUpPrice> catchUp) {
+            Optional<CatchUpPrice> catchUp, Optional<PastCalls> lastYear) {
         PlanChoices choices = choices();
         Site site = setting.site();
         return new MaintenanceQuote(options.number(), options.date(), options.date().plusDays(request.holdsDays()),
                 setting.shop(), language(options.language()), setting.shop().paper(), billTo,
                 site.customer().vendorNumber(), Where.of(site), site.machines(), request.scope().term(),
-                request.scope().billing(), choices.interval(), choices.all(), calls,
+                request.scope().billing(), choices.interval(), choices.yardstick().tier().name(), choices.all(), calls,
                 plans.stream().map(plan -> new PlanYearAssembly(plan).year()).toList(), catchUp,
-                request.customerEmptiesBin(), remarks());
+                lastYear, request.customerEmptiesBin(), request.annex(), remarks());
     }
 
     /** What is said about taxes and hours, each thing once. */

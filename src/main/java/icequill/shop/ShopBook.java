@@ -6,6 +6,7 @@ import icequill.ledger.Book;
 import icequill.ledger.Opening;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
+import icequill.ledger.store.Author;
 import icequill.ledger.store.BookPlace;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -66,6 +67,11 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
         return settings.database().map(server -> settings.office().orElse(""));
     }
 
+    /** By whom it is changed. */
+    public Author author() {
+        return Author.ofSystem(settings.office().orElse(""));
+    }
+
     /** Changes the book, which is made when there is none. */
     public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
         return held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work)));
@@ -79,7 +85,7 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
     }
 
     private <T> Checked<T> made(Function<Book, Checked<T>> work) {
-        return inShop().then(place -> Opening.open(place, clock)).then(book -> closing(book, work));
+        return inShop().then(place -> Opening.open(place, clock, author())).then(book -> closing(book, work));
     }
 
     private static <T> Checked<T> closing(Book book, Function<Book, Checked<T>> work) {
@@ -100,7 +106,7 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
 
     private Checked<Book> there() {
         return inShop().then(place -> exists()
-                ? Opening.open(place, clock)
+                ? Opening.open(place, clock, author())
                 : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
                         "it begins with: icequill import FILE, or icequill customer add")));
     }

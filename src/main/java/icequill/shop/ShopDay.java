@@ -8,6 +8,7 @@ import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 
 /** The days of a shop's work. */
 public final class ShopDay {
@@ -20,7 +21,12 @@ public final class ShopDay {
 
     /** Today where the shop is, wherever the machine believes to be; by the clock's own zone where shop.yaml names none. */
     public static LocalDate today(Path folder, Clock clock) {
-        return LocalDate.now(ShopZone.of(folder).map(clock::withZone).orElse(clock));
+        return LocalDate.now(clock.withZone(zone(folder, clock)));
+    }
+
+    /** Where the shop is; the clock's own zone where shop.yaml names none. */
+    public static ZoneId zone(Path folder, Clock clock) {
+        return ShopZone.of(folder).orElseGet(clock::getZone);
     }
 
     /** The day, unless no paper can bear it: a slip of the pen. */

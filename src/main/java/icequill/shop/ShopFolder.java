@@ -27,6 +27,7 @@ import icequill.forecast.inputs.SiteHistory;
 import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
+import icequill.party.SiteKinds;
 import icequill.party.Sourcing;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -148,6 +149,11 @@ public final class ShopFolder {
         return settings.pricing().flatMap(PricingReader.Pricing::notices);
     }
 
+    /** The kinds of sites that there are for the shop. */
+    public SiteKinds siteKinds() {
+        return settings.siteKinds();
+    }
+
     /** What calls are forecast by on a day; empty where the shop does not say, or says it wrong, which is a problem. */
     public Optional<ForecastRates> forecast(LocalDate day) {
         return settings.pricing().flatMap(all -> all.forecasts().at(day));
@@ -188,7 +194,7 @@ public final class ShopFolder {
     public Optional<Site> site(Form form) {
         Optional<Fields> fields = forms().site(form.tree());
         Optional<Customer> payer = fields.flatMap(this::payer);
-        return fields.flatMap(found -> new SiteReader(found).read(form.id(), payer.orElse(SiteReader.UNKNOWN)))
+        return fields.flatMap(found -> new SiteReader(found, siteKinds()).read(form.id(), payer.orElse(SiteReader.UNKNOWN)))
                 .filter(site -> payer.isPresent());
     }
 
@@ -230,7 +236,7 @@ public final class ShopFolder {
 
     /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
     public StoredForms forms() {
-        return new StoredForms(problems, this::noted);
+        return new StoredForms(siteKinds(), problems, this::noted);
     }
 
     private <T> Optional<T> unknown(List<FormKind> kinds, String id, Place asked) {

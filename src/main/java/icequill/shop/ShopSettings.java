@@ -5,11 +5,13 @@ import icequill.agreement.Earning;
 import icequill.files.form.RemindersReader;
 import icequill.files.form.ShopReader;
 import icequill.files.pricing.PricingReader;
+import icequill.files.pricing.SiteKindsReader;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.FolderFiles;
 import icequill.files.yaml.Tree;
 import icequill.files.yaml.YamlReader;
 import icequill.party.Shop;
+import icequill.party.SiteKinds;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Path;
@@ -25,7 +27,7 @@ import java.util.Optional;
  * @param texts all that stand in them
  */
 record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earning,
-        Optional<PricingReader.Pricing> pricing, List<Problem> problems, List<ShopText> texts) {
+        Optional<PricingReader.Pricing> pricing, SiteKinds siteKinds, List<Problem> problems, List<ShopText> texts) {
 
     static final String SHOP = "shop.yaml";
 
@@ -48,9 +50,10 @@ record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earnin
                 .orElse(Earning.DAYS);
         List<Fields> rates = files.of("pricing").stream().flatMap(file -> tree(files, file, problems, texts)
                 .flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
+        SiteKinds siteKinds = SiteKindsReader.read(rates);
         Optional<PricingReader.Pricing> pricing = shop
-                .map(found -> new PricingReader(found.currency(), problems).read(rates));
-        return new ShopSettings(shop, reminders, earning, pricing, problems.list(), texts);
+                .map(found -> new PricingReader(found.currency(), siteKinds, problems).read(rates));
+        return new ShopSettings(shop, reminders, earning, pricing, siteKinds, problems.list(), texts);
     }
 
     private static Optional<Tree> tree(FolderFiles files, Path file, Problems problems, List<ShopText> texts) {

@@ -4,22 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.RatesFixture;
 import icequill.explain.Phrase;
+import icequill.files.pricing.SiteKindsReader;
 import icequill.party.Conditions;
 import icequill.party.Conditions.Air;
 import icequill.party.SiteKind;
+import icequill.party.Wording;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Six months, three with yeast: common practice. That no code fixes a number: Food Code 4-602.11. */
 class CleaningIntervalTest {
@@ -29,25 +34,26 @@ class CleaningIntervalTest {
     /** Kind, maker's months, hardness, what is in the air, and the months and deciding reasons worked by hand. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            OFFICE  |    |       |             | 6 | usual
-            BAKERY  |    |       |             | 3 | usual yeast-kind
-            PIZZA   |    |       |             | 3 | usual yeast-kind
-            BREWERY |    |       |             | 3 | usual yeast-kind
-            TAPROOM |    |       |             | 3 | usual yeast-kind
-            BAR     |    |       | YEAST       | 3 | usual yeast
-            OFFICE  | 12 |       |             | 6 | usual
-            BAKERY  | 6  |       |             | 3 | usual yeast-kind
-            CLINIC  | 4  |       |             | 4 | usual maker
-            OFFICE  |    | 180.9 |             | 6 | usual
-            OFFICE  |    | 181   |             | 5 | usual hard-water
-            HOTEL   |    | 300   | HEAT        | 4 | usual hard-water heat
-            HOTEL   | 5  | 300   | HEAT GREASE | 1 | usual maker hard-water heat grease
-            BAKERY  |    | 300   | HEAT GREASE | 1 | usual yeast-kind hard-water heat grease
+            office  |    |       |             | 6 | usual
+            bakery  |    |       |             | 3 | usual yeast-kind
+            pizza   |    |       |             | 3 | usual yeast-kind
+            brewery |    |       |             | 3 | usual yeast-kind
+            taproom |    |       |             | 3 | usual yeast-kind
+            bar     |    |       | YEAST       | 3 | usual yeast
+            office  | 12 |       |             | 6 | usual
+            bakery  | 6  |       |             | 3 | usual yeast-kind
+            clinic  | 4  |       |             | 4 | usual maker
+            office  |    | 180.9 |             | 6 | usual
+            office  |    | 181   |             | 5 | usual hard-water
+            hotel   |    | 300   | HEAT        | 4 | usual hard-water heat
+            hotel   | 5  | 300   | HEAT GREASE | 1 | usual maker hard-water heat grease
+            bakery  |    | 300   | HEAT GREASE | 1 | usual yeast-kind hard-water heat grease
             """)
-    void of_siteAndConditions_monthsAndReasons(SiteKind kind, @Nullable Integer maker, @Nullable BigDecimal hardness,
+    void of_siteAndConditions_monthsAndReasons(String kind, @Nullable Integer maker, @Nullable BigDecimal hardness,
             @Nullable String air, int months,
             String reasons) {
-        CleaningInterval interval = CleaningInterval.of(kind, conditions(maker, hardness, air), RULES);
+        CleaningInterval interval = CleaningInterval.of(RatesFixture.kind(kind), conditions(maker, hardness, air),
+                RULES);
 
         assertThat(interval.months()).isEqualTo(months);
         assertThat(keys(interval)).containsExactlyElementsOf(List.of((reasons + " recommended").split(" ")));
@@ -55,7 +61,7 @@ class CleaningIntervalTest {
 
     @Test
     void of_stepsNotSet_notMentioned() {
-        CleaningInterval interval = CleaningInterval.of(SiteKind.OFFICE,
+        CleaningInterval interval = CleaningInterval.of(RatesFixture.kind("office"),
                 conditions(null, new BigDecimal("400"), "HEAT GREASE"), new IntervalRules(BigDecimal.ZERO, 0, 0, 0));
 
         assertThat(interval.months()).isEqualTo(6);
@@ -64,7 +70,7 @@ class CleaningIntervalTest {
 
     /** Hygiene: nothing makes the interval longer than its cap, and nothing that is known makes it longer at all. */
     @Property(tries = 500, seed = "46021")
-    void of_anything_withinItsCap(@ForAll SiteKind kind, @ForAll @IntRange(min = 1, max = 60) int maker,
+    void of_anything_withinItsCap(@ForAll("kinds") SiteKind kind, @ForAll @IntRange(min = 1, max = 60) int maker,
             @ForAll @IntRange(min = 0, max = 500) int hardness, @ForAll Set<Air> air,
             @ForAll @IntRange(min = 0, max = 5) int step) {
         IntervalRules rules = new IntervalRules(new BigDecimal("181"), step, step, step);
@@ -77,13 +83,34 @@ class CleaningIntervalTest {
     }
 
     @ParameterizedTest
-    @EnumSource(SiteKind.class)
+    @MethodSource
     void tiers_semiannualAndQuarterly_theOneForYeastIsQuarterly(SiteKind kind) {
         CleaningInterval interval = CleaningInterval.of(kind, Conditions.UNKNOWN, RULES);
-        boolean yeast = EnumSet.of(SiteKind.BAKERY, SiteKind.PIZZA, SiteKind.BREWERY, SiteKind.TAPROOM).contains(kind);
+        boolean yeast = Set.of("bakery", "pizza", "brewery", "taproom").contains(kind.id());
 
         assertThat(RatesFixture.tier("semiannual", 2).meets(interval)).isEqualTo(!yeast);
         assertThat(RatesFixture.tier("quarterly", 4).meets(interval)).isTrue();
+    }
+
+    static List<SiteKind> tiers_semiannualAndQuarterly_theOneForYeastIsQuarterly() {
+        return SiteKindsReader.read(List.of()).all();
+    }
+
+    @Provide
+    Arbitrary<SiteKind> kinds() {
+        return Arbitraries.of(SiteKindsReader.read(List.of()).all());
+    }
+
+    /** What a kind has in its air counts as if it stood at the site. */
+    @Test
+    void of_kindWithHeatAndGrease_shorter() {
+        SiteKind truck = new SiteKind("food-truck", Wording.same("food truck"), Set.of(Air.HEAT, Air.GREASE));
+
+        CleaningInterval interval = CleaningInterval.of(truck, conditions(null, null, "HEAT"), RULES);
+
+        assertThat(keys(interval)).containsExactly("usual", "heat", "grease", "recommended");
+        assertThat(interval).isEqualTo(
+                CleaningInterval.of(RatesFixture.kind("office"), conditions(null, null, "HEAT GREASE"), RULES));
     }
 
     private static List<String> keys(CleaningInterval interval) {

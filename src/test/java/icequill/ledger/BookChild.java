@@ -1,8 +1,10 @@
 package icequill.ledger;
 
+import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
+import icequill.ledger.store.Author;
 import icequill.ledger.store.BookContext;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.LockWait;
@@ -73,6 +75,8 @@ public final class BookChild {
         switch (args[2]) {
         case "halt" -> halt(place, Step.valueOf(args[3]), Integer.parseInt(args[4]));
         case "issue" -> issue(place, Integer.parseInt(args[3]));
+        case "change" -> change(place, Step.valueOf(args[3]));
+        case "add" -> add(place, args[3], Integer.parseInt(args[4]));
         case "hold" -> hold(place);
         case "restore" -> restore(place, Path.of(args[3]), Integer.parseInt(args[4]));
         case "backup" -> backup(place, Path.of(args[3]), Integer.parseInt(args[4]));
@@ -91,12 +95,36 @@ public final class BookChild {
                 Runtime.getRuntime().halt(HALTED);
             }
         };
-        try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, watcher)).orElseThrow()) {
+        try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, Books.AUTHOR, watcher))
+                .orElseThrow()) {
             book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
                     numbered -> Checked.sound(Books.printed(numbered, 11)))
                     .then(first -> transaction.issue(Books.INVOICES, Origin.NONE,
                             numbered -> Checked.sound(Books.printed(numbered, 12)))))
                     .orElseThrow();
+        }
+    }
+
+    /** Gives the group forty-five days to pay, and halts at a step. */
+    private static void change(BookPlace place, Step step) {
+        Consumer<Step> watcher = at -> {
+            if (at == step) {
+                Runtime.getRuntime().halt(HALTED);
+            }
+        };
+        try (Book book = Opening
+                .open(place, new BookContext(Books.CLOCK, LockWait.USUAL, Books.AUTHOR, watcher)).orElseThrow()) {
+            book.write(transaction -> transaction.register().change(Entered.group(45))).orElseThrow();
+        }
+    }
+
+    /** Adds customers, one transaction each. */
+    private static void add(BookPlace place, String name, int count) {
+        try (Book book = Opening.open(place, Books.CLOCK, new Author(name, "")).orElseThrow()) {
+            for (int i = 0; i < count; i++) {
+                CustomerEntry customer = CustomerEntry.named(name + "-" + i, name + " " + i);
+                book.write(transaction -> transaction.register().add(customer)).orElseThrow();
+            }
         }
     }
 
@@ -162,7 +190,7 @@ public final class BookChild {
 
     /** Tries to issue without waiting. */
     private static void impatient(BookPlace place) {
-        try (Book book = Opening.open(place, Books.CLOCK, LockWait.of(Duration.ZERO)).orElseThrow()) {
+        try (Book book = Opening.open(place, Books.CLOCK, Books.AUTHOR, LockWait.of(Duration.ZERO)).orElseThrow()) {
             System.exit(Books.issue(book, 1).problems().stream().anyMatch(found -> found.code() == Code.BOOK_IN_USE)
                     ? IN_USE
                     : 0);

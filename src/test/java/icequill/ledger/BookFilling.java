@@ -5,11 +5,11 @@ import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.PaperRow;
-import icequill.ledger.papers.Seal;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.ledger.store.Dialect;
+import icequill.ledger.store.Seal;
 import icequill.money.Amounts;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -54,7 +54,7 @@ public record BookFilling(int customers, int machines, int papers) {
 
     /** Makes the book, and fills it. */
     public void fill(BookPlace place) throws SQLException, IOException {
-        Opening.open(place, Books.CLOCK).orElseThrow().close();
+        Opening.open(place, Books.CLOCK, Books.AUTHOR).orElseThrow().close();
         try (Connections connections = Connections.to(place)) {
             try (Connection connection = connections.writing().getConnection()) {
                 if (connections.dialect() == Dialect.SQLITE) {

@@ -12,6 +12,7 @@ import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.Sums;
+import icequill.ledger.store.Author;
 import icequill.ledger.store.BookPlace;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
@@ -38,6 +39,7 @@ import javax.money.MonetaryAmount;
 public final class Books {
 
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-14T16:00:00Z"), ZoneOffset.UTC);
+    public static final Author AUTHOR = new Author("ann", "");
     public static final LongConsumer UNHEARD = count -> {
     };
     public static final Series INVOICES = new Series(PaperKind.INVOICE, "", 2026);
@@ -50,7 +52,7 @@ public final class Books {
     }
 
     public static Book open(BookPlace place) {
-        return Opening.open(place, CLOCK).orElseThrow();
+        return Opening.open(place, CLOCK, AUTHOR).orElseThrow();
     }
 
     public static Checked<IssuedPaper> issue(Book book, int seed) {

@@ -76,6 +76,15 @@ public final class Entered {
         }).orElseThrow();
     }
 
+    /** The group, which may take so many days to pay. */
+    public static CustomerEntry group(int paymentDays) {
+        Customer group = group().customer();
+        return CustomerEntry.of("oven-group",
+                new Customer(group.name(), group.language(), group.billTo(), group.vendorNumber(),
+                        Optional.of(paymentDays), group.claimsExemption(), group.certificates(), group.accepted(),
+                        group.contacts(), group.notes()));
+    }
+
     private static Customer customer(String name, Timeline<BillTo> billTo) {
         return new Customer(name, Optional.of(Language.ENGLISH), billTo, Optional.of("V-3310"), Optional.of(20), true,
                 List.of(new Certificate(Certificate.Kind.RESALE, "RC-1", "NY", "resale", LocalDate.of(2026, 1, 5),

@@ -81,7 +81,8 @@ class OfficesTest {
     @Test
     void anotherBookOfTheServer_isWrittenInAtTheSameTime() {
         try (Book book = Books.open(Database.POSTGRESQL.place(north));
-                Book other = Opening.open(Database.POSTGRESQL.place(south), Books.CLOCK, LockWait.of(Duration.ZERO))
+                Book other = Opening
+                        .open(Database.POSTGRESQL.place(south), Books.CLOCK, Books.AUTHOR, LockWait.of(Duration.ZERO))
                         .orElseThrow()) {
             IssuedPaper here = book.write(transaction -> transaction.issue(NORTH, Origin.NONE, numbered -> {
                 assertThat(Books.issue(other, SOUTH, Origin.NONE, 2).problems()).isEmpty();

@@ -46,7 +46,7 @@ class OpeningTest {
                     + " SET version = '999' WHERE version = '" + Schema.NEWEST + "'"));
         }
 
-        assertThat(Opening.open(place, Books.CLOCK).problems()).extracting(Problem::message)
+        assertThat(Opening.open(place, Books.CLOCK, Books.AUTHOR).problems()).extracting(Problem::message)
                 .containsExactly("the book was written by a newer version of the program");
     }
 
@@ -55,9 +55,9 @@ class OpeningTest {
         BookPlace place = threePapers();
         Files.delete(database());
 
-        assertDamaged(Opening.open(place, Books.CLOCK), "the book's database is empty or gone");
+        assertDamaged(Opening.open(place, Books.CLOCK, Books.AUTHOR), "the book's database is empty or gone");
         Files.createFile(database());
-        assertDamaged(Opening.open(place, Books.CLOCK), "the book's database is empty or gone");
+        assertDamaged(Opening.open(place, Books.CLOCK, Books.AUTHOR), "the book's database is empty or gone");
     }
 
     @Test
@@ -66,7 +66,7 @@ class OpeningTest {
         byte[] whole = Files.readAllBytes(database());
         Files.write(database(), Arrays.copyOf(whole, whole.length / 2));
 
-        Checked<AuditReport> audited = Opening.open(place, Books.CLOCK).then(book -> {
+        Checked<AuditReport> audited = Opening.open(place, Books.CLOCK, Books.AUTHOR).then(book -> {
             try (book) {
                 return book.audit(Books.READER, Optional.empty(), Books.UNHEARD);
             }
@@ -82,14 +82,14 @@ class OpeningTest {
         BookPlace place = threePapers();
         Files.writeString(database(), "Dear book, today it was hot. ".repeat(500));
 
-        assertDamaged(Opening.open(place, Books.CLOCK), "the book's database is damaged");
+        assertDamaged(Opening.open(place, Books.CLOCK, Books.AUTHOR), "the book's database is damaged");
     }
 
     @Test
     void folderThatIsAFile_isAProblem() throws IOException {
         Files.writeString(shop.resolve("book"), "no folder");
 
-        assertThat(Opening.open(BookPlace.inShop(shop), Books.CLOCK).problems()).extracting(Problem::code)
+        assertThat(Opening.open(BookPlace.inShop(shop), Books.CLOCK, Books.AUTHOR).problems()).extracting(Problem::code)
                 .containsExactly(Code.CANNOT_WRITE);
     }
 
@@ -103,7 +103,7 @@ class OpeningTest {
         List<String> issued = new ArrayList<>();
         Checked<IssuedPaper> last;
         try (Book book = new Book(place, connections, new Writer(place, connections, Optional.empty(),
-                BookContext.usual(Books.CLOCK, LockWait.USUAL)), List.of())) {
+                BookContext.usual(Books.CLOCK, LockWait.USUAL, Books.AUTHOR)), List.of())) {
             do {
                 last = Books.issue(book, issued.size());
                 last.map(IssuedPaper::number).map(issued::add);
@@ -173,7 +173,8 @@ class OpeningTest {
                 throw new UncheckedIOException(failing);
             }
         };
-        try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, disk)).orElseThrow()) {
+        try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, Books.AUTHOR, disk))
+                .orElseThrow()) {
             assertThat(Books.issue(book, 1).problems()).extracting(Problem::code).containsExactly(Code.CANNOT_WRITE);
             fails[0] = false;
             assertThat(Books.issue(book, 1).orElseThrow().position()).isEqualTo(1);

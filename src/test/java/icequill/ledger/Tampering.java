@@ -1,19 +1,23 @@
 package icequill.ledger;
 
 import icequill.ledger.papers.PaperRows;
-import icequill.ledger.papers.Seal;
 import icequill.ledger.papers.Series;
+import icequill.ledger.store.Seal;
+import icequill.ledger.trail.TrailRow;
+import icequill.ledger.trail.TrailRows;
+import java.util.ArrayList;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
-/** What somebody does who means to change issued papers and knows SQL. */
+/** What somebody does who means to change issued papers, or the trail, and knows SQL. */
 public final class Tampering {
 
     /** Of a book that is a file. */
     public static final List<String> TRIGGERS = List.of("paper_never_changes", "paper_never_goes",
             "paper_line_never_changes",
             "paper_line_never_goes", "visit_withdrawn_never_changes", "visit_withdrawn_never_goes",
-            "paper_backdated_never_changes", "paper_backdated_never_goes");
+            "paper_backdated_never_changes", "paper_backdated_never_goes", "trail_never_changes", "trail_never_goes",
+            "trail_value_never_changes", "trail_value_only_forgotten");
 
     private Tampering() {
     }
@@ -30,6 +34,28 @@ public final class Tampering {
         handle.execute("UPDATE series SET head = ? WHERE kind = ?", seal, series.kind().name());
     }
 
+    /** Makes all seals of the trail fit its rows again, and each row what stands beside it. */
+    public static void reckonTrailAnew(Handle handle) {
+        String[] seal = {Seal.NONE};
+        List<TrailRow> rows = new ArrayList<>();
+        TrailRows.each(handle, sealed -> rows.add(sealed.row()));
+        for (TrailRow row : rows) {
+            TrailRow anew = new TrailRow(row.number(), row.notedAt(), row.who(), row.office(), row.kind(), row.entry(),
+                    row.event(), fitting(row.before()), fitting(row.after()), seal[0]);
+            seal[0] = anew.seal();
+            handle.createUpdate(
+                    "UPDATE trail SET before_hash = :before, after_hash = :after, previous_seal = :previous,"
+                            + " seal = :seal WHERE number = :number")
+                    .bind("before", anew.before().hash())
+                    .bind("after", anew.after().hash()).bind("previous", anew.previousSeal()).bind("seal", seal[0])
+                    .bind("number", row.number()).execute();
+        }
+    }
+
+    private static TrailRow.Side fitting(TrailRow.Side side) {
+        return new TrailRow.Side(side.owner(), side.value().map(TrailRow.Value::hash).or(side::hash), side.value());
+    }
+
     /** Takes away what guards issued papers. */
     public static void unguard(Database database, Handle handle) {
         switch (database) {
@@ -40,6 +66,9 @@ public final class Tampering {
             handle.execute("DROP TRIGGER visit_withdrawn_never_changes ON visit_withdrawn");
             handle.execute("DROP TRIGGER visit_withdrawn_never_goes ON visit_withdrawn");
             handle.execute("DROP TRIGGER paper_backdated_never_changes ON paper_backdated");
+            handle.execute("DROP TRIGGER trail_never_changes ON trail");
+            handle.execute("DROP TRIGGER trail_value_never_changes ON trail_value");
+            handle.execute("DROP TRIGGER trail_value_only_forgotten ON trail_value");
         }
         }
     }

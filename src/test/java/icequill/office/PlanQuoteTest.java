@@ -21,6 +21,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -53,17 +54,21 @@ class PlanQuoteTest {
      * sanitizer works: 104, billed 105: 52.00 + 171.50 + 16 x 1.8495 = 29.59 + 2 x 0.85 = 1.70 + 87.25 = 342.04; without a filter
      * 96, billed 105 too: 254.79. Semiannual 684.08 - 34.20 = 649.88, to 5.00: 650.00, in four payments of 162.50 with 14.42 tax
      * each. Quarterly 1,193.66 - 119.37 = 1,074.29, to 5.00: 1,075.00, in four of 268.75 with 23.85 each. Booked singly the visits
-     * bear 2 x 30.36 + 2 x 22.61 = 105.94.
+     * bear 2 x 30.36 + 2 x 22.61 = 105.94. Deep cleaning adds 153.79 before tax; the first visit with it, 495.83, bears 44.00 instead
+     * of 30.36, so 13.64 more.
      */
     @Test
     void quote_bakery_addsUpByHand() throws IOException {
         PrintedQuote printed = printed();
 
-        assertThat(printed.choice("The same cleanings booked singly (quarterly)")).containsExactly("1,193.66",
-                "105.94", "1,299.60");
-        assertThat(printed.choice("Agreement, semiannual")).containsExactly("650.00", "57.68", "707.68");
-        assertThat(printed.choice("Agreement, quarterly")).containsExactly("1,075.00", "95.40", "1,170.40");
-        assertThat(printed.flowing()).contains("Recommended: a full cleaning every 3 months", "4 × 268.75",
+        assertThat(printed.choice("The same cleanings one at a time (quarterly)")).containsExactly("1,193.66",
+                "1,347.45", "119.58", "1,467.03");
+        assertThat(printed.choice("Semiannual plan")).containsExactly("650.00", "803.79", "71.32", "875.11");
+        assertThat(printed.choice("Quarterly plan")).containsExactly("1,075.00", "1,228.79", "109.04", "1,337.83");
+        assertThat(printed.flowing()).contains(
+                "We recommend the quarterly plan: 4 full cleanings a year for 1,075.00 before tax.",
+                "Recommended: a full cleaning every 3 months", "Paid 4 × 268.75",
+                "adds 153.79, once, so the first year comes to 1,228.79 before tax",
                 "Full cleanings up to 6 months apart, which is longer than");
     }
 
@@ -73,8 +78,9 @@ class PlanQuoteTest {
      */
     @Test
     void quote_neglectedMachine_catchUpIsTheDifferenceOfTheFirstVisit() throws IOException {
-        assertThat(printed().text()).containsSubsequence("First visit with catching up", "495.83",
-                "Less the same visit without", "−342.04", "Catching up, charged once, before tax", "153.79");
+        assertThat(printed().text()).containsSubsequence("First visit with deep cleaning", "495.83",
+                "Less the same visit without", "−342.04", "First-time deep cleaning, charged once, before tax",
+                "153.79");
     }
 
     /** A customer with pencil and paper: every line, visit, year, payment and sum from what the print says. */
@@ -91,8 +97,48 @@ class PlanQuoteTest {
             assertThat(year.workedPrice()).isEqualByComparingTo(year.price());
         });
         assertThat(printed.years()).extracting(PrintedQuote.Year::price)
-                .containsExactlyElementsOf(printed.agreementPrices());
-        assertThat(printed.paymentSums()).containsExactlyElementsOf(printed.agreementPrices());
+                .containsExactlyElementsOf(printed.planPrices());
+        assertThat(printed.paymentSums()).containsExactlyElementsOf(printed.planPrices());
+    }
+
+    /** What is decided on stands on two pages, and the annex on its own: left out, those two are as they were. */
+    @ParameterizedTest
+    @CsvSource({"quotes/crumb-lane-plan.yaml", "quotes/fernhill-plan.yaml", "quotes/plan-mercado.yaml"})
+    void quote_twoPages_annexCanBeLeftOut(String file) throws IOException {
+        List<String> whole = PaperPages.of(write(file).orElseThrow().files().getFirst());
+        Files.writeString(folder.resolve(file), "withoutAnnex: true\n", StandardOpenOption.APPEND);
+        List<String> alone = PaperPages.of(write(file).orElseThrow().files().getFirst());
+
+        assertThat(whole).hasSizeBetween(3, 4);
+        assertThat(whole.get(2)).containsAnyOf("Annex: how", "Anexo: cómo");
+        assertThat(whole.get(1)).containsAnyOf("Purchase order", "Orden de compra").containsAnyOf("Title", "Puesto");
+        assertThat(alone).hasSize(2);
+        for (int page = 0; page < 2; page++) {
+            assertThat(alone.get(page).replaceAll("(Page|Página) .*", ""))
+                    .isEqualTo(whole.get(page).replaceAll("(Page|Página) .*", ""));
+        }
+    }
+
+    /** By hand as for a comparison without a forecast: 278.85 a call, three of them 836.55. */
+    @Test
+    void quote_callsOfLastYear_whatTheyWouldCostToday() throws IOException {
+        assertThat(printed().flowing()).contains("You told us of 3 calls.", "costs 278.85 before tax",
+                "3 × 278.85 = 836.55.");
+        replace(QUOTE, "lastYear: 3", "lastYear: 0");
+        assertThat(printed().flowing()).contains("You told us of none.");
+        replace(QUOTE, "lastYear: 0", "lastYear: 1");
+        assertThat(printed().flowing()).contains("You told us of one.").doesNotContain("1 × 278.85");
+        replace(QUOTE, "  lastYear: 1\n", "");
+        assertThat(printed().flowing()).doesNotContain("You told us");
+    }
+
+    /** At four machines a dose of 16 x 1.8495 = 29.59 is charged four times: 118.36, in one row. */
+    @Test
+    void quote_machinesAlike_oneRow() throws IOException {
+        PrintedQuote printed = PrintedQuote.of(write("quotes/fernhill-plan.yaml").orElseThrow().files().getFirst());
+
+        assertThat(printed.flowing()).contains("4 × 16 fl oz 1.8495/fl oz 118.36",
+                "4 × 29.59: Lobby bar, Third-floor vending, Sixth-floor vending, Pool bar", "4 87.25 each 349.00");
     }
 
     @Test
@@ -127,7 +173,7 @@ class PlanQuoteTest {
                 "$1, feasts: 72"));
 
         assertThat(PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).flowing())
-                .contains("Feasts 120.00 lead technician 250.00 an hour, 370.00 within 72 h");
+                .contains("Feasts 120.00 250.00 150.00 370.00 72 h 72 h");
     }
 
     /** Open from 05:00, the bakery is still priced at standard hours, which begin at 07:00, and the quote says so. */
@@ -137,8 +183,8 @@ class PlanQuoteTest {
 
         PrintedQuote printed = printed();
 
-        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,075.00");
-        assertThat(printed.flowing()).contains("Priced for a beginning at 7:00 AM; at another hour it may cost more.");
+        assertThat(printed.choice("Quarterly plan")).first().isEqualTo("1,075.00");
+        assertThat(printed.flowing()).contains("Priced for a start at 7:00 AM; at another hour it may cost more.");
     }
 
     /**
@@ -159,8 +205,8 @@ class PlanQuoteTest {
 
         PrintedQuote printed = printed();
 
-        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo(price);
-        assertThat(printed.flowing()).contains("Priced for a beginning at " + begins);
+        assertThat(printed.choice("Quarterly plan")).first().isEqualTo(price);
+        assertThat(printed.flowing()).contains("Priced for a start at " + begins);
     }
 
     /** By hand: 78.00 + 105 min x 147.00 = 257.25 + 31.29, with a filter 453.79, without 366.54; 1,640.66 - 164.07 is 1,476.59. */
@@ -169,8 +215,8 @@ class PlanQuoteTest {
         replace("sites/crumb-lane-bakery.yaml", "from: \"09:00\"", "from: \"05:00\"");
         replace(QUOTE, "emptiesBin: shop", "emptiesBin: shop\narrive: \"05:00\"");
 
-        assertThat(printed().choice("Agreement, quarterly")).first().isEqualTo("1,475.00");
-        assertThat(printed().flowing()).contains("Priced for a beginning at 5:00 AM");
+        assertThat(printed().choice("Quarterly plan")).first().isEqualTo("1,475.00");
+        assertThat(printed().flowing()).contains("Priced for a start at 5:00 AM");
     }
 
     /**
@@ -186,7 +232,7 @@ class PlanQuoteTest {
 
         PrintedQuote printed = printed();
 
-        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,415.00");
+        assertThat(printed.choice("Quarterly plan")).first().isEqualTo("1,415.00");
         assertThat(printed.flowing())
                 .contains("Carrying over stairs 2 25.00 each 50.00", "First machine 1 45.00 each 45.00")
                 .doesNotContain("Additional machine");
@@ -214,7 +260,7 @@ class PlanQuoteTest {
         String formula = owners.substring("Included calls: ".length());
         assertThat(HowReader.evaluate(formula)).isEqualByComparingTo(printed.years().getLast().included());
         assertThat(printed.years().getLast().included()).isBetween(new BigDecimal("138"), new BigDecimal("158.47"));
-        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,225.00");
+        assertThat(printed.choice("Quarterly plan")).first().isEqualTo("1,225.00");
         assertThat(printed.flowing()).contains("2 calls included in a year, for").doesNotContain("15%", "expect");
         String expected = formula.replaceAll("^round[(][(]100 % [+] 15 %[)] x ([0-9.]+) x .*", "$1");
         assertThat(expected).matches("[01][.][0-9]{6}");
@@ -234,8 +280,8 @@ class PlanQuoteTest {
 
         WrittenPaper paper = write(QUOTE).orElseThrow();
 
-        assertThat(PrintedQuote.of(paper.files().getFirst()).flowing()).contains("Agreement, semiannual")
-                .doesNotContain("Agreement, quarterly");
+        assertThat(PrintedQuote.of(paper.files().getFirst()).flowing()).contains("Semiannual plan")
+                .doesNotContain("Quarterly plan");
         assertThat(paper.notices()).singleElement().satisfies(
                 notice -> assertThat(notice.text()).contains("the tier \"quarterly\" includes calls"));
         replace(QUOTE, "emptiesBin: shop", "emptiesBin: shop\ntiers: [quarterly]");
@@ -243,7 +289,7 @@ class PlanQuoteTest {
         replace(QUOTE, "emptiesBin: shop",
                 "emptiesBin: shop\nincludedCalls: {expected: 0.4, meanCharge: 250.00, meanCost: 90.00}");
         // 1,074.29 + 1.15 x 0.4 x 250.00 = 115.00 is 1,189.29, to 5.00.
-        assertThat(PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).choice("Agreement, quarterly"))
+        assertThat(PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).choice("Quarterly plan"))
                 .first()
                 .isEqualTo("1,190.00");
     }
@@ -326,7 +372,7 @@ class PlanQuoteTest {
         PrintedQuote printed = printed();
 
         assertThat(printed.flowing()).contains("112.70", "Included in the price: 1 call a year");
-        assertThat(printed.choice("Agreement, quarterly")).first().isEqualTo("1,185.00");
+        assertThat(printed.choice("Quarterly plan")).first().isEqualTo("1,185.00");
         assertThat(DemoShop.office(folder).plans().earnings(FormName.file(file), paperOptions()).orElseThrow().rows())
                 .anyMatch(row -> row.contains("included calls") && row.contains("42.00"));
     }
@@ -351,9 +397,9 @@ class PlanQuoteTest {
         assertThat(monthly).hasSize(13);
         // A light visit takes 20 + 6 + 10 + 8 + 4 = 48 minutes, for which the minimum of 60 is billed: 52.00 + 98.00.
         assertThat(monthly.get(1)).contains("48", "150.00");
-        assertThat(printed().choice("Agreement, monthly")).hasSize(3);
+        assertThat(printed().choice("Monthly plan")).hasSize(4);
         // 4 full cleans, two of them with a filter, and 8 light visits: 1,193.66 + 8 x 150.00 = 2,393.66, to 5.00.
-        assertThat(printed().choice("Agreement, monthly").getFirst()).isEqualTo("2,395.00");
+        assertThat(printed().choice("Monthly plan").getFirst()).isEqualTo("2,395.00");
     }
 
     /**
@@ -372,8 +418,8 @@ class PlanQuoteTest {
         assertThat(rows.getFirst().get(2)).isEqualTo(minutes + " + " + minutes);
         assertThat(minutes).isBetween(112, 3 * 112 / 2);
         assertThat(printed().flowing())
-                .contains("1 h 44 min, one person. By a timetable that keeps every wait and limit "
-                        + "and is proven to be the shortest.");
+                .contains("Up to 1 h 44 min at the site, one person.",
+                        "1 h 44 min, one person. By our timetable. Priced");
     }
 
     /** Many machines are not proven: the customer and the owner read by how much the time may be too long. */
@@ -390,8 +436,9 @@ class PlanQuoteTest {
                 .findFirst().orElseThrow();
         int gap = visit.path("minutes").asInt() - visit.path("timetable").path("bound").asInt();
 
-        assertThat(PrintedQuote.of(quote.files().getFirst()).flowing()).contains("It is not proven to be the shortest: "
-                + "the time, and the price with it, may be too high by up to " + gap + " min.");
+        assertThat(PrintedQuote.of(quote.files().getFirst()).flowing())
+                .contains("which is not proven to be the shortest: the "
+                        + "time, and the price with it, may be too high by up to " + gap + " min.");
         assertThat(DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions()).orElseThrow().movers())
                 .anySatisfy(mover -> assertThat(mover.replaceAll("\\h", " "))
                         .startsWith("semiannual: The timetable of one kind of visit, full")

@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -20,7 +22,9 @@ public record PrintedQuote(String text) {
     private static final String NUMBER = "(\\d[\\d,]*(?:\\.\\d+)?)";
     private static final String AMOUNT = "(\\d[\\d,]*\\.\\d\\d)";
     private static final Pattern LINE = Pattern.compile(
-            "^(.*?) " + NUMBER + "(?: (visit|min|fl oz))? " + NUMBER + "(/visit|/h|/fl oz| each) " + NUMBER + "$",
+            "^(.*?) (?:(\\d+) × )?" + NUMBER + "(?: (visit|min|fl oz))? " + NUMBER + "(/visit|/h|/fl oz| each) "
+                    + NUMBER
+                    + "$",
             Pattern.MULTILINE);
     private static final Pattern VISITS = Pattern
             .compile("^(?:This visit|Each of these (\\d+) visits) " + NUMBER + "$", Pattern.MULTILINE);
@@ -33,6 +37,8 @@ public record PrintedQuote(String text) {
             "^Included calls \\d+ calls? included in a year, for " + NUMBER + " " + NUMBER + "$", Pattern.MULTILINE);
     private static final Pattern PRICE = Pattern.compile(
             "^Price of a year, before tax rounded to full steps of " + NUMBER + " " + NUMBER + "$", Pattern.MULTILINE);
+    private static final List<String> PLANS = List.of("Semiannual plan", "Quarterly plan");
+    private static final Pattern PAID = Pattern.compile("Paid [0-9,.×+ ]+");
     private static final Pattern PAYMENTS = Pattern.compile("(\\d+) × " + NUMBER);
 
     public static PrintedQuote of(Path pdf) throws IOException {
@@ -49,21 +55,22 @@ public record PrintedQuote(String text) {
     }
 
     /** A line with a quantity and a price. */
-    record Line(String what, BigDecimal quantity, String per, BigDecimal price, BigDecimal amount) {
+    record Line(String what, BigDecimal times, BigDecimal quantity, String per, BigDecimal price, BigDecimal amount) {
 
-        /** Quantity times price, to the cent; hours have sixty minutes. */
+        /** Quantity times price, to the cent, as often as at so many machines; hours have sixty minutes. */
         BigDecimal worked() {
             BigDecimal product = quantity.multiply(price);
-            return per.equals("/h")
+            return times.multiply(per.equals("/h")
                     ? product.divide(BigDecimal.valueOf(60), 2, RoundingMode.HALF_UP)
-                    : product.setScale(2, RoundingMode.HALF_UP);
+                    : product.setScale(2, RoundingMode.HALF_UP));
         }
     }
 
     /** Lines that are charged by quantity, as for every catch-up and visit. */
     List<Line> lines() {
-        return LINE.matcher(text).results().map(found -> new Line(found.group(1), number(found.group(2)),
-                found.group(5), number(found.group(4)), number(found.group(6)))).toList();
+        return LINE.matcher(text).results().map(found -> new Line(found.group(1),
+                found.group(2) == null ? BigDecimal.ONE : number(found.group(2)), number(found.group(3)),
+                found.group(6), number(found.group(5)), number(found.group(7)))).toList();
     }
 
     /** One plan's year: the visits' sums with how often they occur, and what follows from them. */
@@ -92,7 +99,7 @@ public record PrintedQuote(String text) {
 
     List<Year> years() {
         List<Year> years = new ArrayList<>();
-        String[] parts = text.split("In detail: ", -1);
+        String[] parts = text.substring(text.indexOf("Annex: ")).split("(?m)^\\S+ \\(USD\\)$", -1);
         for (String part : Arrays.asList(parts).subList(1, parts.length)) {
             List<MatchResult> visits = VISITS.matcher(part).results().toList();
             MatchResult sum = first(SUM, part);
@@ -117,32 +124,35 @@ public record PrintedQuote(String text) {
         int from = 0;
         for (MatchResult visit : visits) {
             sums.add(LINE.matcher(part.substring(from, visit.start())).results()
-                    .map(found -> number(found.group(6))).reduce(BigDecimal.ZERO, BigDecimal::add));
+                    .map(found -> number(found.group(7))).reduce(BigDecimal.ZERO, BigDecimal::add));
             from = visit.end();
         }
         return sums;
     }
 
-    /** Before tax, tax, with tax of a row of the table of choices. */
+    /** The amounts of a row of the table of choices: a year, the first year where it differs, tax, with tax. */
     List<String> choice(String name) {
         String rest = text.substring(text.indexOf(name));
-        Matcher numbers = Pattern.compile(AMOUNT + " " + AMOUNT + " " + AMOUNT).matcher(rest);
-        return numbers.find() ? List.of(numbers.group(1), numbers.group(2), numbers.group(3)) : List.of();
+        Matcher numbers = Pattern.compile(AMOUNT + "(?: " + AMOUNT + ")?(?: " + AMOUNT + ") " + AMOUNT).matcher(rest);
+        return numbers.find()
+                ? IntStream.rangeClosed(1, numbers.groupCount()).mapToObj(numbers::group).filter(Objects::nonNull)
+                        .toList()
+                : List.of();
     }
 
-    /** The prices of the agreements in the table of choices. */
-    List<BigDecimal> agreementPrices() {
-        return List.of(number(choice("Agreement, semiannual").getFirst()),
-                number(choice("Agreement, quarterly").getFirst()));
+    /** The prices of the plans in the table of choices. */
+    List<BigDecimal> planPrices() {
+        return PLANS.stream().map(name -> number(choice(name).getFirst())).toList();
     }
 
-    /** What the payments of each agreement in the table of choices come to. */
+    /** What the payments of each plan in the table of choices come to. */
     List<BigDecimal> paymentSums() {
-        String table = text.substring(text.indexOf("Agreement, semiannual"), text.indexOf("What calls cost comes"));
-        String[] rows = table.split("Agreement, quarterly", -1);
-        return Arrays.stream(rows).map(row -> PAYMENTS.matcher(row).results()
-                .map(found -> number(found.group(1)).multiply(number(found.group(2))))
-                .reduce(BigDecimal.ZERO, BigDecimal::add)).toList();
+        return PLANS.stream().map(name -> PAID.matcher(flowing().substring(flowing().indexOf(name))).results()
+                .findFirst().orElseThrow().group())
+                .map(paid -> PAYMENTS.matcher(paid).results()
+                        .map(found -> number(found.group(1)).multiply(number(found.group(2))))
+                        .reduce(BigDecimal.ZERO, BigDecimal::add))
+                .toList();
     }
 
     private static MatchResult first(Pattern pattern, String text) {

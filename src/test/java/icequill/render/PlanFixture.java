@@ -32,6 +32,7 @@ import icequill.document.MaintenanceQuote;
 import icequill.document.MinutesFrom;
 import icequill.document.Outlook;
 import icequill.document.OwnersOutlook;
+import icequill.document.PastCalls;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.document.RefundClause;
@@ -83,8 +84,11 @@ public record PlanFixture(Invoice like, int lines) {
         return new MaintenanceQuote(like.number().map(of -> "Q-" + of), LocalDate.of(2026, 1, 15),
                 LocalDate.of(2026, 2, 14), like.shop(), like.language(), like.size(), like.billTo(),
                 like.vendorNumber(), where(), RatesFixture.site().machines(), TERM, Optional.of(Billing.MONTHLY),
-                new CleaningInterval(3, List.of(Phrase.of("reason.interval-recommended"))),
-                List.of(none, singly, plan), calls(), List.of(year()), Optional.of(catchUp()), true,
+                new CleaningInterval(3, List.of(Phrase.of("reason.interval-recommended"))), tier().name(),
+                List.of(none, singly, plan), calls(), List.of(year()), Optional.of(catchUp()),
+                Optional.of(new PastCalls(2, amount("150"), amount("300"),
+                        Explanation.of(Figure.term(2, "").times(Figure.price(amount("150"), ""))))),
+                true, true,
                 List.of(Phrase.of("remark.limit", new Fact.Amount(amount("400")))));
     }
 
@@ -116,7 +120,7 @@ public record PlanFixture(Invoice like, int lines) {
                 List.of(new Wording("heavy scale", "mucha incrustación")), List.of(Wording.same("descale")),
                 Optional.of("Scale <everywhere>."));
         return new CatchUpPrice(LocalDate.of(2026, 1, 10), List.of(unknown, scaled), amount("380"), like.lines(),
-                amount("500"), amount("120"), plain("120"));
+                amount("500"), amount("120"), plain("120"), amount("10"));
     }
 
     private List<CallCharge> calls() {
@@ -269,7 +273,7 @@ public record PlanFixture(Invoice like, int lines) {
                 new FitSheet.Point(new BigDecimal("11"), new BigDecimal("9.25")));
         FitSheet.Plot found = new FitSheet.Plot(Phrase.of("fit.water", new Fact.Word("fit.all")),
                 List.of(Phrase.of("fit.counted", Fact.number(30, ""), Fact.number(6, ""))), points, points);
-        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Word("kind.hotel")),
+        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Named("hotel", "hotel")),
                 List.of(Phrase.of("fit.too-few", Fact.number(5, ""))), List.of(), List.of());
         List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
         plots.add(found);

@@ -268,7 +268,7 @@ class BadInputTest {
     @CsvSource(delimiter = '|', textBlock = """
             harvestRate: 350      | harvestRate: -350           | OUT_OF_RANGE   | 27 | found the number -350 (pounds of ice in 24 hours, from 10 to 20000)
             miles: 4.2            | miles: 4200                 | OUT_OF_RANGE   | 15 | found the number 4200 (one way from the shop, from 0 to 1000)
-            kind: bakery          | kind: bakry                 | NOT_ALLOWED    | 14 | found the text "bakry" (did you mean "bakery"?
+            kind: bakery          | kind: bakry                 | UNKNOWN_NAME   | 14 | there is no kind of site "bakry" (did you mean "bakery"?
             installed: 2023-03-02 | installed: 2023-02-29       | NOT_ALLOWED    | 29 | there is no day 2023-02-29
             make: batch           | make: Batch                 | NOT_ALLOWED    | 23 | found the text "Batch" (did you mean "batch"?
             country: US           | country: USA                | NOT_ALLOWED    | 10 | found the text "USA" (the country's two capital letters

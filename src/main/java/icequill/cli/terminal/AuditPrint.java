@@ -31,8 +31,9 @@ public final class AuditPrint {
                     "Not looked at, since they lie in their office's own folder: the files of " + series + " papers"));
             sheet.findings().stream().map(Problem::text).forEach(printout.err()::println);
             printout.out().println(done + (sheet.findings().isEmpty()
-                    ? "All is well: " + sheet.papers() + " papers."
-                    : sheet.findings().size() + " findings in " + sheet.papers() + " papers."));
+                    ? "All is well: "
+                    : sheet.findings().size() + " findings in ") + sheet.papers() + " papers, "
+                    + sheet.changes() + " changes in the trail.");
         }
         return sheet.findings().isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();
     }

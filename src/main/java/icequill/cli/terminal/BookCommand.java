@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -103,6 +104,11 @@ public abstract class BookCommand implements Callable<Integer> {
 
     protected final void print(String line) {
         printout().out().println(line);
+    }
+
+    /** Texts that each stay on their line. */
+    protected final void printLines(Stream<String> lines) {
+        lines.map(PlainText::line).forEach(this::print);
     }
 
     /** Says how far a long run has come, where somebody reads along. */

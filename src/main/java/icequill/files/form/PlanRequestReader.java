@@ -22,7 +22,8 @@ public final class PlanRequestReader {
         Optional<Survey> survey = fields.child("survey").flatMap(PlanRequestReader::survey);
         return PlanScopeReader.read(fields, shop).map(scope -> new PlanRequest(scope,
                 PlanScopeReader.names(fields, "tiers"), fields.integer("holdsDays").orElse(Proposal.USUAL_DAYS),
-                fields.text("emptiesBin").filter("customer"::equals).isPresent(), survey,
+                fields.text("emptiesBin").filter("customer"::equals).isPresent(),
+                !fields.flag("withoutAnnex"), survey,
                 fields.child("calls").flatMap(PlanRequestReader::calls)));
     }
 

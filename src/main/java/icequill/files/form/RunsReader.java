@@ -7,6 +7,7 @@ import icequill.forecast.fit.Side;
 import icequill.forecast.inputs.RecordedRun;
 import icequill.forecast.inputs.SiteFactors;
 import icequill.party.SiteKind;
+import icequill.party.SiteKinds;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -32,11 +33,16 @@ public final class RunsReader {
     private static final int MOST_BYTES = 5_000_000;
     private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
 
+    private final SiteKinds kinds;
     private final Problems problems = new Problems();
 
+    private RunsReader(SiteKinds kinds) {
+        this.kinds = kinds;
+    }
+
     /** All runs of a table, or everything that is wrong with it, each with its line and column. */
-    public static Checked<List<RecordedRun>> read(Path file) {
-        RunsReader reader = new RunsReader();
+    public static Checked<List<RecordedRun>> read(Path file, SiteKinds kinds) {
+        RunsReader reader = new RunsReader(kinds);
         List<CsvFile.Row> rows = CsvFile.read(file, Set.of(), COLUMNS, MOST_BYTES, reader.problems);
         List<RecordedRun> runs = reader.problems.isEmpty()
                 ? rows.stream().flatMap(row -> reader.run(row).stream()).toList()
@@ -46,7 +52,7 @@ public final class RunsReader {
 
     private Optional<RecordedRun> run(CsvFile.Row row) {
         int before = problems.count();
-        Optional<SiteKind> kind = constant(row, "kind", SiteKind.class);
+        Optional<SiteKind> kind = problems.take(kinds.named(row.cell("kind").orElse(""), row.place("kind")));
         Optional<Side> side = constant(row, "side", Side.class);
         Optional<RecordedRun.Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
         Optional<RecordedRun.Days> until = days(row, "until", row.cell("until").orElse(""));

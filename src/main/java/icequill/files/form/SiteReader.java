@@ -17,7 +17,9 @@ import icequill.party.Layout;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.party.SiteKind;
+import icequill.party.SiteKinds;
 import icequill.party.Timeline;
+import icequill.party.Wording;
 import icequill.problem.Code;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -35,10 +37,15 @@ public final class SiteReader {
     public static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()), Optional.empty(),
             Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE, Optional.empty());
 
-    private final Fields fields;
+    /** Stands for a kind that there is none of, which was reported. */
+    private static final SiteKind NO_KIND = new SiteKind("", Wording.same(""), Set.of());
 
-    public SiteReader(Fields fields) {
+    private final Fields fields;
+    private final SiteKinds kinds;
+
+    public SiteReader(Fields fields, SiteKinds kinds) {
         this.fields = fields;
+        this.kinds = kinds;
     }
 
     /**
@@ -53,7 +60,7 @@ public final class SiteReader {
             return Optional.empty();
         }
         return Optional.of(new Site(id, customer, fields.text("name").orElse(""), fields.text("storeNumber"),
-                address.get(), fields.constant("kind", SiteKind.class).orElse(SiteKind.OTHER),
+                address.get(), kind(),
                 fields.child("conditions").map(SiteReader::conditions).orElse(Conditions.UNKNOWN),
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
                 fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
@@ -76,6 +83,11 @@ public final class SiteReader {
     private static Conditions conditions(Fields entry) {
         return new Conditions(entry.integer("makersMonths"), entry.number("hardness"),
                 Set.copyOf(entry.constants("air", Conditions.Air.class)));
+    }
+
+    private SiteKind kind() {
+        return fields.id("kind").flatMap(id -> fields.problems().take(kinds.named(id, fields.place("kind"))))
+                .orElse(NO_KIND);
     }
 
     private Set<Month> season() {

@@ -13,6 +13,7 @@ import icequill.party.BillTo;
 import icequill.party.Customer;
 import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.party.SiteKinds;
 import icequill.party.Timeline;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -41,8 +42,10 @@ public final class StoredForms {
 
     private final Problems problems;
     private final Consumer<Tree> note;
+    private final SiteKinds kinds;
 
-    public StoredForms(Problems problems, Consumer<Tree> note) {
+    public StoredForms(SiteKinds kinds, Problems problems, Consumer<Tree> note) {
+        this.kinds = kinds;
         this.problems = problems;
         this.note = note;
     }
@@ -163,9 +166,11 @@ public final class StoredForms {
             return Optional.empty();
         }
         Tree who = branch.entries().get(CUSTOMER_KEY);
+        // A site may come before its machines.
         problems.addAll(who == null
-                ? SchemaCheck.check(branch, SITE)
-                : SchemaCheck.check(Form.without(branch, Set.of(CUSTOMER_KEY)), SITE, "", Set.of(CUSTOMER_KEY)));
+                ? SchemaCheck.check(branch, SITE, "", Set.of(MACHINES_KEY))
+                : SchemaCheck.check(Form.without(branch, Set.of(CUSTOMER_KEY)), SITE, "",
+                        Set.of(CUSTOMER_KEY, MACHINES_KEY)));
         if (who instanceof Tree.Row) {
             problems.add(Code.WRONG_TYPE, who.place(), "found a list", "who pays: the id of a customer, or his own keys");
         }
@@ -211,7 +216,7 @@ public final class StoredForms {
     private SiteReader checked(Tree.Branch tree) {
         note.accept(tree);
         problems.addAll(SchemaCheck.check(tree, SITE, "", Set.of(CUSTOMER_KEY, MACHINES_KEY)));
-        return new SiteReader(new Fields(tree, problems));
+        return new SiteReader(new Fields(tree, problems), kinds);
     }
 
     private static Tree.Branch siteTree(String id, String data) {

@@ -1,6 +1,5 @@
 package icequill.files.pricing;
 
-import icequill.explain.ConstantKey;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
 import icequill.files.yaml.Tree;
@@ -14,12 +13,12 @@ import icequill.forecast.inputs.NonCashEffects;
 import icequill.forecast.inputs.Origin;
 import icequill.forecast.inputs.SiteFactors;
 import icequill.money.Percent;
-import icequill.party.SiteKind;
+import icequill.party.SiteKinds;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.work.ChargeClass;
 import java.math.BigDecimal;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,8 +29,9 @@ import javax.money.CurrencyUnit;
  * Makes what a forecast goes by from a file of kind forecast.
  *
  * @param known what the other files name
+ * @param kinds of sites that there are
  */
-record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known known) {
+record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known known, SiteKinds kinds) {
 
     private static final int HUNDRED = 100;
     private static final int MOST_DIFFERENCE = 75;
@@ -50,7 +50,7 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
             return Optional.empty();
         }
         Optional<Fields> restores = fields.child("restores");
-        return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), kinds(), factors(),
+        return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), byKind(), factors(),
                 restored(restores, "cleaning"), restored(restores, "brushing"),
                 callsThatClean(), sitesDiffer(),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
@@ -59,14 +59,14 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
                 fields.place("kind")));
     }
 
-    private Map<SiteKind, ForecastRates.KindDirt> kinds() {
-        Map<SiteKind, ForecastRates.KindDirt> kinds = new EnumMap<>(SiteKind.class);
-        fields.child("byKind").ifPresent(all -> Stream.of(SiteKind.values()).forEach(kind -> all
-                .child(ConstantKey.of(kind))
-                .ifPresent(entry -> kinds.put(kind, new ForecastRates.KindDirt(
+    private Map<String, ForecastRates.KindDirt> byKind() {
+        Map<String, ForecastRates.KindDirt> byKind = new LinkedHashMap<>();
+        fields.child("byKind").ifPresent(all -> all.branch().keys().forEach((id, place) -> fields.problems()
+                .take(kinds.named(id, place)).flatMap(kind -> all.child(id))
+                .ifPresent(entry -> byKind.put(id, new ForecastRates.KindDirt(
                         EstimateReader.dirt(entry, "condenser", Origin.ESTIMATE),
                         EstimateReader.dirt(entry, "water", Origin.ESTIMATE))))));
-        return kinds;
+        return byKind;
     }
 
     private LaterYears later() {

@@ -9,6 +9,7 @@ import icequill.files.yaml.Tree;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.party.Period;
+import icequill.party.SiteKinds;
 import icequill.party.Timeline;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -41,9 +42,13 @@ public final class PricingReader {
     /** Without it, energy is told from nameplates alone. */
     private static final String ENERGY = "energy";
     private static final String FORECAST = "forecast";
-    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY)).toList();
+    /** Without it, the kinds that come with the program. */
+    private static final String SITE_KINDS = "site-kinds";
+    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, SITE_KINDS))
+            .toList();
 
     private final CurrencyUnit currency;
+    private final SiteKinds kinds;
     private final Problems problems;
     private final List<Timeline.Entry<LaborRates>> labor = new ArrayList<>();
     private final List<Timeline.Entry<ServiceCallRates>> serviceCall = new ArrayList<>();
@@ -55,8 +60,9 @@ public final class PricingReader {
     private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
     private final List<Timeline.Entry<ForecastRates>> forecasts = new ArrayList<>();
 
-    public PricingReader(CurrencyUnit currency, Problems problems) {
+    public PricingReader(CurrencyUnit currency, SiteKinds kinds, Problems problems) {
         this.currency = currency;
+        this.kinds = kinds;
         this.problems = problems;
     }
 
@@ -92,7 +98,7 @@ public final class PricingReader {
                 .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));
         ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
         ofKind(FORECAST, known)
-                .forEach(file -> add(forecasts, file, new ForecastReader(file, currency, others).read()));
+                .forEach(file -> add(forecasts, file, new ForecastReader(file, currency, others, kinds).read()));
         ofKind("notices", known).forEach(file -> add(notices, file, Optional.of(NoticesReader.read(file))));
         boolean complete = Stream
                 .of(there("labor", labor), there("service-call", serviceCall), there("materials", materials),

@@ -62,7 +62,7 @@ public record Column(String name, List<String> path, Kind kind, String about, Li
             list("street", "address.street", "lines with ; between them"), text("city", "address.city", "of the site"),
             text("region", "address.region", "of the site"), text("postalCode", "address.postalCode", "of the site"),
             text("country", "address.country", "two capital letters"),
-            text("kind", "kind", "bakery, bar, brewery, clinic, hotel, restaurant, ..."),
+            text("kind", "kind", "as pricing/site-kinds.yaml lists it: bakery, hotel, school, ..."),
             number("makersMonths", "conditions.makersMonths", "shortest cleaning interval that a maker states"),
             number("hardness", "conditions.hardness", "of the water, mg/l as CaCO3"),
             list("air", "conditions.air", "yeast, heat, grease: what there is much of; ; between them"),

@@ -32,9 +32,9 @@ public final class WeibullFit {
     /** One fit for each kind of site, from all its machines together. */
     public static Checked<Map<SiteKind, Fit>> byKind(List<Run> runs) {
         Problems problems = new Problems();
-        Map<SiteKind, Fit> fits = new TreeMap<>();
+        Map<SiteKind, Fit> fits = new TreeMap<>(Comparator.comparing(SiteKind::id));
         for (SiteKind kind : runs.stream().map(Run::kind).distinct().toList()) {
-            problems.take(of(runs.stream().filter(run -> run.kind() == kind).toList()))
+            problems.take(of(runs.stream().filter(run -> run.kind().equals(kind)).toList()))
                     .ifPresent(fit -> fits.put(kind, fit));
         }
         return problems.or(() -> fits);

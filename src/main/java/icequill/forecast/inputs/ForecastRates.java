@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param faults of one machine in a year that no cleaning prevents
  * @param condenser of machines cooled by air
  * @param water the side of the water: scale, slime
- * @param kinds what is known of some kinds of sites, in place of what is expected of all
+ * @param kinds by id: what is known of some kinds of sites, in place of what is expected of all
  * @param callsThatClean percent of the calls for dirt whose work cleans the side they were for; the others only make the machine run
  *        again
  * @param sitesDiffer standard deviation, as a percentage of what is guessed, of how often machines stop at one site and another;
@@ -24,7 +24,7 @@ import java.util.Optional;
  * @param roundTo what money is rounded to on a customer's sheet
  */
 public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingEstimate water,
-        Map<SiteKind, KindDirt> kinds,
+        Map<String, KindDirt> kinds,
         SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
         Estimate sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
@@ -43,7 +43,7 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
 
     /** The same with what is known of a kind of site. */
     public ForecastRates at(SiteKind kind) {
-        return Optional.ofNullable(kinds.get(kind))
+        return Optional.ofNullable(kinds.get(kind.id()))
                 .map(known -> with(faults, known.condenser().orElse(condenser), known.water().orElse(water)))
                 .orElse(this);
     }

@@ -1,6 +1,7 @@
 package icequill.forecast.inputs;
 
 import icequill.party.Conditions;
+import icequill.party.Conditions.Air;
 import icequill.party.Site;
 import icequill.party.SiteKind;
 import java.math.BigDecimal;
@@ -33,11 +34,7 @@ public record SiteFactors(Speed yeast, Speed heat, Speed grease, Speed hardWater
     public List<Factor> of(Site site) {
         Conditions conditions = site.conditions();
         Set<Kind> worse = EnumSet.noneOf(Kind.class);
-        conditions.air().forEach(air -> worse.add(switch (air) {
-        case YEAST -> Kind.YEAST;
-        case HEAT -> Kind.HEAT;
-        case GREASE -> Kind.GREASE;
-        }));
+        conditions.air().forEach(air -> worse.add(kind(air)));
         conditions.hardness().filter(hardness -> hardness.compareTo(hardFrom) >= 0)
                 .ifPresent(hard -> worse.add(Kind.HARD_WATER));
         return of(site.kind(), worse);
@@ -46,11 +43,20 @@ public record SiteFactors(Speed yeast, Speed heat, Speed grease, Speed hardWater
     /** Those of a kind of site where some things are worse besides, without those that change nothing. */
     public List<Factor> of(SiteKind kind, Set<Kind> worse) {
         return Stream.of(Kind.values())
-                .filter(found -> worse.contains(found) || (found == Kind.YEAST && kind.hasYeast()))
+                .filter(found -> worse.contains(found)
+                        || kind.air().stream().map(SiteFactors::kind).anyMatch(found::equals))
                 .map(found -> new Factor(found, speed(found)))
                 .filter(factor -> factor.speed().condenser().compareTo(BigDecimal.ONE) != 0
                         || factor.speed().water().compareTo(BigDecimal.ONE) != 0)
                 .toList();
+    }
+
+    private static Kind kind(Air air) {
+        return switch (air) {
+        case YEAST -> Kind.YEAST;
+        case HEAT -> Kind.HEAT;
+        case GREASE -> Kind.GREASE;
+        };
     }
 
     private Speed speed(Kind kind) {

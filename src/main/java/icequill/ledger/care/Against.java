@@ -6,6 +6,7 @@ import icequill.ledger.papers.PaperRows;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.SealLine;
 import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.trail.TrailHead;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -97,8 +98,16 @@ public final class Against {
                             number + " bears another seal than in the backup: it, or a paper before it, was changed");
                 }
             }
+            checkTrail(archive.contents().trailHead(), place);
         } catch (ZipException | JacksonException | BrokenArchive broken) {
             findings.add(Code.UNREADABLE, place, "the backup cannot be read: " + broken.getMessage(), "a backup");
+        }
+    }
+
+    private void checkTrail(TrailHead head, Place place) {
+        if (head.rows() > 0 && !seal(head.name()).equals(Optional.of(head.seal()))) {
+            found(place, "the trail bears another seal at row " + head.rows()
+                    + " than in the backup: it, or a row before it, was changed or taken out");
         }
     }
 
@@ -128,9 +137,11 @@ public final class Against {
                 : Optional.empty();
     }
 
+    /** Of a paper, or of a row of the trail. */
     private Optional<String> seal(String number) {
-        return handle.createQuery("SELECT seal FROM paper WHERE number = :number").bind("number", number)
-                .mapTo(String.class).findOne();
+        return TrailHead.seal(handle, number)
+                .or(() -> handle.createQuery("SELECT seal FROM paper WHERE number = :number").bind("number", number)
+                        .mapTo(String.class).findOne());
     }
 
     private void found(Place place, String message) {

@@ -2,6 +2,8 @@ package icequill.ledger.care;
 
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.trail.Trail;
+import icequill.ledger.trail.TrailHead;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.util.List;
@@ -19,30 +21,36 @@ public final class Archive {
     static final String CONTENTS = "contents.json";
     static final JsonMapper JSON = JsonMapper.builder().build();
 
-    /** The tables in an order in which each row comes after those it points to. */
-    private static final List<Table> TABLES = List.of(new Table("customer", "id", 1),
-            new Table("customer_bill_to", "customer_id, valid_from", 1),
-            new Table("customer_certificate", "customer_id, position", 1),
-            new Table("customer_contact", "customer_id, position", 6), new Table("site", "id", 1),
-            new Table("machine", "site_id, id", 1), new Table("visit", "id", 1),
-            new Table("visit_withdrawn", "visit_id", 3), new Table("agreement", "id", 7),
-            new Table("request", "kind, id", 7), new Table("series", "kind, office, year", 1),
-            new Table("whereabouts", "id", 1), new Table("whereabouts_word", "word, whereabouts_id", 1),
-            new Table("paper", "id", 1), new Table("paper_line", "paper_id, position", 1),
-            new Table("paper_word", "word, paper_id", 1), new Table("paper_backdated", "paper_id", 3));
+    private static final int WITH_REASONS = 3;
+    private static final int WITH_CONTACTS = 6;
+    private static final int WITH_FORMS = 9;
 
-    /** Those of a book of that schema. */
-    static List<Table> tables(int schema) {
-        return TABLES.stream().filter(table -> table.since() <= schema).toList();
-    }
+    /** The tables in an order in which each row comes after those it points to. */
+    private static final List<Table> TABLES = List.of(new Table("customer", "id"),
+            new Table("customer_bill_to", "customer_id, valid_from"),
+            new Table("customer_certificate", "customer_id, position"),
+            new Table("customer_contact", "customer_id, position", WITH_CONTACTS), new Table("site", "id"),
+            new Table("machine", "site_id, id"), new Table("visit", "id"),
+            new Table("visit_withdrawn", "visit_id", WITH_REASONS),
+            new Table("agreement", "id", WITH_FORMS), new Table("request", "kind, id", WITH_FORMS),
+            new Table("series", "kind, office, year"),
+            new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
+            new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
+            new Table("paper_word", "word, paper_id"), new Table("paper_backdated", "paper_id", WITH_REASONS),
+            new Table("trail", "number", Trail.SINCE), new Table("trail_value", "trail_number, side", Trail.SINCE));
 
     /**
      * A table of the book.
      *
      * @param order of its rows in a backup
-     * @param since which schema books have it
+     * @param since the version of the tables that first had it
      */
     record Table(String name, String order, int since) {
+
+        private Table(String name, String order) {
+            this(name, order, 1);
+        }
+
         String entry() {
             return "tables/" + name + ".jsonl";
         }
@@ -53,17 +61,23 @@ public final class Archive {
      *
      * @param schema the version of the tables
      * @param hashes of the tables' entries, by their names
+     * @param trail how far it had come; none in a backup of a book without
      * @param missing numbers of papers whose files are not in it
      * @param findings what an audit found wrong with the book as it was written; with any, it is for rescue
      */
     record Contents(int format, int schema, String written, long papers, List<SeriesHead> heads,
-            Map<String, String> hashes, List<String> missing, @Nullable List<String> findings) {
+            @Nullable TrailHead trail, Map<String, String> hashes, List<String> missing,
+            @Nullable List<String> findings) {
 
         Contents {
             heads = List.copyOf(heads);
             hashes = Map.copyOf(hashes);
             missing = List.copyOf(missing);
             findings = findings == null ? List.of() : List.copyOf(findings);
+        }
+
+        TrailHead trailHead() {
+            return trail == null ? TrailHead.NONE : trail;
         }
 
         /** What is wrong with it besides files that are missing; with any it is for rescue. */
@@ -83,6 +97,11 @@ public final class Archive {
     /** What was issued wrong is restored as it was issued; only damage is in the way. */
     static boolean isDamage(Problem finding) {
         return finding.code() == Code.BOOK_DAMAGED;
+    }
+
+    /** Those that books of a version have. */
+    static List<Table> tables(int schema) {
+        return TABLES.stream().filter(table -> table.since() <= schema).toList();
     }
 
     private Archive() {

@@ -4,12 +4,14 @@ import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.PaperRows;
-import icequill.ledger.papers.Seal;
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.papers.SeriesRows;
 import icequill.ledger.store.DamagedRow;
 import icequill.ledger.store.Dialect;
+import icequill.ledger.store.Schema;
+import icequill.ledger.store.Seal;
+import icequill.ledger.trail.Trail;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -26,7 +28,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 
 /**
- * Goes through a book as it is at one moment: tables, series, papers, words, files. Nothing that stands in a row is trusted; what cannot
+ * Goes through a book as it is at one moment: tables, series, papers, words, files, trail. Nothing that stands in a row is trusted; what cannot
  * be understood is a finding.
  */
 public final class Audit {
@@ -70,9 +72,18 @@ public final class Audit {
                         "the series' row from a backup"));
         new LooseRows(handle, findings).check(papers.words());
         understood("credit notes", () -> new CreditCheck(handle, reader, findings).check());
+        TrailCheck trail = new TrailCheck(handle, findings);
+        int version = Schema.version(handle);
+        if (version >= Trail.SINCE) {
+            understood("the trail", trail::followSeals);
+        }
+        // What a backup of an earlier version holds is taken over once its tables have their present form.
+        if (version == Schema.NEWEST) {
+            understood("the trail", trail::compareEntries);
+        }
         progress.accept(looked);
         List<SeriesHead> heads = SeriesRows.heads(handle);
-        return new AuditReport(looked, heads, findings.list(), heads.stream()
+        return new AuditReport(looked, heads, trail.head(), findings.list(), heads.stream()
                 .filter(head -> !files.isHere(head.series())).map(head -> head.series().text() + " " + head.papers())
                 .toList());
     }

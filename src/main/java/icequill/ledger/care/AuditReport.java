@@ -1,6 +1,7 @@
 package icequill.ledger.care;
 
 import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.trail.TrailHead;
 import icequill.problem.Problem;
 import java.util.List;
 import java.util.stream.Stream;
@@ -10,10 +11,12 @@ import java.util.stream.Stream;
  *
  * @param papers how many were looked at
  * @param heads of all series, by kind, office and year
+ * @param trail how far it has come
  * @param findings what is wrong; empty when all is in order
  * @param elsewhere series of other offices whose files were not looked at, since they lie in folders of theirs, and how many papers
  */
-public record AuditReport(long papers, List<SeriesHead> heads, List<Problem> findings, List<String> elsewhere) {
+public record AuditReport(long papers, List<SeriesHead> heads, TrailHead trail, List<Problem> findings,
+        List<String> elsewhere) {
 
     public AuditReport {
         heads = List.copyOf(heads);
@@ -32,6 +35,6 @@ public record AuditReport(long papers, List<SeriesHead> heads, List<Problem> fin
     }
 
     private AuditReport with(Stream<Problem> all) {
-        return new AuditReport(papers, heads, all.toList(), elsewhere);
+        return new AuditReport(papers, heads, trail, all.toList(), elsewhere);
     }
 }

@@ -77,7 +77,7 @@ public final class Backup {
             file.finish();
             Flush.folder(folder);
             return Checked.sound(new BackupReport(target, contents.papers(), contents.heads(),
-                    contents.wrong().isEmpty(), findings.list()));
+                    contents.trailHead(), contents.wrong().isEmpty(), findings.list()));
         }
     }
 
@@ -97,7 +97,8 @@ public final class Backup {
         }
         progress.accept(papers);
         return new Archive.Contents(Archive.FORMAT, Schema.NEWEST, clock.instant().toString(), papers, audit.heads(),
-                hashes, missing, audit.findings().stream().filter(Archive::isDamage).map(Problem::message).toList());
+                audit.trail(), hashes, missing,
+                audit.findings().stream().filter(Archive::isDamage).map(Problem::message).toList());
     }
 
     /** How far it has come, and what was found on the way. */

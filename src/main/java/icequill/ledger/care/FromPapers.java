@@ -18,10 +18,13 @@ import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.PaperRows;
 import icequill.ledger.papers.Pdf;
-import icequill.ledger.papers.Seal;
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.papers.SeriesRows;
+import icequill.ledger.store.Seal;
+import icequill.ledger.trail.Subject;
+import icequill.ledger.trail.Trail;
+import icequill.ledger.trail.TrailEvent;
 import icequill.party.Address;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -55,6 +58,7 @@ public final class FromPapers {
     private final PaperFiles files;
     private final PaperReader reader;
     private final Instant now;
+    private final Trail trail;
     private final Problems problems = new Problems();
     private final List<String> taken = new ArrayList<>();
 
@@ -64,11 +68,12 @@ public final class FromPapers {
     /** What was taken, and what could not be. */
     public record Outcome(List<String> taken, List<Problem> problems) {}
 
-    public FromPapers(Handle handle, PaperFiles files, PaperReader reader, Instant now) {
+    public FromPapers(Handle handle, PaperFiles files, PaperReader reader, Instant now, Trail trail) {
         this.handle = handle;
         this.files = files;
         this.reader = reader;
         this.now = now;
+        this.trail = trail;
     }
 
     public Outcome run() throws IOException {
@@ -156,6 +161,10 @@ public final class FromPapers {
 
     private void store(Found found) {
         name(found);
+        trail.begin(Subject.PAPER, found.row().number(), TrailEvent.TAKEN_FROM_PAPER, () -> storeRows(found));
+    }
+
+    private void storeRows(Found found) {
         NewPaper rows = new NewPaper(handle);
         long where = rows.whereabouts(found.row().where());
         long id = rows.store(found.row().at(where), found.row().seal());
@@ -170,19 +179,22 @@ public final class FromPapers {
         Entries entries = new Entries(handle);
         String customer = origin.customer().orElse("");
         if (!customer.isEmpty() && !entries.has("customer", customer)) {
-            new CustomerRows(handle).insert(CustomerEntry.named(customer, facts.customer()));
+            trail.begin(Subject.CUSTOMER, customer, TrailEvent.TAKEN_FROM_PAPER,
+                    () -> new CustomerRows(handle).insert(CustomerEntry.named(customer, facts.customer())));
             problems.add(named("customer \"" + customer + "\""));
         }
         String site = origin.site().orElse("");
         if (!site.isEmpty() && !entries.has("site", site)) {
-            SiteRows.insert(handle, new SiteEntry(site, customer, facts.store(), Optional.empty(),
-                    new Address(List.of(facts.address()), "", "", "", ""), Optional.empty(), ""));
+            trail.begin(Subject.SITE, site, TrailEvent.TAKEN_FROM_PAPER,
+                    () -> SiteRows.insert(handle, new SiteEntry(site, customer, facts.store(), Optional.empty(),
+                            new Address(List.of(facts.address()), "", "", "", ""), Optional.empty(), "")));
             problems.add(named("site \"" + site + "\""));
         }
         String visit = origin.visit().orElse("");
         if (!visit.isEmpty() && !entries.has("visit", visit)) {
             ZonedDateTime day = found.read().date().atStartOfDay(ZoneOffset.UTC);
-            VisitRows.insert(handle, new VisitEntry(visit, site, day, day, Optional.empty(), false, ""), now);
+            trail.begin(Subject.VISIT, visit, TrailEvent.TAKEN_FROM_PAPER, () -> VisitRows.insert(handle,
+                    new VisitEntry(visit, site, day, day, Optional.empty(), false, ""), now));
             problems.add(named("visit \"" + visit + "\""));
         }
     }

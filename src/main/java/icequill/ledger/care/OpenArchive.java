@@ -109,8 +109,9 @@ final class OpenArchive implements AutoCloseable {
         if (contents.schema() < 1) {
             throw new BrokenArchive("it says it is of schema " + contents.schema());
         }
-        Set<String> tables = Archive.tables(contents.schema()).stream().map(Archive.Table::name)
-                .collect(Collectors.toSet());
+        List<Archive.Table> expected = Archive.tables(contents.schema());
+        expected.forEach(table -> entry(table.entry()));
+        Set<String> tables = expected.stream().map(Archive.Table::name).collect(Collectors.toSet());
         if (contents.schema() <= Schema.NEWEST && !contents.hashes().keySet().equals(tables)) {
             throw new BrokenArchive("its contents name other tables than a book has");
         }

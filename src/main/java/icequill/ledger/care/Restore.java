@@ -216,7 +216,7 @@ public final class Restore {
         AuditReport report = new Audit(handle, dialect, new FileScope(files, Optional.empty()), reader, progress)
                 .report();
         Set<String> expected = contents.missing().stream().map(Archive::isMissing).collect(Collectors.toSet());
-        if (!report.heads().equals(contents.heads())
+        if (!report.heads().equals(contents.heads()) || !report.trail().equals(contents.trailHead())
                 || !report.findings().stream().filter(Archive::isDamage).map(Problem::message)
                         .collect(Collectors.toSet())
                         .equals(expected)) {

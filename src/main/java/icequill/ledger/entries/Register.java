@@ -1,6 +1,8 @@
 package icequill.ledger.entries;
 
-import icequill.ledger.papers.Papers;
+import icequill.ledger.trail.Subject;
+import icequill.ledger.trail.Trail;
+import icequill.ledger.trail.TrailEvent;
 import icequill.party.Address;
 import icequill.party.Customer;
 import icequill.problem.Checked;
@@ -16,7 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 
-/** Adds and changes customers, sites, machines, visits, agreements and requests. Each refuses what would leave the book untrue. */
+/** Adds and changes customers, sites, machines, visits, agreements and requests, and leaves a trail. Each refuses what would leave the book untrue. */
 public final class Register {
 
     /** What stands in the place of what was forgotten. */
@@ -25,35 +27,66 @@ public final class Register {
     private final Handle handle;
     private final Entries entries;
     private final Instant now;
+    private final Trail trail;
 
-    public Register(Handle handle, Instant now) {
+    /** What is to be noted of a change. */
+    private record Noted(Subject subject, String entry, TrailEvent event) {
+
+        static Noted of(CustomerEntry customer, TrailEvent event) {
+            return new Noted(Subject.CUSTOMER, customer.id(), event);
+        }
+
+        static Noted of(SiteEntry site, TrailEvent event) {
+            return new Noted(Subject.SITE, site.id(), event);
+        }
+
+        static Noted of(MachineEntry machine, TrailEvent event) {
+            return new Noted(Subject.MACHINE, Subject.part(machine.site(), machine.id()), event);
+        }
+
+        static Noted of(VisitEntry visit, TrailEvent event) {
+            return new Noted(Subject.VISIT, visit.id(), event);
+        }
+
+        static Noted of(AgreementEntry agreement, TrailEvent event) {
+            return new Noted(Subject.AGREEMENT, agreement.id(), event);
+        }
+
+        static Noted of(RequestEntry request, TrailEvent event) {
+            return new Noted(Subject.REQUEST, Subject.part(request.kind(), request.id()), event);
+        }
+    }
+
+    public Register(Handle handle, Instant now, Trail trail) {
         this.handle = handle;
         this.entries = new Entries(handle);
         this.now = now;
+        this.trail = trail;
     }
 
     public Checked<CustomerEntry> add(CustomerEntry entry) {
         Problems problems = taken("customer", entry.id());
         problems.addAll(parentProblems(entry));
-        return stored(problems, entry, () -> new CustomerRows(handle).insert(entry));
+        return stored(problems, entry, Noted.of(entry, TrailEvent.ADDED), () -> new CustomerRows(handle).insert(entry));
     }
 
     public Checked<CustomerEntry> change(CustomerEntry entry) {
         Problems problems = missing(entries.customer(entry.id()));
         problems.addAll(parentProblems(entry));
-        return stored(problems, entry, () -> new CustomerRows(handle).update(entry));
+        return stored(problems, entry, Noted.of(entry, TrailEvent.CHANGED),
+                () -> new CustomerRows(handle).update(entry));
     }
 
     public Checked<SiteEntry> add(SiteEntry site) {
         Problems problems = taken("site", site.id());
         problems.take(entries.customer(site.customer()));
-        return stored(problems, site, () -> SiteRows.insert(handle, site));
+        return stored(problems, site, Noted.of(site, TrailEvent.ADDED), () -> SiteRows.insert(handle, site));
     }
 
     public Checked<SiteEntry> change(SiteEntry site) {
         Problems problems = missing(entries.site(site.id()));
         problems.take(entries.customer(site.customer()));
-        return stored(problems, site, () -> SiteRows.update(handle, site));
+        return stored(problems, site, Noted.of(site, TrailEvent.CHANGED), () -> SiteRows.update(handle, site));
     }
 
     public Checked<MachineEntry> add(MachineEntry machine) {
@@ -61,19 +94,21 @@ public final class Register {
         if (entries.machine(machine.site(), machine.id()) instanceof Checked.Sound<MachineEntry>) {
             problems.add(exists("machine at " + machine.site(), machine.id()));
         }
-        return stored(problems, machine, () -> MachineRows.insert(handle, machine));
+        return stored(problems, machine, Noted.of(machine, TrailEvent.ADDED),
+                () -> MachineRows.insert(handle, machine));
     }
 
     public Checked<MachineEntry> change(MachineEntry machine) {
         return stored(missing(entries.machine(machine.site(), machine.id())), machine,
-                () -> MachineRows.update(handle, machine));
+                Noted.of(machine, TrailEvent.CHANGED), () -> MachineRows.update(handle, machine));
     }
 
     /** A visit that is planned, or was done. */
     public Checked<VisitEntry> record(VisitEntry visit) {
         Problems problems = taken("visit", visit.id());
         problems.take(entries.site(visit.site()));
-        return stored(problems, visit, () -> VisitRows.insert(handle, visit, now));
+        return stored(problems, visit, Noted.of(visit, TrailEvent.RECORDED),
+                () -> VisitRows.insert(handle, visit, now));
     }
 
     /** Notes a visit anew, as long as no paper was issued for it; one that was planned may be done now, but not the other way. */
@@ -88,21 +123,23 @@ public final class Register {
         paperOf(visit.id()).ifPresent(number -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                 "visit \"" + visit.id() + "\" was billed as " + number,
                 "a credit note for it, and a visit of another id"));
-        return stored(problems, visit, () -> VisitRows.update(handle, visit, now));
+        return stored(problems, visit, Noted.of(visit, TrailEvent.CHANGED), () -> VisitRows.update(handle, visit, now));
     }
 
     public Checked<AgreementEntry> add(AgreementEntry agreement) {
         Problems problems = taken("agreement", agreement.id());
         problems.addAll(sameNumber(agreement));
         problems.take(entries.site(agreement.site()));
-        return stored(problems, agreement, () -> AgreementRows.insert(handle, agreement, now));
+        return stored(problems, agreement, Noted.of(agreement, TrailEvent.ADDED),
+                () -> AgreementRows.insert(handle, agreement, now));
     }
 
     public Checked<AgreementEntry> change(AgreementEntry agreement) {
         Problems problems = new Problems();
         problems.addAll(sameNumber(agreement));
         problems.take(entries.site(agreement.site()));
-        return stored(problems, agreement, () -> AgreementRows.update(handle, agreement, now));
+        return stored(problems, agreement, Noted.of(agreement, TrailEvent.CHANGED),
+                () -> AgreementRows.update(handle, agreement, now));
     }
 
     private List<Problem> sameNumber(AgreementEntry agreement) {
@@ -112,12 +149,14 @@ public final class Register {
 
     public Checked<RequestEntry> add(RequestEntry request) {
         Problems problems = missing(entries.site(request.site()));
-        return stored(problems, request, () -> RequestRows.insert(handle, request, now));
+        return stored(problems, request, Noted.of(request, TrailEvent.ADDED),
+                () -> RequestRows.insert(handle, request, now));
     }
 
     public Checked<RequestEntry> change(RequestEntry request) {
         Problems problems = missing(entries.site(request.site()));
-        return stored(problems, request, () -> RequestRows.update(handle, request, now));
+        return stored(problems, request, Noted.of(request, TrailEvent.CHANGED),
+                () -> RequestRows.update(handle, request, now));
     }
 
     /** Takes a recorded visit back. Whether an invoice of it stands is for the caller to know. */
@@ -125,7 +164,8 @@ public final class Register {
         Problems problems = missing(entries.visit(visit));
         problems.addAll(withdrawn(visit));
         Withdrawal withdrawal = new Withdrawal(now, reason);
-        return stored(problems, withdrawal, () -> VisitRows.withdraw(handle, visit, reason, now));
+        return stored(problems, withdrawal, new Noted(Subject.VISIT, visit, TrailEvent.WITHDRAWN),
+                () -> VisitRows.withdraw(handle, visit, reason, now));
     }
 
     private List<Problem> withdrawn(String visit) {
@@ -136,14 +176,16 @@ public final class Register {
 
     /** Notes why a paper bears an earlier day than the one before it. */
     public void backdated(String number, String reason) {
-        handle.createUpdate("INSERT INTO paper_backdated (paper_id, reason)"
-                + " SELECT id, :reason FROM paper WHERE number = :number").bind("number", number)
-                .bind("reason", reason).execute();
+        trail.note(Subject.PAPER, number, TrailEvent.BACKDATED,
+                () -> handle.createUpdate("INSERT INTO paper_backdated (paper_id, reason)"
+                        + " SELECT id, :reason FROM paper WHERE number = :number").bind("number", number)
+                        .bind("reason", reason).execute());
     }
 
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines, visits, agreements and requests, and why visits were withdrawn. Papers that were issued stay as they are, as long as the law and the shop keep them.
+     * sites, machines, visits, agreements and requests, why visits were withdrawn, and what the trail says of all of it. Papers that were issued stay as they
+     * are, as long as the law and the shop keep them.
      *
      * @param day on which it is done
      */
@@ -152,26 +194,40 @@ public final class Register {
             CustomerEntry blank = new CustomerEntry(id,
                     Customer.named(BLANK),
                     known.parent(), Optional.of(day));
-            new CustomerRows(handle).update(blank);
+            forgotten(Noted.of(blank, TrailEvent.FORGOTTEN), () -> new CustomerRows(handle).update(blank));
             entries.sitesOf(id).forEach(this::forget);
+            trail.forget(id);
             return blank;
         });
     }
 
     private void forget(SiteEntry site) {
         Address address = new Address(List.of(), BLANK, BLANK, BLANK, site.address().country());
-        SiteRows.update(handle,
-                new SiteEntry(site.id(), site.customer(), BLANK, Optional.empty(), address, Optional.empty(), BLANK));
-        entries.machinesOf(site.id()).forEach(machine -> MachineRows.update(handle, new MachineEntry(machine.site(),
-                machine.id(), machine.model(), machine.serial(), machine.installed(), machine.position(), BLANK)));
-        entries.visitsAt(site.id()).forEach(visit -> VisitRows.update(handle,
-                new VisitEntry(visit.id(), visit.site(), visit.began(), visit.ended(), Optional.empty(),
-                        visit.isPlanned(), BLANK), now));
-        entries.agreementsAt(site.id()).forEach(agreement -> AgreementRows.update(handle,
-                new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), BLANK), now));
-        entries.requestsAt(site.id()).forEach(request -> RequestRows.update(handle,
-                new RequestEntry(request.kind(), request.id(), request.site(), BLANK), now));
-        VisitRows.forgetReasons(handle, site.id());
+        SiteEntry blank = new SiteEntry(site.id(), site.customer(), BLANK, Optional.empty(), address, Optional.empty(),
+                BLANK);
+        forgotten(Noted.of(blank, TrailEvent.FORGOTTEN), () -> SiteRows.update(handle, blank));
+        entries.machinesOf(site.id()).stream().map(machine -> new MachineEntry(machine.site(), machine.id(),
+                machine.model(), machine.serial(), machine.installed(), machine.position(), BLANK)).forEach(
+                        machine -> forgotten(Noted.of(machine, TrailEvent.FORGOTTEN),
+                                () -> MachineRows.update(handle, machine)));
+        entries.visitsAt(site.id()).stream().map(visit -> new VisitEntry(visit.id(), visit.site(), visit.began(),
+                visit.ended(), Optional.empty(), visit.isPlanned(), BLANK)).forEach(
+                        visit -> forgotten(Noted.of(visit, TrailEvent.FORGOTTEN), () -> {
+                            VisitRows.update(handle, visit, now);
+                            VisitRows.forgetReason(handle, visit.id());
+                        }));
+        entries.agreementsAt(site.id()).stream()
+                .map(agreement -> new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), BLANK))
+                .forEach(agreement -> forgotten(Noted.of(agreement, TrailEvent.FORGOTTEN),
+                        () -> AgreementRows.update(handle, agreement, now)));
+        entries.requestsAt(site.id()).stream()
+                .map(request -> new RequestEntry(request.kind(), request.id(), request.site(), BLANK))
+                .forEach(request -> forgotten(Noted.of(request, TrailEvent.FORGOTTEN),
+                        () -> RequestRows.update(handle, request, now)));
+    }
+
+    private void forgotten(Noted noted, Runnable blank) {
+        trail.note(noted.subject(), noted.entry(), noted.event(), blank);
     }
 
     private Optional<String> paperOf(String visit) {
@@ -215,9 +271,10 @@ public final class Register {
         return problems;
     }
 
-    private static <T> Checked<T> stored(Problems problems, T entry, Runnable store) {
+    /** Changes an entry that has no problems, and leaves the trail of it; whatever changes entries goes through here. */
+    private <T> Checked<T> stored(Problems problems, T entry, Noted noted, Runnable store) {
         return problems.or(() -> {
-            store.run();
+            trail.note(noted.subject(), noted.entry(), noted.event(), store);
             return entry;
         });
     }

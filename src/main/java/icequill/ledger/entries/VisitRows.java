@@ -57,10 +57,9 @@ public final class VisitRows {
                 .execute();
     }
 
-    /** The database lets this happen only where the site's customer is forgotten. */
-    public static void forgetReasons(Handle handle, String site) {
-        handle.createUpdate("UPDATE visit_withdrawn SET reason = ''"
-                + " WHERE visit_id IN (SELECT id FROM visit WHERE site_id = :site)").bind("site", site).execute();
+    /** The database lets this happen only where the visit's customer is forgotten. */
+    static void forgetReason(Handle handle, String visit) {
+        handle.execute("UPDATE visit_withdrawn SET reason = '' WHERE visit_id = ?", visit);
     }
 
     public static void insert(Handle handle, VisitEntry visit, Instant now) {

@@ -4,7 +4,11 @@ import icequill.files.disk.OwnersOnly;
 import icequill.ledger.find.FindWords;
 import icequill.ledger.store.BookContext;
 import icequill.ledger.store.Flush;
+import icequill.ledger.store.Seal;
 import icequill.ledger.store.Step;
+import icequill.ledger.trail.Subject;
+import icequill.ledger.trail.Trail;
+import icequill.ledger.trail.TrailEvent;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -23,16 +27,18 @@ public final class Issuing {
     private final Handle handle;
     private final PaperFiles files;
     private final BookContext surroundings;
+    private final Trail trail;
     private final List<PaperRow> issued = new ArrayList<>();
     private final Problems problems = new Problems();
 
     /** A number that was taken, and the seal of the paper before. */
     private record Taken(Series series, int position, String head, String issuedAt) {}
 
-    public Issuing(Handle handle, PaperFiles files, BookContext surroundings) {
+    public Issuing(Handle handle, PaperFiles files, BookContext surroundings, Trail trail) {
         this.handle = handle;
         this.files = files;
         this.surroundings = surroundings;
+        this.trail = trail;
     }
 
     /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
@@ -109,15 +115,19 @@ public final class Issuing {
         PaperRow row = row(taken, numbered, origin, printed, hash, whereabouts);
         issued.add(row);
         storeFile(row, printed.pdf().bytes());
+        trail.begin(Subject.PAPER, row.number(), TrailEvent.ISSUED, () -> storeRows(rows, row, printed));
+        step(Step.WORDS_STORED);
+        return Papers.byNumber(handle, row.number()).orElseThrow();
+    }
+
+    private void storeRows(NewPaper rows, PaperRow row, PrintedPaper printed) {
         String seal = row.seal();
         long id = rows.store(row, seal);
         step(Step.ROW_STORED);
-        rows.storeWords(id, whereabouts, FindWords.ofPaper(row.number(), row.position(), printed.facts()));
+        rows.storeWords(id, row.whereabouts(), FindWords.ofPaper(row.number(), row.position(), printed.facts()));
         handle.createUpdate("UPDATE series SET head = :head WHERE kind = :kind AND office = :office AND year = :year")
                 .bind("head", seal).bind("kind", row.kind()).bind("office", row.office()).bind("year", row.year())
                 .execute();
-        step(Step.WORDS_STORED);
-        return Papers.byNumber(handle, row.number()).orElseThrow();
     }
 
     private PaperRow row(Taken taken, Numbered numbered, Origin origin, PrintedPaper printed, String hash,

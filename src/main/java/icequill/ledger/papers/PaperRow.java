@@ -1,6 +1,7 @@
 package icequill.ledger.papers;
 
 import icequill.ledger.store.Minor;
+import icequill.ledger.store.Seal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -1,33 +1,41 @@
 package icequill.ledger.papers;
 
+import icequill.ledger.store.Seal;
+import icequill.ledger.trail.TrailHead;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
- * The newest seals of all series as one line to print, mail or keep elsewhere: how far each series has come, and one hash over their
- * seals. Whoever has it can tell at any later time whether a paper up to there was changed.
+ * The newest seals of all series and of the trail as one line to print, mail or keep elsewhere: how far each has come, and one hash
+ * over their seals. Whoever has it can tell at any later time whether a paper or a row of the trail up to there was changed.
  *
- * @param papers the number of the last paper of each series
+ * @param papers the number of the last paper of each series, and the name of the trail's last row
  * @param hash over their seals, in that order
  */
 public record SealLine(List<String> papers, String hash) {
 
     private static final String BEGIN = "icequill-seal";
     private static final Pattern FORM = Pattern
-            .compile(BEGIN + "((?: [A-Z]{2,3}(?:-[a-z0-9]{1,12})?-[0-9]{4}-[0-9]{5,10})+) ([0-9a-f]{64})");
+            .compile(BEGIN
+                    + "((?: [A-Z]{2,3}(?:-[a-z0-9]{1,12})?-[0-9]{4}-[0-9]{5,10}| trail-[0-9]{1,18})+) ([0-9a-f]{64})");
 
     public SealLine {
         papers = List.copyOf(papers);
     }
 
     /** Of a book as it stands. */
-    public static SealLine of(List<SeriesHead> heads) {
+    public static SealLine of(List<SeriesHead> heads, TrailHead trail) {
         List<SeriesHead> begun = heads.stream().filter(head -> head.papers() > 0).toList();
-        return new SealLine(begun.stream().map(head -> head.series().number(head.papers())).toList(),
-                hash(begun.stream().map(SeriesHead::seal).toList()));
+        Optional<TrailHead> kept = Optional.of(trail).filter(head -> head.rows() > 0);
+        return new SealLine(
+                Stream.concat(begun.stream().map(head -> head.series().number(head.papers())),
+                        kept.stream().map(TrailHead::name)).toList(),
+                hash(Stream.concat(begun.stream().map(SeriesHead::seal), kept.stream().map(TrailHead::seal))
+                        .toList()));
     }
 
     /** The first such line within a text. */

@@ -34,7 +34,10 @@ public final class Column {
     }
 
     public static Instant moment(RowView row, String name) {
-        String text = text(row, name);
+        return moment(name, text(row, name));
+    }
+
+    public static Instant moment(String name, String text) {
         try {
             return Instant.parse(text);
         } catch (DateTimeException none) {

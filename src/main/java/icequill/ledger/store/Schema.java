@@ -16,10 +16,10 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 7;
+    public static final int NEWEST = 9;
 
     /** Where Flyway writes which migrations were run. */
-    private static final String HISTORY = "flyway_schema_history";
+    public static final String HISTORY = "flyway_schema_history";
     private static final String RESOURCES = "classpath:icequill/ledger/";
 
     private Schema() {
@@ -43,7 +43,8 @@ public final class Schema {
         }
     }
 
-    private static int version(Handle handle) {
+    /** The same of a book that is open. */
+    public static int version(Handle handle) {
         Connection connection = handle.getConnection();
         // A server may hold other books, each in a schema of its own.
         try (ResultSet table = connection.getMetaData().getTables(null, connection.getSchema(), HISTORY, null)) {

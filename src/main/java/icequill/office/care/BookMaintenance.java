@@ -66,7 +66,7 @@ public final class BookMaintenance {
                 : Stream.of(new Problem(Code.BOOK_DAMAGED, Place.ofFile(report.file().toString()),
                         "this backup is for rescue only: the book is damaged, so no restore will take it",
                         "what follows mended first, and another backup"));
-        return AuditSheet.of(new AuditReport(report.papers(), report.heads(),
+        return AuditSheet.of(new AuditReport(report.papers(), report.heads(), report.trail(),
                 Stream.concat(rescue, report.findings().stream()).toList(), List.of()));
     }
 
@@ -77,7 +77,7 @@ public final class BookMaintenance {
 
     /** Takes into the shop's book the papers beside it that it lacks, out of their PDFs. */
     public Checked<AuditSheet> restoreFromPapers(LongConsumer progress) {
-        return Opening.despitePapers(book.place(), book.clock()).then(opened -> {
+        return Opening.despitePapers(book.place(), book.clock(), book.author()).then(opened -> {
             try (opened) {
                 return opened.takeFromPapers(READER, book.office(), progress).map(AuditSheet::of);
             }

@@ -70,6 +70,7 @@ final class ListForms {
             shop.forms().customer(ImportLists.values(row, Column.CUSTOMER), row.place(ImportLists.CUSTOMER),
                     old.map(CustomerEntry::customer), Optional.empty(), today,
                     row.cell(ImportLists.PARENT).isPresent() || parent.isPresent())
+                    .filter(customer -> parent.isPresent() || row.cell(ImportLists.PARENT).isEmpty())
                     .ifPresent(customer -> customers.put(id,
                             new CustomerEntry(id, customer, parent, Optional.empty())));
         });

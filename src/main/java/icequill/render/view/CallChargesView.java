@@ -2,11 +2,14 @@ package icequill.render.view;
 
 import icequill.agreement.Tier;
 import icequill.document.CallCharge;
+import icequill.party.Wording;
 import icequill.render.words.Sentences;
+import icequill.work.Band;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What calls cost in every labor band, and how soon somebody comes, as texts for {@code parts/plan.ftlh}. */
 record CallChargesView(List<CallCharge> calls, Sentences sentences) {
@@ -18,23 +21,48 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
      */
     Map<String, Object> model(List<Tier> tiers) {
         return Map.of("plans", tiers.stream().map(tier -> Sentences.capitalized(sentences.in(tier.name()))).toList(),
-                "bands", calls.stream().map(call -> band(call, tiers)).toList());
+                "grades", grades().stream().map(grade -> sentences.word("calls.hour", in(grade))).toList(),
+                "bands", calls.stream().map(call -> band(call, tiers)).toList(), "minimums",
+                grades().stream().flatMap(this::minimums).toList());
+    }
+
+    private List<Wording> grades() {
+        return calls.stream().flatMap(call -> call.grades().stream()).map(CallCharge.Hour::grade).distinct().toList();
     }
 
     private Map<String, Object> band(CallCharge call, List<Tier> tiers) {
-        return Map.of("name", Sentences.capitalized(sentences.in(call.band().name())), "serviceCall",
+        return Map.of("name", in(call.band()), "serviceCall",
                 sentences.formats().amount(call.serviceCall()), "hours",
-                call.grades().stream().map(this::hour).collect(Collectors.joining("; ")), "least",
-                sentences.formats().amount(call.least()), "response",
+                grades().stream().map(grade -> hour(call, grade)
+                        .map(hour -> sentences.formats().amount(hour.price())).orElse("–")).toList(),
+                "least", sentences.formats().amount(call.least()), "response",
                 tiers.stream().map(tier -> response(tier, call)).toList());
     }
 
-    private String hour(CallCharge.Hour hour) {
-        String price = sentences.formats().amount(hour.price());
-        return hour.minimum() == 0
-                ? sentences.word("calls.hour", sentences.in(hour.grade()), price)
-                : sentences.word("calls.hour-minimum", sentences.in(hour.grade()), price,
-                        sentences.duration(hour.minimum()));
+    private static Optional<CallCharge.Hour> hour(CallCharge call, Wording grade) {
+        return call.grades().stream().filter(hour -> hour.grade().equals(grade)).findFirst();
+    }
+
+    /** The least that is billed of a grade; said once where it is the same whenever somebody comes. */
+    private Stream<String> minimums(Wording grade) {
+        List<String> said = new ArrayList<>();
+        List<Integer> all = calls.stream().flatMap(call -> hour(call, grade).stream()).map(CallCharge.Hour::minimum)
+                .distinct().toList();
+        for (CallCharge call : calls) {
+            hour(call, grade).filter(hour -> hour.minimum() > 0).ifPresent(hour -> said.add(all.size() == 1
+                    ? sentences.word("calls.minimum", in(grade), sentences.duration(hour.minimum()))
+                    : sentences.word("calls.minimum-when", in(grade), in(call.band()),
+                            sentences.duration(hour.minimum()))));
+        }
+        return said.stream().distinct();
+    }
+
+    private String in(Wording grade) {
+        return Sentences.capitalized(sentences.in(grade));
+    }
+
+    private String in(Band band) {
+        return in(band.name());
     }
 
     private String response(Tier tier, CallCharge call) {

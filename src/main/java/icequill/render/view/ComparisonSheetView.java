@@ -58,7 +58,8 @@ public record ComparisonSheetView(ComparisonSheet sheet, Sentences sentences) {
 
     private Map<String, Object> plan(ComparisonSheet.Plan plan) {
         return Map.of("name", Sentences.capitalized(sentences.in(plan.name())), "visits",
-                sentences.word("choice.visits", String.valueOf(plan.visits()), String.valueOf(plan.fullCleans())),
+                sentences.say(Phrase.of("choice.visits", Fact.number(plan.visits(), "visit"),
+                        Fact.number(plan.fullCleans(), "full-cleaning"))),
                 "price", amount(plan.price()), "singly", amount(plan.singly()), "saves",
                 amount(plan.singly().subtract(plan.price())), "breakEven",
                 plan.breakEven().map(String::valueOf).orElse("–"), "how",

@@ -4,12 +4,12 @@ import icequill.agreement.Billing;
 import icequill.agreement.Tier;
 import icequill.document.CatchUpPrice;
 import icequill.document.MaintenanceQuote;
+import icequill.document.PastCalls;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.party.Wording;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
 /** A maintenance quote as texts, ready for {@code maintenance-quote.ftlh}. */
@@ -35,21 +34,27 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
                 new LetterView(quote, title, sentences).model(quote.billTo(), facts()));
         List<Tier> tiers = quote.plans().stream().map(PlanYear::tier).toList();
         PlanYearView years = new PlanYearView(sentences);
+        PlannedWorkView work = new PlannedWorkView(quote.plans(), sentences);
+        ChoicesView choices = new ChoicesView(quote, sentences);
         model.put("draft", quote.number().isEmpty());
         model.put("currency", quote.choices().getFirst().net().getCurrency().getCurrencyCode());
         model.put("machines",
                 quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
-        model.put("interval", sentences.say(Phrase.of("plan.interval",
-                Fact.number(quote.interval().months(), "month"))));
-        model.put("reasons", quote.interval().reasons().stream().map(sentences::say).map(Sentences::capitalized)
-                .toList());
-        model.put("choices", quote.choices().stream().map(this::choice).toList());
+        model.put("recommended", recommended());
+        model.put("why", why());
+        model.put("choices", choices.rows());
+        model.put("ticks", choices.ticks());
+        model.put("lastYear", quote.lastYear().map(this::lastYear).orElse(""));
         model.put("calls", new CallChargesView(quote.calls(), sentences).model(tiers));
-        model.put("plans", quote.plans().stream().map(years::model).toList());
+        model.put("scopes", work.scopes());
+        model.put("days", work.days());
         model.put("excluded", years.sentencesOf(
                 tiers.stream().flatMap(tier -> tier.exclusions().stream()).distinct().toList()));
-        model.put("catchUp", quote.catchUp().map(this::catchUp).orElse(Map.of()));
         model.put("terms", terms());
+
+        model.put("annex", quote.annex() ? sentences.word("plan.annex") : "");
+        model.put("catchUp", quote.catchUp().map(price -> new CatchUpView(price, sentences).model()).orElse(Map.of()));
+        model.put("plans", quote.plans().stream().map(years::model).toList());
         return model;
     }
 
@@ -60,71 +65,58 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
                 .add("fact.vendor", quote.vendorNumber()).rows();
     }
 
-    private Map<String, Object> choice(PlanChoice choice) {
-        Map<String, Object> row = new LinkedHashMap<>();
-        String name = sentences.word("choice.name." + ConstantKey.of(choice.kind()), plan(choice.plan()));
-        row.put("name", Sentences.capitalized(name));
-        row.put("visits", choice.visits() == 0
-                ? sentences.word("choice.no-visits")
-                : sentences.word("choice.visits", String.valueOf(choice.visits()),
-                        String.valueOf(choice.fullCleans())));
-        row.put("net", planned(choice, choice.net()));
-        row.put("tax", planned(choice, choice.tax()));
-        row.put("gross", planned(choice, choice.gross()));
-        row.put("payments", payments(choice));
-        row.put("why", choice.reasons().stream().map(sentences::say).map(Sentences::capitalized)
-                .collect(Collectors.joining(" ")));
-        return row;
+    private PlanChoice recommendedChoice() {
+        return quote.choices().stream().filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT)
+                .filter(choice -> choice.plan().filter(quote.recommended()::equals).isPresent()).findFirst()
+                .orElseThrow();
     }
 
-    private String planned(PlanChoice choice, MonetaryAmount amount) {
-        return choice.visits() == 0 ? sentences.word("choice.by-call") : sentences.formats().amount(amount);
+    private String recommended() {
+        PlanChoice choice = recommendedChoice();
+        Fact name = new Fact.Named(quote.recommended().english(), quote.recommended().spanish());
+        return sentences.say(Phrase.of("plan.recommend", name,
+                choice.fullCleans() == choice.visits()
+                        ? Fact.number(choice.visits(), "full-cleaning")
+                        : Fact.number(choice.visits(), "visit"),
+                new Fact.Amount(choice.net())));
     }
 
-    private String plan(Optional<Wording> plan) {
-        return plan.map(sentences::in).orElse("");
+    /** How often machines should be cleaned and why, what the plan is short of that, and what comes on top in the first year. */
+    private List<String> why() {
+        List<String> why = new ArrayList<>();
+        int months = quote.interval().months();
+        List<String> reasons = quote.interval().reasons().stream().map(sentences::say).toList();
+        why.add(sentences.say(Phrase.of("plan.interval", Fact.number(months, "month"),
+                new Fact.Text(String.join("; ", reasons)))));
+        Optional<Integer> gap = recommendedChoice().months();
+        if (gap.filter(found -> found <= months).isEmpty()) {
+            why.add(sentences.say(Phrase.of("plan.nearest", Fact.number(months, "month"))));
+        }
+        quote.catchUp().filter(price -> !price.extra().isZero()).ifPresent(price -> why.add(catchUp(price)));
+        return why;
     }
 
-    /** Payments that are alike are counted: "4 × 171.25". */
-    private List<String> payments(PlanChoice choice) {
-        Map<String, Integer> counted = new LinkedHashMap<>();
-        choice.payments()
-                .forEach(payment -> counted.merge(sentences.formats().amount(payment.amount()), 1, Integer::sum));
-        return counted.isEmpty()
-                ? List.of(sentences.word(choice.visits() == 0 ? "choice.by-call" : "choice.by-visit"))
-                : counted.entrySet().stream().map(entry -> entry.getValue() + " × " + entry.getKey()).toList();
+    private String catchUp(CatchUpPrice price) {
+        MonetaryAmount first = recommendedChoice().net().add(price.extra());
+        return sentences.say(Phrase.of("plan.first-year", new Fact.Amount(price.extra()), new Fact.Amount(first)));
     }
 
-    private Map<String, Object> catchUp(CatchUpPrice price) {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("surveyed", sentences.say(Phrase.of("catch-up.surveyed", new Fact.Day(price.surveyed()))));
-        model.put("machines", price.machines().stream().map(this::found).toList());
-        model.put("lines", price.lines().stream().map(line -> new LineView(line, sentences).row(false)).toList());
-        model.put("whole", sentences.formats().amount(price.whole()));
-        model.put("usual", sentences.formats().amount(price.usual().negate()));
-        model.put("extra", sentences.formats().amount(price.extra()));
-        return model;
-    }
-
-    private Map<String, String> found(CatchUpPrice.Found machine) {
-        return Map.of("where", Sentences.capitalized(machine.where()), "lastCleaned",
-                machine.lastCleaned().map(day -> sentences.formats().day(day))
-                        .orElseGet(() -> sentences.word("catch-up.unknown")),
-                "found", Sentences.capitalized(machine.found().isEmpty()
-                        ? sentences.word("catch-up.fair")
-                        : joined(machine.found())),
-                "note", machine.note().orElse(""), "tasks", Sentences.capitalized(joined(machine.tasks())));
-    }
-
-    private String joined(List<Wording> texts) {
-        return texts.stream().map(sentences::in).collect(Collectors.joining("; "));
+    private String lastYear(PastCalls past) {
+        if (past.calls() < 2) {
+            return past.calls() == 0
+                    ? sentences.word("plan.no-calls")
+                    : sentences.say(Phrase.of("plan.one-call", new Fact.Amount(past.each())));
+        }
+        return sentences.say(Phrase.of("plan.past-calls", Fact.number(past.calls(), "call"),
+                new Fact.Amount(past.each()), new Fact.Text(sentences.formula(past.how().figure())),
+                new Fact.Amount(past.together())));
     }
 
     private List<String> terms() {
         List<String> terms = new ArrayList<>();
         terms.add(sentences.say(Phrase.of("plan.term", Fact.number(quote.term().months(), "month"),
                 new Fact.Day(quote.term().start()))));
-        terms.add(sentences.word("billing." + billingKey(quote.billing())));
+        terms.add(sentences.word("plan.billed." + billingKey(quote.billing())));
         terms.add(sentences.say(Phrase.of("plan.holds", new Fact.Day(quote.validUntil()))));
         terms.add(sentences.word("plan.tax-estimated"));
         terms.add(sentences.word(quote.customerEmptiesBin() ? "plan.bin-customer" : "plan.bin-shop"));

@@ -41,7 +41,7 @@ record PlanYearView(Sentences sentences) {
                 + " "
                 + sentences.say(Phrase.of("plan.begins", new Fact.Time(work.arrival()))));
         model.put("machines", machines(work.machines()));
-        model.put("lines", work.lines().stream().map(line -> new LineView(line, sentences).row(false)).toList());
+        model.put("lines", new LikeLines(work.lines(), sentences).rows());
         model.put("net", sentences.formats().amount(work.net()));
         model.put("label", sentences.word(count == 1 ? "plan.one-visit" : "plan.each-visit", String.valueOf(count)));
         return model;

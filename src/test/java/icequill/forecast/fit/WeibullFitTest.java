@@ -3,6 +3,7 @@ package icequill.forecast.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.RatesFixture;
 import icequill.forecast.FoulingLife;
 import icequill.party.SiteKind;
 import icequill.problem.Code;
@@ -22,15 +23,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Fits against published cases, the bare likelihood on a grid, and records drawn from known clocks. */
 class WeibullFitTest {
 
+    private static final SiteKind BAR = RatesFixture.kind("bar");
+
     private static final List<Double> NIST_STOPS = List.of(54.0, 187.0, 216.0, 240.0, 244.0, 335.0, 361.0, 373.0,
             375.0, 386.0);
 
     private static Run stop(double months) {
-        return new Run(SiteKind.BAR, months, true, Place.NOWHERE);
+        return new Run(BAR, months, true, Place.NOWHERE);
     }
 
     private static Run ran(double months) {
-        return new Run(SiteKind.BAR, months, false, Place.NOWHERE);
+        return new Run(BAR, months, false, Place.NOWHERE);
     }
 
     private static List<Run> nist() {
@@ -168,10 +171,10 @@ class WeibullFitTest {
         List<Run> runs = new ArrayList<>();
         double before = 0;
         for (double stop : stops) {
-            runs.add(new Run(SiteKind.BAR, before, stop, stop, true, Place.NOWHERE));
+            runs.add(new Run(BAR, before, stop, stop, true, Place.NOWHERE));
             before = stop;
         }
-        runs.add(new Run(SiteKind.BAR, before, end, end, false, Place.NOWHERE));
+        runs.add(new Run(BAR, before, end, end, false, Place.NOWHERE));
         return runs;
     }
 
@@ -194,7 +197,7 @@ class WeibullFitTest {
 
         Fit.Found fit = found(runs);
         Fit.Found renewal = found(runs.stream()
-                .map(run -> new Run(SiteKind.BAR, run.months() - run.entered(), run.stopped(), Place.NOWHERE))
+                .map(run -> new Run(BAR, run.months() - run.entered(), run.stopped(), Place.NOWHERE))
                 .toList());
 
         // About 650 stops: 4 standard errors of the shape are 4 x 2.5 / sqrt(650).
@@ -213,13 +216,13 @@ class WeibullFitTest {
             double life = 14 * Math.pow(-Math.log(1 - random.nextDouble()), 1 / 2.5);
             if (life > entered) {
                 double end = Math.min(life, entered + 9);
-                runs.add(new Run(SiteKind.BAR, entered, end, end, life == end, Place.NOWHERE));
+                runs.add(new Run(BAR, entered, end, end, life == end, Place.NOWHERE));
             }
         }
 
         Fit.Found fit = found(runs);
         Fit.Found blind = found(runs.stream()
-                .map(run -> new Run(SiteKind.BAR, run.months(), run.stopped(), Place.NOWHERE)).toList());
+                .map(run -> new Run(BAR, run.months(), run.stopped(), Place.NOWHERE)).toList());
 
         // About 1,200 stops: 4 standard errors.
         assertThat(fit.clock().shape()).isEqualTo(2.5, within(0.35));
@@ -236,7 +239,7 @@ class WeibullFitTest {
             double life = 9 * Math.pow(-Math.log(1 - random.nextDouble()), 1 / 2.2);
             double month = Math.floor(life / 2) * 2;
             runs.add(life < 14
-                    ? new Run(SiteKind.BAR, 0, month, month + 2, true, Place.NOWHERE)
+                    ? new Run(BAR, 0, month, month + 2, true, Place.NOWHERE)
                     : ran(14));
         }
         Map<Double, Long> stops = runs.stream().filter(Run::stopped)
@@ -294,14 +297,15 @@ class WeibullFitTest {
     @Test
     void byKind_kindsApart_pooledWithinEach() {
         List<Run> bakery = nist().stream()
-                .map(run -> new Run(SiteKind.BAKERY, run.months() / 100, run.stopped(), Place.NOWHERE)).toList();
+                .map(run -> new Run(RatesFixture.kind("bakery"), run.months() / 100, run.stopped(), Place.NOWHERE))
+                .toList();
 
         var fits = WeibullFit.byKind(Stream.concat(bakery.stream(), Stream.of(stop(4), ran(6))).toList())
                 .orElseThrow();
 
-        assertThat(fits.get(SiteKind.BAKERY)).isInstanceOfSatisfying(Fit.Found.class,
+        assertThat(fits.get(RatesFixture.kind("bakery"))).isInstanceOfSatisfying(Fit.Found.class,
                 fit -> assertThat(fit.clock().scale()).isEqualTo(6.065280, within(5e-6)));
-        assertThat(fits.get(SiteKind.BAR)).isEqualTo(new Fit.TooFew(1, 2));
+        assertThat(fits.get(BAR)).isEqualTo(new Fit.TooFew(1, 2));
     }
 
     @ParameterizedTest
@@ -309,7 +313,7 @@ class WeibullFitTest {
     void run_absurdLength_isReportedWithItsPlace(double months) {
         Place row = new Place("runs.csv", 7, "months");
 
-        List<Problem> problems = WeibullFit.byKind(List.of(stop(3), new Run(SiteKind.BAR, months, true, row)))
+        List<Problem> problems = WeibullFit.byKind(List.of(stop(3), new Run(BAR, months, true, row)))
                 .problems();
 
         assertThat(problems).extracting(Problem::code).containsExactly(Code.OUT_OF_RANGE);

@@ -14,10 +14,10 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.PaperRows;
-import icequill.ledger.papers.Seal;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
+import icequill.ledger.store.Seal;
 import icequill.problem.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -54,7 +54,8 @@ class AuditTest {
     void editedRow_isFound(Database database) {
         assertThat(afterwards(database, "UPDATE paper SET dated = '2026-05-15' WHERE number = 'INV-2026-00002'"))
                 .containsExactly("INV-2026-00002 was changed after it was issued: its row does not fit its seal",
-                        "INV-2026-00002: the date is 2026-05-15 in the row, and 2026-05-14 in the data");
+                        "INV-2026-00002: the date is 2026-05-15 in the row, and 2026-05-14 in the data",
+                        "paper \"INV-2026-00002\" is not as the trail has it: dated");
     }
 
     @ParameterizedTest
@@ -89,14 +90,15 @@ class AuditTest {
             });
 
             assertThat(Books.audit(book).findings()).extracting(Problem::message).containsExactly(
-                    "INV-2026-00003 does not follow the paper before it: one of the two was changed, or put in later");
+                    "INV-2026-00003 does not follow the paper before it: one of the two was changed, or put in later",
+                    "paper \"INV-2026-00002\" is not as the trail has it: seal");
         }
     }
 
     /** Every seal fits again, and so does the series; the papers bear what they were told when they were printed. */
     @ParameterizedTest
     @EnumSource
-    void sealsReckonedAnew_areFoundByThePapersAlone(Database database) {
+    void sealsReckonedAnew_areFoundByThePapersAndTheTrail(Database database) {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
             threePapers(book);
@@ -111,7 +113,10 @@ class AuditTest {
                     "the file of INV-2026-00002 bears another seal of the paper before it than the book: seals were"
                             + " reckoned anew",
                     "the file of INV-2026-00003 bears another seal of the paper before it than the book: seals were"
-                            + " reckoned anew");
+                            + " reckoned anew",
+                    "paper \"INV-2026-00001\" is not as the trail has it: seal",
+                    "paper \"INV-2026-00002\" is not as the trail has it: seal",
+                    "paper \"INV-2026-00003\" is not as the trail has it: seal");
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -144,6 +149,7 @@ class AuditTest {
                 "DELETE FROM paper_line WHERE paper_id = (SELECT id FROM paper WHERE number = 'INV-2026-00002')",
                 "DELETE FROM paper WHERE number = 'INV-2026-00002'"))
                 .containsExactly("INV-2026-00002 is missing", "papers are found by 8 words that are not in their data",
+                        "paper \"INV-2026-00002\" is in the trail, and not in the book",
                         "the book knows of no such file");
     }
 
@@ -154,6 +160,7 @@ class AuditTest {
                 "DELETE FROM paper_line WHERE paper_id = (SELECT id FROM paper WHERE number = 'INV-2026-00003')",
                 "DELETE FROM paper WHERE number = 'INV-2026-00003'"))
                 .containsExactly("INV-2026-00003 is missing", "papers are found by 8 words that are not in their data",
+                        "paper \"INV-2026-00003\" is in the trail, and not in the book",
                         "the book knows of no such file");
     }
 

@@ -123,11 +123,12 @@ class RestoreAttackTest {
             public Checked<Read> read(String json) {
                 if (!begun) {
                     begun = true;
-                    Thread.ofVirtual().start(() -> adding.complete(Opening.open(place, Books.CLOCK).then(book -> {
-                        try (book) {
-                            return book.write(transaction -> transaction.register().add(colleague()));
-                        }
-                    })));
+                    Thread.ofVirtual()
+                            .start(() -> adding.complete(Opening.open(place, Books.CLOCK, Books.AUTHOR).then(book -> {
+                                try (book) {
+                                    return book.write(transaction -> transaction.register().add(colleague()));
+                                }
+                            })));
                 }
                 return Books.READER.read(json);
             }
@@ -179,7 +180,7 @@ class RestoreAttackTest {
         Files.writeString(half, "%PDF INV-2026-00001");
         Files.createFile(files.restoring());
 
-        assertThat(Opening.open(place, Books.CLOCK).problems()).extracting(Problem::message)
+        assertThat(Opening.open(place, Books.CLOCK, Books.AUTHOR).problems()).extracting(Problem::message)
                 .containsExactly("a restore was stopped before its end, so there is no book yet");
         assertThat(restore(file, place).problems()).isEmpty();
         try (Book book = Books.open(place)) {

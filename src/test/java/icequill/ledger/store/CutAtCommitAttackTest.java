@@ -77,7 +77,8 @@ class CutAtCommitAttackTest {
         String url = ADDRESS.matcher(direct.url()).replaceFirst("//127.0.0.1:" + proxy.port() + "/")
                 + "&preferQueryMode=simple";
         return Opening
-                .open(new BookPlace.OnServer(url, direct.papers()), Books.CLOCK, LockWait.of(Duration.ofSeconds(2)))
+                .open(new BookPlace.OnServer(url, direct.papers()), Books.CLOCK, Books.AUTHOR,
+                        LockWait.of(Duration.ofSeconds(2)))
                 .orElseThrow();
     }
 

@@ -84,7 +84,7 @@ class ManyWritersTest {
                 new InputStreamReader(holder.getInputStream(), StandardCharsets.UTF_8));
                 OutputStream in = holder.getOutputStream()) {
             assertThat(out.readLine()).isEqualTo("holding");
-            try (Book book = Opening.open(place, Books.CLOCK, quick()).orElseThrow()) {
+            try (Book book = Opening.open(place, Books.CLOCK, Books.AUTHOR, quick()).orElseThrow()) {
                 List<Problem> problems = Books.issue(book, 1).problems();
 
                 assertThat(problems).extracting(Problem::code).containsExactly(Code.BOOK_IN_USE);

@@ -7,14 +7,15 @@ import icequill.ledger.Book;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
-import icequill.ledger.entries.SiteRows;
-import icequill.ledger.entries.VisitRows;
 import icequill.ledger.entries.Withdrawal;
+import icequill.ledger.trail.TrailQuestion;
+import icequill.ledger.trail.TrailRow;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
@@ -45,15 +46,20 @@ class SchemaTest {
         BookPlace place = database.place(shop);
         Files.createDirectories(shop.resolve("book"));
         try (Connections connections = Connections.to(place)) {
+            Schema.migrate(connections, 1);
+            connections.writer().useTransaction(SchemaTest::insertGroup);
             Schema.migrate(connections, version);
             assertThat(Schema.version(connections.writer())).isEqualTo(version);
-            connections.writer().useTransaction(SchemaTest::insertGroup);
         }
 
         try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
             assertThat(Schema.version(connections.writer())).isEqualTo(Schema.NEWEST);
             assertThat(Books.read(book, reading -> reading.entries().customers())).containsExactly(Entered.group());
             Books.issue(book, 1).orElseThrow();
+            assertThat(Books.audit(book).findings()).isEmpty();
+            assertThat(Books.read(book, reading -> reading.trail().find(new TrailQuestion(Optional.of("oven-group"),
+                    Optional.empty(), Optional.empty(), Optional.empty(), 9)))).extracting(TrailRow::event)
+                    .containsExactly("TAKEN_OVER");
             assertThatThrownBy(() -> connections.writer().useHandle(handle -> handle.execute("DELETE FROM paper")))
                     .hasStackTraceContaining("an issued paper never");
         }
@@ -68,19 +74,23 @@ class SchemaTest {
         try (Connections connections = Connections.to(place)) {
             Schema.migrate(connections, WITHOUT_FORGETTING);
             connections.writer().useTransaction(handle -> {
+                handle.execute("INSERT INTO customer (id, name, claims_exemption, forgotten_on)"
+                        + " VALUES ('crumb-lane', '', 0, '2026-05-14')");
+                handle.execute("INSERT INTO site (id, customer_id, name, street, city, region, postal_code, country,"
+                        + " data)"
+                        + " VALUES ('bakery', 'crumb-lane', '', '', '', '', '', 'US', '')");
                 handle.execute(
-                        "INSERT INTO customer (id, name, claims_exemption) VALUES ('crumb-lane', 'Crumb Lane', 0)");
-                SiteRows.insert(handle, Entered.site());
-                VisitRows.insert(handle, Entered.visit(), Books.CLOCK.instant());
-                handle.execute("INSERT INTO visit_withdrawn VALUES (?, ?, 'Mrs. Baker says no')", Entered.visit().id(),
-                        Books.CLOCK.instant().toString());
-                handle.execute("UPDATE customer SET forgotten_on = '2026-05-14' WHERE id = 'crumb-lane'");
+                        "INSERT INTO visit (id, site_id, began, ended, data, recorded_at) VALUES ('spring', 'bakery',"
+                                + " '2026-05-13T09:00-04:00[America/New_York]', '2026-05-13T10:00-04:00[America/New_York]', '',"
+                                + " '2026-05-13T15:00:00Z')");
+                handle.execute("INSERT INTO visit_withdrawn (visit_id, withdrawn_at, reason)"
+                        + " VALUES ('spring', '2026-05-14T16:00:00Z', 'Mrs. Baker says no')");
             });
         }
 
         try (Book book = Books.open(place)) {
-            assertThat(Books.read(book, reading -> List.of(reading.entries().withdrawal(Entered.visit().id())
-                    .orElseThrow()))).containsExactly(new Withdrawal(Books.CLOCK.instant(), ""));
+            assertThat(Books.read(book, reading -> List.of(reading.entries().withdrawal("spring").orElseThrow())))
+                    .containsExactly(new Withdrawal(Books.CLOCK.instant(), ""));
         }
     }
 

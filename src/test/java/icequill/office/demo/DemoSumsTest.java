@@ -73,7 +73,7 @@ class DemoSumsTest {
     @Test
     void maintenanceQuotes_visitsAndYears() throws IOException {
         for (Path paper : named("MQ-.*")) {
-            List<Row> rows = PrintedRows.of(paper).between(HEAD, "(Terms|Condiciones)").rows();
+            List<Row> rows = PrintedRows.of(paper).from(HEAD).rows();
             float margin = new PrintedRows(rows).margin();
             BigDecimal lines = BigDecimal.ZERO;
             BigDecimal visits = BigDecimal.ZERO;
@@ -103,7 +103,8 @@ class DemoSumsTest {
                             .isEqualByComparingTo(amount.get());
                     sums++;
                 } else if (text
-                        .matches("(Less the same visit|Menos la misma visita|Catching up, charged|Puesta al día).*")) {
+                        .matches(
+                                "(Less the same visit|Menos la misma visita|First-time deep cleaning, charged|Limpieza profunda inicial, se).*")) {
                     lines = BigDecimal.ZERO;
                 } else {
                     lines = lines.add(amount.get());
@@ -113,12 +114,12 @@ class DemoSumsTest {
         }
     }
 
-    /** Before tax and tax are what is paid with tax, and the payments are the price. */
+    /** The first year and its tax are what is paid with tax, and the payments are the price of a year. */
     @Test
     void maintenanceQuotes_choices() throws IOException {
         for (Path paper : named("MQ-.*")) {
             PrintedRows table = PrintedRows.of(paper).between("(Your choices|Sus opciones).*",
-                    "(What calls cost|Lo que cuestan).*");
+                    "(Calls come on top|Los servicios por llamado se suman).*");
             int checked = 0;
             BigDecimal net = BigDecimal.ZERO;
             BigDecimal payments = BigDecimal.ZERO;
@@ -128,12 +129,13 @@ class DemoSumsTest {
                     assertThat(payments).as(row.text()).isIn(BigDecimal.ZERO, net);
                     net = amounts.get(0);
                     payments = BigDecimal.ZERO;
-                    assertThat(net.add(amounts.get(1))).as(row.text()).isEqualByComparingTo(amounts.get(2));
+                    assertThat(amounts.get(amounts.size() - 3).add(amounts.get(amounts.size() - 2))).as(row.text())
+                            .isEqualByComparingTo(amounts.getLast());
                     checked++;
                 }
                 payments = payments.add(times(row.text()));
             }
-            assertThat(payments).as(paper.toString()).isEqualByComparingTo(net);
+            assertThat(payments).as(paper.toString()).isIn(BigDecimal.ZERO, net);
             assertThat(checked).isEqualTo(3);
         }
     }

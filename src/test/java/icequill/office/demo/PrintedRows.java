@@ -84,6 +84,11 @@ record PrintedRows(List<Row> rows) {
         return new PrintedRows(until < 0 ? List.of() : rows.subList(from + 1, until + 1));
     }
 
+    /** The rows after the first that matches. */
+    PrintedRows from(String first) {
+        return new PrintedRows(rows.subList(find(0, first) + 1, rows.size()));
+    }
+
     /** The rows that match, without those before the first and after the last. */
     List<Row> matching(String pattern) {
         return rows.stream().filter(row -> row.text().matches(pattern)).toList();

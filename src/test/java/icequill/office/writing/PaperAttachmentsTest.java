@@ -6,7 +6,6 @@ import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.files.paper.PaperJson;
-import icequill.office.Office;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.render.VeraPdf;
@@ -96,7 +95,7 @@ public class PaperAttachmentsTest {
         Files.createDirectories(folder.resolve("papers"));
         Files.writeString(folder.resolve("papers/invoice-2026-0114.xml"), "kept");
 
-        List<Problem> problems = Office.of(folder)
+        List<Problem> problems = DemoShop.office(folder)
                 .invoice(FormName.file(folder.resolve(VISIT)), options(new Extras(false, true, false)))
                 .problems();
 
@@ -109,7 +108,7 @@ public class PaperAttachmentsTest {
     void invoice_valueAddedTaxWithoutIdentifier_isAProblemThatSaysWhereToAddIt() throws Exception {
         change("sites/pennon-wharf-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
 
-        List<Problem> problems = Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)), options(Extras.NONE)).problems();
+        List<Problem> problems = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options(Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.place().path()).containsExactly("vatId");
         assertThat(folder.resolve("papers")).doesNotExist();
@@ -117,7 +116,7 @@ public class PaperAttachmentsTest {
 
     @Test
     void draft_carriesItsOwnData_whichReadsBack() throws Exception {
-        WrittenPaper paper = Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)),
+        WrittenPaper paper = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)),
                 new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
                 .orElseThrow();
 
@@ -131,7 +130,7 @@ public class PaperAttachmentsTest {
     @ParameterizedTest
     @CsvSource({"2026-0114, invoice-2026-0114", "'', draft-late-call"})
     void paper_bare_carriesNothing(String number, String name) throws Exception {
-        WrittenPaper paper = Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)), new PaperOptions(
+        WrittenPaper paper = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), new PaperOptions(
                 Optional.of(number).filter(text -> !text.isEmpty()), LocalDate.of(2026, 5, 14), Optional.empty(),
                 new Extras(false, false, true))).orElseThrow();
 
@@ -144,7 +143,7 @@ public class PaperAttachmentsTest {
     @Test
     void enclosures_hold_noCostAndNoMargin() throws Exception {
         for (Path visit : DemoShop.files(folder, "visits")) {
-            WrittenPaper paper = Office.of(folder).invoice(FormName.file(visit),
+            WrittenPaper paper = DemoShop.office(folder).invoice(FormName.file(visit),
                     new PaperOptions(Optional.empty(), LocalDate.of(2026, 5, 14), Optional.empty(), Extras.NONE))
                     .orElseThrow();
             assertThat(files(paper).get("paper.json")).doesNotContain("owner.", "\"cost\"", "wage", "markup",
@@ -153,7 +152,7 @@ public class PaperAttachmentsTest {
     }
 
     private WrittenPaper invoice(Extras extras) {
-        return Office.of(folder).invoice(FormName.file(folder.resolve(VISIT)), options(extras)).orElseThrow();
+        return DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options(extras)).orElseThrow();
     }
 
     private static PaperOptions options(Extras extras) {

@@ -22,7 +22,7 @@ class LineEndsTest {
     void lineEnds_datesAndNumbers_areNotTorn(Language language, String marked) {
         List<Integer> expected = new ArrayList<>();
         StringBuilder text = new StringBuilder();
-        for (String part : marked.split("\\|")) {
+        for (String part : marked.split("\\|", -1)) {
             text.append(part);
             expected.add(text.length());
         }

@@ -1,4 +1,4 @@
-package icequill.ledger.papers;
+package icequill.ledger.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

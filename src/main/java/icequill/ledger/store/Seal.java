@@ -1,4 +1,4 @@
-package icequill.ledger.papers;
+package icequill.ledger.store;
 
 import icequill.files.disk.Hash;
 import java.nio.ByteBuffer;
@@ -8,19 +8,19 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Seals a paper: a hash of all that its row says and of the seal before it, so that no earlier paper of the series can be
+ * Seals a row: a hash of all that it says and of the seal before it, so that no earlier paper of a series, or row of the trail, can be
  * changed, added or taken out without every later seal showing it.
  */
 public final class Seal {
 
-    /** Stands before the first paper of a series. */
+    /** Stands before the first. */
     public static final String NONE = "0".repeat(64);
 
     private Seal() {
     }
 
     /** Each part goes in with its length before it, so that no two lists of parts read the same; an absent part has length -1. */
-    static String of(List<@Nullable String> parts) {
+    public static String of(List<@Nullable String> parts) {
         MessageDigest digest = Hash.digest();
         for (String part : parts) {
             byte[] bytes = part == null ? new byte[0] : part.getBytes(StandardCharsets.UTF_8);

@@ -1,0 +1,68 @@
+package icequill.office.care;
+
+import icequill.answer.TrailSheet;
+import icequill.ledger.Reading;
+import icequill.ledger.trail.TrailQuestion;
+import icequill.ledger.trail.TrailRow;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import icequill.shop.UnknownName;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/** The office that tells who changed what in the book. */
+public final class TrailOffice {
+
+    private final ShopBook book;
+    private final ZoneId zone;
+
+    private TrailOffice(ShopBook book, ZoneId zone) {
+        this.book = book;
+        this.zone = zone;
+    }
+
+    public static TrailOffice of(Path folder, Clock clock) {
+        return new TrailOffice(ShopBook.of(folder, clock), ShopDay.zone(folder, clock));
+    }
+
+    /**
+     * The changes that are wanted, the newest first.
+     *
+     * @param entry the id of a customer, site, machine or visit, or a paper's number
+     * @param from the first day, where the shop is
+     * @param until the last day
+     * @param who did it
+     * @param most how many at most, from 1
+     */
+    public Checked<TrailSheet> trail(Optional<String> entry, Optional<LocalDate> from, Optional<LocalDate> until,
+            Optional<String> who, int most) {
+        if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
+            return Checked.faulty(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
+                    "--until " + until.get() + " is before --from " + from.get(), "a last day on or after the first"));
+        }
+        TrailQuestion question = new TrailQuestion(entry, from.map(this::begin),
+                until.map(day -> begin(day.plusDays(1))), who, most + 1);
+        return book.read(open -> found(open, question).map(rows -> TrailSheet.of(rows, most, zone)));
+    }
+
+    private Instant begin(LocalDate day) {
+        return day.atStartOfDay(zone).toInstant();
+    }
+
+    private static Checked<List<TrailRow>> found(Reading open, TrailQuestion question) {
+        List<TrailRow> rows = open.trail().find(question);
+        return rows.isEmpty() && question.entry().filter(entry -> !open.trail().knows(entry)).isPresent()
+                ? Checked.faulty(UnknownName.name("trail of", question.entry().get(), open.trail().entries(),
+                        "the id of a customer, site, machine or visit, or the number of a paper"))
+                : Checked.sound(rows);
+    }
+}

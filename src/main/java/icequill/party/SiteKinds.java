@@ -1,0 +1,25 @@
+package icequill.party;
+
+import icequill.problem.Checked;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.util.List;
+
+/** The kinds of sites that a shop tells apart. */
+public record SiteKinds(List<SiteKind> all) {
+
+    public SiteKinds {
+        all = List.copyOf(all);
+    }
+
+    /**
+     * The kind of an id, or a problem that names the nearest.
+     *
+     * @param place where the id stands
+     */
+    public Checked<SiteKind> named(String id, Place place) {
+        return all.stream().filter(kind -> kind.id().equals(id)).findFirst().map(Checked::sound)
+                .orElseGet(() -> Checked.faulty(Problem.unknownName(place, "kind of site", id,
+                        all.stream().map(SiteKind::id).toList())));
+    }
+}

@@ -1,0 +1,106 @@
+package icequill.render.view;
+
+import icequill.document.CatchUpPrice;
+import icequill.document.MaintenanceQuote;
+import icequill.document.PlanChoice;
+import icequill.explain.ConstantKey;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.party.Wording;
+import icequill.render.words.Sentences;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+
+/** The choices of a maintenance quote as rows of a table, the recommended one first, and as boxes to tick. */
+record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
+
+    List<Map<String, Object>> rows() {
+        return ordered().map(this::row).toList();
+    }
+
+    /** Only what is ordered for a year. */
+    List<String> ticks() {
+        return ordered().filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT)
+                .map(choice -> sentences.word("plan.tick", name(choice), amount(choice.net()), payments(choice)))
+                .toList();
+    }
+
+    /** The recommended plan, the others, and what is no plan. */
+    private Stream<PlanChoice> ordered() {
+        List<PlanChoice> agreements = quote.choices().stream()
+                .filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT).toList();
+        List<PlanChoice> others = new ArrayList<>(quote.choices());
+        others.removeAll(agreements);
+        return Stream.of(agreements.stream().filter(this::isRecommended),
+                agreements.stream().filter(choice -> !isRecommended(choice)), others.reversed().stream())
+                .flatMap(choices -> choices);
+    }
+
+    private boolean isRecommended(PlanChoice choice) {
+        return choice.plan().filter(quote.recommended()::equals).isPresent();
+    }
+
+    private Map<String, Object> row(PlanChoice choice) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        MonetaryAmount tax = choice.tax().add(catchUp(choice, CatchUpPrice::tax));
+        MonetaryAmount first = choice.net().add(catchUp(choice, CatchUpPrice::extra));
+        row.put("name", name(choice));
+        row.put("visits", visits(choice));
+        row.put("net", planned(choice, choice.net()));
+        row.put("first", planned(choice, first));
+        row.put("tax", planned(choice, tax));
+        row.put("gross", planned(choice, first.add(tax)));
+        row.put("why", Stream.concat(
+                choice.reasons().stream().map(sentences::say).map(Sentences::capitalized),
+                choice.payments().isEmpty() ? Stream.of() : Stream.of(sentences.word("choice.paid", payments(choice))))
+                .collect(Collectors.joining(" ")));
+        return row;
+    }
+
+    private MonetaryAmount catchUp(PlanChoice choice, Function<CatchUpPrice, MonetaryAmount> part) {
+        return quote.catchUp().filter(price -> choice.visits() > 0).map(part).orElse(choice.net().multiply(0));
+    }
+
+    private String visits(PlanChoice choice) {
+        if (choice.visits() == 0) {
+            return sentences.word("choice.no-visits");
+        }
+        return choice.visits() == choice.fullCleans()
+                ? sentences.say(Phrase.of("choice.all-full", Fact.number(choice.visits(), "full-cleaning")))
+                : sentences.say(Phrase.of("choice.visits", Fact.number(choice.visits(), "visit"),
+                        Fact.number(choice.fullCleans(), "full-cleaning")));
+    }
+
+    private String name(PlanChoice choice) {
+        return Sentences.capitalized(sentences.word("choice.name." + ConstantKey.of(choice.kind()),
+                choice.plan().map(this::in).orElse("")));
+    }
+
+    private String in(Wording plan) {
+        return sentences.in(plan);
+    }
+
+    private String planned(PlanChoice choice, MonetaryAmount amount) {
+        return choice.visits() == 0 ? sentences.word("choice.by-call") : amount(amount);
+    }
+
+    /** Payments that are alike are counted: "4 × 171.25". */
+    private String payments(PlanChoice choice) {
+        Map<String, Integer> counted = new LinkedHashMap<>();
+        choice.payments().forEach(payment -> counted.merge(amount(payment.amount()), 1, Integer::sum));
+        return counted.isEmpty()
+                ? sentences.word("choice.by-visit")
+                : counted.entrySet().stream().map(entry -> entry.getValue() + "\u00a0×\u00a0" + entry.getKey())
+                        .collect(Collectors.joining(" + "));
+    }
+
+    private String amount(MonetaryAmount amount) {
+        return sentences.formats().amount(amount);
+    }
+}
