@@ -20,7 +20,11 @@ public record ExportedForms(List<Map<String, Object>> forms) {
         return YamlWriter.text(forms);
     }
 
-    /** @param replace whether an existing file may be replaced */
+    /**
+     * Writes them into a file.
+     *
+     * @param replace whether an existing file may be replaced
+     */
     public Checked<Path> write(Path file, boolean replace) {
         return SafeFile.write(file, yaml().getBytes(StandardCharsets.UTF_8), replace);
     }

@@ -21,8 +21,9 @@ final class CommandList implements IHelpSectionRenderer {
             new Group("To plan work and record it", List.of("plan", "worksheet", "visit", "record")),
             new Group("To bill", List.of("issue", "invoice", "credit", "statement", "reminder")),
             new Group("To look things up", List.of("find", "show", "trail", "reprint")),
-            new Group("To keep the shop's book", List.of("customer", "site", "machine", "form", "import", "export", "audit",
-                    "backup", "restore")));
+            new Group("To keep the shop's book",
+                    List.of("customer", "site", "machine", "form", "import", "export", "audit",
+                            "backup", "restore")));
 
     @Override
     public String render(Help help) {

@@ -46,7 +46,11 @@ public final class Office {
         this.desk = new PaperWriter(book.folder());
     }
 
-    /** @param given files of forms that come before those of the book, and are stored nowhere */
+    /**
+     * The office of a shop.
+     *
+     * @param given files of forms that come before those of the book, and are stored nowhere
+     */
     public static Office of(Path folder, List<Path> given) {
         return of(ShopBook.of(folder, Clock.systemUTC()).with(given));
     }

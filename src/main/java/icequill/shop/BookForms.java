@@ -80,7 +80,8 @@ public final class BookForms implements FormSource {
     public Checked<List<Form>> agreementsAt(String site) {
         return asked("an agreement for site \"" + site + "\"", reading -> Checked.sound(
                 reading.entries().agreementsAt(site).stream().filter(entry -> !entry.data().isEmpty())
-                        .map(BookForms::form).toList()), List.of());
+                        .map(BookForms::form).toList()),
+                List.of());
     }
 
     /** A customer of the book, who must be there. */
@@ -124,7 +125,8 @@ public final class BookForms implements FormSource {
         case AGREEMENT -> reading.entries().agreements().stream()
                 .flatMap(entry -> Stream.of(entry.id(), entry.number())).toList();
         case MAINTENANCE_REQUEST, BRUSHING_REQUEST ->
-            reading.entries().requests().stream().filter(request -> request.kind().equals(kind.key())).map(RequestEntry::id)
+            reading.entries().requests().stream().filter(request -> request.kind().equals(kind.key()))
+                    .map(RequestEntry::id)
                     .toList();
         case PLANNED_VISIT -> reading.entries().plannedVisits().stream().map(VisitEntry::id).toList();
         case VISIT -> reading.entries().visits().stream().map(VisitEntry::id).toList();

@@ -37,7 +37,6 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
         given = List.copyOf(given);
     }
 
-
     /** As shop.yaml sets it. */
     public static ShopBook of(Path folder, Clock clock) {
         return new ShopBook(folder, BookSettings.of(folder), new SettingsOnce(folder), clock, Optional.empty(),

@@ -138,8 +138,11 @@ public final class ShopFolder {
     public Optional<TaxPlace> taxPlace(Site site, LocalDate day, Problems beyond) {
         Shop own = settings.shop().orElseThrow();
         boolean atShop = own.sourcing() == Sourcing.SHOP;
-        Place asked = atShop ? place(ShopSettings.SHOP, TAX_PLACE) : given(FormKind.SITE, site.id())
-                .map(form -> place(form.tree().place().file(), TAX_PLACE)).orElse(Place.ofFile("the book's site " + site.id()));
+        Place asked = atShop
+                ? place(ShopSettings.SHOP, TAX_PLACE)
+                : given(FormKind.SITE, site.id())
+                        .map(form -> place(form.tree().place().file(), TAX_PLACE))
+                        .orElse(Place.ofFile("the book's site " + site.id()));
         return taxes().flatMap(
                 rules -> beyond.take(rules.at(day, atShop ? own.taxPlace() : site.taxPlace(), asked)));
     }
@@ -194,7 +197,8 @@ public final class ShopFolder {
     public Optional<Site> site(Form form) {
         Optional<Fields> fields = forms().site(form.tree());
         Optional<Customer> payer = fields.flatMap(this::payer);
-        return fields.flatMap(found -> new SiteReader(found, siteKinds()).read(form.id(), payer.orElse(SiteReader.UNKNOWN)))
+        return fields
+                .flatMap(found -> new SiteReader(found, siteKinds()).read(form.id(), payer.orElse(SiteReader.UNKNOWN)))
                 .filter(site -> payer.isPresent());
     }
 
@@ -270,8 +274,10 @@ public final class ShopFolder {
     }
 
     private Optional<Form> stored(String id, List<FormKind> kinds) {
-        Optional<Form> form = kinds.stream().flatMap(kind -> problems.take(book.form(kind, id)).flatMap(Function.identity())
-                .stream()).findFirst();
+        Optional<Form> form = kinds.stream()
+                .flatMap(kind -> problems.take(book.form(kind, id)).flatMap(Function.identity())
+                        .stream())
+                .findFirst();
         form.ifPresent(found -> noted(found.tree()));
         return form;
     }

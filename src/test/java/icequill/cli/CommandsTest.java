@@ -429,7 +429,8 @@ public class CommandsTest {
     void check_expiredCertificate_isTold(@TempDir Path other) throws IOException {
         Path mine = DemoShop.files(other.resolve("mine"));
         Path clinic = mine.resolve("sites/harbor-street-clinic.yaml");
-        Files.writeString(clinic, Files.readString(clinic).replace("signed: 2024-09-10", "signed: 2024-09-10, expires: 2025-09-10"));
+        Files.writeString(clinic,
+                Files.readString(clinic).replace("signed: 2024-09-10", "signed: 2024-09-10, expires: 2025-09-10"));
         DemoShop.imported(mine);
 
         assertThat(Run.of("check", "--shop", mine.toString()).err()).contains("certificate DEMO-E-2093");
@@ -481,8 +482,9 @@ public class CommandsTest {
     }
 
     private static Run imported(Path shop, List<Path> forms) {
-        return Run.at(BookShop.CLOCK, Stream.concat(Stream.of("import", "--shop", shop.toString()), forms.stream().map(Path::toString))
-                .toArray(String[]::new));
+        return Run.at(BookShop.CLOCK,
+                Stream.concat(Stream.of("import", "--shop", shop.toString()), forms.stream().map(Path::toString))
+                        .toArray(String[]::new));
     }
 
     private static Run issued(Path shop) {
@@ -561,7 +563,8 @@ public class CommandsTest {
         Path mine = other.resolve("mine");
         Run.of("new", mine.toString());
         List<Path> forms = forms(mine, true);
-        Files.writeString(forms.getLast(), Files.readString(forms.getLast()).replaceFirst("( *)complaint: Yearly cleaning. *",
+        Files.writeString(forms.getLast(), Files.readString(forms.getLast()).replaceFirst(
+                "( *)complaint: Yearly cleaning. *",
                 "$1complaint: Yearly cleaning.\n$1chemicals: [{material: sanitizer, dose: 1, minutes: 10, strip: 200}]"));
         unmark(mine.resolve("shop.yaml"));
 

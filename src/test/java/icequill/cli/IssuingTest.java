@@ -52,7 +52,8 @@ class IssuingTest {
     @Test
     void visit_stillToCome_isNotRecorded() throws IOException {
         assertThat(shop.runAt(EVENING, "visit", file("included-visit-hotel")).err())
-                .contains("visit \"included-visit-hotel\" ends 2026-06-16T12:45, which is still to come", "form: planned-visit");
+                .contains("visit \"included-visit-hotel\" ends 2026-06-16T12:45, which is still to come",
+                        "form: planned-visit");
         assertThat(shop.runAt(EVENING, "visit", file("late-call")).status()).isZero();
     }
 

@@ -281,8 +281,9 @@ class RegisterCommandsTest {
         JsonNode again = shop.json(with(lists));
 
         assertThat(dry.path("dryRun").asBoolean()).isTrue();
-        assertThat(done.path("forms")).extracting(form -> form.path("form").asString() + " " + form.path("id").asString()
-                + " " + form.path("state").asString())
+        assertThat(done.path("forms"))
+                .extracting(form -> form.path("form").asString() + " " + form.path("id").asString()
+                        + " " + form.path("state").asString())
                 .containsExactly("customer quay new", "customer shore new", "site shore-1 new");
         assertThat(again.path("forms")).hasSize(3).allMatch(form -> form.path("state").asString().equals("same"));
         assertThat(shop.json("machine", "list").path("machines")).hasSize(2);

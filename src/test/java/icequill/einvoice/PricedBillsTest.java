@@ -87,7 +87,8 @@ class PricedBillsTest {
     @Test
     void aVisitWithVat_totalsAsWorkedOutByHand() throws Exception {
         ShopFolder shop = DemoShop.read(folder);
-        Path late = DemoShop.files(folder, "visits").stream().filter(visit -> visit.endsWith("late-call.yaml")).findFirst().orElseThrow();
+        Path late = DemoShop.files(folder, "visits").stream().filter(visit -> visit.endsWith("late-call.yaml"))
+                .findFirst().orElseThrow();
         Bill bill = bill(shop, late, "hafenland", TaxBasis.INVOICE).invoice();
 
         XmlReader xml = XmlReader.of(EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow());

@@ -55,7 +55,8 @@ class AgreementTest {
     @Test
     void payment_ofTheBakery_isASaleOfItsOwn() {
         WrittenPaper paper = DemoShop.office(folder).plans()
-                .payment(FormName.file(folder.resolve(BAKERY)), 2, options(LocalDate.of(2026, 9, 1), "2026-0200")).orElseThrow();
+                .payment(FormName.file(folder.resolve(BAKERY)), 2, options(LocalDate.of(2026, 9, 1), "2026-0200"))
+                .orElseThrow();
 
         assertThat(paper.name()).isEqualTo("invoice-2026-0200");
         assertThat(paper.sums().orElseThrow().plain()).containsExactly("268.75", "23.85", "292.60");
@@ -112,7 +113,8 @@ class AgreementTest {
         IssueOffice office = IssueOffice.of(folder,
                 Clock.fixed(Instant.parse("2026-12-01T12:00:00Z"), ZoneOffset.UTC));
         for (int payment = 1; payment <= 4; payment++) {
-            office.payment(FormName.file(file), payment, new IssueOptions(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
+            office.payment(FormName.file(file), payment,
+                    new IssueOptions(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
                     .orElseThrow();
         }
         Files.writeString(file, withChange);
@@ -131,7 +133,8 @@ class AgreementTest {
 
         assertThat(
                 new AgreementLoader(DemoShop.read(folder),
-                        new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of).of(FormName.file(file), DAY).problems())
+                        new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of).of(FormName.file(file), DAY)
+                        .problems())
                 .singleElement().satisfies(problem -> {
                     assertThat(problem.code()).isEqualTo(Code.UNKNOWN_NAME);
                     assertThat(problem.place().path()).isEqualTo(path);
@@ -157,7 +160,8 @@ class AgreementTest {
 
         // 806.25 paid, less 308.04 + 229.46 + 308.04 for the visits of June, September and December.
         assertThat(
-                PrintedQuote.of(DemoShop.office(folder).plans().agreement(FormName.file(folder.resolve(BAKERY)), options(DAY)).orElseThrow()
+                PrintedQuote.of(DemoShop.office(folder).plans()
+                        .agreement(FormName.file(folder.resolve(BAKERY)), options(DAY)).orElseThrow()
                         .files().getFirst()).flowing())
                 .contains("less what was earned by the visits done",
                         "we would pay back 0.00 before tax", "that is 845.54, so nothing is left");
@@ -169,7 +173,8 @@ class AgreementTest {
 
     @Test
     void agreement_demo_saysPriceVisitsResponseExclusionsAndHowToLeaveOnItsFirstPage() throws IOException {
-        WrittenPaper paper = DemoShop.office(folder).plans().agreement(FormName.file(folder.resolve(BAKERY)), options(DAY)).orElseThrow();
+        WrittenPaper paper = DemoShop.office(folder).plans()
+                .agreement(FormName.file(folder.resolve(BAKERY)), options(DAY)).orElseThrow();
 
         String text = PrintedQuote.of(paper.files().getFirst()).flowing();
         assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,075.00 a year, before tax",
@@ -183,7 +188,8 @@ class AgreementTest {
     @Test
     void renewal_ofTheBakery_saysOldNewAndWhenToSend() throws IOException {
         RenewalAdvice advice = DemoShop.office(folder).plans()
-                .renewal(FormName.file(folder.resolve(BAKERY)), options(LocalDate.of(2027, 3, 5)), Optional.empty()).orElseThrow();
+                .renewal(FormName.file(folder.resolve(BAKERY)), options(LocalDate.of(2027, 3, 5)), Optional.empty())
+                .orElseThrow();
 
         // 1,075.00 + 4 % = 1,118.00, to 5.00: 1,120.00, under the cap of 1,128.75.
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,075.00",
@@ -202,7 +208,8 @@ class AgreementTest {
     @Test
     void renewal_ofTheHotel_twoLawsLeaveOneDay() {
         RenewalAdvice advice = DemoShop.office(folder).plans()
-                .renewal(FormName.file(folder.resolve(HOTEL)), options(LocalDate.of(2027, 1, 31)), Optional.empty()).orElseThrow();
+                .renewal(FormName.file(folder.resolve(HOTEL)), options(LocalDate.of(2027, 1, 31)), Optional.empty())
+                .orElseThrow();
 
         assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
         assertThat(advice.sentences()).anyMatch(text -> text.contains("There is no working day from January 31, 2027"));
@@ -213,7 +220,8 @@ class AgreementTest {
     @Test
     void renewal_repriced_atTheRatesOfItsFirstDay() throws IOException {
         RenewalAdvice advice = DemoShop.office(folder).plans()
-                .renewal(FormName.file(folder.resolve("agreements/mercado-del-mar.yaml")), options(LocalDate.of(2027, 4, 20)),
+                .renewal(FormName.file(folder.resolve("agreements/mercado-del-mar.yaml")),
+                        options(LocalDate.of(2027, 4, 20)),
                         Optional.empty())
                 .orElseThrow();
 
@@ -242,7 +250,8 @@ class AgreementTest {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file, Files.readString(file).replace(from, to.replace("\\n", "\n")));
 
-        List<Problem> problems = DemoShop.office(folder).plans().agreement(FormName.file(file), options(DAY)).problems();
+        List<Problem> problems = DemoShop.office(folder).plans().agreement(FormName.file(file), options(DAY))
+                .problems();
 
         assertThat(problems).extracting(Problem::code).contains(code);
         assertThat(problems.stream().map(Problem::text)).anyMatch(text -> text.contains(message));
@@ -251,7 +260,8 @@ class AgreementTest {
 
     @Test
     void payment_thatThereIsNot_saysWhich() {
-        assertThat(DemoShop.office(folder).plans().payment(FormName.file(folder.resolve(BAKERY)), 5, options(DAY)).problems())
+        assertThat(DemoShop.office(folder).plans().payment(FormName.file(folder.resolve(BAKERY)), 5, options(DAY))
+                .problems())
                 .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
     }
 
@@ -261,18 +271,22 @@ class AgreementTest {
         PlanOffice office = DemoShop.office(folder).plans();
         PaperOptions late = options(LocalDate.of(2027, 4, 2));
 
-        assertThat(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.empty()).problems()).extracting(Problem::text)
+        assertThat(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.empty()).problems())
+                .extracting(Problem::text)
                 .singleElement().asString()
                 .contains("dated 2027-04-02, after 2027-04-01, the last day to refuse", "--late");
-        String text = PrintedQuote.of(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of("our letter came back"))
-                .orElseThrow().paper().files().getFirst()).flowing();
+        String text = PrintedQuote
+                .of(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of("our letter came back"))
+                        .orElseThrow().paper().files().getFirst())
+                .flowing();
 
         assertThat(text)
                 .contains("April 2, 2027", "our letter came back", "does not say that the agreement renews itself",
                         "If it goes on 1,120.00")
                 .doesNotContain("It will renew itself", "you need do nothing", "Last day to refuse",
                         "From the renewal on");
-        RenewalAdvice advice = office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of("our letter came back"))
+        RenewalAdvice advice = office
+                .renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of("our letter came back"))
                 .orElseThrow();
         assertThat(advice.sentences())
                 .contains("The days for it were March 2, 2027 to March 17, 2027. They are over.")
@@ -282,7 +296,8 @@ class AgreementTest {
                 .extracting(Problem::message)
                 .containsExactly("--late without a reason");
         assertThat(
-                office.renewal(FormName.file(folder.resolve(BAKERY)), options(LocalDate.of(2027, 3, 5)), Optional.of("why"))
+                office.renewal(FormName.file(folder.resolve(BAKERY)), options(LocalDate.of(2027, 3, 5)),
+                        Optional.of("why"))
                         .problems())
                 .extracting(Problem::message).containsExactly("--late, but 2027-03-05 is in time");
     }
@@ -293,7 +308,8 @@ class AgreementTest {
         Files.writeString(file, Files.readString(file).replace("  raise: {percent: 4}\n", ""));
 
         assertThat(
-                DemoShop.office(folder).plans().renewal(FormName.file(file), options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
+                DemoShop.office(folder).plans()
+                        .renewal(FormName.file(file), options(LocalDate.of(2027, 3, 5)), Optional.empty()).problems())
                 .extracting(Problem::message)
                 .containsExactly("nothing says how the price of the renewal comes about");
     }

@@ -203,7 +203,8 @@ class BrushingTest {
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
         List<Problem> problems = DemoShop.office(folder)
-                .brushing(FormName.file(file), new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE)).problems();
+                .brushing(FormName.file(file), new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE))
+                .problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactly(where);
@@ -217,7 +218,8 @@ class BrushingTest {
     }
 
     private BrushingSheet sheet(String name, LocalDate day, Language language) {
-        return new BrushingLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve("brushing/" + name + ".yaml")), day)
+        return new BrushingLoader(DemoShop.read(folder))
+                .of(FormName.file(folder.resolve("brushing/" + name + ".yaml")), day)
                 .then(hand -> hand.sheet(day, Optional.of(language))).orElseThrow();
     }
 }

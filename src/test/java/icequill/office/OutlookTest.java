@@ -205,7 +205,8 @@ class OutlookTest {
     /** Catching up is a row of its own, and what it earns is counted. */
     @Test
     void owner_catchingUp_isARowAndCounts() {
-        PlanContext hand = new PlanLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve(BAKERY)), DAY).orElseThrow();
+        PlanContext hand = new PlanLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve(BAKERY)), DAY)
+                .orElseThrow();
         ShopFolder shop = DemoShop.read(folder);
         OwnersOutlook page = new OwnersAssembly(SiteForecast
                 .of(hand, shop.forecast(DAY).orElseThrow(), shop.energy(), DAY, LookAhead.USUAL).orElseThrow())
@@ -251,8 +252,10 @@ class OutlookTest {
     private List<Problem> problems(String machine) throws IOException {
         String text = Files.readString(folder.resolve(BAKERY));
         Files.writeString(folder.resolve(BAKERY), text + "forecast:\n  machines: [" + machine + "]\n");
-        List<Problem> problems = DemoShop.office(folder).plans().compare(FormName.file(folder.resolve(BAKERY)), wish(Language.ENGLISH),
-                LookAhead.USUAL).problems();
+        List<Problem> problems = DemoShop.office(folder).plans()
+                .compare(FormName.file(folder.resolve(BAKERY)), wish(Language.ENGLISH),
+                        LookAhead.USUAL)
+                .problems();
         Files.writeString(folder.resolve(BAKERY), text);
         return problems;
     }
@@ -341,7 +344,8 @@ class OutlookTest {
     @Test
     void owner_whetherCallsClean_isWhatMovesTheAnswerMost() throws IOException {
         WrittenPaper paper = DemoShop.office(folder).plans()
-                .ownersOutlook(FormName.file(folder.resolve(BAKERY)), wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
+                .ownersOutlook(FormName.file(folder.resolve(BAKERY)), wish(Language.ENGLISH), LookAhead.USUAL)
+                .orElseThrow();
 
         String page = PrintedQuote.of(paper.files().getFirst()).flowing();
 
@@ -484,8 +488,10 @@ class OutlookTest {
     }
 
     private String ownersPage(String file, Language language) throws IOException {
-        return PrintedQuote.of(DemoShop.office(folder).plans().ownersOutlook(FormName.file(folder.resolve(file)), wish(language),
-                LookAhead.USUAL).orElseThrow().files().getFirst()).flowing();
+        return PrintedQuote
+                .of(DemoShop.office(folder).plans().ownersOutlook(FormName.file(folder.resolve(file)), wish(language),
+                        LookAhead.USUAL).orElseThrow().files().getFirst())
+                .flowing();
     }
 
     @Test
@@ -566,9 +572,12 @@ class OutlookTest {
     @CsvSource({"crumb-lane-plan", "fernhill-plan", "plan-mercado"})
     void customersPaper_holdsNothingOfTheOwner(String name) throws IOException {
         String file = "quotes/" + name + ".yaml";
-        WrittenPaper owners = DemoShop.office(folder).plans().ownersOutlook(FormName.file(folder.resolve(file)), wish(Language.ENGLISH),
-                LookAhead.USUAL).orElseThrow();
-        PlanEarnings earnings = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(file)), wish(Language.ENGLISH))
+        WrittenPaper owners = DemoShop.office(folder).plans()
+                .ownersOutlook(FormName.file(folder.resolve(file)), wish(Language.ENGLISH),
+                        LookAhead.USUAL)
+                .orElseThrow();
+        PlanEarnings earnings = DemoShop.office(folder).plans()
+                .earnings(FormName.file(folder.resolve(file)), wish(Language.ENGLISH))
                 .orElseThrow();
         List<String> secrets = earnings.rows().stream().filter(row -> row.get(1).equals("a year"))
                 .flatMap(row -> List.of(row.get(5), row.get(6)).stream()).toList();
@@ -628,9 +637,13 @@ class OutlookTest {
         }
         for (String name : List.of("crumb-lane-bakery", "hotel-fernhill")) {
             Path file = folder.resolve("brushing/" + name + ".yaml");
-            assertThat(pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
+            assertThat(
+                    pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper()))
+                    .as(name)
                     .isEqualTo(1);
-            assertThat(pages(DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
+            assertThat(pages(
+                    DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper()))
+                    .as(name)
                     .isEqualTo(2);
         }
     }

@@ -143,7 +143,8 @@ class PlanQuoteTest {
 
     @Test
     void owner_costAndMargin_bySlotAndTier() {
-        PlanEarnings earnings = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
+        PlanEarnings earnings = DemoShop.office(folder).plans()
+                .earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
 
         // Cost by hand: 6.09 miles, 104 min x 46.50 / 60 = 80.60, 16 x 1.37 = 21.92, 2 x 0.34 = 0.68, filter 48.00.
         assertThat(earnings.rows().get(0)).containsExactly("semiannual", "2026-06-01 full clean", "104", "342.04",
@@ -251,7 +252,8 @@ class PlanQuoteTest {
 
         WrittenPaper paper = write(QUOTE).orElseThrow();
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
-        String owners = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow()
+        String owners = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions())
+                .orElseThrow()
                 .explanations()
                 .getLast();
 
@@ -265,7 +267,8 @@ class PlanQuoteTest {
         String expected = formula.replaceAll("^round[(][(]100 % [+] 15 %[)] x ([0-9.]+) x .*", "$1");
         assertThat(expected).matches("[01][.][0-9]{6}");
         assertThat(
-                PaperJson.write(new PlanLoader(DemoShop.read(folder)).of(FormName.file(folder.resolve(QUOTE)), paperOptions().date())
+                PaperJson.write(new PlanLoader(DemoShop.read(folder))
+                        .of(FormName.file(folder.resolve(QUOTE)), paperOptions().date())
                         .then(hand -> hand.setting().site().billTo(paperOptions().date())
                                 .then(billTo -> hand.quote(paperOptions(), billTo)))
                         .orElseThrow()))
@@ -391,7 +394,8 @@ class PlanQuoteTest {
                 + "    response: {standard: 4, after-hours: 8, sundays-and-holidays: 12}\n"
                 + "    priceStep: 5.00\n    renewalCap: 4\n");
 
-        PlanEarnings earnings = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
+        PlanEarnings earnings = DemoShop.office(folder).plans()
+                .earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
 
         List<List<String>> monthly = earnings.rows().stream().filter(row -> row.getFirst().equals("monthly")).toList();
         assertThat(monthly).hasSize(13);
@@ -412,7 +416,8 @@ class PlanQuoteTest {
                 .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]",
                         "machines: [floor-3, floor-6, lobby-bar]"));
 
-        List<List<String>> rows = DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions()).orElseThrow().rows();
+        List<List<String>> rows = DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions())
+                .orElseThrow().rows();
 
         int minutes = Integer.parseInt(rows.getFirst().get(2).split(" ", 2)[0]);
         assertThat(rows.getFirst().get(2)).isEqualTo(minutes + " + " + minutes);
@@ -439,7 +444,8 @@ class PlanQuoteTest {
         assertThat(PrintedQuote.of(quote.files().getFirst()).flowing())
                 .contains("which is not proven to be the shortest: the "
                         + "time, and the price with it, may be too high by up to " + gap + " min.");
-        assertThat(DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions()).orElseThrow().movers())
+        assertThat(
+                DemoShop.office(folder).plans().earnings(FormName.file(hotel), paperOptions()).orElseThrow().movers())
                 .anySatisfy(mover -> assertThat(mover.replaceAll("\\h", " "))
                         .startsWith("semiannual: The timetable of one kind of visit, full")
                         .contains("is not proven to be the shortest", "may be too high by up to " + gap + " min"));
@@ -472,7 +478,8 @@ class PlanQuoteTest {
     }
 
     private Checked<WrittenPaper> compare(Path file) {
-        return DemoShop.office(folder).plans().compare(FormName.file(file), paperOptions(), LookAhead.USUAL).map(ComparisonResult::paper);
+        return DemoShop.office(folder).plans().compare(FormName.file(file), paperOptions(), LookAhead.USUAL)
+                .map(ComparisonResult::paper);
     }
 
     private static PaperOptions paperOptions() {

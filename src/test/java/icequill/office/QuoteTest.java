@@ -63,8 +63,10 @@ class QuoteTest {
 
     @Test
     void quote_numbered_carriesAQuotation() throws Exception {
-        WrittenPaper paper = DemoShop.office(folder).quote(FormName.file(folder.resolve(QUOTE)), new PaperOptions(Optional.of("Q-7"),
-                LocalDate.of(2026, 5, 14), Optional.empty(), new Extras(false, true, false))).orElseThrow();
+        WrittenPaper paper = DemoShop.office(folder)
+                .quote(FormName.file(folder.resolve(QUOTE)), new PaperOptions(Optional.of("Q-7"),
+                        LocalDate.of(2026, 5, 14), Optional.empty(), new Extras(false, true, false)))
+                .orElseThrow();
 
         assertThat(paper.files()).extracting(file -> file.getFileName().toString()).containsExactly("quote-Q-7.pdf",
                 "quote-Q-7.xml");
@@ -91,7 +93,8 @@ class QuoteTest {
 
     @Test
     void quote_ofAVisitThatIsNone_saysWhatToAdd() {
-        List<Problem> problems = DemoShop.office(folder).quote(FormName.file(folder.resolve("visits/late-call.yaml")), paperOptions())
+        List<Problem> problems = DemoShop.office(folder)
+                .quote(FormName.file(folder.resolve("visits/late-call.yaml")), paperOptions())
                 .problems();
 
         assertThat(problems).extracting(Problem::message).containsExactly("\"quote\" is missing");

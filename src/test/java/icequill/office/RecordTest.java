@@ -102,7 +102,8 @@ class RecordTest {
                 nextDue: 2026-05-13
                 """);
 
-        List<Problem> problems = DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems();
+        List<Problem> problems = DemoShop.office(folder).record(FormName.file(file), options(Optional.empty()))
+                .problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactlyInAnyOrder("UNKNOWN_NAME visits/wrong.yaml:8", "UNKNOWN_NAME visits/wrong.yaml:9",
@@ -179,7 +180,8 @@ class RecordTest {
     }
 
     private void assertContradicted(Path file, String message) {
-        assertThat(DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems()).singleElement()
+        assertThat(DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems())
+                .singleElement()
                 .matches(problem -> problem.text().contains(message));
         assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
@@ -201,7 +203,9 @@ class RecordTest {
     @Test
     void record_number_refused() {
         assertThat(
-                DemoShop.office(folder).record(FormName.file(folder.resolve("visits/late-call.yaml")), options(Optional.of("7"))).problems())
+                DemoShop.office(folder)
+                        .record(FormName.file(folder.resolve("visits/late-call.yaml")), options(Optional.of("7")))
+                        .problems())
                 .extracting(Problem::text).containsExactly("this kind of paper has no number (leave out --number)");
     }
 

@@ -69,7 +69,8 @@ class VatPapersTest {
     void customerOwesTheTax_hisNumberIsPrinted_orAskedFor() throws IOException {
         untaxed("AE");
 
-        List<Problem> missing = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options("en", "2026-0114")).problems();
+        List<Problem> missing = DemoShop.office(folder)
+                .invoice(FormName.file(folder.resolve(VISIT)), options("en", "2026-0114")).problems();
         customersNumber();
 
         assertThat(missing).extracting(Problem::message)
@@ -102,7 +103,8 @@ class VatPapersTest {
     }
 
     private String invoice(String language) throws IOException {
-        WrittenPaper paper = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options(language, "2026-0114"))
+        WrittenPaper paper = DemoShop.office(folder)
+                .invoice(FormName.file(folder.resolve(VISIT)), options(language, "2026-0114"))
                 .orElseThrow();
         return PrintedQuote.of(paper.files().getFirst()).flowing();
     }

@@ -271,7 +271,8 @@ class WorkSheetTest {
                 people:
                   - {name: A, grade: lead, arrived: 2026-05-13T10:00, left: 2026-05-13T11:00, on: cleaning}
                 """);
-        assertThat(DemoShop.office(folder).worksheet(FormName.file(none), paperOptions()).problems()).extracting(Problem::text)
+        assertThat(DemoShop.office(folder).worksheet(FormName.file(none), paperOptions()).problems())
+                .extracting(Problem::text)
                 .containsExactly(
                         "planned/none.yaml:2: site: no machine is planned for (machines, each with its tasks)");
     }
@@ -299,7 +300,8 @@ class WorkSheetTest {
     }
 
     private List<Problem> problems() {
-        return DemoShop.office(folder).worksheet(FormName.file(folder.resolve("planned/summer-cleaning-bakery.yaml")), paperOptions())
+        return DemoShop.office(folder)
+                .worksheet(FormName.file(folder.resolve("planned/summer-cleaning-bakery.yaml")), paperOptions())
                 .problems();
     }
 

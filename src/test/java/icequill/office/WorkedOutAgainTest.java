@@ -50,7 +50,8 @@ class WorkedOutAgainTest {
                 .replace("2026-03-08T03:30", left).replace("2026-03-08T00:35", "2026-03-07T00:35"));
 
         assertThat(invoice("clock-change", language)).contains(told);
-        assertThat(text(DemoShop.office(folder).record(FormName.file(visit), options(language)).orElseThrow())).contains(told);
+        assertThat(text(DemoShop.office(folder).record(FormName.file(visit), options(language)).orElseThrow()))
+                .contains(told);
     }
 
     @Test
@@ -94,7 +95,8 @@ class WorkedOutAgainTest {
     }
 
     private String invoice(String visit, String language) throws IOException {
-        return text(DemoShop.office(folder).invoice(FormName.file(folder.resolve("visits/" + visit + ".yaml")), options(language))
+        return text(DemoShop.office(folder)
+                .invoice(FormName.file(folder.resolve("visits/" + visit + ".yaml")), options(language))
                 .orElseThrow());
     }
 

@@ -142,7 +142,8 @@ class AccountPapersTest {
         LocalDate day = LocalDate.of(2026, 7, 1);
         Path file = folder.resolve("accounts/" + HOTEL + ".yaml");
 
-        WrittenPaper written = DemoShop.office(folder).accounts().statement(FormName.file(file), options(day), Optional.empty())
+        WrittenPaper written = DemoShop.office(folder).accounts()
+                .statement(FormName.file(file), options(day), Optional.empty())
                 .orElseThrow();
         String html = html(papers(HOTEL, day, Language.ENGLISH).statement(Optional.empty()));
 
@@ -199,7 +200,8 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace(right, wrong));
 
-        List<Problem> problems = DemoShop.office(folder).accounts().statement(FormName.file(file), options(DAY), Optional.empty())
+        List<Problem> problems = DemoShop.office(folder).accounts()
+                .statement(FormName.file(file), options(DAY), Optional.empty())
                 .problems();
 
         assertThat(problems).as(problems.toString())
@@ -215,7 +217,9 @@ class AccountPapersTest {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
         Files.writeString(file, Files.readString(file).replace("site: m", "sitte: m"));
 
-        assertThat(DemoShop.office(folder).accounts().reminder(FormName.file(file), options(DAY), Level.FIRST).problems()).hasSize(1);
+        assertThat(
+                DemoShop.office(folder).accounts().reminder(FormName.file(file), options(DAY), Level.FIRST).problems())
+                .hasSize(1);
     }
 
     private String html(Paper paper) {

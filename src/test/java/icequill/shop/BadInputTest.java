@@ -60,7 +60,8 @@ class BadInputTest {
         Path file = edited("visits/late-call.yaml", right, wrong);
 
         ShopFolder folder = DemoShop.read(shop);
-        DemoShop.visit(folder, file).ifPresent(visit -> folder.site(visit.site(), Place.ofFile("visits/late-call.yaml")));
+        DemoShop.visit(folder, file)
+                .ifPresent(visit -> folder.site(visit.site(), Place.ofFile("visits/late-call.yaml")));
 
         assertThat(folder.problems()).as(folder.problems().toString())
                 .anyMatch(problem -> problem.code() == code && problem.place().line() == line

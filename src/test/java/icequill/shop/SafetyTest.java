@@ -231,10 +231,12 @@ class SafetyTest {
         ShopFolder shop = DemoShop.read(folder);
         Path file = folder.resolve(row.file());
         return switch (row.paper()) {
-        case WORK_SHEET -> new VisitLoader(shop).of(FormName.file(file)).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
-                .orElseThrow();
-        case VISIT_RECORD -> new VisitLoader(shop).of(FormName.file(file)).map(hand -> new RecordAssembly(hand, language).record(DAY))
-                .orElseThrow();
+        case WORK_SHEET ->
+            new VisitLoader(shop).of(FormName.file(file)).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
+                    .orElseThrow();
+        case VISIT_RECORD ->
+            new VisitLoader(shop).of(FormName.file(file)).map(hand -> new RecordAssembly(hand, language).record(DAY))
+                    .orElseThrow();
         case BRUSHING_SHEET ->
             new BrushingLoader(shop).of(FormName.file(file), DAY).then(hand -> hand.sheet(DAY, Optional.of(language)))
                     .orElseThrow();

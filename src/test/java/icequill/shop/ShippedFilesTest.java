@@ -55,7 +55,8 @@ class ShippedFilesTest {
 
     @ParameterizedTest
     @CsvSource({"starter, src/main/resources/icequill/starter, ''", "demo, src/main/resources/icequill/demo, ''",
-            "demo-forms, src/main/resources/icequill/demo-forms, ''", "forms, src/main/resources/icequill/forms, forms/",
+            "demo-forms, src/main/resources/icequill/demo-forms, ''",
+            "forms, src/main/resources/icequill/forms, forms/",
             "pricing, pricing, pricing/", "schema, src/main/resources/icequill/schema, schema/"})
     void names_everySet_areAllFilesThatExist(String set, Path root, String prefix) throws IOException {
         try (Stream<Path> files = Files.walk(root)) {

@@ -40,7 +40,8 @@ public final class CheckCommand implements Callable<Integer> {
         if (!problems.isEmpty()) {
             return printout.problems(problems);
         }
-        String well = "All is well: " + report.sites() + " sites, " + report.forms() + " forms of work to come or to bill.";
+        String well = "All is well: " + report.sites() + " sites, " + report.forms()
+                + " forms of work to come or to bill.";
         printout.out().println(options.json() ? JsonText.problems(problems) : well);
         return ExitCode.OK.status();
     }

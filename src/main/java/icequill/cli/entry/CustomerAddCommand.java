@@ -25,6 +25,7 @@ public final class CustomerAddCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().customer(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.CUSTOMER)), Optional.ofNullable(parent), Optional.empty()));
+        return stored(office().customer(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.CUSTOMER)),
+                Optional.ofNullable(parent), Optional.empty()));
     }
 }

@@ -29,6 +29,7 @@ public final class CustomerChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().customer(new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.CUSTOMER)), Optional.ofNullable(parent), Optional.ofNullable(from)));
+        return stored(office().customer(new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.CUSTOMER)),
+                Optional.ofNullable(parent), Optional.ofNullable(from)));
     }
 }

@@ -25,6 +25,7 @@ public final class SiteAddCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().site(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.SITE)), Optional.ofNullable(customer)));
+        return stored(office().site(new EntryChange(id, true, EntryFlags.given(spec(), EntryFlag.SITE)),
+                Optional.ofNullable(customer)));
     }
 }

@@ -25,6 +25,7 @@ public final class SiteChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().site(new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.SITE)), Optional.ofNullable(customer)));
+        return stored(office().site(new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.SITE)),
+                Optional.ofNullable(customer)));
     }
 }

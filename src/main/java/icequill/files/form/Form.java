@@ -22,7 +22,11 @@ public record Form(Optional<FormKind> kind, String id, Tree tree) {
     /** Tells what it is called. */
     public static final String ID_KEY = "id";
 
-    /** @param name what it is called where it does not say so itself */
+    /**
+     * A form as it was read.
+     *
+     * @param name what it is called where it does not say so itself
+     */
     public static Form of(Tree tree, String name) {
         return new Form(text(tree, KIND_KEY).flatMap(FormKind::of), text(tree, ID_KEY).orElse(name), tree);
     }

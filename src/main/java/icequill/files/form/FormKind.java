@@ -8,7 +8,8 @@ import java.util.Optional;
 /** What a form tells of. The order is that in which forms are taken in, each after those that it may name. */
 public enum FormKind {
 
-    CUSTOMER("customer", true), SITE("site", true), AGREEMENT("agreement", true), MAINTENANCE_REQUEST("maintenance", true),
+    CUSTOMER("customer", true), SITE("site", true), AGREEMENT("agreement", true),
+    MAINTENANCE_REQUEST("maintenance", true),
     BRUSHING_REQUEST("brushing", true), PLANNED_VISIT("visit", true), VISIT("visit", true), CREDIT("credit", false),
     ACCOUNT("account", false);
 

@@ -34,7 +34,8 @@ import java.util.stream.Collectors;
 public final class SiteReader {
 
     /** Stands for a customer who has problems of his own, so that those of the site are found too. */
-    public static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()), Optional.empty(),
+    public static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()),
+            Optional.empty(),
             Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE, Optional.empty());
 
     /** Stands for a kind that there is none of, which was reported. */

@@ -172,7 +172,8 @@ public final class StoredForms {
                 : SchemaCheck.check(Form.without(branch, Set.of(CUSTOMER_KEY)), SITE, "",
                         Set.of(CUSTOMER_KEY, MACHINES_KEY)));
         if (who instanceof Tree.Row) {
-            problems.add(Code.WRONG_TYPE, who.place(), "found a list", "who pays: the id of a customer, or his own keys");
+            problems.add(Code.WRONG_TYPE, who.place(), "found a list",
+                    "who pays: the id of a customer, or his own keys");
         }
         return Optional.of(new Fields(branch, problems));
     }

@@ -38,7 +38,8 @@ public final class VisitRows {
 
     /** Those that were done and share a moment with the time, and others of the days around it. */
     static List<VisitEntry> around(Handle handle, ZonedDateTime from, ZonedDateTime until) {
-        return handle.createQuery(SELECT + "WHERE began < :until AND ended > :from AND state = :state ORDER BY began, id")
+        return handle
+                .createQuery(SELECT + "WHERE began < :until AND ended > :from AND state = :state ORDER BY began, id")
                 .bind("state", state(false))
                 .bind("from", from.toLocalDate().minusDays(1).toString())
                 .bind("until", until.toLocalDate().plusDays(2).toString()).map(VisitRows::read).list();
@@ -64,12 +65,14 @@ public final class VisitRows {
 
     public static void insert(Handle handle, VisitEntry visit, Instant now) {
         bound(handle.createUpdate("INSERT INTO visit (id, site_id, began, ended, purchase_order, state, data,"
-                + " recorded_at) VALUES (:id, :site, :began, :ended, :purchaseOrder, :state, :data, :now)"), visit, now).execute();
+                + " recorded_at) VALUES (:id, :site, :began, :ended, :purchaseOrder, :state, :data, :now)"), visit, now)
+                .execute();
     }
 
     static void update(Handle handle, VisitEntry visit, Instant now) {
         bound(handle.createUpdate("UPDATE visit SET site_id = :site, began = :began, ended = :ended,"
-                + " purchase_order = :purchaseOrder, state = :state, data = :data, recorded_at = :now WHERE id = :id"), visit, now)
+                + " purchase_order = :purchaseOrder, state = :state, data = :data, recorded_at = :now WHERE id = :id"),
+                visit, now)
                 .execute();
     }
 

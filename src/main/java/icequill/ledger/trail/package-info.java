@@ -5,4 +5,3 @@
 package icequill.ledger.trail;
 
 import org.jspecify.annotations.NullMarked;
-

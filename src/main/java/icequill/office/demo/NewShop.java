@@ -37,7 +37,8 @@ public final class NewShop {
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
-            return ShopBook.of(made, demo ? DemoForms.CLOCK : Clock.systemUTC()).together(book -> demo ? DemoForms.taken(book) : Checked.sound(true))
+            return ShopBook.of(made, demo ? DemoForms.CLOCK : Clock.systemUTC())
+                    .together(book -> demo ? DemoForms.taken(book) : Checked.sound(true))
                     .map(taken -> made);
         });
     }

@@ -5,4 +5,3 @@
 package icequill.office.demo;
 
 import org.jspecify.annotations.NullMarked;
-

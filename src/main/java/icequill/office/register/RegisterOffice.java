@@ -93,9 +93,9 @@ public final class RegisterOffice {
     private static Optional<StoredForms.Whole> site(ShopFolder shop, Reading open, EntryChange wish,
             CustomerEntry payer) {
         return shop.forms().site(wish.id(), Optional.of(payer.customer()),
-                        EntryFlag.values(wish.flags(), Column.SITE), Place.NOWHERE,
-                        open.entries().site(wish.id()).found().map(SiteEntry::data),
-                        machines(open, wish.id()), List.of());
+                EntryFlag.values(wish.flags(), Column.SITE), Place.NOWHERE,
+                open.entries().site(wish.id()).found().map(SiteEntry::data),
+                machines(open, wish.id()), List.of());
     }
 
     static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {

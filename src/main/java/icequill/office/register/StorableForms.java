@@ -87,8 +87,10 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
             return Optional.empty();
         }
         return shop.site(form).flatMap(site -> {
-            site.taxPlace().flatMap(place -> RegisterOffice.taxPlace(shop, place, branch.entries().get("taxPlace").place(),
-                    today)).ifPresent(problems::add);
+            site.taxPlace()
+                    .flatMap(place -> RegisterOffice.taxPlace(shop, place, branch.entries().get("taxPlace").place(),
+                            today))
+                    .ifPresent(problems::add);
             StoredForms.Whole whole = StoredForms.whole(site, branch);
             String payer = form.text(StoredForms.CUSTOMER_KEY).orElseThrow();
             return storable(form, open -> site(open, payer, whole));

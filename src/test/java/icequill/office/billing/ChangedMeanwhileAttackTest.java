@@ -93,7 +93,8 @@ class ChangedMeanwhileAttackTest {
                 org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
                         "an invoice of A-2026-002 was changed by somebody"
                                 + " else while this was worked out, so nothing was stored"));
-        assertThat(office.payment(FormName.file(agreement), 4, wish).orElseThrow().number()).isEqualTo("INV-2026-00002");
+        assertThat(office.payment(FormName.file(agreement), 4, wish).orElseThrow().number())
+                .isEqualTo("INV-2026-00002");
     }
 
     @ParameterizedTest

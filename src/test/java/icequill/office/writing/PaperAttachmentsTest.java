@@ -108,7 +108,8 @@ public class PaperAttachmentsTest {
     void invoice_valueAddedTaxWithoutIdentifier_isAProblemThatSaysWhereToAddIt() throws Exception {
         change("sites/pennon-wharf-taproom.yaml", "taxPlace: alder-county", "taxPlace: hafenland");
 
-        List<Problem> problems = DemoShop.office(folder).invoice(FormName.file(folder.resolve(VISIT)), options(Extras.NONE)).problems();
+        List<Problem> problems = DemoShop.office(folder)
+                .invoice(FormName.file(folder.resolve(VISIT)), options(Extras.NONE)).problems();
 
         assertThat(problems).extracting(problem -> problem.place().path()).containsExactly("vatId");
         assertThat(folder.resolve("papers")).doesNotExist();
