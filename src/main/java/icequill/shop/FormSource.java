@@ -1,6 +1,5 @@
 package icequill.shop;
 
-import icequill.document.Where;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;

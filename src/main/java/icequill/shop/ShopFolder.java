@@ -4,7 +4,6 @@ import icequill.account.AccountOf;
 import icequill.account.ReminderTerms;
 import icequill.agreement.Earning;
 import icequill.agreement.NoticeRules;
-import icequill.document.Where;
 import icequill.files.form.AccountReader;
 import icequill.files.form.AgreementReader;
 import icequill.files.form.BrushingReader;

@@ -2,7 +2,6 @@ package icequill.cli.paper;
 
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
-import icequill.files.pricing.Prices;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

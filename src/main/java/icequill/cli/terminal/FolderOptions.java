@@ -1,6 +1,5 @@
 package icequill.cli.terminal;
 
-import icequill.document.Where;
 import icequill.shop.FormName;
 import java.nio.file.Files;
 import java.nio.file.Path;

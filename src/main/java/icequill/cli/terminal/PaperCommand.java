@@ -2,7 +2,6 @@ package icequill.cli.terminal;
 
 import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
-import icequill.document.Where;
 import icequill.office.Office;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;

@@ -1,6 +1,5 @@
 package icequill.files.disk;
 
-import icequill.document.Where;
 import icequill.files.yaml.FolderFiles;
 import icequill.problem.Code;
 import icequill.problem.Place;

@@ -1,6 +1,5 @@
 package icequill.ledger.store;
 
-import icequill.document.Where;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;

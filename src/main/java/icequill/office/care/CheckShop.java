@@ -21,7 +21,6 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
-import icequill.request.Survey;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.BrushingLoader;

@@ -5,6 +5,7 @@ import icequill.files.form.CustomerForm;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
+import icequill.files.yaml.Fields;
 import icequill.files.yaml.Tree;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.AgreementEntry;
@@ -88,7 +89,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         }
         return shop.site(form).flatMap(site -> {
             site.taxPlace()
-                    .flatMap(place -> RegisterOffice.taxPlace(shop, place, branch.entries().get("taxPlace").place(),
+                    .flatMap(place -> RegisterOffice.taxPlace(shop, place, new Fields(branch, problems).place("taxPlace"),
                             today))
                     .ifPresent(problems::add);
             StoredForms.Whole whole = StoredForms.whole(site, branch);
