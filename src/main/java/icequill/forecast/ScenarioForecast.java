@@ -98,16 +98,16 @@ final class ScenarioForecast {
         }
     }
 
-    /** One side of a machine: the clock it runs by, its age, and when it runs. */
+    /** One side of a machine: the clock it runs by, its age, and how its months count. */
     private record Side(FoulingLife clock, double age, Season season) {
 
         static Optional<Side> condenser(MachineRisk machine) {
             return machine.condenser()
-                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.season()));
+                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.seasons().condenser()));
         }
 
         static Side water(MachineRisk machine) {
-            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.season());
+            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.seasons().water());
         }
     }
 

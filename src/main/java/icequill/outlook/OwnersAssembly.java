@@ -83,6 +83,9 @@ public record OwnersAssembly(SiteForecast forecast) {
             notes.add(InputsAssembly.sitesDiffer(forecast));
             notes.add(Phrase.of("mine.sites-differ"));
         }
+        List<Phrase> seasons = InputsAssembly.seasons(forecast);
+        notes.addAll(seasons);
+        notes.add(Phrase.of(seasons.isEmpty() ? "mine.no-seasons" : "mine.seasons"));
         long step = forecast.ways().stream().mapToLong(way -> first(way).total().step()).max().orElseThrow();
         if (step > 1) {
             notes.add(Phrase.of("mine.step", money(step)));

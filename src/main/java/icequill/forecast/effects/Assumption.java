@@ -37,19 +37,19 @@ public enum Assumption {
         case RANDOM_FAULTS -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear() * factor, machine.condenser(),
                         machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned(),
-                        machine.season()));
+                        machine.seasons()));
         case CONDENSER_DIRT -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(),
                         machine.condenser().map(clock -> clock.faster(factor)),
                         machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned(),
-                        machine.season()));
+                        machine.seasons()));
         case WATER_DIRT -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(), machine.condenser(), machine.monthsSinceBrushed(),
-                        machine.water().faster(factor), machine.monthsSinceCleaned(), machine.season()));
+                        machine.water().faster(factor), machine.monthsSinceCleaned(), machine.seasons()));
         case MONTHS_RUN -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(), machine.condenser(),
                         machine.monthsSinceBrushed() * factor, machine.water(),
-                        machine.monthsSinceCleaned() * factor, machine.season()));
+                        machine.monthsSinceCleaned() * factor, machine.seasons()));
         case CALL_CHARGES -> choices(question, dearerCalls(question.first(), factor),
                 dearerCalls(question.second(), factor));
         case PLANNED_PRICE -> choices(question,
