@@ -104,7 +104,7 @@ class ArchitectureTest {
         room(arrows, "forecast.fit", "forecast party");
         // limits of energy go by the make and form of machines
         room(arrows, "forecast.effects", "forecast party explain money");
-        room(arrows, "forecast.inputs", "forecast.fit work party explain money");
+        room(arrows, "forecast.inputs", "forecast.fit forecast work party explain money");
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
         room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
         room(arrows, "request", "document pricer agreement work party");

@@ -12,6 +12,7 @@ import icequill.forecast.Pace;
 import icequill.forecast.fit.DatedRun;
 import icequill.forecast.fit.Fit;
 import icequill.forecast.fit.Run;
+import icequill.forecast.fit.SeasonSearch;
 import icequill.forecast.fit.Side;
 import icequill.forecast.fit.StopSeason;
 import icequill.forecast.fit.WeibullFit;
@@ -69,7 +70,8 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         Pace known = recorded.pace(side);
         Optional<Fit> plain = problems.take(WeibullFit.of(at(known, dated)));
         StopSeason season = plain.filter(Fit.Found.class::isInstance).map(Fit.Found.class::cast)
-                .map(found -> WeibullFit.season(dated, known, found.clock())).orElseGet(StopSeason.NotLookedAt::new);
+                .map(found -> new SeasonSearch(dated, known).with(found.clock()))
+                .orElseGet(StopSeason.NotLookedAt::new);
         List<Run> runs = season instanceof StopSeason.Found found
                 ? at(Pace.ofQuarters(found.factors().stream().map(BigDecimal::doubleValue).toList()), dated)
                 : at(known, dated);

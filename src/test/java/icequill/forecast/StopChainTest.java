@@ -125,7 +125,8 @@ class StopChainTest {
 
     /** Dirt of years on steep clocks stops a machine within hours; on cells that are drawn to the beginning the grid agrees to seven digits. */
     @ParameterizedTest
-    @CsvSource({"6.093130733679077, 8.436991968554809, 44.583162, 12", "4.787645666588098, 8.451108710483654, 46.390144, 36",
+    @CsvSource({"6.093130733679077, 8.436991968554809, 44.583162, 12",
+            "4.787645666588098, 8.451108710483654, 46.390144, 36",
             "3.90422207981374, 10.306224557416572, 60.550308, 36"})
     void yearsOfDirt_onSteepClocks_agreeWithTheGrid(double shape, double scale, double age, double months) {
         double[] grid = new GridStops(shape, scale, List.of(), 1).chances(age, months, 720);

@@ -5,6 +5,7 @@ import icequill.party.SiteKind;
 import icequill.problem.Place;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.time.temporal.IsoFields;
 
 /**
  * A run by the calendar.
@@ -37,6 +38,15 @@ public record DatedRun(SiteKind kind, Days since, LocalDate watched, Days until,
     /** Months of dirt on a day; 0 before it began to gather. */
     double age(Pace pace, LocalDate day) {
         return months(pace, since.middle(), day);
+    }
+
+    /** The quarter of its end, from 0. */
+    int quarter() {
+        return quarter(until.first());
+    }
+
+    static int quarter(LocalDate day) {
+        return day.get(IsoFields.QUARTER_OF_YEAR) - 1;
     }
 
     private double months(Pace pace, LocalDate from, LocalDate day) {

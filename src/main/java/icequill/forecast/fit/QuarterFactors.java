@@ -26,17 +26,22 @@ final class QuarterFactors {
     private final List<Parts> parts;
 
     /** A run as months in each quarter, to which its ages add up when each is taken times its factor. */
-    private record Parts(DatedRun run, double[] entered, double[] atLeast, double[] atMost, boolean isBetween,
-            int quarter) {
+    private static final class Parts {
+        private final DatedRun run;
+        private final double[] entered;
+        private final double[] atLeast;
+        private final double[] atMost;
+        private final boolean isBetween;
+        private final int quarter;
 
-        static Parts of(DatedRun run) {
-            Run plain = run.at(Pace.EVEN);
+        Parts(DatedRun run) {
             List<Run> quarters = IntStream.range(0, QUARTERS).mapToObj(q -> run.at(only(q))).toList();
-            double[] entered = quarters.stream().mapToDouble(Run::entered).toArray();
-            double[] atMost = quarters.stream().mapToDouble(Run::atMost).toArray();
-            double[] atLeast = quarters.stream().mapToDouble(Run::atLeast).toArray();
-            return new Parts(run, entered, atLeast, atMost, plain.isBetween(),
-                    SeasonSearch.quarter(run.until().first()));
+            this.run = run;
+            this.entered = quarters.stream().mapToDouble(Run::entered).toArray();
+            this.atLeast = quarters.stream().mapToDouble(Run::atLeast).toArray();
+            this.atMost = quarters.stream().mapToDouble(Run::atMost).toArray();
+            this.isBetween = run.at(Pace.EVEN).isBetween();
+            this.quarter = run.quarter();
         }
 
         private static Pace only(int quarter) {
@@ -76,7 +81,7 @@ final class QuarterFactors {
     }
 
     QuarterFactors(List<DatedRun> runs) {
-        this.parts = runs.stream().map(Parts::of).toList();
+        this.parts = runs.stream().map(Parts::new).toList();
     }
 
     /** To hundredths that add up to 4; a search begins with the clock of a year without a season. */
@@ -91,7 +96,7 @@ final class QuarterFactors {
                 change = Math.max(change, Math.abs(next[q] - factors[q]));
             }
             factors = next;
-            clock = WeibullFit.clock(new RunLikelihood(parts.stream().map(part -> part.at(next)).toList()));
+            clock = new RunLikelihood(parts.stream().map(part -> part.at(next)).toList()).likeliest();
         }
         return hundredths(factors);
     }

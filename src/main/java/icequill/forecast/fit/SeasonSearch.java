@@ -8,22 +8,26 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Looks whether recorded stops have a season.
+ * Looks whether recorded stops have a season, and if so, which is the likeliest, with the clock that belongs to it.
  *
  * @param pace by which months count as far as is known
  */
-record SeasonSearch(List<DatedRun> runs, Pace pace) {
+public record SeasonSearch(List<DatedRun> runs, Pace pace) {
 
     private static final int QUARTERS = 4;
     private static final int MONTHS = 3;
 
+    public SeasonSearch {
+        runs = List.copyOf(runs);
+    }
+
     /** With the clock that was fitted to the runs at this pace. */
-    StopSeason with(FoulingLife clock) {
+    public StopSeason with(FoulingLife clock) {
         int[] stops = new int[QUARTERS];
         double[] hazards = new double[QUARTERS];
         for (DatedRun run : runs) {
             if (run.stopped()) {
-                stops[quarter(run.until().first())]++;
+                stops[run.quarter()]++;
             }
             expect(run, clock, hazards);
         }
@@ -48,13 +52,8 @@ record SeasonSearch(List<DatedRun> runs, Pace pace) {
         while (from.isBefore(end)) {
             LocalDate next = from.with(IsoFields.DAY_OF_QUARTER, 1).plusMonths(MONTHS);
             LocalDate until = next.isBefore(end) ? next : end;
-            hazards[quarter(from)] += clock.hazard(run.age(pace, until)) - clock.hazard(run.age(pace, from));
+            hazards[DatedRun.quarter(from)] += clock.hazard(run.age(pace, until)) - clock.hazard(run.age(pace, from));
             from = until;
         }
-    }
-
-    /** From 0. */
-    static int quarter(LocalDate day) {
-        return day.get(IsoFields.QUARTER_OF_YEAR) - 1;
     }
 }

@@ -1,7 +1,6 @@
 package icequill.forecast.fit;
 
 import icequill.forecast.FoulingLife;
-import icequill.forecast.Pace;
 import icequill.party.SiteKind;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -56,7 +55,7 @@ public final class WeibullFit {
             return problems.or(() -> new Fit.TooFew(stopped.size(), runs.size()));
         }
         RunLikelihood likelihood = new RunLikelihood(runs);
-        if (slope(likelihood, RunLikelihood.MOST_SHAPE) >= 0) {
+        if (likelihood.slope(RunLikelihood.MOST_SHAPE) >= 0) {
             problems.add(new Problem(Code.NOT_ALLOWED, stopped.getFirst().place(),
                     "all " + stopped.size() + " stops came after " + stopped.getFirst().months()
                             + " months, and no run was longer",
@@ -65,28 +64,8 @@ public final class WeibullFit {
         return problems.or(() -> found(likelihood, runs));
     }
 
-    /**
-     * Whether stops have a season, and if so, the likeliest one with the clock that belongs to it.
-     *
-     * @param pace by which months count as far as is known
-     */
-    public static StopSeason season(List<DatedRun> runs, Pace pace, FoulingLife clock) {
-        return new SeasonSearch(runs, pace).with(clock);
-    }
-
-    /** How much likelier a steeper clock is, each with its likeliest scale. */
-    private static double slope(RunLikelihood likelihood, double shape) {
-        return likelihood.slope(likelihood.withShape(shape));
-    }
-
-    /** The likeliest. */
-    static FoulingLife clock(RunLikelihood likelihood) {
-        return likelihood.withShape(RunLikelihood.root(shape -> -slope(likelihood, shape), RunLikelihood.LEAST_SHAPE,
-                RunLikelihood.MOST_SHAPE));
-    }
-
     private static Fit found(RunLikelihood likelihood, List<Run> runs) {
-        FoulingLife clock = clock(likelihood);
+        FoulingLife clock = likelihood.likeliest();
         double least = likelihood.at(clock) - FALL / 2;
         return new Fit.Found(clock,
                 limits(clock.shape(), RunLikelihood.LEAST_SHAPE,

@@ -26,7 +26,8 @@ import java.util.Optional;
  */
 public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingEstimate water,
         Map<String, KindDirt> kinds,
-        SiteFactors factors, StopSeasons seasons, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
+        SiteFactors factors, StopSeasons seasons, Percent cleaningRestores, Percent brushingRestores,
+        Percent callsThatClean,
         Estimate sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, NonCashEffects beside, Place place) {
@@ -89,13 +90,15 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
 
     /** The same where so many of the calls for dirt clean their side. */
     public ForecastRates withCallsThatClean(Percent part) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, cleaningRestores, brushingRestores, part,
+        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, cleaningRestores, brushingRestores,
+                part,
                 sitesDiffer, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 
     /** The same where a cleaning, and a brushing, takes away so much of the dirt's age. */
     public ForecastRates withRestores(Percent part) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, part, part, callsThatClean, sitesDiffer,
+        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, part, part, callsThatClean,
+                sitesDiffer,
                 unknownMonths,
                 years, later, roundTo, calls, beside, place);
     }

@@ -7,6 +7,7 @@ import icequill.forecast.FoulingLife;
 import icequill.forecast.Pace;
 import icequill.party.SiteKind;
 import icequill.problem.Place;
+import icequill.RatesFixture;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -20,11 +21,12 @@ import org.junit.jupiter.api.Test;
 /** Seasons of stops: by hand, against the bare likelihood, and in records drawn day by day. Seeds are fixed. */
 class StopSeasonTest {
 
+    private static final SiteKind BAR = RatesFixture.kind("bar");
     private static final double DAYS_OF_A_MONTH = 365.25 / 12;
     private static final FoulingLife CLOCK = new FoulingLife(2.5, 13);
 
     private static DatedRun run(LocalDate from, LocalDate until, boolean stopped) {
-        return new DatedRun(SiteKind.BAR, days(from), from, days(until), stopped, 1, Place.NOWHERE);
+        return new DatedRun(BAR, days(from), from, days(until), stopped, 1, Place.NOWHERE);
     }
 
     private static DatedRun.Days days(LocalDate day) {
@@ -40,7 +42,7 @@ class StopSeasonTest {
     }
 
     private static StopSeason season(List<DatedRun> runs) {
-        return WeibullFit.season(runs, Pace.EVEN, fit(runs, Pace.EVEN).clock());
+        return new SeasonSearch(runs, Pace.EVEN).with(fit(runs, Pace.EVEN).clock());
     }
 
     /**
@@ -60,7 +62,8 @@ class StopSeasonTest {
         }
         IntStream.range(0, 10).forEach(i -> runs.add(run(LocalDate.of(2025, 1, 1), ends.getLast(), false)));
 
-        StopSeason.LookedAt found = (StopSeason.LookedAt) WeibullFit.season(runs, Pace.EVEN, new FoulingLife(1, 20));
+        StopSeason.LookedAt found = (StopSeason.LookedAt) new SeasonSearch(runs, Pace.EVEN)
+                .with(new FoulingLife(1, 20));
 
         double[] days = {40 * 90.0 - 5, 35 * 91.0 - 10, 25 * 92.0 - 5, 20 * 92.0 - 10};
         double all = IntStream.range(0, 4).mapToDouble(q -> days[q]).sum();
@@ -135,7 +138,7 @@ class StopSeasonTest {
         assertThat(fit(runs, pace).clock().shape()).isEqualTo(2.5, within(0.3));
         assertThat(fit(runs, pace).clock().scale()).isEqualTo(13, within(0.6));
         // Where months count so, nothing is left to find.
-        assertThat(WeibullFit.season(runs, pace, fit(runs, pace).clock())).isInstanceOf(StopSeason.NoneFound.class);
+        assertThat(new SeasonSearch(runs, pace).with(fit(runs, pace).clock())).isInstanceOf(StopSeason.NoneFound.class);
     }
 
     private static Pace pace(List<BigDecimal> factors) {
