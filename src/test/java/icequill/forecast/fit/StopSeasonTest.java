@@ -3,11 +3,11 @@ package icequill.forecast.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.RatesFixture;
 import icequill.forecast.FoulingLife;
 import icequill.forecast.Pace;
 import icequill.party.SiteKind;
 import icequill.problem.Place;
-import icequill.RatesFixture;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
