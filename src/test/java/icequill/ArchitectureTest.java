@@ -141,7 +141,7 @@ class ArchitectureTest {
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
         room(arrows, "ledger.entries", "ledger.trail ledger.store party");
-        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.disk");
+        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.disk money");
         room(arrows, "ledger.care",
                 "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.disk party");
         room(arrows, "ledger", "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.disk");

@@ -52,7 +52,7 @@ public final class MeanDirt {
         }
         // Stops whose calls brush come by a slower clock of the same shape.
         FoulingLife brushed = clock.faster(Math.pow(cleans, 1 / clock.shape()));
-        RenewalSeries series = new RenewalSeries(brushed, months);
+        RenewalSeries series = RenewalSeries.of(brushed, months);
         // Not brushed yet, or brushed by the last such call a while ago.
         return integral(t -> dirt(age + t) * Math.exp(-brushed.hazard(age, t))
                 + series.counts(age, t).mean() * dirt(months - t) * Math.exp(-brushed.hazard(months - t)), months);

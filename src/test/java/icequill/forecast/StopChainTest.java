@@ -28,7 +28,7 @@ class StopChainTest {
     void chain_cleaningsThatRestoreNothing_isTheRenewalProcess(double shape, double scale, double months, double age,
             int stretches) {
         FoulingLife clock = new FoulingLife(shape, scale);
-        CountDistribution renewals = new RenewalSeries(clock, months).counts(age, months);
+        CountDistribution renewals = RenewalSeries.of(clock, months).counts(age, months);
 
         CountDistribution chain = new StopChain(clock, 1,
                 new Stretches(Collections.nCopies(stretches, months / stretches), 1)).counts(age);
@@ -102,7 +102,7 @@ class StopChainTest {
         FoulingLife slower = CLOCK.faster(Math.pow(cleans, 1 / CLOCK.shape()));
 
         assertThat(new StopCounts(CLOCK, new StopPolicy(cleans), YEARS, CleaningSchedule.NEVER).of(age).mean())
-                .isEqualTo(new RenewalSeries(slower, YEARS).counts(age, YEARS).mean() / cleans, within(1e-7));
+                .isEqualTo(RenewalSeries.of(slower, YEARS).counts(age, YEARS).mean() / cleans, within(1e-7));
     }
 
     /** Between all calls and none that clean lie all parts of them, and near the ends the ends. */
@@ -165,13 +165,13 @@ class StopChainTest {
         CleaningSchedule everyJune = new CleaningSchedule(List.of(1.0), 12, 1);
         CountDistribution counts = new StopCounts(CLOCK, StopPolicy.RESETS, Stretches.of(everyJune, summer, YEARS))
                 .of(2);
-        CountDistribution three = new RenewalSeries(CLOCK, 3).counts(0, 3).times(3);
+        CountDistribution three = RenewalSeries.of(CLOCK, 3).counts(0, 3).times(3);
 
         assertThat(counts.mean()).isEqualTo(three.mean(), within(1e-9));
         // Never cleaned it runs nine months in three years.
         assertThat(new StopCounts(CLOCK, StopPolicy.RESETS, Stretches.of(CleaningSchedule.NEVER, summer, YEARS)).of(2)
                 .mean())
-                .isEqualTo(new RenewalSeries(CLOCK, 9).counts(2, 9).mean(), within(1e-9));
+                .isEqualTo(RenewalSeries.of(CLOCK, 9).counts(2, 9).mean(), within(1e-9));
     }
 
     /** Cleanings on the days of a real calendar: months 2 and 8 of each year, and the dirt there was before. */

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.Outlook;
 import icequill.forecast.ChanceInTen;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.MixedDistribution;
+import icequill.money.MinorUnits;
 import icequill.office.demo.NewShop;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopFolder;

@@ -3,9 +3,9 @@ package icequill.forecast.effects;
 import icequill.forecast.CallKind;
 import icequill.forecast.CallTable;
 import icequill.forecast.Cause;
+import icequill.forecast.Decimals;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MaintenancePolicy;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.PolicyComparison;
 import java.util.EnumMap;
 import java.util.List;
@@ -53,7 +53,7 @@ public enum Assumption {
         case CALL_CHARGES -> choices(question, dearerCalls(question.first(), factor),
                 dearerCalls(question.second(), factor));
         case PLANNED_PRICE -> choices(question,
-                question.first().priced(MinorUnits.expected(question.first().planned() * factor),
+                question.first().priced(Decimals.minorUnits(question.first().planned() * factor),
                         question.first().calls()),
                 question.second());
         };
@@ -74,7 +74,7 @@ public enum Assumption {
     private static MaintenancePolicy dearerCalls(MaintenancePolicy choice, double factor) {
         Map<Cause, List<CallKind>> kinds = new EnumMap<>(Cause.class);
         choice.calls().kinds().forEach((cause, own) -> kinds.put(cause, own.stream()
-                .map(kind -> new CallKind(kind.share(), MinorUnits.expected(kind.charge() * factor))).toList()));
+                .map(kind -> new CallKind(kind.share(), Decimals.minorUnits(kind.charge() * factor))).toList()));
         return choice.priced(choice.planned(), new CallTable(kinds));
     }
 }
