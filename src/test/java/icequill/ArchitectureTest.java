@@ -104,7 +104,7 @@ class ArchitectureTest {
         room(arrows, "forecast.fit", "forecast party");
         // limits of energy go by the make and form of machines
         room(arrows, "forecast.effects", "forecast party explain money");
-        room(arrows, "forecast.inputs", "forecast.fit work party explain money");
+        room(arrows, "forecast.inputs", "forecast.fit forecast work party explain money");
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
         room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
         room(arrows, "request", "document pricer agreement work party");
@@ -141,7 +141,7 @@ class ArchitectureTest {
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
         room(arrows, "ledger.entries", "ledger.trail ledger.store party");
-        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.disk");
+        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.disk money");
         room(arrows, "ledger.care",
                 "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.disk party");
         room(arrows, "ledger", "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.disk");

@@ -190,6 +190,10 @@ record ForecastJson(SiteForecast forecast) {
         rates.factors().of(forecast.risks().site()).forEach(factor -> factors.put(ConstantKey.of(factor.kind()),
                 two("condenser", factor.speed().condenser(), "water", factor.speed().water())));
         view.put("siteFactors", factors);
+        Map<String, Object> seasons = new LinkedHashMap<>();
+        List.of(Cause.values()).forEach(
+                cause -> seasons.put(ConstantKey.of(cause), rates.seasons().of(cause).orElse(null)));
+        view.put("seasons", seasons);
         view.put("restores", two("cleaning", rates.cleaningRestores().value(), "brushing",
                 rates.brushingRestores().value()));
         view.put("callsThatClean", rates.callsThatClean().value());

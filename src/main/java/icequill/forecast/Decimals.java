@@ -5,7 +5,7 @@ import icequill.money.Rounding;
 import java.math.BigDecimal;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Chances, counts and lengths of time as decimals for readers. Money is rounded by {@link MinorUnits} instead. */
+/** Chances, counts and lengths of time as decimals for readers, and money that is expected as whole minor units. */
 public final class Decimals {
 
     private Decimals() {
@@ -25,5 +25,10 @@ public final class Decimals {
     public static BigDecimal up(double value, int decimals) {
         BigDecimal step = BigDecimal.ONE.movePointLeft(decimals);
         return Rounding.halfUp(Exact.upToMultiple(BigFraction.from(value), step), decimals);
+    }
+
+    /** A mean or a spread of minor units, rounded half up to whole ones ({@link Rounding#EXPECTED}). */
+    public static long minorUnits(double expected) {
+        return Rounding.EXPECTED.wholeMinor(BigFraction.from(expected));
     }
 }

@@ -6,6 +6,8 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -21,6 +23,8 @@ public final class Forecast {
     private final List<Double> weights;
     /** One for each weight. */
     private final List<ScenarioForecast> scenarios;
+    /** Chances of being cheaper than others, as far as somebody asked. */
+    private final Map<Forecast, Double> cheaper = new ConcurrentHashMap<>();
 
     private Forecast(double months, List<Double> weights, List<ScenarioForecast> scenarios) {
         this.months = months;
@@ -111,6 +115,10 @@ public final class Forecast {
     public double chanceCheaperThan(Forecast other) {
         Check.that(months == other.months, "horizons differ: " + months + ", " + other.months);
         Check.that(weights.equals(other.weights), "machines that stop together otherwise");
+        return cheaper.computeIfAbsent(other, this::cheaperThan);
+    }
+
+    private double cheaperThan(Forecast other) {
         return Math.min(1, IntStream.range(0, weights.size())
                 .mapToDouble(i -> weights.get(i) * scenarios.get(i).chanceCheaperThan(other.scenarios.get(i))).sum());
     }

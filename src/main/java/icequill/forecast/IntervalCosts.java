@@ -79,7 +79,7 @@ public final class IntervalCosts {
         check(cleaning, sides);
         double longest = Math.min(MOST_MONTHS,
                 SETTLED * sides.stream().mapToDouble(side -> side.clock().mean()).max().orElseThrow());
-        List<RenewalSeries> series = sides.stream().map(side -> new RenewalSeries(side.clock(), longest)).toList();
+        List<RenewalSeries> series = sides.stream().map(side -> RenewalSeries.of(side.clock(), longest)).toList();
         return new IntervalCosts(months -> {
             double cost = cleaning;
             for (int i = 0; i < sides.size(); i++) {
@@ -101,12 +101,12 @@ public final class IntervalCosts {
     /** Minor units a year when cleaned every so many months, rounded once. */
     public long aYear(double months) {
         Check.that(months > 0, "an interval of " + months + " months");
-        return MinorUnits.expected(aYear.applyAsDouble(months));
+        return Decimals.minorUnits(aYear.applyAsDouble(months));
     }
 
     /** Minor units a year when never cleaned but by calls, in the long run; empty where dirt would heap up calls without end. */
     public Optional<Long> never() {
-        return Double.isInfinite(forever) ? Optional.empty() : Optional.of(MinorUnits.expected(forever));
+        return Double.isInfinite(forever) ? Optional.empty() : Optional.of(Decimals.minorUnits(forever));
     }
 
     /** The cheapest interval beside what hygiene allows at most, in months from 1. */

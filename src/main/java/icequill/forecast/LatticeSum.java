@@ -13,6 +13,8 @@ final class LatticeSum {
     private static final int MOST_POINTS = 1 << 15;
     /** Split charges reach a little beyond the range of whole ones. */
     private static final int MARGIN = 128;
+    /** Terms of a polynomial that are added up at once. */
+    private static final int TERMS = 4;
     private static final double[] COSINE = new double[MOST_POINTS];
     private static final double[] SINE = new double[MOST_POINTS];
 
@@ -77,16 +79,10 @@ final class LatticeSum {
         for (ChargePart part : parts) {
             product.times(Spectrum.of(part, length, step, half).in(part.counts()));
         }
-        double[][] whole = {Arrays.copyOf(product.real, length), Arrays.copyOf(product.imaginary, length)};
-        for (int k = half; k < length; k++) {
-            whole[0][k] = product.real[length - k];
-            whole[1][k] = -product.imaginary[length - k];
-        }
-        FastFourierTransformer.transformInPlace(whole, DftNormalization.STANDARD, TransformType.INVERSE);
-        return whole[0];
+        return product.circle();
     }
 
-    /** Complex values at the points of half a circle. Loops run over the points, so that the compiler can work on several at once. */
+    /** Complex values at the points of half a circle. */
     private static final class Spectrum {
         private final double[] real;
         private final double[] imaginary;
@@ -127,19 +123,61 @@ final class LatticeSum {
             }
         }
 
-        /** E[this^calls], by Horner's scheme. */
+        /** E[this^calls]: a polynomial, four of its terms at a time (Paterson and Stockmeyer, SIAM J. Comput. 2, 1973; from memory). */
         Spectrum in(CountDistribution counts) {
+            double[] chances = new double[(counts.most() / TERMS + 1) * TERMS];
+            Arrays.setAll(chances, counts::chance);
             double[] re = new double[real.length];
             double[] im = new double[real.length];
-            for (int calls = counts.most(); calls >= 0; calls--) {
-                double chance = counts.chance(calls);
-                for (int k = 0; k < re.length; k++) {
-                    double next = re[k] * real[k] - im[k] * imaginary[k] + chance;
-                    im[k] = re[k] * imaginary[k] + im[k] * real[k];
-                    re[k] = next;
+            for (int k = 0; k < re.length; k++) {
+                double x = real[k];
+                double y = imaginary[k];
+                double x2 = x * x - y * y;
+                double y2 = 2 * x * y;
+                double x3 = x2 * x - y2 * y;
+                double y3 = x2 * y + y2 * x;
+                double x4 = x2 * x2 - y2 * y2;
+                double y4 = 2 * x2 * y2;
+                double sum = 0;
+                double turned = 0;
+                for (int n = chances.length - TERMS; n >= 0; n -= TERMS) {
+                    double one = chances[n + 1];
+                    double two = chances[n + 2];
+                    double three = chances[n + 3];
+                    double next = sum * x4 - turned * y4 + (chances[n] + one * x + two * x2 + three * x3);
+                    turned = sum * y4 + turned * x4 + (one * y + two * y2 + three * y3);
+                    sum = next;
                 }
+                re[k] = sum;
+                im[k] = turned;
             }
             return new Spectrum(re, im);
+        }
+
+        /** The real values whose spectrum this is: those at even and at odd places as real and imaginary parts of one transform. */
+        double[] circle() {
+            int middle = real.length - 1;
+            double[][] folded = new double[2][middle];
+            int turn = MOST_POINTS / (2 * middle);
+            for (int k = 0; k < middle; k++) {
+                double evenReal = (real[k] + real[middle - k]) / 2;
+                double evenImaginary = (imaginary[k] - imaginary[middle - k]) / 2;
+                double differenceReal = (real[k] - real[middle - k]) / 2;
+                double differenceImaginary = (imaginary[k] + imaginary[middle - k]) / 2;
+                double cosine = COSINE[k * turn];
+                double sine = -SINE[k * turn];
+                double oddReal = cosine * differenceReal - sine * differenceImaginary;
+                double oddImaginary = cosine * differenceImaginary + sine * differenceReal;
+                folded[0][k] = evenReal - oddImaginary;
+                folded[1][k] = evenImaginary + oddReal;
+            }
+            FastFourierTransformer.transformInPlace(folded, DftNormalization.STANDARD, TransformType.INVERSE);
+            double[] values = new double[2 * middle];
+            for (int k = 0; k < middle; k++) {
+                values[2 * k] = folded[0][k];
+                values[2 * k + 1] = folded[1][k];
+            }
+            return values;
         }
 
         void times(Spectrum other) {

@@ -8,7 +8,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 /**
  * How dirty a condenser is on average while its machine runs, with the brushings of its care and those of calls counted in. The
  * dirt of a year is supposed to gather evenly and then to stay as it is: after three months it is a quarter, after twelve and later
- * 1. Where a brushing of the calendar leaves some dirt, calls before it are taken to have left as much.
+ * 1. Where a brushing of the calendar leaves some dirt, calls before it are taken to have left as much. Months
+ * weigh as they count for its dirt.
  */
 public final class MeanDirt {
 
@@ -29,7 +30,7 @@ public final class MeanDirt {
     public static double of(MachineRisk machine, StopPolicy policy, double months, CleaningSchedule care) {
         Check.that(months > 0, "a horizon of " + months + " months");
         return machine.condenser().map(clock -> mean(clock, policy, machine.monthsSinceBrushed(),
-                Stretches.of(care, machine.season(), months))).orElse(0.0);
+                Stretches.of(care, machine.seasons().condenser(), months))).orElse(0.0);
     }
 
     private static double mean(FoulingLife clock, StopPolicy policy, double age, Stretches stretches) {
@@ -51,7 +52,7 @@ public final class MeanDirt {
         }
         // Stops whose calls brush come by a slower clock of the same shape.
         FoulingLife brushed = clock.faster(Math.pow(cleans, 1 / clock.shape()));
-        RenewalSeries series = new RenewalSeries(brushed, months);
+        RenewalSeries series = RenewalSeries.of(brushed, months);
         // Not brushed yet, or brushed by the last such call a while ago.
         return integral(t -> dirt(age + t) * Math.exp(-brushed.hazard(age, t))
                 + series.counts(age, t).mean() * dirt(months - t) * Math.exp(-brushed.hazard(months - t)), months);

@@ -1,6 +1,7 @@
 package icequill.forecast;
 
 import icequill.forecast.ChargePart.Amount;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -62,51 +63,70 @@ final class PointSum {
 
     /** One charge more on each point, and the points of before with a chance. */
     private boolean merge(long[] before, double[] beforehand, double chance, List<Amount> amounts) {
-        int sources = amounts.size() + 1;
-        long[][] from = new long[sources][];
-        double[][] weights = new double[sources][];
-        long[] shift = new long[sources];
-        double[] share = new double[sources];
-        int length = before.length;
-        for (int k = 0; k < sources; k++) {
-            boolean isBefore = k == amounts.size();
-            from[k] = isBefore ? before : points;
-            weights[k] = isBefore ? beforehand : chances;
-            shift[k] = isBefore ? 0 : amounts.get(k).minor();
-            share[k] = isBefore ? chance : amounts.get(k).share();
-            length += isBefore ? 0 : points.length;
-        }
-        additions += (long) length * sources;
-        if (length > sources * MOST_POINTS || additions > MOST_ADDITIONS) {
+        List<Source> sources = new ArrayList<>();
+        amounts.forEach(amount -> sources.add(new Source(points, chances, amount.minor(), amount.share())));
+        sources.add(new Source(before, beforehand, 0, chance));
+        int length = amounts.size() * points.length + before.length;
+        additions += (long) length * sources.size();
+        if (length > sources.size() * MOST_POINTS || additions > MOST_ADDITIONS) {
             return false;
         }
         long[] merged = new long[length];
         double[] sums = new double[length];
-        int[] at = new int[sources];
         int end = 0;
-        while (true) {
-            long next = Long.MAX_VALUE;
-            for (int k = 0; k < sources; k++) {
-                if (at[k] < from[k].length) {
-                    next = Math.min(next, from[k][at[k]] + shift[k]);
-                }
-            }
-            if (next > high) {
-                break;
-            }
+        Source[] all = sources.toArray(Source[]::new);
+        long next = least(all);
+        while (next <= high) {
             double sum = 0;
-            for (int k = 0; k < sources; k++) {
-                if (at[k] < from[k].length && from[k][at[k]] + shift[k] == next) {
-                    sum += share[k] * weights[k][at[k]++];
+            long following = Long.MAX_VALUE;
+            for (Source source : all) {
+                if (source.head == next) {
+                    sum += source.take();
                 }
+                following = Math.min(following, source.head);
             }
             if (sum > NEGLIGIBLE) {
                 merged[end] = next;
                 sums[end++] = sum;
             }
+            next = following;
         }
         points = Arrays.copyOf(merged, end);
         chances = Arrays.copyOf(sums, end);
         return true;
+    }
+
+    private static long least(Source[] sources) {
+        long least = Long.MAX_VALUE;
+        for (Source source : sources) {
+            least = Math.min(least, source.head);
+        }
+        return least;
+    }
+
+    /** Points that are all moved by an amount and have a share of their chances, from the first to the last. */
+    private static final class Source {
+        private final long[] points;
+        private final double[] chances;
+        private final long shift;
+        private final double share;
+        private int at;
+        /** The point that comes next; beyond all others where none is left. */
+        private long head;
+
+        Source(long[] points, double[] chances, long shift, double share) {
+            this.points = points;
+            this.chances = chances;
+            this.shift = shift;
+            this.share = share;
+            this.head = points.length == 0 ? Long.MAX_VALUE : points[0] + shift;
+        }
+
+        /** The chance of the point that is next. */
+        double take() {
+            double chance = share * chances[at++];
+            head = at == points.length ? Long.MAX_VALUE : points[at] + shift;
+            return chance;
+        }
     }
 }

@@ -33,6 +33,10 @@ final class RenewalSeries {
     /** Points of the rule are drawn to the ends of an interval by this power, where densities and chances begin like powers. */
     private static final int DRAW = 4;
 
+    private static final KeptResults<Asked, RenewalSeries> KEPT = new KeptResults<>();
+
+    private record Asked(FoulingLife clock, double most) {}
+
     private final FoulingLife clock;
     private final GaussIntegrator rule;
     private final double most;
@@ -43,11 +47,15 @@ final class RenewalSeries {
     private final List<double[]> atLeast = new ArrayList<>();
 
     /**
-     * The series of a clock.
+     * The series of a clock; worked out once, since ways of care and horizons share it.
      *
      * @param most months that are asked for
      */
-    RenewalSeries(FoulingLife clock, double most) {
+    static RenewalSeries of(FoulingLife clock, double most) {
+        return KEPT.get(new Asked(clock, most), asked -> new RenewalSeries(asked.clock(), asked.most()));
+    }
+
+    private RenewalSeries(FoulingLife clock, double most) {
         Check.that(most > 0, "a series of " + most + " months");
         this.clock = clock;
         this.most = most;

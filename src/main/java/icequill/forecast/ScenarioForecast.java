@@ -12,10 +12,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.hipparchus.analysis.solvers.BrentSolver;
-import org.jspecify.annotations.Nullable;
 
 /** What a choice leads to when it is known how bad the site is, so that its machines do not depend on each other. */
 final class ScenarioForecast {
@@ -34,9 +32,8 @@ final class ScenarioForecast {
     private final YearlyCharges charged;
     /** Calls that are not included in what is planned; all of them where none is. */
     private final CountDistribution paid;
-    private final Supplier<ChargeDistribution> dirt = once(
-            () -> ChargeDistribution.of(List.of(part(Cause.CONDENSER), part(Cause.WATER))));
-    private final Supplier<ChargeDistribution> charges = once(this::charged);
+    private final ChargeDistribution dirt;
+    private final ChargeDistribution charges;
 
     private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts,
             YearlyCharges charged,
@@ -46,6 +43,8 @@ final class ScenarioForecast {
         this.months = months;
         this.counts = counts;
         this.charged = charged;
+        this.dirt = ChargeDistribution.of(List.of(part(Cause.CONDENSER), part(Cause.WATER)));
+        this.charges = ChargeDistribution.of(paidParts());
     }
 
     /** As {@link Forecast#of(List, MaintenancePolicy, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
@@ -98,16 +97,16 @@ final class ScenarioForecast {
         }
     }
 
-    /** One side of a machine: the clock it runs by, its age, and when it runs. */
+    /** One side of a machine: the clock it runs by, its age, and how its months count. */
     private record Side(FoulingLife clock, double age, Season season) {
 
         static Optional<Side> condenser(MachineRisk machine) {
             return machine.condenser()
-                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.season()));
+                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.seasons().condenser()));
         }
 
         static Side water(MachineRisk machine) {
-            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.season());
+            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.seasons().water());
         }
     }
 
@@ -176,7 +175,7 @@ final class ScenarioForecast {
 
     /** What calls cost, without what is planned and without calls that are included in it. */
     ChargeDistribution charges() {
-        return charges.get();
+        return charges;
     }
 
     /** What calls cost and what is planned. */
@@ -185,17 +184,17 @@ final class ScenarioForecast {
     }
 
     /** What calls cost that are paid for; where some are included, those of a year are spread over causes as its calls are. */
-    private ChargeDistribution charged() {
+    private List<ChargePart> paidParts() {
         if (choice.included() == 0) {
-            return ChargeDistribution.of(Stream.of(Cause.values()).map(this::part).toList());
+            return Stream.of(Cause.values()).map(this::part).toList();
         }
         double all = calls().mean();
-        return ChargeDistribution.of(List.of(new ChargePart(paid, all == 0
+        return List.of(new ChargePart(paid, all == 0
                 ? List.of()
                 : Stream.of(Cause.values()).flatMap(cause -> amounts(cause).stream()
                         .map(amount -> new ChargePart.Amount(amount.share() * calls(cause).mean() / all,
                                 amount.minor())))
-                        .toList())));
+                        .toList()));
     }
 
     private ChargePart part(Cause cause) {
@@ -238,24 +237,7 @@ final class ScenarioForecast {
 
     private ChargeDistribution law(List<ChargePart> parts) {
         return parts.equals(List.of(part(Cause.CONDENSER), part(Cause.WATER)))
-                ? dirt.get()
+                ? dirt
                 : ChargeDistribution.of(parts);
-    }
-
-    /** Finds a law when it is first asked for, and keeps it. */
-    private static Supplier<ChargeDistribution> once(Supplier<ChargeDistribution> law) {
-        return new Supplier<>() {
-            private @Nullable ChargeDistribution found;
-
-            @Override
-            public synchronized ChargeDistribution get() {
-                ChargeDistribution known = found;
-                if (known == null) {
-                    known = law.get();
-                    found = known;
-                }
-                return known;
-            }
-        };
     }
 }

@@ -6,11 +6,11 @@ import java.util.List;
 /**
  * Which figure moves the answer most: each goes from its low to its high while all others stay.
  *
- * @param base with all figures as they are
+ * @param base what is saved with all figures as they are, in minor units
  * @param swings the widest first; ties in the order of the doubts
  * @param <K> what names a figure
  */
-public record Sensitivity<K>(PolicyComparison.Answer base, List<Swing<K>> swings) {
+public record Sensitivity<K>(long base, List<Swing<K>> swings) {
 
     /**
      * How far a figure may be off.
@@ -20,12 +20,12 @@ public record Sensitivity<K>(PolicyComparison.Answer base, List<Swing<K>> swings
      */
     public record Doubt<K>(K figure, PolicyComparison low, PolicyComparison high) {}
 
-    /** The answers at the two ends of a doubt. */
-    public record Swing<K>(K figure, PolicyComparison.Answer low, PolicyComparison.Answer high) {
+    /** What is saved at the two ends of a doubt, in minor units. */
+    public record Swing<K>(K figure, long low, long high) {
 
         /** How far the money moves, in minor units. */
         public long width() {
-            return Math.abs(high.saved() - low.saved());
+            return Math.abs(high - low);
         }
     }
 
@@ -35,8 +35,8 @@ public record Sensitivity<K>(PolicyComparison.Answer base, List<Swing<K>> swings
 
     /** Works out the answer at both ends of each doubt. */
     public static <K> Sensitivity<K> of(PolicyComparison question, List<Doubt<K>> doubts) {
-        return new Sensitivity<>(question.answer(), doubts.stream()
-                .map(doubt -> new Swing<>(doubt.figure(), doubt.low().answer(), doubt.high().answer()))
+        return new Sensitivity<>(question.saved(), doubts.stream()
+                .map(doubt -> new Swing<>(doubt.figure(), doubt.low().saved(), doubt.high().saved()))
                 .sorted(Comparator.comparingLong((Swing<K> swing) -> swing.width()).reversed()).toList());
     }
 }

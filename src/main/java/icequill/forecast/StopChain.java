@@ -17,6 +17,7 @@ final class StopChain {
 
     private static final GaussIntegrator NODES = new GaussIntegratorFactory().legendre(12, 0, 1);
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(28, 0, 1);
+    private static final double[] BARYCENTRIC = new double[NODES.getNumberOfPoints()];
     /** Points are drawn to an end by this power. */
     private static final int DRAW = 5;
     /** A panel is no longer than that many widths of the clock's density. */
@@ -27,6 +28,11 @@ final class StopChain {
     private static final int MOST_STOPS = 2000;
     /** Hardly any call has cleaned nothing while the hazard of such that do grew by so much. */
     private static final double LAST_HAZARD = 41.5;
+
+    static {
+        Arrays.setAll(BARYCENTRIC, k -> (k % 2 == 0 ? 1 : -1)
+                * Math.sqrt(NODES.getPoint(k) * (1 - NODES.getPoint(k)) * NODES.getWeight(k)));
+    }
 
     private final FoulingLife clock;
     private final double cleans;
@@ -316,7 +322,7 @@ final class StopChain {
                     parts[k] = 1;
                     return parts;
                 }
-                parts[k] = (k % 2 == 0 ? 1 : -1) * Math.sqrt(node * (1 - node) * NODES.getWeight(k)) / (at - node);
+                parts[k] = BARYCENTRIC[k] / (at - node);
                 sum += parts[k];
             }
             for (int k = 0; k < parts.length; k++) {

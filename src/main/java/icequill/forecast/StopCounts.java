@@ -14,6 +14,10 @@ final class StopCounts {
     /** Lengths that differ by less are one and the same. */
     private static final double SAME = 1e-9;
 
+    private static final KeptResults<Asked, CountDistribution> KEPT = new KeptResults<>();
+
+    private record Asked(FoulingLife clock, double cleans, Stretches stretches, double age) {}
+
     private final FoulingLife clock;
     private final StopPolicy policy;
     private final Stretches stretches;
@@ -37,7 +41,7 @@ final class StopCounts {
         double longest = stretches.longest();
         this.stretch = policy.cleans() < 1 || longest == 0
                 ? (age, months) -> new StopChain(clock, policy.cleans(), new Stretches(List.of(months), 0)).counts(age)
-                : new RenewalSeries(clock, longest)::counts;
+                : RenewalSeries.of(clock, longest)::counts;
     }
 
     /**
@@ -51,6 +55,10 @@ final class StopCounts {
         if (policy.cleans() == 0) {
             return CountDistribution.poisson(hazard(clock, stretches, age));
         }
+        return KEPT.get(new Asked(clock, policy.cleans(), stretches, age), asked -> counted(age));
+    }
+
+    private CountDistribution counted(double age) {
         if (stretches.leaves() > 0 && stretches.lengths().size() > 1) {
             return new StopChain(clock, policy.cleans(), stretches).counts(age);
         }

@@ -14,6 +14,10 @@ record Stretches(List<Double> lengths, double leaves) {
     /** Below it a length is what rounding left. */
     private static final double NOTHING = 1e-9;
 
+    Stretches {
+        lengths = List.copyOf(lengths);
+    }
+
     static Stretches of(CleaningSchedule care, Season season, double months) {
         List<Double> lengths = new ArrayList<>();
         double before = 0;

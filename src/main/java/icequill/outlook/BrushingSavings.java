@@ -10,13 +10,13 @@ import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MaintenancePolicy;
 import icequill.forecast.MeanDirt;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.effects.CondensingRise;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.effects.SourcedAmount;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.SiteHistory;
 import icequill.money.Amounts;
+import icequill.money.MinorUnits;
 import icequill.money.Stepping;
 import icequill.party.Machine;
 import icequill.party.Shop;
@@ -70,7 +70,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
 
     private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {
         double calls = stops(risks, asNow(), charges) - stops(risks, CleaningSchedule.every(1), charges);
-        MonetaryAmount spared = MinorUnits.amount(MinorUnits.expected(calls * charges.meanCharge(Cause.CONDENSER)),
+        MonetaryAmount spared = MinorUnits.amount(Decimals.minorUnits(calls * charges.meanCharge(Cause.CONDENSER)),
                 shop.currency());
         MonetaryAmount bought = comparison.visit().amount().multiply(request.bought());
         return new Savings(Decimals.of(calls, 1), spared, bought,

@@ -7,10 +7,10 @@ import icequill.forecast.CleaningSchedule;
 import icequill.forecast.Forecast;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MaintenancePolicy;
+import icequill.forecast.Pace;
 import icequill.forecast.SharedFactor;
 import icequill.forecast.StopPolicy;
 import icequill.party.Machine;
-import icequill.plans.OpenMonths;
 import icequill.plans.SideCare;
 import icequill.plans.SiteRisks;
 import icequill.problem.Place;
@@ -59,9 +59,9 @@ record CareHistory(MachineRisk risk, CleaningSchedule water, CleaningSchedule co
             Span span) {
         LocalDate from = span.begun(machine);
         MachineRisk then = new MachineRisk(guessed.randomAYear(), guessed.condenser(), condenser.before(from),
-                guessed.water(), water.before(from), risks.season().from(from));
+                guessed.water(), water.before(from), risks.seasons(from));
         return new CareHistory(then, water.care(from, span.until()), condenser.care(from, span.until()), risks.policy(),
-                OpenMonths.position(from, span.until()));
+                Pace.position(from, span.until()));
     }
 
     /** What the guesses would have led us to expect where the site is so bad. */

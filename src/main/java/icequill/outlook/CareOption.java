@@ -2,7 +2,7 @@ package icequill.outlook;
 
 import icequill.document.CareOptionKind;
 import icequill.forecast.MaintenancePolicy;
-import icequill.forecast.MinorUnits;
+import icequill.money.MinorUnits;
 import icequill.party.Wording;
 import icequill.plans.CareOfSides;
 import icequill.plans.CatchUpAmounts;

@@ -8,9 +8,13 @@ import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.forecast.Decimals;
 import icequill.forecast.FoulingLife;
+import icequill.forecast.Pace;
+import icequill.forecast.fit.DatedRun;
 import icequill.forecast.fit.Fit;
 import icequill.forecast.fit.Run;
+import icequill.forecast.fit.SeasonSearch;
 import icequill.forecast.fit.Side;
+import icequill.forecast.fit.StopSeason;
 import icequill.forecast.fit.WeibullFit;
 import icequill.forecast.inputs.FoulingEstimate;
 import icequill.party.Shop;
@@ -25,8 +29,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
 public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
@@ -42,25 +48,47 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
      * One fit.
      *
      * @param kind of the sites; empty for all
+     * @param season of the stops, which is looked for at all sites together; empty at one kind
      */
-    public record Fitted(Side side, Optional<SiteKind> kind, Fit fit) {}
+    public record Fitted(Side side, Optional<SiteKind> kind, Fit fit, Optional<StopSeason> season) {}
 
     /** All fits, each side's for all sites first. */
     public Checked<List<Fitted>> fits() {
         Problems problems = new Problems();
         List<Fitted> fits = new ArrayList<>();
         for (Side side : Side.values()) {
-            List<Run> runs = recorded.of(side);
-            if (runs.isEmpty()) {
-                continue;
-            }
-            problems.take(WeibullFit.of(runs)).ifPresent(fit -> fits.add(new Fitted(side, Optional.empty(), fit)));
-            if (runs.stream().map(Run::kind).distinct().count() > 1) {
-                problems.take(WeibullFit.byKind(runs)).ifPresent(byKind -> byKind
-                        .forEach((kind, fit) -> fits.add(new Fitted(side, Optional.of(kind), fit))));
+            List<DatedRun> runs = recorded.of(side);
+            if (!runs.isEmpty()) {
+                fits.addAll(fits(side, runs, problems));
             }
         }
         return problems.or(() -> fits);
+    }
+
+    /** Where stops have a season that nobody knew, months count by it. */
+    private List<Fitted> fits(Side side, List<DatedRun> dated, Problems problems) {
+        Pace known = recorded.pace(side);
+        Optional<Fit> plain = problems.take(WeibullFit.of(at(known, dated)));
+        StopSeason season = plain.filter(Fit.Found.class::isInstance).map(Fit.Found.class::cast)
+                .map(found -> new SeasonSearch(dated, known).with(found.clock()))
+                .orElseGet(StopSeason.NotLookedAt::new);
+        List<Run> runs = season instanceof StopSeason.Found found
+                ? at(Pace.ofQuarters(found.factors().stream().map(BigDecimal::doubleValue).toList()), dated)
+                : at(known, dated);
+        List<Fitted> fits = new ArrayList<>();
+        plain.flatMap(same -> season instanceof StopSeason.Found
+                ? problems.take(WeibullFit.of(runs))
+                : Optional.of(same))
+                .ifPresent(fit -> fits.add(new Fitted(side, Optional.empty(), fit, Optional.of(season))));
+        if (runs.stream().map(Run::kind).distinct().count() > 1) {
+            problems.take(WeibullFit.byKind(runs)).ifPresent(byKind -> byKind.forEach(
+                    (kind, fit) -> fits.add(new Fitted(side, Optional.of(kind), fit, Optional.empty()))));
+        }
+        return fits;
+    }
+
+    private static List<Run> at(Pace pace, List<DatedRun> dated) {
+        return dated.stream().map(run -> run.at(pace)).toList();
     }
 
     public FitSheet sheet(PaperOptions options, List<Fitted> fits) {
@@ -77,6 +105,10 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         if (recorded.rates().filter(rates -> rates.callsThatClean().isZero()).isPresent()) {
             notes.add(Phrase.of("fit.restarts"));
         }
+        if (recorded.hasSeasons()) {
+            notes.add(Phrase.of("fit.seasons-set"));
+        }
+        notes.add(Phrase.of("fit.random-season"));
         if (recorded.leftOut() > 0) {
             notes.add(Phrase.of("fit.left-out", Fact.number(recorded.leftOut(), "run")));
         }
@@ -87,11 +119,33 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         Phrase title = Phrase.of("fit." + ConstantKey.of(fitted.side()), fitted.kind()
                 .<Fact>map(kind -> new Fact.Named(kind.name().english(), kind.name().spanish()))
                 .orElse(new Fact.Word("fit.all")));
+        Stream<Phrase> season = fitted.season().stream().map(FitAssembly::said);
         return switch (fitted.fit()) {
-        case Fit.TooFew few -> new Plot(title, List.of(counted(few), Phrase.of("fit.too-few",
-                Fact.number(Fit.FEWEST_STOPS, ""))), List.of(), List.of());
-        case Fit.Found found -> new Plot(title, said(found), points(found), curve(found));
+        case Fit.TooFew few -> new Plot(title, Stream.concat(Stream.of(counted(few),
+                Phrase.of("fit.too-few", Fact.number(Fit.FEWEST_STOPS, ""))), season).toList(), List.of(), List.of());
+        case Fit.Found found -> new Plot(title, Stream.concat(said(found).stream(), season).toList(), points(found),
+                curve(found));
         };
+    }
+
+    private static Phrase said(StopSeason season) {
+        return switch (season) {
+        case StopSeason.NotLookedAt few -> Phrase.of("fit.season.not-looked-at",
+                Fact.number(StopSeason.FEWEST_EXPECTED, ""));
+        case StopSeason.NoneFound none -> Phrase.of("fit.season.none", quarters(none).toArray(Fact[]::new));
+        case StopSeason.Found found -> Phrase.of("fit.season.found", Stream.concat(quarters(found),
+                found.factors().stream().map(factor -> new Fact.Measure(factor, ""))).toArray(Fact[]::new));
+        };
+    }
+
+    /** Stops by quarter, those expected, chi-square and what it is held against. */
+    private static Stream<Fact> quarters(StopSeason.LookedAt season) {
+        return Stream.of(
+                season.quarters().stream().map(quarter -> Fact.number(quarter.stops(), "")),
+                season.quarters().stream()
+                        .map(quarter -> new Fact.Measure(Decimals.of(quarter.expected(), 1), "")),
+                Stream.of(measure(season.chiSquare()), measure(StopSeason.THRESHOLD)))
+                .<Fact>flatMap(Function.identity());
     }
 
     private static Phrase counted(Fit fit) {
@@ -160,6 +214,15 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
             lines.add("byKind:");
             lines.addAll(byKind);
         }
+        List<String> seasons = fits.stream().flatMap(fitted -> fitted.season()
+                .filter(StopSeason.Found.class::isInstance).map(StopSeason.Found.class::cast)
+                .map(found -> "  " + ConstantKey.of(fitted.side()) + ": " + found.factors().stream()
+                        .map(BigDecimal::toPlainString).collect(Collectors.joining(", ", "[", "]")))
+                .stream()).toList();
+        if (!seasons.isEmpty()) {
+            lines.add("seasons:");
+            lines.addAll(seasons);
+        }
         return lines;
     }
 
@@ -218,6 +281,24 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
             view.put("by6", bySix(found.clock()));
             view.put("by12", byTwelve(found.clock()));
             view.put("mayBeRandom", found.mayBeRandom());
+        }
+        view.put("season", fitted.season().map(FitAssembly::json).orElse(null));
+        return view;
+    }
+
+    private static Map<String, Object> json(StopSeason season) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("lookedAt", season instanceof StopSeason.LookedAt);
+        view.put("found", season instanceof StopSeason.Found);
+        if (season instanceof StopSeason.LookedAt looked) {
+            view.put("chiSquare", sixDigits(looked.chiSquare()));
+            view.put("foundAbove", StopSeason.THRESHOLD);
+            view.put("stopsByQuarter", looked.quarters().stream().map(StopSeason.Quarter::stops).toList());
+            view.put("expectedByQuarter",
+                    looked.quarters().stream().map(quarter -> sixDigits(quarter.expected())).toList());
+        }
+        if (season instanceof StopSeason.Found found) {
+            view.put("factorsByQuarter", found.factors());
         }
         return view;
     }

@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Says what a forecast was figured from, each with who says so. */
 record InputsAssembly(SiteForecast forecast) {
@@ -44,6 +45,7 @@ record InputsAssembly(SiteForecast forecast) {
         }
         inputs.add(dirt("outlook.in.water", rates.water()));
         rates.factors().of(forecast.risks().site()).forEach(factor -> inputs.add(factor(factor)));
+        seasons(forecast).forEach(said -> inputs.add(new Input(said, origin(Origin.ESTIMATE))));
         inputs.addAll(since());
         if (forecast.risks().since().stream().anyMatch(this::isNewer)) {
             inputs.add(new Input(Phrase.of("outlook.in.newer"), origin(Origin.CUSTOMER)));
@@ -67,6 +69,16 @@ record InputsAssembly(SiteForecast forecast) {
         return Phrase.of(
                 forecast.risks().site().machines().size() > 1 ? "outlook.in.sites-differ" : "outlook.in.site-differs",
                 new Fact.Measure(forecast.rates().sitesDiffer().usual(), ""));
+    }
+
+    /** Of each cause that has one here. */
+    static List<Phrase> seasons(SiteForecast forecast) {
+        return Stream.of(Cause.values())
+                .filter(cause -> cause != Cause.CONDENSER || forecast.risks().hasCondensers())
+                .flatMap(cause -> forecast.rates().seasons().of(cause).stream()
+                        .map(quarters -> Phrase.of("outlook.in.season." + ConstantKey.of(cause),
+                                quarters.stream().map(factor -> new Fact.Measure(factor, "")).toArray(Fact[]::new))))
+                .toList();
     }
 
     private static Input dirt(String key, FoulingEstimate dirt) {

@@ -43,6 +43,6 @@ record LastYear(SiteRisks risks) {
     /** Dirt of which nobody knows since when it gathers is taken to have been a year younger. */
     private SideCare care(SiteRisks.Since since, Cause side) {
         SideCare care = risks.care(since, side);
-        return care.cleanings().isEmpty() ? care.taking(Math.max(0, care.unknown() - risks.season().aYear())) : care;
+        return care.cleanings().isEmpty() ? care.taking(Math.max(0, care.unknown() - risks.pace(side).aYear())) : care;
     }
 }

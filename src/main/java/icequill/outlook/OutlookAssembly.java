@@ -8,7 +8,6 @@ import icequill.forecast.ChanceInTen;
 import icequill.forecast.ChancesPerTenSites;
 import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.MixedDistribution;
 import icequill.money.Amounts;
 import icequill.money.Stepping;
@@ -64,7 +63,7 @@ record OutlookAssembly(SiteForecast forecast) {
 
     private MonetaryAmount mean(Forecast expected) {
         return Amounts.larger(forecast.amount(expected.planned()),
-                round(MinorUnits.expected(expected.total().mean())));
+                round(Decimals.minorUnits(expected.total().mean())));
     }
 
     private MonetaryAmount step(Stepping stepping, long minor) {

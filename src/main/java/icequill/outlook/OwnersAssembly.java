@@ -14,7 +14,6 @@ import icequill.forecast.Forecast;
 import icequill.forecast.FoulingLife;
 import icequill.forecast.IntervalCosts;
 import icequill.forecast.MachineRisk;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.MixedDistribution;
 import icequill.forecast.PolicyComparison;
 import icequill.forecast.Sensitivity;
@@ -23,6 +22,7 @@ import icequill.forecast.inputs.Estimate;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.FoulingEstimate;
 import icequill.money.Amounts;
+import icequill.money.MinorUnits;
 import icequill.money.Percent;
 import icequill.party.Wording;
 import icequill.plans.PlanContext;
@@ -65,7 +65,7 @@ public record OwnersAssembly(SiteForecast forecast) {
                 options.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
                 hand.setting().site().customer().name(), Where.of(hand.setting().site()),
                 forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), interval(),
-                head(forecast.recommended()), forecast.amount(sensitivity.base().saved()),
+                head(forecast.recommended()), forecast.amount(sensitivity.base()),
                 sensitivity.swings().stream().map(this::swing).toList(),
                 notes());
     }
@@ -83,6 +83,9 @@ public record OwnersAssembly(SiteForecast forecast) {
             notes.add(InputsAssembly.sitesDiffer(forecast));
             notes.add(Phrase.of("mine.sites-differ"));
         }
+        List<Phrase> seasons = InputsAssembly.seasons(forecast);
+        notes.addAll(seasons);
+        notes.add(Phrase.of(seasons.isEmpty() ? "mine.no-seasons" : "mine.seasons"));
         long step = forecast.ways().stream().mapToLong(way -> first(way).total().step()).max().orElseThrow();
         if (step > 1) {
             notes.add(Phrase.of("mine.step", money(step)));
@@ -241,8 +244,8 @@ public record OwnersAssembly(SiteForecast forecast) {
         double charge = way.charges().meanCharge(cause);
         return cleans() > 0
                 ? new IntervalCosts.Side(clock.faster(Math.pow(cleans(), 1 / clock.shape())),
-                        MinorUnits.expected(charge / cleans()))
-                : new IntervalCosts.Side(clock, MinorUnits.expected(charge));
+                        Decimals.minorUnits(charge / cleans()))
+                : new IntervalCosts.Side(clock, Decimals.minorUnits(charge));
     }
 
     private double cleans() {
@@ -328,7 +331,7 @@ public record OwnersAssembly(SiteForecast forecast) {
     }
 
     private Swing swing(Sensitivity.Swing<Phrase> found) {
-        return new Swing(found.figure(), forecast.amount(found.low().saved()),
-                forecast.amount(found.high().saved()));
+        return new Swing(found.figure(), forecast.amount(found.low()),
+                forecast.amount(found.high()));
     }
 }

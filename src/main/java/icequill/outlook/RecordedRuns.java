@@ -1,15 +1,15 @@
 package icequill.outlook;
 
-import icequill.forecast.fit.Run;
+import icequill.forecast.Cause;
+import icequill.forecast.Pace;
+import icequill.forecast.fit.DatedRun;
+import icequill.forecast.fit.DatedRun.Days;
 import icequill.forecast.fit.Side;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.RecordedRun;
-import icequill.forecast.inputs.RecordedRun.Days;
 import icequill.forecast.inputs.RecordedRun.End;
 import icequill.forecast.inputs.SiteFactors;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,16 +17,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * The runs of a table as ages of dirt. A month counts as often as dirt works faster at its site, so that all sites can be laid
- * together. After a stop whose call cleaned nothing the dirt goes on from where it was.
+ * The runs of a table, each with how much faster dirt works at its site, so that all sites can be laid together. After a stop whose call cleaned nothing the dirt goes on from where it was.
  *
  * @param rates empty where the shop expects nothing of machines
  */
 public record RecordedRuns(List<RecordedRun> records, Optional<ForecastRates> rates) {
-
-    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
 
     /** A side of a machine. */
     private record Of(String machine, Side side) {}
@@ -35,9 +33,9 @@ public record RecordedRuns(List<RecordedRun> records, Optional<ForecastRates> ra
     private record Dirt(Days since, Days until) {}
 
     /** The runs of a side. Those of which nobody knows how long their dirt had gathered are left out. */
-    List<Run> of(Side side) {
+    List<DatedRun> of(Side side) {
         Map<Of, Dirt> left = new HashMap<>();
-        List<Run> runs = new ArrayList<>();
+        List<DatedRun> runs = new ArrayList<>();
         records.stream().filter(record -> record.side() == side && record.from().isPresent())
                 .sorted(Comparator.comparing(record -> record.from().orElseThrow().first())).forEach(record -> {
                     Days from = record.from().orElseThrow();
@@ -56,13 +54,24 @@ public record RecordedRuns(List<RecordedRun> records, Optional<ForecastRates> ra
                 && rates.filter(found -> found.callsThatClean().isZero()).isPresent());
     }
 
-    private Run run(RecordedRun record, Days since, Days from) {
-        double faster = faster(record);
-        double entered = faster * months(since.first(), record.watched().orElse(from.first()));
-        double atLeast = Math.max(entered, faster * months(since.last(), record.until().first()));
+    private DatedRun run(RecordedRun record, Days since, Days from) {
         boolean stopped = record.end() == End.STOPPED || record.end() == End.RESTARTED;
-        return new Run(record.kind(), entered, atLeast,
-                stopped ? faster * months(since.first(), record.until().last()) : atLeast, stopped, record.place());
+        return new DatedRun(record.kind(), since, record.watched().orElse(from.first()), record.until(), stopped,
+                faster(record), record.place());
+    }
+
+    /** How the months of a year count for a side, as far as the shop knows. */
+    Pace pace(Side side) {
+        return rates.map(found -> found.seasons().pace(cause(side))).orElse(Pace.EVEN);
+    }
+
+    /** Whether the shop's file says in which quarters a side stops more often. */
+    boolean hasSeasons() {
+        return Stream.of(Side.values()).anyMatch(side -> !pace(side).equals(Pace.EVEN));
+    }
+
+    static Cause cause(Side side) {
+        return side == Side.CONDENSER ? Cause.CONDENSER : Cause.WATER;
     }
 
     private double faster(RecordedRun record) {
@@ -72,10 +81,6 @@ public record RecordedRuns(List<RecordedRun> records, Optional<ForecastRates> ra
         return rates.map(found -> found.factors().of(record.kind(), record.worse()).stream()
                 .mapToDouble(factor -> side.apply(factor.speed()).doubleValue()).reduce(1, (one, other) -> one * other))
                 .orElse(1.0);
-    }
-
-    private static double months(LocalDate from, LocalDate until) {
-        return ChronoUnit.DAYS.between(from, until) / DAYS_OF_A_MONTH;
     }
 
     /** How many runs are left out because nobody knows how long their dirt had gathered. */

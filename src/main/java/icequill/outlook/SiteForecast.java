@@ -1,15 +1,16 @@
 package icequill.outlook;
 
 import icequill.document.CareOptionKind;
+import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.forecast.Forecasts;
 import icequill.forecast.MachineRisk;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.MixedDistribution;
 import icequill.forecast.PolicyComparison;
 import icequill.forecast.PriceTerms;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.inputs.ForecastRates;
+import icequill.money.MinorUnits;
 import icequill.money.Stepping;
 import icequill.party.Site;
 import icequill.plans.PlanContext;
@@ -120,7 +121,7 @@ public record SiteForecast(PlanContext hand, ForecastRates rates, EnergyLimits l
 
     /** A mean or spread of minor units, rounded once. */
     public MonetaryAmount amount(double minor) {
-        return amount(MinorUnits.expected(minor));
+        return amount(Decimals.minorUnits(minor));
     }
 
     public MonetaryAmount amount(long minor) {

@@ -76,7 +76,7 @@ public record SiteYear(Site site, List<Visit> visits, SideWork work, LocalDate b
     }
 
     private SideCare care(SiteRisks risks, Machine machine, Cause side) {
-        return SideCare.of(risks.rates(), risks.season(), machine, side, begins, visits.stream()
+        return SideCare.of(risks.rates(), risks.pace(side), machine, side, begins, visits.stream()
                 .filter(visit -> machine.installed().filter(visit.day()::isBefore).isEmpty())
                 .filter(visit -> work.cleans(visit, machine, side))
                 .map(visit -> new SideCare.Cleaning(visit.day(), visit.call().isPresent())).toList());

@@ -24,11 +24,21 @@ final class Columns {
     private final Turns turns;
     private final int[][] before;
     private final int[][] raises;
+    private final int[] ready;
+    private final boolean[][] fit;
+    private final int[] most;
+    private final int people;
+    private final int machines;
+    private final int end;
+    private final int width;
 
     Columns(Network network, Crew crew) {
         this.network = network;
         this.crew = crew;
         int size = network.size();
+        people = crew.size();
+        fit = network.fit(crew);
+        machines = network.walks.machines().size();
         timerOf = new int[size];
         flushedBy = new int[size];
         turns = new Turns(network);
@@ -45,11 +55,17 @@ final class Columns {
         }
         flush = pours.stream().mapToInt(network::flushAfter).toArray();
         pouring = pours.stream().mapToInt(Integer::intValue).toArray();
+        most = pours.stream().mapToInt(pour -> network.tasks.get(pour).timer().orElseThrow().most()).toArray();
+        end = exclusion(network.exclusions.size());
+        width = end + 3 + pouring.length;
         before = new int[size][];
         raises = new int[size][];
+        ready = new int[size];
         for (int task = 0; task < size; task++) {
             before[task] = exclusions(task, true);
             raises[task] = exclusions(task, false);
+            boolean usesWaits = network.tasks.get(task).state() == MachineState.ANY;
+            ready[task] = machine(network.machine[task]) + (usesWaits ? 0 : 1);
         }
     }
 
@@ -73,12 +89,12 @@ final class Columns {
     }
 
     int crew() {
-        return crew.size();
+        return people;
     }
 
     /** Whether somebody may be given a task. */
     boolean isFit(int person, int task) {
-        return crew.isFit(person, network.tasks.get(task).needs());
+        return fit[person][task];
     }
 
     /** Whether two people may be given the same tasks. */
@@ -91,7 +107,7 @@ final class Columns {
     }
 
     int machines() {
-        return network.walks.machines().size();
+        return machines;
     }
 
     int timers() {
@@ -103,7 +119,7 @@ final class Columns {
     }
 
     int width() {
-        return end() + 3 + timers();
+        return width;
     }
 
     int free(int person) {
@@ -111,36 +127,32 @@ final class Columns {
     }
 
     private int machine(int machine) {
-        return crew.size() + PER_MACHINE * machine;
+        return people + PER_MACHINE * machine;
     }
 
     private int exclusion(int which) {
-        return machine(machines()) + 2 * which;
+        return machine(machines) + 2 * which;
     }
 
     int end() {
-        return exclusion(network.exclusions.size());
+        return end;
     }
 
     int newest() {
-        return end() + 1;
+        return end + 1;
     }
 
     /** What was walked, where that counts; otherwise always 0. */
     int walked() {
-        return end() + 2;
+        return end + 2;
     }
 
     int pour(int timer) {
-        return end() + 3 + timer;
+        return end + 3 + timer;
     }
 
     int ready(int task) {
-        return machine(network.machine[task]) + (usesWaits(task) ? 0 : 1);
-    }
-
-    private boolean usesWaits(int task) {
-        return network.tasks.get(task).state() == MachineState.ANY;
+        return ready[task];
     }
 
     int[] overBefore(int task) {
@@ -160,7 +172,7 @@ final class Columns {
     }
 
     int most(int timer) {
-        return network.tasks.get(pouring[timer]).timer().orElseThrow().most();
+        return most[timer];
     }
 
     Turns turns() {
@@ -175,7 +187,7 @@ final class Columns {
         for (int column : raises[task]) {
             way[from + column] = Math.max(way[from + column], whole);
         }
-        way[from + end()] = Math.max(way[from + end()], whole);
+        way[from + end] = Math.max(way[from + end], whole);
     }
 
     /** When the last task of a group was placed, the next group's turn has come. */
@@ -184,7 +196,7 @@ final class Columns {
             return;
         }
         for (int row = 0; row < rows(); row++) {
-            int present = row * width() + machine(network.machine[task]);
+            int present = row * width + machine(network.machine[task]);
             for (int i = 0; i < 2; i++) {
                 way[present + i] = Math.max(way[present + i], way[present + 2 + i]);
                 way[present + 2 + i] = row == 0 ? 0 : Network.NONE;
@@ -192,17 +204,21 @@ final class Columns {
         }
     }
 
-    /** Nothing can begin at a machine sooner than somebody is there, and nothing at all when its tasks are done. */
-    void settle(int[] way, int from, int machine, int soonest, BitSet done) {
-        boolean over = turns.isOver(machine, done);
-        for (int i = 0; i < PER_MACHINE; i++) {
-            int column = from + machine(machine) + i;
-            way[column] = over ? Network.NONE : i < 2 ? Math.max(way[column], soonest) : way[column];
-        }
+    /** Nothing can begin at a machine sooner than somebody is there. */
+    void settle(int[] way, int from, int machine, int soonest) {
+        int column = from + machine(machine);
+        way[column] = Math.max(way[column], soonest);
+        way[column + 1] = Math.max(way[column + 1], soonest);
+    }
+
+    /** Nothing at all can begin at a machine whose tasks are done. */
+    void finish(int[] way, int from, int machine) {
+        int column = from + machine(machine);
+        Arrays.fill(way, column, column + PER_MACHINE, Network.NONE);
     }
 
     /** Whether a row says anything: the beginning always, a timer while it runs. */
     boolean isOpen(int[] way, int row) {
-        return row == 0 || way[row * width() + pour(row - 1)] == 0;
+        return row == 0 || way[row * width + pour(row - 1)] == 0;
     }
 }

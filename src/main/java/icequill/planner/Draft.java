@@ -211,18 +211,27 @@ final class Draft {
 
     /** A machine that is ready before anybody can be there is as good as one that is ready when the first is there. */
     private Draft settled() {
-        for (int row = 0; row < columns.rows(); row++) {
-            for (int machine = 0; machine < columns.machines(); machine++) {
-                int soonest = Integer.MAX_VALUE;
-                for (int person = 0; person < place.length; person++) {
-                    soonest = Math.min(soonest,
-                            way[row * columns.width() + columns.free(person)] + walk(person, machine));
+        for (int machine = 0; machine < columns.machines(); machine++) {
+            boolean over = columns.turns().isOver(machine, done);
+            for (int row = 0; row < columns.rows(); row++) {
+                int from = row * columns.width();
+                if (over) {
+                    columns.finish(way, from, machine);
+                } else {
+                    columns.settle(way, from, machine, soonest(from, machine, row == 0 ? newest() : Network.NONE));
                 }
-                columns.settle(way, row * columns.width(), machine, row == 0 ? Math.max(soonest, newest()) : soonest,
-                        done);
             }
         }
         return this;
+    }
+
+    /** When the first can be at a machine, by a row, not before a minute. */
+    private int soonest(int from, int machine, int earliest) {
+        int soonest = Integer.MAX_VALUE;
+        for (int person = 0; person < place.length; person++) {
+            soonest = Math.min(soonest, way[from + columns.free(person)] + walk(person, machine));
+        }
+        return Math.max(soonest, earliest);
     }
 
     /** Whether two people are in the same situation. */

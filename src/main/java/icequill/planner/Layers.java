@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Builds timetables layer by layer: all drafts with one task, then all with two, and so on, without those that are no better than
@@ -26,7 +28,8 @@ final class Layers {
     private final int mostNodes;
     private final int end;
     private final int walking;
-    private final int[] spared;
+    /** What each task takes of people's minutes as long as it is not placed, with what it is sure to cost besides. */
+    private final int[] minutesLeft;
     private final int[] twins;
     private int nodes;
     private int lost = Integer.MAX_VALUE;
@@ -47,7 +50,9 @@ final class Layers {
         this.mostNodes = nodes;
         this.end = end;
         this.walking = walking;
-        this.spared = columns.bounds().sparedAfterStart();
+        int[] spared = columns.bounds().sparedAfterStart();
+        this.minutesLeft = IntStream.range(0, spared.length)
+                .map(task -> network.duration[task] * network.people[task] + spared[task]).toArray();
         this.twins = Twins.of(network);
     }
 
@@ -60,7 +65,26 @@ final class Layers {
      */
     private record Ranked(Draft draft, int end, int promise, int waste) {}
 
-    private record Key(BitSet done, List<Integer> place) {}
+    /** What two drafts have in common of which one may be no worse than the other. */
+    private static final class Key {
+        private final BitSet done;
+        private final int[] place;
+
+        private Key(Draft draft) {
+            done = draft.done;
+            place = draft.place;
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Key key && done.equals(key.done) && Arrays.equals(place, key.place);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * done.hashCode() + Arrays.hashCode(place);
+        }
+    }
 
     /** The least end that a draft had which was left out for want of room; the largest integer when none was. */
     int lost() {
@@ -99,7 +123,7 @@ final class Layers {
     }
 
     private void extend(Draft draft, Map<Key, List<Ranked>> next) {
-        for (int task = 0; task < network.size(); task++) {
+        for (int task : columns.turns().next(draft.done)) {
             if (!columns.turns().isReady(task, draft.done) || isTwinOfUntouched(task, draft) || isNotNow(task, draft)) {
                 continue;
             }
@@ -109,9 +133,7 @@ final class Layers {
                 if (one != null) {
                     Ranked ranked = ranked(one);
                     if (ranked.end() < end && one.walking < walking) {
-                        add(ranked, next.computeIfAbsent(
-                                new Key(one.done, Arrays.stream(one.place).boxed().toList()),
-                                key -> new ArrayList<>()));
+                        add(ranked, next.computeIfAbsent(new Key(one), key -> new ArrayList<>()));
                     }
                 }
             }
@@ -135,12 +157,7 @@ final class Layers {
     }
 
     private boolean isUntouched(int machine, Draft draft) {
-        for (int task = draft.done.nextSetBit(0); task >= 0; task = draft.done.nextSetBit(task + 1)) {
-            if (network.machine[task] == machine) {
-                return false;
-            }
-        }
-        return true;
+        return columns.turns().isUntouched(machine, draft.done);
     }
 
     /** Where machines are done one by one: whether another is open, or comes before it. */
@@ -190,11 +207,10 @@ final class Layers {
         }
         int soonest = draft.end();
         for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
-            minutes += network.duration[task] * network.people[task] + spared[task];
-            if (columns.turns().isNext(task, draft.done)) {
-                int chain = Math.max(draft.ready(task), draft.newest()) + network.tail[task];
-                soonest = Math.max(soonest, chain);
-            }
+            minutes += minutesLeft[task];
+        }
+        for (int task : columns.turns().next(draft.done)) {
+            soonest = Math.max(soonest, Math.max(draft.ready(task), draft.newest()) + network.tail[task]);
         }
         soonest = Math.max(soonest, Math.ceilDiv(minutes, columns.crew()));
         int promise = aim == Aim.WALKING ? draft.walking : soonest;

@@ -37,26 +37,19 @@ final class Listed {
         this.crew = crew;
         int tasks = network.size();
         roster = new Roster(network.walks, crew.size());
-        fit = new boolean[crew.size()][tasks];
+        fit = network.fit(crew);
         blockEnd = new int[tasks];
         groupEnd = new int[tasks];
-        first = new int[network.walks.machines().size() + 1];
+        first = network.firstOfEach();
         start = new int[tasks];
         people = new int[tasks][0];
         sequence = new int[tasks];
         for (int task = tasks - 1; task >= 0; task--) {
-            for (int person = 0; person < crew.size(); person++) {
-                fit[person][task] = crew.isFit(person, network.tasks.get(task).needs());
-            }
             int flush = network.tasks.get(task).timer().isPresent() ? network.flushAfter(task) : -1;
             blockEnd[task] = flush < 0 ? task + 1 : flush + 1;
             boolean last = task + 1 == tasks || network.machine[task + 1] != network.machine[task]
                     || network.tasks.get(task + 1).order() != network.tasks.get(task).order();
             groupEnd[task] = last ? task + 1 : groupEnd[task + 1];
-        }
-        for (int machine = 0; machine < first.length; machine++) {
-            int where = machine;
-            first[machine] = (int) Arrays.stream(network.machine).filter(each -> each < where).count();
         }
         int sets = 2 * network.exclusions.size();
         placed = new int[sets];
@@ -96,13 +89,33 @@ final class Listed {
         return sequence.clone();
     }
 
-    /** By the time at which they begin; of what begins together and takes no time, that comes first. */
-    Sequence result() {
-        List<Sequence.Step> steps = IntStream.range(0, network.size()).boxed()
-                .sorted(Comparator.<Integer>comparingInt(task -> start[task])
-                        .thenComparingInt(task -> network.duration[task]).thenComparingInt(network::whole))
-                .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList())).toList();
-        return new Sequence(end, walking, steps);
+    Times times() {
+        return new Times();
+    }
+
+    /** The times as they were given last, kept as they are: most of them are soon given up for better ones. */
+    final class Times {
+        private final int end = Listed.this.end;
+        private final int walking = Listed.this.walking;
+        private final int[] start = Listed.this.start.clone();
+        private final int[][] people = Listed.this.people.clone();
+
+        int end() {
+            return end;
+        }
+
+        int walking() {
+            return walking;
+        }
+
+        /** Tasks by the time at which they begin; of what begins together and takes no time, that comes first. */
+        Sequence sequence() {
+            List<Sequence.Step> steps = IntStream.range(0, network.size()).boxed()
+                    .sorted(Comparator.<Integer>comparingInt(task -> start[task])
+                            .thenComparingInt(task -> network.duration[task]).thenComparingInt(network::whole))
+                    .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList())).toList();
+            return new Sequence(end, walking, steps);
+        }
     }
 
     /**
@@ -162,8 +175,13 @@ final class Listed {
     }
 
     private boolean block(int first) {
-        int[] block = IntStream.range(first, blockEnd[first]).filter(task -> start[task] < 0).toArray();
-        int most = block.length == 1 ? 0 : network.tasks.get(first).timer().orElseThrow().most();
+        int flush = blockEnd[first] - 1;
+        if (flush == first) {
+            place(first, 0);
+            return true;
+        }
+        int[] block = IntStream.rangeClosed(first, flush).filter(task -> start[task] < 0).toArray();
+        int most = network.tasks.get(first).timer().orElseThrow().most();
         int soonest = 0;
         while (true) {
             for (int task : block) {
@@ -172,7 +190,7 @@ final class Listed {
                 }
                 place(task, task == first ? soonest : 0);
             }
-            int late = block.length == 1 ? 0 : start[blockEnd[first] - 1] - start[first] - most;
+            int late = start[flush] - start[first] - most;
             if (late <= 0) {
                 return true;
             }

@@ -70,7 +70,7 @@ final class Network {
     }
 
     int size() {
-        return tasks.size();
+        return machine.length;
     }
 
     /** What a task takes of the visit from its start on, its wait included. */
@@ -193,6 +193,23 @@ final class Network {
     /** Whether a machine that goes off is started again; one that nobody starts goes off after the other is on again. */
     private boolean restarts(int[] off) {
         return off.length == 0 || tasks.get(off[off.length - 1]).state() == MachineState.MAKING_ICE;
+    }
+
+    /** By person and task whether he may be given it. */
+    boolean[][] fit(Crew crew) {
+        boolean[][] fit = new boolean[crew.size()][size()];
+        for (int person = 0; person < fit.length; person++) {
+            for (int task = 0; task < size(); task++) {
+                fit[person][task] = crew.isFit(person, tasks.get(task).needs());
+            }
+        }
+        return fit;
+    }
+
+    /** The first task of each machine, and after them how many tasks there are. */
+    int[] firstOfEach() {
+        return IntStream.rangeClosed(0, walks.machines().size())
+                .map(where -> (int) Arrays.stream(machine).filter(each -> each < where).count()).toArray();
     }
 
     IntStream at(int where) {

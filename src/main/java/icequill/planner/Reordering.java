@@ -27,7 +27,7 @@ final class Reordering {
     private final Listed listed;
     private final Random random = new Random(SEED);
     private final int[] rank;
-    private @Nullable Sequence best;
+    private Listed.@Nullable Times best;
     private int[] list = new int[0];
     private int nodes;
 
@@ -61,7 +61,11 @@ final class Reordering {
                 keep();
             }
         }
-        return best;
+        return best();
+    }
+
+    private @Nullable Sequence best() {
+        return best == null ? null : best.sequence();
     }
 
     /** Takes a sequence that came about otherwise for a list, where that gives as short a timetable. */
@@ -89,7 +93,7 @@ final class Reordering {
                 keep();
             }
         }
-        return best;
+        return best();
     }
 
     private void stagger() {
@@ -118,7 +122,7 @@ final class Reordering {
     private void keep() {
         if (best == null || listed.end() < best.end()
                 || (listed.end() == best.end() && listed.walking() <= best.walking())) {
-            best = listed.result();
+            best = listed.times();
             list = listed.sequence();
         }
     }

@@ -1,5 +1,6 @@
 package icequill.planner;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +14,8 @@ final class Turns {
     private final int[] groupStart;
     private final int[] groupEnd;
     private final List<Integer> inTurn;
+    /** The first task of each machine, and after them how many there are. */
+    private final int[] first;
 
     Turns(Network network) {
         this.network = network;
@@ -25,6 +28,7 @@ final class Turns {
         for (int task = size - 1; task >= 0; task--) {
             groupEnd[task] = task + 1 < size && sameGroup(task, task + 1) ? groupEnd[task + 1] : task + 1;
         }
+        first = network.firstOfEach();
         inTurn = IntStream.range(0, network.walks.machines().size()).boxed()
                 .sorted(Comparator.comparing(this::isLast)).toList();
     }
@@ -39,21 +43,29 @@ final class Turns {
         return done.nextClearBit(groupStart[task]) >= groupEnd[task];
     }
 
-    /** Whether all groups before that of a task are done at its machine. */
-    boolean isNext(int task, BitSet done) {
-        int before = groupStart[task] - 1;
-        return before < 0 || network.machine[before] != network.machine[task]
-                || (isGroupDone(before, done) && isNext(before, done));
+    /** The tasks that are next at their machines: what is not done of each machine's first group that is not, in their order. */
+    int[] next(BitSet done) {
+        int[] next = new int[groupEnd.length];
+        int count = 0;
+        for (int machine = 0; machine + 1 < first.length; machine++) {
+            int task = done.nextClearBit(first[machine]);
+            int end = task < first[machine + 1] ? groupEnd[task] : 0;
+            for (; task < end; task = done.nextClearBit(task + 1)) {
+                next[count++] = task;
+            }
+        }
+        return Arrays.copyOf(next, count);
+    }
+
+    /** Whether nothing is done at a machine yet. */
+    boolean isUntouched(int machine, BitSet done) {
+        int next = done.nextSetBit(first[machine]);
+        return next < 0 || next >= first[machine + 1];
     }
 
     /** Whether all is done at a machine. */
     boolean isOver(int machine, BitSet done) {
-        for (int task = 0; task < network.size(); task++) {
-            if (network.machine[task] == machine && !done.get(task)) {
-                return false;
-            }
-        }
-        return true;
+        return done.nextClearBit(first[machine]) >= first[machine + 1];
     }
 
     /** The machines in the order in which they can be done one by one: those that must go off last come last. */
@@ -66,14 +78,8 @@ final class Turns {
                 && exclusion.other().stream().anyMatch(task -> network.machine[task] == machine));
     }
 
-    /** Whether a task is next at its machine, and no set of tasks is open that excludes it. */
+    /** Whether no set of tasks is open that excludes a task which is next at its machine. */
     boolean isReady(int task, BitSet done) {
-        if (done.get(task)) {
-            return false;
-        }
-        if (!isNext(task, done)) {
-            return false;
-        }
         for (Network.Exclusion exclusion : network.exclusions) {
             if ((exclusion.one().contains(task) && exclusion.free() && isOpen(exclusion.other(), done))
                     || (exclusion.other().contains(task) && isBlocked(exclusion, done))) {

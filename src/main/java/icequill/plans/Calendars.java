@@ -3,6 +3,7 @@ package icequill.plans;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Scope;
 import icequill.forecast.CleaningSchedule;
+import icequill.forecast.Pace;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
@@ -27,7 +28,7 @@ public record Calendars(OpenMonths season, LocalDate start) {
     }
 
     private double month(PlannedVisit visit) {
-        return season.isWholeYear() ? visit.begun() : OpenMonths.position(start, visit.date());
+        return season.isWholeYear() ? visit.begun() : Pace.position(start, visit.date());
     }
 
     /** The care by a cleaning every so many months; what falls due out of season is done when the site opens. */
@@ -48,7 +49,7 @@ public record Calendars(OpenMonths season, LocalDate start) {
         return IntStream.iterate(0, month -> month < YEAR * MOST_YEARS, month -> month + months)
                 .mapToObj(month -> season.isWholeYear()
                         ? Double.valueOf(month)
-                        : Double.valueOf(OpenMonths.position(start, season.opening(start.plusMonths(month)))))
+                        : Double.valueOf(Pace.position(start, season.opening(start.plusMonths(month)))))
                 .distinct().filter(month -> month < YEAR * MOST_YEARS).toList();
     }
 }

@@ -2,12 +2,13 @@ package icequill.plans;
 
 import icequill.forecast.Cause;
 import icequill.forecast.CountDistribution;
+import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.forecast.MaintenancePolicy;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.SiteHistory;
 import icequill.money.Amounts;
+import icequill.money.MinorUnits;
 import icequill.money.Rounding;
 import icequill.party.Machine;
 import icequill.pricer.CallReserve;
@@ -62,7 +63,7 @@ public record ReserveAhead(ForecastRates expected, SiteHistory history, Optional
                 : 0;
         return new CallReserve(
                 Rounding.halfUp(BigFraction.from(calls.meanUpTo(plan.tier().included().number())), DECIMALS),
-                MinorUnits.amount(MinorUnits.expected(charge), currency),
+                MinorUnits.amount(Decimals.minorUnits(charge), currency),
                 Amounts.of(Rounding.COST.round(BigFraction.from(cost), currency), currency));
     }
 }

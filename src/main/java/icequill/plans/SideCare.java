@@ -2,6 +2,7 @@ package icequill.plans;
 
 import icequill.forecast.Cause;
 import icequill.forecast.CleaningSchedule;
+import icequill.forecast.Pace;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.party.Machine;
 import java.time.LocalDate;
@@ -16,9 +17,10 @@ import java.util.function.Predicate;
  * @param begins the first day that is looked at, unless it was cleaned before; until it is cleaned, that is the day asked for
  * @param unknown months of dirt that are taken on that day; a machine that is newer is no dirtier than its age
  * @param restores the part of the dirt's age that a planned cleaning takes away
+ * @param pace how its months count
  */
 public record SideCare(List<Cleaning> cleanings, LocalDate begins, Optional<LocalDate> installed, double unknown,
-        double restores, OpenMonths season) {
+        double restores, Pace pace) {
 
     private static final double HUNDRED = 100;
     private static final double YEAR = 12;
@@ -30,19 +32,19 @@ public record SideCare(List<Cleaning> cleanings, LocalDate begins, Optional<Loca
         cleanings = List.copyOf(cleanings);
     }
 
-    /** Of a machine that runs in a season. */
-    public static SideCare of(ForecastRates rates, OpenMonths season, Machine machine, Cause side, LocalDate begins,
+    /** Of a machine whose months count so. */
+    public static SideCare of(ForecastRates rates, Pace pace, Machine machine, Cause side, LocalDate begins,
             List<Cleaning> cleanings) {
         return new SideCare(cleanings, begins, machine.installed(),
-                rates.unknownMonths().doubleValue() * season.aYear() / YEAR,
+                rates.unknownMonths().doubleValue() * pace.aYear() / YEAR,
                 (side == Cause.CONDENSER ? rates.brushingRestores() : rates.cleaningRestores()).value().doubleValue()
                         / HUNDRED,
-                season);
+                pace);
     }
 
     /** The same with so many months taken where nobody knows. */
     public SideCare taking(double months) {
-        return new SideCare(cleanings, begins, installed, months, restores, season);
+        return new SideCare(cleanings, begins, installed, months, restores, pace);
     }
 
     /** Months of dirt on a day, before it is cleaned on that day. */
@@ -57,7 +59,7 @@ public record SideCare(List<Cleaning> cleanings, LocalDate begins, Optional<Loca
 
     /** Months since the last cleaning up to a day, or as many as are taken. */
     public double sinceLast(LocalDate day) {
-        return new SideCare(cleanings, begins, installed, unknown, 1, season).after(day);
+        return new SideCare(cleanings, begins, installed, unknown, 1, pace).after(day);
     }
 
     private double age(LocalDate day, Predicate<LocalDate> done) {
@@ -67,14 +69,14 @@ public record SideCare(List<Cleaning> cleanings, LocalDate begins, Optional<Loca
                 : counted.getFirst().day().isBefore(begins) ? counted.getFirst().day() : begins;
         double age = unknownOn(since);
         for (Cleaning cleaning : counted) {
-            age = (cleaning.isCall() ? 0 : 1 - restores) * (age + season.between(since, cleaning.day()));
+            age = (cleaning.isCall() ? 0 : 1 - restores) * (age + pace.between(since, cleaning.day()));
             since = cleaning.day();
         }
-        return age + season.between(since, day);
+        return age + pace.between(since, day);
     }
 
     private double unknownOn(LocalDate day) {
-        return installed.map(date -> date.isAfter(day) ? 0 : Math.min(unknown, season.between(date, day)))
+        return installed.map(date -> date.isAfter(day) ? 0 : Math.min(unknown, pace.between(date, day)))
                 .orElse(unknown);
     }
 
@@ -82,7 +84,7 @@ public record SideCare(List<Cleaning> cleanings, LocalDate begins, Optional<Loca
     public CleaningSchedule care(LocalDate from, LocalDate until) {
         List<Double> at = cleanings.stream().filter(cleaning -> !cleaning.isCall()).map(Cleaning::day)
                 .filter(day -> !day.isBefore(from) && day.isBefore(until))
-                .map(day -> OpenMonths.position(from, day)).distinct().toList();
+                .map(day -> Pace.position(from, day)).distinct().toList();
         return at.isEmpty() ? CleaningSchedule.NEVER : new CleaningSchedule(at, Double.POSITIVE_INFINITY, restores);
     }
 }

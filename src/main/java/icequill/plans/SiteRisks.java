@@ -5,6 +5,7 @@ import icequill.forecast.CleaningSchedule;
 import icequill.forecast.Forecast;
 import icequill.forecast.FoulingLife;
 import icequill.forecast.MachineRisk;
+import icequill.forecast.Pace;
 import icequill.forecast.SharedFactor;
 import icequill.forecast.StopPolicy;
 import icequill.forecast.effects.EnergyLimits;
@@ -149,7 +150,7 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
                 .map(since -> new MachineRisk(faults,
                         isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),
                         care(since, Cause.CONDENSER).after(day), water, care(since, Cause.WATER).after(day),
-                        season().from(start)))
+                        seasons(start)))
                 .toList();
     }
 
@@ -199,9 +200,20 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
 
     /** What is known of a side of a machine. */
     public SideCare care(Since since, Cause side) {
-        return SideCare.of(rates, season(), since.machine(), side, day.minusYears(1),
+        return SideCare.of(rates, pace(side), since.machine(), side, day.minusYears(1),
                 (side == Cause.CONDENSER ? since.brushed() : since.cleaned()).stream()
                         .map(date -> new SideCare.Cleaning(date, false)).toList());
+    }
+
+    /** How the months of a year count for a cause. */
+    public Pace pace(Cause cause) {
+        return season().pace().times(rates.seasons().pace(cause));
+    }
+
+    /** As a forecast takes them that begins on a day. */
+    public MachineRisk.Seasons seasons(LocalDate from) {
+        return new MachineRisk.Seasons(pace(Cause.RANDOM).from(from), pace(Cause.CONDENSER).from(from),
+                pace(Cause.WATER).from(from));
     }
 
     public OpenMonths season() {

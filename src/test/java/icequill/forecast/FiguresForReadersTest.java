@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import icequill.forecast.effects.Assumption;
+import icequill.money.MinorUnits;
 import icequill.money.Percent;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -56,9 +57,9 @@ class FiguresForReadersTest {
     void minorUnits_thereAndBack_andRoundedOnce() {
         assertThat(MinorUnits.of(usd("12.34"))).isEqualTo(1234);
         assertThat(MinorUnits.amount(1234, USD)).isEqualTo(usd("12.34"));
-        assertThat(MinorUnits.expected(12.5)).isEqualTo(13);
-        assertThat(MinorUnits.expected(-12.5)).isEqualTo(-13);
-        assertThat(MinorUnits.expected(12.499999)).isEqualTo(12);
+        assertThat(Decimals.minorUnits(12.5)).isEqualTo(13);
+        assertThat(Decimals.minorUnits(-12.5)).isEqualTo(-13);
+        assertThat(Decimals.minorUnits(12.499999)).isEqualTo(12);
         assertThatIllegalArgumentException().isThrownBy(() -> MinorUnits.of(usd("0.001")));
     }
 
@@ -78,17 +79,24 @@ class FiguresForReadersTest {
                         doubt(Assumption.MONTHS_RUN, 0.5, 1, question),
                         doubt(Assumption.CONDENSER_DIRT, 0.5, 2, question)));
 
-        assertThat(found.base().saved()).isEqualTo(-31633);
+        assertThat(found.base()).isEqualTo(-31633);
         assertThat(found.swings()).extracting(Sensitivity.Swing::figure).containsExactly(
                 Assumption.CALL_CHARGES, Assumption.WATER_DIRT, Assumption.PLANNED_PRICE, Assumption.MONTHS_RUN,
                 Assumption.RANDOM_FAULTS, Assumption.CONDENSER_DIRT);
         Sensitivity.Swing<Assumption> charges = found.swings().getFirst();
-        assertThat(charges.low().saved()).isEqualTo(-60000 + 14183);
-        assertThat(charges.high().saved()).isEqualTo(-60000 + 56733);
+        assertThat(charges.low()).isEqualTo(-60000 + 14183);
+        assertThat(charges.high()).isEqualTo(-60000 + 56733);
         Sensitivity.Swing<Assumption> planned = found.swings().get(2);
         assertThat(planned.width()).isEqualTo(12000);
         assertThat(found.swings().get(4).width()).isZero();
-        assertThat(charges.high().chance()).isGreaterThan(charges.low().chance());
+        assertThat(cheaper(Assumption.CALL_CHARGES.times(2, question)))
+                .isGreaterThan(cheaper(Assumption.CALL_CHARGES.times(0.5, question)));
+    }
+
+    private static double cheaper(PolicyComparison question) {
+        return Forecast.of(question.machines(), question.first(), question.policy(), question.months())
+                .chanceCheaperThan(Forecast.of(question.machines(), question.second(), question.policy(),
+                        question.months()));
     }
 
     private static Sensitivity.Doubt<Assumption> doubt(Assumption figure, double low, double high,

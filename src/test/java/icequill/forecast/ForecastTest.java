@@ -59,7 +59,7 @@ class ForecastTest {
     @ParameterizedTest
     @CsvSource({"3, 0.021073", "6, 0.114581", "12, 0.528872", "24, 1.525555", "36, 2.490088"})
     void renewals_weibull_meanIsTheRenewalFunction(double months, double expected) {
-        assertThat(new RenewalSeries(new FoulingLife(2.5, 14), 36).counts(0, months).mean())
+        assertThat(RenewalSeries.of(new FoulingLife(2.5, 14), 36).counts(0, months).mean())
                 .isEqualTo(expected, within(2e-5));
     }
 
@@ -67,7 +67,7 @@ class ForecastTest {
     @ParameterizedTest
     @CsvSource({"0, 30", "7, 30", "0, 3", "25, 60"})
     void renewals_shapeOne_arePoisson(double age, double months) {
-        CountDistribution counts = new RenewalSeries(new FoulingLife(1, 10), 60).counts(age, months);
+        CountDistribution counts = RenewalSeries.of(new FoulingLife(1, 10), 60).counts(age, months);
         CountDistribution poisson = CountDistribution.poisson(months / 10);
 
         for (int n = 0; n <= poisson.most(); n++) {
@@ -86,7 +86,7 @@ class ForecastTest {
         double variation = law.getVariance() / (law.getMean() * law.getMean());
 
         // Renewal theory: M(t) tends to t / mean + (variation - 1) / 2.
-        assertThat(new RenewalSeries(clock, months).counts(0, months).mean())
+        assertThat(RenewalSeries.of(clock, months).counts(0, months).mean())
                 .isEqualTo(months / clock.mean() + (variation - 1) / 2, within(shape > 3 ? 0.05 : 2e-3));
     }
 

@@ -20,7 +20,7 @@ class RenewalSeriesTest {
     @CsvSource({"1.3, 14, 24", "1.3, 14, 6", "2.5724, 13.838, 12", "2.5724, 13.838, 18", "4, 20, 24", "6, 10, 11",
             "0.7, 20, 24", "8, 10, 11"})
     void counts_byThePowerSeries_agree(double shape, double scale, double months) {
-        CountDistribution counts = new RenewalSeries(new FoulingLife(shape, scale), 24).counts(0, months);
+        CountDistribution counts = RenewalSeries.of(new FoulingLife(shape, scale), 24).counts(0, months);
         double tolerance = shape < 1.3 ? 1e-7 : 1e-9;
 
         for (int n = 0; n <= 6; n++) {
@@ -65,7 +65,7 @@ class RenewalSeriesTest {
         double coarse = renewalFunction(clock, months, 2000);
         double fine = renewalFunction(clock, months, 4000);
 
-        assertThat(new RenewalSeries(clock, months).counts(0, months).mean())
+        assertThat(RenewalSeries.of(clock, months).counts(0, months).mean())
                 .isEqualTo(fine + (fine - coarse) / 3, within(2e-4));
     }
 
@@ -94,8 +94,8 @@ class RenewalSeriesTest {
             "4.9, 10, 80, 15", "6, 10, 40, 15", "8, 10, 40, 15", "3.5, 10, 120, 15"})
     void counts_ofALongerSeries_agree(double shape, double scale, double months, double age) {
         FoulingLife clock = new FoulingLife(shape, scale);
-        CountDistribution counts = new RenewalSeries(clock, months).counts(age, months);
-        CountDistribution longer = new RenewalSeries(clock, 2 * months).counts(age, months);
+        CountDistribution counts = RenewalSeries.of(clock, months).counts(age, months);
+        CountDistribution longer = RenewalSeries.of(clock, 2 * months).counts(age, months);
 
         for (int n = 0; n <= counts.most(); n++) {
             assertThat(counts.chance(n)).as("chance of " + n).isEqualTo(longer.chance(n), within(1e-9));
@@ -129,7 +129,7 @@ class RenewalSeriesTest {
     /** The n-th stop of a shape of 1 comes at a time with a gamma law. */
     @Test
     void counts_shapeOne_waitAGammaTime() {
-        CountDistribution counts = new RenewalSeries(new FoulingLife(1, 7), 60).counts(0, 40);
+        CountDistribution counts = RenewalSeries.of(new FoulingLife(1, 7), 60).counts(0, 40);
         for (int n = 1; n <= 12; n++) {
             assertThat(counts.chanceOfMoreThan(n - 1))
                     .isEqualTo(GammaDistribution.of(n, 7).cumulativeProbability(40), within(1e-9));

@@ -126,6 +126,81 @@ class FitTest {
                 .contains("clocks of a site where nothing is worse");
     }
 
+    /**
+     * Machines whose water gets dirty 0.5, 0.9, 1.7 and 0.9 times as fast by quarter, walked through day by day: page, data and lines for the
+     * file have the season; once the lines stand there, they are read, and nothing is left to find.
+     */
+    @Test
+    void table_stopsWithASeason_isFoundAndCanBeSet() throws IOException {
+        String table = seasonal(120);
+
+        FitResult result = fit(table).orElseThrow();
+        JsonNode json = json(table);
+
+        JsonNode season = json.path("fits").path(0).path("season");
+        assertThat(season.path("found").asBoolean()).isTrue();
+        assertThat(season.path("chiSquare").asDouble()).isGreaterThan(season.path("foundAbove").asDouble());
+        assertThat(season.path("stopsByQuarter")).hasSize(4);
+        assertThat(season.path("factorsByQuarter").get(0).asDouble()).isBetween(0.3, 0.7);
+        assertThat(season.path("factorsByQuarter").get(2).asDouble()).isBetween(1.4, 2.0);
+        assertThat(json.path("fits").path(0).path("shape").path("likeliest").asDouble()).isBetween(2.1, 2.9);
+        assertThat(String.join("\n", result.lines())).contains("Stops have a season",
+                "The table has no random faults, so whether those have a season was not looked at");
+        assertThat(printed(result)).contains("Stops have a season", "seasons:");
+        List<String> lines = json.path("settings").valueStream().map(JsonNode::asString).toList();
+        assertThat(lines).contains("seasons:");
+        Path rates = folder.resolve("pricing/forecast.yaml");
+        Files.writeString(rates, Files.readString(rates) + String.join("\n", lines.subList(lines.indexOf("seasons:"),
+                lines.size())) + "\n");
+        assertThat(DemoShop.read(folder).problems()).isEmpty();
+        JsonNode again = json(table);
+        assertThat(again.path("fits").path(0).path("season").path("found").asBoolean()).isFalse();
+        assertThat(again.path("fits").path(0).path("shape")).isEqualTo(json.path("fits").path(0).path("shape"));
+        assertThat(again.path("settings").valueStream().map(JsonNode::asString)).doesNotContain("seasons:");
+        assertThat(String.join("\n", fit(table).orElseThrow().lines())).contains("a season beyond those");
+    }
+
+    private static String seasonal(int machines) {
+        Random random = new Random(20261126);
+        double[] speeds = {0.5, 0.9, 1.7, 0.9};
+        StringBuilder table = new StringBuilder(HEAD);
+        for (int i = 0; i < machines; i++) {
+            LocalDate day = START.plusDays(random.nextInt(365));
+            LocalDate from = day;
+            double age = 0;
+            while (day.isBefore(START.plusYears(4))) {
+                double later = age + speeds[(day.getMonthValue() - 1) / 3] / day.lengthOfMonth();
+                double hazard = Math.pow(later / 13, 2.5) - Math.pow(age / 13, 2.5);
+                age = later;
+                day = day.plusDays(1);
+                if (random.nextDouble() < 1 - Math.exp(-hazard)) {
+                    table.append('m').append(i).append(",hotel,water,").append(from).append(',').append(day)
+                            .append(",stopped\n");
+                    from = day;
+                    age = 0;
+                }
+            }
+        }
+        return table.toString();
+    }
+
+    private static String printed(FitResult result) throws IOException {
+        return PrintedQuote.of(result.paper().files().getFirst()).flowing();
+    }
+
+    /** The demo's 28 and 27 stops are enough to look, and show none; four are too few. */
+    @Test
+    void table_noSeasonOrTooFewStops_saysSo() throws IOException {
+        FitResult demo = DemoShop.office(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
+                .orElseThrow();
+        String few = HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n".repeat(4);
+
+        assertThat(String.join("\n", demo.lines())).contains("No more than chance brings about");
+        assertThat(String.join("\n", fit(few).orElseThrow().lines()))
+                .contains("Whether stops have a season was not looked at");
+        assertThat(json(few).path("fits").path(0).path("season").path("lookedAt").asBoolean()).isFalse();
+    }
+
     /** Stops of machines that calls only restart, drawn from shapes of 2.5 and 2.27; a renewal fit says about 1.5 and 4.7. */
     @ParameterizedTest
     @CsvSource({"2.5, 8, restarts, stopped", "2.27, 30, restarts, stopped", "2.5, 8, resets, restarted"})

@@ -390,6 +390,67 @@ class OutlookTest {
                 .anyMatch(problem -> problem.text().contains("sitesDiffer") && problem.text().contains("75"));
     }
 
+    /**
+     * A season of the water's dirt: months count 0.4, 1, 1.8 and 0.8 times by quarter. With no cleaning a year of whole years of dirt brings
+     * as many calls as before; with cleanings the grid counts them in months as they count, laid out by hand from the start on June 1.
+     */
+    @Test
+    void seasons_countMonthsOfDirtAsTheyAreSet() throws IOException {
+        sitesDiffer("{usual: 0, low: 0, high: 0}");
+        change(BAKERY, "lastCleaned: 2024-11-04", "lastCleaned: 2024-05-14");
+        JsonNode even = json(BAKERY, LookAhead.USUAL);
+        change(RATES, "# seasons:", "seasons: {water: [0.4, 1, 1.8, 0.8]}");
+        JsonNode summer = json(BAKERY, LookAhead.USUAL);
+
+        assertThat(even.path("inputs").path("seasons").path("water").isNull()).isTrue();
+        assertThat(summer.path("inputs").path("seasons").path("water").toString()).isEqualTo("[0.4,1,1.8,0.8]");
+        double[] ahead = {1, 1.8, 1.8, 1.8, 0.8, 0.8, 0.8, 0.4, 0.4, 0.4, 1, 1};
+        double age = summer.path("inputs").path("machines").get(0).path("monthsOfDirtInWater").asDouble();
+        assertThat(age).isEqualTo(24, within(1e-6));
+        for (String way : List.of("payPerCall", "bookedSingly", "quarterly")) {
+            JsonNode option = summer.path("options").path(way);
+            List<Double> cleanings = option.path("cleanings").valueStream().map(JsonNode::asDouble)
+                    .map(month -> counted(ahead, month)).toList();
+            double shape = Math.log(Math.log(1 - 8 / 20.0) / Math.log(1 - 2 / 20.0)) / Math.log(2);
+            double scale = 12 / Math.pow(-Math.log(1 - 8 / 20.0), 1 / shape) / 1.4;
+            assertThat(option.path("callsByCause").path("water").asDouble()).as(way).isEqualTo(
+                    GridStops.mean(new GridStops(shape, scale, cleanings, 1).chances(age, 12, 720)), within(2e-5));
+            assertThat(option.path("callsByCause").path("condenser")).isEqualTo(
+                    even.path("options").path(way).path("callsByCause").path("condenser"));
+        }
+        assertThat(summer.path("options").path("quarterly").path("expectedCalls").asDouble())
+                .isNotCloseTo(even.path("options").path("quarterly").path("expectedCalls").asDouble(), within(0.005));
+    }
+
+    private static double counted(double[] ahead, double month) {
+        int whole = (int) Math.min(11, month);
+        double sum = (month - whole) * ahead[whole];
+        for (int i = 0; i < whole; i++) {
+            sum += ahead[i];
+        }
+        return sum;
+    }
+
+    /** Nothing is said of seasons to a customer where none is known; the owner reads that none is set. */
+    @Test
+    void seasons_areSaidWhereTheyAreKnown() throws IOException {
+        assertThat(printed(BAKERY, Language.ENGLISH)).doesNotContain("as on average from January");
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).contains("No month is taken to bring more stops than another");
+        assertThat(ownersPage(BAKERY, Language.SPANISH)).contains("No se supone que un mes traiga más paradas");
+        change(RATES, "# seasons:", "seasons: {random: [0.7, 1, 1.5, 0.8], condenser: [0.5, 1, 1.75, 0.75]}");
+
+        String sheet = printed(BAKERY, Language.ENGLISH);
+        assertThat(sheet).contains(
+                "0.7, 1, 1.5 and 0.8 times", "0.5, 1, 1.75 and 0.75 times")
+                .doesNotContain("Scale and slime come");
+        assertThat(printed(BAKERY, Language.SPANISH)).contains("0.7; 1; 1.5 y 0.8 veces", "0.5; 1; 1.75 y 0.75 veces");
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).contains("a year keeps its random faults")
+                .doesNotContain("No month is taken");
+        double usual = json(BAKERY, LookAhead.USUAL).path("options").path("payPerCall").path("callsByCause")
+                .path("random").asDouble();
+        assertThat(usual).isEqualTo(0.25, within(1e-9));
+    }
+
     @Test
     void rates_bothWordsForWhatCallsClean_areAProblem() throws IOException {
         change(RATES, "afterCall: resets  ", "callsThatClean: 50\nafterCall: resets  ");
@@ -668,6 +729,9 @@ class OutlookTest {
             "newMachine: 6000 | newMachine: 0 | OUT_OF_RANGE | 0",
             "neglected: 8 | neglected: 12 | WRONG_ORDER | a neglected machine lasts 12 years",
             "neglected: 8 | neglected: 80 | OUT_OF_RANGE | 80",
+            "# seasons: | seasons: {water: [1, 1, 1, 1.1]} | NOT_ALLOWED | add up to 4",
+            "# seasons: | seasons: {water: [1, 1, 2]} | NOT_ALLOWED | four factors above 0",
+            "# seasons: | seasons: {water: [0, 1, 2, 1]} | OUT_OF_RANGE | 0.05",
             "usual: 0.25, low: 0.1 | usual: 0.25, low: 0.3 | WRONG_ORDER | low 0.3"})
     void rates_wrong_sayWhatAndWhere(String from, String to, Code code, String message) throws IOException {
         change(RATES, from, to);

@@ -185,8 +185,7 @@ public final class ForecastOracle {
         double restores = inputs.path("restores").path(care).asDouble() / 100;
         double cleans = inputs.path("callsThatClean").asDouble() / 100;
         if (cleans > 0) {
-            // Old dirt stops a machine within days, which takes finer cells.
-            int cells = (int) (CELLS * (age > 2 * YEAR ? 4 : 1) * months / YEAR / (months > YEAR ? 2 : 1));
+            int cells = (int) (CELLS * months / YEAR / (months > YEAR ? 2 : 1));
             return grids.computeIfAbsent(
                     new Grid(new GridStops(shape, scale, List.copyOf(cleanings), restores), age, months, cells),
                     grid -> grid.side().chances(grid.age(), grid.months(), grid.cells()));

@@ -15,6 +15,9 @@ import java.util.List;
 public record GridStops(double shape, double scale, List<Double> cleanings, double restores) {
 
     private static final int MOST = 120;
+    /** The hazard of a first cell from which it is too long. */
+    private static final double SOON = 0.01;
+    private static final double DRAW = 4;
     /** A chance of a cell that is not led on; hundreds of cells of it come to far less than what figures may differ by. */
     private static final double NEGLIGIBLE = 1e-13;
 
@@ -29,10 +32,11 @@ public record GridStops(double shape, double scale, List<Double> cleanings, doub
     }
 
     private double[] onGrid(double age, double months, int cells) {
-        double cell = months / cells;
+        // Old dirt stops a machine within hours, so cells are drawn to the beginning.
+        double draw = grown(age, months / cells) > SOON ? DRAW : 1;
         double[] edges = new double[cells + 1];
         for (int j = 0; j <= cells; j++) {
-            edges[j] = j * cell;
+            edges[j] = months * Math.pow((double) j / cells, draw);
         }
         double[][] stopped = new double[cells][MOST];
         double[] chances = new double[MOST];
@@ -42,7 +46,7 @@ public record GridStops(double shape, double scale, List<Double> cleanings, doub
             stopped[j][1] = left[j] - left[j + 1];
         }
         for (int i = 0; i < cells; i++) {
-            double[] next = left(i, 0, (i + 0.5) * cell, edges);
+            double[] next = left(i, 0, (edges[i] + edges[i + 1]) / 2, edges);
             int most = MOST - 1;
             while (most > 0 && stopped[i][most] < NEGLIGIBLE) {
                 most--;

@@ -3,6 +3,7 @@ package icequill.planner;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,7 +21,8 @@ record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
 
     private boolean fits(List<Entry> placed) {
         if (placed.size() == tasks.size()) {
-            return isAllowed(placed);
+            // What is over sooner was tried for a shorter end.
+            return over(placed) == end && isAllowed(placed);
         }
         PlanTask task = tasks.get(placed.size());
         int last = end - task.attended() - task.pause();
@@ -57,8 +59,8 @@ record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
     private boolean collides(Entry one, Entry other) {
         List<String> machines = work.walks().machines();
         int walk = work.walks().between(machines.indexOf(one.machine()), machines.indexOf(other.machine()));
-        return one.people().stream().anyMatch(other.people()::contains) && one.start() < other.end() + walk
-                && other.start() < one.end() + walk;
+        return one.start() < other.end() + walk && other.start() < one.end() + walk
+                && !Collections.disjoint(one.people(), other.people());
     }
 
     private List<List<Integer>> choices(int needed) {
@@ -68,13 +70,16 @@ record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
     }
 
     private boolean isAllowed(List<Entry> placed) {
-        try {
-            TimetableRules.check(work, people,
-                    new Timetable(placedEnd(placed), 0, walking(placed), people.size(), placed));
-            return true;
-        } catch (AssertionError broken) {
-            return false;
+        return TimetableRules.areKept(work, people,
+                new Timetable(placedEnd(placed), 0, walking(placed), people.size(), placed));
+    }
+
+    private int over(List<Entry> placed) {
+        int over = 0;
+        for (int i = 0; i < placed.size(); i++) {
+            over = Math.max(over, placed.get(i).end() + tasks.get(i).pause());
         }
+        return over;
     }
 
     private int placedEnd(List<Entry> placed) {

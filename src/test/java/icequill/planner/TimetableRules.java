@@ -1,53 +1,95 @@
 package icequill.planner;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
 import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** Every hard rule, asked of a finished timetable, without the numbers that it was made from. */
 record TimetableRules(VisitWork work, Crew crew, Timetable table) {
+
+    /** Stands for a broken rule, as cheaply as can be: whoever tries every timetable breaks millions. */
+    private static final class Broken extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Broken(String rule) {
+            super(rule, null, false, false);
+        }
+    }
 
     static void check(VisitWork work, int crew, Timetable table) {
         check(work, new Crew(crew), table);
     }
 
     static void check(VisitWork work, Crew crew, Timetable table) {
-        new TimetableRules(work, crew, table).check();
+        try {
+            new TimetableRules(work, crew, table).check();
+        } catch (Broken broken) {
+            throw new AssertionError(broken.getMessage() + ": " + table + " of " + work, broken);
+        }
+    }
+
+    static boolean areKept(VisitWork work, Crew crew, Timetable table) {
+        try {
+            new TimetableRules(work, crew, table).check();
+            return true;
+        } catch (Broken broken) {
+            return false;
+        }
+    }
+
+    private static void rule(boolean kept, String rule) {
+        if (!kept) {
+            throw new Broken(rule);
+        }
     }
 
     private void check() {
-        assertThat(table.entries().stream().filter(entry -> entry.kind() == Kind.TASK)).hasSameSizeAs(work.tasks());
-        assertThat(table.minutes()).isEqualTo(table.entries().stream().mapToInt(Entry::end).max().orElse(0));
-        assertThat(table.bound()).isBetween(0, table.minutes());
+        rule(table.entries().stream().filter(entry -> entry.kind() == Kind.TASK).count() == work.tasks().size(),
+                "each task stands there once");
+        rule(table.minutes() == table.entries().stream().mapToInt(Entry::end).max().orElse(0),
+                "its minutes are those to the last end");
+        rule(table.bound() >= 0 && table.bound() <= table.minutes(), "the bound is no longer");
         for (PlanTask task : work.tasks()) {
             Entry entry = of(task);
-            assertThat(entry.end() - entry.start()).isEqualTo(task.attended());
-            assertThat(entry.people()).hasSize(task.attended() == 0 ? 0 : task.people()).doesNotHaveDuplicates()
-                    .allMatch(person -> person >= 0 && person < crew.size())
-                    .allMatch(person -> task.needs().stream()
-                            .allMatch(need -> crew.qualified().get(person).contains(need)));
+            rule(entry.end() - entry.start() == task.attended(), "a task takes its minutes");
+            people(task, entry.people());
             task.timer().ifPresent(timer -> timer(task, entry));
-            work.tasks().stream().filter(other -> other.machine().equals(task.machine()))
-                    .forEach(other -> sequence(task, other));
+            for (PlanTask other : work.tasks()) {
+                if (other.machine().equals(task.machine())) {
+                    sequence(task, other);
+                }
+            }
         }
         int walked = 0;
         for (int person = 0; person < crew.size(); person++) {
             walked += walked(person);
         }
-        assertThat(table.walking()).isEqualTo(walked);
+        rule(table.walking() == walked, "the walks add up");
         work.neverBothOff().forEach(this::pair);
         work.tasks().stream().filter(task -> task.dust() == DustLevel.RAISES).forEach(this::dust);
     }
 
+    private void people(PlanTask task, List<Integer> people) {
+        rule(people.size() == (task.attended() == 0 ? 0 : task.people()) && Set.copyOf(people).size() == people.size(),
+                "as many people as it takes");
+        for (int person : people) {
+            rule(person >= 0 && person < crew.size() && crew.qualified().get(person).containsAll(task.needs()),
+                    "only people who may be given it");
+        }
+    }
+
     private Entry of(PlanTask task) {
-        return table.entries().stream().filter(entry -> entry.kind() == Kind.TASK
-                && entry.machine().equals(task.machine()) && entry.task().equals(task.name())).findFirst()
-                .orElseThrow();
+        for (Entry entry : table.entries()) {
+            if (entry.kind() == Kind.TASK && entry.machine().equals(task.machine())
+                    && entry.task().equals(task.name())) {
+                return entry;
+            }
+        }
+        throw new Broken("each task stands there");
     }
 
     private int over(PlanTask task) {
@@ -58,25 +100,27 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         PlanTask flush = work.tasks().stream()
                 .filter(task -> task.machine().equals(pour.machine()) && task.flushes() && task.order() > pour.order())
                 .min(Comparator.comparingInt(PlanTask::order)).orElseThrow();
-        assertThat(of(flush).start()).isBetween(entry.end() + pour.timer().orElseThrow().least(),
-                entry.start() + pour.timer().orElseThrow().most());
+        int flushed = of(flush).start();
+        rule(flushed >= entry.end() + pour.timer().orElseThrow().least()
+                && flushed <= entry.start() + pour.timer().orElseThrow().most(), "a flush is in time");
         int last = work.tasks().stream()
                 .filter(task -> task.machine().equals(pour.machine()) && task.state() == MachineState.CIRCULATING)
                 .mapToInt(this::over).max().orElse(0);
         work.tasks().stream().filter(
                 task -> task.machine().equals(pour.machine()) && task.state() == MachineState.DE_ENERGIZED)
-                .forEach(task -> assertThat(of(task).end() <= entry.start() || of(task).start() >= last).isTrue());
+                .forEach(task -> rule(of(task).end() <= entry.start() || of(task).start() >= last,
+                        "nothing is done with the power off while the pump runs"));
     }
 
     private void sequence(PlanTask one, PlanTask other) {
         if (one.order() < other.order()) {
-            assertThat(of(other).start()).as(one.name() + " before " + other.name())
-                    .isGreaterThanOrEqualTo(other.state() == MachineState.ANY ? of(one).end() : over(one));
+            rule(of(other).start() >= (other.state() == MachineState.ANY ? of(one).end() : over(one)),
+                    "tasks come in their order");
         }
         boolean states = one.state() != other.state() && one.state() != MachineState.ANY
                 && other.state() != MachineState.ANY;
         if (one.order() == other.order() && states) {
-            assertThat(of(other).start() >= over(one) || of(one).start() >= over(other)).isTrue();
+            rule(of(other).start() >= over(one) || of(one).start() >= over(other), "a machine is in one state");
         }
     }
 
@@ -86,7 +130,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         int walked = 0;
         for (int i = 1; i < mine.size(); i++) {
             int walk = walk(mine.get(i - 1).machine(), mine.get(i).machine());
-            assertThat(mine.get(i).start()).isGreaterThanOrEqualTo(mine.get(i - 1).end() + walk);
+            rule(mine.get(i).start() >= mine.get(i - 1).end() + walk, "nobody is in two places");
             walked += walk;
         }
         return walked;
@@ -117,7 +161,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
     private void pair(VisitWork.Pair pair) {
         int[] one = off(pair.one());
         int[] other = off(pair.other());
-        assertThat(one[1] <= other[0] || other[1] <= one[0]).as("both off").isTrue();
+        rule(one[1] <= other[0] || other[1] <= one[0], "never both off");
     }
 
     private void dust(PlanTask dusty) {
@@ -127,9 +171,9 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
             if (!clean.isEmpty() && walk(dusty.machine(), machine) == 0) {
                 int from = clean.stream().mapToInt(task -> of(task).start()).min().orElseThrow();
                 int until = clean.stream().mapToInt(this::over).max().orElseThrow();
-                assertThat(over(dusty) <= from || of(dusty).start() >= until).isTrue();
+                rule(over(dusty) <= from || of(dusty).start() >= until, "no dust while it would spoil");
                 if (machine.equals(dusty.machine())) {
-                    assertThat(of(dusty).end()).isLessThanOrEqualTo(from);
+                    rule(of(dusty).end() <= from, "dust comes first at its machine");
                 }
             }
         }

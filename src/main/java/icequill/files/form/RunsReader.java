@@ -3,6 +3,7 @@ package icequill.files.form;
 import icequill.explain.ConstantKey;
 import icequill.files.disk.CsvFile;
 import icequill.files.yaml.Fields;
+import icequill.forecast.fit.DatedRun.Days;
 import icequill.forecast.fit.Side;
 import icequill.forecast.inputs.RecordedRun;
 import icequill.forecast.inputs.SiteFactors;
@@ -54,10 +55,10 @@ public final class RunsReader {
         int before = problems.count();
         Optional<SiteKind> kind = problems.take(kinds.named(row.cell("kind").orElse(""), row.place("kind")));
         Optional<Side> side = constant(row, "side", Side.class);
-        Optional<RecordedRun.Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
-        Optional<RecordedRun.Days> until = days(row, "until", row.cell("until").orElse(""));
+        Optional<Days> from = row.cell("from").flatMap(text -> days(row, "from", text));
+        Optional<Days> until = days(row, "until", row.cell("until").orElse(""));
         Optional<LocalDate> watched = row.cell("watched").flatMap(text -> days(row, "watched", text))
-                .map(RecordedRun.Days::first);
+                .map(Days::first);
         Optional<RecordedRun.End> end = constant(row, "ended", RecordedRun.End.class);
         Set<SiteFactors.Kind> worse = worse(row);
         if (problems.count() > before) {
@@ -69,7 +70,7 @@ public final class RunsReader {
                         from, until.orElseThrow(), watched, end.orElseThrow(), row.place("until")));
     }
 
-    private void check(CsvFile.Row row, RecordedRun.Days from, RecordedRun.Days until, Optional<LocalDate> watched) {
+    private void check(CsvFile.Row row, Days from, Days until, Optional<LocalDate> watched) {
         if (!until.last().isAfter(from.first())) {
             problems.add(Code.WRONG_ORDER, row.place("until"), "a run from " + row.cell("from").orElse("") + " until "
                     + row.cell("until").orElse(""), "a day after the first");
@@ -107,20 +108,20 @@ public final class RunsReader {
                         .map(constant -> ConstantKey.of(constant)).toList()));
     }
 
-    private Optional<RecordedRun.Days> near(CsvFile.Row row, String column, RecordedRun.Days days) {
+    private Optional<Days> near(CsvFile.Row row, String column, Days days) {
         Optional<Problem> farOff = Fields.farOff(days.first(), row.place(column));
         farOff.ifPresent(problems::add);
         return farOff.isPresent() ? Optional.empty() : Optional.of(days);
     }
 
-    private Optional<RecordedRun.Days> days(CsvFile.Row row, String column, String text) {
+    private Optional<Days> days(CsvFile.Row row, String column, String text) {
         try {
             if (MONTH.matcher(text).matches()) {
                 YearMonth month = YearMonth.parse(text);
-                return near(row, column, new RecordedRun.Days(month.atDay(1), month.atEndOfMonth()));
+                return near(row, column, new Days(month.atDay(1), month.atEndOfMonth()));
             }
             LocalDate day = LocalDate.parse(text);
-            return near(row, column, new RecordedRun.Days(day, day));
+            return near(row, column, new Days(day, day));
         } catch (DateTimeException noDay) {
             problems.add(Code.WRONG_TYPE, row.place(column), "found \"" + text + "\"",
                     "a day, such as 2026-05-14, or a month, such as 2026-05");

@@ -1,8 +1,10 @@
 package icequill.files.pricing;
 
+import icequill.explain.ConstantKey;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
 import icequill.files.yaml.Tree;
+import icequill.forecast.Cause;
 import icequill.forecast.inputs.Estimate;
 import icequill.forecast.inputs.ExpectedCall;
 import icequill.forecast.inputs.ExpectedCalls;
@@ -12,12 +14,14 @@ import icequill.forecast.inputs.LaterYears;
 import icequill.forecast.inputs.NonCashEffects;
 import icequill.forecast.inputs.Origin;
 import icequill.forecast.inputs.SiteFactors;
+import icequill.forecast.inputs.StopSeasons;
 import icequill.money.Percent;
 import icequill.party.SiteKinds;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.work.ChargeClass;
 import java.math.BigDecimal;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,13 +54,28 @@ record ForecastReader(Fields fields, CurrencyUnit currency, TiersReader.Known kn
             return Optional.empty();
         }
         Optional<Fields> restores = fields.child("restores");
-        return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), byKind(), factors(),
+        return Optional.of(new ForecastRates(faults.get(), condenser.get(), water.get(), byKind(), factors(), seasons(),
                 restored(restores, "cleaning"), restored(restores, "brushing"),
                 callsThatClean(), sitesDiffer(),
                 fields.number("unknownMonths").filter(months -> months.signum() >= 0).orElse(UNKNOWN_MONTHS),
                 fields.integer("years").filter(years -> years > 0).orElse(YEARS), later(),
                 fields.number("roundTo").filter(step -> step.signum() > 0).orElse(ROUND_TO), calls.get(), beside.get(),
                 fields.place("kind")));
+    }
+
+    private StopSeasons seasons() {
+        Map<Cause, List<BigDecimal>> seasons = new EnumMap<>(Cause.class);
+        fields.child("seasons").ifPresent(entry -> Stream.of(Cause.values()).forEach(cause -> {
+            String key = ConstantKey.of(cause);
+            List<BigDecimal> quarters = entry.numbers(key);
+            if (StopSeasons.areSound(quarters)) {
+                seasons.put(cause, quarters);
+            } else if (!quarters.isEmpty()) {
+                fields.problems().add(Code.NOT_ALLOWED, entry.place(key), "quarters that count " + quarters,
+                        "four factors above 0 that add up to 4, January to March first");
+            }
+        }));
+        return new StopSeasons(seasons);
     }
 
     private Map<String, ForecastRates.KindDirt> byKind() {

@@ -109,6 +109,11 @@ public record Fields(Tree.Branch branch, Problems problems) {
         return leaves(items(key));
     }
 
+    /** The numbers of a list. */
+    public List<BigDecimal> numbers(String key) {
+        return leaves(key).stream().flatMap(leaf -> leaf.number().stream()).toList();
+    }
+
     /** The leaves of each list within a list. */
     public List<List<Tree.Leaf>> rows(String key) {
         return items(key).flatMap(item -> item instanceof Tree.Row row

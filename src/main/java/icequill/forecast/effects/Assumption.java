@@ -3,9 +3,9 @@ package icequill.forecast.effects;
 import icequill.forecast.CallKind;
 import icequill.forecast.CallTable;
 import icequill.forecast.Cause;
+import icequill.forecast.Decimals;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MaintenancePolicy;
-import icequill.forecast.MinorUnits;
 import icequill.forecast.PolicyComparison;
 import java.util.EnumMap;
 import java.util.List;
@@ -37,23 +37,23 @@ public enum Assumption {
         case RANDOM_FAULTS -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear() * factor, machine.condenser(),
                         machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned(),
-                        machine.season()));
+                        machine.seasons()));
         case CONDENSER_DIRT -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(),
                         machine.condenser().map(clock -> clock.faster(factor)),
                         machine.monthsSinceBrushed(), machine.water(), machine.monthsSinceCleaned(),
-                        machine.season()));
+                        machine.seasons()));
         case WATER_DIRT -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(), machine.condenser(), machine.monthsSinceBrushed(),
-                        machine.water().faster(factor), machine.monthsSinceCleaned(), machine.season()));
+                        machine.water().faster(factor), machine.monthsSinceCleaned(), machine.seasons()));
         case MONTHS_RUN -> machines(question,
                 machine -> new MachineRisk(machine.randomAYear(), machine.condenser(),
                         machine.monthsSinceBrushed() * factor, machine.water(),
-                        machine.monthsSinceCleaned() * factor, machine.season()));
+                        machine.monthsSinceCleaned() * factor, machine.seasons()));
         case CALL_CHARGES -> choices(question, dearerCalls(question.first(), factor),
                 dearerCalls(question.second(), factor));
         case PLANNED_PRICE -> choices(question,
-                question.first().priced(MinorUnits.expected(question.first().planned() * factor),
+                question.first().priced(Decimals.minorUnits(question.first().planned() * factor),
                         question.first().calls()),
                 question.second());
         };
@@ -74,7 +74,7 @@ public enum Assumption {
     private static MaintenancePolicy dearerCalls(MaintenancePolicy choice, double factor) {
         Map<Cause, List<CallKind>> kinds = new EnumMap<>(Cause.class);
         choice.calls().kinds().forEach((cause, own) -> kinds.put(cause, own.stream()
-                .map(kind -> new CallKind(kind.share(), MinorUnits.expected(kind.charge() * factor))).toList()));
+                .map(kind -> new CallKind(kind.share(), Decimals.minorUnits(kind.charge() * factor))).toList()));
         return choice.priced(choice.planned(), new CallTable(kinds));
     }
 }

@@ -59,6 +59,16 @@ final class RunLikelihood {
         return sum;
     }
 
+    /** How much likelier a steeper clock is, each with its likeliest scale. */
+    double slope(double shape) {
+        return slope(withShape(shape));
+    }
+
+    /** The likeliest clock. */
+    FoulingLife likeliest() {
+        return withShape(root(shape -> -slope(shape), LEAST_SHAPE, MOST_SHAPE));
+    }
+
     /** What a cumulative hazard grows by with the shape. */
     private static double bend(FoulingLife clock, double months) {
         return months == 0 ? 0 : clock.hazard(months) * Math.log(months / clock.scale());

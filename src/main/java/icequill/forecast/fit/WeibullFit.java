@@ -55,7 +55,7 @@ public final class WeibullFit {
             return problems.or(() -> new Fit.TooFew(stopped.size(), runs.size()));
         }
         RunLikelihood likelihood = new RunLikelihood(runs);
-        if (slope(likelihood, RunLikelihood.MOST_SHAPE) >= 0) {
+        if (likelihood.slope(RunLikelihood.MOST_SHAPE) >= 0) {
             problems.add(new Problem(Code.NOT_ALLOWED, stopped.getFirst().place(),
                     "all " + stopped.size() + " stops came after " + stopped.getFirst().months()
                             + " months, and no run was longer",
@@ -64,14 +64,8 @@ public final class WeibullFit {
         return problems.or(() -> found(likelihood, runs));
     }
 
-    /** How much likelier a steeper clock is, each with its likeliest scale. */
-    private static double slope(RunLikelihood likelihood, double shape) {
-        return likelihood.slope(likelihood.withShape(shape));
-    }
-
     private static Fit found(RunLikelihood likelihood, List<Run> runs) {
-        FoulingLife clock = likelihood.withShape(RunLikelihood.root(shape -> -slope(likelihood, shape),
-                RunLikelihood.LEAST_SHAPE, RunLikelihood.MOST_SHAPE));
+        FoulingLife clock = likelihood.likeliest();
         double least = likelihood.at(clock) - FALL / 2;
         return new Fit.Found(clock,
                 limits(clock.shape(), RunLikelihood.LEAST_SHAPE,

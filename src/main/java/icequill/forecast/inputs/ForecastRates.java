@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param condenser of machines cooled by air
  * @param water the side of the water: scale, slime
  * @param kinds by id: what is known of some kinds of sites, in place of what is expected of all
+ * @param seasons in which quarters of a year stops come more often
  * @param callsThatClean percent of the calls for dirt whose work cleans the side they were for; the others only make the machine run
  *        again
  * @param sitesDiffer standard deviation, as a percentage of what is guessed, of how often machines stop at one site and another;
@@ -25,7 +26,8 @@ import java.util.Optional;
  */
 public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingEstimate water,
         Map<String, KindDirt> kinds,
-        SiteFactors factors, Percent cleaningRestores, Percent brushingRestores, Percent callsThatClean,
+        SiteFactors factors, StopSeasons seasons, Percent cleaningRestores, Percent brushingRestores,
+        Percent callsThatClean,
         Estimate sitesDiffer, BigDecimal unknownMonths, int years, LaterYears later,
         BigDecimal roundTo,
         Calls calls, NonCashEffects beside, Place place) {
@@ -74,34 +76,36 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
                 beside.water(),
                 site.machine().orElse(beside.machine()), site.lives().orElse(beside.lives()), beside.interest());
         return new ForecastRates(site.faults().orElse(faults), site.condenser().orElse(condenser),
-                site.water().orElse(water), kinds, factors, cleaningRestores, brushingRestores, callsThatClean,
+                site.water().orElse(water), kinds, factors, seasons, cleaningRestores, brushingRestores, callsThatClean,
                 sitesDiffer, unknownMonths,
                 years, later, roundTo, calls, other, place);
     }
 
     /** The same with other guesses. */
     public ForecastRates with(Estimate otherFaults, FoulingEstimate otherCondenser, FoulingEstimate otherWater) {
-        return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, cleaningRestores,
+        return new ForecastRates(otherFaults, otherCondenser, otherWater, kinds, factors, seasons, cleaningRestores,
                 brushingRestores,
                 callsThatClean, sitesDiffer, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 
     /** The same where so many of the calls for dirt clean their side. */
     public ForecastRates withCallsThatClean(Percent part) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores, part,
+        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, cleaningRestores, brushingRestores,
+                part,
                 sitesDiffer, unknownMonths, years, later, roundTo, calls, beside, place);
     }
 
     /** The same where a cleaning, and a brushing, takes away so much of the dirt's age. */
     public ForecastRates withRestores(Percent part) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, part, part, callsThatClean, sitesDiffer,
+        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, part, part, callsThatClean,
+                sitesDiffer,
                 unknownMonths,
                 years, later, roundTo, calls, beside, place);
     }
 
     /** The same where sites are surely by so much worse or better. */
     public ForecastRates withSitesDiffer(BigDecimal percent) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
+        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, cleaningRestores, brushingRestores,
                 callsThatClean, new Estimate(percent, percent, percent, sitesDiffer.origin()), unknownMonths, years,
                 later,
                 roundTo, calls, beside, place);
@@ -109,7 +113,7 @@ public record ForecastRates(Estimate faults, FoulingEstimate condenser, FoulingE
 
     /** The same where so many times as many calls come in a labor band, all of them at most, and the others fewer in proportion. */
     public ForecastRates withShareOf(String band, BigDecimal factor) {
-        return new ForecastRates(faults, condenser, water, kinds, factors, cleaningRestores, brushingRestores,
+        return new ForecastRates(faults, condenser, water, kinds, factors, seasons, cleaningRestores, brushingRestores,
                 callsThatClean, sitesDiffer, unknownMonths, years, later, roundTo, calls.withShareOf(band, factor),
                 beside, place);
     }

@@ -1,5 +1,6 @@
 package icequill.forecast.inputs;
 
+import icequill.forecast.fit.DatedRun.Days;
 import icequill.forecast.fit.Side;
 import icequill.party.SiteKind;
 import icequill.problem.Place;
@@ -28,7 +29,4 @@ public record RecordedRun(String machine, SiteKind kind, Set<SiteFactors.Kind> w
         /** Not yet. */
         RUNNING
     }
-
-    /** A day that is known, or the month in which it lay. */
-    public record Days(LocalDate first, LocalDate last) {}
 }

@@ -1,7 +1,7 @@
 package icequill.ledger.papers;
 
-import icequill.ledger.store.Minor;
 import icequill.ledger.store.Seal;
+import icequill.money.MinorUnits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -22,8 +22,8 @@ public record PaperRow(long id, String number, String kind, String office, int y
     public record Amounts(String currency, long lines, long net, long tax, long gross) {
 
         public static Amounts of(Sums sums) {
-            return new Amounts(sums.gross().getCurrency().getCurrencyCode(), Minor.of(sums.lines()),
-                    Minor.of(sums.net()), Minor.of(sums.tax()), Minor.of(sums.gross()));
+            return new Amounts(sums.gross().getCurrency().getCurrencyCode(), MinorUnits.of(sums.lines()),
+                    MinorUnits.of(sums.net()), MinorUnits.of(sums.tax()), MinorUnits.of(sums.gross()));
         }
     }
 
@@ -32,7 +32,7 @@ public record PaperRow(long id, String number, String kind, String office, int y
 
         public static List<Line> all(Sums sums) {
             return sums.each().stream().map(line -> new Line(line.chargeClass(), line.outcome(), line.text(),
-                    Minor.of(line.net()), Minor.of(line.base()))).toList();
+                    MinorUnits.of(line.net()), MinorUnits.of(line.base()))).toList();
         }
     }
 

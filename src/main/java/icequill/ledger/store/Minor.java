@@ -1,25 +1,16 @@
 package icequill.ledger.store;
 
 import icequill.money.Amounts;
+import icequill.money.MinorUnits;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import javax.money.CurrencyUnit;
 import javax.money.Monetary;
 import javax.money.MonetaryAmount;
 
-/** Amounts as whole minor units, as the book stores them. */
+/** Amounts of the book's rows, which may be damaged. */
 public final class Minor {
 
     private Minor() {
-    }
-
-    /**
-     * The amount in minor units.
-     *
-     * @throws ArithmeticException when it has more decimals than its currency
-     */
-    public static long of(MonetaryAmount amount) {
-        return Amounts.number(amount).movePointRight(amount.getCurrency().getDefaultFractionDigits()).longValueExact();
     }
 
     /**
@@ -31,7 +22,7 @@ public final class Minor {
         if (!Monetary.isCurrencyAvailable(currency)) {
             throw new DamagedRow("there is no currency \"" + currency + "\"");
         }
-        return amount(minor, currency);
+        return MinorUnits.amount(minor, Monetary.getCurrency(currency));
     }
 
     /** For messages, whatever the currency. */
@@ -40,10 +31,5 @@ public final class Minor {
                 ? Amounts.of(new BigDecimal(minor, Monetary.getCurrency(currency).getDefaultFractionDigits()),
                         Monetary.getCurrency(currency)).toString()
                 : minor + " of " + currency;
-    }
-
-    static MonetaryAmount amount(long minor, String currency) {
-        CurrencyUnit unit = Monetary.getCurrency(currency);
-        return Amounts.of(BigDecimal.valueOf(minor, unit.getDefaultFractionDigits()), unit);
     }
 }
