@@ -49,7 +49,8 @@ final class DemoForms {
     private static List<Path> stored(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(Files::isRegularFile)
-                    .filter(file -> !FOR_ONE_PAPER.contains(file.getParent().getFileName().toString())).sorted()
+                    .filter(file -> FOR_ONE_PAPER.stream().noneMatch(part -> folder.relativize(file).startsWith(part)))
+                    .sorted()
                     .toList();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
