@@ -61,9 +61,8 @@ public class CommandsTest {
         private static String[] withForms(String... args) {
             List<String> line = new ArrayList<>(List.of(args));
             if (args.length > 1 && FROM_FORMS.contains(args[0]) && line.stream().noneMatch("--help"::equals)) {
-                Stream.of(args).skip(1).filter(word -> word.endsWith(".yaml")).map(Path::of)
-                        .filter(file -> file.isAbsolute() && file.getParent() != null).limit(1)
-                        .flatMap(file -> DemoShop.named(file.getParent().getParent()).stream())
+                Stream.of(args).skip(1).filter(word -> word.endsWith(".yaml")).map(Path::of).filter(Path::isAbsolute)
+                        .limit(1).flatMap(file -> DemoShop.named(file.resolve("../..").normalize()).stream())
                         .forEach(form -> line.addAll(List.of("--with", form.toString())));
             }
             return line.toArray(String[]::new);
