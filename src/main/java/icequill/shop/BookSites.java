@@ -89,7 +89,7 @@ public final class BookSites implements SiteSource {
 
     /** A site within a reading of the book. */
     static Checked<Optional<Stored>> site(Reading reading, String id) {
-        return reading.entries().site(id) instanceof Checked.Sound<SiteEntry>(SiteEntry site)
+        return reading.entries().siteNow(id) instanceof Checked.Sound<SiteEntry>(SiteEntry site)
                 ? reading.entries().customer(site.customer()).then(payer -> stored(reading, site, payer))
                 : Checked.sound(Optional.empty());
     }
@@ -98,7 +98,7 @@ public final class BookSites implements SiteSource {
         return payer.forgotten().isPresent()
                 ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the customer of site " + site.id() + " was forgotten on " + payer.forgotten().get(), ""))
-                : customer(reading, payer).map(customer -> Optional.of(new Stored(customer, site.data(),
+                : customer(reading, payer).map(customer -> Optional.of(new Stored(site.id(), customer, site.data(),
                         reading.entries().machinesOf(site.id()).stream().map(MachineEntry::data).toList())));
     }
 

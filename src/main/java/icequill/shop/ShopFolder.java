@@ -166,7 +166,7 @@ public final class ShopFolder {
         return Files.exists(file)
                 ? fields(file, "site").flatMap(fields -> new SiteReader(fields, siteKinds()).read(id))
                 : problems.take(beyond.site(id)).flatMap(stored -> stored.isPresent()
-                        ? forms().site(id, stored.get())
+                        ? forms().site(stored.get())
                         : unknown(id, asked));
     }
 

@@ -24,10 +24,11 @@ public interface SiteSource {
     /**
      * A site as it is stored.
      *
+     * @param id that it has now, which a merge may have changed
      * @param data of the site itself, in the form of {@link StoredForms}
      * @param machines each in that form
      */
-    record Stored(Customer customer, String data, List<String> machines) {
+    record Stored(String id, Customer customer, String data, List<String> machines) {
         public Stored {
             machines = List.copyOf(machines);
         }

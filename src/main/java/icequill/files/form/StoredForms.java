@@ -62,7 +62,8 @@ public final class StoredForms {
     public record Given(String id, Map<Column, GivenValue> values, Place place) {}
 
     /** The site as it was stored. */
-    public Optional<Site> site(String id, SiteSource.Stored stored) {
+    public Optional<Site> site(SiteSource.Stored stored) {
+        String id = stored.id();
         Tree.Branch tree = whole(siteTree(id, stored.data()), stored.machines().stream()
                 .map(machine -> tree(machine, "the book's machine at " + id)).toList());
         return checked(tree).read(id, stored.customer());
@@ -134,6 +135,28 @@ public final class StoredForms {
         Optional<Customer> read = SiteReader.customer(new Fields(tree, problems));
         return read.filter(sound -> problems.count() == found)
                 .map(customer -> before.map(old -> dated(customer, old, from, day)).orElse(customer));
+    }
+
+    /**
+     * A customer from values by their keys.
+     *
+     * @param ofAccount whether a parent account may be billed, so that nobody need be named here
+     */
+    public Optional<Customer> customer(Map<String, Object> form, boolean ofAccount) {
+        Tree.Branch tree = tree(Json.text(form), "the book's customer");
+        note.accept(tree);
+        int found = problems.count();
+        problems.addAll(SchemaCheck.check(tree, SITE, "/properties/customer",
+                ofAccount ? Set.of(BILL_KEY) : Set.of()));
+        return SiteReader.customer(new Fields(tree, problems)).filter(sound -> problems.count() == found);
+    }
+
+    /** A visit in the form in which it is stored, at another site. */
+    public static String visitAt(String site, String data) {
+        Tree.Branch visit = tree(data, "the book's visit");
+        Map<String, Tree> entries = new LinkedHashMap<>(visit.entries());
+        entries.put("site", Tree.Leaf.of(site, Tree.Leaf.Kind.TEXT, visit.place()));
+        return TreeJson.text(new Tree.Branch(entries, visit.keys(), visit.place()));
     }
 
     /** A customer from a file with the keys that a site's file has below {@code customer}. */
