@@ -102,6 +102,8 @@ class MergeTest {
                     .contains("customer \"mill-2\" was merged into \"mill\" on 2026-12-30", "(mill, which");
         }
         assertThat(Files.readAllBytes(pdf(shop))).isEqualTo(paper);
+        assertThat(shop.json("trail", "lane-2").path("trail").get(0).toString()).contains("\"event\":\"merged\"",
+                "mill-2", "\"mill\"");
         assertThat(shop.json("find", "Mill Ln Bakery").path("papers")).hasSize(1);
         assertThat(shop.json("show", "INV-2026-00001").toString()).contains("Mill Ln Bakery");
         assertThat(shop.json("issue", "june", "--date", "2026-12-30").path("papers").get(0).path("for").asString())
@@ -191,7 +193,7 @@ class MergeTest {
         assertThat(texts(shop.json("customer", "forget", "mill", "--yes").path("files"))).contains("notes.txt");
         try (Connections connections = Connections.to(Database.SQLITE.place(shop.folder()))) {
             String left = connections.reader().withHandle(handle -> Stream
-                    .of("customer", "customer_contact", "customer_certificate", "site", "machine")
+                    .of("customer", "customer_contact", "customer_certificate", "site", "machine", "trail_value")
                     .flatMap(table -> handle.createQuery("SELECT * FROM " + table).mapToMap().list().stream())
                     .map(Object::toString).collect(Collectors.joining("\n")));
             assertThat(left).doesNotContain("Ln Bakery", "Bo Hart", "607-555", "Mondays", "rear dock");
