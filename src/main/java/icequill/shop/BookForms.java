@@ -164,7 +164,7 @@ public final class BookForms implements FormSource {
     }
 
     private static Checked<Optional<StoredForms.Stored>> site(Reading reading, String id) {
-        return reading.entries().site(id).found().map(site -> reading.entries().customer(site.customer())
+        return reading.entries().siteNow(id).found().map(site -> reading.entries().customer(site.customer())
                 .then(payer -> stored(reading, site, payer))).orElseGet(() -> Checked.sound(Optional.empty()));
     }
 
@@ -173,7 +173,7 @@ public final class BookForms implements FormSource {
                 ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the customer of site " + site.id() + " was forgotten on " + payer.forgotten().get(), ""))
                 : customer(reading, payer)
-                        .map(customer -> Optional.of(new StoredForms.Stored(customer, site.data(),
+                        .map(customer -> Optional.of(new StoredForms.Stored(site.id(), customer, site.data(),
                                 reading.entries().machinesOf(site.id()).stream().map(MachineEntry::data).toList())));
     }
 

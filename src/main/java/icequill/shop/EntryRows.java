@@ -38,13 +38,18 @@ public record EntryRows(Transaction book) {
 
     /** A site with its machines, new or in place of what is known of it. */
     public Checked<SiteEntry> site(String customer, StoredForms.Whole whole) {
-        Site site = whole.site();
-        SiteEntry entry = new SiteEntry(site.id(), customer, site.name(), site.storeNumber(), site.address(),
-                site.taxPlace(), whole.data());
-        Checked<SiteEntry> stored = book.entries().site(site.id()).found().isPresent()
+        SiteEntry entry = entry(customer, whole);
+        Checked<SiteEntry> stored = book.entries().site(entry.id()).found().isPresent()
                 ? book.register().change(entry)
                 : book.register().add(entry);
         return stored.then(done -> machines(whole).or(() -> done));
+    }
+
+    /** The site's own row. */
+    public static SiteEntry entry(String customer, StoredForms.Whole whole) {
+        Site site = whole.site();
+        return new SiteEntry(site.id(), customer, site.name(), site.storeNumber(), site.address(), site.taxPlace(),
+                whole.data());
     }
 
     private Problems machines(StoredForms.Whole whole) {

@@ -188,7 +188,7 @@ public final class ShopFolder {
         return form.isPresent()
                 ? form.flatMap(this::site)
                 : problems.take(book.site(id)).flatMap(stored -> stored.isPresent()
-                        ? forms().site(id, stored.get())
+                        ? forms().site(stored.get())
                         : unknown(List.of(FormKind.SITE), id, asked));
     }
 

@@ -68,17 +68,19 @@ public final class StoredForms {
     /**
      * A site as the book holds it.
      *
+     * @param id that it has now, which a merge may have changed
      * @param data of the site itself
      * @param machines each by itself
      */
-    public record Stored(Customer customer, String data, List<String> machines) {
+    public record Stored(String id, Customer customer, String data, List<String> machines) {
         public Stored {
             machines = List.copyOf(machines);
         }
     }
 
     /** The site as it was stored. */
-    public Optional<Site> site(String id, Stored stored) {
+    public Optional<Site> site(Stored stored) {
+        String id = stored.id();
         Tree.Branch tree = whole(siteTree(id, stored.data()), stored.machines().stream()
                 .map(machine -> tree(machine, "the book's machine at " + id)).toList());
         return checked(tree).read(id, stored.customer());
@@ -150,6 +152,28 @@ public final class StoredForms {
         Optional<Customer> read = SiteReader.customer(new Fields(tree, problems));
         return read.filter(sound -> problems.count() == found)
                 .map(customer -> before.map(old -> dated(customer, old, from, day)).orElse(customer));
+    }
+
+    /**
+     * A customer from values by their keys.
+     *
+     * @param ofAccount whether a parent account may be billed, so that nobody need be named here
+     */
+    public Optional<Customer> customer(Map<String, Object> form, boolean ofAccount) {
+        Tree.Branch tree = tree(Json.text(form), "the book's customer");
+        note.accept(tree);
+        int found = problems.count();
+        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER,
+                ofAccount ? Set.of(BILL_KEY) : Set.of()));
+        return SiteReader.customer(new Fields(tree, problems)).filter(sound -> problems.count() == found);
+    }
+
+    /** A form in which something is stored, for another site. */
+    public static String at(String site, String data) {
+        Tree.Branch form = tree(data, "the book's form");
+        Map<String, Tree> entries = new LinkedHashMap<>(form.entries());
+        entries.put("site", Tree.Leaf.of(site, Tree.Leaf.Kind.TEXT, form.place()));
+        return TreeJson.text(new Tree.Branch(entries, form.keys(), form.place()));
     }
 
     /** A customer from a form of his own, or from what stands below {@code customer} in a site's; of an account's, nobody need be billed. */

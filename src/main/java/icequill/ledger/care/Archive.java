@@ -23,13 +23,16 @@ public final class Archive {
 
     private static final int WITH_REASONS = 3;
     private static final int WITH_CONTACTS = 6;
-    private static final int WITH_FORMS = 9;
+    private static final int WITH_MERGED = 9;
+    private static final int WITH_FORMS = 10;
 
     /** The tables in an order in which each row comes after those it points to. */
     private static final List<Table> TABLES = List.of(new Table("customer", "id"),
             new Table("customer_bill_to", "customer_id, valid_from"),
             new Table("customer_certificate", "customer_id, position"),
-            new Table("customer_contact", "customer_id, position", WITH_CONTACTS), new Table("site", "id"),
+            new Table("customer_contact", "customer_id, position", WITH_CONTACTS),
+            new Table("customer_merged", "customer_id", WITH_MERGED), new Table("site", "id"),
+            new Table("site_merged", "site_id", WITH_MERGED),
             new Table("machine", "site_id, id"), new Table("visit", "id"),
             new Table("visit_withdrawn", "visit_id", WITH_REASONS),
             new Table("agreement", "id", WITH_FORMS), new Table("request", "kind, id", WITH_FORMS),

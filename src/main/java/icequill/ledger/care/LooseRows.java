@@ -32,6 +32,12 @@ record LooseRows(Handle handle, Problems findings) {
         each("SELECT DISTINCT whereabouts_id FROM whereabouts_word d"
                 + " WHERE NOT EXISTS (SELECT 1 FROM whereabouts w WHERE w.id = d.whereabouts_id)",
                 "words belong to no place: ");
+        each("SELECT id FROM site s WHERE EXISTS (SELECT 1 FROM customer_merged m WHERE m.customer_id = s.customer_id)",
+                "a site belongs to a customer who was merged into another: ");
+        each("SELECT id FROM machine a WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = a.site_id)",
+                "a machine belongs to a site that was merged into another: ");
+        each("SELECT id FROM visit v WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = v.site_id)",
+                "a visit belongs to a site that was merged into another: ");
         checkPlaces();
         long stored = handle.createQuery("SELECT count(*) FROM paper_word").mapTo(Long.class).one();
         if (stored > words) {

@@ -42,7 +42,8 @@ public final class CustomerRows {
     }
 
     List<CustomerEntry> all() {
-        return handle.createQuery(SELECT + "ORDER BY id").map(this::read).list();
+        return handle.createQuery(SELECT + "WHERE id NOT IN (SELECT customer_id FROM customer_merged) ORDER BY id")
+                .map(this::read).list();
     }
 
     public void insert(CustomerEntry entry) {

@@ -19,7 +19,9 @@ public final class Entries {
     }
 
     public Checked<CustomerEntry> customer(String id) {
-        return new CustomerRows(handle).find(id).map(Checked::sound).orElseGet(() -> missing("customer", id));
+        return MergeRows.ofCustomers(handle).problem(id).<Checked<CustomerEntry>>map(Checked::faulty)
+                .orElseGet(() -> new CustomerRows(handle).find(id).map(Checked::sound)
+                        .orElseGet(() -> missing("customer", id)));
     }
 
     /** By id. */
@@ -28,7 +30,29 @@ public final class Entries {
     }
 
     public Checked<SiteEntry> site(String id) {
-        return SiteRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("site", id));
+        return MergeRows.ofSites(handle).problem(id).<Checked<SiteEntry>>map(Checked::faulty)
+                .orElseGet(() -> SiteRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("site", id)));
+    }
+
+    /** The same; what was merged is found as what it is now, for visits that were entered before. */
+    public Checked<SiteEntry> siteNow(String id) {
+        return site(MergeRows.ofSites(handle).into(id).orElse(id));
+    }
+
+    /** What is said to whom wants to work on a customer, or a site, that was merged into another; empty for one that stands. */
+    public Optional<Problem> merged(String kind, String id) {
+        return new MergeRows(handle, kind).problem(id);
+    }
+
+    /** The customers who were merged into one, by id. */
+    public List<CustomerEntry> mergedInto(String customer) {
+        CustomerRows rows = new CustomerRows(handle);
+        return MergeRows.ofCustomers(handle).of(customer).stream().flatMap(id -> rows.find(id).stream()).toList();
+    }
+
+    /** The ids of the sites that were merged into one. */
+    public List<String> sitesMergedInto(String site) {
+        return MergeRows.ofSites(handle).of(site);
     }
 
     /** By id. */
@@ -38,7 +62,9 @@ public final class Entries {
 
     /** Of one customer, by id. */
     public List<SiteEntry> sitesOf(String customer) {
-        return SiteRows.ofCustomer(handle, customer);
+        List<SiteEntry> all = SiteRows.ofCustomer(handle, customer);
+        MergeRows merged = MergeRows.ofSites(handle);
+        return all.stream().filter(site -> merged.into(site.id()).isEmpty()).toList();
     }
 
     public Checked<MachineEntry> machine(String site, String id) {

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /** Adds and changes customers, sites, machines, visits, agreements and requests, and leaves a trail. Each refuses what would leave the book untrue. */
@@ -194,11 +195,110 @@ public final class Register {
             CustomerEntry blank = new CustomerEntry(id,
                     Customer.named(BLANK),
                     known.parent(), Optional.of(day));
-            forgotten(Noted.of(blank, TrailEvent.FORGOTTEN), () -> new CustomerRows(handle).update(blank));
-            entries.sitesOf(id).forEach(this::forget);
+            List<CustomerEntry> merged = entries.mergedInto(id);
+            Stream.concat(Stream.of(blank), merged.stream().map(other -> new CustomerEntry(other.id(),
+                    Customer.named(BLANK), other.parent(), Optional.of(day)))).forEach(
+                            gone -> forgotten(Noted.of(gone, TrailEvent.FORGOTTEN),
+                                    () -> new CustomerRows(handle).update(gone)));
+            SiteRows.ofCustomer(handle, id).forEach(this::forget);
             trail.forget(id);
+            merged.forEach(other -> trail.forget(other.id()));
             return blank;
         });
+    }
+
+    /**
+     * Makes one customer of two: sites and accounts below the first go to the second. Papers stay as they were issued.
+     *
+     * @param from whose row stays for his papers, and who is not worked on any more
+     * @param into as he is to be
+     */
+    public Checked<CustomerEntry> merge(String from, CustomerEntry into, LocalDate day) {
+        Problems problems = missing(entries.customer(from));
+        problems.addAll(missing(entries.customer(into.id())).list());
+        Optional<CustomerEntry> first = entries.customer(from).found();
+        CustomerEntry survivor = new CustomerEntry(into.id(), into.customer(),
+                into.parent().filter(from::equals).isPresent() ? first.flatMap(CustomerEntry::parent) : into.parent(),
+                into.forgotten());
+        Stream.concat(first.stream(), Stream.of(into)).filter(one -> one.forgotten().isPresent())
+                .forEach(one -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "customer \"" + one.id() + "\" was forgotten on " + one.forgotten().get(), "another id"));
+        if (isBelow(survivor, from)) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "customer \"" + into.id()
+                    + "\" belongs to an account that belongs to \"" + from + "\"",
+                    "that account first, or another parent");
+        }
+        return stored(problems, survivor, Noted.of(survivor, TrailEvent.MERGED), () -> {
+            new CustomerRows(handle).update(survivor);
+            merged(MergeRows.ofCustomers(handle), Subject.CUSTOMER, from, into.id(), day);
+            SiteRows.ofCustomer(handle, from).forEach(site -> trail.note(Subject.SITE, site.id(), TrailEvent.MERGED,
+                    () -> handle.execute("UPDATE site SET customer_id = ? WHERE id = ?", into.id(), site.id())));
+            handle.createQuery("SELECT id FROM customer WHERE parent_id = :from ORDER BY id").bind("from", from)
+                    .mapTo(String.class).list().forEach(below -> trail.note(Subject.CUSTOMER, below, TrailEvent.MERGED,
+                            () -> handle.execute("UPDATE customer SET parent_id = ? WHERE id = ?", into.id(), below)));
+        });
+    }
+
+    /** That one is no more, and whatever was merged into it before goes along. */
+    private void merged(MergeRows rows, Subject subject, String from, String into, LocalDate day) {
+        rows.of(from).forEach(
+                other -> trail.note(subject, other, TrailEvent.MERGED, () -> rows.redirect(other, into)));
+        trail.note(subject, from, TrailEvent.MERGED, () -> rows.insert(from, into, day));
+    }
+
+    private boolean isBelow(CustomerEntry entry, String account) {
+        Optional<String> parent = entry.parent();
+        Set<String> seen = new HashSet<>();
+        while (parent.filter(seen::add).isPresent()) {
+            if (parent.get().equals(account)) {
+                return true;
+            }
+            parent = entries.customer(parent.get()).found().flatMap(CustomerEntry::parent);
+        }
+        return false;
+    }
+
+    /**
+     * Makes one site of two of the same customer: machines, visits, agreements and requests of the first go to the second. Papers stay as they were issued,
+     * and so does what was recorded of visits.
+     *
+     * @param from whose row stays for its papers, and which is not worked on any more
+     * @param into as it is to be
+     */
+    public Checked<SiteEntry> merge(String from, SiteEntry into, LocalDate day) {
+        Problems problems = missing(entries.site(from));
+        problems.addAll(missing(entries.site(into.id())).list());
+        entries.site(from).found().filter(first -> !first.customer().equals(into.customer()))
+                .ifPresent(first -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "site \"" + from + "\" belongs to customer \"" + first.customer() + "\", and \"" + into.id()
+                                + "\" to \"" + into.customer() + "\"",
+                        "first: icequill customer merge, or icequill site change --customer"));
+        List<String> there = entries.machinesOf(into.id()).stream().map(MachineEntry::id).toList();
+        entries.machinesOf(from).stream().map(MachineEntry::id).filter(there::contains)
+                .forEach(machine -> problems.add(Code.DUPLICATE_NAME, Place.NOWHERE,
+                        "both sites have a machine \"" + machine + "\"", "machines with ids of their own"));
+        return stored(problems, into, Noted.of(into, TrailEvent.MERGED), () -> {
+            SiteRows.update(handle, into);
+            entries.machinesOf(from).forEach(machine -> move(machine, into.id()));
+            entries.visitsAt(from).forEach(visit -> trail.note(Subject.VISIT, visit.id(), TrailEvent.MERGED,
+                    () -> handle.execute("UPDATE visit SET site_id = ? WHERE id = ?", into.id(), visit.id())));
+            entries.agreementsAt(from).forEach(agreement -> trail.note(Subject.AGREEMENT, agreement.id(),
+                    TrailEvent.MERGED, () -> handle.execute("UPDATE agreement SET site_id = ? WHERE id = ?", into.id(),
+                            agreement.id())));
+            entries.requestsAt(from).forEach(request -> trail.note(Subject.REQUEST,
+                    Subject.part(request.kind(), request.id()), TrailEvent.MERGED,
+                    () -> handle.execute("UPDATE request SET site_id = ? WHERE kind = ? AND id = ?", into.id(),
+                            request.kind(), request.id())));
+            merged(MergeRows.ofSites(handle), Subject.SITE, from, into.id(), day);
+        });
+    }
+
+    /** By the trail, the machine goes at one site and comes at the other. */
+    private void move(MachineEntry machine, String site) {
+        trail.note(Subject.MACHINE, Subject.part(machine.site(), machine.id()), TrailEvent.MERGED,
+                () -> trail.begin(Subject.MACHINE, Subject.part(site, machine.id()), TrailEvent.MERGED,
+                        () -> handle.execute("UPDATE machine SET site_id = ? WHERE site_id = ? AND id = ?", site,
+                                machine.site(), machine.id())));
     }
 
     private void forget(SiteEntry site) {
@@ -255,7 +355,9 @@ public final class Register {
     private Problems taken(String table, String id) {
         Problems problems = new Problems();
         if (entries.has(table, id)) {
-            problems.add(exists(table, id));
+            problems.add(table.equals("visit")
+                    ? exists(table, id)
+                    : entries.merged(table, id).orElseGet(() -> exists(table, id)));
         }
         return problems;
     }

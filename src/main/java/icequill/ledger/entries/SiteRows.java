@@ -23,9 +23,11 @@ public final class SiteRows {
     }
 
     static List<SiteEntry> all(Handle handle) {
-        return handle.createQuery(SELECT + "ORDER BY id").map(SiteRows::read).list();
+        return handle.createQuery(SELECT + "WHERE id NOT IN (SELECT site_id FROM site_merged) ORDER BY id")
+                .map(SiteRows::read).list();
     }
 
+    /** Those that were merged into others too. */
     static List<SiteEntry> ofCustomer(Handle handle, String customer) {
         return handle.createQuery(SELECT + "WHERE customer_id = :customer ORDER BY id").bind("customer", customer)
                 .map(SiteRows::read).list();

@@ -97,9 +97,11 @@ public final class Papers {
         return by("p.visit_id", visit);
     }
 
-    /** What was issued for a customer, in the order of issue. */
+    /** What was issued for a customer, and for those who were merged into him, in the order of issue. */
     public List<IssuedPaper> ofCustomer(String customer) {
-        return by("p.customer_id", customer);
+        return handle.createQuery(COLUMNS + "WHERE p.customer_id = :id OR p.customer_id IN"
+                + " (SELECT customer_id FROM customer_merged WHERE into_id = :id) ORDER BY p.id").bind("id", customer)
+                .map(Papers::paper).list();
     }
 
     /** What was issued under an agreement, in the order of issue. */

@@ -15,7 +15,7 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 9;
+    public static final int NEWEST = 10;
 
     /** Where Flyway writes which migrations were run. */
     public static final String HISTORY = "flyway_schema_history";

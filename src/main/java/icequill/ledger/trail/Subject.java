@@ -99,7 +99,9 @@ public enum Subject {
         return switch (this) {
         case CUSTOMER -> List.of(Part.list("billTo", "customer_bill_to", "customer_id", "valid_from"),
                 Part.list("certificates", "customer_certificate", "customer_id", "position"),
-                Part.list("contacts", "customer_contact", "customer_id", "position"));
+                Part.list("contacts", "customer_contact", "customer_id", "position"),
+                Part.one("merged", "customer_merged", "customer_id"));
+        case SITE -> List.of(Part.one("merged", "site_merged", "site_id"));
         case VISIT -> List.of(Part.one("withdrawn", "visit_withdrawn", "visit_id"));
         default -> List.of();
         };

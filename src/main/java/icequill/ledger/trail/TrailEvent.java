@@ -3,6 +3,8 @@ package icequill.ledger.trail;
 /** What happened to an entry. */
 public enum TrailEvent {
     ADDED, CHANGED, RECORDED, WITHDRAWN, FORGOTTEN, ISSUED, BACKDATED,
+    /** Belongs to another now, or became one with another. */
+    MERGED,
     /** Taken into the book out of the PDF of a paper. */
     TAKEN_FROM_PAPER,
     /** The book stood before there was a trail. */

@@ -9,7 +9,10 @@ import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.office.billing.StandingInvoices;
+import icequill.party.BillTo;
 import icequill.party.Contact;
+import icequill.party.Customer;
+import icequill.party.Timeline;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -30,8 +33,10 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
 
     Checked<ForgetResult> forget(CustomerEntry entry, LocalDate day) {
         List<SiteEntry> sites = book.entries().sitesOf(entry.id());
+        List<Customer> known = Stream.concat(Stream.of(entry), book.entries().mergedInto(entry.id()).stream())
+                .map(CustomerEntry::customer).toList();
         return hindrances(entry, sites).or(() -> entry)
-                .then(free -> book.register().forget(free.id(), day)).map(blank -> forgotten(entry, sites));
+                .then(free -> book.register().forget(free.id(), day)).map(blank -> forgotten(entry, known, sites));
     }
 
     /** What is not billed yet could not be billed any more. */
@@ -51,7 +56,8 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
         return problems;
     }
 
-    private ForgetResult forgotten(CustomerEntry entry, List<SiteEntry> sites) {
+    /** @param known as he was known, and those who were merged into him */
+    private ForgetResult forgotten(CustomerEntry entry, List<Customer> known, List<SiteEntry> sites) {
         List<IssuedPaper> papers = book.papers().ofCustomer(entry.id());
         Optional<LocalDate> keptUntil = papers.stream().map(IssuedPaper::date).max(Comparator.naturalOrder())
                 .map(last -> LAST_DAY.atYear(last.getYear() + settings.retentionYears()));
@@ -59,14 +65,16 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
         Stream<String> visits = sites.stream().flatMap(site -> book.entries().visitsAt(site.id()).stream())
                 .filter(visit -> !visit.isPlanned())
                 .map(VisitEntry::id);
-        Stream<String> people = Stream.of(
-                entry.customer().billTo().entries().stream().flatMap(dated -> dated.value().attention().stream()),
-                entry.customer().contacts().people().stream().map(Contact::name),
+        Stream<String> merged = ids.stream().flatMap(site -> book.entries().sitesMergedInto(site).stream());
+        List<BillTo> payers = known.stream().flatMap(customer -> customer.billTo().entries().stream())
+                .map(Timeline.Entry::value).toList();
+        Stream<String> people = Stream.of(payers.stream().flatMap(payer -> payer.attention().stream()),
+                known.stream().flatMap(customer -> customer.contacts().people().stream()).map(Contact::name),
                 sites.stream().flatMap(Forgetting::people)).flatMap(all -> all).filter(name -> name.contains(" "));
-        List<String> names = Stream.of(Stream.of(entry.customer().name()),
-                entry.customer().billTo().entries().stream().map(dated -> dated.value().name()), people)
+        List<String> names = Stream.of(known.stream().map(Customer::name), payers.stream().map(BillTo::name), people)
                 .flatMap(all -> all).distinct().toList();
-        List<String> files = new NamingFiles(folder, Stream.concat(ids.stream(), visits).toList(), names).found();
+        List<String> files = new NamingFiles(folder,
+                Stream.of(ids.stream(), merged, visits).flatMap(all -> all).toList(), names).found();
         return new ForgetResult(entry.id(), ids, papers.size(), keptUntil,
                 files);
     }

@@ -61,15 +61,16 @@ public final class RegisterOffice {
         ShopFolder shop = ShopFolder.read(folder);
         return write(wish, open -> {
             Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
-            return known("customer", wish, before.isPresent(), ids(open.entries().customers())).then(sound -> {
-                boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
-                Optional<Customer> customer = shop.forms().customer(EntryFlag.values(wish.flags(), Column.CUSTOMER),
-                        Place.NOWHERE, before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock),
-                        ofAccount);
-                return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
-                        .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
-                        .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
-            });
+            return standing(open, "customer", wish).then(stands -> known("customer", wish, before.isPresent(),
+                    ids(open.entries().customers()))).then(sound -> {
+                        boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
+                        Optional<Customer> customer = shop.forms().customer(
+                                EntryFlag.values(wish.flags(), Column.CUSTOMER), Place.NOWHERE,
+                                before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock), ofAccount);
+                        return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
+                                .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
+                                .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
+                    });
         });
     }
 
@@ -82,7 +83,9 @@ public final class RegisterOffice {
         ShopFolder shop = ShopFolder.read(folder);
         return write(wish, open -> {
             Optional<SiteEntry> before = open.entries().site(wish.id()).found();
-            return known("site", wish, before.isPresent(), open.entries().sites().stream().map(SiteEntry::id).toList())
+            return standing(open, "site", wish)
+                    .then(stands -> known("site", wish, before.isPresent(),
+                            open.entries().sites().stream().map(SiteEntry::id).toList()))
                     .then(sound -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
                     .then(payer -> whole(shop, site(shop, open, wish, payer))
                             .then(whole -> new EntryRows(open).site(payer.id(), whole)))
@@ -104,8 +107,9 @@ public final class RegisterOffice {
                     "--customer with a customer of the book"));
         }
         return open.entries().customer(id.get()).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(UnknownName.name("customer", id.get(), ids(open.entries().customers()),
-                        "add it first: icequill customer add")));
+                .orElseGet(() -> Checked.faulty(open.entries().merged("customer", id.get())
+                        .orElseGet(() -> UnknownName.name("customer", id.get(), ids(open.entries().customers()),
+                                "add it first: icequill customer add"))));
     }
 
     /** Adds or changes a machine of a site. */
@@ -127,8 +131,10 @@ public final class RegisterOffice {
 
     static Checked<SiteEntry> found(Reading open, String site) {
         return open.entries().site(site).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(UnknownName.name("site", site,
-                        open.entries().sites().stream().map(SiteEntry::id).toList(), "see: icequill site list")));
+                .orElseGet(() -> Checked.faulty(open.entries().merged("site", site)
+                        .orElseGet(() -> UnknownName.name("site", site,
+                                open.entries().sites().stream().map(SiteEntry::id).toList(),
+                                "see: icequill site list"))));
     }
 
     /** Blanks what is personal about a customer, as far as it need not be kept. */
@@ -156,6 +162,10 @@ public final class RegisterOffice {
     static EntrySheet sheet(Reading open, SiteEntry entry) {
         Map<String, Object> values = new LinkedHashMap<>(Export.site(entry));
         values.put("machines", open.entries().machinesOf(entry.id()).stream().map(MachineEntry::id).toList());
+        List<String> merged = open.entries().sitesMergedInto(entry.id());
+        if (!merged.isEmpty()) {
+            values.put("merged", merged);
+        }
         return new EntrySheet("site", entry.id(), values);
     }
 
@@ -174,6 +184,11 @@ public final class RegisterOffice {
 
     private static List<String> ids(Collection<CustomerEntry> customers) {
         return customers.stream().map(CustomerEntry::id).toList();
+    }
+
+    private static Checked<EntryChange> standing(Reading open, String kind, EntryChange wish) {
+        return open.entries().merged(kind, wish.id()).<Checked<EntryChange>>map(Checked::faulty)
+                .orElseGet(() -> Checked.sound(wish));
     }
 
     private static Checked<EntryChange> known(String kind, EntryChange wish, boolean there, Collection<String> all) {

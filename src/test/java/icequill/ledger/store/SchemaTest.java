@@ -106,8 +106,9 @@ class SchemaTest {
 
     /** As the first version wrote it. */
     private static void insertGroup(Handle handle) {
-        handle.execute("INSERT INTO customer VALUES ('oven-group', 'Oven Group', NULL, 'en', 'V-3310', 20, 1,"
-                + " '2026-01-04', 'price sheet of 2026', NULL)");
+        handle.execute("INSERT INTO customer (id, name, language, vendor_number, payment_days, claims_exemption,"
+                + " accepted_on, accepted_paper) VALUES ('oven-group', 'Oven Group', 'en', 'V-3310', 20, 1,"
+                + " '2026-01-04', 'price sheet of 2026')");
         handle.execute("INSERT INTO customer_bill_to VALUES ('oven-group', '', NULL, 'Oven Group', 'Accounts payable',"
                 + " '88 Quarry Road', 'Fernhill', 'NY', '12501', 'US', 'ap@example.com', NULL)");
         handle.execute("INSERT INTO customer_certificate VALUES ('oven-group', 0, 'RESALE', 'RC-1', 'NY', 'resale',"

@@ -1,0 +1,153 @@
+package icequill.office.register;
+
+import icequill.answer.MergeResult;
+import icequill.files.form.CustomerForm;
+import icequill.files.form.StoredForms;
+import icequill.files.yaml.Json;
+import icequill.ledger.Transaction;
+import icequill.ledger.entries.AgreementEntry;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.RequestEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.office.billing.PendingWrite;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.shop.EntryRows;
+import icequill.shop.GlyphCheck;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import icequill.shop.ShopFolder;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/** The office that makes one customer, or one site, of two that turned out to be one. */
+public final class MergeOffice {
+
+    /** What would change what is charged or taxed is never taken over unasked. */
+    private static final MergedForm.Rules OF_CUSTOMER = new MergedForm.Rules(
+            Set.of("telephone", "vendorNumber", "language", "accepted"), Set.of("contacts", "certificates"));
+    private static final MergedForm.Rules OF_SITE = new MergedForm.Rules(
+            Set.of("telephone", "storeNumber", "parking", "roof"),
+            Set.of("contacts", "modifiers", "layout.ways", "layout.neverBothOff", "layout.circulation"));
+
+    private final Path folder;
+    private final ShopBook book;
+    private final LocalDate today;
+
+    private MergeOffice(Path folder, Clock clock) {
+        this.folder = folder;
+        this.book = ShopBook.of(folder, clock);
+        this.today = ShopDay.today(folder, clock);
+    }
+
+    public static MergeOffice of(Path folder, Clock clock) {
+        return new MergeOffice(folder, clock);
+    }
+
+    /**
+     * Makes one customer of two. Sites, and accounts below, go to the survivor; papers stay as they were issued, and are found under
+     * him.
+     *
+     * @param dryRun whether to look only
+     */
+    public Checked<MergeResult> customers(String from, String into, boolean dryRun) {
+        return merged(from, into, dryRun, open -> RegisterOffice.payer(open, Optional.of(from))
+                .then(first -> RegisterOffice.payer(open, Optional.of(into))
+                        .then(second -> customers(open, first, second))));
+    }
+
+    /**
+     * Makes one site of two of the same customer. Machines and visits go to the survivor; papers stay as they were issued.
+     *
+     * @param dryRun whether to look only
+     */
+    public Checked<MergeResult> sites(String from, String into, boolean dryRun) {
+        return merged(from, into, dryRun, open -> RegisterOffice.found(open, from)
+                .then(first -> RegisterOffice.found(open, into).then(second -> sites(open, first, second))));
+    }
+
+    private Checked<MergeResult> merged(String from, String into, boolean dryRun,
+            Function<Transaction, Checked<MergeResult>> work) {
+        if (from.equals(into)) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "\"" + from + "\" and itself",
+                    "--into with another id"));
+        }
+        return book.read(open -> Checked.sound(new PendingWrite<>(book, work)))
+                .then(pending -> dryRun ? pending.tried().map(MergeResult::tried) : pending.done());
+    }
+
+    private Checked<MergeResult> customers(Transaction open, CustomerEntry from, CustomerEntry into) {
+        ShopFolder shop = ShopFolder.read(folder);
+        MergedForm form = MergedForm.of(CustomerForm.of(from.customer()), CustomerForm.of(into.customer()),
+                OF_CUSTOMER);
+        Optional<Customer> customer = shop.forms().customer(form.values(), into.parent().isPresent());
+        List<String> sites = open.entries().sitesOf(from.id()).stream().map(SiteEntry::id).toList();
+        List<String> accounts = open.entries().customers().stream()
+                .filter(entry -> entry.parent().filter(from.id()::equals).isPresent()).map(CustomerEntry::id).toList();
+        int papers = open.papers().ofCustomer(from.id()).size();
+        return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
+                .then(sound -> open.register().merge(from.id(),
+                        new CustomerEntry(into.id(), sound, into.parent(), into.forgotten()), today))
+                .map(done -> new MergeResult("customer", from.id(), into.id(),
+                        Map.of("sites", sites, "accounts", accounts), papers, form.taken(), form.differs(), false));
+    }
+
+    private Checked<MergeResult> sites(Transaction open, SiteEntry from, SiteEntry into) {
+        ShopFolder shop = ShopFolder.read(folder);
+        MergedForm form = MergedForm.of(Json.map(from.data()), Json.map(into.data()), OF_SITE);
+        Map<String, String> machines = new LinkedHashMap<>(RegisterOffice.machines(open, into.id()));
+        Map<String, String> moved = RegisterOffice.machines(open, from.id());
+        moved.forEach(machines::putIfAbsent);
+        Problems problems = new Problems();
+        Optional<StoredForms.Whole> whole = problems.take(open.entries().customer(into.customer()))
+                .flatMap(payer -> shop.forms().site(into.id(), Optional.of(payer.customer()), Map.of(), Place.NOWHERE,
+                        Optional.of(Json.text(form.values())), machines, List.of()));
+        List<VisitEntry> visits = open.entries().visitsAt(from.id());
+        List<AgreementEntry> agreements = open.entries().agreementsAt(from.id());
+        List<RequestEntry> requests = open.entries().requestsAt(from.id());
+        int papers = Math
+                .toIntExact(visits.stream().mapToLong(visit -> open.papers().ofVisit(visit.id()).size()).sum());
+        return GlyphCheck.report(shop, problems).or(whole::orElseThrow)
+                .then(sound -> open.register().merge(from.id(), EntryRows.entry(into.customer(), sound), today))
+                .then(done -> toldAnew(open, visits, into.id()))
+                .then(done -> toldAnew(open, agreements, requests, into.id()))
+                .map(done -> new MergeResult("site", from.id(), into.id(),
+                        Map.of("machines", List.copyOf(moved.keySet()), "visits",
+                                visits.stream().map(VisitEntry::id).toList(), "agreements",
+                                agreements.stream().map(AgreementEntry::id).toList(), "requests",
+                                requests.stream().map(RequestEntry::id).toList()),
+                        papers, form.taken(), form.differs(), false));
+    }
+
+    /** What is not billed yet says its new site itself; what is billed stays as it was recorded. */
+    private static Checked<Boolean> toldAnew(Transaction open, List<VisitEntry> visits, String site) {
+        Problems problems = new Problems();
+        visits.stream().filter(visit -> open.papers().ofVisit(visit.id()).isEmpty()
+                && open.entries().withdrawal(visit.id()).isEmpty())
+                .forEach(visit -> problems.take(open.register().change(new VisitEntry(visit.id(), site, visit.began(),
+                        visit.ended(), visit.purchaseOrder(), visit.isPlanned(), StoredForms.at(site, visit.data())))));
+        return problems.or(() -> true);
+    }
+
+    private static Checked<Boolean> toldAnew(Transaction open, List<AgreementEntry> agreements,
+            List<RequestEntry> requests, String site) {
+        Problems problems = new Problems();
+        agreements.forEach(agreement -> problems.take(open.register().change(new AgreementEntry(agreement.id(),
+                agreement.number(), site, StoredForms.at(site, agreement.data())))));
+        requests.forEach(request -> problems.take(open.register().change(new RequestEntry(request.kind(), request.id(),
+                site, StoredForms.at(site, request.data())))));
+        return problems.or(() -> true);
+    }
+}
