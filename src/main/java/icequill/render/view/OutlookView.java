@@ -47,7 +47,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
 
     /** The recommended plan first, paying per call last. */
     private List<Outlook.Way> ordered() {
-        return outlook.ways().stream().sorted(Comparator.comparing(this::place)).toList();
+        return outlook.ways().stream().sorted(Comparator.comparingInt(this::place)).toList();
     }
 
     private int place(Outlook.Way way) {

@@ -263,13 +263,14 @@ class DemoSumsTest {
     void ownersPages_columns() throws IOException {
         for (Path paper : named("owner-.*")) {
             PrintedRows all = PrintedRows.of(paper);
-            List<BigDecimal> together = all.matching("In all, mean .*").getFirst().amounts();
+            List<BigDecimal> together = all.matching("In all, on average \\(mean\\) .*").getFirst().amounts();
             List<BigDecimal> margins = all.matching("Margin together .*").getFirst().amounts();
             assertThat(together).hasSizeGreaterThan(2);
             for (int way = 0; way < together.size(); way++) {
-                assertThat(column(all, way, "Planned price, a year .*", "Catching up, once .*", "Calls cost, mean .*"))
+                assertThat(column(all, way, "Planned price, a year .*", "First-time deep cleaning, once .*",
+                        "Calls cost, on average .*"))
                         .isEqualByComparingTo(together.get(way));
-                assertThat(column(all, way, "Margin on planned .*", "Margin on calls .*", "Margin on catching .*"))
+                assertThat(column(all, way, "Margin on planned .*", "Margin on calls .*", "Margin on deep .*"))
                         .isEqualByComparingTo(margins.get(way));
             }
         }
