@@ -21,7 +21,8 @@ import javax.money.MonetaryAmount;
  * @param inputs what it was figured from
  * @param reasons why cleanings should not be further apart than recommended
  */
-public record Outlook(int years, Wording recommended, List<Phrase> answer, List<Way> ways, List<Beside> beside, List<Input> inputs,
+public record Outlook(int years, Wording recommended, List<Phrase> answer, List<Way> ways, List<Beside> beside,
+        List<Input> inputs,
         List<Phrase> reasons) {
 
     /**

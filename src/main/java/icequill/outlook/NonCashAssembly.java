@@ -61,7 +61,8 @@ public record NonCashAssembly(SiteForecast forecast) {
     /** What stands on the sheet; empty where no machine has such a condenser. */
     private Optional<Beside> energy() {
         List<MonetaryAmount> sums = electricity();
-        List<Provenance> marks = saved(forecast.payPerCall()).stream().flatMap(List::stream).map(SourcedAmount::mark).toList();
+        List<Provenance> marks = saved(forecast.payPerCall()).stream().flatMap(List::stream).map(SourcedAmount::mark)
+                .toList();
         return sums.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Beside(Phrase.of("outlook.beside.energy"),

@@ -32,7 +32,8 @@ record OutlookAssembly(SiteForecast forecast) {
         List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
         List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
-        return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval), ways, new NonCashAssembly(forecast).all(),
+        return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval), ways,
+                new NonCashAssembly(forecast).all(),
                 new InputsAssembly(forecast).all(), interval.reasons());
     }
 

@@ -2,7 +2,6 @@ package icequill.render.drawing;
 
 import icequill.money.Amounts;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -59,7 +58,7 @@ public final class SwingSketch {
     /** Multiples of one, two or five times a power of ten, zero among them. */
     private List<BigDecimal> numbers() {
         BigDecimal step = step();
-        BigDecimal from = BigDecimal.valueOf(low).divide(step, 0, RoundingMode.CEILING).multiply(step);
+        BigDecimal from = BigDecimal.valueOf((long) Math.ceil(low / step.doubleValue())).multiply(step);
         return Stream.iterate(from, number -> number.doubleValue() <= high, number -> number.add(step)).toList();
     }
 

@@ -283,12 +283,15 @@ class DemoSumsTest {
             PrintedRows all = PrintedRows.of(paper);
             List<List<BigDecimal>> ways = all.between("(What the first year|Cuánto puede sumar) .*",
                     "(Before tax, as|Antes de impuestos, lo) .*").rows().stream().map(Row::text)
-                    .map(text -> numbers(text, "(?: |^)([0-9][0-9,]*(?:\\.[0-9]+)?|–)(?= |$)")).filter(row -> row.size() == 6)
+                    .map(text -> numbers(text, "(?: |^)([0-9][0-9,]*(?:\\.[0-9]+)?|–)(?= |$)"))
+                    .filter(row -> row.size() == 6)
                     .toList();
             String text = all.rows().stream().map(Row::text).collect(Collectors.joining(" "));
             List<BigDecimal> told = Stream
-                    .of("(?:comes to about|suma unos) ([0-9,.]+) (?:with|con)", "(?:the plan and|el plan y) ([0-9,.]+) (?:if|si)",
-                            "(?:it is about|son unos) ([0-9,.]+) (?:against|contra)", "(?:against|contra) ([0-9,.]*[0-9])")
+                    .of("(?:comes to about|suma unos) ([0-9,.]+) (?:with|con)",
+                            "(?:the plan and|el plan y) ([0-9,.]+) (?:if|si)",
+                            "(?:it is about|son unos) ([0-9,.]+) (?:against|contra)",
+                            "(?:against|contra) ([0-9,.]*[0-9])")
                     .map(pattern -> numbers(text, pattern).getFirst()).toList();
 
             assertThat(ways).as(text).hasSize(4);
