@@ -170,18 +170,24 @@ svg { display: inline-block; }
 .sign .gap { width: 8%; }
 /* What to expect, on one page: it is handed over, not sent in a window envelope. */
 .compact .head { height: 16.5mm; }
-.compact .address { height: 15mm; }
-.outlook { font-size: 8.5pt; line-height: 1.18; }
-.outlook h2 { margin: 0.8mm 0 0.1mm 0; }
-.outlook .small { font-size: 7.2pt; line-height: 1.15; }
+.compact .address { height: 15mm; margin-top: 2.5mm; }
+.outlook { font-size: 9.3pt; line-height: 1.2; }
+.outlook h2 { margin: 2mm 0 0.5mm 0; }
 .answer { border-top: 0.8pt solid ${accent}; border-bottom: 0.8pt solid ${accent}; padding: 1mm 0; margin-top: 1mm; }
-.answer .strong { font-size: 11pt; line-height: 1.2; margin-bottom: 0.8mm; }
+.answer .strong { font-size: 13pt; line-height: 1.2; margin-bottom: 1mm; }
+.outlook .answer { padding: 2mm 0; }
+.outlook .answer p { margin-bottom: 0.6mm; }
+.tensites td { padding: 1.2mm 0; vertical-align: middle; }
+.tensites .way { width: 44%; padding-right: 4mm; }
+.ways.year .way { width: 29%; padding-right: 3mm; }
+.ways.year .calls { width: 9%; }
+.ways.year tbody th, .ways.year tbody td { padding-top: 1mm; padding-bottom: 1mm; }
 .legend { width: 100%; margin-bottom: 0.8mm; }
-.legend td { vertical-align: middle; font-size: 7.8pt; color: #444444; }
+.legend td { vertical-align: middle; font-size: 9pt; color: #444444; }
 .legend .kind { width: 6mm; }
 .legend .means { padding-right: 4mm; white-space: nowrap; }
 .ways tr { page-break-inside: avoid; }
-.ways thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.5mm 0; color: #444444; font-size: 7.8pt; vertical-align: bottom; }
+.ways thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.5mm 0; color: #444444; font-size: 9pt; vertical-align: bottom; }
 .ways tbody th, .ways tbody td { border-bottom: 0.3pt solid #bbbbbb; padding: 0.3mm 0; }
 .ways tbody .counted th, .ways tbody .counted td { border-bottom: none; page-break-after: avoid; }
 .ways tbody .gets td { padding: 0 0 0.2mm 0; }

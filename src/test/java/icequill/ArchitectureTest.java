@@ -99,7 +99,7 @@ class ArchitectureTest {
         room(arrows, "pricer", "rates agreement work party explain money");
         // work, because taxability goes by class of work
         room(arrows, "tax", "pricer work party explain money");
-        room(arrows, "forecast", "explain money");
+        room(arrows, "forecast", "money");
         // records are pooled by the kind of site
         room(arrows, "forecast.fit", "forecast party");
         // limits of energy go by the make and form of machines

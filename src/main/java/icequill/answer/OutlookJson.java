@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javax.money.MonetaryAmount;
 
 /** The figures of an outlook as the customer's paper has them, rounded. */
 record OutlookJson(Outlook outlook) {
@@ -25,13 +26,30 @@ record OutlookJson(Outlook outlook) {
         view.put("whatYouGet", scope(way.scope()));
         view.put("expectedCalls", way.calls());
         view.put("tenSites", List.of(way.sites().none(), way.sites().one(), way.sites().more()));
+        view.put("firstYearAsExpected", year(way.year()));
         view.put("firstYear", span(way.first()));
         view.put("allYears", span(way.later()));
         view.put("cheaperInTenFirstYear", way.cheaperFirst().map(OutlookJson::inTen).orElse(null));
         view.put("cheaperInTenAllYears", way.cheaperLater().map(OutlookJson::inTen).orElse(null));
         view.put("firstYearWithYourOwnCosts",
-                way.withOwnCosts().map(amount -> new BigDecimal(Amounts.plain(amount))).orElse(null));
+                way.withOwnCosts().map(OutlookJson::plain).orElse(null));
         return view;
+    }
+
+    private static Map<String, Object> year(Outlook.ExpectedYear year) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("planned", plain(year.planned()));
+        view.put("calls", plain(year.calls()));
+        view.put("cash", plain(year.cash()));
+        view.put("stops", plain(year.beside().stops()));
+        view.put("electricity", plain(year.beside().electricity()));
+        view.put("wear", plain(year.beside().wear()));
+        view.put("all", plain(year.all()));
+        return view;
+    }
+
+    private static BigDecimal plain(MonetaryAmount amount) {
+        return new BigDecimal(Amounts.plain(amount));
     }
 
     private static Map<String, Object> scope(CareOptionScope scope) {
@@ -41,7 +59,7 @@ record OutlookJson(Outlook outlook) {
         view.put("filterChanges", scope.filters().orElse(null));
         view.put("readings", scope.readings());
         view.put("includedCalls", scope.includedCalls());
-        view.put("catchingUp", new BigDecimal(Amounts.plain(scope.catchUp())));
+        view.put("catchingUp", plain(scope.catchUp()));
         view.put("callsClean", scope.doCallsClean());
         view.put("tax", "not included");
         return view;
@@ -57,9 +75,9 @@ record OutlookJson(Outlook outlook) {
 
     private static Map<String, Object> span(Outlook.Span span) {
         Map<String, Object> view = new LinkedHashMap<>();
-        view.put("low", new BigDecimal(Amounts.plain(span.low())));
-        view.put("mean", new BigDecimal(Amounts.plain(span.mean())));
-        view.put("high", new BigDecimal(Amounts.plain(span.high())));
+        view.put("low", plain(span.low()));
+        view.put("mean", plain(span.mean()));
+        view.put("high", plain(span.high()));
         view.put("justPlannedInTen", span.planned().map(OutlookJson::inTen).orElse(null));
         return view;
     }

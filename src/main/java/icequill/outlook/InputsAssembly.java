@@ -30,9 +30,7 @@ record InputsAssembly(SiteForecast forecast) {
         ForecastRates rates = forecast.rates();
         List<Input> inputs = new ArrayList<>();
         new GuessDoubt(forecast).record().ifPresent(found -> inputs.add(new Input(
-                Phrase.of("outlook.in.last-year." + ConstantKey.of(found.fit()),
-                        Fact.number(found.had(), "call"),
-                        new Fact.Measure(Decimals.of(found.expected(), 1), "")),
+                lastYear(found),
                 forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
                         .orElseGet(() -> origin(Origin.CUSTOMER)))));
         inputs.add(new Input(Phrase.of(forecast.risks().hasCondensers() ? "outlook.in.call" : "outlook.in.call-water",
@@ -58,6 +56,11 @@ record InputsAssembly(SiteForecast forecast) {
         }
         inputs.addAll(beside(rates.beside()));
         return inputs;
+    }
+
+    static Phrase lastYear(GuessDoubt.LastYearsCalls found) {
+        return Phrase.of("outlook.in.last-year." + ConstantKey.of(found.fit()), Fact.number(found.had(), "call"),
+                new Fact.Measure(Decimals.of(found.expected(), 1), ""));
     }
 
     static Phrase later(ForecastRates rates) {

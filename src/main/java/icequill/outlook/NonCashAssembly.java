@@ -1,5 +1,6 @@
 package icequill.outlook;
 
+import icequill.document.Outlook;
 import icequill.document.Outlook.Beside;
 import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
@@ -60,7 +61,8 @@ public record NonCashAssembly(SiteForecast forecast) {
     /** What stands on the sheet; empty where no machine has such a condenser. */
     private Optional<Beside> energy() {
         List<MonetaryAmount> sums = electricity();
-        List<Provenance> marks = saved().stream().flatMap(List::stream).map(SourcedAmount::mark).toList();
+        List<Provenance> marks = saved(forecast.payPerCall()).stream().flatMap(List::stream).map(SourcedAmount::mark)
+                .toList();
         return sums.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Beside(Phrase.of("outlook.beside.energy"),
@@ -74,7 +76,12 @@ public record NonCashAssembly(SiteForecast forecast) {
      * rise that a year's dirt may bring; empty where no machine has such a condenser.
      */
     public List<MonetaryAmount> electricity() {
-        List<List<SourcedAmount>> saved = saved();
+        return electricity(forecast.payPerCall());
+    }
+
+    /** The same beside another way. */
+    private List<MonetaryAmount> electricity(CareOption way) {
+        List<List<SourcedAmount>> saved = saved(way);
         return saved.isEmpty()
                 ? List.of()
                 : IntStream.range(0, RISES).mapToObj(rise -> Amounts
@@ -82,14 +89,16 @@ public record NonCashAssembly(SiteForecast forecast) {
                         .toList();
     }
 
-    private List<List<SourcedAmount>> saved() {
-        return IntStream.range(0, machines().size()).mapToObj(this::saved).filter(three -> !three.isEmpty()).toList();
+    private List<List<SourcedAmount>> saved(CareOption way) {
+        return IntStream.range(0, machines().size()).mapToObj(machine -> saved(machine, way))
+                .filter(three -> !three.isEmpty()).toList();
     }
 
     /** What a clean condenser saves in a year, for each of the three rises; empty without a condenser or a rate. */
-    private List<SourcedAmount> saved(int machine) {
+    private List<SourcedAmount> saved(int machine, CareOption way) {
         Machine found = machines().get(machine);
-        List<CondensingRise> dirty = rise(machine, forecast.payPerCall(), forecast.risks().policy());
+        List<CondensingRise> dirty = rise(machine, way,
+                way.equals(forecast.payPerCall()) ? forecast.risks().policy() : StopPolicy.RESTARTS);
         // By the plan's own brushings alone: what few calls between them brush besides is left out, on the careful side.
         List<CondensingRise> clean = rise(machine, forecast.recommended(), StopPolicy.RESTARTS);
         return Optional.of(found).filter(SiteRisks::isBrushed)
@@ -108,24 +117,52 @@ public record NonCashAssembly(SiteForecast forecast) {
         if (rates().iceUsed().usual().signum() == 0) {
             return Optional.empty();
         }
-        List<SourcedAmount> bought = new ArrayList<>();
-        List<BigDecimal> pounds = new ArrayList<>();
-        for (int i = 0; i < machines().size(); i++) {
-            List<MachineRisk> alone = List.of(forecast.risks().machines().get(i));
-            double spared = calls(forecast.payPerCall(), alone) - calls(forecast.recommended(), alone);
-            IceLost lost = new IceLost(forecast.risks().need(machines().get(i)), rates().bag().pounds(),
-                    rates().bag().price());
-            SourcedValue standing = lost.standing(hundredths(Math.max(0, spared)), rates().hoursDown(),
-                    Provenance.COMMON_PRACTICE);
-            pounds.add(standing.value(0));
-            bought.add(lost.bought(standing));
-        }
-        BigDecimal sum = pounds.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        MonetaryAmount price = Amounts.sum(bought.stream().map(SourcedAmount::amount).toList(), forecast.currency());
+        BigDecimal sum = standing(forecast.payPerCall()).stream().map(pounds -> pounds.value(0))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
         return sum.signum() == 0
                 ? Optional.empty()
                 : Optional.of(new Beside(Phrase.of("outlook.beside.ice"), Phrase.of("outlook.beside.ice-bought",
-                        new Fact.Measure(sum, "lb"), rounded(price)), InputsAssembly.origin(Origin.ESTIMATE)));
+                        new Fact.Measure(sum, "lb"), rounded(bought(forecast.payPerCall()))),
+                        InputsAssembly.origin(Origin.ESTIMATE)));
+    }
+
+    /** Ice of each machine that a way lets go unmade beyond the recommended plan, lb. */
+    private List<SourcedValue> standing(CareOption way) {
+        return IntStream.range(0, machines().size()).mapToObj(machine -> {
+            List<MachineRisk> alone = List.of(forecast.risks().machines().get(machine));
+            double more = calls(way, alone) - calls(forecast.recommended(), alone);
+            return lost(machine).standing(hundredths(Math.max(0, more)), rates().hoursDown(),
+                    Provenance.COMMON_PRACTICE);
+        }).toList();
+    }
+
+    private IceLost lost(int machine) {
+        return new IceLost(forecast.risks().need(machines().get(machine)), rates().bag().pounds(),
+                rates().bag().price());
+    }
+
+    private MonetaryAmount bought(CareOption way) {
+        List<SourcedValue> standing = standing(way);
+        return Amounts.sum(IntStream.range(0, standing.size())
+                .mapToObj(machine -> lost(machine).bought(standing.get(machine)).amount()).toList(),
+                forecast.currency());
+    }
+
+    /**
+     * What dirt costs in the first year of a way, each as round as is known: all stops where the customer told what they cost him, the
+     * rest beyond the recommended plan.
+     */
+    Outlook.DirtCosts of(CareOption way) {
+        List<MonetaryAmount> electricity = electricity(way);
+        MonetaryAmount none = Amounts.zero(forecast.currency());
+        MonetaryAmount wear = way.equals(forecast.payPerCall()) ? earlier().multiply(machines().size()) : none;
+        return new Outlook.DirtCosts(forecast.rounded(stops(way)),
+                electricity.isEmpty() ? none : Amounts.larger(none, forecast.rounded(electricity.get(1))), wear);
+    }
+
+    /** What the customer says that stops cost him, else ice bought in their time. */
+    private MonetaryAmount stops(CareOption way) {
+        return new OwnCostsAhead(forecast).ofFirstYear(way).orElseGet(() -> bought(way));
     }
 
     private double calls(CareOption way, List<MachineRisk> machines) {
@@ -139,11 +176,16 @@ public record NonCashAssembly(SiteForecast forecast) {
 
     private Beside replacement() {
         NonCashEffects.Lives lives = rates().lives();
-        SourcedAmount each = EarlierReplacement.of(rates().machine().price(), lives.neglected(), lives.cleaned(),
-                new Interest(rates().interest()), forecast.rates().place()).orElseThrow().difference();
         return new Beside(Phrase.of("outlook.beside.life"), Phrase.of("outlook.beside.life-each",
-                Fact.number(lives.neglected(), ""), Fact.number(lives.cleaned(), ""), rounded(each.amount())),
+                Fact.number(lives.neglected(), ""), Fact.number(lives.cleaned(), ""), rounded(earlier())),
                 InputsAssembly.origin(lives.origin()));
+    }
+
+    /** What replacing one neglected machine earlier costs in a year, as round as is known. */
+    private MonetaryAmount earlier() {
+        NonCashEffects.Lives lives = rates().lives();
+        return forecast.rounded(EarlierReplacement.of(rates().machine().price(), lives.neglected(), lives.cleaned(),
+                new Interest(rates().interest()), forecast.rates().place()).orElseThrow().difference().amount());
     }
 
     /** Empty where nobody knows how hard the water is. */

@@ -1,6 +1,7 @@
 package icequill.outlook;
 
 import icequill.agreement.CleaningInterval;
+import icequill.document.CareOptionScope;
 import icequill.document.Outlook;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -25,12 +26,14 @@ record OutlookAssembly(SiteForecast forecast) {
     private static final double LOW = 0.1;
     private static final double HIGH = 0.9;
     private static final int TEN = 10;
+    private static final String MONTH = "month";
 
     Outlook outlook() {
         List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
         List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
-        return new Outlook(forecast.years(), answer(interval), ways, new NonCashAssembly(forecast).all(),
+        return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval), ways,
+                new NonCashAssembly(forecast).all(),
                 new InputsAssembly(forecast).all(), interval.reasons());
     }
 
@@ -41,7 +44,12 @@ record OutlookAssembly(SiteForecast forecast) {
                 ChancesPerTenSites.of(first.calls()), span(way, 1, weights), span(way, forecast.years(), weights),
                 forecast.chanceCheaper(way, forecast.payPerCall(), 1).map(ChanceInTen::of),
                 forecast.chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(ChanceInTen::of),
-                new OwnCostsAhead(forecast).firstYear(way).map(forecast::rounded));
+                year(way), new OwnCostsAhead(forecast).firstYear(way).map(forecast::rounded));
+    }
+
+    private Outlook.ExpectedYear year(CareOption way) {
+        return new Outlook.ExpectedYear(way.firstYear(), forecast.rounded(
+                forecast.amount(forecast.forecast(way, 1).charges().mean())), new NonCashAssembly(forecast).of(way));
     }
 
     /** Wide enough for the usual guesses, and for all of them in doubt; rounded outward, but never past what is planned. */
@@ -79,47 +87,76 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     /**
-     * About the plan that cleans as often as recommended, or the nearest to it. Differences are those of what the table prints, so
-     * that a reader finds them again.
+     * About the plan that cleans as often as recommended, or the nearest to it, first beside the same cleanings one at a time. All
+     * sums are those that the table prints, so that a reader finds them again.
      */
     private List<Phrase> answer(CleaningInterval interval) {
         CareOption plan = forecast.recommended();
         PricedPlan recommended = plan.plan().orElseThrow();
-        Forecast with = forecast.forecast(plan, 1);
-        Forecast without = forecast.forecast(forecast.payPerCall(), 1);
         Fact name = name(plan.name().orElseThrow());
-        BigDecimal spared = tenths(without.calls().mean()).subtract(tenths(with.calls().mean()));
-        double saved = without.total().mean() - with.total().mean();
-        double cheaper = with.chanceCheaperThan(without);
-        MonetaryAmount call = forecast.meanCall();
         List<Phrase> answer = new ArrayList<>();
-        answer.add(BreakEven.calls(plan.planned(), call)
+        answer.add(headline(plan, name, recommended.tier().monthsBetweenFullCleans()
+                .filter(months -> months == interval.months()).isPresent()));
+        Optional<Integer> gap = recommended.tier().monthsBetweenFullCleans();
+        if (gap.filter(months -> months > interval.months()).isPresent()) {
+            answer.add(Phrase.of("choice.too-seldom", Fact.number(gap.get(), MONTH),
+                    Fact.number(interval.months(), MONTH)));
+        }
+        answer.addAll(calls(name));
+        answer.addAll(cash(plan, name));
+        return answer;
+    }
+
+    private Phrase headline(CareOption plan, Fact name, boolean isJustAsRecommended) {
+        CareOptionScope scope = new CareOptionScopes(forecast).of(plan);
+        Fact cleanings = scope.fullCleanings() > 0
+                ? Fact.number(scope.fullCleanings(), "full-cleaning")
+                : Fact.number(scope.visits(), "visit");
+        String machines = forecast.risks().site().machines().size() > 1 ? "many" : "one";
+        return Phrase.of((isJustAsRecommended ? "outlook.needs-" : "outlook.gets-") + machines, name, cleanings,
+                new Fact.Amount(plan.planned()), new Fact.Amount(forecast.bookedSingly().planned()));
+    }
+
+    /** Calls to expect with and without cleaning, and those that there were. */
+    private List<Phrase> calls(Fact name) {
+        BigDecimal with = tenths(forecast.forecast(forecast.recommended(), 1).calls().mean());
+        BigDecimal without = tenths(forecast.forecast(forecast.payPerCall(), 1).calls().mean());
+        List<Phrase> calls = new ArrayList<>();
+        calls.add(with.compareTo(without) < 0
+                ? Phrase.of("outlook.expect", new Fact.Measure(with, "call"), new Fact.Measure(without, ""))
+                : Phrase.of("outlook.spares-none", name));
+        new GuessDoubt(forecast).record().ifPresent(found -> {
+            calls.add(InputsAssembly.lastYear(found));
+            if (without.compareTo(BigDecimal.valueOf(found.had() + 1L)) >= 0) {
+                calls.add(Phrase.of("outlook.more-ahead", new Fact.Measure(without, "")));
+            }
+        });
+        return calls;
+    }
+
+    /** From how many calls the plan pays, and what the first year comes to, in cash and with what dirt costs besides. */
+    private List<Phrase> cash(CareOption plan, Fact name) {
+        MonetaryAmount call = forecast.meanCall();
+        List<Phrase> cash = new ArrayList<>();
+        cash.add(BreakEven.calls(plan.planned(), call)
                 .map(calls -> Phrase.of("outlook.pays-if", name, new Fact.Amount(plan.planned()),
                         Fact.number(calls, "call"), plain(forecast.rounded(call))))
                 .orElseGet(() -> Phrase.of("compare.never-pays", name)));
-        answer.add(spared.signum() > 0
-                ? Phrase.of("outlook.spares", name, new Fact.Measure(spared, ""),
-                        new Fact.Measure(tenths(without.calls().mean()), "call"))
-                : Phrase.of("outlook.spares-none", name));
-        MonetaryAmount more = mean(without).subtract(mean(with));
-        Fact difference = plain(more.abs());
-        answer.add(saved > 0
-                ? Phrase.of("outlook.pays", name, difference, ofTen(cheaper))
-                : Phrase.of(new NonCashAssembly(forecast).electricity().isEmpty()
-                        ? "outlook.pays-not-no-electricity"
-                        : "outlook.pays-not", difference, ofTen(1 - cheaper)));
-        MonetaryAmount singly = recommended.year().list().subtract(plan.planned());
-        if (singly.isPositive()) {
-            answer.add(Phrase.of("outlook.less-than-singly", new Fact.Amount(singly)));
-        } else if (singly.isNegative()) {
-            answer.add(Phrase.of("outlook.more-than-singly", new Fact.Amount(singly.negate())));
-        }
-        Optional<Integer> gap = recommended.tier().monthsBetweenFullCleans();
-        if (gap.filter(months -> months > interval.months()).isPresent()) {
-            answer.add(Phrase.of("choice.too-seldom", Fact.number(gap.get(), "month"),
-                    Fact.number(interval.months(), "month")));
-        }
-        return answer;
+        Outlook.ExpectedYear with = year(plan);
+        Outlook.ExpectedYear without = year(forecast.payPerCall());
+        double cheaper = forecast.forecast(plan, 1).chanceCheaperThan(forecast.forecast(forecast.payPerCall(), 1));
+        boolean pays = with.cash().isLessThan(without.cash());
+        cash.add(Phrase.of(pays ? "outlook.pays" : "outlook.pays-not", plain(with.cash()), plain(without.cash()),
+                ofTen(pays ? cheaper : 1 - cheaper)));
+        cash.add(Phrase.of("outlook.beside-" + kind(), plain(with.all()), plain(without.all())));
+        return cash;
+    }
+
+    /** What of dirt's costs there is to speak of. */
+    private String kind() {
+        boolean own = new OwnCostsAhead(forecast).aStop().isPresent();
+        boolean power = !new NonCashAssembly(forecast).electricity().isEmpty();
+        return (own ? "own" : "ice") + (power ? "-power" : "");
     }
 
     /** So many of ten in words. */

@@ -14,6 +14,11 @@ final class PaperPages {
     private PaperPages() {
     }
 
+    /** All pages in the order in which they are read, without line breaks. */
+    static String flowing(Path pdf) throws IOException {
+        return String.join(" ", of(pdf)).replaceAll("[\\s\u00a0]+", " ");
+    }
+
     static List<String> of(Path pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             List<String> pages = new ArrayList<>();

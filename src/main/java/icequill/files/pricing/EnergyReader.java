@@ -1,8 +1,8 @@
 package icequill.files.pricing;
 
 import icequill.files.yaml.Fields;
-import icequill.forecast.Line;
 import icequill.forecast.effects.EnergyLimit;
+import icequill.forecast.effects.Line;
 import icequill.forecast.effects.Provenance;
 import icequill.party.Machine;
 import icequill.party.Period;

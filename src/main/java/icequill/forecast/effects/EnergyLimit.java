@@ -1,6 +1,5 @@
 package icequill.forecast.effects;
 
-import icequill.forecast.Line;
 import icequill.party.Machine;
 import icequill.party.Period;
 import java.math.BigDecimal;

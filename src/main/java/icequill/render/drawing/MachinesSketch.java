@@ -25,6 +25,15 @@ public final class MachinesSketch {
     }
 
     public static Map<String, Object> of(ChancesPerTenSites sites, String text) {
+        return row(sites).model(text, 1);
+    }
+
+    /** The same for a page on which it is what is looked at first. */
+    public static Map<String, Object> large(ChancesPerTenSites sites, String text) {
+        return row(sites).model(text, 2);
+    }
+
+    private static MachinesSketch row(ChancesPerTenSites sites) {
         MachinesSketch row = new MachinesSketch();
         for (int i = 0; i < sites.none(); i++) {
             row.quiet();
@@ -35,32 +44,32 @@ public final class MachinesSketch {
         for (int i = 0; i < sites.more(); i++) {
             row.dark();
         }
-        return row.model(text);
+        return row;
     }
 
     /** One machine of each kind, to explain them. */
     public static Map<String, Object> quietOne(String text) {
         MachinesSketch row = new MachinesSketch();
         row.quiet();
-        return row.model(text);
+        return row.model(text, 1);
     }
 
     public static Map<String, Object> hatchedOne(String text) {
         MachinesSketch row = new MachinesSketch();
         row.hatched();
-        return row.model(text);
+        return row.model(text, 1);
     }
 
     public static Map<String, Object> darkOne(String text) {
         MachinesSketch row = new MachinesSketch();
         row.dark();
-        return row.model(text);
+        return row.model(text, 1);
     }
 
-    private Map<String, Object> model(String text) {
+    private Map<String, Object> model(String text, int times) {
         return Sketch.of(count * (WIDE + GAP) - GAP + 2 * LINE, HIGH + 2 * LINE)
                 .areas(dark.toString(), Sketch.INK).lines(hatching.toString(), LINE)
-                .lines(cabinets.toString(), LINE).lines(ice.toString(), 2).model(text);
+                .lines(cabinets.toString(), LINE).lines(ice.toString(), 2).model(text, times);
     }
 
     private int cabinet() {

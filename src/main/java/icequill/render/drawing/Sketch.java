@@ -11,16 +11,18 @@ import java.util.Map;
  * @param width of the drawing
  * @param height of the drawing
  */
-record Sketch(int width, int height, List<Map<String, String>> parts) {
+record Sketch(int width, int height, List<Map<String, String>> parts, List<Map<String, String>> words) {
 
     /** The ink of our papers. */
     static final String INK = "#1a1a1a";
     static final String WHITE = "#ffffff";
     static final String GRAY = "#bbbbbb";
     private static final String NONE = "none";
+    /** Nine points, in tenths of a millimeter. */
+    static final int LETTERS = 32;
 
     static Sketch of(int width, int height) {
-        return new Sketch(width, height, new ArrayList<>());
+        return new Sketch(width, height, new ArrayList<>(), new ArrayList<>());
     }
 
     /** Adds lines; a path without steps adds nothing. */
@@ -50,10 +52,26 @@ record Sketch(int width, int height, List<Map<String, String>> parts) {
         return this;
     }
 
+    /**
+     * Adds a line of text.
+     *
+     * @param anchor which of its points is given: start, middle or end, on the base line
+     */
+    Sketch word(String text, int x, int y, String anchor) {
+        words.add(Map.of("text", text, "x", String.valueOf(x), "y", String.valueOf(y), "anchor", anchor, "size",
+                String.valueOf(LETTERS)));
+        return this;
+    }
+
     /** @param text for those who do not see it */
     Map<String, Object> model(String text) {
-        return Map.of("text", text, "box", "0 0 " + width + " " + height, "width", millimeters(width), "height",
-                millimeters(height), "parts", List.copyOf(parts));
+        return model(text, 1);
+    }
+
+    /** The same so many times as large. */
+    Map<String, Object> model(String text, int times) {
+        return Map.of("text", text, "box", "0 0 " + width + " " + height, "width", millimeters(times * width), "height",
+                millimeters(times * height), "parts", List.copyOf(parts), "words", List.copyOf(words));
     }
 
     private static String millimeters(int tenths) {

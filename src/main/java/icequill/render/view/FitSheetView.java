@@ -34,7 +34,6 @@ public record FitSheetView(FitSheet sheet, Sentences sentences) {
         view.put("said", said);
         if (!plot.points().isEmpty()) {
             view.put("picture", FitSketch.of(plot, sentences.word("fit.plot", say(plot.title()))));
-            view.put("months", sentences.formats().number(FitSketch.lastMonth(plot)));
         }
         return view;
     }

@@ -1,5 +1,6 @@
 package icequill.render.view;
 
+import icequill.document.CareOptionKind;
 import icequill.document.CareOptionScope;
 import icequill.document.Outlook;
 import icequill.explain.ConstantKey;
@@ -12,10 +13,12 @@ import icequill.party.Wording;
 import icequill.render.drawing.MachinesSketch;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
@@ -26,8 +29,12 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("headline", say(outlook.answer().getFirst()));
         model.put("answer", outlook.answer().stream().skip(1).map(this::say).toList());
         model.put("legend", legend());
+        model.put("pictures", Stream.of(ordered().getFirst(), ordered().getLast()).map(this::picture).toList());
+        model.put("rows", ordered().stream().map(this::row).toList());
+        model.put("besideHead", sentences.word("outlook.beside-head." + kind()));
+        model.put("yearNote", sentences.word(isOwn() ? "outlook.year-note-own" : "outlook.year-note"));
         model.put("later", sentences.word("outlook.over-years", String.valueOf(outlook.years())));
-        model.put("ways", outlook.ways().stream().map(this::way).toList());
+        model.put("ways", ordered().stream().map(this::way).toList());
         model.put("beside", outlook.beside().stream().map(this::beside).toList());
         List<Map<String, String>> inputs = outlook.inputs().stream().map(this::input).toList();
         int half = Columns.half(inputs.stream()
@@ -36,6 +43,69 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("reasons", Sentences.capitalized(
                 outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
         return model;
+    }
+
+    /** The recommended plan first, paying per call last. */
+    private List<Outlook.Way> ordered() {
+        return outlook.ways().stream().sorted(Comparator.comparingInt(this::place)).toList();
+    }
+
+    private int place(Outlook.Way way) {
+        return switch (way.kind()) {
+        case AGREEMENT -> way.name().filter(outlook.recommended()::equals).isPresent() ? 0 : 2;
+        case BOOKED_SINGLY -> 1;
+        case INTERVAL -> 3;
+        case PAY_PER_CALL -> 4;
+        };
+    }
+
+    private Map<String, Object> picture(Outlook.Way way) {
+        return Map.of("name", name(way), "picture",
+                MachinesSketch.large(way.sites(), sentences.word("outlook.sites-text", counts(way))), "sites",
+                counts(way));
+    }
+
+    private Map<String, Object> row(Outlook.Way way) {
+        Outlook.ExpectedYear year = way.year();
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("name", name(way));
+        model.put("calls", sentences.formats().number(way.calls(), 1));
+        model.put("planned", year.planned().isZero() ? "–" : sentences.formats().amount(year.planned()));
+        model.put("charges", amount(year.calls()));
+        model.put("cash", sum(year.cash()));
+        model.put("beside", year.beside().sum().isZero() ? "–" : amount(year.beside().sum()));
+        model.put("parts", Stream.of(year.beside().stops(), year.beside().electricity(), year.beside().wear())
+                .filter(part -> !part.isZero()).map(this::amount).collect(Collectors.joining(" + ")));
+        model.put("all", sum(year.all()));
+        model.put("isNeglect", way.kind() == CareOptionKind.PAY_PER_CALL);
+        return model;
+    }
+
+    private String kind() {
+        boolean power = outlook.ways().stream().anyMatch(way -> !way.year().beside().electricity().isZero());
+        return (isOwn() ? "own" : "ice") + (power ? "-power" : "");
+    }
+
+    private boolean isOwn() {
+        return outlook.ways().stream().anyMatch(way -> way.withOwnCosts().isPresent());
+    }
+
+    /** A sum of a price to the cent and a round amount; without decimals where it has none. */
+    private String sum(MonetaryAmount amount) {
+        return Amounts.number(amount).stripTrailingZeros().scale() > 0
+                ? sentences.formats().amount(amount)
+                : amount(amount);
+    }
+
+    private String name(Outlook.Way way) {
+        return Sentences.capitalized(
+                sentences.word("outlook.way." + ConstantKey.of(way.kind()), way.name().map(this::in).orElse("")));
+    }
+
+    private String counts(Outlook.Way way) {
+        ChancesPerTenSites sites = way.sites();
+        return sentences.word("outlook.sites", String.valueOf(sites.none()), String.valueOf(sites.one()),
+                String.valueOf(sites.more()));
     }
 
     private List<Map<String, Object>> legend() {
@@ -48,23 +118,15 @@ record OutlookView(Outlook outlook, Sentences sentences) {
     }
 
     private Map<String, Object> way(Outlook.Way way) {
-        ChancesPerTenSites sites = way.sites();
-        String counts = sentences.word("outlook.sites", String.valueOf(sites.none()), String.valueOf(sites.one()),
-                String.valueOf(sites.more()));
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("name", Sentences.capitalized(
-                sentences.word("outlook.way." + ConstantKey.of(way.kind()), way.name().map(this::in).orElse(""))));
-        model.put("picture", MachinesSketch.of(sites, sentences.word("outlook.sites-text", counts)));
-        model.put("sites", counts);
+        model.put("name", name(way));
+        model.put("picture", MachinesSketch.of(way.sites(), sentences.word("outlook.sites-text", counts(way))));
+        model.put("sites", counts(way));
         model.put("gets", gets(way.scope()));
-        model.put("own", way.withOwnCosts().map(own -> sentences.word("outlook.with-own", amount(own))).orElse(""));
-        model.put("planned", way.planned().isZero() ? "–" : sentences.formats().amount(way.planned()));
-        model.put("calls", sentences.formats().number(way.calls(), 1));
         model.put("first", range(way.first()));
         model.put("laterRange", range(way.later()));
         model.put("often", planned(way.first()));
         model.put("laterOften", planned(way.later()));
-        model.put("mean", sentences.word("outlook.mean", amount(way.first().mean())));
         model.put("laterMean", sentences.word("outlook.mean", amount(way.later().mean())));
         model.put("cheaper", way.cheaperFirst().map(this::cheaper).orElse(""));
         model.put("laterCheaper", way.cheaperLater().map(this::cheaper).orElse(""));

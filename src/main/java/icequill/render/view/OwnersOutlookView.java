@@ -29,6 +29,8 @@ public record OwnersOutlookView(OwnersOutlook page, Sentences sentences) {
         model.put("interval", page.interval().stream().map(this::say).toList());
         model.put("base", sentences.word(page.base().isNegative() ? "mine.base-dearer" : "mine.base", say(page.plan()),
                 amount(page.base().abs())));
+        model.put("scale", scale().scale(number -> sentences.formats().number(number),
+                sentences.word("mine.scale")));
         model.put("swings", page.swings().stream().map(this::swing).toList());
         model.put("notes", page.notes().stream().map(this::say).toList());
         return model;

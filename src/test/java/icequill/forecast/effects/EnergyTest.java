@@ -11,7 +11,6 @@ import icequill.explain.Figure;
 import icequill.explain.HowReader;
 import icequill.forecast.CleaningSchedule;
 import icequill.forecast.FoulingLife;
-import icequill.forecast.Line;
 import icequill.forecast.MachineRisk;
 import icequill.forecast.MeanDirt;
 import icequill.forecast.StopPolicy;

@@ -263,39 +263,51 @@ class DemoSumsTest {
     void ownersPages_columns() throws IOException {
         for (Path paper : named("owner-.*")) {
             PrintedRows all = PrintedRows.of(paper);
-            List<BigDecimal> together = all.matching("In all, mean .*").getFirst().amounts();
+            List<BigDecimal> together = all.matching("In all, on average \\(mean\\) .*").getFirst().amounts();
             List<BigDecimal> margins = all.matching("Margin together .*").getFirst().amounts();
             assertThat(together).hasSizeGreaterThan(2);
             for (int way = 0; way < together.size(); way++) {
-                assertThat(column(all, way, "Planned price, a year .*", "Catching up, once .*", "Calls cost, mean .*"))
+                assertThat(column(all, way, "Planned price, a year .*", "First-time deep cleaning, once .*",
+                        "Calls cost, on average .*"))
                         .isEqualByComparingTo(together.get(way));
-                assertThat(column(all, way, "Margin on planned .*", "Margin on calls .*", "Margin on catching .*"))
+                assertThat(column(all, way, "Margin on planned .*", "Margin on calls .*", "Margin on deep .*"))
                         .isEqualByComparingTo(margins.get(way));
             }
         }
     }
 
-    /** What a plan spares, in calls and in all, is the difference of two rows of the table. */
+    /** Planned and calls are the cash, and that with what dirt costs besides is all; sentences say what the table says. */
     @Test
-    void comparisons_differencesAreThoseOfTheTable() throws IOException {
+    void comparisons_yearsAddUp() throws IOException {
         for (Path paper : named("comparison-.*")) {
-            String text = PrintedRows.of(paper).rows().stream().map(Row::text).collect(Collectors.joining(" "));
-            List<BigDecimal> means = numbers(text, "(?:on average|de media) ([0-9,]+)");
-            BigDecimal told = numbers(text, "(?:by about|por unos) ([0-9,]+)").getFirst();
-            BigDecimal spared = numbers(text, "(?:spares you about|le ahorra unas) ([0-9.]+)").getFirst();
-            List<BigDecimal> calls = numbers(text, " (?:–|[0-9,]+\\.[0-9][0-9]) ([0-9]\\.[0-9]) ");
+            PrintedRows all = PrintedRows.of(paper);
+            List<List<BigDecimal>> ways = all.between("(What the first year|Cuánto puede sumar) .*",
+                    "(Before tax, as|Antes de impuestos, lo) .*").rows().stream().map(Row::text)
+                    .map(text -> numbers(text, "(?: |^)([0-9][0-9,]*(?:\\.[0-9]+)?|–)(?= |$)"))
+                    .filter(row -> row.size() == 6)
+                    .toList();
+            String text = all.rows().stream().map(Row::text).collect(Collectors.joining(" "));
+            List<BigDecimal> told = Stream
+                    .of("(?:comes to about|suma unos) ([0-9,.]+) (?:with|con)",
+                            "(?:the plan and|el plan y) ([0-9,.]+) (?:if|si)",
+                            "(?:it is about|son unos) ([0-9,.]+) (?:against|contra)",
+                            "(?:against|contra) ([0-9,.]*[0-9])")
+                    .map(pattern -> numbers(text, pattern).getFirst()).toList();
 
-            assertThat(means).as(paper.toString()).hasSizeGreaterThan(4);
-            assertThat(means.stream().map(mean -> mean.subtract(means.getFirst()).abs())).as(paper.toString())
-                    .contains(told);
-            assertThat(calls.stream().map(each -> calls.getFirst().subtract(each))).as(paper.toString())
-                    .contains(spared);
+            assertThat(ways).as(text).hasSize(4);
+            ways.forEach(way -> {
+                assertThat(way.get(1).add(way.get(2))).as(paper + " " + way).isEqualByComparingTo(way.get(3));
+                assertThat(way.get(3).add(way.get(4))).as(paper + " " + way).isEqualByComparingTo(way.get(5));
+            });
+            assertThat(told).usingElementComparator(BigDecimal::compareTo).containsExactly(ways.getFirst().get(3),
+                    ways.getLast().get(3), ways.getFirst().get(5), ways.getLast().get(5));
         }
     }
 
+    /** A dash is nothing. */
     private static List<BigDecimal> numbers(String text, String pattern) {
         return Pattern.compile(pattern).matcher(text).results()
-                .map(found -> new BigDecimal(found.group(1).replace(",", ""))).toList();
+                .map(found -> new BigDecimal(found.group(1).replace(",", "").replace("–", "0"))).toList();
     }
 
     private static BigDecimal column(PrintedRows all, int way, String... rows) {

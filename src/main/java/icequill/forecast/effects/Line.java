@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.effects;
 
 import icequill.explain.Figure;
 import java.math.BigDecimal;
