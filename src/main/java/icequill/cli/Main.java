@@ -68,7 +68,7 @@ import picocli.CommandLine.TypeConversionException;
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {
                 "  icequill demo                            see everything at work for an invented shop",
                 "  icequill new my-shop                     make a folder for your own shop",
-                "  icequill price visits/ten-minute-brushing.yaml --how",
+                "  icequill price ten-minute-brushing --how",
                 "", "Exit status: 0 done, 1 a fault, 2 wrong usage, 3 the input has problems (all are listed)."})
 public final class Main implements Runnable {
 

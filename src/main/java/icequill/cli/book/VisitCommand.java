@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
 
 /** Records a visit in the book, or takes one back. */
 @Command(name = "visit", mixinStandardHelpOptions = true, description = "Records a finished visit in the shop's book, priced, to be billed by: icequill issue. Recorded again before it is billed, it takes the place of the first. A visit that is not to be billed is withdrawn; the book keeps it, and why.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill visit visits/late-call.yaml", "  icequill visit visits/late-call.yaml --json",
+        "  icequill visit today.yaml", "  icequill visit today.yaml --json",
         "  icequill visit --withdraw late-call-copy --reason \"The same visit as late-call.\""})
 public final class VisitCommand extends BookCommand {
 

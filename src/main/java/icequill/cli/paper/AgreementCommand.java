@@ -11,8 +11,8 @@ import picocli.CommandLine.Command;
 
 /** Writes an agreement. */
 @Command(name = "agreement", mixinStandardHelpOptions = true, description = "Writes a maintenance agreement, a summary of one page first, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill agreement agreements/crumb-lane-bakery.yaml",
-        "  icequill agreement agreements/crumb-lane-bakery.yaml --date 2026-05-20 --lang es"})
+        "  icequill agreement crumb-lane-bakery",
+        "  icequill agreement crumb-lane-bakery --date 2026-05-20 --lang es"})
 public final class AgreementCommand extends PaperCommand {
 
     public AgreementCommand(Clock clock) {

@@ -14,10 +14,10 @@ import picocli.CommandLine.Option;
 
 /** Writes the brushing sheet of one site. */
 @Command(name = "brushing", mixinStandardHelpOptions = true, description = "Writes the sheet by which a customer brushes his own condensers, and what that costs beside a visit, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill brushing brushing/crumb-lane-bakery.yaml",
-        "  icequill brushing brushing/crumb-lane-bakery.yaml --lang es --html",
-        "  icequill brushing brushing/crumb-lane-bakery.yaml --both",
-        "  icequill brushing brushing/crumb-lane-bakery.yaml --json"})
+        "  icequill brushing crumb-lane-bakery",
+        "  icequill brushing crumb-lane-bakery --lang es --html",
+        "  icequill brushing crumb-lane-bakery --both",
+        "  icequill brushing crumb-lane-bakery --json"})
 public final class BrushingCommand extends PaperCommand {
 
     @Option(names = "--both", description = "Print both languages, one on each side of the sheet.")

@@ -17,10 +17,10 @@ import picocli.CommandLine.Option;
 
 /** Writes a comparison of all ways of having machines looked after. */
 @Command(name = "compare", mixinStandardHelpOptions = true, description = "Writes what to expect of paying per call, of cleanings booked singly and of each plan, from a request for a maintenance quote, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill compare quotes/crumb-lane-plan.yaml",
-        "  icequill compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --lang es --html",
-        "  icequill compare quotes/crumb-lane-plan.yaml --years 5 --interval 4 --json",
-        "  icequill compare quotes/crumb-lane-plan.yaml --owner"})
+        "  icequill compare crumb-lane-plan",
+        "  icequill compare crumb-lane-plan --date 2026-05-14 --lang es --html",
+        "  icequill compare crumb-lane-plan --years 5 --interval 4 --json",
+        "  icequill compare crumb-lane-plan --owner"})
 public final class CompareCommand extends PaperCommand {
 
     @Option(names = "--years", paramLabel = "N", description = "Look ahead so many years, from 1 to 10. Default: as pricing/ says.")

@@ -32,7 +32,7 @@ import picocli.CommandLine.ParameterException;
         "  icequill credit INV-2026-00012 --agreement crumb-lane-bakery              how much its changes give back",
         "  icequill credit INV-2026-00012 --reissue --purchase-order PO-7731 --due keep --reason \"Wrong order number.\"",
         "  icequill credit INV-2026-00012 --reissue --bill-to --due restart --reason \"Wrong addressee.\"",
-        "  icequill credit credits/wrong-minutes.yaml --number C-2026-001 --date 2026-05-20"})
+        "  icequill credit wrong-minutes.yaml --number C-2026-001 --date 2026-05-20"})
 public final class CreditCommand extends PaperCommand {
 
     @Option(names = "--lines", paramLabel = "N", split = ",", description = "The lines to give back, with commas between. Default: all that are left.")

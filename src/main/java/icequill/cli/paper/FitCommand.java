@@ -14,8 +14,8 @@ import picocli.CommandLine.Command;
 
 /** Fits how soon dirt stops machines to the shop's own records. */
 @Command(name = "fit", mixinStandardHelpOptions = true, description = "Fits how soon dirt stops machines to a table of your own records (columns machine, kind, side, from, until, ended), prints lines for pricing/forecast.yaml, and writes a plot as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill fit records/runs.csv",
-        "  icequill fit records/runs.csv --json",
+        "  icequill fit runs.csv",
+        "  icequill fit runs.csv --json",
         "", "One line a run, from a cleaning or brushing on:",
         "  machine,kind,side,from,until,ended",
         "  proof-room,bakery,water,2025-03-03,2025-09-20,stopped",

@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
 
 /** Makes the timetable of one planned visit. */
 @Command(name = "plan", mixinStandardHelpOptions = true, description = "Finds the shortest safe timetable for a planned visit and prints it: who is at which machine when.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill plan planned/summer-cleaning-bakery.yaml",
-        "  icequill plan planned/autumn-condensers-hotel.yaml --crew 3 --json"})
+        "  icequill plan summer-cleaning-bakery",
+        "  icequill plan autumn-condensers-hotel --crew 3 --json"})
 public final class PlanCommand implements Callable<Integer> {
 
     private static final int TEXT_COLUMNS = 4;

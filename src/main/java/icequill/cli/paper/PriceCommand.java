@@ -13,8 +13,8 @@ import picocli.CommandLine.Spec;
 
 /** Prices one visit and prints the lines. */
 @Command(name = "price", mixinStandardHelpOptions = true, description = "Prices a visit and prints its lines and taxes.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill price visits/late-call.yaml", "  icequill price visits/late-call.yaml --how",
-        "  icequill price visits/late-call.yaml --owner --json"})
+        "  icequill price late-call", "  icequill price late-call --how",
+        "  icequill price late-call --owner --json"})
 public final class PriceCommand implements Callable<Integer> {
 
     @Spec

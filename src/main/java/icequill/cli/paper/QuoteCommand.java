@@ -13,11 +13,11 @@ import picocli.CommandLine.Option;
 
 /** Writes a quote. */
 @Command(name = "quote", mixinStandardHelpOptions = true, description = "Writes the quote of a planned repair, or of maintenance with all its choices, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill quote quotes/float-switch.yaml                       a draft, marked as one",
-        "  icequill quote quotes/float-switch.yaml --number Q-2026-001 --date 2026-05-14",
-        "  icequill quote quotes/float-switch.yaml --owner               what it costs and earns",
-        "  icequill quote quotes/crumb-lane-plan.yaml --number Q-2026-002",
-        "  icequill quote quotes/crumb-lane-plan.yaml --owner            by plan and visit"})
+        "  icequill quote float-switch                       a draft, marked as one",
+        "  icequill quote float-switch --number Q-2026-001 --date 2026-05-14",
+        "  icequill quote float-switch --owner               what it costs and earns",
+        "  icequill quote crumb-lane-plan --number Q-2026-002",
+        "  icequill quote crumb-lane-plan --owner            by plan and visit"})
 public final class QuoteCommand extends PaperCommand {
 
     @Option(names = "--owner", description = "Print cost, price and margin instead: of each line, or of each plan and visit. For the owner's eyes only.")

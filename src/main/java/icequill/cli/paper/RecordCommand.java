@@ -11,8 +11,8 @@ import picocli.CommandLine.Command;
 
 /** Writes the record of one visit. */
 @Command(name = "record", mixinStandardHelpOptions = true, description = "Writes the record of a visit, for the customer and the health inspector and without prices, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill record visits/spring-cleaning-bakery.yaml",
-        "  icequill record visits/spring-cleaning-bakery.yaml --lang es --html"})
+        "  icequill record spring-cleaning-bakery",
+        "  icequill record spring-cleaning-bakery --lang es --html"})
 public final class RecordCommand extends PaperCommand {
 
     public RecordCommand(Clock clock) {

@@ -16,8 +16,8 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Writes a reminder of what one account owes. */
 @Command(name = "reminder", mixinStandardHelpOptions = true, description = "Writes a polite letter about invoices that are past due on a day (--date), as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill reminder accounts/fernhill-hotels.yaml",
-        "  icequill reminder accounts/mercado-del-mar.yaml --level 2 --date 2026-08-31 --html"})
+        "  icequill reminder fernhill-hotels.yaml",
+        "  icequill reminder mercado-del-mar.yaml --level 2 --date 2026-08-31 --html"})
 public final class ReminderCommand extends PaperCommand {
 
     @Option(names = "--level", paramLabel = "N", defaultValue = "1", converter = LevelReader.class, description = "1 for the first reminder, 2 for the second, 3 for the last. Default: 1.")

@@ -17,9 +17,9 @@ import picocli.CommandLine.Option;
 
 /** Writes a renewal notice, and says when to send it. */
 @Command(name = "renewal", mixinStandardHelpOptions = true, description = "Writes the notice that an agreement will renew itself as PDF into the shop folder's papers/, and says when and how to send it by the laws on record. Check with your adviser.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill renewal agreements/crumb-lane-bakery.yaml",
-        "  icequill renewal agreements/crumb-lane-bakery.yaml --date 2027-03-05 --json",
-        "  icequill renewal agreements/crumb-lane-bakery.yaml --late \"our letter of March came back\""})
+        "  icequill renewal crumb-lane-bakery",
+        "  icequill renewal crumb-lane-bakery --date 2027-03-05 --json",
+        "  icequill renewal crumb-lane-bakery --late \"our letter of March came back\""})
 public final class RenewalCommand extends PaperCommand {
 
     @Option(names = "--late", paramLabel = "REASON", description = "Print a notice that does not come in time: why, for the customer. It makes no claim that the agreement renews.")

@@ -15,8 +15,8 @@ import picocli.CommandLine.Option;
 
 /** Writes the statement of one account. */
 @Command(name = "statement", mixinStandardHelpOptions = true, description = "Writes what a customer owes at the end of a day (--date) as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill statement accounts/fernhill-hotels.yaml",
-        "  icequill statement accounts/mercado-del-mar.yaml --date 2026-08-31 --since 2026-01-01 --html"})
+        "  icequill statement fernhill-hotels.yaml",
+        "  icequill statement mercado-del-mar.yaml --date 2026-08-31 --since 2026-01-01 --html"})
 public final class StatementCommand extends PaperCommand {
 
     @Option(names = "--since", paramLabel = "D", description = "List what happened from this day on. Default: 90 days before the date.")

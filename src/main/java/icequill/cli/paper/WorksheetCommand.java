@@ -11,8 +11,8 @@ import picocli.CommandLine.Command;
 
 /** Writes the work sheet of one planned visit. */
 @Command(name = "worksheet", mixinStandardHelpOptions = true, description = "Writes the technician's sheet for a planned visit, its tasks in order with doses, readings and cautions, as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill worksheet planned/summer-cleaning-bakery.yaml",
-        "  icequill worksheet planned/summer-cleaning-bakery.yaml --lang es --html"})
+        "  icequill worksheet summer-cleaning-bakery",
+        "  icequill worksheet summer-cleaning-bakery --lang es --html"})
 public final class WorksheetCommand extends PaperCommand {
 
     public WorksheetCommand(Clock clock) {
