@@ -1,8 +1,8 @@
 package icequill.papers;
 
 import icequill.document.WorkSheet;
-import icequill.party.Language;
 import icequill.party.Contact;
+import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.planner.Crew;

@@ -55,7 +55,8 @@ public record Site(String id, Customer customer, String name, Optional<String> s
 
     /** Who is billed for it on a day; bills that nobody is named for go to its contact for bills, else to the customer's. */
     public Checked<BillTo> billTo(LocalDate day) {
-        return customer.billTo().at(day).map(payer -> payer.attended(contactFor(Contact.Purpose.BILLS))).map(Checked::sound)
+        return customer.billTo().at(day).map(payer -> payer.attended(contactFor(Contact.Purpose.BILLS)))
+                .map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + id + ".yaml"),
                         "nobody is billed on " + day, "a billTo entry that covers the day")));
     }

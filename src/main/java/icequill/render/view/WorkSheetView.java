@@ -55,7 +55,8 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
                 new VisitView(sheet.attended(), List.of(), sentences).visitRows("sheet.times"));
         rows.addAll(new Details(sentences)
                 .add("sheet.ask", sheet.access().contact().map(WorkSheetView::asked))
-                .add("sheet.telephone", sheet.access().telephone()).add("sheet.access", sheet.access().hours().map(this::hours))
+                .add("sheet.telephone", sheet.access().telephone())
+                .add("sheet.access", sheet.access().hours().map(this::hours))
                 .add("sheet.parking", sheet.access().parking()).add("sheet.roof", sheet.access().roof()).rows());
         return rows;
     }
