@@ -221,6 +221,7 @@ svg { display: inline-block; }
 .brushing .cautions { padding-left: 4.5mm; }
 /* For the wall of a kitchen: read from where the machine stands. */
 .wall { font-size: 11pt; line-height: 1.15; }
+.cautions.large { font-size: 11pt; }
 .wall h1 { font-size: 18pt; }
 .wall h2 { font-size: 12pt; margin: 1.6mm 0 0.4mm 0; }
 .wall .small, .wall p { font-size: 11pt; }
