@@ -545,6 +545,20 @@ class OutlookTest {
         assertThat(ownersPage("quotes/plan-mercado.yaml", Language.SPANISH)).contains("funcionan 3 meses al año");
     }
 
+    /** How exact the spread is where calls are included is said where some are, and only there. */
+    @Test
+    void owner_includedCalls_saysHowExactTheSpreadIs() throws IOException {
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).doesNotContain("Included are the first calls of a year");
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        String text = Files.readString(tiers);
+        int at = text.indexOf("    discount:", text.indexOf("- id: quarterly"));
+        Files.writeString(tiers, text.substring(0, at) + "    includedCalls: {number: 2, loading: 15}\n"
+                + text.substring(at));
+
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).contains("Included are the first calls of a year");
+        assertThat(ownersPage(BAKERY, Language.SPANISH)).contains("Incluidos están los primeros servicios");
+    }
+
     private String ownersPage(String file, Language language) throws IOException {
         return PrintedQuote.of(Office.of(folder).plans().ownersOutlook(folder.resolve(file), wish(language),
                 LookAhead.USUAL).orElseThrow().files().getFirst()).flowing();
