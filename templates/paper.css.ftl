@@ -8,6 +8,15 @@
   @bottom-left { content: "${quoted(title)} · ${quoted(shop.name)}"; font-family: ${footFont}; font-size: 8pt; color: #555555; }
   @bottom-right { content: "${w["page"]} " counter(page) " ${w["page.of"]} " counter(pages); font-family: Liberation Sans; font-size: 8pt; color: #555555; }
 }
+<#-- Sheets in two languages have their feet in both. -->
+<#macro foot side>
+  @bottom-left { content: "${quoted(side.title)} · ${quoted(shop.name)}"; font-family: ${side.footFont}; font-size: 8pt; color: #555555; }
+  @bottom-right { content: "${side.w["page"]} " counter(page) " ${side.w["page.of"]} " counter(pages); font-family: Liberation Sans; font-size: 8pt; color: #555555; }
+</#macro>
+<#list sides![.data_model] as side>
+@page wall-${side.lang} { margin: 9mm 20mm 13mm 20mm; <@foot side=side/> }
+@page back-${side.lang} { margin: 14mm 20mm 16mm 20mm; <@foot side=side/> }
+</#list>
 body { font-family: Liberation Sans, Arial, sans-serif; font-size: 9.3pt; line-height: 1.2; color: #1a1a1a; margin: 0; }
 h1 { font-size: 15.5pt; line-height: 1.1; font-weight: normal; margin: 0; color: ${accent}; }
 h2 { font-size: 10.5pt; font-weight: bold; margin: 2.8mm 0 0.6mm 0; color: ${accent}; page-break-after: avoid; }
@@ -210,11 +219,16 @@ svg { display: inline-block; }
 .pictures { margin-top: 1mm; }
 .pictures td { width: 33%; }
 .brushing .cautions { padding-left: 4.5mm; }
-.brushing { font-size: 8pt; line-height: 1.14; }
+/* For the wall of a kitchen: read from where the machine stands. */
+.wall { font-size: 11pt; line-height: 1.15; }
+.cautions.large { font-size: 11pt; }
+.wall h1 { font-size: 18pt; }
+.wall h2 { font-size: 12pt; margin: 1.6mm 0 0.4mm 0; }
+.wall .small, .wall p { font-size: 11pt; }
+.wall .monthly td { height: 11mm; }
+.wall .monthly thead th, .wall .monthly .first { font-size: 11pt; }
 .compact.tight .head { height: 17mm; }
 .brushing .whose { margin-bottom: 1mm; }
-.outlook.brushing h2 { font-size: 9.4pt; margin-top: 1mm; margin-bottom: 0.2mm; }
-.outlook.brushing .small { font-size: 6.7pt; line-height: 1.12; }
 .brushing .cautions li { margin-bottom: 0.2mm; }
 .halves .half { width: 50%; padding-right: 4mm; }
 .halves .wide { width: 53%; padding-right: 5mm; }
@@ -224,8 +238,8 @@ svg { display: inline-block; }
 .brushing .lines .line th, .brushing .lines .line td { padding: 0.3mm 0; }
 .brushing .note { margin-top: 1mm; }
 .monthly th, .monthly td { border: 0.3pt solid #999999; padding: 0.3mm 1mm; height: 4.6mm; }
-.monthly thead th { width: 6.8%; height: auto; color: #444444; font-size: 7.4pt; text-align: center; }
-.monthly .first { width: 18%; font-size: 7.4pt; color: #444444; text-align: left; }
+.monthly thead th { width: 6.8%; height: auto; color: #444444; font-size: 9pt; text-align: center; }
+.monthly .first { width: 18%; font-size: 9pt; color: #444444; text-align: left; }
 
 .code { font-family: Liberation Sans, Arial, sans-serif; margin: 0; white-space: pre; }
 

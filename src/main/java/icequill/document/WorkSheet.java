@@ -1,6 +1,7 @@
 package icequill.document;
 
 import icequill.party.AccessHours;
+import icequill.party.Contact;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.PaperSize;
@@ -29,8 +30,14 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
         implements
         Paper {
 
-    /** How to get to the machines. */
-    public record Access(Optional<AccessHours> hours, Optional<String> parking, Optional<String> roof) {}
+    /**
+     * How to get to the machines.
+     *
+     * @param contact whom to ask for there
+     * @param telephone of the site
+     */
+    public record Access(Optional<AccessHours> hours, Optional<String> parking, Optional<String> roof,
+            Optional<Contact> contact, Optional<String> telephone) {}
 
     /**
      * The work at one machine.

@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -34,11 +36,14 @@ final class ScenarioForecast {
     private final CountDistribution paid;
     private final ChargeDistribution dirt;
     private final ChargeDistribution charges;
+    /** Those of the horizon where calls are included; none otherwise. */
+    private final List<Year> years;
 
     private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts,
-            YearlyCharges charged,
-            CountDistribution paid) {
-        this.paid = paid;
+            YearlyCharges charged, List<Year> years) {
+        this.years = years;
+        this.paid = years.stream().map(year -> year.calls().beyond(choice.included())).reduce(CountDistribution.NONE,
+                CountDistribution::plus);
         this.choice = choice;
         this.months = months;
         this.counts = counts;
@@ -61,15 +66,16 @@ final class ScenarioForecast {
         counts.put(Cause.RANDOM, CountDistribution.poisson(random.applyAsDouble(months)));
         counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
         counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
-        CountDistribution paid = CountDistribution.NONE;
+        List<Year> years = new ArrayList<>();
         for (double from = 0; choice.included() > 0 && from < months - NOTHING; from += YEAR) {
+            double begins = from;
             double until = Math.min(months, from + YEAR);
-            paid = paid.plus(CountDistribution.poisson(random.applyAsDouble(until) - random.applyAsDouble(from))
-                    .plus(within(condensers, choice.condenser(), policy, from, until))
-                    .plus(within(waters, choice.water(), policy, from, until))
-                    .beyond(choice.included()));
+            years.add(new Year(month -> random.applyAsDouble(begins + month) - random.applyAsDouble(begins),
+                    begun(condensers, choice.condenser(), policy, from, until), choice.condenser().within(from, until),
+                    begun(waters, choice.water(), policy, from, until), choice.water().within(from, until), policy,
+                    until - from));
         }
-        return new ScenarioForecast(choice, months, counts, charged, paid);
+        return new ScenarioForecast(choice, months, counts, charged, years);
     }
 
     /** A problem for each side that would stop so often that a figure must be wrong. */
@@ -113,14 +119,90 @@ final class ScenarioForecast {
     /** Of sides that run alike. */
     private record Alike(FoulingLife clock, Season season) {}
 
+    /** Calls of one kind, as many times over as machines have them alike. */
+    private record Source(Cause cause, int number, DoubleFunction<CountDistribution> until) {}
+
     /**
-     * The stops of one year of a horizon. How old dirt is when a later year begins, calls decide too; it is taken at the one age by which
+     * A year of a horizon.
+     *
+     * @param random faults expected up to a month of the year
+     * @param condensers as they begin the year
+     * @param waters the same
+     */
+    private record Year(DoubleUnaryOperator random, List<Side> condensers, CleaningSchedule brushings,
+            List<Side> waters, CleaningSchedule cleanings, StopPolicy policy, double months) {
+
+        private static final int STEPS = 12;
+
+        CountDistribution calls() {
+            return CountDistribution.poisson(random.applyAsDouble(months))
+                    .plus(sum(condensers, policy, months, brushings)).plus(sum(waters, policy, months, cleanings));
+        }
+
+        /**
+         * How many calls of each cause are expected after so many of the year. Calls of one side follow each other, so it is asked of each
+         * whether it is the side's first, second and so on, and how many others came before. The
+         * steps in which months are added up cost less than half a percent.
+         */
+        Map<Cause, Double> after(int included) {
+            List<Source> sources = sources();
+            List<List<CountDistribution>> counts = sources.stream().map(source -> IntStream.rangeClosed(0, STEPS)
+                    .mapToObj(step -> source.until().apply(months * step / STEPS)).toList()).toList();
+            Map<Cause, Double> after = new EnumMap<>(Cause.class);
+            for (int own = 0; own < sources.size(); own++) {
+                double sum = 0;
+                CountDistribution before = CountDistribution.NONE;
+                for (int step = 1; step <= STEPS; step++) {
+                    CountDistribution others = others(sources, counts, own, step);
+                    CountDistribution reached = counts.get(own).get(step);
+                    CountDistribution left = counts.get(own).get(step - 1);
+                    for (int n = 0; n < reached.most(); n++) {
+                        double here = reached.chanceOfMoreThan(n) - left.chanceOfMoreThan(n);
+                        sum += here * (atLeast(before, included - n) + atLeast(others, included - n)) / 2;
+                    }
+                    before = others;
+                }
+                after.merge(sources.get(own).cause(), sources.get(own).number() * sum, Double::sum);
+            }
+            return after;
+        }
+
+        private List<Source> sources() {
+            List<Source> sources = new ArrayList<>(List.of(new Source(Cause.RANDOM, 1,
+                    until -> CountDistribution.poisson(random.applyAsDouble(until)))));
+            condensers.stream().distinct().forEach(side -> sources.add(source(Cause.CONDENSER, side, condensers,
+                    brushings)));
+            waters.stream().distinct().forEach(side -> sources.add(source(Cause.WATER, side, waters, cleanings)));
+            return sources;
+        }
+
+        private Source source(Cause cause, Side side, List<Side> all, CleaningSchedule care) {
+            return new Source(cause, (int) all.stream().filter(side::equals).count(),
+                    until -> until == 0 ? CountDistribution.NONE : sum(List.of(side), policy, until, care));
+        }
+
+        private static CountDistribution others(List<Source> sources, List<List<CountDistribution>> counts, int own,
+                int step) {
+            CountDistribution others = CountDistribution.NONE;
+            for (int i = 0; i < sources.size(); i++) {
+                others = others.plus(counts.get(i).get(step).times(sources.get(i).number() - (i == own ? 1 : 0)));
+            }
+            return others;
+        }
+
+        private static double atLeast(CountDistribution counts, int calls) {
+            return calls <= 0 ? 1 : counts.chanceOfMoreThan(calls - 1);
+        }
+    }
+
+    /**
+     * Sides as they begin a year of a horizon. How old dirt is when a later year begins, calls decide too; it is taken at the one age by which
      * as many stops are expected as the whole horizon has in that year.
      */
-    private static CountDistribution within(List<Side> sides, CleaningSchedule care, StopPolicy policy, double from,
+    private static List<Side> begun(List<Side> sides, CleaningSchedule care, StopPolicy policy, double from,
             double until) {
         if (from == 0) {
-            return sum(sides, policy, until, care);
+            return sides;
         }
         CleaningSchedule year = care.within(from, until);
         Map<Side, Side> begun = new HashMap<>();
@@ -133,8 +215,7 @@ final class ScenarioForecast {
                 return new Side(key.clock(), age(stops, expected, key.age() + key.season().run(from)), key.season());
             });
         }
-        return sum(sides.stream().map(side -> Objects.requireNonNull(begun.get(side))).toList(), policy, until - from,
-                year);
+        return sides.stream().map(side -> Objects.requireNonNull(begun.get(side))).toList();
     }
 
     /** The age from 0 to the most by which so many stops are expected, or the nearest to it. */
@@ -183,16 +264,19 @@ final class ScenarioForecast {
         return charges().plus(planned());
     }
 
-    /** What calls cost that are paid for; where some are included, those of a year are spread over causes as its calls are. */
+    /** What calls cost that are paid for. Where some are included, each call after those draws its cause by what is expected of causes there. */
     private List<ChargePart> paidParts() {
         if (choice.included() == 0) {
             return Stream.of(Cause.values()).map(this::part).toList();
         }
-        double all = calls().mean();
+        Map<Cause, Double> after = new EnumMap<>(Cause.class);
+        years.forEach(year -> year.after(choice.included())
+                .forEach((cause, calls) -> after.merge(cause, calls, Double::sum)));
+        double all = after.values().stream().mapToDouble(Double::doubleValue).sum();
         return List.of(new ChargePart(paid, all == 0
                 ? List.of()
-                : Stream.of(Cause.values()).flatMap(cause -> amounts(cause).stream()
-                        .map(amount -> new ChargePart.Amount(amount.share() * calls(cause).mean() / all,
+                : after.entrySet().stream().flatMap(expected -> amounts(expected.getKey()).stream()
+                        .map(amount -> new ChargePart.Amount(amount.share() * expected.getValue() / all,
                                 amount.minor())))
                         .toList()));
     }

@@ -83,6 +83,9 @@ public record OwnersAssembly(SiteForecast forecast) {
             notes.add(InputsAssembly.sitesDiffer(forecast));
             notes.add(Phrase.of("mine.sites-differ"));
         }
+        if (forecast.ways().stream().anyMatch(way -> way.choice().included() > 0)) {
+            notes.add(Phrase.of("mine.included"));
+        }
         List<Phrase> seasons = InputsAssembly.seasons(forecast);
         notes.addAll(seasons);
         notes.add(Phrase.of(seasons.isEmpty() ? "mine.no-seasons" : "mine.seasons"));

@@ -1,6 +1,7 @@
 package icequill.papers;
 
 import icequill.document.WorkSheet;
+import icequill.party.Contact;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Site;
@@ -75,7 +76,8 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         Site site = hand.site();
         List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(finding -> job(finding, schedule)).toList();
         return new WorkSheet(date, hand.shop(), language, hand.shop().paper(), site.customer().name(),
-                report().attendedWithoutLimit(), new WorkSheet.Access(site.access(), site.parking(), site.roof()),
+                report().attendedWithoutLimit(), new WorkSheet.Access(site.access(), site.parking(), site.roof(),
+                        site.contactFor(Contact.Purpose.VISITS), site.contacts().telephone()),
                 schedule.map(ScheduleAssembly::schedule), jobs,
                 cautions(jobs));
     }

@@ -48,10 +48,15 @@ public record Site(String id, Customer customer, String name, Optional<String> s
                 layout, circumstances, contacts, notes);
     }
 
+    /** Whom to turn to for something: there, or else at the customer's. */
+    public Optional<Contact> contactFor(Contact.Purpose purpose) {
+        return contacts.of(purpose).or(() -> customer.contacts().of(purpose));
+    }
+
     /** Who is billed for it on a day; bills that nobody is named for go to its contact for bills, else to the customer's. */
     public Checked<BillTo> billTo(LocalDate day) {
-        return customer.billTo().at(day).map(payer -> payer.attended(contacts.of(Contact.Purpose.BILLS)
-                .or(() -> customer.contacts().of(Contact.Purpose.BILLS)))).map(Checked::sound)
+        return customer.billTo().at(day).map(payer -> payer.attended(contactFor(Contact.Purpose.BILLS)))
+                .map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + id + ".yaml"),
                         "nobody is billed on " + day, "a billTo entry that covers the day")));
     }

@@ -33,7 +33,7 @@ class AuditAgainstAttackTest {
         String line = shop.run("audit", "--seal").out().strip();
         Path note = Files.writeString(other.resolve("note.txt"),
                 "Kept in May:\n" + line.replace(" INV", "\nINV") + "\n");
-        assertThat(line).matches("icequill-seal INV-2026-00002 [0-9a-f]{64}");
+        assertThat(line).matches("icequill-seal INV-2026-00002 trail-[0-9]+ [0-9a-f]{64}");
         shop.issue("goodwill-clinic", "2026-05-15");
         String[] all = {"audit", "--json", "--against", backup.toString(), pdf.toString(), note.toString(), line};
         assertThat(shop.run(all).status()).as(shop.run(all).out()).isZero();
@@ -43,13 +43,14 @@ class AuditAgainstAttackTest {
         forged.issue("late-call", "2026-05-14");
 
         assertThat(forged.run("audit").status()).as("it fits itself").isZero();
-        assertThat(findings(forged, backup.toString())).singleElement().asString()
-                .contains("INV-2026-00002 bears another seal than in the backup");
+        assertThat(findings(forged, backup.toString())).hasSize(2)
+                .anyMatch(finding -> finding.contains("INV-2026-00002 bears another seal than in the backup"))
+                .anyMatch(finding -> finding.contains("the trail bears another seal at row "));
         assertThat(findings(forged, pdf.toString())).singleElement().asString()
                 .contains("this is another INV-2026-00001 than the book's");
         for (String kept : List.of(note.toString(), line)) {
             assertThat(findings(forged, kept)).singleElement().asString()
-                    .contains("the seals up to INV-2026-00002 are others than were noted");
+                    .contains("the seals up to INV-2026-00002, trail-", " are others than were noted");
         }
         assertThat(findings(forged, other.resolve("none.txt").toString())).singleElement().asString()
                 .contains("there is no such file, and it is no seal");

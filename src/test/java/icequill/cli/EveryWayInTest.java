@@ -301,6 +301,31 @@ class EveryWayInTest {
         assertThat(invoice(visit)).contains("Accounts").doesNotContain("Bo Hart", "Ana Ruiz");
     }
 
+    /** The site's own contact for visits comes before the customer's. */
+    @Test
+    void workSheet_saysWhomToAskFor() throws IOException {
+        shop.json(command(CUSTOMER, Column.CUSTOMER, "customer", "add", "mill"));
+        shop.json("site", "add", "mill-lane", "--file", shop.write("site.yaml", SITE_FORM).toString());
+        String visit = shop.write("planned/mill-lane.yaml", """
+                format: 1
+                site: mill-lane
+                people:
+                  - {name: Rosa, grade: lead, arrived: 2026-05-13T09:00, left: 2026-05-13T12:00, on: cleaning}
+                machines:
+                  - {machine: back-bar, tasks: [{task: brush-condenser}]}
+                """).toString();
+
+        assertThat(workSheet(visit)).contains("Ask for", "Bo Hart, kitchen manager, +1 607 555 0151",
+                "(607) 555-0150");
+        shop.json("site", "change", "mill-lane", "--contacts", "", "--telephone", "");
+        assertThat(workSheet(visit)).contains("Night shift").doesNotContain("Bo Hart");
+    }
+
+    private String workSheet(String visit) throws IOException {
+        return Files.readString(
+                Path.of(shop.json("worksheet", visit, "--html").path("files").get(1).asString()));
+    }
+
     private String invoice(String visit) throws IOException {
         return Files.readString(
                 Path.of(shop.json("invoice", visit, "--html").path("files").get(1).asString()));

@@ -102,6 +102,9 @@ class MergeTest {
                     .contains("customer \"mill-2\" was merged into \"mill\" on 2026-12-30", "(mill, which");
         }
         assertThat(Files.readAllBytes(pdf(shop))).isEqualTo(paper);
+        Path all = folder.resolve("all.json");
+        shop.json("export", all.toString());
+        assertThat(Files.readString(all)).contains("\"mergedInto\":\"mill\"");
         assertThat(shop.json("trail", "lane-2").path("trail").get(0).toString()).contains("\"event\":\"merged\"",
                 "mill-2", "\"mill\"");
         assertThat(shop.json("find", "Mill Ln Bakery").path("papers")).hasSize(1);

@@ -176,7 +176,7 @@ class BrushingTest {
     /** One side for each language, with all its cautions. */
     @ParameterizedTest
     @ValueSource(strings = {"hotel-fernhill", "crumb-lane-bakery"})
-    void pair_everyDemoSite_twoPages(String site) throws Exception {
+    void pair_everyDemoSite_twoSheets(String site) throws Exception {
         BrushingSheetPair pair = new BrushingLoader(DemoShop.read(folder))
                 .of(FormName.file(folder.resolve("brushing/" + site + ".yaml")), DAY)
                 .then(hand -> hand.pair(DAY, Optional.empty())).orElseThrow();
@@ -184,7 +184,7 @@ class BrushingTest {
         byte[] pdf = printer.html(pair).then(html -> printer.pdf(pair, html, List.of(), Map.of())).orElseThrow();
 
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            assertThat(document.getNumberOfPages()).isEqualTo(4);
         }
     }
 

@@ -550,6 +550,20 @@ class OutlookTest {
         assertThat(ownersPage("quotes/plan-mercado.yaml", Language.SPANISH)).contains("funcionan 3 meses al año");
     }
 
+    /** How exact the spread is where calls are included is said where some are, and only there. */
+    @Test
+    void owner_includedCalls_saysHowExactTheSpreadIs() throws IOException {
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).doesNotContain("Included are the first calls of a year");
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        String text = Files.readString(tiers);
+        int at = text.indexOf("    discount:", text.indexOf("- id: quarterly"));
+        Files.writeString(tiers, text.substring(0, at) + "    includedCalls: {number: 2, loading: 15}\n"
+                + text.substring(at));
+
+        assertThat(ownersPage(BAKERY, Language.ENGLISH)).contains("Included are the first calls of a year");
+        assertThat(ownersPage(BAKERY, Language.SPANISH)).contains("Incluidos están los primeros servicios");
+    }
+
     private String ownersPage(String file, Language language) throws IOException {
         return PrintedQuote
                 .of(DemoShop.office(folder).plans().ownersOutlook(FormName.file(folder.resolve(file)), wish(language),
@@ -700,14 +714,10 @@ class OutlookTest {
         }
         for (String name : List.of("crumb-lane-bakery", "hotel-fernhill")) {
             Path file = folder.resolve("brushing/" + name + ".yaml");
-            assertThat(
-                    pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper()))
-                    .as(name)
-                    .isEqualTo(1);
-            assertThat(pages(
-                    DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper()))
-                    .as(name)
+            assertThat(pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
                     .isEqualTo(2);
+            assertThat(pages(DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
+                    .isEqualTo(4);
         }
     }
 

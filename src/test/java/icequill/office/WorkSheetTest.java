@@ -148,13 +148,13 @@ class WorkSheetTest {
 
     @ParameterizedTest(name = "{1} -> {2}")
     @CsvSource(delimiter = '|', value = {
-            "pricing/materials.yaml | most: 1.5, | most: 1.3, | OUT_OF_RANGE pricing/tasks.yaml:135 | , above its label (at most ",
-            "pricing/tasks.yaml | upTo: 800, amount: 16, water: 3 | upTo: 800, amount: 16 | MISSING pricing/tasks.yaml:92 | does not say how much water it goes into (water, in gal)",
-            "pricing/tasks.yaml | upTo: 800, amount: 16, | upTo: 800, amount: 18.001, | OUT_OF_RANGE pricing/tasks.yaml:92 | is 18.001 floz, above its label (at most 18 floz in 3 gal)",
+            "pricing/materials.yaml | most: 1.5, | most: 1.3, | OUT_OF_RANGE pricing/tasks.yaml:145 | , above its label (at most ",
+            "pricing/tasks.yaml | upTo: 800, amount: 16, water: 3 | upTo: 800, amount: 16 | MISSING pricing/tasks.yaml:99 | does not say how much water it goes into (water, in gal)",
+            "pricing/tasks.yaml | upTo: 800, amount: 16, | upTo: 800, amount: 18.001, | OUT_OF_RANGE pricing/tasks.yaml:99 | is 18.001 floz, above its label (at most 18 floz in 3 gal)",
             "pricing/materials.yaml | chemistry: other | chemistry: chlorine | '' | ''",
             "planned/summer-cleaning-bakery.yaml | - {task: flush} | - {task: clean-bin} | WRONG_ORDER planned/summer-cleaning-bakery.yaml:8 | the acid cleaner is not flushed out",
-            "pricing/tasks.yaml | least: 20, most: 25 | least: 30, most: 25 | WRONG_ORDER pricing/tasks.yaml:94 | at least 30 minutes, but at most 25",
-            "pricing/tasks.yaml | record: [ph] | record: [pH] | NOT_ALLOWED pricing/tasks.yaml:122 | did you mean \"ph\"?"})
+            "pricing/tasks.yaml | least: 20, most: 25 | least: 30, most: 25 | WRONG_ORDER pricing/tasks.yaml:101 | at least 30 minutes, but at most 25",
+            "pricing/tasks.yaml | record: [ph] | record: [pH] | NOT_ALLOWED pricing/tasks.yaml:131 | did you mean \"ph\"?"})
     void sheet_wrongRatesOrPlan_aProblemWithItsPlace(String file, String right, String wrong, String where,
             String message) throws Exception {
         change(file, right, wrong);

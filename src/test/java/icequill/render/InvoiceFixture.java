@@ -25,6 +25,7 @@ import icequill.money.Rounding;
 import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
+import icequill.party.Contact;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.PaperSize;
@@ -69,6 +70,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -238,7 +240,10 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(Phrase.of("remark.longer-than-day", Fact.number(615, "min"), Fact.number(600, "min"))));
         return new WorkSheet(billed.date(), billed.shop(), language, size, customer, billed.attended(),
                 new WorkSheet.Access(Optional.of(new AccessHours(LocalTime.of(9, 0), LocalTime.of(15, 0))),
-                        Optional.of("Alley"), Optional.of("By the stair")),
+                        Optional.of("Alley"), Optional.of("By the stair"),
+                        Optional.of(new Contact("Bo <Hart>", Optional.of("kitchen manager"),
+                                Set.of(Contact.Purpose.VISITS), Optional.of("607-555-0151"), Optional.empty())),
+                        Optional.of("607-555-0150")),
                 Optional.of(schedule), List.of(new WorkSheet.Job(machine, Optional.of("Quarterly."), steps)),
                 List.of(Caution.values()));
     }

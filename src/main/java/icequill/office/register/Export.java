@@ -52,6 +52,8 @@ public record Export(Reading book, LongConsumer progress) {
         AtomicLong count = new AtomicLong();
         Map<String, Consumer<Consumer<Object>>> lists = new LinkedHashMap<>();
         lists.put("customers", out -> book.entries().customers().forEach(entry -> out.accept(customer(entry))));
+        lists.put("mergedCustomers", out -> book.entries().customers().forEach(entry -> book.entries()
+                .mergedInto(entry.id()).forEach(merged -> out.accept(merged(customer(merged), entry.id())))));
         lists.put("sites", out -> book.entries().sites().forEach(entry -> out.accept(site(entry))));
         lists.put("machines", out -> book.entries().machines().forEach(entry -> out.accept(machine(entry))));
         lists.put("agreements",
@@ -140,6 +142,11 @@ public record Export(Reading book, LongConsumer progress) {
 
     private Paper data(IssuedPaper paper) {
         return BookedPapers.paper(book, paper).orElseThrow();
+    }
+
+    private static Map<String, Object> merged(Map<String, Object> view, String into) {
+        view.put("mergedInto", into);
+        return view;
     }
 
     /** A customer as the book holds him. */

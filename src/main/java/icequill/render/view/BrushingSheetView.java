@@ -46,8 +46,6 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
         model.put("rows", rows(sheet.comparison()));
         model.put("cautions",
                 sheet.cautions().stream().map(caution -> WorkSheetView.caution(caution, sentences)).toList());
-        model.put("cautionsHalf", Columns.half(
-                sheet.cautions().stream().map(caution -> WorkSheetView.caution(caution, sentences).length()).toList()));
         model.put("savings", sheet.savings().map(this::savings).orElse(List.of()));
         model.put("electricity", sheet.savings().flatMap(BrushingSheet.Savings::electricity)
                 .map(range -> sentences.word("brushing.electricity", round(range.low()), round(range.high()),

@@ -4,6 +4,7 @@ import icequill.document.WorkSheet;
 import icequill.document.WorkSheet.Job;
 import icequill.explain.ConstantKey;
 import icequill.party.AccessHours;
+import icequill.party.Contact;
 import icequill.party.Machine;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
@@ -13,6 +14,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A work sheet as texts, ready for {@code work-sheet.ftlh}. */
 public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
@@ -49,9 +53,18 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
     private List<Map<String, String>> rows() {
         List<Map<String, String>> rows = new ArrayList<>(
                 new VisitView(sheet.attended(), List.of(), sentences).visitRows("sheet.times"));
-        rows.addAll(new Details(sentences).add("sheet.access", sheet.access().hours().map(this::hours))
+        rows.addAll(new Details(sentences)
+                .add("sheet.ask", sheet.access().contact().map(WorkSheetView::asked))
+                .add("sheet.telephone", sheet.access().telephone())
+                .add("sheet.access", sheet.access().hours().map(this::hours))
                 .add("sheet.parking", sheet.access().parking()).add("sheet.roof", sheet.access().roof()).rows());
         return rows;
+    }
+
+    /** Name, role and telephone. */
+    private static String asked(Contact contact) {
+        return Stream.of(Optional.of(contact.name()), contact.role(), contact.telephone()).flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
     }
 
     private String hours(AccessHours hours) {
