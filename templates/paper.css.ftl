@@ -4,7 +4,7 @@
 <#function quoted text><#return text?replace("\\", "\\5C ")?replace("\"", "\\22 ")?replace("&", "\\26 ")?replace("<", "\\3C ")></#function>
 @page {
   size: <#if size == "a4">210mm 297mm<#else>8.5in 11in</#if>;
-  margin: 12mm 20mm 14mm 20mm;
+  margin: <#if working!false>8mm 14mm 11mm 14mm<#else>12mm 20mm 14mm 20mm</#if>;
   @bottom-left { content: "${quoted(title)} · ${quoted(shop.name)}"; font-family: ${footFont}; font-size: 8pt; color: #555555; }
   @bottom-right { content: "${w["page"]} " counter(page) " ${w["page.of"]} " counter(pages); font-family: Liberation Sans; font-size: 8pt; color: #555555; }
 }
@@ -33,7 +33,7 @@ a { color: inherit; text-decoration: none; }
 .head { height: 33mm; }
 .head .sender { width: 53%; padding-right: 4mm; }
 .head .kind { width: 47%; text-align: right; }
-.number { display: block; font-size: 12.5pt; font-weight: bold; white-space: nowrap; color: #1a1a1a; }
+.paper-number { display: block; font-size: 12.5pt; font-weight: bold; white-space: nowrap; color: #1a1a1a; }
 .sendername { font-size: 13pt; font-weight: bold; }
 
 .address { height: 24mm; }
@@ -87,7 +87,9 @@ a { color: inherit; text-decoration: none; }
 .signing td { width: 20%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.6mm; }
 /* Papers without charges. */
 .readings.wide { width: 100%; }
-.readings.wide .value { width: 14%; }
+.readings.wide .value { width: 13%; }
+.readings.wide .text { width: 20%; }
+.safety { font-size: 11pt; line-height: 1.15; }
 .together { page-break-inside: avoid; }
 .note { margin-top: 2.5mm; }
 .cautions { margin: 0 0 1mm 0; padding-left: 6mm; }
@@ -108,28 +110,49 @@ svg { display: inline-block; }
 .alarms thead th { border-bottom: 0.8pt solid #1a1a1a; color: #444444; font-size: 9pt; }
 .alarms td, .alarms th { padding: 0.5mm 2mm 0.5mm 0; }
 .alarms tbody td, .alarms tbody th { border-bottom: 0.3pt solid #bbbbbb; }
-.alarms .number { width: 6%; }
+.alarms .number { width: 5%; }
 .alarms .at { width: 12%; }
 .alarms .machine { width: 17%; }
-.alarms .next { width: 19%; }
+.alarms .next { width: 27%; }
+.working .alarms td, .working .alarms th { padding: 0.3mm 2mm 0.3mm 0; font-size: 9.3pt; }
 .alarms .spare { width: 9%; text-align: right; padding-right: 3mm; }
 .alarms .person { width: 6%; }
 .steps .turn { font-size: 9pt; white-space: nowrap; }
 
-.steps { -fs-table-paginate: paginate; margin-top: 1mm; }
-.steps tr { page-break-inside: avoid; }
-.steps thead th { border-bottom: 0.8pt solid #1a1a1a; padding: 0.6mm 0; color: #444444; font-size: 9pt; }
-.steps tbody td, .steps tbody th { border-bottom: 0.3pt solid #bbbbbb; padding: 1mm 2mm 1mm 0; }
-.steps .number { width: 5%; }
-.steps .state { width: 14%; }
-.steps .task { width: 38%; }
-.steps .minutes { width: 17%; text-align: right; }
-.steps tbody .minutes, .steps thead .minutes { padding-right: 4mm; }
-.steps .record { width: 18%; }
-.steps .done { width: 8%; padding-right: 0; border-left: 0.3pt solid #bbbbbb; }
-.steps thead .done { border-left: none; text-align: center; }
-.blank { border-bottom: 0.3pt solid #555555; padding-bottom: 3.6mm; margin-bottom: 0.8mm; color: #444444; font-size: 9pt; }
-.tick .box { display: inline-block; width: 2.6mm; height: 2.6mm; border: 0.6pt solid #1a1a1a; }
+/* For wet hands: large type, large boxes, cautions where the work is. */
+.working { font-size: 10pt; line-height: 1.2; }
+.working .head { height: 14mm; }
+.working .about th { width: 20%; }
+.working .axis, .working .bars { width: 182mm; }
+.working h2 { margin-top: 1.2mm; margin-bottom: 0.3mm; }
+.box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.9pt solid #1a1a1a; }
+.load td { width: 33%; padding: 0.2mm 2mm 0.2mm 0; }
+.working .cautions { font-size: 11pt; line-height: 1.12; padding-left: 4.5mm; }
+.working .cautions li { margin-bottom: 0.2mm; }
+.job { page-break-inside: avoid; page-break-after: avoid; }
+.step { page-break-inside: avoid; border-top: 0.5pt solid #999999; padding: 0.4mm 0; }
+.step .tick { width: 10mm; }
+.step .tick .box { width: 6mm; height: 6mm; }
+.step .task { padding-right: 3mm; }
+.step .blank { width: 30mm; height: 9.5mm; border: 0.6pt solid #1a1a1a; padding: 0.3mm 1mm; font-size: 9pt; color: #333333; }
+.step .name { font-size: 11pt; font-weight: bold; }
+.step .caution { font-size: 11pt; line-height: 1.1; }
+.step .when { width: 54mm; font-size: 9pt; }
+.step .turn { font-weight: bold; white-space: nowrap; }
+.boxes { margin-top: 0.8mm; }
+.boxes td { width: 25%; height: 9.5mm; border: 0.6pt solid #1a1a1a; padding: 0.4mm 1.2mm; font-size: 9pt; color: #333333; }
+.boxes.wide td { width: auto; }
+.boxes .tall { height: 13mm; }
+.ends td { width: 20%; }
+.ends .more { width: 30%; }
+.where .clock { width: 40mm; }
+.where .about th { width: 26%; }
+.boxes .taller { height: 30mm; }
+.boxes .signed { height: 14mm; width: 28%; }
+.boxes .signed.more { width: 44%; }
+.answers { text-align: right; font-size: 10pt; color: #1a1a1a; }
+.boxes .answer { width: 17mm; vertical-align: middle; font-size: 10pt; color: #1a1a1a; }
+.ending { font-size: 10.5pt; margin-top: 1mm; }
 .about.left th { width: 50%; }
 .apart { page-break-before: always; }
 .log td, .log th { border: 0.3pt solid #999999; padding: 0.8mm 1.5mm; height: 9mm; }
@@ -166,9 +189,10 @@ svg { display: inline-block; }
 .choices .value { text-align: right; padding-left: 2mm; }
 .choices .payments { white-space: nowrap; }
 /* Papers about an account. */
-.lines.account .what { width: 26%; }
-.lines.account .when { width: 19%; padding-right: 2mm; }
-.lines.account .days { width: 9%; text-align: right; }
+.lines.account .what { width: 24%; }
+.lines.account .store { width: 8%; }
+.lines.account .when { width: 17%; padding-right: 1.5mm; font-size: 9pt; }
+.lines.account .days { width: 8%; text-align: right; }
 .lines.account .amount { width: 12%; }
 .lines.account .happened { width: 58%; padding-right: 4mm; }
 .ages { margin-bottom: 1.5mm; }

@@ -11,10 +11,11 @@ import javax.money.MonetaryAmount;
  *
  * @param due the last day to pay
  * @param total with tax
+ * @param store the customer's own number of the site that it is for
  * @param payments those for this invoice, in any order
  */
 public record Invoiced(String number, LocalDate date, LocalDate due, MonetaryAmount total,
-        Optional<String> purchaseOrder, List<Payment> payments, Optional<Dispute> dispute, Place place) {
+        Optional<String> purchaseOrder, Optional<String> store, List<Payment> payments, Optional<Dispute> dispute, Place place) {
 
     /**
      * What the customer objects to.

@@ -7,11 +7,13 @@ import javax.money.MonetaryAmount;
 /**
  * An invoice that is not wholly settled on a day.
  *
+ * @param store the customer's own number of the site that it is for
  * @param credited what credit notes took off it
  * @param open the total less what was paid and credited; positive
  * @param daysLate from the day it was due; zero or negative while it is not past due
  */
-public record Owed(String number, LocalDate date, LocalDate due, Optional<String> purchaseOrder, MonetaryAmount total,
+public record Owed(String number, LocalDate date, LocalDate due, Optional<String> purchaseOrder, Optional<String> store,
+        MonetaryAmount total,
         MonetaryAmount paid, MonetaryAmount credited, MonetaryAmount open, long daysLate,
         Optional<Disputed> disputed) {
 

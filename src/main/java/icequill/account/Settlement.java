@@ -64,7 +64,8 @@ record Settlement(Account account, LocalDate day, Map<String, MonetaryAmount> cr
         MonetaryAmount paid = sum(invoice.payments());
         MonetaryAmount off = credited.getOrDefault(invoice.number(), Amounts.zero(account.currency()));
         MonetaryAmount open = invoice.total().subtract(paid).subtract(off);
-        return new Owed(invoice.number(), invoice.date(), invoice.due(), invoice.purchaseOrder(), invoice.total(),
+        return new Owed(invoice.number(), invoice.date(), invoice.due(), invoice.purchaseOrder(), invoice.store(),
+                invoice.total(),
                 paid, off, open, ChronoUnit.DAYS.between(invoice.due(), day),
                 invoice.dispute().map(dispute -> disputed(dispute, open)));
     }

@@ -29,16 +29,21 @@ public record VisitRecord(LocalDate date, Shop shop, Language language, PaperSiz
     /**
      * One machine's part of it.
      *
+     * @param used filters and parts that were put in
      * @param remarks what labels and limits contradict
      * @param confirmed that the readings are right all the same, and what was done about it
      */
-    public record Machine(MachineReport report, List<Chemical> chemicals, List<Contradiction> remarks,
+    public record Machine(MachineReport report, List<Chemical> chemicals, List<Used> used, List<Contradiction> remarks,
             Optional<String> confirmed) {
         public Machine {
             chemicals = List.copyOf(chemicals);
+            used = List.copyOf(used);
             remarks = List.copyOf(remarks);
         }
     }
+
+    /** A filter or part, named in the paper's language. */
+    public record Used(String name, Quantity quantity) {}
 
     /**
      * A cleaner or sanitizer that was used.

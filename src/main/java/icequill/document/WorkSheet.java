@@ -16,17 +16,20 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import javax.money.MonetaryAmount;
 
 /**
- * What a technician does on a planned visit, in order. It holds no prices.
+ * What a technician does on a planned visit, in order, or writes down of a repair. It holds no prices.
  *
  * @param customer whose site it is
  * @param attended as planned
+ * @param limit of what the customer pays before tax; empty where there is none
+ * @param load what the work is known to take, each once
  * @param schedule empty where nobody made a timetable
  * @param cautions all that are said on the sheet, each once
  */
 public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
-        VisitSummary attended, Access access, Optional<Schedule> schedule, List<Job> jobs, List<Caution> cautions)
+        VisitSummary attended, Access access, Optional<Limit> limit, List<Load> load, Optional<Schedule> schedule, List<Job> jobs, List<Caution> cautions)
         implements
         Paper {
 
@@ -40,13 +43,28 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
             Optional<Contact> contact, Optional<String> telephone) {}
 
     /**
+     * Beyond what sum the customer must be asked.
+     *
+     * @param raisedBy who may allow more, and how he is reached; empty where nobody said
+     */
+    public record Limit(MonetaryAmount amount, Optional<String> raisedBy) {}
+
+    /** A cleaner, sanitizer, filter or part to take along, named in the paper's language. */
+    public record Load(String name, Quantity quantity) {}
+
+    /**
      * The work at one machine.
      *
      * @param reason why it is done, as the office wrote it
+     * @param steps none where a repair is written down that nobody could plan
      */
     public record Job(Machine machine, Optional<String> reason, List<Step> steps) {
         public Job {
             steps = List.copyOf(steps);
+        }
+
+        public boolean isRepair() {
+            return steps.isEmpty();
         }
     }
 
@@ -113,6 +131,7 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
     public record ByLabel(Quantity water, Quantity most) {}
 
     public WorkSheet {
+        load = List.copyOf(load);
         jobs = List.copyOf(jobs);
         cautions = List.copyOf(cautions);
     }

@@ -9,6 +9,7 @@ import icequill.rates.Material;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitReport;
 import icequill.work.Caution;
+import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.Finding.ChemicalUse;
 import icequill.work.Hazard;
@@ -16,6 +17,7 @@ import icequill.work.Hazards;
 import icequill.work.Quantity;
 import icequill.work.SafetyPaper;
 import icequill.work.Task;
+import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.EnumSet;
@@ -26,6 +28,8 @@ import java.util.stream.Stream;
 
 /** Puts the record of a visit together: everything about it but what it costs. */
 public record RecordAssembly(VisitContext hand, Language language) {
+
+    private static final Set<ChargeClass> PUT_IN = Set.of(ChargeClass.FILTERS, ChargeClass.PARTS);
 
     public VisitRecord record(LocalDate date) {
         return new VisitRecord(date, hand.shop(), language, hand.shop().paper(), hand.site().customer().name(),
@@ -45,9 +49,23 @@ public record RecordAssembly(VisitContext hand, Language language) {
     }
 
     private VisitRecord.Machine machine(Finding finding) {
-        return new VisitRecord.Machine(report().machine(finding), chemicals(finding),
+        return new VisitRecord.Machine(report().machine(finding), chemicals(finding), used(finding),
                 hand.contradictions(finding).found().stream().map(Contradictions.Noted::what).toList(),
                 finding.confirmed());
+    }
+
+    private List<VisitRecord.Used> used(Finding finding) {
+        return hand.visit().lines().stream().filter(line -> line.outcome().isDone()
+                && line.machine().equals(Optional.of(finding.machine())))
+                .flatMap(line -> line instanceof VisitLine.MaterialUsed used ? used(used) : Stream.empty()).toList();
+    }
+
+    private Stream<VisitRecord.Used> used(VisitLine.MaterialUsed line) {
+        Material material = hand.rates().material(line.material()).orElseThrow();
+        return PUT_IN.contains(material.chargeClass())
+                ? Stream.of(new VisitRecord.Used(material.name().in(language),
+                        new Quantity(line.quantity(), material.unit())))
+                : Stream.empty();
     }
 
     /** Those that were written down, and those that only the doses of the tasks tell of. */

@@ -10,6 +10,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.rates.Material;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.StepsAssembly;
 import icequill.visits.TimetableRequest;
@@ -20,17 +21,26 @@ import icequill.work.ChemicalOrder;
 import icequill.work.Finding;
 import icequill.work.Hazard;
 import icequill.work.Hazards;
+import icequill.work.Quantity;
 import icequill.work.SafetyPaper;
 import icequill.work.Task;
+import icequill.work.VisitLine;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Puts the work sheet of a planned visit together: its tasks in their order, with what must be said of them. */
 public record WorkSheetAssembly(VisitContext hand, Language language) {
+
+    /** How long a repair takes is not known, and nobody makes timetables for a crowd. */
+    private static final Optional<ScheduleAssembly> NO_SCHEDULE = Optional.empty();
 
     /** The sheet, or why the work must not be done as it is planned. */
     public Checked<WorkSheet> sheet(LocalDate date) {
@@ -41,22 +51,23 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
                     "machines, each with its tasks"));
         }
         findings.forEach(finding -> check(finding, problems));
-        return problems.or(() -> hand).then(sound -> schedule()).map(schedule -> assembled(date, schedule));
+        boolean repairs = findings.stream().anyMatch(finding -> tasks(finding).isEmpty());
+        return problems.or(() -> hand).then(sound -> repairs ? Checked.sound(NO_SCHEDULE) : schedule()).map(schedule -> assembled(date, schedule));
     }
 
-    /** Nobody makes timetables for a crowd. */
     private Checked<Optional<ScheduleAssembly>> schedule() {
         TimetableRequest planning = TimetableRequest.of(hand, OptionalInt.empty());
         return planning.people().size() > Crew.MOST
-                ? Checked.sound(Optional.empty())
+                ? Checked.sound(NO_SCHEDULE)
                 : planning.timetable()
                         .map(table -> Optional.of(new ScheduleAssembly(hand, table, planning.people(), language)));
     }
 
     private void check(Finding finding, Problems problems) {
-        if (tasks(finding).isEmpty()) {
+        if (tasks(finding).isEmpty() && hand.visit().call().isEmpty()) {
             problems.add(new Problem(Code.MISSING, finding.place(),
-                    "no task is planned for the machine \"" + finding.machine() + "\"", "tasks"));
+                    "no task is planned for the machine \"" + finding.machine() + "\"",
+                    "tasks, or the visit's call, for a sheet on which a repair is written down"));
         }
         problems.addAll(ChemicalOrder.problems(tasks(finding).stream()
                 .map(task -> new ChemicalOrder.Step(task.id(), hand.rates().chemistry(task), task.procedure(),
@@ -76,10 +87,37 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         Site site = hand.site();
         List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(finding -> job(finding, schedule)).toList();
         return new WorkSheet(date, hand.shop(), language, hand.shop().paper(), site.customer().name(),
-                report().attendedWithoutLimit(), new WorkSheet.Access(site.access(), site.parking(), site.roof(),
-                        site.contactFor(Contact.Purpose.VISITS), site.contacts().telephone()),
-                schedule.map(ScheduleAssembly::schedule), jobs,
+                report().attendedWithoutLimit(), access(), limit(), load(), schedule.map(ScheduleAssembly::schedule), jobs,
                 cautions(jobs));
+    }
+
+    private WorkSheet.Access access() {
+        Site site = hand.site();
+        return new WorkSheet.Access(site.access(), site.parking(), site.roof(),
+                site.contactFor(Contact.Purpose.VISITS), site.contacts().telephone());
+    }
+
+    private Optional<WorkSheet.Limit> limit() {
+        Optional<String> approver = hand.visit().order().approver().or(() -> hand.site().contactFor(Contact.Purpose.APPROVALS)
+                .map(who -> who.telephone().map(number -> who.name() + ", " + number).orElse(who.name())));
+        return hand.visit().order().limit().map(amount -> new WorkSheet.Limit(amount, approver));
+    }
+
+    /** What the tasks dose, and the filters and parts that the visit names. */
+    private List<WorkSheet.Load> load() {
+        Map<String, BigDecimal> amounts = new LinkedHashMap<>();
+        hand.visit().findings().forEach(finding -> {
+            Machine machine = hand.site().machine(finding.machine()).orElseThrow();
+            tasks(finding).stream().flatMap(task -> task.doses().stream()).forEach(dose -> amounts.merge(
+                    dose.material(), dose.quantity(machine.harvestRate()).orElseThrow(), BigDecimal::add));
+        });
+        hand.visit().lines().stream().flatMap(line -> line instanceof VisitLine.MaterialUsed used
+                ? Stream.of(used)
+                : Stream.empty()).forEach(used -> amounts.merge(used.material(), used.quantity(), BigDecimal::add));
+        return amounts.entrySet().stream().map(each -> {
+            Material material = hand.rates().material(each.getKey()).orElseThrow();
+            return new WorkSheet.Load(material.name().in(language), new Quantity(each.getValue(), material.unit()));
+        }).toList();
     }
 
     private WorkSheet.Job job(Finding finding, Optional<ScheduleAssembly> schedule) {
@@ -93,6 +131,7 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
     private List<Caution> cautions(List<WorkSheet.Job> jobs) {
         Set<Hazard> hazards = Hazards.always();
         jobs.forEach(job -> hazards.addAll(Hazards.of(hand.site(), job.machine())));
+        jobs.stream().filter(WorkSheet.Job::isRepair).forEach(job -> hazards.addAll(Hazards.ofRepair(job.machine())));
         Set<Caution> all = Hazard.cautions(SafetyPaper.WORK_SHEET, hazards);
         jobs.forEach(job -> job.steps().forEach(step -> all.addAll(step.cautions())));
         return List.copyOf(all);

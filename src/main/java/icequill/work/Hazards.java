@@ -70,6 +70,17 @@ public final class Hazards {
         return found;
     }
 
+    /** Those of a repair whose cause nobody knows yet: whatever may have to be opened or reached. */
+    public static Set<Hazard> ofRepair(Machine machine) {
+        Set<Hazard> found = ofSwitchingOff(machine);
+        found.add(Hazard.POWER_RETURNS);
+        found.add(Hazard.WATER_PRESSURE);
+        found.add(machine.ejectsByAuger() ? Hazard.AUGER : Hazard.BELOW_CIRCULATION);
+        add(found, Hazard.FINS, machine.cooling() == Machine.Cooling.AIR);
+        add(found, Hazard.FALL, machine.form() == Machine.Form.REMOTE && !machine.groundLevel());
+        return found;
+    }
+
     /** Those that the customer's own people have when they brush the condenser of a machine that is unplugged. */
     public static Set<Hazard> ofBrushing(Machine machine) {
         Set<Hazard> found = ofSwitchingOff(machine);

@@ -166,7 +166,7 @@ class AccountTest {
         Account account = new Account(USD,
                 List.of(invoice("A", 40, "100", payment(30, "60"), payment(20, "41")), invoice("A", 30, "1"),
                         disputed(invoice("B", 20, "10"), Optional.of(usd("11"))),
-                        new Invoiced("D", DAY, DAY.minusDays(1), usd("5"), Optional.empty(), List.of(),
+                        new Invoiced("D", DAY, DAY.minusDays(1), usd("5"), Optional.empty(), Optional.empty(), List.of(),
                                 Optional.empty(), Place.NOWHERE)),
                 List.of(credit("C", 100, "101", "A", payment(101, "102")), credit("E", 1, "1", "AA")), List.of());
 
@@ -206,13 +206,14 @@ class AccountTest {
     /** Dated 30 days before it was due. */
     private static Invoiced invoice(String number, int daysLate, String total, Payment... payments) {
         LocalDate due = DAY.minusDays(daysLate);
-        return new Invoiced(number, due.minusDays(30), due, usd(total), Optional.empty(), List.of(payments),
+        return new Invoiced(number, due.minusDays(30), due, usd(total), Optional.empty(), Optional.empty(),
+                List.of(payments),
                 Optional.empty(), Place.NOWHERE);
     }
 
     private static Invoiced disputed(Invoiced invoice, Optional<MonetaryAmount> amount) {
         return new Invoiced(invoice.number(), invoice.date(), invoice.due(), invoice.total(), Optional.empty(),
-                invoice.payments(), Optional.of(new Invoiced.Dispute("late", amount, Place.NOWHERE)), Place.NOWHERE);
+                Optional.empty(), invoice.payments(), Optional.of(new Invoiced.Dispute("late", amount, Place.NOWHERE)), Place.NOWHERE);
     }
 
     private static Credited credit(String number, int daysAgo, String total, String corrects, Payment... paidBack) {

@@ -160,8 +160,8 @@ class PlanQuoteTest {
     @Test
     void quote_bandOfAFewDays_hasItsPriceWithoutADate() throws IOException {
         replace("pricing/labor.yaml",
-                "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y feriados}}",
-                "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y feriados}}\n"
+                "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y días festivos}}",
+                "sundays-and-holidays, name: {en: Sundays and holidays, es: domingos y días festivos}}\n"
                         + "  - {id: feasts, name: {en: feasts, es: fiestas}}");
         replace("pricing/labor.yaml", "onHolidays: sundays-and-holidays", "onHolidays: feasts");
         replace("pricing/labor.yaml", "sundays-and-holidays: 196.00", "sundays-and-holidays: 196.00, feasts: 250.00");

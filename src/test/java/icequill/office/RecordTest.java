@@ -76,6 +76,25 @@ class RecordTest {
         assertThat(record.safeFrom().orElseThrow()).hasToString("2026-04-14T12:30-04:00[America/New_York]");
     }
 
+    /** What an inspector asks for: which machine of what size, what was put in, what was done; a pH to a tenth. */
+    @Test
+    void record_asPrinted_tellsWhatWasDone() {
+        assertThat(text("spring-cleaning-bakery")).contains("Visit record spring-cleaning-bakery",
+                "makes cubes in batches, cooled by air, up to 350 lb of ice in 24 h", "Water filter cartridge, 1",
+                "Reason Quarterly cleaning.", "condenser brushed along its fins",
+                "Food-contact sanitizer DEMO-00000-1 2 fl oz 10 min – 200",
+                "Nickel-safe descaler – 16 fl oz 22 min 7.1 –").doesNotContain("brush the condenser", "Complaint");
+        assertThat(text("packs-and-discount-mercado")).contains("7.0").contains("Se enjuagó tres veces");
+    }
+
+    private String text(String visit) {
+        VisitContext hand = hand(folder.resolve("visits/" + visit + ".yaml"));
+        VisitRecord record = new RecordAssembly(hand, hand.language(Optional.empty())).record(DAY);
+        String html = Printer.of(folder).html(record).orElseThrow().text();
+        return html.substring(html.indexOf("<body>")).replaceAll("<[^>]*>", " ").replace('\u00a0', ' ')
+                .replaceAll("\\s+", " ");
+    }
+
     /** Chemicals of which nothing was noted are known by the tasks' doses. */
     @Test
     void record_nothingNoted_chemicalsOfTheTasks() {

@@ -79,7 +79,8 @@ public record AccountFixture(Invoice billed, int lines) {
 
     private Invoiced invoiced(String number, LocalDate due, Optional<Invoiced.Dispute> dispute,
             List<Payment> payments) {
-        return new Invoiced(number, due.minusDays(30), due, amount("1300"), Optional.of("PO-9"), payments, dispute,
+        return new Invoiced(number, due.minusDays(30), due, amount("1300"), Optional.of("PO-9"),
+                Optional.of("04" + number.length()), payments, dispute,
                 Place.NOWHERE);
     }
 

@@ -244,7 +244,10 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                         Optional.of(new Contact("Bo <Hart>", Optional.of("kitchen manager"),
                                 Set.of(Contact.Purpose.VISITS), Optional.of("607-555-0151"), Optional.empty())),
                         Optional.of("607-555-0150")),
-                Optional.of(schedule), List.of(new WorkSheet.Job(machine, Optional.of("Quarterly."), steps)),
+                Optional.of(new WorkSheet.Limit(amount("900"), Optional.of("Imre"))),
+                List.of(new WorkSheet.Load("descaler <mild>", new Quantity(new BigDecimal("16"), Unit.FLUID_OUNCE))),
+                Optional.of(schedule), List.of(new WorkSheet.Job(machine, Optional.of("Quarterly."), steps),
+                        new WorkSheet.Job(machine, Optional.of("No <ice>."), List.of())),
                 List.of(Caution.values()));
     }
 
@@ -259,7 +262,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         List<VisitRecord.Chemical> chemicals = new ArrayList<>(Collections.nCopies(lines, cleaner));
         chemicals.add(sanitizer);
         return new VisitRecord(billed.date(), billed.shop(), language, size, customer, billed.attended(),
-                List.of(new VisitRecord.Machine(billed.machines().getFirst(), chemicals, remarks(),
+                List.of(new VisitRecord.Machine(billed.machines().getFirst(), chemicals,
+                        List.of(new VisitRecord.Used("water filter <new>", Quantity.of(1, Unit.EACH))), remarks(),
                         Optional.of("Flushed <twice> more."))),
                 Optional.of(billed.attended().left().plusHours(1)), Optional.of(LocalDate.of(2026, 8, 13)),
                 List.of(Caution.GAS_SUSPECTED));

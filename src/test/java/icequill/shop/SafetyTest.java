@@ -69,7 +69,7 @@ class SafetyTest {
     static Stream<Row> rows() {
         return Stream.of(
                 says(Hazard.CHEMICAL, CLEANING,
-                        "label of the product, its safety data sheet; chemical-resistant gloves",
+                        "Label of the product, its safety data sheet; chemical-resistant gloves",
                         "etiqueta del producto, su ficha de seguridad; guantes resistentes a químicos"),
                 says(Hazard.ACID, CLEANING,
                         "gloves that resist acid; closed goggles; cleaner into water, never water into",
@@ -157,8 +157,8 @@ class SafetyTest {
                 says(Hazard.LIVE_PARTS, SafetyPaper.BRUSHING_SHEET, BRUSHING, "only by people qualified for it",
                         "solo personas calificadas para ello"),
                 says(Hazard.WATER_PRESSURE, CLEANING,
-                        "pressure let out before you open a filter; Water off; Pressure let out; New cartridge flushed",
-                        "presión liberada antes de abrir un filtro; Agua cerrada; Presión liberada; Cartucho nuevo enjuagado"),
+                        "pressure let out before you open a filter; Water off; Pressure let out; Cartridge flushed",
+                        "presión liberada antes de abrir un filtro; Agua cerrada; Presión fuera; Cartucho enjuagado"),
                 hushed(Hazard.WATER_PRESSURE, FLAKES, "before you open a filter", "antes de abrir un filtro"),
                 says(Hazard.LOCAL_LAW, CLEANING, "Local codes and the rules of licensed trades",
                         "Los reglamentos locales y las normas de los oficios con licencia"),

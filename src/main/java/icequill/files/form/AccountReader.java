@@ -80,7 +80,7 @@ public final class AccountReader {
     private Optional<Invoiced> invoiced(Fields entry) {
         return entry.text("number").flatMap(number -> entry.day("date").flatMap(date -> entry.day("due")
                 .flatMap(due -> total(entry).map(total -> new Invoiced(number, date, due, total,
-                        entry.text("purchaseOrder"), payments(entry, "payments"),
+                        entry.text("purchaseOrder"), entry.text("store"), payments(entry, "payments"),
                         entry.child("disputed").map(this::dispute), entry.place())))));
     }
 

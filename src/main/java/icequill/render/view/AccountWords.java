@@ -5,8 +5,13 @@ import icequill.account.OpenCredit;
 import icequill.account.Owed;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.money.Amounts;
 import icequill.render.words.Sentences;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -50,6 +55,21 @@ record AccountWords(Sentences sentences) {
                 owed.disputed()
                         .map(part -> sentences.word("account.disputed", amount(part.amount()), part.reason()))
                         .stream()));
+    }
+
+    /** What of a sum is for each of several stores, which a group's accounts office books apart; none where there is one. */
+    List<Map<String, String>> byStore(List<Owed> all, Function<Owed, MonetaryAmount> part) {
+        Map<String, List<MonetaryAmount>> stores = new TreeMap<>();
+        all.forEach(owed -> stores.computeIfAbsent(owed.store().orElse(""), store -> new ArrayList<>())
+                .add(part.apply(owed)));
+        return stores.size() < 2
+                ? List.of()
+                : stores.entrySet().stream().map(each -> Map.of("store",
+                        each.getKey().isEmpty()
+                                ? sentences.word("account.no-store")
+                                : sentences.word("account.of-store", each.getKey()),
+                        "amount", amount(Amounts.sum(each.getValue(), each.getValue().getFirst().getCurrency()))))
+                        .toList();
     }
 
     String purchaseOrder(String order) {

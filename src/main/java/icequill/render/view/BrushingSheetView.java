@@ -45,7 +45,7 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
         model.put("left", sheet.left().stream().map(this::left).toList());
         model.put("rows", rows(sheet.comparison()));
         model.put("cautions",
-                sheet.cautions().stream().map(caution -> WorkSheetView.caution(caution, sentences)).toList());
+                sheet.cautions().stream().map(new CautionWords(sentences)::full).toList());
         model.put("savings", sheet.savings().map(this::savings).orElse(List.of()));
         model.put("electricity", sheet.savings().flatMap(BrushingSheet.Savings::electricity)
                 .map(range -> sentences.word("brushing.electricity", round(range.low()), round(range.high()),

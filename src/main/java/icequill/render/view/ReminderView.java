@@ -32,6 +32,9 @@ public record ReminderView(Reminder reminder, Sentences sentences, AccountWords 
         model.put("opening", sentences.word("reminder.opening." + key()));
         model.put("claims", reminder.claims().claims().stream().map(this::claim).toList());
         model.put("asked", words.amount(reminder.claims().asked()));
+        model.put("stores", words.byStore(reminder.claims().claims().stream().map(Claim::owed).toList(),
+                owed -> reminder.claims().claims().stream().filter(claim -> claim.owed().equals(owed)).findFirst()
+                        .orElseThrow().asked()));
         model.put("onTop", reminder.claims().claims().stream().flatMap(this::onTop).toList());
         model.put("basis", reminder.late().map(late -> sentences.word("reminder.basis",
                 sentences.formats().percent(late.rate().value()), sentences.in(late.basis()))).orElse(""));
@@ -68,7 +71,8 @@ public record ReminderView(Reminder reminder, Sentences sentences, AccountWords 
                         .stream(),
                 Stream.of(claim.setOff()).filter(off -> !off.isZero())
                         .map(off -> sentences.word("reminder.less-credit", words.amount(off)))));
-        return Map.of("what", words.named(owed), "note", note, "date", sentences.formats().day(owed.date()), "due",
+        return Map.of("what", words.named(owed), "note", note, "store",
+                owed.store().orElse(""), "date", sentences.formats().day(owed.date()), "due",
                 sentences.formats().day(owed.due()), "days", String.valueOf(owed.daysLate()), "total",
                 words.amount(owed.total()), "asked", words.amount(claim.asked()));
     }

@@ -44,14 +44,17 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         model.put("notes", notes());
         model.put("people", IntStream.range(0, schedule.people().size()).mapToObj(this::person).toList());
         model.put("ticks", ticks());
-        model.put("rows", jobs.stream().map(this::row).toList());
+        model.put("rows", jobs.stream().filter(job -> !job.isRepair()).map(this::row).toList());
         model.put("alarms", IntStream.range(0, schedule.alarms().size()).mapToObj(this::alarm).toList());
+        model.put("spare", schedule.alarms().stream().flatMap(alarm -> alarm.next().stream())
+                .anyMatch(next -> next.spare() > 0));
         return model;
     }
 
-    /** When a step is done, as in {@code 9:05 AM – 9:15 AM}. */
+    /** When a step is done, as in {@code 9:05 – 9:15 AM}. */
     String times(Turn turn) {
-        return time(schedule.at(turn.start())) + " – " + time(schedule.at(turn.over()));
+        return sentences.formats().span(schedule.at(turn.start()).toLocalTime(),
+                schedule.at(turn.over()).toLocalTime());
     }
 
     private String time(ZonedDateTime moment) {
@@ -62,12 +65,14 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         String minutes = String.valueOf(schedule.minutes());
         String end = time(schedule.at(schedule.minutes()));
         int gap = schedule.minutes() - schedule.bound();
-        List<String> notes = new ArrayList<>(List.of(
-                sentences.word("timetable.length", minutes, end, String.valueOf(schedule.walking())),
-                gap == 0
-                        ? sentences.word("timetable.proven")
-                        : sentences.word("timetable.bound", String.valueOf(gap)),
-                sentences.word("timetable.slips")));
+        List<String> notes = new ArrayList<>();
+        notes.add(schedule.walking() == 0
+                ? sentences.word("timetable.length", minutes, end)
+                : sentences.word("timetable.length-walking", minutes, end, String.valueOf(schedule.walking())));
+        if (gap > 0) {
+            notes.add(sentences.word("timetable.bound", String.valueOf(gap)));
+        }
+        notes.add(sentences.word("timetable.slips"));
         schedule.remarks().forEach(remark -> notes.add(sentences.say(remark)));
         return notes;
     }

@@ -1,6 +1,7 @@
 package icequill.render.view;
 
 import icequill.account.Ageing;
+import icequill.account.Owed;
 import icequill.document.Statement;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ public record StatementView(Statement statement, Sentences sentences, AccountWor
         model.put("pay", pay());
         model.put("open", open());
         model.put("balance", amount(statement.balance()));
+        model.put("stores", stores());
         model.put("brackets", brackets(statement.ageing()));
         model.put("since", sentences.word("statement.since", sentences.formats().day(statement.since())));
         model.put("forward", Map.of("date", sentences.formats().day(statement.since()), "balance",
@@ -35,6 +37,16 @@ public record StatementView(Statement statement, Sentences sentences, AccountWor
         model.put("lines", statement.lines().stream().map(this::line).toList());
         model.put("later", words.later(statement.later()));
         return model;
+    }
+
+    /** The stores' parts of the balance, and what is to the customer's credit as a whole. */
+    private List<Map<String, String>> stores() {
+        List<Map<String, String>> stores = new ArrayList<>(words.byStore(statement.owed(), Owed::open));
+        if (!stores.isEmpty() && !statement.credits().isEmpty()) {
+            stores.add(Map.of("store", sentences.word("account.credits"), "amount",
+                    amount(statement.balance().subtract(statement.ageing().sum()))));
+        }
+        return stores;
     }
 
     private String day() {
@@ -50,11 +62,13 @@ public record StatementView(Statement statement, Sentences sentences, AccountWor
     /** What is open, and what the customer has to his credit: their last column adds up to the balance. */
     private List<Map<String, String>> open() {
         List<Map<String, String>> rows = new ArrayList<>();
-        statement.owed().forEach(owed -> rows.add(Map.of("what", words.named(owed), "note", words.state(owed), "date",
+        statement.owed().forEach(owed -> rows.add(Map.of("what", words.named(owed), "note", words.state(owed), "store",
+                owed.store().orElse(""), "date",
                 sentences.formats().day(owed.date()), "due", sentences.formats().day(owed.due()), "total",
                 amount(owed.total()), "settled", amount(owed.paid().add(owed.credited())), "open",
                 amount(owed.open()))));
-        statement.credits().forEach(credit -> rows.add(Map.of("what", words.named(credit), "note", "", "date",
+        statement.credits().forEach(credit -> rows.add(Map.of("what", words.named(credit), "note", "", "store",
+                "", "date",
                 sentences.formats().day(credit.date()), "due", "", "total", "", "settled", "", "open",
                 amount(credit.open().negate()))));
         return rows;

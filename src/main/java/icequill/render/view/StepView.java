@@ -7,31 +7,46 @@ import icequill.document.WorkSheet.Step;
 import icequill.explain.ConstantKey;
 import icequill.party.Machine;
 import icequill.render.words.Sentences;
+import icequill.work.Caution;
 import icequill.work.MachineState;
 import icequill.work.Part;
 import icequill.work.Procedure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
  * One step of a work sheet as texts.
  *
  * @param machine that it is done at
- * @param sheet by whose numbers of cautions a step refers to them
  */
 record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences) {
 
     private static final int FILTER_TICKS = 5;
+    /** What is settled before the first step needs no reminder at each. */
+    private static final Set<Caution> BEFORE_ALL = Set.of(Caution.LABEL_FIRST, Caution.BLEACH_BY_STRENGTH,
+            Caution.DISCARD_FIRST_ICE);
 
-    Map<String, Object> model() {
+    /** @param said cautions that the sheet told in full already; of these a few words are enough */
+    Map<String, Object> model(Set<Caution> said) {
         return Map.of("name", name(), "state", state(), "minutes", minutes(), "turn", turn(), "details", details(),
-                "ticks",
-                ticks(),
+                "cautions", step.cautions().stream().filter(caution -> !said.contains(caution))
+                        .map(new CautionWords(sentences)::full).toList(),
+                "reminders", reminders(said),
+                "ticks", ticks(),
                 "blanks", step.procedure().readings().stream()
                         .map(reading -> sentences.word("measure." + ConstantKey.of(reading))).toList());
+    }
+
+    /** Gloves that resist acid do for what else is in the step. */
+    private List<String> reminders(Set<Caution> said) {
+        boolean acid = step.cautions().contains(Caution.ACID_GLOVES);
+        return step.cautions().stream()
+                .filter(caution -> said.contains(caution) && !BEFORE_ALL.contains(caution)
+                        && !(acid && caution == Caution.GLOVES_AND_EYES))
+                .map(new CautionWords(sentences)::brief).toList();
     }
 
     private String name() {
@@ -55,22 +70,29 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
                 : List.of();
     }
 
-    /** When it is done and by whom, a line each; none without a timetable. */
-    private List<String> turn() {
-        return sheet.schedule().flatMap(schedule -> step.turn().map(turn -> turn(schedule, turn))).orElse(List.of());
+    /** When it is done, and where there are several people by whom; empty without a timetable. */
+    private String turn() {
+        return sheet.schedule().flatMap(schedule -> step.turn().map(turn -> turn(schedule, turn))).orElse("");
     }
 
-    private List<String> turn(Schedule schedule, WorkSheet.Turn turn) {
+    private String turn(Schedule schedule, WorkSheet.Turn turn) {
         String times = new ScheduleView(schedule, sheet.jobs(), sentences).times(turn);
-        return turn.people().isEmpty() ? List.of(times) : List.of(times, ScheduleView.letters(turn.people()));
+        return turn.people().isEmpty() || schedule.people().size() == 1
+                ? times
+                : times + " · " + ScheduleView.letters(turn.people());
     }
 
+    /** What passes by itself afterwards, and how long it takes where no times of day say so; nothing for switching. */
     private String minutes() {
         if (step.kind() != WorkSheet.Kind.TASK) {
-            return "–";
+            return "";
         }
-        String attended = String.valueOf(step.attended());
-        return step.unattended() == 0 ? attended : attended + " + " + step.unattended();
+        String attended = sentences.duration(step.attended());
+        String alone = sentences.duration(step.unattended());
+        if (turn().isEmpty()) {
+            return step.unattended() == 0 ? attended : sentences.word("sheet.then", attended, alone);
+        }
+        return step.unattended() == 0 ? "" : sentences.word("sheet.alone", alone);
     }
 
     private List<String> details() {
@@ -81,10 +103,6 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
                 String.valueOf(timer.most()))));
         if (procedure.flushes() > 0) {
             details.add(sentences.word("sheet.flushes", String.valueOf(procedure.flushes())));
-        }
-        if (!step.cautions().isEmpty()) {
-            details.add(sentences.word("sheet.see", step.cautions().stream().map(sheet.cautions()::indexOf).sorted()
-                    .map(index -> String.valueOf(index + 1)).collect(Collectors.joining(", "))));
         }
         return details;
     }

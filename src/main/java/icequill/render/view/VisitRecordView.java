@@ -3,6 +3,7 @@ package icequill.render.view;
 import icequill.document.VisitRecord;
 import icequill.document.VisitRecord.Chemical;
 import icequill.explain.ConstantKey;
+import icequill.party.Machine;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import icequill.work.Caution;
@@ -30,7 +31,7 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
 
     private Map<String, Object> model() {
         Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(visit, sentences.word("record.title"), sentences).model(visit.customer(),
+                new LetterView(visit, title(), sentences).model(visit.customer(),
                         visit.attended().site(), visit.attended().address(), facts()));
         VisitView view = new VisitView(visit.attended(), List.of(), sentences);
         model.put("visitRows", view.visitRows());
@@ -40,9 +41,13 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
         return model;
     }
 
+    /** Its number is the shop's own for the visit. */
+    private Title title() {
+        return new Title(sentences.word("record.title"), Optional.of(visit.attended().visit()));
+    }
+
     private List<Map<String, String>> facts() {
-        return new Details(sentences).add("record.visit", visit.attended().visit())
-                .add("fact.service", sentences.formats().day(visit.attended().arrived().toLocalDate()))
+        return new Details(sentences).add("fact.service", sentences.formats().day(visit.attended().arrived().toLocalDate()))
                 .add("record.written", sentences.formats().day(visit.date()))
                 .add("fact.purchase-order", visit.attended().order().purchaseOrder())
                 .add("fact.store", visit.attended().storeNumber()).rows();
@@ -50,17 +55,37 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
 
     private Map<String, Object> machine(VisitView view, VisitRecord.Machine machine) {
         Map<String, Object> model = new LinkedHashMap<>(view.machine(machine.report()));
+        Details details = new Details(sentences).add("sheet.machine", kind(machine.report().machine()));
+        view.reportRows(machine.report(), details);
+        model.put("rows", details.add("record.used", used(machine)).rows());
         model.put("remarks", remarks(machine));
         model.put("chemicals", machine.chemicals().stream().map(this::chemical).toList());
         return model;
     }
 
+    private String kind(Machine machine) {
+        return String.join(", ", sentences.word("make." + ConstantKey.of(machine.make())),
+                sentences.word("cooling." + ConstantKey.of(machine.cooling())),
+                sentences.word("record.rate", sentences.formats().number(machine.harvestRate())));
+    }
+
+    private Optional<String> used(VisitRecord.Machine machine) {
+        return machine.used().stream()
+                .map(part -> Sentences.capitalized(part.name()) + ", " + sentences.quantity(part.quantity()))
+                .reduce((one, other) -> one + "; " + other);
+    }
+
+    /** A pH is told to a tenth at least. */
+    private String ph(BigDecimal number) {
+        return sentences.formats().number(number, Math.max(1, number.stripTrailingZeros().scale()));
+    }
+
     private Map<String, String> chemical(Chemical chemical) {
         return Map.of("name", Sentences.capitalized(chemical.name()), "registration",
-                chemical.registration().map(number -> sentences.word("record.registration", number)).orElse(""),
+                chemical.registration().orElse(NONE),
                 "dose", chemical.dose().map(sentences::quantity).orElse(NONE), "minutes",
                 chemical.minutes().map(minutes -> sentences.quantity(new Quantity(minutes, Unit.MINUTE))).orElse(NONE),
-                "ph", chemical.ph().map(sentences.formats()::number).orElse(NONE), "ppm",
+                "ph", chemical.ph().map(this::ph).orElse(NONE), "ppm",
                 chemical.ppm().map(sentences.formats()::number).orElse(NONE));
     }
 
@@ -86,7 +111,7 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
     /** What the customer's people must know of machines that are on the record. */
     private List<String> cautions() {
         List<String> cautions = new ArrayList<>(
-                visit.cautions().stream().map(caution -> WorkSheetView.caution(caution, sentences)).toList());
+                visit.cautions().stream().map(new CautionWords(sentences)::full).toList());
         if (visit.cautions().contains(Caution.GAS_SUSPECTED)) {
             cautions.add(sentences.word("record.gas-machines", visit.machines().stream()
                     .map(machine -> machine.report().machine())

@@ -72,15 +72,20 @@ record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences s
     }
 
     Map<String, Object> machine(MachineReport report) {
+        return Map.of("name", new MachineName(report.machine(), sentences).text(), "rows",
+                reportRows(report, new Details(sentences)).rows(), "readings",
+                report.finding().readings().stream().map(VisitView::reading).toList());
+    }
+
+    /** Why, what was found and done, and what was recommended, after what stands there already. */
+    Details reportRows(MachineReport report, Details details) {
         Finding finding = report.finding();
-        Details details = new Details(sentences)
-                .add(attended.call().isPresent() ? "machine.complaint" : "machine.reason", finding.complaint())
+        details.add(attended.call().isPresent() ? "machine.complaint" : "machine.reason", finding.complaint())
                 .add("machine.cause", finding.cause()).add("machine.correction", finding.correction())
                 .add("machine.tasks", tasks(report.tasks()));
         finding.recommendations().forEach(advice -> details.add(
                 advice.accepted() ? "machine.recommended-accepted" : "machine.recommended-declined", advice.text()));
-        return Map.of("name", new MachineName(report.machine(), sentences).text(), "rows", details.rows(), "readings",
-                finding.readings().stream().map(VisitView::reading).toList());
+        return details;
     }
 
     private static Optional<String> tasks(List<String> tasks) {

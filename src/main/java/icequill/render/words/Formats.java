@@ -70,6 +70,14 @@ public record Formats(Language language, String country, Words words) {
                 : new DateForms(words).written(day, MONTH_FIRST.contains(country));
     }
 
+    /** From a time to another one; the half of the day is said once where it is the same. */
+    public String span(LocalTime from, LocalTime until) {
+        String whole = time(from);
+        int half = whole.indexOf('\u00a0');
+        boolean once = half > 0 && (from.getHour() < NOON) == (until.getHour() < NOON);
+        return (once ? whole.substring(0, half) : whole) + " – " + time(until);
+    }
+
     public String time(LocalTime time) {
         if (!TWELVE_HOURS.contains(country)) {
             return time.toString().substring(0, "00:00".length());
