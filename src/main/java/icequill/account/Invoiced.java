@@ -15,7 +15,8 @@ import javax.money.MonetaryAmount;
  * @param payments those for this invoice, in any order
  */
 public record Invoiced(String number, LocalDate date, LocalDate due, MonetaryAmount total,
-        Optional<String> purchaseOrder, Optional<String> store, List<Payment> payments, Optional<Dispute> dispute, Place place) {
+        Optional<String> purchaseOrder, Optional<String> store, List<Payment> payments, Optional<Dispute> dispute,
+        Place place) {
 
     /**
      * What the customer objects to.

@@ -29,7 +29,8 @@ import javax.money.MonetaryAmount;
  * @param cautions all that are said on the sheet, each once
  */
 public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize size, String customer,
-        VisitSummary attended, Access access, Optional<Limit> limit, List<Load> load, Optional<Schedule> schedule, List<Job> jobs, List<Caution> cautions)
+        VisitSummary attended, Access access, Optional<Limit> limit, List<Load> load, Optional<Schedule> schedule,
+        List<Job> jobs, List<Caution> cautions)
         implements
         Paper {
 

@@ -52,7 +52,8 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         }
         findings.forEach(finding -> check(finding, problems));
         boolean repairs = findings.stream().anyMatch(finding -> tasks(finding).isEmpty());
-        return problems.or(() -> hand).then(sound -> repairs ? Checked.sound(NO_SCHEDULE) : schedule()).map(schedule -> assembled(date, schedule));
+        return problems.or(() -> hand).then(sound -> repairs ? Checked.sound(NO_SCHEDULE) : schedule())
+                .map(schedule -> assembled(date, schedule));
     }
 
     private Checked<Optional<ScheduleAssembly>> schedule() {
@@ -87,7 +88,8 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         Site site = hand.site();
         List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(finding -> job(finding, schedule)).toList();
         return new WorkSheet(date, hand.shop(), language, hand.shop().paper(), site.customer().name(),
-                report().attendedWithoutLimit(), access(), limit(), load(), schedule.map(ScheduleAssembly::schedule), jobs,
+                report().attendedWithoutLimit(), access(), limit(), load(), schedule.map(ScheduleAssembly::schedule),
+                jobs,
                 cautions(jobs));
     }
 
@@ -98,8 +100,9 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
     }
 
     private Optional<WorkSheet.Limit> limit() {
-        Optional<String> approver = hand.visit().order().approver().or(() -> hand.site().contactFor(Contact.Purpose.APPROVALS)
-                .map(who -> who.telephone().map(number -> who.name() + ", " + number).orElse(who.name())));
+        Optional<String> approver = hand.visit().order().approver()
+                .or(() -> hand.site().contactFor(Contact.Purpose.APPROVALS)
+                        .map(who -> who.telephone().map(number -> who.name() + ", " + number).orElse(who.name())));
         return hand.visit().order().limit().map(amount -> new WorkSheet.Limit(amount, approver));
     }
 

@@ -166,7 +166,8 @@ class AccountTest {
         Account account = new Account(USD,
                 List.of(invoice("A", 40, "100", payment(30, "60"), payment(20, "41")), invoice("A", 30, "1"),
                         disputed(invoice("B", 20, "10"), Optional.of(usd("11"))),
-                        new Invoiced("D", DAY, DAY.minusDays(1), usd("5"), Optional.empty(), Optional.empty(), List.of(),
+                        new Invoiced("D", DAY, DAY.minusDays(1), usd("5"), Optional.empty(), Optional.empty(),
+                                List.of(),
                                 Optional.empty(), Place.NOWHERE)),
                 List.of(credit("C", 100, "101", "A", payment(101, "102")), credit("E", 1, "1", "AA")), List.of());
 
@@ -213,7 +214,8 @@ class AccountTest {
 
     private static Invoiced disputed(Invoiced invoice, Optional<MonetaryAmount> amount) {
         return new Invoiced(invoice.number(), invoice.date(), invoice.due(), invoice.total(), Optional.empty(),
-                Optional.empty(), invoice.payments(), Optional.of(new Invoiced.Dispute("late", amount, Place.NOWHERE)), Place.NOWHERE);
+                Optional.empty(), invoice.payments(), Optional.of(new Invoiced.Dispute("late", amount, Place.NOWHERE)),
+                Place.NOWHERE);
     }
 
     private static Credited credit(String number, int daysAgo, String total, String corrects, Payment... paidBack) {

@@ -53,23 +53,26 @@ class ImportTest {
     @Test
     void siteByFormAndByCommands_isTheSame() throws IOException {
         BookShop form = BookShop.empty(folder.resolve("form"), Database.SQLITE);
-        form.json("import", form.write("mill.yaml", """
-                form: customer
-                format: 1
-                id: mill
-                name: Mill
-                billTo: [{name: Mill, address: {street: [4 Mill Lane], city: Alderton, region: NY, postalCode: "10999", country: US}}]
-                ---
-                form: site
-                format: 1
-                id: lane
-                customer: mill
-                name: Lane
-                address: {street: [4 Mill Lane], city: Alderton, region: NY, postalCode: "10999", country: US}
-                kind: bakery
-                miles: 3
-                taxPlace: alder-county
-                """).toString());
+        form.json("import",
+                form.write("mill.yaml",
+                        """
+                                form: customer
+                                format: 1
+                                id: mill
+                                name: Mill
+                                billTo: [{name: Mill, address: {street: [4 Mill Lane], city: Alderton, region: NY, postalCode: "10999", country: US}}]
+                                ---
+                                form: site
+                                format: 1
+                                id: lane
+                                customer: mill
+                                name: Lane
+                                address: {street: [4 Mill Lane], city: Alderton, region: NY, postalCode: "10999", country: US}
+                                kind: bakery
+                                miles: 3
+                                taxPlace: alder-county
+                                """)
+                        .toString());
         BookShop flags = BookShop.empty(folder.resolve("flags"), Database.SQLITE);
         String[] lane = {"--street", "4 Mill Lane", "--city", "Alderton", "--region", "NY", "--postal-code", "10999",
                 "--country", "US"};

@@ -178,7 +178,8 @@ class AgreementTest {
 
         String text = PrintedQuote.of(paper.files().getFirst()).flowing();
         assertThat(text.substring(0, text.indexOf("Page 1 of"))).contains("1,075.00 a year, before tax",
-                "4 visits in the term, 4 of them full cleanings", "We come within", "8 h", "Compressor and sealed refrigeration",
+                "4 visits in the term, 4 of them full cleanings", "We come within", "8 h",
+                "Compressor and sealed refrigeration",
                 "tell us by April 1, 2027, 60 days before its last day", "with 30 days of notice");
         assertThat(text).contains("A visit that we miss", "If the business changes hands",
                 "we would pay back 175.98 before tax", "unless you refuse by April 1, 2027", "no more than 5% a year");

@@ -714,9 +714,13 @@ class OutlookTest {
         }
         for (String name : List.of("crumb-lane-bakery", "hotel-fernhill")) {
             Path file = folder.resolve("brushing/" + name + ".yaml");
-            assertThat(pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
+            assertThat(
+                    pages(DemoShop.office(folder).brushing(FormName.file(file), wish(language)).orElseThrow().paper()))
+                    .as(name)
                     .isEqualTo(2);
-            assertThat(pages(DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper())).as(name)
+            assertThat(pages(
+                    DemoShop.office(folder).brushingPair(FormName.file(file), wish(language)).orElseThrow().paper()))
+                    .as(name)
                     .isEqualTo(4);
         }
     }

@@ -192,13 +192,15 @@ class WorkSheetTest {
                 "Correction", "Parts used", "Refrigerant taken out, weighed", "did the customer say yes?",
                 "parts until December 31, 2026, labor until December 31, 2025", "keep it in your own hand",
                 "curtain and panels closed", "Fins cut", "no flame, no spark", "only by people qualified");
-        assertThat(text(sheet("call", Language.SPANISH))).contains("Hoja de reparación", "Causa", "téngalo en su propia mano");
+        assertThat(text(sheet("call", Language.SPANISH))).contains("Hoja de reparación", "Causa",
+                "téngalo en su propia mano");
     }
 
     /** As a reader has it. */
     private String text(WorkSheet sheet) {
         String html = Printer.of(folder).html(sheet).orElseThrow().text();
-        return html.substring(html.indexOf("<body>")).replaceAll("<[^>]*>", " ").replace("&#160;", " ").replace('\u00a0', ' ')
+        return html.substring(html.indexOf("<body>")).replaceAll("<[^>]*>", " ").replace("&#160;", " ")
+                .replace('\u00a0', ' ')
                 .replaceAll("\\s+", " ");
     }
 

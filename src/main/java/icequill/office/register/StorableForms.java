@@ -89,7 +89,8 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         }
         return shop.site(form).flatMap(site -> {
             site.taxPlace()
-                    .flatMap(place -> RegisterOffice.taxPlace(shop, place, new Fields(branch, problems).place("taxPlace"),
+                    .flatMap(place -> RegisterOffice.taxPlace(shop, place,
+                            new Fields(branch, problems).place("taxPlace"),
                             today))
                     .ifPresent(problems::add);
             StoredForms.Whole whole = StoredForms.whole(site, branch);

@@ -47,7 +47,8 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
     }
 
     private List<Map<String, String>> facts() {
-        return new Details(sentences).add("fact.service", sentences.formats().day(visit.attended().arrived().toLocalDate()))
+        return new Details(sentences)
+                .add("fact.service", sentences.formats().day(visit.attended().arrived().toLocalDate()))
                 .add("record.written", sentences.formats().day(visit.date()))
                 .add("fact.purchase-order", visit.attended().order().purchaseOrder())
                 .add("fact.store", visit.attended().storeNumber()).rows();

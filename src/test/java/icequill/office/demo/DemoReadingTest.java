@@ -61,7 +61,8 @@ class DemoReadingTest {
                         .isGreaterThanOrEqualTo(run.isFoot() ? FOOT - 0.05f : SMALLEST);
                 assertThat(run.text()).as("end of a line in " + paper).doesNotMatch(TORN);
                 assertThat(run.right()).as(run.text() + " in " + paper)
-                        .isLessThan(run.pageWidth() - (paper.toString().contains("worksheet-") ? NARROW_MARGIN : MARGIN));
+                        .isLessThan(
+                                run.pageWidth() - (paper.toString().contains("worksheet-") ? NARROW_MARGIN : MARGIN));
             }
         }
     }
