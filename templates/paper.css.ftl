@@ -265,6 +265,7 @@ svg { display: inline-block; }
 .monthly thead th { width: 6.8%; height: auto; color: #444444; font-size: 9pt; text-align: center; }
 .monthly .first { width: 18%; font-size: 9pt; color: #444444; text-align: left; }
 
+.choice { margin-right: 4pt; }
 .code { font-family: Liberation Sans, Arial, sans-serif; margin: 0; white-space: pre; }
 
 @media screen {

@@ -38,7 +38,7 @@ class CheckAttackTest {
 
     /** All forms held against settings and rates; nothing is stored. */
     private static Run looked() {
-        return Run.of(Stream.concat(Stream.of("import", "--dry-run", "--shop", shop.toString()),
+        return Run.at(BookShop.CLOCK, Stream.concat(Stream.of("import", "--dry-run", "--shop", shop.toString()),
                 DemoShop.forms(shop).stream().map(Path::toString)).toArray(String[]::new));
     }
 

@@ -181,13 +181,17 @@ class EveryWayInTest {
         shop = BookShop.in(folder.resolve("shop"), Database.SQLITE);
     }
 
+    private void imported(String kind, String id, String text) throws IOException {
+        shop.json("import", shop.write(id + ".yaml", "form: " + kind + "\nid: " + id + "\n" + text).toString());
+    }
+
     @Test
     void everyFieldOfACustomer_byFlagsFormAndList_isTheSame() throws IOException {
         assertThat(CUSTOMER).containsOnlyKeys(names(Column.CUSTOMER));
 
         shop.json(command(CUSTOMER, Column.CUSTOMER, "customer", "add", "by-flags"));
-        shop.json("customer", "add", "by-form", "--file", shop.write("customer.yaml", CUSTOMER_FORM).toString());
-        shop.json("import", "--customers", shop.write("customers.csv", list("customer", "by-list", CUSTOMER))
+        imported("customer", "by-form", CUSTOMER_FORM);
+        shop.json("import", shop.write("customers.csv", list("customer", "by-list", CUSTOMER))
                 .toString());
 
         JsonNode form = shown("customer", "by-form");
@@ -207,7 +211,7 @@ class EveryWayInTest {
         assertThat(SITE).containsOnlyKeys(names(Column.SITE));
         assertThat(MACHINE).containsOnlyKeys(names(Column.MACHINE));
 
-        shop.json("site", "add", "by-form", "--file", shop.write("site.yaml", SITE_FORM).toString());
+        imported("site", "by-form", SITE_FORM);
         Map<String, String> bare = new LinkedHashMap<>(SITE);
         List.of("modifiers", "ways", "neverBothOff", "circulation").forEach(bare::remove);
         shop.json(command(bare, Column.SITE, "site", "add", "by-flags", "--customer", "mill-lane-bakery"));
@@ -222,7 +226,7 @@ class EveryWayInTest {
         String cellar = "by-list," + MACHINE.keySet().stream().map(name -> CELLAR.getOrDefault(name, ""))
                 .collect(Collectors.joining(",")) + ",cellar\n";
         Path machines = shop.write("machines.csv", list("site", "by-list", machine) + cellar);
-        shop.json("import", "--sites", sites.toString(), "--machines", machines.toString());
+        shop.json("import", sites.toString(), machines.toString());
 
         JsonNode form = shown("site", "by-form");
         assertThat(form.path("contacts").get(0).path("telephone").asString()).isEqualTo("+1 607 555 0151");
@@ -247,7 +251,7 @@ class EveryWayInTest {
         wrong.put("acceptedPaper", "");
 
         List<String> byFlags = shop.problems(command(wrong, Column.CUSTOMER, "customer", "add", "mill"));
-        List<String> byList = shop.problems("import", "--customers",
+        List<String> byList = shop.problems("import",
                 shop.write("customers.csv", list("customer", "mill", wrong)).toString());
 
         assertThat(byFlags).hasSize(8)
@@ -305,7 +309,7 @@ class EveryWayInTest {
     @Test
     void workSheet_saysWhomToAskFor() throws IOException {
         shop.json(command(CUSTOMER, Column.CUSTOMER, "customer", "add", "mill"));
-        shop.json("site", "add", "mill-lane", "--file", shop.write("site.yaml", SITE_FORM).toString());
+        imported("site", "mill-lane", SITE_FORM);
         String visit = shop.write("planned/mill-lane.yaml", """
                 format: 1
                 site: mill-lane

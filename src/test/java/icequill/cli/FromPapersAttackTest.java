@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import icequill.ledger.store.BookPlace;
@@ -56,6 +57,7 @@ class FromPapersAttackTest {
                 .isEqualTo("taken from paper");
         assertThat(shop.json("show", "INV-2026-00002").path("replaces").asString()).isEqualTo("INV-2026-00001");
         assertThat(shop.json("find", "PO-9").path("papers")).hasSize(1);
+        DemoShop.imported(shop.folder());
         assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
                 .isEqualTo("INV-2026-00003");
         assertThat(shop.json("audit").path("findings")).isEmpty();
@@ -87,6 +89,7 @@ class FromPapersAttackTest {
         assertThat(shop.json("audit").path("series")).isEqualTo(before);
         assertThat(shop.json("audit").path("findings")).isEmpty();
         assertThat(half).doesNotExist();
+        DemoShop.imported(shop.folder());
         assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
                 .isEqualTo("INV-2026-00002");
     }
@@ -111,6 +114,7 @@ class FromPapersAttackTest {
         assertThat(findings(shop.run("restore", "--from-papers", "--json")))
                 .anySatisfy(finding -> assertThat(finding).contains("INV-2026-00002.pdf: the PDF cannot be read"))
                 .anySatisfy(finding -> assertThat(finding).contains("INV-2026-00002 is missing"));
+        DemoShop.imported(shop.folder());
         assertThat(shop.issue("goodwill-clinic", "2026-05-14").path("number").asString())
                 .isEqualTo("INV-2026-00003");
         assertThat(pdfs(shop).get(1)).hasContent("%PDF-1.7 and nothing more");

@@ -37,7 +37,7 @@ class GoneBookAttackTest {
     @CsvSource(delimiter = '|', value = {"book: {databse: \"jdbc:postgresql://server/shop\"} | databse | database",
             "book: {ofice: north} | ofice | office", "bok: {office: north} | bok | book", "Book: {} | Book | book"})
     void misspeltKey_doesNotQuietlyMeanAnotherBook(String text, String wrong, String right) throws IOException {
-        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         Files.writeString(shop.folder().resolve("shop.yaml"), "\n" + text + "\n", StandardOpenOption.APPEND);
 
         assertThat(shop.problems("audit"))

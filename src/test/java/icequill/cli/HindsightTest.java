@@ -396,6 +396,6 @@ class HindsightTest {
                 "a file of kind: forecast");
 
         shop = BookShop.in(temporary.resolve("other"), Database.SQLITE);
-        assertThat(problems("hindsight").getFirst()).contains("there is no book yet");
+        assertThat(problems("hindsight").getFirst()).contains("the book has no visits to look back on");
     }
 }

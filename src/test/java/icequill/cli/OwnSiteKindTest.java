@@ -73,14 +73,14 @@ class OwnSiteKindTest {
         assertThat(shop.problems("site", "add", "mill-lane", "--customer", "mill", "--name", "Mill Lane", "--street",
                 "4 Mill Lane", "--city", "Alderton", "--region", "NY", "--postal-code", "10999", "--country", "US",
                 "--kind", "tap-truk", "--miles", "3")).singleElement().asString().contains("--kind", nearest);
-        assertThat(shop.problems("import", "--sites", shop.write("sites.csv",
+        assertThat(shop.problems("import", shop.write("sites.csv",
                 "site,customer,name,street,city,postalCode,country,kind,miles\nmill,mill,Mill,4 Lane,Alderton,1,US,tap-truk,3\n")
                 .toString())).singleElement().asString().contains("sites.csv:2: kind", nearest);
         replace("sites/crumb-lane-bakery.yaml", "kind: tap-truck", "kind: tap-truk");
         replace("records/runs.csv", ",bakery,", ",tap-truk,");
         append("pricing/forecast.yaml", "byKind:\n  tap-truk: {}\n");
-        assertThat(shop.problems("check")).anySatisfy(text -> assertThat(text)
-                .contains("sites/crumb-lane-bakery.yaml:14: kind", nearest))
+        assertThat(shop.problems("import", shop.folder().resolve("sites/crumb-lane-bakery.yaml").toString()))
+                .anySatisfy(text -> assertThat(text).contains("sites/crumb-lane-bakery.yaml:14: kind", nearest))
                 .anySatisfy(text -> assertThat(text).contains("pricing/forecast.yaml", "byKind.tap-truk", nearest));
         replace("pricing/forecast.yaml", "tap-truk", "tap-truck");
         assertThat(shop.problems("fit", shop.folder().resolve("records/runs.csv").toString())).first().asString()

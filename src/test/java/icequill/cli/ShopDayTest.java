@@ -66,6 +66,7 @@ class ShopDayTest {
                 .anySatisfy(problem -> assertThat(problem).contains("the day of the visit is 1926-05-13"));
         Path site = shop.folder().resolve("sites/pennon-wharf-taproom.yaml");
         Files.writeString(site, Files.readString(site).replaceFirst("installed: [0-9-]+", "installed: 9999-01-01"));
-        assertThat(shop.problems("check")).anySatisfy(problem -> assertThat(problem).contains("the day is 9999-01-01"));
+        assertThat(shop.problems("import", site.toString()))
+                .anySatisfy(problem -> assertThat(problem).contains("the day is 9999-01-01"));
     }
 }

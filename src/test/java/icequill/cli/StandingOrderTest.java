@@ -37,6 +37,7 @@ class StandingOrderTest {
         Path file = shop.folder().resolve("agreements/hotel-fernhill.yaml");
         Files.writeString(file, "purchaseOrder: FH-STANDING-26\n" + Files.readString(file));
         agreement = file.toString();
+        shop.json("import", agreement);
     }
 
     @Test

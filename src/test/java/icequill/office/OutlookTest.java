@@ -438,7 +438,7 @@ class OutlookTest {
     void seasons_areSaidWhereTheyAreKnown() throws IOException {
         assertThat(printed(BAKERY, Language.ENGLISH)).doesNotContain("as on average from January");
         assertThat(ownersPage(BAKERY, Language.ENGLISH)).contains("No month is taken to bring more stops than another");
-        assertThat(ownersPage(BAKERY, Language.SPANISH)).contains("No se supone que un mes traiga más paradas");
+        assertThat(ownersPage(BAKERY, Language.SPANISH)).contains("No se supone que un mes traiga más paros");
         change(RATES, "# seasons:", "seasons: {random: [0.7, 1, 1.5, 0.8], condenser: [0.5, 1, 1.75, 0.75]}");
 
         String sheet = printed(BAKERY, Language.ENGLISH);

@@ -149,7 +149,7 @@ class AccountPapersTest {
 
         assertThat(written.name()).isEqualTo("statement-fernhill-hotels-2026-07-01");
         assertThat(written.notices()).extracting(Problem::text).hasSize(3).first().asString()
-                .isEqualTo("accounts/fernhill-hotels.yaml:28: invoices[3].payments[0]: -646.86 dated 2026-07-02 is "
+                .isEqualTo("accounts/fernhill-hotels.yaml:31: invoices[3].payments[0]: -646.86 dated 2026-07-02 is "
                         + "left out (up to 2026-07-01)");
         assertThat(html)
                 .contains("Dated later and so not counted here: Payment for invoice INV-2026-00008, July 2, 2026, "

@@ -2,6 +2,7 @@ package icequill.ledger.care;
 
 import icequill.ledger.find.FindWords;
 import icequill.ledger.store.Column;
+import icequill.ledger.store.Schema;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
@@ -32,17 +33,28 @@ record LooseRows(Handle handle, Problems findings) {
         each("SELECT DISTINCT whereabouts_id FROM whereabouts_word d"
                 + " WHERE NOT EXISTS (SELECT 1 FROM whereabouts w WHERE w.id = d.whereabouts_id)",
                 "words belong to no place: ");
+        // A backup of an earlier version has no such tables.
+        if (Schema.version(handle) == Schema.NEWEST) {
+            checkMerged();
+        }
+        checkPlaces();
+        long stored = handle.createQuery("SELECT count(*) FROM paper_word").mapTo(Long.class).one();
+        if (stored > words) {
+            damaged("papers are found by " + (stored - words) + " words that are not in their data");
+        }
+    }
+
+    private void checkMerged() {
         each("SELECT id FROM site s WHERE EXISTS (SELECT 1 FROM customer_merged m WHERE m.customer_id = s.customer_id)",
                 "a site belongs to a customer who was merged into another: ");
         each("SELECT id FROM machine a WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = a.site_id)",
                 "a machine belongs to a site that was merged into another: ");
         each("SELECT id FROM visit v WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = v.site_id)",
                 "a visit belongs to a site that was merged into another: ");
-        checkPlaces();
-        long stored = handle.createQuery("SELECT count(*) FROM paper_word").mapTo(Long.class).one();
-        if (stored > words) {
-            damaged("papers are found by " + (stored - words) + " words that are not in their data");
-        }
+        each("SELECT id FROM agreement g WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = g.site_id)",
+                "an agreement is for a site that was merged into another: ");
+        each("SELECT id FROM request r WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = r.site_id)",
+                "a request is for a site that was merged into another: ");
     }
 
     private void checkPlaces() {
