@@ -160,7 +160,7 @@ class ArchitectureTest {
                         + " visits request document agreement work party explain money");
         room(arrows, "office.register",
                 "office.billing answer shop ledger ledger.papers ledger.entries files.form files.yaml"
-                        + " files.disk outlook plans request document tax party money");
+                        + " files.disk papers outlook plans visits request document tax work party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work account party");

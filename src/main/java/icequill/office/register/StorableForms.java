@@ -16,6 +16,7 @@ import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.billing.VisitBooking;
+import icequill.papers.WorkSheetAssembly;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
 import icequill.shop.AgreementLoader;
@@ -25,6 +26,7 @@ import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
+import icequill.visits.VisitContext;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -144,9 +146,16 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         });
     }
 
+    /** Whether a work sheet could be made; what is only to be quoted needs none. */
+    private boolean isPlannable(Form form, VisitContext hand) {
+        return form.kind().filter(kind -> kind == FormKind.PLANNED_VISIT).isEmpty()
+                || hand.visit().proposal().isPresent()
+                || problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today)).isPresent();
+    }
+
     private Optional<Storable> visit(Form form) {
         VisitBooking booking = new VisitBooking(book);
-        return new VisitLoader(shop).read(form, problems)
+        return new VisitLoader(shop).read(form, problems).filter(hand -> isPlannable(form, hand))
                 .flatMap(hand -> problems.take(booking.bookable(form, hand)))
                 .flatMap(visit -> storable(form, open -> {
                     Optional<VisitEntry> before = open.entries().visit(form.id()).found();
