@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -77,14 +76,11 @@ class LauncherIT {
 
     @Test
     void fileNameWithAccent_noLocaleSet_isFound(@TempDir Path folder) throws Exception {
-        String program = IMAGE.resolve("bin/icequill").toAbsolutePath().toString();
-        run(folder, Map.of(), program, "new", "shop", "--demo");
+        run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
         // By the shell, because the JVM of the tests may itself run without a locale.
-        run(folder, Map.of("PATH", "/usr/bin:/bin"), "sh", "-c",
-                "cp shop/visits/late-call.yaml \"shop/visits/Jos$(printf '\\303\\251').yaml\"");
+        shell(folder, "icequill export - late-call --shop shop > \"Jos$(printf '\\303\\251').yaml\"");
 
-        Ran ran = run(folder, Map.of("PATH", "/usr/bin:/bin"), "sh", "-c",
-                "'" + program + "' price \"shop/visits/Jos$(printf '\\303\\251').yaml\"");
+        Ran ran = shell(folder, "icequill price \"Jos$(printf '\\303\\251').yaml\" --shop shop");
 
         assertThat(ran.status()).as(ran.err()).isZero();
     }
@@ -95,19 +91,21 @@ class LauncherIT {
         List<String> commands = Files.readString(Path.of("README.md")).lines()
                 .map(line -> line.replaceAll("#.*", "").strip())
                 .filter(line -> line.startsWith("icequill ") && !line.contains("DIR")).toList();
-        assertThat(commands).hasSize(5);
+        assertThat(commands).hasSize(8);
 
+        String within = "";
         for (String command : commands) {
-            List<String> words = new ArrayList<>(List.of(command.split(" +", -1)));
-            words.set(0, IMAGE.resolve("bin/icequill").toAbsolutePath().toString());
-            Ran ran = run(folder, Map.of(), words.toArray(String[]::new));
-            boolean asShipped = command.startsWith("icequill check");
-            assertThat(ran.status()).as(command + ran.err()).isEqualTo(asShipped ? 3 : 0);
-            if (asShipped) {
-                putInOwnValues(folder.resolve("my-shop"));
-            }
+            Ran ran = shell(folder, within + command);
+            assertThat(ran.status()).as(command + ran.err()).isEqualTo(command.equals("icequill check") ? 3 : 0);
+            within = "cd my-shop && ";
+            putInOwnValues(folder.resolve("my-shop"));
         }
-        assertThat(folder.resolve("my-shop/papers/invoice-2026-0001.pdf")).isNotEmptyFile();
+        assertThat(folder.resolve("my-shop/papers/issued/INV-2026/INV-2026-00001.pdf")).isNotEmptyFile();
+    }
+
+    private static Ran shell(Path folder, String command) throws Exception {
+        return run(folder, Map.of("PATH", IMAGE.resolve("bin").toAbsolutePath() + ":/usr/bin:/bin"), "sh", "-c",
+                command);
     }
 
     /** As if each value that a check lists were replaced: the marks are taken away. */
@@ -124,7 +122,7 @@ class LauncherIT {
         run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
 
         Ran ran = run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "price",
-                "shop/visits/late-call.yaml");
+                "late-call", "--shop", "shop");
 
         assertThat(Files.readString(Path.of("README.md"))).contains(ran.out().lines().limit(5).toList());
     }

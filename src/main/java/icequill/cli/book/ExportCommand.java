@@ -38,7 +38,10 @@ public final class ExportCommand extends BookCommand {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         BookMaintenance office = BookMaintenance.of(folder(), clock());
         if (name.equals("-")) {
-            return show(office.forms(names), ExportedForms::json, forms -> printout().out().print(forms.yaml()));
+            return show(office.forms(names), ExportedForms::json, forms -> {
+                printout().out().print(forms.yaml());
+                printout().out().flush();
+            });
         }
         if (name.endsWith(".yaml")) {
             return show(office.forms(names).then(forms -> forms.write(file, replace).map(written -> forms)),
