@@ -45,4 +45,8 @@ public record MaintenanceQuote(Optional<String> number, LocalDate date, LocalDat
         plans = List.copyOf(plans);
         remarks = List.copyOf(remarks);
     }
+
+    public boolean isRecommended(PlanChoice choice) {
+        return choice.kind() == PlanChoice.Kind.AGREEMENT && choice.plan().filter(recommended::equals).isPresent();
+    }
 }

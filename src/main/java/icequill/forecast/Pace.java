@@ -17,8 +17,9 @@ import java.util.stream.IntStream;
  */
 public record Pace(List<Double> months) {
 
+    /** In a year. */
+    public static final int QUARTERS = 4;
     private static final int YEAR = 12;
-    private static final int QUARTER = 3;
     private static final double DAYS_OF_A_MONTH = 365.25 / YEAR;
 
     /** All months count alike. */
@@ -32,7 +33,7 @@ public record Pace(List<Double> months) {
 
     /** Of the quarters of a year, January to March first. */
     public static Pace ofQuarters(List<Double> quarters) {
-        return new Pace(IntStream.range(0, YEAR).mapToObj(month -> quarters.get(month / QUARTER)).toList());
+        return new Pace(IntStream.range(0, YEAR).mapToObj(month -> quarters.get(month * QUARTERS / YEAR)).toList());
     }
 
     /** Where both hold. */

@@ -1,6 +1,8 @@
 package icequill.ledger;
 
 import icequill.ledger.care.FromPapers;
+import icequill.ledger.entries.Erasure;
+import icequill.ledger.entries.Merging;
 import icequill.ledger.entries.Register;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Issuing;
@@ -20,6 +22,8 @@ import org.jdbi.v3.core.Handle;
 public final class Transaction extends Reading {
 
     private final Register register;
+    private final Merging merging;
+    private final Erasure erasure;
     private final Issuing issuing;
     private final Trail trail;
     private final Function<PaperReader, FromPapers> fromPapers;
@@ -28,12 +32,22 @@ public final class Transaction extends Reading {
         super(handle, files);
         this.fromPapers = reader -> new FromPapers(handle, files, reader, now, trail);
         this.register = new Register(handle, now, trail);
+        this.merging = new Merging(handle, trail);
+        this.erasure = new Erasure(handle, now, trail);
         this.issuing = issuing;
         this.trail = trail;
     }
 
     public Register register() {
         return register;
+    }
+
+    public Merging merging() {
+        return merging;
+    }
+
+    public Erasure erasure() {
+        return erasure;
     }
 
     FromPapers fromPapers(PaperReader reader) {

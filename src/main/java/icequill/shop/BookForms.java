@@ -28,20 +28,11 @@ import java.util.stream.Stream;
 public final class BookForms implements FormSource {
 
     private final ShopBook book;
-    private final Map<Asked, Object> given = new LinkedHashMap<>();
+    /** By what to call it. */
+    private final Map<String, Given> given = new LinkedHashMap<>();
 
-    /** What was asked for, how to ask again, and what to call it. */
-    private record Asked(String what, Function<Reading, Checked<?>> again) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Asked(String whatElse, Function<Reading, Checked<?>> how) && what.equals(whatElse);
-        }
-
-        @Override
-        public int hashCode() {
-            return what.hashCode();
-        }
-    }
+    /** What was given, and how to ask again. */
+    private record Given(Object answer, Function<Reading, Checked<?>> again) {}
 
     public BookForms(ShopBook book) {
         this.book = book;
@@ -79,7 +70,7 @@ public final class BookForms implements FormSource {
     @Override
     public Checked<List<Form>> agreementsAt(String site) {
         return asked("an agreement for site \"" + site + "\"", reading -> Checked.sound(
-                reading.entries().agreementsAt(site).stream().filter(entry -> !entry.data().isEmpty())
+                reading.entries().agreementsAt(site).stream().filter(entry -> !entry.isForgotten())
                         .map(BookForms::form).toList()),
                 List.of());
     }
@@ -94,7 +85,7 @@ public final class BookForms implements FormSource {
     private <T> Checked<T> asked(String what, Function<Reading, Checked<T>> read, T without) {
         Checked<T> found = book.exists() ? book.read(read) : Checked.sound(without);
         return found.map(answer -> {
-            given.put(new Asked(what, read::apply), answer);
+            given.put(what, new Given(answer, read::apply));
             return answer;
         });
     }
@@ -102,8 +93,8 @@ public final class BookForms implements FormSource {
     /** Goes on when the book still says what was given here. */
     public <T> Checked<T> unchanged(Reading reading, Supplier<Checked<T>> next) {
         Problems problems = new Problems();
-        given.forEach((asked, before) -> problems.take(asked.again().apply(reading))
-                .filter(now -> !now.equals(before)).ifPresent(now -> problems.add(changed(asked.what()))));
+        given.forEach((what, before) -> problems.take(before.again().apply(reading))
+                .filter(now -> !now.equals(before.answer())).ifPresent(now -> problems.add(changed(what))));
         return problems.or(() -> book).then(same -> next.get());
     }
 
@@ -125,9 +116,7 @@ public final class BookForms implements FormSource {
         case AGREEMENT -> reading.entries().agreements().stream()
                 .flatMap(entry -> Stream.of(entry.id(), entry.number())).toList();
         case MAINTENANCE_REQUEST, BRUSHING_REQUEST ->
-            reading.entries().requests().stream().filter(request -> request.kind().equals(kind.key()))
-                    .map(RequestEntry::id)
-                    .toList();
+            reading.entries().requests(kind.key()).stream().map(RequestEntry::id).toList();
         case PLANNED_VISIT -> reading.entries().plannedVisits().stream().map(VisitEntry::id).toList();
         case VISIT -> reading.entries().visits().stream().map(VisitEntry::id).toList();
         case CREDIT, ACCOUNT -> List.of();
@@ -136,13 +125,13 @@ public final class BookForms implements FormSource {
 
     private static Optional<Form> form(Reading reading, FormKind kind, String name) {
         return switch (kind) {
-        case AGREEMENT -> reading.entries().agreement(name).filter(entry -> !entry.data().isEmpty())
+        case AGREEMENT -> reading.entries().agreement(name).filter(entry -> !entry.isForgotten())
                 .map(BookForms::form);
         case MAINTENANCE_REQUEST, BRUSHING_REQUEST -> reading.entries().request(kind.key(), name)
-                .filter(entry -> !entry.data().isEmpty())
+                .filter(entry -> !entry.isForgotten())
                 .map(BookForms::form);
         case VISIT, PLANNED_VISIT -> reading.entries().visit(name).found()
-                .filter(entry -> entry.isPlanned() == (kind == FormKind.PLANNED_VISIT) && !entry.data().isEmpty())
+                .filter(entry -> entry.isPlanned() == (kind == FormKind.PLANNED_VISIT) && !entry.isForgotten())
                 .map(BookForms::form);
         case CUSTOMER, SITE, CREDIT, ACCOUNT -> Optional.empty();
         };

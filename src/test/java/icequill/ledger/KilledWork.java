@@ -120,7 +120,7 @@ enum KilledWork {
                                 visit.purchaseOrder(), false, visit.data())))
                         .then(done -> register.withdraw(name, "Mrs. Baker says no"));
             }).orElseThrow();
-            book.write(open -> open.register().forget(name, LocalDate.of(2026, 5, 14))).orElseThrow();
+            book.write(open -> open.erasure().forget(name, LocalDate.of(2026, 5, 14))).orElseThrow();
             return name;
         }
 

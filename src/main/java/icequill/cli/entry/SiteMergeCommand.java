@@ -2,33 +2,22 @@ package icequill.cli.entry;
 
 import icequill.answer.MergeResult;
 import icequill.office.register.MergeOffice;
+import icequill.problem.Checked;
 import java.time.Clock;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Makes one site of two. */
 @Command(name = "merge", mixinStandardHelpOptions = true, description = "Makes one site of two that are one: machines and visits go to the survivor, which has to be of the same customer. Issued papers stay as they are, and are found under the survivor. Whom to call, notes and the like are added to what the survivor has; what bears on prices or taxes is told, and left as it is there. This cannot be undone.", footerHeading = "%nExamples:%n", footer = {
         "  icequill site merge mill-lane-2 --into mill-lane --dry-run",
         "  icequill site merge mill-lane-2 --into mill-lane"})
-public final class SiteMergeCommand extends EntryCommand {
-
-    @Parameters(paramLabel = "FROM", description = "The one that is no more, by id.")
-    private String from = "";
-
-    @Option(names = "--into", required = true, paramLabel = "ID", description = "The survivor, by id.")
-    private String into = "";
-
-    @Option(names = "--dry-run", description = "Says what would go where, and stores nothing.")
-    private boolean dryRun;
+public final class SiteMergeCommand extends MergeCommand {
 
     public SiteMergeCommand(Clock clock) {
         super(clock);
     }
 
     @Override
-    public Integer call() {
-        return show(MergeOffice.of(folder(), clock()).sites(from, into, dryRun), MergeResult::json,
-                merged -> merged.lines().forEach(this::print));
+    Checked<MergeResult> merged(MergeOffice office, String gone, String survivor, boolean isDryRun) {
+        return office.sites(gone, survivor, isDryRun);
     }
 }

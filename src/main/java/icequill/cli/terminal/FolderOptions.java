@@ -38,7 +38,8 @@ final class FolderOptions {
 
     /** A form as given; a file is looked for in the shop folder too. */
     FormName form(String name) {
-        return FormName.of(name) instanceof FormName.InFile(Path file) ? FormName.file(file(file)) : FormName.of(name);
+        FormName named = FormName.of(name);
+        return named instanceof FormName.InFile(Path file) ? FormName.file(file(file)) : named;
     }
 
     /** The file as given, or within the shop folder when it is not found from here. */

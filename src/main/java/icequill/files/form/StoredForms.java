@@ -145,12 +145,7 @@ public final class StoredForms {
         Tree.Branch base = before.map(customer -> customerTree(billedOn(customer, day)))
                 .orElseGet(() -> ValueTree.empty(place));
         Tree.Branch tree = billed(ValueTree.over(base, values));
-        note.accept(tree);
-        int found = problems.count();
-        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER,
-                ofAccount ? Set.of(BILL_KEY) : Set.of()));
-        Optional<Customer> read = SiteReader.customer(new Fields(tree, problems));
-        return read.filter(sound -> problems.count() == found)
+        return soundCustomer(tree, ofAccount)
                 .map(customer -> before.map(old -> dated(customer, old, from, day)).orElse(customer));
     }
 
@@ -160,12 +155,7 @@ public final class StoredForms {
      * @param ofAccount whether a parent account may be billed, so that nobody need be named here
      */
     public Optional<Customer> customer(Map<String, Object> form, boolean ofAccount) {
-        Tree.Branch tree = tree(Json.text(form), "the book's customer");
-        note.accept(tree);
-        int found = problems.count();
-        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER,
-                ofAccount ? Set.of(BILL_KEY) : Set.of()));
-        return SiteReader.customer(new Fields(tree, problems)).filter(sound -> problems.count() == found);
+        return soundCustomer(tree(Json.text(form), "the book's customer"), ofAccount);
     }
 
     /** A form in which something is stored, for another site. */
@@ -178,8 +168,17 @@ public final class StoredForms {
 
     /** A customer from a form of his own, or from what stands below {@code customer} in a site's; of an account's, nobody need be billed. */
     public Optional<Customer> customer(Tree.Branch tree) {
-        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER,
-                tree.entries().containsKey(PARENT_KEY) ? Set.of(BILL_KEY) : Set.of()));
+        return customer(tree, tree.entries().containsKey(PARENT_KEY));
+    }
+
+    private Optional<Customer> soundCustomer(Tree.Branch tree, boolean ofAccount) {
+        note.accept(tree);
+        int found = problems.count();
+        return customer(tree, ofAccount).filter(read -> problems.count() == found);
+    }
+
+    private Optional<Customer> customer(Tree.Branch tree, boolean ofAccount) {
+        problems.addAll(SchemaCheck.check(tree, SITE, CUSTOMER, ofAccount ? Set.of(BILL_KEY) : Set.of()));
         return SiteReader.customer(new Fields(tree, problems));
     }
 

@@ -16,7 +16,6 @@ import java.util.stream.IntStream;
  */
 final class QuarterFactors {
 
-    private static final int QUARTERS = 4;
     private static final int DIGITS = 2;
     private static final double LEAST = 0.05;
     private static final double MOST = 20;
@@ -35,7 +34,7 @@ final class QuarterFactors {
         private final int quarter;
 
         Parts(DatedRun run) {
-            List<Run> quarters = IntStream.range(0, QUARTERS).mapToObj(q -> run.at(only(q))).toList();
+            List<Run> quarters = IntStream.range(0, Pace.QUARTERS).mapToObj(q -> run.at(only(q))).toList();
             this.run = run;
             this.entered = quarters.stream().mapToDouble(Run::entered).toArray();
             this.atLeast = quarters.stream().mapToDouble(Run::atLeast).toArray();
@@ -45,7 +44,7 @@ final class QuarterFactors {
         }
 
         private static Pace only(int quarter) {
-            return Pace.ofQuarters(IntStream.range(0, QUARTERS).mapToObj(q -> q == quarter ? 1.0 : 0).toList());
+            return Pace.ofQuarters(IntStream.range(0, Pace.QUARTERS).mapToObj(q -> q == quarter ? 1.0 : 0).toList());
         }
 
         /** What the logarithm of its likelihood grows by with the factor of a quarter. */
@@ -73,7 +72,7 @@ final class QuarterFactors {
 
         private static double age(double[] months, double[] factors) {
             double sum = 0;
-            for (int q = 0; q < QUARTERS; q++) {
+            for (int q = 0; q < Pace.QUARTERS; q++) {
                 sum += months[q] * factors[q];
             }
             return sum;
@@ -92,7 +91,7 @@ final class QuarterFactors {
         for (int round = 0; round < MOST_ROUNDS && change > SAME; round++) {
             double[] next = next(clock, factors);
             change = 0;
-            for (int q = 0; q < QUARTERS; q++) {
+            for (int q = 0; q < Pace.QUARTERS; q++) {
                 change = Math.max(change, Math.abs(next[q] - factors[q]));
             }
             factors = next;
@@ -103,7 +102,7 @@ final class QuarterFactors {
 
     private double[] next(FoulingLife clock, double[] before) {
         double[] factors = before.clone();
-        for (int q = 0; q < QUARTERS; q++) {
+        for (int q = 0; q < Pace.QUARTERS; q++) {
             int quarter = q;
             factors[q] = RunLikelihood.root(factor -> {
                 double[] tried = factors.clone();
@@ -111,7 +110,7 @@ final class QuarterFactors {
                 return -parts.stream().mapToDouble(part -> part.slope(clock, tried, quarter)).sum();
             }, LEAST, MOST);
         }
-        double mean = Arrays.stream(factors).sum() / QUARTERS;
+        double mean = Arrays.stream(factors).sum() / Pace.QUARTERS;
         return Arrays.stream(factors).map(factor -> Math.max(LEAST, factor / mean)).toArray();
     }
 
@@ -121,7 +120,7 @@ final class QuarterFactors {
                 Arrays.stream(factors).mapToObj(factor -> Decimals.of(factor, DIGITS)).toList());
         int largest = rounded.indexOf(Collections.max(rounded));
         BigDecimal sum = rounded.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        rounded.set(largest, rounded.get(largest).add(BigDecimal.valueOf(QUARTERS).subtract(sum)));
+        rounded.set(largest, rounded.get(largest).add(BigDecimal.valueOf(Pace.QUARTERS).subtract(sum)));
         return rounded;
     }
 }

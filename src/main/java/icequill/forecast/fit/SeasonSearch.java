@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
  */
 public record SeasonSearch(List<DatedRun> runs, Pace pace) {
 
-    private static final int QUARTERS = 4;
     private static final int MONTHS = 3;
 
     public SeasonSearch {
@@ -23,8 +22,8 @@ public record SeasonSearch(List<DatedRun> runs, Pace pace) {
 
     /** With the clock that was fitted to the runs at this pace. */
     public StopSeason with(FoulingLife clock) {
-        int[] stops = new int[QUARTERS];
-        double[] hazards = new double[QUARTERS];
+        int[] stops = new int[Pace.QUARTERS];
+        double[] hazards = new double[Pace.QUARTERS];
         for (DatedRun run : runs) {
             if (run.stopped()) {
                 stops[run.quarter()]++;
@@ -32,8 +31,8 @@ public record SeasonSearch(List<DatedRun> runs, Pace pace) {
             expect(run, clock, hazards);
         }
         double all = IntStream.of(stops).sum();
-        double hazard = IntStream.range(0, QUARTERS).mapToDouble(q -> hazards[q]).sum();
-        List<StopSeason.Quarter> quarters = IntStream.range(0, QUARTERS)
+        double hazard = IntStream.range(0, Pace.QUARTERS).mapToDouble(q -> hazards[q]).sum();
+        List<StopSeason.Quarter> quarters = IntStream.range(0, Pace.QUARTERS)
                 .mapToObj(q -> new StopSeason.Quarter(stops[q], all * hazards[q] / hazard)).toList();
         if (!quarters.stream().allMatch(quarter -> quarter.expected() >= StopSeason.FEWEST_EXPECTED)) {
             return new StopSeason.NotLookedAt();

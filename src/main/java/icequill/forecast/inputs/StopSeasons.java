@@ -16,8 +16,6 @@ import java.util.stream.Collectors;
  */
 public record StopSeasons(Map<Cause, List<BigDecimal>> factors) {
 
-    public static final int QUARTERS = 4;
-
     /** No cause has a season that is known. */
     public static final StopSeasons NONE = new StopSeasons(Map.of());
 
@@ -29,9 +27,9 @@ public record StopSeasons(Map<Cause, List<BigDecimal>> factors) {
 
     /** Whether these are four factors above 0 by which a year counts no more and no less than it did. */
     public static boolean areSound(List<BigDecimal> quarters) {
-        return quarters.size() == QUARTERS && quarters.stream().allMatch(factor -> factor.signum() > 0)
+        return quarters.size() == Pace.QUARTERS && quarters.stream().allMatch(factor -> factor.signum() > 0)
                 && quarters.stream().reduce(BigDecimal.ZERO, BigDecimal::add)
-                        .compareTo(BigDecimal.valueOf(QUARTERS)) == 0;
+                        .compareTo(BigDecimal.valueOf(Pace.QUARTERS)) == 0;
     }
 
     /** Empty where no season is known. */

@@ -115,7 +115,6 @@ final class OpenArchive implements AutoCloseable {
         if (contents.schema() <= Schema.NEWEST && !contents.hashes().keySet().equals(tables)) {
             throw new BrokenArchive("its contents name other tables than a book has");
         }
-        Archive.tables(contents.schema()).forEach(table -> entry(table.entry()));
         List<String> wrong = contents.missing().stream()
                 .filter(number -> contents.heads().stream().noneMatch(head -> head.series().has(number))).toList();
         if (!wrong.isEmpty()) {

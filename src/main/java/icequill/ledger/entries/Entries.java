@@ -131,6 +131,11 @@ public final class Entries {
         return RequestRows.all(handle);
     }
 
+    /** Of one kind, by id. */
+    public List<RequestEntry> requests(String kind) {
+        return requests().stream().filter(request -> request.kind().equals(kind)).toList();
+    }
+
     /** Of one site, by kind and id. */
     public List<RequestEntry> requestsAt(String site) {
         return RequestRows.atSite(handle, site);

@@ -3,60 +3,25 @@ package icequill.ledger.entries;
 import icequill.ledger.trail.Subject;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
-import icequill.party.Address;
-import icequill.party.Customer;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /** Adds and changes customers, sites, machines, visits, agreements and requests, and leaves a trail. Each refuses what would leave the book untrue. */
 public final class Register {
 
-    /** What stands in the place of what was forgotten. */
-    private static final String BLANK = "";
-
     private final Handle handle;
     private final Entries entries;
     private final Instant now;
     private final Trail trail;
-
-    /** What is to be noted of a change. */
-    private record Noted(Subject subject, String entry, TrailEvent event) {
-
-        static Noted of(CustomerEntry customer, TrailEvent event) {
-            return new Noted(Subject.CUSTOMER, customer.id(), event);
-        }
-
-        static Noted of(SiteEntry site, TrailEvent event) {
-            return new Noted(Subject.SITE, site.id(), event);
-        }
-
-        static Noted of(MachineEntry machine, TrailEvent event) {
-            return new Noted(Subject.MACHINE, Subject.part(machine.site(), machine.id()), event);
-        }
-
-        static Noted of(VisitEntry visit, TrailEvent event) {
-            return new Noted(Subject.VISIT, visit.id(), event);
-        }
-
-        static Noted of(AgreementEntry agreement, TrailEvent event) {
-            return new Noted(Subject.AGREEMENT, agreement.id(), event);
-        }
-
-        static Noted of(RequestEntry request, TrailEvent event) {
-            return new Noted(Subject.REQUEST, Subject.part(request.kind(), request.id()), event);
-        }
-    }
 
     public Register(Handle handle, Instant now, Trail trail) {
         this.handle = handle;
@@ -66,7 +31,7 @@ public final class Register {
     }
 
     public Checked<CustomerEntry> add(CustomerEntry entry) {
-        Problems problems = taken("customer", entry.id());
+        Problems problems = takenOrMerged("customer", entry.id());
         problems.addAll(parentProblems(entry));
         return stored(problems, entry, Noted.of(entry, TrailEvent.ADDED), () -> new CustomerRows(handle).insert(entry));
     }
@@ -79,7 +44,7 @@ public final class Register {
     }
 
     public Checked<SiteEntry> add(SiteEntry site) {
-        Problems problems = taken("site", site.id());
+        Problems problems = takenOrMerged("site", site.id());
         problems.take(entries.customer(site.customer()));
         return stored(problems, site, Noted.of(site, TrailEvent.ADDED), () -> SiteRows.insert(handle, site));
     }
@@ -93,7 +58,7 @@ public final class Register {
     public Checked<MachineEntry> add(MachineEntry machine) {
         Problems problems = missing(entries.site(machine.site()));
         if (entries.machine(machine.site(), machine.id()) instanceof Checked.Sound<MachineEntry>) {
-            problems.add(exists("machine at " + machine.site(), machine.id()));
+            problems.add(exists("a machine at " + machine.site(), machine.id()));
         }
         return stored(problems, machine, Noted.of(machine, TrailEvent.ADDED),
                 () -> MachineRows.insert(handle, machine));
@@ -106,7 +71,7 @@ public final class Register {
 
     /** A visit that is planned, or was done. */
     public Checked<VisitEntry> record(VisitEntry visit) {
-        Problems problems = taken("visit", visit.id());
+        Problems problems = taken("a visit", "visit", visit.id());
         problems.take(entries.site(visit.site()));
         return stored(problems, visit, Noted.of(visit, TrailEvent.RECORDED),
                 () -> VisitRows.insert(handle, visit, now));
@@ -128,7 +93,7 @@ public final class Register {
     }
 
     public Checked<AgreementEntry> add(AgreementEntry agreement) {
-        Problems problems = taken("agreement", agreement.id());
+        Problems problems = taken("an agreement", "agreement", agreement.id());
         problems.addAll(sameNumber(agreement));
         problems.take(entries.site(agreement.site()));
         return stored(problems, agreement, Noted.of(agreement, TrailEvent.ADDED),
@@ -145,7 +110,8 @@ public final class Register {
 
     private List<Problem> sameNumber(AgreementEntry agreement) {
         return entries.agreement(agreement.number()).filter(other -> !other.id().equals(agreement.id()))
-                .map(other -> exists("agreement " + agreement.number() + ", which is", other.id())).stream().toList();
+                .map(other -> exists("an agreement " + agreement.number() + ", which is", other.id())).stream()
+                .toList();
     }
 
     public Checked<RequestEntry> add(RequestEntry request) {
@@ -183,153 +149,6 @@ public final class Register {
                         .bind("reason", reason).execute());
     }
 
-    /**
-     * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines, visits, agreements and requests, why visits were withdrawn, and what the trail says of all of it. Papers that were issued stay as they
-     * are, as long as the law and the shop keep them.
-     *
-     * @param day on which it is done
-     */
-    public Checked<CustomerEntry> forget(String id, LocalDate day) {
-        return entries.customer(id).map(known -> {
-            CustomerEntry blank = new CustomerEntry(id,
-                    Customer.named(BLANK),
-                    known.parent(), Optional.of(day));
-            List<CustomerEntry> merged = entries.mergedInto(id);
-            Stream.concat(Stream.of(blank), merged.stream().map(other -> new CustomerEntry(other.id(),
-                    Customer.named(BLANK), other.parent(), Optional.of(day)))).forEach(
-                            gone -> forgotten(Noted.of(gone, TrailEvent.FORGOTTEN),
-                                    () -> new CustomerRows(handle).update(gone)));
-            SiteRows.ofCustomer(handle, id).forEach(this::forget);
-            trail.forget(id);
-            merged.forEach(other -> trail.forget(other.id()));
-            return blank;
-        });
-    }
-
-    /**
-     * Makes one customer of two: sites and accounts below the first go to the second. Papers stay as they were issued.
-     *
-     * @param from whose row stays for his papers, and who is not worked on any more
-     * @param into as he is to be
-     */
-    public Checked<CustomerEntry> merge(String from, CustomerEntry into, LocalDate day) {
-        Problems problems = missing(entries.customer(from));
-        problems.addAll(missing(entries.customer(into.id())).list());
-        Optional<CustomerEntry> first = entries.customer(from).found();
-        CustomerEntry survivor = new CustomerEntry(into.id(), into.customer(),
-                into.parent().filter(from::equals).isPresent() ? first.flatMap(CustomerEntry::parent) : into.parent(),
-                into.forgotten());
-        Stream.concat(first.stream(), Stream.of(into)).filter(one -> one.forgotten().isPresent())
-                .forEach(one -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
-                        "customer \"" + one.id() + "\" was forgotten on " + one.forgotten().get(), "another id"));
-        if (isBelow(survivor, from)) {
-            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "customer \"" + into.id()
-                    + "\" belongs to an account that belongs to \"" + from + "\"",
-                    "that account first, or another parent");
-        }
-        return stored(problems, survivor, Noted.of(survivor, TrailEvent.MERGED), () -> {
-            new CustomerRows(handle).update(survivor);
-            merged(MergeRows.ofCustomers(handle), Subject.CUSTOMER, from, into.id(), day);
-            SiteRows.ofCustomer(handle, from).forEach(site -> trail.note(Subject.SITE, site.id(), TrailEvent.MERGED,
-                    () -> handle.execute("UPDATE site SET customer_id = ? WHERE id = ?", into.id(), site.id())));
-            handle.createQuery("SELECT id FROM customer WHERE parent_id = :from ORDER BY id").bind("from", from)
-                    .mapTo(String.class).list().forEach(below -> trail.note(Subject.CUSTOMER, below, TrailEvent.MERGED,
-                            () -> handle.execute("UPDATE customer SET parent_id = ? WHERE id = ?", into.id(), below)));
-        });
-    }
-
-    /** That one is no more, and whatever was merged into it before goes along. */
-    private void merged(MergeRows rows, Subject subject, String from, String into, LocalDate day) {
-        rows.of(from).forEach(
-                other -> trail.note(subject, other, TrailEvent.MERGED, () -> rows.redirect(other, into)));
-        trail.note(subject, from, TrailEvent.MERGED, () -> rows.insert(from, into, day));
-    }
-
-    private boolean isBelow(CustomerEntry entry, String account) {
-        Optional<String> parent = entry.parent();
-        Set<String> seen = new HashSet<>();
-        while (parent.filter(seen::add).isPresent()) {
-            if (parent.get().equals(account)) {
-                return true;
-            }
-            parent = entries.customer(parent.get()).found().flatMap(CustomerEntry::parent);
-        }
-        return false;
-    }
-
-    /**
-     * Makes one site of two of the same customer: machines, visits, agreements and requests of the first go to the second. Papers stay as they were issued,
-     * and so does what was recorded of visits.
-     *
-     * @param from whose row stays for its papers, and which is not worked on any more
-     * @param into as it is to be
-     */
-    public Checked<SiteEntry> merge(String from, SiteEntry into, LocalDate day) {
-        Problems problems = missing(entries.site(from));
-        problems.addAll(missing(entries.site(into.id())).list());
-        entries.site(from).found().filter(first -> !first.customer().equals(into.customer()))
-                .ifPresent(first -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
-                        "site \"" + from + "\" belongs to customer \"" + first.customer() + "\", and \"" + into.id()
-                                + "\" to \"" + into.customer() + "\"",
-                        "first: icequill customer merge, or icequill site change --customer"));
-        List<String> there = entries.machinesOf(into.id()).stream().map(MachineEntry::id).toList();
-        entries.machinesOf(from).stream().map(MachineEntry::id).filter(there::contains)
-                .forEach(machine -> problems.add(Code.DUPLICATE_NAME, Place.NOWHERE,
-                        "both sites have a machine \"" + machine + "\"", "machines with ids of their own"));
-        return stored(problems, into, Noted.of(into, TrailEvent.MERGED), () -> {
-            SiteRows.update(handle, into);
-            entries.machinesOf(from).forEach(machine -> move(machine, into.id()));
-            entries.visitsAt(from).forEach(visit -> trail.note(Subject.VISIT, visit.id(), TrailEvent.MERGED,
-                    () -> handle.execute("UPDATE visit SET site_id = ? WHERE id = ?", into.id(), visit.id())));
-            entries.agreementsAt(from).forEach(agreement -> trail.note(Subject.AGREEMENT, agreement.id(),
-                    TrailEvent.MERGED, () -> handle.execute("UPDATE agreement SET site_id = ? WHERE id = ?", into.id(),
-                            agreement.id())));
-            entries.requestsAt(from).forEach(request -> trail.note(Subject.REQUEST,
-                    Subject.part(request.kind(), request.id()), TrailEvent.MERGED,
-                    () -> handle.execute("UPDATE request SET site_id = ? WHERE kind = ? AND id = ?", into.id(),
-                            request.kind(), request.id())));
-            merged(MergeRows.ofSites(handle), Subject.SITE, from, into.id(), day);
-        });
-    }
-
-    /** By the trail, the machine goes at one site and comes at the other. */
-    private void move(MachineEntry machine, String site) {
-        trail.note(Subject.MACHINE, Subject.part(machine.site(), machine.id()), TrailEvent.MERGED,
-                () -> trail.begin(Subject.MACHINE, Subject.part(site, machine.id()), TrailEvent.MERGED,
-                        () -> handle.execute("UPDATE machine SET site_id = ? WHERE site_id = ? AND id = ?", site,
-                                machine.site(), machine.id())));
-    }
-
-    private void forget(SiteEntry site) {
-        Address address = new Address(List.of(), BLANK, BLANK, BLANK, site.address().country());
-        SiteEntry blank = new SiteEntry(site.id(), site.customer(), BLANK, Optional.empty(), address, Optional.empty(),
-                BLANK);
-        forgotten(Noted.of(blank, TrailEvent.FORGOTTEN), () -> SiteRows.update(handle, blank));
-        entries.machinesOf(site.id()).stream().map(machine -> new MachineEntry(machine.site(), machine.id(),
-                machine.model(), machine.serial(), machine.installed(), machine.position(), BLANK)).forEach(
-                        machine -> forgotten(Noted.of(machine, TrailEvent.FORGOTTEN),
-                                () -> MachineRows.update(handle, machine)));
-        entries.visitsAt(site.id()).stream().map(visit -> new VisitEntry(visit.id(), visit.site(), visit.began(),
-                visit.ended(), Optional.empty(), visit.isPlanned(), BLANK)).forEach(
-                        visit -> forgotten(Noted.of(visit, TrailEvent.FORGOTTEN), () -> {
-                            VisitRows.update(handle, visit, now);
-                            VisitRows.forgetReason(handle, visit.id());
-                        }));
-        entries.agreementsAt(site.id()).stream()
-                .map(agreement -> new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), BLANK))
-                .forEach(agreement -> forgotten(Noted.of(agreement, TrailEvent.FORGOTTEN),
-                        () -> AgreementRows.update(handle, agreement, now)));
-        entries.requestsAt(site.id()).stream()
-                .map(request -> new RequestEntry(request.kind(), request.id(), request.site(), BLANK))
-                .forEach(request -> forgotten(Noted.of(request, TrailEvent.FORGOTTEN),
-                        () -> RequestRows.update(handle, request, now)));
-    }
-
-    private void forgotten(Noted noted, Runnable blank) {
-        trail.note(noted.subject(), noted.entry(), noted.event(), blank);
-    }
-
     private Optional<String> paperOf(String visit) {
         return handle.createQuery("SELECT number FROM paper WHERE visit_id = :visit ORDER BY id LIMIT 1")
                 .bind("visit", visit).mapTo(String.class).findOne();
@@ -352,18 +171,24 @@ public final class Register {
         return problems.list();
     }
 
-    private Problems taken(String table, String id) {
+    private Problems taken(String what, String table, String id) {
         Problems problems = new Problems();
         if (entries.has(table, id)) {
-            problems.add(table.equals("visit")
-                    ? exists(table, id)
-                    : entries.merged(table, id).orElseGet(() -> exists(table, id)));
+            problems.add(exists(what, id));
         }
         return problems;
     }
 
-    private static Problem exists(String kind, String id) {
-        return new Problem(Code.ALREADY_EXISTS, Place.NOWHERE, "the book has a " + kind + " \"" + id + "\" already",
+    /** The same for what may have been merged, whose row stays. */
+    private Problems takenOrMerged(String table, String id) {
+        Problems problems = new Problems();
+        entries.merged(table, id).ifPresentOrElse(problems::add,
+                () -> problems.addAll(taken("a " + table, table, id).list()));
+        return problems;
+    }
+
+    private static Problem exists(String what, String id) {
+        return new Problem(Code.ALREADY_EXISTS, Place.NOWHERE, "the book has " + what + " \"" + id + "\" already",
                 "another id, or change it");
     }
 
@@ -373,10 +198,10 @@ public final class Register {
         return problems;
     }
 
-    /** Changes an entry that has no problems, and leaves the trail of it; whatever changes entries goes through here. */
+    /** Changes an entry that has no problems, and leaves the trail of it. */
     private <T> Checked<T> stored(Problems problems, T entry, Noted noted, Runnable store) {
         return problems.or(() -> {
-            trail.note(noted.subject(), noted.entry(), noted.event(), store);
+            noted.in(trail, store);
             return entry;
         });
     }

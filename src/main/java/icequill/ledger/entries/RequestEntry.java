@@ -5,6 +5,12 @@ package icequill.ledger.entries;
  *
  * @param kind of paper that is to come of it
  * @param id within its kind
- * @param data all that is known of it, as the caller writes it
+ * @param data all that is known of it, as the caller writes it; blank once it was forgotten with its customer
  */
-public record RequestEntry(String kind, String id, String site, String data) {}
+public record RequestEntry(String kind, String id, String site, String data) {
+
+    /** Whether what it said was let go with its customer. */
+    public boolean isForgotten() {
+        return data.isEmpty();
+    }
+}

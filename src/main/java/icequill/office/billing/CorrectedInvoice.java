@@ -41,7 +41,7 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
     record Payer(BillTo billTo, Optional<String> vendorNumber) {}
 
     /** What is asked for, or why it cannot be. */
-    static Checked<CorrectedInvoice> of(BookForms sites, Billing billing, CreditOptions.Reissue asked,
+    static Checked<CorrectedInvoice> of(BookForms forms, Billing billing, CreditOptions.Reissue asked,
             LocalDate date) {
         if (asked.purchaseOrder().isEmpty() && asked.billTo().isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",
@@ -54,8 +54,8 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
         };
         Checked<Optional<Payer>> payer = asked.billTo()
                 .map(customer -> (customer.isEmpty()
-                        ? ofSite(sites.shop(), billing)
-                        : sites.payer(customer))
+                        ? ofSite(forms.shop(), billing)
+                        : forms.payer(customer))
                         .then(found -> billed(found, date)).map(Optional::of))
                 .orElse(Checked.sound(Optional.empty()));
         return payer.map(found -> new CorrectedInvoice(original, date, due, found, asked.purchaseOrder()));

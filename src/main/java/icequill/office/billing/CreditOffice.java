@@ -90,12 +90,12 @@ public final class CreditOffice {
     }
 
     Checked<PendingWrite<List<BookedPaper>>> pending(String number, CreditOptions wish) {
-        BookForms sites = new BookForms(book);
+        BookForms forms = new BookForms(book);
         return book.read(open -> billing(open, number)).then(billing -> wish.reissue()
-                .map(asked -> CorrectedInvoice.of(sites, billing, asked, wish.date()).map(Optional::of))
+                .map(asked -> CorrectedInvoice.of(forms, billing, asked, wish.date()).map(Optional::of))
                 .orElse(Checked.sound(Optional.empty()))
                 .map(instead -> new PendingWrite<>(book,
-                        open -> sites.unchanged(open, () -> credit(open, billing, wish, instead)))));
+                        open -> forms.unchanged(open, () -> credit(open, billing, wish, instead)))));
     }
 
     private Checked<Billing> billing(Reading open, String number) {

@@ -115,11 +115,11 @@ public final class IssueOffice {
     }
 
     Checked<PendingWrite<BookedPaper>> pending(String visit, IssueOptions wish) {
-        BookForms sites = new BookForms(book);
-        return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(sites.shop())
+        BookForms forms = new BookForms(book);
+        return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(forms.shop())
                 .of(BookForms.form(entry)).then(VisitContext::withinLimit)
                 .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
-                        .map(draft -> new PendingWrite<>(book, open -> sites.unchanged(open,
+                        .map(draft -> new PendingWrite<>(book, open -> forms.unchanged(open,
                                 () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
     }
 
@@ -167,18 +167,18 @@ public final class IssueOffice {
     }
 
     Checked<PendingWrite<BookedPaper>> pendingQuote(FormName name, IssueOptions wish) {
-        BookForms sites = new BookForms(book);
-        ShopFolder shop = sites.shop();
+        BookForms forms = new BookForms(book);
+        ShopFolder shop = forms.shop();
         boolean maintenance = shop.isMaintenance(name);
         PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
         return maintenance
-                ? new PlanLoader(shop).of(name, wish.date()).then(hand -> pending(sites, new Unbilled(
+                ? new PlanLoader(shop).of(name, wish.date()).then(hand -> pending(forms, new Unbilled(
                         hand.setting().site(), kind, Optional.empty(),
                         number -> hand.setting().site().billTo(wish.date())
                                 .then(billTo -> hand.quote(wish.numbered(number), billTo)),
                         hand.leftOut()),
                         wish))
-                : RepairQuoting.of(folder, shop, name, wish.numbered("0")).then(quoting -> pending(sites,
+                : RepairQuoting.of(folder, shop, name, wish.numbered("0")).then(quoting -> pending(forms,
                         new Unbilled(quoting.hand().site(), kind, Optional.empty(),
                                 number -> quoting.quote(wish.numbered(number)), List.of()),
                         wish));
@@ -213,11 +213,11 @@ public final class IssueOffice {
     }
 
     Checked<PendingWrite<BookedPaper>> pendingPayment(FormName name, int payment, IssueOptions wish) {
-        BookForms sites = new BookForms(book);
-        ShopFolder shop = sites.shop();
+        BookForms forms = new BookForms(book);
+        ShopFolder shop = forms.shop();
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, wish.date()).then(hand -> {
             Site site = hand.setting().whole();
-            return pending(sites, new Unbilled(site, PaperKind.INVOICE,
+            return pending(forms, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new StandingInvoices.Payment(
                             hand.request().number(), payment, wish.booking().outOfOrder()
                                     ? List.of()
@@ -235,9 +235,9 @@ public final class IssueOffice {
     private record Unbilled(Site site, PaperKind kind, Optional<StandingInvoices.Payment> payment,
             Function<String, Checked<? extends Paper>> paper, List<Problem> notices) {}
 
-    private Checked<PendingWrite<BookedPaper>> pending(BookForms sites, Unbilled asked,
+    private Checked<PendingWrite<BookedPaper>> pending(BookForms forms, Unbilled asked,
             IssueOptions wish) {
-        return asked.paper().apply("0").map(draft -> new PendingWrite<>(book, open -> sites.unchanged(open,
+        return asked.paper().apply("0").map(draft -> new PendingWrite<>(book, open -> forms.unchanged(open,
                 () -> open.entries().site(asked.site().id()).then(entry -> issue(open, entry, asked, wish)))));
     }
 

@@ -90,12 +90,12 @@ public final class CheckShop {
     /** Whatever papers are still to come of. */
     private static List<Form> forms(Reading open) {
         List<Form> forms = new ArrayList<>();
-        open.entries().agreements().stream().filter(entry -> !entry.data().isEmpty()).map(BookForms::form)
+        open.entries().agreements().stream().filter(entry -> !entry.isForgotten()).map(BookForms::form)
                 .forEach(forms::add);
-        open.entries().requests().stream().filter(entry -> !entry.data().isEmpty()).map(BookForms::form)
+        open.entries().requests().stream().filter(entry -> !entry.isForgotten()).map(BookForms::form)
                 .forEach(forms::add);
         Stream.concat(open.entries().plannedVisits().stream(), open.entries().visits().stream())
-                .filter(entry -> !entry.data().isEmpty() && open.entries().withdrawal(entry.id()).isEmpty()
+                .filter(entry -> !entry.isForgotten() && open.entries().withdrawal(entry.id()).isEmpty()
                         && StandingInvoices.visit(open, entry.id()).isEmpty())
                 .map(BookForms::form).forEach(forms::add);
         return forms;

@@ -49,8 +49,7 @@ record DemoEntries(List<VisitEntry> visits, List<FormName> quoted, List<FormName
     }
 
     private static List<String> requests(Reading open, FormKind kind) {
-        return open.entries().requests().stream().filter(request -> request.kind().equals(kind.key()))
-                .map(RequestEntry::id).toList();
+        return open.entries().requests(kind.key()).stream().map(RequestEntry::id).toList();
     }
 
     private static List<FormName> names(Stream<String> ids) {

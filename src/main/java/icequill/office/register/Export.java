@@ -89,12 +89,12 @@ public record Export(Reading book, LongConsumer progress) {
         Set<String> known = all.stream().flatMap(named -> named.names().stream()).collect(Collectors.toSet());
         entries.sites().stream().filter(entry -> known.contains(entry.customer()))
                 .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.site(entry, book))));
-        entries.agreements().stream().filter(entry -> !entry.data().isEmpty()).forEach(
+        entries.agreements().stream().filter(entry -> !entry.isForgotten()).forEach(
                 entry -> all.add(new Named(Set.of(entry.id(), entry.number()), EntryForms.agreement(entry))));
-        entries.requests().stream().filter(entry -> !entry.data().isEmpty())
+        entries.requests().stream().filter(entry -> !entry.isForgotten())
                 .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.request(entry))));
         Stream.concat(entries.plannedVisits().stream(), entries.visits().stream())
-                .filter(entry -> !entry.data().isEmpty() && entries.withdrawal(entry.id()).isEmpty())
+                .filter(entry -> !entry.isForgotten() && entries.withdrawal(entry.id()).isEmpty())
                 .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.visit(entry))));
         Set<String> every = all.stream().flatMap(named -> named.names().stream()).collect(Collectors.toSet());
         names.stream().filter(name -> !every.contains(name))

@@ -36,7 +36,7 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
         List<Customer> known = Stream.concat(Stream.of(entry), book.entries().mergedInto(entry.id()).stream())
                 .map(CustomerEntry::customer).toList();
         return hindrances(entry, sites).or(() -> entry)
-                .then(free -> book.register().forget(free.id(), day)).map(blank -> forgotten(entry, known, sites));
+                .then(free -> book.erasure().forget(free.id(), day)).map(blank -> forgotten(entry, known, sites));
     }
 
     /** What is not billed yet could not be billed any more. */

@@ -63,9 +63,10 @@ public final class MergeOffice {
      * @param dryRun whether to look only
      */
     public Checked<MergeResult> customers(String from, String into, boolean dryRun) {
+        ShopFolder shop = ShopFolder.read(folder);
         return merged(from, into, dryRun, open -> RegisterOffice.payer(open, Optional.of(from))
                 .then(first -> RegisterOffice.payer(open, Optional.of(into))
-                        .then(second -> customers(open, first, second))));
+                        .then(second -> customers(shop, open, first, second))));
     }
 
     /**
@@ -74,8 +75,9 @@ public final class MergeOffice {
      * @param dryRun whether to look only
      */
     public Checked<MergeResult> sites(String from, String into, boolean dryRun) {
+        ShopFolder shop = ShopFolder.read(folder);
         return merged(from, into, dryRun, open -> RegisterOffice.found(open, from)
-                .then(first -> RegisterOffice.found(open, into).then(second -> sites(open, first, second))));
+                .then(first -> RegisterOffice.found(open, into).then(second -> sites(shop, open, first, second))));
     }
 
     private Checked<MergeResult> merged(String from, String into, boolean dryRun,
@@ -88,8 +90,7 @@ public final class MergeOffice {
                 .then(pending -> dryRun ? pending.tried().map(MergeResult::tried) : pending.done());
     }
 
-    private Checked<MergeResult> customers(Transaction open, CustomerEntry from, CustomerEntry into) {
-        ShopFolder shop = ShopFolder.read(folder);
+    private Checked<MergeResult> customers(ShopFolder shop, Transaction open, CustomerEntry from, CustomerEntry into) {
         MergedForm form = MergedForm.of(CustomerForm.of(from.customer()), CustomerForm.of(into.customer()),
                 OF_CUSTOMER);
         Optional<Customer> customer = shop.forms().customer(form.values(), into.parent().isPresent());
@@ -98,14 +99,13 @@ public final class MergeOffice {
                 .filter(entry -> entry.parent().filter(from.id()::equals).isPresent()).map(CustomerEntry::id).toList();
         int papers = open.papers().ofCustomer(from.id()).size();
         return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
-                .then(sound -> open.register().merge(from.id(),
+                .then(sound -> open.merging().customers(from.id(),
                         new CustomerEntry(into.id(), sound, into.parent(), into.forgotten()), today))
                 .map(done -> new MergeResult("customer", from.id(), into.id(),
                         Map.of("sites", sites, "accounts", accounts), papers, form.taken(), form.differs(), false));
     }
 
-    private Checked<MergeResult> sites(Transaction open, SiteEntry from, SiteEntry into) {
-        ShopFolder shop = ShopFolder.read(folder);
+    private Checked<MergeResult> sites(ShopFolder shop, Transaction open, SiteEntry from, SiteEntry into) {
         MergedForm form = MergedForm.of(Json.map(from.data()), Json.map(into.data()), OF_SITE);
         Map<String, String> machines = new LinkedHashMap<>(RegisterOffice.machines(open, into.id()));
         Map<String, String> moved = RegisterOffice.machines(open, from.id());
@@ -120,7 +120,7 @@ public final class MergeOffice {
         int papers = Math
                 .toIntExact(visits.stream().mapToLong(visit -> open.papers().ofVisit(visit.id()).size()).sum());
         return GlyphCheck.report(shop, problems).or(whole::orElseThrow)
-                .then(sound -> open.register().merge(from.id(), EntryRows.entry(into.customer(), sound), today))
+                .then(sound -> open.merging().sites(from.id(), EntryRows.entry(into.customer(), sound), today))
                 .then(done -> toldAnew(open, visits, into.id()))
                 .then(done -> toldAnew(open, agreements, requests, into.id()))
                 .map(done -> new MergeResult("site", from.id(), into.id(),

@@ -70,6 +70,16 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         return isSame ? State.SAME : State.CHANGED;
     }
 
+    private static <T> Checked<State> stored(Optional<T> before, T entry, Function<T, Checked<T>> add,
+            Function<T, Checked<T>> change) {
+        State state = state(before, before.filter(entry::equals).isPresent());
+        return switch (state) {
+        case NEW -> add.apply(entry).map(done -> state);
+        case CHANGED -> change.apply(entry).map(done -> state);
+        case SAME -> Checked.sound(state);
+        };
+    }
+
     private Optional<Storable> customer(Form form) {
         if (shop.customer(form).isEmpty() || !(form.tree() instanceof Tree.Branch branch)) {
             return Optional.empty();
@@ -123,12 +133,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
                     return storable(form, open -> {
                         Optional<AgreementEntry> before = open.entries().agreements().stream()
                                 .filter(known -> known.id().equals(entry.id())).findFirst();
-                        State state = state(before, before.filter(entry::equals).isPresent());
-                        return switch (state) {
-                        case NEW -> open.register().add(entry).map(done -> state);
-                        case CHANGED -> open.register().change(entry).map(done -> state);
-                        case SAME -> Checked.sound(state);
-                        };
+                        return stored(before, entry, open.register()::add, open.register()::change);
                     });
                 });
     }
@@ -137,12 +142,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         RequestEntry entry = new RequestEntry(form.kind().orElseThrow().key(), form.id(), site, form.data());
         return storable(form, open -> {
             Optional<RequestEntry> before = open.entries().request(entry.kind(), entry.id());
-            State state = state(before, before.filter(entry::equals).isPresent());
-            return switch (state) {
-            case NEW -> open.register().add(entry).map(done -> state);
-            case CHANGED -> open.register().change(entry).map(done -> state);
-            case SAME -> Checked.sound(state);
-            };
+            return stored(before, entry, open.register()::add, open.register()::change);
         });
     }
 

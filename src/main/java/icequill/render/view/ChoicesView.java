@@ -37,13 +37,9 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
                 .filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT).toList();
         List<PlanChoice> others = new ArrayList<>(quote.choices());
         others.removeAll(agreements);
-        return Stream.of(agreements.stream().filter(this::isRecommended),
-                agreements.stream().filter(choice -> !isRecommended(choice)), others.reversed().stream())
+        return Stream.of(agreements.stream().filter(quote::isRecommended),
+                agreements.stream().filter(choice -> !quote.isRecommended(choice)), others.reversed().stream())
                 .flatMap(choices -> choices);
-    }
-
-    private boolean isRecommended(PlanChoice choice) {
-        return choice.plan().filter(quote.recommended()::equals).isPresent();
     }
 
     private Map<String, Object> row(PlanChoice choice) {

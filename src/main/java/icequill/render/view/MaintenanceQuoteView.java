@@ -66,9 +66,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
     }
 
     private PlanChoice recommendedChoice() {
-        return quote.choices().stream().filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT)
-                .filter(choice -> choice.plan().filter(quote.recommended()::equals).isPresent()).findFirst()
-                .orElseThrow();
+        return quote.choices().stream().filter(quote::isRecommended).findFirst().orElseThrow();
     }
 
     private String recommended() {

@@ -81,6 +81,7 @@ class RegisterTest {
     void whatWouldBeUntrue_isRefused(Database database) {
         SiteEntry nobodys = new SiteEntry("attic", "nobody", "Attic", Optional.empty(), Entered.LANE, Optional.empty(),
                 "{}");
+        AgreementEntry agreement = new AgreementEntry("crumb-lane-plan", "A-2026-001", "crumb-lane-bakery", "{}");
         CustomerEntry circle = new CustomerEntry("oven-group", Entered.group().customer(), Optional.of("crumb-lane"),
                 Optional.empty());
         try (Book book = Books.open(database.place(shop))) {
@@ -98,6 +99,9 @@ class RegisterTest {
                     .containsExactly("ALREADY_EXISTS the book has a machine at crumb-lane-bakery \"flaker\" already");
             assertThat(refused(book.write(transaction -> transaction.register().record(Entered.visit()))))
                     .containsExactly("ALREADY_EXISTS the book has a visit \"spring-cleaning\" already");
+            assertThat(refused(book.write(transaction -> transaction.register().add(agreement)
+                    .then(done -> transaction.register().add(agreement)))))
+                    .contains("ALREADY_EXISTS the book has an agreement \"crumb-lane-plan\" already");
         }
     }
 
@@ -130,7 +134,7 @@ class RegisterTest {
                     .then(done -> transaction.register().withdraw("callback", "Mrs. Baker of Crumb Lane says no")))
                     .orElseThrow();
             Withdrawal before = withdrawal(book);
-            book.write(transaction -> transaction.register().forget("crumb-lane", day)).orElseThrow();
+            book.write(transaction -> transaction.erasure().forget("crumb-lane", day)).orElseThrow();
 
             assertThat(withdrawal(book)).isEqualTo(new Withdrawal(before.at(), ""));
             assertThat(refused(book.write(transaction -> transaction.register().change(callback()))))

@@ -61,7 +61,7 @@ class TrailTest {
             done(book, transaction -> transaction.register().backdated("INV-2026-00001", "left in the van"));
             book.write(transaction -> transaction.register().record(callback())
                     .then(recorded -> transaction.register().withdraw("callback", "twice recorded"))).orElseThrow();
-            book.write(transaction -> transaction.register().forget("crumb-lane", DAY)).orElseThrow();
+            book.write(transaction -> transaction.erasure().forget("crumb-lane", DAY)).orElseThrow();
 
             assertThat(told(book).subList(6, 19)).containsExactly("CUSTOMER oven-group CHANGED",
                     "SITE crumb-lane-bakery CHANGED", "MACHINE crumb-lane-bakery/flaker CHANGED",
@@ -118,7 +118,7 @@ class TrailTest {
             book.write(transaction -> transaction.register().change(longer())).orElseThrow();
             TrailHead before = Books.audit(book).trail();
 
-            book.write(transaction -> transaction.register().forget("crumb-lane", DAY)).orElseThrow();
+            book.write(transaction -> transaction.erasure().forget("crumb-lane", DAY)).orElseThrow();
 
             List<String> left = connections.reader().withHandle(handle -> handle
                     .createQuery("SELECT v.data FROM trail_value v JOIN trail t ON t.number = v.trail_number"
@@ -146,7 +146,7 @@ class TrailTest {
             Entered.all(book);
             book.write(transaction -> transaction.register().change(moved)).orElseThrow();
 
-            book.write(transaction -> transaction.register().forget("crumb-lane", DAY)).orElseThrow();
+            book.write(transaction -> transaction.erasure().forget("crumb-lane", DAY)).orElseThrow();
 
             TrailRow row = rows(book).get(6);
             assertThat(row.before().isGone()).isTrue();
@@ -182,7 +182,7 @@ class TrailTest {
             BookPlace place = database.place(shop.resolve(database.name()));
             try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
                 Entered.all(book);
-                book.write(transaction -> transaction.register().forget("crumb-lane", DAY)).orElseThrow();
+                book.write(transaction -> transaction.erasure().forget("crumb-lane", DAY)).orElseThrow();
 
                 assertThatThrownBy(() -> connections.writer().useHandle(
                         handle -> handle.execute("DELETE FROM trail_value WHERE trail_number IN (" + rows + ")")))
