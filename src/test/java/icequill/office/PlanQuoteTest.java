@@ -13,6 +13,7 @@ import icequill.outlook.LookAhead;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.render.PaperPages;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;

@@ -144,7 +144,7 @@ class PrinterTest {
     void invoice_fortyLines_headsRepeatAndNoLineIsLost() throws IOException {
         Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLines(40).invoice();
 
-        List<String> pages = pages(pdf(invoice));
+        List<String> pages = PaperPages.of(pdf(invoice));
 
         assertThat(pages.size()).isBetween(2, 4);
         assertThat(String.join("", pages).split("Descaler", -1)).hasSize(42);
@@ -158,7 +158,7 @@ class PrinterTest {
     void invoice_anyCountOfLines_sumsStandWithTheLastLineAndTheNotes(int lines) throws IOException {
         Invoice invoice = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US").withLines(lines).invoice();
 
-        List<String> withSums = pages(pdf(invoice)).stream().map(page -> page.replaceAll("\\s+", " "))
+        List<String> withSums = PaperPages.of(pdf(invoice)).stream().map(page -> page.replaceAll("\\s+", " "))
                 .filter(page -> page.contains("Total before tax")).toList();
 
         assertThat(withSums).hasSize(1);
@@ -231,7 +231,7 @@ class PrinterTest {
 
         byte[] pdf = pdf(invoice);
 
-        assertThat(pages(pdf)).hasSizeLessThanOrEqualTo(2);
+        assertThat(PaperPages.of(pdf)).hasSizeLessThanOrEqualTo(2);
         assertThat(pdf.length).isLessThan(400_000);
         // The page can be sent or opened anywhere: its picture is in it.
         assertThat(Printer.of(shop).html(invoice).orElseThrow().text())
@@ -347,7 +347,7 @@ class PrinterTest {
 
     private List<String> text(int lines) {
         try {
-            return pages(
+            return PaperPages.of(
                     pdf(InvoiceFixture.of(Language.SPANISH, PaperSize.A4, "EUR", "ES").withLines(lines).invoice()));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
@@ -392,19 +392,6 @@ class PrinterTest {
     private byte[] pdf(Invoice invoice) {
         Printer printer = Printer.of(shop);
         return printer.html(invoice).then(html -> printer.pdf(invoice, html, List.of(), Map.of())).orElseThrow();
-    }
-
-    private static List<String> pages(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            List<String> pages = new ArrayList<>();
-            for (int page = 1; page <= document.getNumberOfPages(); page++) {
-                PDFTextStripper stripper = new PDFTextStripper();
-                stripper.setStartPage(page);
-                stripper.setEndPage(page);
-                pages.add(stripper.getText(document));
-            }
-            return pages;
-        }
     }
 
     private void template(String name, String text) throws IOException {
