@@ -46,15 +46,15 @@ class DemoAttackTest {
     }
 
     @Test
-    void demo_withAChangedVisit_refusesAndTouchesNothing() throws IOException {
-        Path visit = demo.resolve("visits/late-call.yaml");
-        String before = Files.readString(visit);
-        Files.writeString(visit, before + "# tried out\n");
+    void demo_withAChangedPriceList_refusesAndTouchesNothing() throws IOException {
+        Path list = demo.resolve("pricing/taxes.yaml");
+        String before = Files.readString(list);
+        Files.writeString(list, before + "# tried out\n");
 
-        assertRefused("visits/late-call.yaml");
+        assertRefused("pricing/taxes.yaml");
 
-        assertThat(visit).content().endsWith("# tried out\n");
-        Files.writeString(visit, before);
+        assertThat(list).content().endsWith("# tried out\n");
+        Files.writeString(list, before);
     }
 
     @Test
@@ -81,13 +81,13 @@ class DemoAttackTest {
     void demo_whereOnlyTheMarkIsADemos_refuses() throws IOException {
         Path mine = Files.createDirectories(other.resolve("mine"));
         Files.copy(demo.resolve(".icequill-demo"), mine.resolve(".icequill-demo"));
-        Path visit = Files.writeString(Files.createDirectory(mine.resolve("visits")).resolve("late-call.yaml"), "mine");
+        Path list = Files.writeString(Files.createDirectory(mine.resolve("pricing")).resolve("taxes.yaml"), "mine");
 
         Run run = Run.of("demo", mine.toString());
 
         assertThat(run.status()).isEqualTo(3);
-        assertThat(run.err()).contains("visits/late-call.yaml");
-        assertThat(visit).hasContent("mine");
+        assertThat(run.err()).contains("pricing/taxes.yaml");
+        assertThat(list).hasContent("mine");
     }
 
     @Test
@@ -121,7 +121,7 @@ class DemoAttackTest {
                 System.getProperty("java.class.path"), Main.class.getName(), "demo", killed.toString())
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
         try (BufferedReader progress = child.errorReader()) {
-            while (!progress.readLine().startsWith("Visit and invoice 2")) {
+            while (!progress.readLine().startsWith("Invoice 2 ")) {
                 // Something is in the book from then on.
             }
             child.destroyForcibly().waitFor();
@@ -138,7 +138,7 @@ class DemoAttackTest {
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
         assertThat(Run.of("find", "pennon", "--shop", demo.toString()).status()).isZero();
         Path unfinished = Files.createDirectory(demo.resolve(UNFINISHED + Long.MAX_VALUE / 100));
-        for (String moved : List.of("book", "papers", "shop.yaml", "sites")) {
+        for (String moved : List.of("book", "papers", "shop.yaml", "templates")) {
             Files.move(demo.resolve(moved), unfinished.resolve(moved));
         }
 
