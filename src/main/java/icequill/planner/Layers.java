@@ -30,7 +30,7 @@ final class Layers {
     private final int walking;
     /** What each task takes of people's minutes as long as it is not placed, with what it is sure to cost besides. */
     private final int[] minutesLeft;
-    private final int[] twins;
+    private final int[] identical;
     private int nodes;
     private int lost = Integer.MAX_VALUE;
 
@@ -53,7 +53,7 @@ final class Layers {
         int[] spared = columns.bounds().sparedAfterStart();
         this.minutesLeft = IntStream.range(0, spared.length)
                 .map(task -> network.duration[task] * network.people[task] + spared[task]).toArray();
-        this.twins = Twins.of(network);
+        this.identical = IdenticalMachines.of(network);
     }
 
     /**
@@ -124,7 +124,7 @@ final class Layers {
 
     private void extend(Draft draft, Map<Key, List<Ranked>> next) {
         for (int task : columns.turns().next(draft.done)) {
-            if (!columns.turns().isReady(task, draft.done) || isTwinOfUntouched(task, draft) || isNotNow(task, draft)) {
+            if (!columns.turns().isReady(task, draft.done) || isIdenticalToUntouched(task, draft) || isNotNow(task, draft)) {
                 continue;
             }
             for (int[] people : choices(draft, task)) {
@@ -151,9 +151,9 @@ final class Layers {
     }
 
     /** Of machines that are alike in everything and untouched yet, the first is taken first. */
-    private boolean isTwinOfUntouched(int task, Draft draft) {
-        int twin = twins[network.machine[task]];
-        return twin >= 0 && isUntouched(network.machine[task], draft) && isUntouched(twin, draft);
+    private boolean isIdenticalToUntouched(int task, Draft draft) {
+        int earlier = identical[network.machine[task]];
+        return earlier >= 0 && isUntouched(network.machine[task], draft) && isUntouched(earlier, draft);
     }
 
     private boolean isUntouched(int machine, Draft draft) {

@@ -3,21 +3,21 @@ package icequill.planner;
 import java.util.Arrays;
 
 /** Machines that are alike in all that a timetable can feel. */
-final class Twins {
+final class IdenticalMachines {
 
-    private Twins() {
+    private IdenticalMachines() {
     }
 
     /** For each machine the one before it that is like it; -1 if there is none. */
     static int[] of(Network network) {
-        int[] twins = new int[network.walks.machines().size()];
-        Arrays.fill(twins, -1);
-        for (int machine = 0; machine < twins.length; machine++) {
-            for (int earlier = machine - 1; earlier >= 0 && twins[machine] < 0; earlier--) {
-                twins[machine] = alike(network, earlier, machine) ? earlier : -1;
+        int[] identical = new int[network.walks.machines().size()];
+        Arrays.fill(identical, -1);
+        for (int machine = 0; machine < identical.length; machine++) {
+            for (int earlier = machine - 1; earlier >= 0 && identical[machine] < 0; earlier--) {
+                identical[machine] = alike(network, earlier, machine) ? earlier : -1;
             }
         }
-        return twins;
+        return identical;
     }
 
     private static boolean alike(Network network, int one, int other) {
