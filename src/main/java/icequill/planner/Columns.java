@@ -21,7 +21,7 @@ final class Columns {
     private final int[] flush;
     private final int[] timerOf;
     private final int[] flushedBy;
-    private final Turns turns;
+    private final Precedence precedence;
     private final int[][] before;
     private final int[][] raises;
     private final int[] ready;
@@ -41,7 +41,7 @@ final class Columns {
         machines = network.walks.machines().size();
         timerOf = new int[size];
         flushedBy = new int[size];
-        turns = new Turns(network);
+        precedence = new Precedence(network);
         Arrays.fill(timerOf, -1);
         Arrays.fill(flushedBy, -1);
         List<Integer> pours = new ArrayList<>();
@@ -175,8 +175,8 @@ final class Columns {
         return most[timer];
     }
 
-    Turns turns() {
-        return turns;
+    Precedence precedence() {
+        return precedence;
     }
 
     /** A task was placed: what it makes later. */
@@ -192,7 +192,7 @@ final class Columns {
 
     /** When the last task of a group was placed, the next group's turn has come. */
     void closeGroup(int[] way, int task, BitSet done) {
-        if (!turns.isGroupDone(task, done)) {
+        if (!precedence.isGroupDone(task, done)) {
             return;
         }
         for (int row = 0; row < rows(); row++) {

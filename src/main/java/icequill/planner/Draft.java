@@ -212,7 +212,7 @@ final class Draft {
     /** A machine that is ready before anybody can be there is as good as one that is ready when the first is there. */
     private Draft settled() {
         for (int machine = 0; machine < columns.machines(); machine++) {
-            boolean over = columns.turns().isOver(machine, done);
+            boolean over = columns.precedence().isOver(machine, done);
             for (int row = 0; row < columns.rows(); row++) {
                 int from = row * columns.width();
                 if (over) {

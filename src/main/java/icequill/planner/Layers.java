@@ -123,8 +123,8 @@ final class Layers {
     }
 
     private void extend(Draft draft, Map<Key, List<Ranked>> next) {
-        for (int task : columns.turns().next(draft.done)) {
-            if (!columns.turns().isReady(task, draft.done) || isIdenticalToUntouched(task, draft) || isNotNow(task, draft)) {
+        for (int task : columns.precedence().eligible(draft.done)) {
+            if (!columns.precedence().isReady(task, draft.done) || isIdenticalToUntouched(task, draft) || isNotNow(task, draft)) {
                 continue;
             }
             for (int[] people : choices(draft, task)) {
@@ -157,7 +157,7 @@ final class Layers {
     }
 
     private boolean isUntouched(int machine, Draft draft) {
-        return columns.turns().isUntouched(machine, draft.done);
+        return columns.precedence().isUntouched(machine, draft.done);
     }
 
     /** Where machines are done one by one: whether another is open, or comes before it. */
@@ -166,8 +166,8 @@ final class Layers {
             return false;
         }
         int machine = network.machine[task];
-        return isUntouched(machine, draft) && columns.turns().inTurn().stream()
-                .takeWhile(other -> other != machine).anyMatch(other -> !columns.turns().isOver(other, draft.done));
+        return isUntouched(machine, draft) && columns.precedence().oneByOne().stream()
+                .takeWhile(other -> other != machine).anyMatch(other -> !columns.precedence().isOver(other, draft.done));
     }
 
     private List<int[]> choices(Draft draft, int task) {
@@ -209,7 +209,7 @@ final class Layers {
         for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
             minutes += minutesLeft[task];
         }
-        for (int task : columns.turns().next(draft.done)) {
+        for (int task : columns.precedence().eligible(draft.done)) {
             soonest = Math.max(soonest, Math.max(draft.ready(task), draft.newest()) + network.tail[task]);
         }
         soonest = Math.max(soonest, Math.ceilDiv(minutes, columns.crew()));

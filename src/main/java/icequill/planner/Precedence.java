@@ -7,17 +7,17 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** Whose turn it is: which tasks may follow on those that are placed. Tasks of equal order at a machine are a group. */
-final class Turns {
+/** Which tasks are eligible: all that must precede them at their machine is placed. Tasks of equal order at a machine are a group. */
+final class Precedence {
 
     private final Network network;
     private final int[] groupStart;
     private final int[] groupEnd;
-    private final List<Integer> inTurn;
+    private final List<Integer> oneByOne;
     /** The first task of each machine, and after them how many there are. */
     private final int[] first;
 
-    Turns(Network network) {
+    Precedence(Network network) {
         this.network = network;
         int size = network.size();
         groupStart = new int[size];
@@ -29,7 +29,7 @@ final class Turns {
             groupEnd[task] = task + 1 < size && sameGroup(task, task + 1) ? groupEnd[task + 1] : task + 1;
         }
         first = network.firstOfEach();
-        inTurn = IntStream.range(0, network.walks.machines().size()).boxed()
+        oneByOne = IntStream.range(0, network.walks.machines().size()).boxed()
                 .sorted(Comparator.comparing(this::isLast)).toList();
     }
 
@@ -43,18 +43,18 @@ final class Turns {
         return done.nextClearBit(groupStart[task]) >= groupEnd[task];
     }
 
-    /** The tasks that are next at their machines: what is not done of each machine's first group that is not, in their order. */
-    int[] next(BitSet done) {
-        int[] next = new int[groupEnd.length];
+    /** The eligible tasks: what is not done of each machine's first group that is not, in their order. */
+    int[] eligible(BitSet done) {
+        int[] eligible = new int[groupEnd.length];
         int count = 0;
         for (int machine = 0; machine + 1 < first.length; machine++) {
             int task = done.nextClearBit(first[machine]);
             int end = task < first[machine + 1] ? groupEnd[task] : 0;
             for (; task < end; task = done.nextClearBit(task + 1)) {
-                next[count++] = task;
+                eligible[count++] = task;
             }
         }
-        return Arrays.copyOf(next, count);
+        return Arrays.copyOf(eligible, count);
     }
 
     /** Whether nothing is done at a machine yet. */
@@ -69,8 +69,8 @@ final class Turns {
     }
 
     /** The machines in the order in which they can be done one by one: those that must go off last come last. */
-    List<Integer> inTurn() {
-        return inTurn;
+    List<Integer> oneByOne() {
+        return oneByOne;
     }
 
     private boolean isLast(int machine) {
@@ -78,7 +78,7 @@ final class Turns {
                 && exclusion.other().stream().anyMatch(task -> network.machine[task] == machine));
     }
 
-    /** Whether no set of tasks is open that excludes a task which is next at its machine. */
+    /** Whether no set of tasks is open that excludes a task which is eligible. */
     boolean isReady(int task, BitSet done) {
         for (Network.Exclusion exclusion : network.exclusions) {
             if ((exclusion.one().contains(task) && exclusion.free() && isOpen(exclusion.other(), done))
