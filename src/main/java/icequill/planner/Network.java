@@ -21,7 +21,7 @@ final class Network {
     static final int NONE = Integer.MIN_VALUE / 4;
 
     final List<PlanTask> tasks;
-    final Walks walks;
+    final WalkTimes walks;
     final int[] machine;
     final int[] duration;
     final int[] pause;

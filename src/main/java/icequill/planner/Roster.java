@@ -7,13 +7,13 @@ final class Roster {
 
     private static final int FEW = 16;
 
-    private final Walks walks;
+    private final WalkTimes walks;
     private final int[] count;
     private final int[][] from;
     private final int[][] until;
     private final int[][] machine;
 
-    Roster(Walks walks, int people) {
+    Roster(WalkTimes walks, int people) {
         this.walks = walks;
         count = new int[people];
         from = new int[people][FEW];

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * @param neverBothOff pairs of machines of which one must go on making ice while the other is off
  * @param tasks at least one
  */
-public record VisitWork(Walks walks, List<Pair> neverBothOff, List<PlanTask> tasks) {
+public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<PlanTask> tasks) {
 
     /** Two machines, by id. */
     public record Pair(String one, String other) {
@@ -34,7 +34,7 @@ public record VisitWork(Walks walks, List<Pair> neverBothOff, List<PlanTask> tas
 
     /** The same with machines by id and tasks by machine and order, so that nothing depends on how they were listed. */
     VisitWork sorted() {
-        Walks sorted = walks.sorted();
+        WalkTimes sorted = walks.sorted();
         List<PlanTask> byMachine = tasks.stream().sorted(Comparator.comparing(PlanTask::machine)
                 .thenComparingInt(PlanTask::order).thenComparing(PlanTask::name).thenComparing(PlanTask::state)
                 .thenComparingInt(PlanTask::attended).thenComparingInt(PlanTask::unattended)

@@ -4,7 +4,7 @@ import icequill.party.Layout;
 import icequill.party.Site;
 import icequill.planner.PlanTask;
 import icequill.planner.VisitWork;
-import icequill.planner.Walks;
+import icequill.planner.WalkTimes;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -73,11 +73,11 @@ public record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place
         }
     }
 
-    Walks walks() {
+    WalkTimes walks() {
         Layout layout = site.layout();
         List<String> machines = findings.stream().map(Finding::machine).distinct().toList();
-        return Walks.of(machines, layout.walk(), layout.ways().stream()
-                .map(way -> new Walks.Way(way.one(), way.other(), way.minutes())).toList());
+        return WalkTimes.of(machines, layout.walk(), layout.ways().stream()
+                .map(way -> new WalkTimes.Walk(way.one(), way.other(), way.minutes())).toList());
     }
 
     /** A machine that is not touched on the visit makes ice all the time. */

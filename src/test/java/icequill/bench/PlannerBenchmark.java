@@ -7,7 +7,7 @@ import icequill.planner.PlanTask;
 import icequill.planner.Planner;
 import icequill.planner.Timetable;
 import icequill.planner.VisitWork;
-import icequill.planner.Walks;
+import icequill.planner.WalkTimes;
 import icequill.problem.Place;
 import icequill.work.DustLevel;
 import icequill.work.MachineState;
@@ -116,7 +116,7 @@ public class PlannerBenchmark {
             task(tasks, name, "read-after", MachineState.MAKING_ICE, 5, 15);
             task(tasks, name, "sticker", MachineState.MAKING_ICE, 2, 0);
         }
-        return new VisitWork(Walks.of(names, 2, List.of()), List.of(), tasks);
+        return new VisitWork(WalkTimes.of(names, 2, List.of()), List.of(), tasks);
     }
 
     private static void task(List<PlanTask> tasks, String machine, String name, MachineState state, int attended,

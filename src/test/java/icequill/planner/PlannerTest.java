@@ -258,7 +258,7 @@ class PlannerTest {
             tasks.addAll(i % 2 == 0 ? Visits.cleaning(machines.get(i)) : Visits.full(machines.get(i)));
             tasks.add(Visits.task(machines.get(i), "extra", MachineState.ANY, 95, 3 + 2 * i, 0));
         }
-        List<Walks.Way> ways = List.of(new Walks.Way("m0", "m3", 5), new Walks.Way("m1", "m4", 7));
+        List<WalkTimes.Walk> ways = List.of(new WalkTimes.Walk("m0", "m3", 5), new WalkTimes.Walk("m1", "m4", 7));
         Set<Timetable> found = new HashSet<>();
         for (List<String> order : orders(machines)) {
             List<PlanTask> listed = order.stream()
@@ -267,7 +267,7 @@ class PlannerTest {
             List<VisitWork.Pair> pair = List.of(order.indexOf("m1") < order.indexOf("m2")
                     ? new VisitWork.Pair("m1", "m2")
                     : new VisitWork.Pair("m2", "m1"));
-            found.add(Planner.plan(new VisitWork(Walks.of(order, 2, ways), pair, listed), new Crew(2),
+            found.add(Planner.plan(new VisitWork(WalkTimes.of(order, 2, ways), pair, listed), new Crew(2),
                     new Effort(3_000, 32)).orElseThrow());
         }
 
@@ -289,7 +289,7 @@ class PlannerTest {
                 List.of(Visits.task("a", "first", MachineState.ANY, 1, 5, 0),
                         Visits.task("a", "second", MachineState.ANY, 2, 5, 0),
                         Visits.task("b", "job", MachineState.ANY, 1, 10, 0)));
-        VisitWork apart = new VisitWork(Walks.of(TWO, 3, List.of()), List.of(), work.tasks());
+        VisitWork apart = new VisitWork(WalkTimes.of(TWO, 3, List.of()), List.of(), work.tasks());
 
         assertThat(plan(apart, 2).walking()).isZero();
         assertThat(plan(apart, 2).minutes()).isEqualTo(10);
@@ -297,13 +297,13 @@ class PlannerTest {
 
     @Test
     void walks_shorterByWayOfAThird_goThatWay() {
-        Walks walks = Walks.of(List.of("a", "b", "c"), 9,
-                List.of(new Walks.Way("a", "b", 1), new Walks.Way("c", "b", 2), new Walks.Way("a", "elsewhere", 1)));
+        WalkTimes walks = WalkTimes.of(List.of("a", "b", "c"), 9,
+                List.of(new WalkTimes.Walk("a", "b", 1), new WalkTimes.Walk("c", "b", 2), new WalkTimes.Walk("a", "elsewhere", 1)));
 
         assertThat(walks.between(0, 2)).isEqualTo(3);
         assertThat(walks.between(2, 0)).isEqualTo(3);
         assertThat(walks.arrival(2)).isEqualTo(2);
-        assertThat(Walks.of(List.of("a"), 9, List.of()).arrival(0)).isZero();
+        assertThat(WalkTimes.of(List.of("a"), 9, List.of()).arrival(0)).isZero();
     }
 
     /** A machine's pouring and flush need somebody qualified, and so does one of two jobs elsewhere. */

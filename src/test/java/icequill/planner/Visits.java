@@ -84,7 +84,7 @@ final class Visits {
     }
 
     static VisitWork work(int walk, List<String> machines, List<PlanTask> tasks) {
-        return new VisitWork(Walks.of(machines, walk, List.of()), List.of(), tasks);
+        return new VisitWork(WalkTimes.of(machines, walk, List.of()), List.of(), tasks);
     }
 
     static VisitWork neverBothOff(VisitWork work, String one, String other) {

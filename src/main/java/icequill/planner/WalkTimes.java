@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Minutes of walking from machine to machine, the same both ways, over the shortest way.
  */
-public final class Walks {
+public final class WalkTimes {
 
     /** The most minutes of one walk. */
     public static final int LONGEST = 60;
@@ -18,17 +18,17 @@ public final class Walks {
     private final int[][] minutes;
 
     /**
-     * A way between two machines.
+     * A walk between two machines.
      *
-     * @param minutes from 0 to {@link Walks#LONGEST}; 0 says that both stand in the same room
+     * @param minutes from 0 to {@link WalkTimes#LONGEST}; 0 says that both stand in the same room
      */
-    public record Way(String one, String other, int minutes) {
-        public Way {
+    public record Walk(String one, String other, int minutes) {
+        public Walk {
             Check.inRange(minutes, 0, LONGEST, "minutes");
         }
     }
 
-    private Walks(List<String> machines, int[][] minutes) {
+    private WalkTimes(List<String> machines, int[][] minutes) {
         this.machines = machines;
         this.minutes = minutes;
     }
@@ -37,9 +37,9 @@ public final class Walks {
      * Walks between machines.
      *
      * @param usual minutes between two for which nothing else is said, from 0 to {@link #LONGEST}
-     * @param ways those that are said; a way to a machine that is not listed is of no account
+     * @param walks those that are said; a walk to a machine that is not listed is of no account
      */
-    public static Walks of(List<String> machines, int usual, Collection<Way> ways) {
+    public static WalkTimes of(List<String> machines, int usual, Collection<Walk> walks) {
         Check.inRange(usual, 0, LONGEST, "usual");
         List<String> known = List.copyOf(machines);
         int[][] minutes = new int[known.size()][known.size()];
@@ -47,16 +47,16 @@ public final class Walks {
             Arrays.fill(minutes[i], usual);
             minutes[i][i] = 0;
         }
-        for (Way way : ways) {
-            int one = known.indexOf(way.one());
-            int other = known.indexOf(way.other());
+        for (Walk walk : walks) {
+            int one = known.indexOf(walk.one());
+            int other = known.indexOf(walk.other());
             if (one >= 0 && other >= 0 && one != other) {
-                minutes[one][other] = way.minutes();
-                minutes[other][one] = way.minutes();
+                minutes[one][other] = walk.minutes();
+                minutes[other][one] = walk.minutes();
             }
         }
         shorten(minutes);
-        return new Walks(known, minutes);
+        return new WalkTimes(known, minutes);
     }
 
     /** Nobody walks from one to another when it is shorter by way of a third. */
@@ -71,16 +71,16 @@ public final class Walks {
     }
 
     /** The same with the machines by id. */
-    Walks sorted() {
+    WalkTimes sorted() {
         List<String> sorted = machines.stream().sorted().toList();
         int[] from = sorted.stream().mapToInt(machines::indexOf).toArray();
-        int[][] walks = new int[from.length][from.length];
+        int[][] times = new int[from.length][from.length];
         for (int i = 0; i < from.length; i++) {
             for (int j = 0; j < from.length; j++) {
-                walks[i][j] = minutes[from[i]][from[j]];
+                times[i][j] = minutes[from[i]][from[j]];
             }
         }
-        return new Walks(sorted, walks);
+        return new WalkTimes(sorted, times);
     }
 
     /** In the order in which they were given. */
@@ -116,8 +116,8 @@ public final class Walks {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Walks walks && machines.equals(walks.machines)
-                && Arrays.deepEquals(minutes, walks.minutes);
+        return other instanceof WalkTimes same && machines.equals(same.machines)
+                && Arrays.deepEquals(minutes, same.minutes);
     }
 
     @Override
