@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Draft {
 
-    private final Columns columns;
+    private final StateLayout layout;
     private final Network network;
-    /** One row for the beginning, then one for each timer; a column for each thing that {@link Columns} names. */
+    /** One row for the beginning, then one for each timer; a column for each thing that {@link StateLayout} names. */
     private final int[] way;
     final BitSet done;
     /** At which machine each person is; -1 before his first task. */
@@ -38,9 +38,9 @@ final class Draft {
         }
     }
 
-    private Draft(Columns columns, int[] way, BitSet done, int[] place, int walking, @Nullable Step last) {
-        this.columns = columns;
-        this.network = columns.network();
+    private Draft(StateLayout layout, int[] way, BitSet done, int[] place, int walking, @Nullable Step last) {
+        this.layout = layout;
+        this.network = layout.network();
         this.way = way;
         this.done = done;
         this.place = place;
@@ -48,16 +48,16 @@ final class Draft {
         this.last = last;
     }
 
-    static Draft empty(Columns columns) {
-        int[] way = new int[columns.rows() * columns.width()];
+    static Draft empty(StateLayout layout) {
+        int[] way = new int[layout.rows() * layout.width()];
         Arrays.fill(way, Network.NONE);
-        Arrays.fill(way, 0, columns.width(), 0);
-        for (int timer = 0; timer < columns.timers(); timer++) {
-            way[columns.pour(timer)] = Network.NONE;
+        Arrays.fill(way, 0, layout.width(), 0);
+        for (int timer = 0; timer < layout.timers(); timer++) {
+            way[layout.pour(timer)] = Network.NONE;
         }
-        int[] place = new int[columns.crew()];
+        int[] place = new int[layout.crew()];
         Arrays.fill(place, -1);
-        return new Draft(columns, way, new BitSet(), place, 0, null);
+        return new Draft(layout, way, new BitSet(), place, 0, null);
     }
 
     Sequence sequence() {
@@ -73,17 +73,17 @@ final class Draft {
     }
 
     int free(int person) {
-        return way[columns.free(person)];
+        return way[layout.free(person)];
     }
 
     /** When the task placed last begins, before which none that comes later does. */
     int newest() {
-        return way[columns.newest()];
+        return way[layout.newest()];
     }
 
     /** When everything placed so far is over, waits included. */
     int end() {
-        return way[columns.end()];
+        return way[layout.end()];
     }
 
     /** When the machine of a task is ready for it. */
@@ -92,9 +92,9 @@ final class Draft {
     }
 
     private int ready(int row, int task) {
-        int from = row * columns.width();
-        int ready = way[from + columns.ready(task)];
-        for (int over : columns.overBefore(task)) {
+        int from = row * layout.width();
+        int ready = way[from + layout.ready(task)];
+        for (int over : layout.overBefore(task)) {
             ready = Math.max(ready, way[from + over]);
         }
         return ready;
@@ -104,7 +104,7 @@ final class Draft {
         int begin = ready(row, task);
         for (int person : people) {
             begin = Math.max(begin,
-                    way[row * columns.width() + columns.free(person)] + walk(person, network.machine[task]));
+                    way[row * layout.width() + layout.free(person)] + walk(person, network.machine[task]));
         }
         return begin;
     }
@@ -116,40 +116,40 @@ final class Draft {
      */
     @Nullable
     Draft with(int task, int[] people, Aim aim) {
-        int rows = columns.rows();
-        int width = columns.width();
+        int rows = layout.rows();
+        int width = layout.width();
         int[] next = way.clone();
         int[] begin = new int[rows];
         for (int row = 0; row < rows; row++) {
-            begin[row] = columns.isOpen(way, row) ? begin(row, task, people) : Network.NONE;
+            begin[row] = layout.isOpen(way, row) ? begin(row, task, people) : Network.NONE;
             place(next, row * width, begin[row], task, people);
         }
         if (begin[0] < newest() && aim != Aim.ONE_BY_ONE) {
             return null;
         }
-        next[columns.newest()] = aim == Aim.ONE_BY_ONE ? 0 : begin[0];
-        int timer = columns.timerOf(task);
+        next[layout.newest()] = aim == Aim.ONE_BY_ONE ? 0 : begin[0];
+        int timer = layout.timerOf(task);
         if (timer >= 0) {
             start(next, timer, task, people);
             for (int row = 0; row < rows; row++) {
-                next[row * width + columns.pour(timer)] = row == timer + 1 ? 0 : begin[row];
+                next[row * width + layout.pour(timer)] = row == timer + 1 ? 0 : begin[row];
             }
         }
-        int flushed = columns.flushedBy(task);
+        int flushed = layout.flushedBy(task);
         if (flushed >= 0 && !putOff(next, begin, flushed)) {
             return null;
         }
         BitSet placed = (BitSet) done.clone();
         placed.set(task);
-        columns.closeGroup(next, task, placed);
+        layout.closeGroup(next, task, placed);
         int walked = walking;
         int[] places = place.clone();
         for (int person : people) {
             walked += walk(person, network.machine[task]);
             places[person] = network.machine[task];
         }
-        next[columns.walked()] = aim == Aim.WALKING ? walked : 0;
-        Draft draft = new Draft(columns, next, placed, places, walked, new Step(task, people, last));
+        next[layout.walked()] = aim == Aim.WALKING ? walked : 0;
+        Draft draft = new Draft(layout, next, placed, places, walked, new Step(task, people, last));
         return draft.flushes().arePossible() ? draft.settled() : null;
     }
 
@@ -159,29 +159,29 @@ final class Draft {
         }
         int over = begin + network.duration[task];
         for (int person : people) {
-            next[from + columns.free(person)] = over;
+            next[from + layout.free(person)] = over;
         }
-        columns.raise(next, from, task, over, begin + network.whole(task));
+        layout.raise(next, from, task, over, begin + network.whole(task));
     }
 
     private void start(int[] next, int timer, int task, int[] people) {
-        int from = (timer + 1) * columns.width();
-        Arrays.fill(next, from, from + columns.width(), Network.NONE);
+        int from = (timer + 1) * layout.width();
+        Arrays.fill(next, from, from + layout.width(), Network.NONE);
         place(next, from, 0, task, people);
     }
 
     /** Puts a pouring off until its flush is in time, and all that follows from it; false when that is no help. */
     private boolean putOff(int[] next, int[] begin, int timer) {
-        int width = columns.width();
-        int most = columns.most(timer);
+        int width = layout.width();
+        int most = layout.most(timer);
         int poured = (timer + 1) * width;
         if (begin[timer + 1] > most) {
             return false;
         }
-        for (int row = 0; row < columns.rows(); row++) {
+        for (int row = 0; row < layout.rows(); row++) {
             int later = begin[row] - most;
             if (row == timer + 1 || begin[row] <= Network.NONE / 2
-                    || later <= next[row * width + columns.pour(timer)]) {
+                    || later <= next[row * width + layout.pour(timer)]) {
                 continue;
             }
             for (int column = 0; column < width; column++) {
@@ -189,13 +189,13 @@ final class Draft {
                     next[row * width + column] = Math.max(next[row * width + column], later + next[poured + column]);
                 }
             }
-            if (row > 0 && next[row * width + columns.pour(row - 1)] > 0) {
+            if (row > 0 && next[row * width + layout.pour(row - 1)] > 0) {
                 return false;
             }
         }
         Arrays.fill(next, poured, poured + width, Network.NONE);
-        for (int row = 0; row < columns.rows(); row++) {
-            next[row * width + columns.pour(timer)] = Network.NONE;
+        for (int row = 0; row < layout.rows(); row++) {
+            next[row * width + layout.pour(timer)] = Network.NONE;
         }
         return true;
     }
@@ -206,19 +206,19 @@ final class Draft {
     }
 
     private DueFlushes flushes() {
-        return new DueFlushes(columns, way, place);
+        return new DueFlushes(layout, way, place);
     }
 
     /** A machine that is ready before anybody can be there is as good as one that is ready when the first is there. */
     private Draft settled() {
-        for (int machine = 0; machine < columns.machines(); machine++) {
-            boolean over = columns.precedence().isOver(machine, done);
-            for (int row = 0; row < columns.rows(); row++) {
-                int from = row * columns.width();
+        for (int machine = 0; machine < layout.machines(); machine++) {
+            boolean over = layout.precedence().isOver(machine, done);
+            for (int row = 0; row < layout.rows(); row++) {
+                int from = row * layout.width();
                 if (over) {
-                    columns.finish(way, from, machine);
+                    layout.finish(way, from, machine);
                 } else {
-                    columns.settle(way, from, machine, soonest(from, machine, row == 0 ? newest() : Network.NONE));
+                    layout.settle(way, from, machine, soonest(from, machine, row == 0 ? newest() : Network.NONE));
                 }
             }
         }
@@ -229,19 +229,19 @@ final class Draft {
     private int soonest(int from, int machine, int earliest) {
         int soonest = Integer.MAX_VALUE;
         for (int person = 0; person < place.length; person++) {
-            soonest = Math.min(soonest, way[from + columns.free(person)] + walk(person, machine));
+            soonest = Math.min(soonest, way[from + layout.free(person)] + walk(person, machine));
         }
         return Math.max(soonest, earliest);
     }
 
     /** Whether two people are in the same situation. */
     boolean isAlike(int one, int other) {
-        if (place[one] != place[other] || !columns.areAlike(one, other)) {
+        if (place[one] != place[other] || !layout.areAlike(one, other)) {
             return false;
         }
-        for (int row = 0; row < columns.rows(); row++) {
-            int from = row * columns.width();
-            if (way[from + columns.free(one)] != way[from + columns.free(other)]) {
+        for (int row = 0; row < layout.rows(); row++) {
+            int from = row * layout.width();
+            if (way[from + layout.free(one)] != way[from + layout.free(other)]) {
                 return false;
             }
         }

@@ -3,14 +3,14 @@ package icequill.planner;
 /** The flushes whose timers run in a draft. */
 final class DueFlushes {
 
-    private final Columns columns;
+    private final StateLayout layout;
     private final Network network;
     private final int[] way;
     private final int[] place;
 
-    DueFlushes(Columns columns, int[] way, int[] place) {
-        this.columns = columns;
-        this.network = columns.network();
+    DueFlushes(StateLayout layout, int[] way, int[] place) {
+        this.layout = layout;
+        this.network = layout.network();
         this.way = way;
         this.place = place;
     }
@@ -20,11 +20,11 @@ final class DueFlushes {
      * person does two only if one can be begun in time after the other.
      */
     boolean arePossible() {
-        int[] due = new int[columns.timers()];
+        int[] due = new int[layout.timers()];
         int count = 0;
-        for (int timer = 0; timer < columns.timers(); timer++) {
-            if (columns.isOpen(way, timer + 1)) {
-                if (back(timer, timer) > columns.most(timer)) {
+        for (int timer = 0; timer < layout.timers(); timer++) {
+            if (layout.isOpen(way, timer + 1)) {
+                if (back(timer, timer) > layout.most(timer)) {
                     return false;
                 }
                 due[count++] = timer;
@@ -51,10 +51,10 @@ final class DueFlushes {
     /** By how many minutes their pourings will have to be put off, if nothing begins before a minute. */
     int lateness(int newest) {
         int minutes = 0;
-        for (int timer = 0; timer < columns.timers(); timer++) {
-            if (columns.isOpen(way, timer + 1)) {
+        for (int timer = 0; timer < layout.timers(); timer++) {
+            if (layout.isOpen(way, timer + 1)) {
                 int begin = Math.max(newest, back(timer, -1));
-                minutes += Math.max(0, begin - way[columns.pour(timer)] - columns.most(timer));
+                minutes += Math.max(0, begin - way[layout.pour(timer)] - layout.most(timer));
             }
         }
         return minutes;
@@ -62,24 +62,24 @@ final class DueFlushes {
 
     /** The soonest at which the flush of a timer can begin, counted from when another was started; -1 for the beginning. */
     private int back(int timer, int from) {
-        int row = (from + 1) * columns.width();
-        int flush = columns.flush(timer);
+        int row = (from + 1) * layout.width();
+        int flush = layout.flush(timer);
         int soonest = network.people[flush] == 0 ? Network.NONE : Integer.MAX_VALUE;
         for (int person = 0; person < place.length; person++) {
-            if (columns.isFit(person, flush)) {
+            if (layout.isFit(person, flush)) {
                 soonest = Math.min(soonest,
-                        way[row + columns.free(person)] + network.walks.from(place[person], network.machine[flush]));
+                        way[row + layout.free(person)] + network.walks.from(place[person], network.machine[flush]));
             }
         }
-        return Math.max(soonest, way[row + columns.ready(flush)]);
+        return Math.max(soonest, way[row + layout.ready(flush)]);
     }
 
     /** Whether one person can begin one flush in time after another. */
     private boolean follows(int first, int second) {
-        int flush = columns.flush(first);
-        int other = columns.flush(second);
+        int flush = layout.flush(first);
+        int other = layout.flush(second);
         int walk = network.walks.between(network.machine[flush], network.machine[other]);
         return network.people[flush] == 0 || network.people[other] == 0
-                || back(first, second) + network.duration[flush] + walk <= columns.most(second);
+                || back(first, second) + network.duration[flush] + walk <= layout.most(second);
     }
 }

@@ -22,7 +22,7 @@ final class Layers {
     private static final int LATE = 2;
 
     private final Network network;
-    private final Columns columns;
+    private final StateLayout layout;
     private final Aim aim;
     private final int width;
     private final int mostNodes;
@@ -42,15 +42,15 @@ final class Layers {
      * @param end before which a timetable must end
      * @param walking minutes below which it must stay
      */
-    Layers(Columns columns, Aim aim, int width, int nodes, int end, int walking) {
-        this.network = columns.network();
-        this.columns = columns;
+    Layers(StateLayout layout, Aim aim, int width, int nodes, int end, int walking) {
+        this.network = layout.network();
+        this.layout = layout;
         this.aim = aim;
         this.width = width;
         this.mostNodes = nodes;
         this.end = end;
         this.walking = walking;
-        int[] spared = columns.bounds().sparedAfterStart();
+        int[] spared = layout.bounds().sparedAfterStart();
         this.minutesLeft = IntStream.range(0, spared.length)
                 .map(task -> network.duration[task] * network.people[task] + spared[task]).toArray();
         this.identical = IdenticalMachines.of(network);
@@ -97,7 +97,7 @@ final class Layers {
 
     /** The best timetable that ends before the limit; empty when none was found. */
     Optional<Draft> best() {
-        List<Draft> drafts = List.of(Draft.empty(columns));
+        List<Draft> drafts = List.of(Draft.empty(layout));
         for (int depth = 0; depth < network.size(); depth++) {
             if (nodes >= mostNodes) {
                 drafts.forEach(draft -> lost = Math.min(lost, ranked(draft).end()));
@@ -123,8 +123,8 @@ final class Layers {
     }
 
     private void extend(Draft draft, Map<Key, List<Ranked>> next) {
-        for (int task : columns.precedence().eligible(draft.done)) {
-            if (!columns.precedence().isReady(task, draft.done) || isIdenticalToUntouched(task, draft) || isNotNow(task, draft)) {
+        for (int task : layout.precedence().eligible(draft.done)) {
+            if (!layout.precedence().isReady(task, draft.done) || isIdenticalToUntouched(task, draft) || isNotNow(task, draft)) {
                 continue;
             }
             for (int[] people : choices(draft, task)) {
@@ -157,7 +157,7 @@ final class Layers {
     }
 
     private boolean isUntouched(int machine, Draft draft) {
-        return columns.precedence().isUntouched(machine, draft.done);
+        return layout.precedence().isUntouched(machine, draft.done);
     }
 
     /** Where machines are done one by one: whether another is open, or comes before it. */
@@ -166,8 +166,8 @@ final class Layers {
             return false;
         }
         int machine = network.machine[task];
-        return isUntouched(machine, draft) && columns.precedence().oneByOne().stream()
-                .takeWhile(other -> other != machine).anyMatch(other -> !columns.precedence().isOver(other, draft.done));
+        return isUntouched(machine, draft) && layout.precedence().oneByOne().stream()
+                .takeWhile(other -> other != machine).anyMatch(other -> !layout.precedence().isOver(other, draft.done));
     }
 
     private List<int[]> choices(Draft draft, int task) {
@@ -182,8 +182,8 @@ final class Layers {
             choices.add(chosen);
             return;
         }
-        for (int person = from; person < columns.crew(); person++) {
-            if (columns.isFit(person, task) && isFirstOfItsKind(draft, person, from)) {
+        for (int person = from; person < layout.crew(); person++) {
+            if (layout.isFit(person, task) && isFirstOfItsKind(draft, person, from)) {
                 int[] more = Arrays.copyOf(chosen, chosen.length + 1);
                 more[chosen.length] = person;
                 choose(draft, task, person + 1, more, choices);
@@ -202,17 +202,17 @@ final class Layers {
 
     private Ranked ranked(Draft draft) {
         int minutes = 0;
-        for (int person = 0; person < columns.crew(); person++) {
+        for (int person = 0; person < layout.crew(); person++) {
             minutes += Math.max(draft.free(person), draft.newest());
         }
         int soonest = draft.end();
         for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
             minutes += minutesLeft[task];
         }
-        for (int task : columns.precedence().eligible(draft.done)) {
+        for (int task : layout.precedence().eligible(draft.done)) {
             soonest = Math.max(soonest, Math.max(draft.ready(task), draft.newest()) + network.tail[task]);
         }
-        soonest = Math.max(soonest, Math.ceilDiv(minutes, columns.crew()));
+        soonest = Math.max(soonest, Math.ceilDiv(minutes, layout.crew()));
         int promise = aim == Aim.WALKING ? draft.walking : soonest;
         return new Ranked(draft, soonest, promise + LATE * draft.lateness(), minutes);
     }

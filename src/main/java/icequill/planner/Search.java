@@ -58,12 +58,12 @@ final class Search {
 
     /** The machines one after another, whoever waits meanwhile: what a visit takes without a plan. */
     Sequence sequential() {
-        return new Layers(new Columns(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
+        return new Layers(new StateLayout(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
                 Integer.MAX_VALUE).best().orElseThrow().sequence();
     }
 
     private Layers layers(Aim aim, int width, int most, Sequence best) {
-        return new Layers(new Columns(network, crew), aim, width, Math.max(1, most - nodes),
+        return new Layers(new StateLayout(network, crew), aim, width, Math.max(1, most - nodes),
                 aim == Aim.END ? best.end() : best.end() + 1, aim == Aim.END ? Integer.MAX_VALUE : best.walking());
     }
 }

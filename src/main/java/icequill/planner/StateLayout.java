@@ -11,7 +11,7 @@ import java.util.List;
  * its present group (tasks of equal order) and of the next, each for tasks that may use a wait and for others; when each set of
  * tasks that excludes another is over; when the whole is over; when each running timer was started.
  */
-final class Columns {
+final class StateLayout {
 
     private static final int PER_MACHINE = 4;
 
@@ -32,7 +32,7 @@ final class Columns {
     private final int end;
     private final int width;
 
-    Columns(Network network, Crew crew) {
+    StateLayout(Network network, Crew crew) {
         this.network = network;
         this.crew = crew;
         int size = network.size();
