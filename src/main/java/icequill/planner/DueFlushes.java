@@ -1,6 +1,6 @@
 package icequill.planner;
 
-/** The flushes whose timers run in a draft. */
+/** The flushes whose timers run in a partial schedule. */
 final class DueFlushes {
 
     private final StateLayout layout;

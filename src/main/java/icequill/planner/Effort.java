@@ -5,8 +5,8 @@ import icequill.problem.Check;
 /**
  * How much is tried for a shorter timetable, counted so that it does not depend on how fast a machine is.
  *
- * @param nodes how many placings of a task are tried in lists, and as many again in layers of drafts, from 1
- * @param width how many drafts are kept at most, from 1
+ * @param nodes how many placings of a task are tried in lists, and as many again in layers of partial schedules, from 1
+ * @param width how many partial schedules a layer keeps at most, from 1
  */
 public record Effort(int nodes, int width) {
 

@@ -12,9 +12,9 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Builds timetables layer by layer: all drafts with one task, then all with two, and so on, without those that are no better than
- * another of the same tasks, and without those that cannot become shorter than what is known. While a layer holds fewer drafts
- * than its width allows, nothing else is lost, and what comes out is proven; a full layer keeps the most promising.
+ * Beam search for a timetable: all partial schedules with one task, then all with two, and so on, without those that another of the
+ * same tasks dominates, and without those that cannot become shorter than what is known. While a layer holds fewer than the width of
+ * the beam, nothing else is lost, and what comes out is proven; a full layer keeps the most promising.
  */
 final class Layers {
 
@@ -35,9 +35,9 @@ final class Layers {
     private int lost = Integer.MAX_VALUE;
 
     /**
-     * Layers.
+     * A search from nothing placed.
      *
-     * @param width how many drafts a layer holds
+     * @param width of the beam: how many partial schedules a layer holds
      * @param nodes how many placings are tried before it gives up
      * @param end before which a timetable must end
      * @param walking minutes below which it must stay
@@ -57,27 +57,27 @@ final class Layers {
     }
 
     /**
-     * A draft.
+     * A partial schedule of a layer to come.
      *
      * @param end the least that the end will be
      * @param promise what is least in the most promising one
      * @param waste by which equally promising ones are told apart
      */
-    private record Ranked(Draft draft, int end, int promise, int waste) {}
+    private record Candidate(PartialSchedule schedule, int end, int promise, int waste) {}
 
-    /** What two drafts have in common of which one may be no worse than the other. */
-    private static final class Key {
+    /** What two partial schedules have in common of which one may dominate the other. */
+    private static final class StateKey {
         private final BitSet done;
         private final int[] place;
 
-        private Key(Draft draft) {
-            done = draft.done;
-            place = draft.place;
+        private StateKey(PartialSchedule schedule) {
+            done = schedule.done;
+            place = schedule.place;
         }
 
         @Override
         public boolean equals(@Nullable Object other) {
-            return other instanceof Key key && done.equals(key.done) && Arrays.equals(place, key.place);
+            return other instanceof StateKey key && done.equals(key.done) && Arrays.equals(place, key.place);
         }
 
         @Override
@@ -86,7 +86,7 @@ final class Layers {
         }
     }
 
-    /** The least end that a draft had which was left out for want of room; the largest integer when none was. */
+    /** The least end that a partial schedule had which was left out for want of room; the largest integer when none was. */
     int lost() {
         return lost;
     }
@@ -96,124 +96,124 @@ final class Layers {
     }
 
     /** The best timetable that ends before the limit; empty when none was found. */
-    Optional<Draft> best() {
-        List<Draft> drafts = List.of(Draft.empty(layout));
+    Optional<PartialSchedule> best() {
+        List<PartialSchedule> schedules = List.of(PartialSchedule.empty(layout));
         for (int depth = 0; depth < network.size(); depth++) {
             if (nodes >= mostNodes) {
-                drafts.forEach(draft -> lost = Math.min(lost, ranked(draft).end()));
+                schedules.forEach(schedule -> lost = Math.min(lost, candidate(schedule).end()));
                 return Optional.empty();
             }
-            Map<Key, List<Ranked>> next = new LinkedHashMap<>();
-            for (Draft draft : drafts) {
-                extend(draft, next);
+            Map<StateKey, List<Candidate>> next = new LinkedHashMap<>();
+            for (PartialSchedule schedule : schedules) {
+                extend(schedule, next);
             }
-            drafts = keep(next);
+            schedules = keep(next);
         }
-        return drafts.stream().min(Comparator.comparingInt(Draft::end).thenComparingInt(draft -> draft.walking));
+        return schedules.stream().min(Comparator.comparingInt(PartialSchedule::end).thenComparingInt(schedule -> schedule.walking));
     }
 
-    private List<Draft> keep(Map<Key, List<Ranked>> next) {
-        List<Ranked> all = new ArrayList<>();
+    private List<PartialSchedule> keep(Map<StateKey, List<Candidate>> next) {
+        List<Candidate> all = new ArrayList<>();
         next.values().forEach(all::addAll);
-        all.sort(Comparator.comparingInt(Ranked::promise).thenComparingInt(Ranked::waste));
+        all.sort(Comparator.comparingInt(Candidate::promise).thenComparingInt(Candidate::waste));
         for (int i = width; i < all.size(); i++) {
             lost = Math.min(lost, all.get(i).end());
         }
-        return all.stream().limit(width).map(Ranked::draft).toList();
+        return all.stream().limit(width).map(Candidate::schedule).toList();
     }
 
-    private void extend(Draft draft, Map<Key, List<Ranked>> next) {
-        for (int task : layout.precedence().eligible(draft.done)) {
-            if (!layout.precedence().isReady(task, draft.done) || isIdenticalToUntouched(task, draft) || isNotNow(task, draft)) {
+    private void extend(PartialSchedule schedule, Map<StateKey, List<Candidate>> next) {
+        for (int task : layout.precedence().eligible(schedule.done)) {
+            if (!layout.precedence().isReady(task, schedule.done) || isIdenticalToUntouched(task, schedule) || isNotNow(task, schedule)) {
                 continue;
             }
-            for (int[] people : choices(draft, task)) {
+            for (int[] people : choices(schedule, task)) {
                 nodes++;
-                Draft one = draft.with(task, people, aim);
+                PartialSchedule one = schedule.with(task, people, aim);
                 if (one != null) {
-                    Ranked ranked = ranked(one);
-                    if (ranked.end() < end && one.walking < walking) {
-                        add(ranked, next.computeIfAbsent(new Key(one), key -> new ArrayList<>()));
+                    Candidate candidate = candidate(one);
+                    if (candidate.end() < end && one.walking < walking) {
+                        add(candidate, next.computeIfAbsent(new StateKey(one), key -> new ArrayList<>()));
                     }
                 }
             }
         }
     }
 
-    private static void add(Ranked ranked, List<Ranked> same) {
-        for (Ranked other : same) {
-            if (other.draft().isNoWorse(ranked.draft())) {
+    private static void add(Candidate candidate, List<Candidate> same) {
+        for (Candidate other : same) {
+            if (other.schedule().dominates(candidate.schedule())) {
                 return;
             }
         }
-        same.removeIf(other -> ranked.draft().isNoWorse(other.draft()));
-        same.add(ranked);
+        same.removeIf(other -> candidate.schedule().dominates(other.schedule()));
+        same.add(candidate);
     }
 
     /** Of machines that are alike in everything and untouched yet, the first is taken first. */
-    private boolean isIdenticalToUntouched(int task, Draft draft) {
+    private boolean isIdenticalToUntouched(int task, PartialSchedule schedule) {
         int earlier = identical[network.machine[task]];
-        return earlier >= 0 && isUntouched(network.machine[task], draft) && isUntouched(earlier, draft);
+        return earlier >= 0 && isUntouched(network.machine[task], schedule) && isUntouched(earlier, schedule);
     }
 
-    private boolean isUntouched(int machine, Draft draft) {
-        return layout.precedence().isUntouched(machine, draft.done);
+    private boolean isUntouched(int machine, PartialSchedule schedule) {
+        return layout.precedence().isUntouched(machine, schedule.done);
     }
 
     /** Where machines are done one by one: whether another is open, or comes before it. */
-    private boolean isNotNow(int task, Draft draft) {
+    private boolean isNotNow(int task, PartialSchedule schedule) {
         if (aim != Aim.ONE_BY_ONE) {
             return false;
         }
         int machine = network.machine[task];
-        return isUntouched(machine, draft) && layout.precedence().oneByOne().stream()
-                .takeWhile(other -> other != machine).anyMatch(other -> !layout.precedence().isOver(other, draft.done));
+        return isUntouched(machine, schedule) && layout.precedence().oneByOne().stream()
+                .takeWhile(other -> other != machine).anyMatch(other -> !layout.precedence().isOver(other, schedule.done));
     }
 
-    private List<int[]> choices(Draft draft, int task) {
+    private List<int[]> choices(PartialSchedule schedule, int task) {
         List<int[]> choices = new ArrayList<>();
-        choose(draft, task, 0, new int[0], choices);
+        choose(schedule, task, 0, new int[0], choices);
         return choices;
     }
 
     /** Every set of people who may be given it; of people in the same situation the first ones. */
-    private void choose(Draft draft, int task, int from, int[] chosen, List<int[]> choices) {
+    private void choose(PartialSchedule schedule, int task, int from, int[] chosen, List<int[]> choices) {
         if (chosen.length == network.people[task]) {
             choices.add(chosen);
             return;
         }
         for (int person = from; person < layout.crew(); person++) {
-            if (layout.isFit(person, task) && isFirstOfItsKind(draft, person, from)) {
+            if (layout.isFit(person, task) && isFirstOfItsKind(schedule, person, from)) {
                 int[] more = Arrays.copyOf(chosen, chosen.length + 1);
                 more[chosen.length] = person;
-                choose(draft, task, person + 1, more, choices);
+                choose(schedule, task, person + 1, more, choices);
             }
         }
     }
 
-    private static boolean isFirstOfItsKind(Draft draft, int person, int from) {
+    private static boolean isFirstOfItsKind(PartialSchedule schedule, int person, int from) {
         for (int other = from; other < person; other++) {
-            if (draft.isAlike(other, person)) {
+            if (schedule.isAlike(other, person)) {
                 return false;
             }
         }
         return true;
     }
 
-    private Ranked ranked(Draft draft) {
+    private Candidate candidate(PartialSchedule schedule) {
         int minutes = 0;
         for (int person = 0; person < layout.crew(); person++) {
-            minutes += Math.max(draft.free(person), draft.newest());
+            minutes += Math.max(schedule.free(person), schedule.newest());
         }
-        int soonest = draft.end();
-        for (int task = draft.done.nextClearBit(0); task < network.size(); task = draft.done.nextClearBit(task + 1)) {
+        int soonest = schedule.end();
+        for (int task = schedule.done.nextClearBit(0); task < network.size(); task = schedule.done.nextClearBit(task + 1)) {
             minutes += minutesLeft[task];
         }
-        for (int task : layout.precedence().eligible(draft.done)) {
-            soonest = Math.max(soonest, Math.max(draft.ready(task), draft.newest()) + network.tail[task]);
+        for (int task : layout.precedence().eligible(schedule.done)) {
+            soonest = Math.max(soonest, Math.max(schedule.ready(task), schedule.newest()) + network.tail[task]);
         }
         soonest = Math.max(soonest, Math.ceilDiv(minutes, layout.crew()));
-        int promise = aim == Aim.WALKING ? draft.walking : soonest;
-        return new Ranked(draft, soonest, promise + LATE * draft.lateness(), minutes);
+        int promise = aim == Aim.WALKING ? schedule.walking : soonest;
+        return new Candidate(schedule, soonest, promise + LATE * schedule.lateness(), minutes);
     }
 }

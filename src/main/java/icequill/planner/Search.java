@@ -2,15 +2,15 @@ package icequill.planner;
 
 /**
  * Looks for a short timetable in lists of tasks; unless there are many tasks then for a proof, or a shorter one, with ever wider
- * layers of drafts; and where nothing is proven in lists again, from the best that is known.
+ * layers of partial schedules; and where nothing is proven in lists again, from the best that is known.
  */
 final class Search {
 
-    /** More tasks than these are planned by lists alone: each task placed in a draft takes the longer, the more there are. */
+    /** More tasks than these are planned by lists alone: each task placed in a schedule takes the longer, the more there are. */
     private static final int FEW = 80;
     private static final int FIRST_WIDTH = 32;
     private static final int WIDER = 8;
-    /** Drafts of several people take longer to be placed. */
+    /** Schedules of several people take longer to be placed. */
     private static final int DEAR = 4;
     /** Where there are only lists, more of them are tried. */
     private static final int MANY = 2;
@@ -36,7 +36,7 @@ final class Search {
         for (int width = FIRST_WIDTH; few && width <= effort.width() && bound < best.end()
                 && nodes < most; width *= WIDER) {
             Layers layers = layers(Aim.END, width, most, best);
-            best = layers.best().map(Draft::sequence).orElse(best);
+            best = layers.best().map(PartialSchedule::sequence).orElse(best);
             nodes += layers.nodes();
             bound = Math.max(bound, Math.min(best.end(), layers.lost()));
         }
@@ -52,7 +52,7 @@ final class Search {
         return network.size() > FEW || less.walking() == 0
                 ? less
                 : layers(Aim.WALKING, FIRST_WIDTH * WIDER, nodes + effort.nodes() / WIDER, less).best()
-                        .map(Draft::sequence)
+                        .map(PartialSchedule::sequence)
                         .orElse(less);
     }
 

@@ -7,7 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * What a {@link Draft} keeps of the past, by position: when each person is free; for each machine when it is ready for the tasks of
+ * What a {@link PartialSchedule} keeps of the past, by position: when each person is free; for each machine when it is ready for the tasks of
  * its present group (tasks of equal order) and of the next, each for tasks that may use a wait and for others; when each set of
  * tasks that excludes another is over; when the whole is over; when each running timer was started.
  */

@@ -10,10 +10,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * A timetable in the making: some tasks placed, each person's in a sequence. Of all that was placed only that is kept which what
  * comes later can feel: the longest ways from the beginning of the visit, and from each pouring whose timer runs, to when people
- * are free, machines ready and the whole over. With them a pouring can still be put off for a flush, and two drafts of the same
- * tasks can be compared: one is no worse than another when none of its ways is longer.
+ * are free, machines ready and the whole over. With them a pouring can still be put off for a flush, and two schedules of the same
+ * tasks can be compared: one dominates another when none of its ways is longer.
  */
-final class Draft {
+final class PartialSchedule {
 
     private final StateLayout layout;
     private final Network network;
@@ -38,7 +38,7 @@ final class Draft {
         }
     }
 
-    private Draft(StateLayout layout, int[] way, BitSet done, int[] place, int walking, @Nullable Step last) {
+    private PartialSchedule(StateLayout layout, int[] way, BitSet done, int[] place, int walking, @Nullable Step last) {
         this.layout = layout;
         this.network = layout.network();
         this.way = way;
@@ -48,7 +48,7 @@ final class Draft {
         this.last = last;
     }
 
-    static Draft empty(StateLayout layout) {
+    static PartialSchedule empty(StateLayout layout) {
         int[] way = new int[layout.rows() * layout.width()];
         Arrays.fill(way, Network.NONE);
         Arrays.fill(way, 0, layout.width(), 0);
@@ -57,7 +57,7 @@ final class Draft {
         }
         int[] place = new int[layout.crew()];
         Arrays.fill(place, -1);
-        return new Draft(layout, way, new BitSet(), place, 0, null);
+        return new PartialSchedule(layout, way, new BitSet(), place, 0, null);
     }
 
     Sequence sequence() {
@@ -115,7 +115,7 @@ final class Draft {
      * the other way round.
      */
     @Nullable
-    Draft with(int task, int[] people, Aim aim) {
+    PartialSchedule with(int task, int[] people, Aim aim) {
         int rows = layout.rows();
         int width = layout.width();
         int[] next = way.clone();
@@ -149,8 +149,8 @@ final class Draft {
             places[person] = network.machine[task];
         }
         next[layout.walked()] = aim == Aim.WALKING ? walked : 0;
-        Draft draft = new Draft(layout, next, placed, places, walked, new Step(task, people, last));
-        return draft.flushes().arePossible() ? draft.settled() : null;
+        PartialSchedule schedule = new PartialSchedule(layout, next, placed, places, walked, new Step(task, people, last));
+        return schedule.flushes().arePossible() ? schedule.settled() : null;
     }
 
     private void place(int[] next, int from, int begin, int task, int[] people) {
@@ -210,7 +210,7 @@ final class Draft {
     }
 
     /** A machine that is ready before anybody can be there is as good as one that is ready when the first is there. */
-    private Draft settled() {
+    private PartialSchedule settled() {
         for (int machine = 0; machine < layout.machines(); machine++) {
             boolean over = layout.precedence().isOver(machine, done);
             for (int row = 0; row < layout.rows(); row++) {
@@ -249,7 +249,7 @@ final class Draft {
     }
 
     /** Whether nothing that comes later can be sooner after the other; both of the same tasks, with people at the same places. */
-    boolean isNoWorse(Draft other) {
+    boolean dominates(PartialSchedule other) {
         for (int i = 0; i < way.length; i++) {
             if (way[i] > other.way[i]) {
                 return false;
