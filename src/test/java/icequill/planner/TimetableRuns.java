@@ -13,7 +13,7 @@ import java.util.List;
 public final class TimetableRuns {
 
     private static final int WALK = 2;
-    /** Layers of more tasks take minutes. */
+    /** BeamSearch of more tasks take minutes. */
     private static final int LAYERED = 150;
     private static final int PLACINGS = 45_000_000;
 
@@ -66,12 +66,12 @@ public final class TimetableRuns {
 
     /** By ever wider layers, as long as the effort lasts. */
     private int layers() {
-        Sequence best = new Layers(new StateLayout(network, crew), Aim.ONE_BY_ONE, 32, Integer.MAX_VALUE,
+        Sequence best = new BeamSearch(new StateLayout(network, crew), Aim.ONE_BY_ONE, 32, Integer.MAX_VALUE,
                 Integer.MAX_VALUE, Integer.MAX_VALUE).best().orElseThrow().sequence();
         int left = Math.min(Effort.USUAL.nodes(), PLACINGS / network.size());
         int bound = new Bounds(network, crew).least();
         for (int width = 32; width <= Effort.USUAL.width() && left > 0 && bound < best.end(); width *= 8) {
-            Layers layers = new Layers(new StateLayout(network, crew), Aim.END, width, left, best.end(), Integer.MAX_VALUE);
+            BeamSearch layers = new BeamSearch(new StateLayout(network, crew), Aim.END, width, left, best.end(), Integer.MAX_VALUE);
             best = layers.best().map(Draft::sequence).orElse(best);
             bound = Math.max(bound, Math.min(best.end(), layers.lost()));
             left -= layers.nodes();

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * same tasks dominates, and without those that cannot become shorter than what is known. While a layer holds fewer than the width of
  * the beam, nothing else is lost, and what comes out is proven; a full layer keeps the most promising.
  */
-final class Layers {
+final class BeamSearch {
 
     /** How much a minute counts by which a pouring must be put off: it holds up others, which cannot be seen yet. */
     private static final int LATE = 2;
@@ -42,7 +42,7 @@ final class Layers {
      * @param end before which a timetable must end
      * @param walking minutes below which it must stay
      */
-    Layers(StateLayout layout, Aim aim, int width, int nodes, int end, int walking) {
+    BeamSearch(StateLayout layout, Aim aim, int width, int nodes, int end, int walking) {
         this.network = layout.network();
         this.layout = layout;
         this.aim = aim;
