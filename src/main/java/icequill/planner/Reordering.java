@@ -24,17 +24,17 @@ final class Reordering {
 
     private final Network network;
     private final Crew crew;
-    private final Listed listed;
+    private final ListScheduler scheduler;
     private final Random random = new Random(SEED);
     private final int[] rank;
-    private Listed.@Nullable Times best;
+    private ListScheduler.@Nullable Times best;
     private int[] list = new int[0];
     private int nodes;
 
     Reordering(Network network, Crew crew) {
         this.network = network;
         this.crew = crew;
-        listed = new Listed(network, crew);
+        scheduler = new ListScheduler(network, crew);
         rank = new int[network.size()];
     }
 
@@ -54,9 +54,9 @@ final class Reordering {
         while (best != null && best.end() > bound && nodes < most) {
             int[] other = random.nextInt(MACHINES) == 0 ? withMachineMoved(current) : withTaskMoved(current);
             if (follow(other)) {
-                if (isLetPass(listed.end() - end, most)) {
-                    end = listed.end();
-                    current = listed.sequence();
+                if (isLetPass(scheduler.end() - end, most)) {
+                    end = scheduler.end();
+                    current = scheduler.sequence();
                 }
                 keep();
             }
@@ -115,15 +115,15 @@ final class Reordering {
         for (int i = 0; i < order.length; i++) {
             rank[order[i]] = i;
         }
-        return listed.put(rank);
+        return scheduler.put(rank);
     }
 
     /** Of what is equally good the latest, so that it does not stay where it is. */
     private void keep() {
-        if (best == null || listed.end() < best.end()
-                || (listed.end() == best.end() && listed.walking() <= best.walking())) {
-            best = listed.times();
-            list = listed.sequence();
+        if (best == null || scheduler.end() < best.end()
+                || (scheduler.end() == best.end() && scheduler.walking() <= best.walking())) {
+            best = scheduler.times();
+            list = scheduler.sequence();
         }
     }
 

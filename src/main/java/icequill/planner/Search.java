@@ -2,7 +2,7 @@ package icequill.planner;
 
 /**
  * Looks for a short timetable in lists of tasks; unless there are many tasks then for a proof, or a shorter one, with ever wider
- * layers of partial schedules; and where nothing is proven in lists again, from the best that is known.
+ * beams of partial schedules; and where nothing is proven in lists again, from the best that is known.
  */
 final class Search {
 

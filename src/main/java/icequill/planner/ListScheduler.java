@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Puts a timetable together from a list of its tasks: each in turn begins as soon as it can, in any gap that those before it left.
+ * List scheduling (serial): makes a timetable of a list of its tasks, of which each in turn begins as soon as it can, in any gap that those before it left.
  * From a pouring to its flush a machine's tasks are given their times together, the pouring put off until the flush is in time.
  */
-final class Listed {
+final class ListScheduler {
 
     private final Network network;
     private final Crew crew;
@@ -32,7 +32,7 @@ final class Listed {
     private int end;
     private int walking;
 
-    Listed(Network network, Crew crew) {
+    ListScheduler(Network network, Crew crew) {
         this.network = network;
         this.crew = crew;
         int tasks = network.size();
@@ -95,10 +95,10 @@ final class Listed {
 
     /** The times as they were given last, kept as they are: most of them are soon given up for better ones. */
     final class Times {
-        private final int end = Listed.this.end;
-        private final int walking = Listed.this.walking;
-        private final int[] start = Listed.this.start.clone();
-        private final int[][] people = Listed.this.people.clone();
+        private final int end = ListScheduler.this.end;
+        private final int walking = ListScheduler.this.walking;
+        private final int[] start = ListScheduler.this.start.clone();
+        private final int[][] people = ListScheduler.this.people.clone();
 
         int end() {
             return end;
