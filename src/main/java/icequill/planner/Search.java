@@ -28,7 +28,7 @@ final class Search {
 
     Timetable shortest() {
         int bound = new Bounds(network, crew).least();
-        Reordering lists = new Reordering(network, crew);
+        LocalSearch lists = new LocalSearch(network, crew);
         boolean few = network.size() <= FEW;
         Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : MANY * effort.nodes());
         Sequence best = listed == null ? sequential() : listed;
@@ -40,13 +40,13 @@ final class Search {
             nodes += beam.nodes();
             bound = Math.max(bound, Math.min(best.end(), beam.lost()));
         }
-        lists.goOnFrom(best);
+        lists.startFrom(best);
         Sequence last = lists.shortest(bound, few ? effort.nodes() : MANY * effort.nodes());
         return new Replay(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists))
                 .timetable(bound);
     }
 
-    private Sequence lessWalking(Sequence best, Reordering lists) {
+    private Sequence lessWalking(Sequence best, LocalSearch lists) {
         Sequence listed = lists.leastWalking(effort.nodes() / WIDER);
         Sequence less = listed != null && listed.isBetter(best) ? listed : best;
         return network.size() > FEW || less.walking() == 0

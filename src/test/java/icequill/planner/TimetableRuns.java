@@ -59,7 +59,7 @@ public final class TimetableRuns {
                 : "";
         Sequence longRun = times == 0 || table.proven()
                 ? null
-                : new Reordering(network, crew).shortest(table.bound(), times * Effort.USUAL.nodes());
+                : new LocalSearch(network, crew).shortest(table.bound(), times * Effort.USUAL.nodes());
         return "| %s | %s | %s | %d | %d | %s | %s | %.1f s |".formatted(name, after, layers, table.minutes(),
                 table.bound(), gap, longRun == null ? "" : Integer.toString(longRun.end()), (ended - began) / 1e9);
     }

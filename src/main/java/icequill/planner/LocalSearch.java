@@ -7,11 +7,11 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for a list of tasks that gives a short timetable: moves a task, or what is left to be done at a machine, to another place
+ * Local search for a list of tasks that gives a short timetable: moves a task, or what is left to be done at a machine, to another place
  * in the list, and goes on from what is no longer; seldom, and ever more seldom, also from what is a little longer. All is counted in
  * whole numbers, so that it finds the same on any computer.
  */
-final class Reordering {
+final class LocalSearch {
 
     private static final long SEED = 20_260_714;
     /** Lists that begin each machine later than the one before it, by so many eighths of a person's share of a machine's work. */
@@ -31,7 +31,7 @@ final class Reordering {
     private int[] list = new int[0];
     private int nodes;
 
-    Reordering(Network network, Crew crew) {
+    LocalSearch(Network network, Crew crew) {
         this.network = network;
         this.crew = crew;
         scheduler = new ListScheduler(network, crew);
@@ -53,8 +53,8 @@ final class Reordering {
         int end = best == null ? 0 : best.end();
         while (best != null && best.end() > bound && nodes < most) {
             int[] other = random.nextInt(MACHINES) == 0 ? withMachineMoved(current) : withTaskMoved(current);
-            if (follow(other)) {
-                if (isLetPass(scheduler.end() - end, most)) {
+            if (schedule(other)) {
+                if (isAccepted(scheduler.end() - end, most)) {
                     end = scheduler.end();
                     current = scheduler.sequence();
                 }
@@ -69,13 +69,13 @@ final class Reordering {
     }
 
     /** Takes a sequence that came about otherwise for a list, where that gives as short a timetable. */
-    void goOnFrom(Sequence sequence) {
-        if (follow(sequence.steps().stream().mapToInt(Sequence.Step::task).toArray())) {
+    void startFrom(Sequence sequence) {
+        if (schedule(sequence.steps().stream().mapToInt(Sequence.Step::task).toArray())) {
             keep();
         }
     }
 
-    private boolean isLetPass(int longer, int most) {
+    private boolean isAccepted(int longer, int most) {
         for (int minute = 0; minute < longer; minute++) {
             if (random.nextInt(most) >= (most - nodes) / SELDOM) {
                 return false;
@@ -89,7 +89,7 @@ final class Reordering {
     Sequence leastWalking(int most) {
         int until = nodes + most;
         while (best != null && best.walking() > 0 && nodes < until) {
-            if (follow(withTaskMoved(list))) {
+            if (schedule(withTaskMoved(list))) {
                 keep();
             }
         }
@@ -104,13 +104,13 @@ final class Reordering {
                     .sorted(Comparator
                             .comparingInt(task -> EIGHTHS * network.head[task] + later * network.machine[task]))
                     .mapToInt(Integer::intValue).toArray();
-            if (follow(order)) {
+            if (schedule(order)) {
                 keep();
             }
         }
     }
 
-    private boolean follow(int[] order) {
+    private boolean schedule(int[] order) {
         nodes += order.length;
         for (int i = 0; i < order.length; i++) {
             rank[order[i]] = i;
