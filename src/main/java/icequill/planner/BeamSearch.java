@@ -23,7 +23,7 @@ final class BeamSearch {
 
     private final Network network;
     private final StateLayout layout;
-    private final Aim aim;
+    private final Objective objective;
     private final int width;
     private final int mostNodes;
     private final int end;
@@ -42,10 +42,10 @@ final class BeamSearch {
      * @param end before which a timetable must end
      * @param walking minutes below which it must stay
      */
-    BeamSearch(StateLayout layout, Aim aim, int width, int nodes, int end, int walking) {
+    BeamSearch(StateLayout layout, Objective objective, int width, int nodes, int end, int walking) {
         this.network = layout.network();
         this.layout = layout;
-        this.aim = aim;
+        this.objective = objective;
         this.width = width;
         this.mostNodes = nodes;
         this.end = end;
@@ -129,7 +129,7 @@ final class BeamSearch {
             }
             for (int[] people : choices(schedule, task)) {
                 nodes++;
-                PartialSchedule one = schedule.with(task, people, aim);
+                PartialSchedule one = schedule.with(task, people, objective);
                 if (one != null) {
                     Candidate candidate = candidate(one);
                     if (candidate.end() < end && one.walking < walking) {
@@ -162,7 +162,7 @@ final class BeamSearch {
 
     /** Where machines are done one by one: whether another is open, or comes before it. */
     private boolean isNotNow(int task, PartialSchedule schedule) {
-        if (aim != Aim.ONE_BY_ONE) {
+        if (objective != Objective.ONE_BY_ONE) {
             return false;
         }
         int machine = network.machine[task];
@@ -213,7 +213,7 @@ final class BeamSearch {
             soonest = Math.max(soonest, Math.max(schedule.ready(task), schedule.newest()) + network.tail[task]);
         }
         soonest = Math.max(soonest, Math.ceilDiv(minutes, layout.crew()));
-        int promise = aim == Aim.WALKING ? schedule.walking : soonest;
+        int promise = objective == Objective.WALKING ? schedule.walking : soonest;
         return new Candidate(schedule, soonest, promise + LATE * schedule.lateness(), minutes);
     }
 }

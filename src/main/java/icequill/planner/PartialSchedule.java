@@ -115,7 +115,7 @@ final class PartialSchedule {
      * the other way round.
      */
     @Nullable
-    PartialSchedule with(int task, int[] people, Aim aim) {
+    PartialSchedule with(int task, int[] people, Objective objective) {
         int rows = layout.rows();
         int width = layout.width();
         int[] next = way.clone();
@@ -124,10 +124,10 @@ final class PartialSchedule {
             begin[row] = layout.isOpen(way, row) ? begin(row, task, people) : Network.NONE;
             place(next, row * width, begin[row], task, people);
         }
-        if (begin[0] < newest() && aim != Aim.ONE_BY_ONE) {
+        if (begin[0] < newest() && objective != Objective.ONE_BY_ONE) {
             return null;
         }
-        next[layout.newest()] = aim == Aim.ONE_BY_ONE ? 0 : begin[0];
+        next[layout.newest()] = objective == Objective.ONE_BY_ONE ? 0 : begin[0];
         int timer = layout.timerOf(task);
         if (timer >= 0) {
             start(next, timer, task, people);
@@ -148,7 +148,7 @@ final class PartialSchedule {
             walked += walk(person, network.machine[task]);
             places[person] = network.machine[task];
         }
-        next[layout.walked()] = aim == Aim.WALKING ? walked : 0;
+        next[layout.walked()] = objective == Objective.WALKING ? walked : 0;
         PartialSchedule schedule = new PartialSchedule(layout, next, placed, places, walked, new Step(task, people, last));
         return schedule.flushes().arePossible() ? schedule.settled() : null;
     }

@@ -35,7 +35,7 @@ final class Search {
         int most = effort.nodes() / (crew.size() == 1 ? 1 : DEAR);
         for (int width = FIRST_WIDTH; few && width <= effort.width() && bound < best.end()
                 && nodes < most; width *= WIDER) {
-            BeamSearch beam = beam(Aim.END, width, most, best);
+            BeamSearch beam = beam(Objective.END, width, most, best);
             best = beam.best().map(PartialSchedule::sequence).orElse(best);
             nodes += beam.nodes();
             bound = Math.max(bound, Math.min(best.end(), beam.lost()));
@@ -51,19 +51,19 @@ final class Search {
         Sequence less = listed != null && listed.isBetter(best) ? listed : best;
         return network.size() > FEW || less.walking() == 0
                 ? less
-                : beam(Aim.WALKING, FIRST_WIDTH * WIDER, nodes + effort.nodes() / WIDER, less).best()
+                : beam(Objective.WALKING, FIRST_WIDTH * WIDER, nodes + effort.nodes() / WIDER, less).best()
                         .map(PartialSchedule::sequence)
                         .orElse(less);
     }
 
     /** The machines one after another, whoever waits meanwhile: what a visit takes without a plan. */
     Sequence sequential() {
-        return new BeamSearch(new StateLayout(network, crew), Aim.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
+        return new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
                 Integer.MAX_VALUE).best().orElseThrow().sequence();
     }
 
-    private BeamSearch beam(Aim aim, int width, int most, Sequence best) {
-        return new BeamSearch(new StateLayout(network, crew), aim, width, Math.max(1, most - nodes),
-                aim == Aim.END ? best.end() : best.end() + 1, aim == Aim.END ? Integer.MAX_VALUE : best.walking());
+    private BeamSearch beam(Objective objective, int width, int most, Sequence best) {
+        return new BeamSearch(new StateLayout(network, crew), objective, width, Math.max(1, most - nodes),
+                objective == Objective.END ? best.end() : best.end() + 1, objective == Objective.END ? Integer.MAX_VALUE : best.walking());
     }
 }

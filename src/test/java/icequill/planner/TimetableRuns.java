@@ -66,12 +66,12 @@ public final class TimetableRuns {
 
     /** By ever wider layers, as long as the effort lasts. */
     private int layers() {
-        Sequence best = new BeamSearch(new StateLayout(network, crew), Aim.ONE_BY_ONE, 32, Integer.MAX_VALUE,
+        Sequence best = new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, 32, Integer.MAX_VALUE,
                 Integer.MAX_VALUE, Integer.MAX_VALUE).best().orElseThrow().sequence();
         int left = Math.min(Effort.USUAL.nodes(), PLACINGS / network.size());
         int bound = new Bounds(network, crew).least();
         for (int width = 32; width <= Effort.USUAL.width() && left > 0 && bound < best.end(); width *= 8) {
-            BeamSearch layers = new BeamSearch(new StateLayout(network, crew), Aim.END, width, left, best.end(), Integer.MAX_VALUE);
+            BeamSearch layers = new BeamSearch(new StateLayout(network, crew), Objective.END, width, left, best.end(), Integer.MAX_VALUE);
             best = layers.best().map(Draft::sequence).orElse(best);
             bound = Math.max(bound, Math.min(best.end(), layers.lost()));
             left -= layers.nodes();

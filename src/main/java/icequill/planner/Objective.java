@@ -1,7 +1,7 @@
 package icequill.planner;
 
 /** What is to be least. */
-enum Aim {
+enum Objective {
     /** The end of the visit. */
     END,
     /** The walking, where the end is given. */
