@@ -97,7 +97,7 @@ final class LocalSearch {
     }
 
     private void stagger() {
-        int share = new Bounds(network, crew).attended() / crew.size() / network.walks.machines().size();
+        int share = new LowerBounds(network, crew).attended() / crew.size() / network.walks.machines().size();
         for (int eighths = 0; eighths < STAGGERS; eighths++) {
             int later = share * eighths;
             int[] order = IntStream.range(0, network.size()).boxed()

@@ -27,7 +27,7 @@ final class Search {
     }
 
     Timetable shortest() {
-        int bound = new Bounds(network, crew).least();
+        int bound = new LowerBounds(network, crew).least();
         LocalSearch lists = new LocalSearch(network, crew);
         boolean few = network.size() <= FEW;
         Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : MANY * effort.nodes());

@@ -102,8 +102,8 @@ final class StateLayout {
         return crew.qualified().get(one).equals(crew.qualified().get(other));
     }
 
-    Bounds bounds() {
-        return new Bounds(network, crew);
+    LowerBounds bounds() {
+        return new LowerBounds(network, crew);
     }
 
     int machines() {

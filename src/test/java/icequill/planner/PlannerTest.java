@@ -121,7 +121,7 @@ class PlannerTest {
     }
 
     /**
-     * R. L. Graham, Bounds on multiprocessing timing anomalies, SIAM J. Appl. Math. 17 (1969): instances for which lists of tasks
+     * R. L. Graham, LowerBounds on multiprocessing timing anomalies, SIAM J. Appl. Math. 17 (1969): instances for which lists of tasks
      * give 11, 7 and more, and the shortest schedules take 9, 6 and 12 (instances from memory). In the third, 3 goes before 9, and
      * 2 before four times 4.
      */

@@ -69,7 +69,7 @@ public final class TimetableRuns {
         Sequence best = new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, 32, Integer.MAX_VALUE,
                 Integer.MAX_VALUE, Integer.MAX_VALUE).best().orElseThrow().sequence();
         int left = Math.min(Effort.USUAL.nodes(), PLACINGS / network.size());
-        int bound = new Bounds(network, crew).least();
+        int bound = new LowerBounds(network, crew).least();
         for (int width = 32; width <= Effort.USUAL.width() && left > 0 && bound < best.end(); width *= 8) {
             BeamSearch layers = new BeamSearch(new StateLayout(network, crew), Objective.END, width, left, best.end(), Integer.MAX_VALUE);
             best = layers.best().map(Draft::sequence).orElse(best);

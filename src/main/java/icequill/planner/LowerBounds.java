@@ -5,7 +5,7 @@ import icequill.work.Qualification;
 import java.util.Set;
 
 /** What no timetable can undercut, by arithmetic alone. */
-record Bounds(Network network, Crew crew) {
+record LowerBounds(Network network, Crew crew) {
 
     /** The largest of the longest chain, of sets that exclude each other, the shared work, and what only some people may do. */
     int least() {
