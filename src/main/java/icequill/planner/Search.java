@@ -42,7 +42,7 @@ final class Search {
         }
         lists.startFrom(best);
         Sequence last = lists.shortest(bound, few ? effort.nodes() : MANY * effort.nodes());
-        return new Replay(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists))
+        return new CriticalPaths(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists))
                 .timetable(bound);
     }
 

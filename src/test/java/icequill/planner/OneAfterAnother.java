@@ -9,6 +9,6 @@ final class OneAfterAnother {
     /** Of work that can be done. */
     static Timetable of(VisitWork work, Crew crew) {
         Network network = Network.of(work.sorted());
-        return new Replay(network, crew, new Search(network, crew, Effort.USUAL).sequential()).timetable(0);
+        return new CriticalPaths(network, crew, new Search(network, crew, Effort.USUAL).sequential()).timetable(0);
     }
 }

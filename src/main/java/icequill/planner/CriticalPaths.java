@@ -8,8 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Gives the tasks of a sequence their earliest starts in it. */
-record Replay(Network network, Crew crew, Sequence sequence) {
+/** Critical path method for a sequence: the earliest start of each task by a forward pass, its spare minutes by a backward pass. */
+record CriticalPaths(Network network, Crew crew, Sequence sequence) {
 
     /** @param bound no timetable is shorter */
     Timetable timetable(int bound) {
