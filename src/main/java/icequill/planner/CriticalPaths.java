@@ -19,7 +19,7 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence) {
         List<Entry> entries = new ArrayList<>();
         int end = 0;
         for (Sequence.Step step : sequence.steps()) {
-            PlanTask task = network.tasks.get(step.task());
+            MachineTask task = network.tasks.get(step.task());
             int begin = start[step.task()];
             int over = begin + task.attended();
             int whole = over + task.pause();

@@ -20,7 +20,7 @@ final class Network {
     /** No lag: far enough from any real one that sums of a few cannot reach one. */
     static final int NONE = Integer.MIN_VALUE / 4;
 
-    final List<PlanTask> tasks;
+    final List<MachineTask> tasks;
     final WalkTimes walks;
     final int[] machine;
     final int[] duration;
@@ -44,12 +44,12 @@ final class Network {
         walks = work.walks();
         List<String> machines = walks.machines();
         tasks = work.tasks().stream().sorted(Comparator
-                .comparingInt((PlanTask task) -> machines.indexOf(task.machine())).thenComparingInt(PlanTask::order))
+                .comparingInt((MachineTask task) -> machines.indexOf(task.machine())).thenComparingInt(MachineTask::order))
                 .toList();
         int size = tasks.size();
         machine = tasks.stream().mapToInt(task -> machines.indexOf(task.machine())).toArray();
-        duration = tasks.stream().mapToInt(PlanTask::attended).toArray();
-        pause = tasks.stream().mapToInt(PlanTask::pause).toArray();
+        duration = tasks.stream().mapToInt(MachineTask::attended).toArray();
+        pause = tasks.stream().mapToInt(MachineTask::pause).toArray();
         people = tasks.stream().mapToInt(task -> task.attended() == 0 ? 0 : task.people()).toArray();
         lag = new int[size][size];
         head = new int[size];

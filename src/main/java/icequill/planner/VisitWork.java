@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * @param neverBothOff pairs of machines of which one must go on making ice while the other is off
  * @param tasks at least one
  */
-public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<PlanTask> tasks) {
+public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<MachineTask> tasks) {
 
     /** Two machines, by id. */
     public record Pair(String one, String other) {
@@ -27,7 +27,7 @@ public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<PlanTask>
         neverBothOff = List.copyOf(neverBothOff);
         tasks = List.copyOf(tasks);
         Check.that(!tasks.isEmpty(), "no task");
-        for (PlanTask task : tasks) {
+        for (MachineTask task : tasks) {
             Check.that(walks.machines().contains(task.machine()), "no such machine: " + task.machine());
         }
     }
@@ -35,15 +35,15 @@ public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<PlanTask>
     /** The same with machines by id and tasks by machine and order, so that nothing depends on how they were listed. */
     VisitWork sorted() {
         WalkTimes sorted = walks.sorted();
-        List<PlanTask> byMachine = tasks.stream().sorted(Comparator.comparing(PlanTask::machine)
-                .thenComparingInt(PlanTask::order).thenComparing(PlanTask::name).thenComparing(PlanTask::state)
-                .thenComparingInt(PlanTask::attended).thenComparingInt(PlanTask::unattended)
-                .thenComparingInt(PlanTask::people)).toList();
+        List<MachineTask> byMachine = tasks.stream().sorted(Comparator.comparing(MachineTask::machine)
+                .thenComparingInt(MachineTask::order).thenComparing(MachineTask::name).thenComparing(MachineTask::state)
+                .thenComparingInt(MachineTask::attended).thenComparingInt(MachineTask::unattended)
+                .thenComparingInt(MachineTask::people)).toList();
         return new VisitWork(sorted, neverBothOff.stream().map(Pair::sorted).distinct()
                 .sorted(Comparator.comparing(Pair::one).thenComparing(Pair::other)).toList(), byMachine);
     }
 
-    List<PlanTask> tasksAt(String machine) {
+    List<MachineTask> tasksAt(String machine) {
         return tasks.stream().filter(task -> task.machine().equals(machine)).toList();
     }
 }

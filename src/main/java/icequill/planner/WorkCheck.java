@@ -23,7 +23,7 @@ record WorkCheck(VisitWork work, Crew crew) {
         work.tasks().stream().filter(task -> task.people() <= crew.size() && task.people() > crew.fit(task.needs())
                 && task.attended() > 0).forEach(task -> qualified(task, problems));
         for (String machine : work.walks().machines()) {
-            List<PlanTask> tasks = work.tasksAt(machine).stream().sorted(Comparator.comparingInt(PlanTask::order))
+            List<MachineTask> tasks = work.tasksAt(machine).stream().sorted(Comparator.comparingInt(MachineTask::order))
                     .toList();
             tasks.stream().filter(task -> task.timer().isPresent()).forEach(task -> timer(task, tasks, problems));
             together(tasks, problems);
@@ -34,7 +34,7 @@ record WorkCheck(VisitWork work, Crew crew) {
         return problems;
     }
 
-    private void qualified(PlanTask task, Problems problems) {
+    private void qualified(MachineTask task, Problems problems) {
         String needs = task.needs().stream().sorted().map(need -> need.name().toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));
         problems.add(Code.NOT_QUALIFIED, task.place(),
@@ -43,8 +43,8 @@ record WorkCheck(VisitWork work, Crew crew) {
                 "people of a grade with qualified: [" + needs + "]");
     }
 
-    private void timer(PlanTask pour, List<PlanTask> tasks, Problems problems) {
-        Optional<PlanTask> flush = tasks.stream().filter(task -> task.flushes() && task.order() > pour.order())
+    private void timer(MachineTask pour, List<MachineTask> tasks, Problems problems) {
+        Optional<MachineTask> flush = tasks.stream().filter(task -> task.flushes() && task.order() > pour.order())
                 .findFirst();
         if (flush.isEmpty()) {
             problems.add(Code.MISSING, pour.place(), at(pour) + " is not flushed out afterwards",
@@ -66,11 +66,11 @@ record WorkCheck(VisitWork work, Crew crew) {
     }
 
     /** Two chemicals are never in a machine at the same time, even where each could be flushed out in time. */
-    private static void together(List<PlanTask> tasks, Problems problems) {
-        List<PlanTask> pours = tasks.stream().filter(task -> task.timer().isPresent()).toList();
+    private static void together(List<MachineTask> tasks, Problems problems) {
+        List<MachineTask> pours = tasks.stream().filter(task -> task.timer().isPresent()).toList();
         for (int i = 1; i < pours.size(); i++) {
-            PlanTask before = pours.get(i - 1);
-            PlanTask pour = pours.get(i);
+            MachineTask before = pours.get(i - 1);
+            MachineTask pour = pours.get(i);
             if (tasks.stream().noneMatch(task -> task.flushes() && task.order() > before.order()
                     && task.order() < pour.order())) {
                 problems.add(Code.WRONG_ORDER, pour.place(),
@@ -82,9 +82,9 @@ record WorkCheck(VisitWork work, Crew crew) {
     }
 
     /** Nothing that needs the plug pulled stands between the first pouring or flushing and the last circulating task. */
-    private static void pump(List<PlanTask> tasks, Problems problems) {
-        List<PlanTask> wet = tasks.stream().filter(task -> task.timer().isPresent() || task.flushes()).toList();
-        List<PlanTask> circulating = tasks.stream().filter(task -> task.state() == MachineState.CIRCULATING).toList();
+    private static void pump(List<MachineTask> tasks, Problems problems) {
+        List<MachineTask> wet = tasks.stream().filter(task -> task.timer().isPresent() || task.flushes()).toList();
+        List<MachineTask> circulating = tasks.stream().filter(task -> task.state() == MachineState.CIRCULATING).toList();
         if (wet.isEmpty() || circulating.isEmpty()) {
             return;
         }
@@ -97,8 +97,8 @@ record WorkCheck(VisitWork work, Crew crew) {
                         "de-energized work before pouring or after the sanitizer's wait"));
     }
 
-    private static void dust(List<PlanTask> tasks, Problems problems) {
-        Optional<PlanTask> clean = tasks.stream().filter(task -> task.dust() == DustLevel.SPOILED).findFirst();
+    private static void dust(List<MachineTask> tasks, Problems problems) {
+        Optional<MachineTask> clean = tasks.stream().filter(task -> task.dust() == DustLevel.SPOILED).findFirst();
         clean.ifPresent(spoiled -> tasks.stream()
                 .filter(task -> task.dust() == DustLevel.RAISES && task.order() >= spoiled.order())
                 .forEach(task -> problems.add(Code.WRONG_ORDER, task.place(),
@@ -107,8 +107,8 @@ record WorkCheck(VisitWork work, Crew crew) {
     }
 
     private void restart(VisitWork.Pair pair, Problems problems) {
-        Optional<PlanTask> one = lastStop(pair.one());
-        Optional<PlanTask> other = lastStop(pair.other());
+        Optional<MachineTask> one = lastStop(pair.one());
+        Optional<MachineTask> other = lastStop(pair.other());
         if (one.isPresent() && other.isPresent() && !restarted(one.get()) && !restarted(other.get())) {
             problems.add(Code.MISSING, one.get().place(), "\"" + pair.one() + "\" and \"" + pair.other()
                     + "\" must not be off together, but neither is started again",
@@ -116,17 +116,17 @@ record WorkCheck(VisitWork work, Crew crew) {
         }
     }
 
-    private Optional<PlanTask> lastStop(String machine) {
+    private Optional<MachineTask> lastStop(String machine) {
         return work.tasksAt(machine).stream().filter(task -> task.state().stopsIce())
-                .max(Comparator.comparingInt(PlanTask::order));
+                .max(Comparator.comparingInt(MachineTask::order));
     }
 
-    private boolean restarted(PlanTask stop) {
+    private boolean restarted(MachineTask stop) {
         return work.tasksAt(stop.machine()).stream()
                 .anyMatch(task -> task.state() == MachineState.MAKING_ICE && task.order() > stop.order());
     }
 
-    private static String at(PlanTask task) {
+    private static String at(MachineTask task) {
         return "\"" + task.name() + "\" at \"" + task.machine() + "\"";
     }
 }

@@ -2,7 +2,7 @@ package icequill.visits;
 
 import icequill.party.Layout;
 import icequill.party.Site;
-import icequill.planner.PlanTask;
+import icequill.planner.MachineTask;
 import icequill.planner.VisitWork;
 import icequill.planner.WalkTimes;
 import icequill.problem.Checked;
@@ -44,7 +44,7 @@ public record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place
     /** What is to be done, or that nothing is. */
     public Checked<VisitWork> work() {
         Problems problems = new Problems();
-        List<PlanTask> tasks = findings.stream().flatMap(this::tasks).toList();
+        List<MachineTask> tasks = findings.stream().flatMap(this::tasks).toList();
         if (tasks.isEmpty()) {
             problems.add(Code.MISSING, place, "no task is planned at any machine",
                     "machines, each with its tasks");
@@ -88,7 +88,7 @@ public record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place
                 .map(pair -> new VisitWork.Pair(pair.one(), pair.other())).toList();
     }
 
-    private Stream<PlanTask> tasks(Finding finding) {
+    private Stream<MachineTask> tasks(Finding finding) {
         Map<Task, Set<Chemistry>> inside = rates.inside(rates.done(finding));
         return finding.tasks().stream().filter(done -> done.outcome().isDone()).map(done -> {
             Task task = rates.task(done.task()).orElseThrow();
@@ -124,9 +124,9 @@ public record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place
                 : Optional.empty();
     }
 
-    private PlanTask task(Task task, String machine, Set<Qualification> needs, Finding.TaskDone done) {
+    private MachineTask task(Task task, String machine, Set<Qualification> needs, Finding.TaskDone done) {
         MachineState state = task.stateAt(site.machine(machine).orElseThrow());
-        return new PlanTask(machine, name(task), state, task.order(), task.people(), needs, task.attended(),
+        return new MachineTask(machine, name(task), state, task.order(), task.people(), needs, task.attended(),
                 own(site, task, machine).isPresent() ? 0 : task.unattended(), timer(site, task, machine),
                 task.procedure().flushes() > 0, task.dust(), done.place());
     }

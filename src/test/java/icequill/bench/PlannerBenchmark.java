@@ -3,7 +3,7 @@ package icequill.bench;
 import icequill.planner.ConstraintModel;
 import icequill.planner.Crew;
 import icequill.planner.Effort;
-import icequill.planner.PlanTask;
+import icequill.planner.MachineTask;
 import icequill.planner.Planner;
 import icequill.planner.Timetable;
 import icequill.planner.VisitWork;
@@ -99,7 +99,7 @@ public class PlannerBenchmark {
 
     private static VisitWork work(int machines) {
         List<String> names = new ArrayList<>();
-        List<PlanTask> tasks = new ArrayList<>();
+        List<MachineTask> tasks = new ArrayList<>();
         for (int i = 0; i < machines; i++) {
             String name = "m" + i;
             names.add(name);
@@ -119,10 +119,10 @@ public class PlannerBenchmark {
         return new VisitWork(WalkTimes.of(names, 2, List.of()), List.of(), tasks);
     }
 
-    private static void task(List<PlanTask> tasks, String machine, String name, MachineState state, int attended,
+    private static void task(List<MachineTask> tasks, String machine, String name, MachineState state, int attended,
             int unattended) {
         boolean pour = name.equals("pour");
-        tasks.add(new PlanTask(machine, name, state, tasks.size() + 1, 1, Set.of(), attended, unattended,
+        tasks.add(new MachineTask(machine, name, state, tasks.size() + 1, 1, Set.of(), attended, unattended,
                 pour ? Optional.of(new Procedure.Timer(20, 25)) : Optional.empty(), name.equals("flush"),
                 DustLevel.NEITHER,
                 Place.NOWHERE));

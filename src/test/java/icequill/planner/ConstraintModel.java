@@ -33,7 +33,7 @@ public final class ConstraintModel {
         this.work = work;
         crew = people.size();
         end = model.intVar("end", 0, horizon, true);
-        for (PlanTask task : work.tasks()) {
+        for (MachineTask task : work.tasks()) {
             IntVar start = model.intVar(0, horizon, true);
             BoolVar[] who = model.boolVarArray(crew);
             starts.add(start);
@@ -64,11 +64,11 @@ public final class ConstraintModel {
         return best == null ? -1 : best.getIntVal(end);
     }
 
-    private static int whole(PlanTask task) {
+    private static int whole(MachineTask task) {
         return task.attended() + Math.max(task.unattended(), task.timer().map(timer -> timer.least()).orElse(0));
     }
 
-    private PlanTask task(int i) {
+    private MachineTask task(int i) {
         return work.tasks().get(i);
     }
 

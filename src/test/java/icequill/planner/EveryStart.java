@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Tries every start of every task with everybody, for longer and longer ends: slow, and plain enough to be believed. */
-record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
+record EveryStart(VisitWork work, Crew people, List<MachineTask> tasks, int end) {
 
     static int shortest(VisitWork work, Crew people) {
-        List<PlanTask> tasks = work.tasks().stream().sorted(Comparator.comparing(PlanTask::machine)
-                .thenComparingInt(PlanTask::order)).toList();
+        List<MachineTask> tasks = work.tasks().stream().sorted(Comparator.comparing(MachineTask::machine)
+                .thenComparingInt(MachineTask::order)).toList();
         return IntStream.iterate(0, end -> end + 1)
                 .filter(end -> new EveryStart(work, people, tasks, end).fits(new ArrayList<>())).findFirst()
                 .orElseThrow();
@@ -24,7 +24,7 @@ record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
             // What is over sooner was tried for a shorter end.
             return over(placed) == end && isAllowed(placed);
         }
-        PlanTask task = tasks.get(placed.size());
+        MachineTask task = tasks.get(placed.size());
         int last = end - task.attended() - task.pause();
         for (int start = soonest(task, placed); start <= last; start++) {
             for (List<Integer> people : choices(task.people())) {
@@ -45,10 +45,10 @@ record EveryStart(VisitWork work, Crew people, List<PlanTask> tasks, int end) {
     }
 
     /** Tasks are placed by machine and order, so none begins before those of lower order that are placed. */
-    private int soonest(PlanTask task, List<Entry> placed) {
+    private int soonest(MachineTask task, List<Entry> placed) {
         int soonest = 0;
         for (int i = 0; i < placed.size(); i++) {
-            PlanTask other = tasks.get(i);
+            MachineTask other = tasks.get(i);
             if (other.machine().equals(task.machine()) && other.order() < task.order()) {
                 soonest = Math.max(soonest, placed.get(i).end());
             }

@@ -63,13 +63,13 @@ class PlannerPropertiesTest {
         assertThat(table.minutes()).isLessThanOrEqualTo(
                 OneAfterAnother.of(visit.work(), visit.people()).minutes());
         assertThat(table.minutes() * visit.crew()).isGreaterThanOrEqualTo(attended);
-        for (PlanTask task : visit.work().tasks()) {
+        for (MachineTask task : visit.work().tasks()) {
             assertThat(table.minutes()).isGreaterThanOrEqualTo(chainThrough(task, visit.work()));
         }
     }
 
     /** Every task of a lower order comes before, and its wait too where the machine's state is at stake. */
-    private static int chainThrough(PlanTask last, VisitWork work) {
+    private static int chainThrough(MachineTask last, VisitWork work) {
         return last.attended() + last.pause() + work.tasksAt(last.machine()).stream()
                 .filter(task -> task.order() < last.order()).mapToInt(task -> chainThrough(task, work)
                         - (last.state() == MachineState.ANY ? task.pause() : 0))
@@ -121,28 +121,28 @@ class PlannerPropertiesTest {
     private static Case visit(Random random, int machines, int tasks, int longest) {
         int crew = 1 + random.nextInt(2);
         List<String> names = Visits.names(1 + random.nextInt(machines));
-        List<PlanTask> all = new ArrayList<>();
+        List<MachineTask> all = new ArrayList<>();
         for (String name : names) {
             all.addAll(machine(name, random, crew, tasks, longest));
         }
         WalkTimes walks = WalkTimes.of(names, random.nextInt(3), List.of(new WalkTimes.Walk("m0", "m1", random.nextInt(4))));
         boolean pair = names.size() > 1 && random.nextInt(3) == 0;
-        List<PlanTask> tasksWithNeeds = all.stream().map(task -> task.people() == 1 ? needy(task, random) : task)
+        List<MachineTask> tasksWithNeeds = all.stream().map(task -> task.people() == 1 ? needy(task, random) : task)
                 .toList();
         return new Case(
                 new VisitWork(walks, pair ? List.of(new VisitWork.Pair("m0", "m1")) : List.of(), tasksWithNeeds),
                 crew);
     }
 
-    private static PlanTask needy(PlanTask task, Random random) {
+    private static MachineTask needy(MachineTask task, Random random) {
         int which = random.nextInt(2 * Qualification.values().length);
         return which < Qualification.values().length
                 ? Visits.needing(task, Set.of(List.of(Qualification.values()).get(which)))
                 : task;
     }
 
-    private static List<PlanTask> machine(String name, Random random, int crew, int most, int longest) {
-        List<PlanTask> tasks = new ArrayList<>();
+    private static List<MachineTask> machine(String name, Random random, int crew, int most, int longest) {
+        List<MachineTask> tasks = new ArrayList<>();
         int[] minutes = random.ints(8, 1, longest + 1).toArray();
         int least = 1 + random.nextInt(longest);
         int slack = random.nextInt(3);

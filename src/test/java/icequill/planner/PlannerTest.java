@@ -33,7 +33,7 @@ class PlannerTest {
         return table;
     }
 
-    private static List<PlanTask> both(List<PlanTask> one, List<PlanTask> other) {
+    private static List<MachineTask> both(List<MachineTask> one, List<MachineTask> other) {
         return Stream.concat(one.stream(), other.stream()).toList();
     }
 
@@ -115,7 +115,7 @@ class PlannerTest {
     }
 
     /** Tasks that nothing orders, each at a machine of its own, with no way between them. */
-    private static List<PlanTask> free(int... minutes) {
+    private static List<MachineTask> free(int... minutes) {
         return IntStream.range(0, minutes.length)
                 .mapToObj(i -> Visits.task("free" + i, "job", MachineState.ANY, 1, minutes[i], 0)).toList();
     }
@@ -126,10 +126,10 @@ class PlannerTest {
      * 2 before four times 4.
      */
     static Stream<Arguments> grahamsInstances() {
-        List<PlanTask> ordered = both(List.of(Visits.task("a", "first", MachineState.ANY, 1, 3, 0),
+        List<MachineTask> ordered = both(List.of(Visits.task("a", "first", MachineState.ANY, 1, 3, 0),
                 Visits.task("a", "last", MachineState.ANY, 2, 9, 0),
                 Visits.task("b", "first", MachineState.ANY, 1, 2, 0)), free(2, 2));
-        List<PlanTask> third = both(ordered, IntStream.range(0, 4)
+        List<MachineTask> third = both(ordered, IntStream.range(0, 4)
                 .mapToObj(i -> Visits.task("b", "next" + i, MachineState.ANY, 2, 4, 0)).toList());
         return Stream.of(Arguments.of(free(5, 5, 4, 4, 3, 3, 3), 3, 9), Arguments.of(free(3, 3, 2, 2, 2), 2, 6),
                 Arguments.of(third, 3, 12));
@@ -137,8 +137,8 @@ class PlannerTest {
 
     @ParameterizedTest
     @MethodSource("grahamsInstances")
-    void plan_grahamsInstances_areAsShortAsPublished(List<PlanTask> tasks, int crew, int minutes) {
-        List<String> machines = tasks.stream().map(PlanTask::machine).distinct().toList();
+    void plan_grahamsInstances_areAsShortAsPublished(List<MachineTask> tasks, int crew, int minutes) {
+        List<String> machines = tasks.stream().map(MachineTask::machine).distinct().toList();
 
         Timetable table = plan(Visits.work(0, machines, tasks), crew);
 
@@ -158,7 +158,7 @@ class PlannerTest {
 
     @Test
     void plan_machineThatIsNotStartedAgain_goesOffLast() {
-        List<PlanTask> off = List.of(Visits.task("a", "off", MachineState.CIRCULATING, 20, 4, 0));
+        List<MachineTask> off = List.of(Visits.task("a", "off", MachineState.CIRCULATING, 20, 4, 0));
         VisitWork work = Visits.neverBothOff(Visits.work(2, TWO, both(off, Visits.wet("b", Visits.TIMER))), "a", "b");
 
         // 52 at the other, then 2 to walk and 4 to stop this one; a second person need not walk
@@ -208,7 +208,7 @@ class PlannerTest {
      */
     @Test
     void plan_spareMinutes_soMuchLaterMayEachTaskBegin() {
-        List<PlanTask> alone = Visits.full("a");
+        List<MachineTask> alone = Visits.full("a");
 
         assertThat(spare(plan(Visits.work(2, List.of("a"), alone), 1))).containsExactly("a bin 2");
         assertThat(spare(plan(Visits.work(2, TWO, both(alone, Visits.wet("b", Visits.TIMER))), 2))).contains(
@@ -253,7 +253,7 @@ class PlannerTest {
     @Test
     void plan_machinesAndTasksInAnyOrder_isTheSame() {
         List<String> machines = Visits.names(5);
-        List<PlanTask> tasks = new ArrayList<>();
+        List<MachineTask> tasks = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
             tasks.addAll(i % 2 == 0 ? Visits.cleaning(machines.get(i)) : Visits.full(machines.get(i)));
             tasks.add(Visits.task(machines.get(i), "extra", MachineState.ANY, 95, 3 + 2 * i, 0));
@@ -261,7 +261,7 @@ class PlannerTest {
         List<WalkTimes.Walk> ways = List.of(new WalkTimes.Walk("m0", "m3", 5), new WalkTimes.Walk("m1", "m4", 7));
         Set<Timetable> found = new HashSet<>();
         for (List<String> order : orders(machines)) {
-            List<PlanTask> listed = order.stream()
+            List<MachineTask> listed = order.stream()
                     .flatMap(machine -> tasks.reversed().stream().filter(task -> task.machine().equals(machine)))
                     .toList();
             List<VisitWork.Pair> pair = List.of(order.indexOf("m1") < order.indexOf("m2")
@@ -307,8 +307,8 @@ class PlannerTest {
     }
 
     /** A machine's pouring and flush need somebody qualified, and so does one of two jobs elsewhere. */
-    private static List<PlanTask> acidAndJobs() {
-        List<PlanTask> tasks = new ArrayList<>(Visits.wet("a", Visits.TIMER).stream()
+    private static List<MachineTask> acidAndJobs() {
+        List<MachineTask> tasks = new ArrayList<>(Visits.wet("a", Visits.TIMER).stream()
                 .map(task -> task.flushes() || task.timer().isPresent()
                         ? Visits.needing(task, Set.of(Qualification.ACID))
                         : task)
@@ -335,7 +335,7 @@ class PlannerTest {
     /** 50 + 40 minutes that only one of three may do. */
     @Test
     void plan_oneQualifiedOfThree_boundCountsWhatOnlyHeMayDo() {
-        List<PlanTask> tasks = List.of(
+        List<MachineTask> tasks = List.of(
                 Visits.needing(Visits.task("a", "soak", MachineState.ANY, 1, 50, 0), Set.of(Qualification.ACID)),
                 Visits.needing(Visits.task("b", "soak", MachineState.ANY, 1, 40, 0), Set.of(Qualification.ACID)));
         VisitWork work = Visits.work(0, TWO, tasks);
@@ -360,11 +360,11 @@ class PlannerTest {
     }
 
     static Stream<Arguments> impossible() {
-        PlanTask slowPour = Visits.pour("a", 60, 6, 0, Visits.TIMER);
-        PlanTask between = Visits.task("a", "rinse", MachineState.CIRCULATING, 65, 4, 0);
-        PlanTask dusty = Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 30, 10, 0), 1,
+        MachineTask slowPour = Visits.pour("a", 60, 6, 0, Visits.TIMER);
+        MachineTask between = Visits.task("a", "rinse", MachineState.CIRCULATING, 65, 4, 0);
+        MachineTask dusty = Visits.with(Visits.task("a", "brush", MachineState.DE_ENERGIZED, 30, 10, 0), 1,
                 DustLevel.RAISES);
-        PlanTask clean = Visits.with(Visits.task("a", "rinse", MachineState.CIRCULATING, 20, 1, 0), 1,
+        MachineTask clean = Visits.with(Visits.task("a", "rinse", MachineState.CIRCULATING, 20, 1, 0), 1,
                 DustLevel.SPOILED);
         return Stream.of(
                 Arguments.of(List.of(slowPour, Visits.flush("a", 70, 9)), Code.OUT_OF_RANGE,
@@ -395,7 +395,7 @@ class PlannerTest {
 
     @ParameterizedTest
     @MethodSource("impossible")
-    void plan_impossible_saysWhichAndWhy(List<PlanTask> tasks, Code code, String message) {
+    void plan_impossible_saysWhichAndWhy(List<MachineTask> tasks, Code code, String message) {
         Checked<Timetable> result = Planner.plan(Visits.work(0, List.of("a"), tasks), new Crew(1), Effort.USUAL);
 
         assertThat(result.problems()).singleElement().satisfies(problem -> {
@@ -407,7 +407,7 @@ class PlannerTest {
 
     @Test
     void plan_pairNeitherOfWhichIsStartedAgain_isAProblem() {
-        List<PlanTask> tasks = new ArrayList<>();
+        List<MachineTask> tasks = new ArrayList<>();
         TWO.forEach(machine -> tasks.add(Visits.task(machine, "off", MachineState.CIRCULATING, 20, 4, 0)));
         VisitWork work = Visits.neverBothOff(Visits.work(0, TWO, tasks), "a", "b");
 

@@ -53,12 +53,12 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         rule(table.minutes() == table.entries().stream().mapToInt(Entry::end).max().orElse(0),
                 "its minutes are those to the last end");
         rule(table.bound() >= 0 && table.bound() <= table.minutes(), "the bound is no longer");
-        for (PlanTask task : work.tasks()) {
+        for (MachineTask task : work.tasks()) {
             Entry entry = of(task);
             rule(entry.end() - entry.start() == task.attended(), "a task takes its minutes");
             people(task, entry.people());
             task.timer().ifPresent(timer -> timer(task, entry));
-            for (PlanTask other : work.tasks()) {
+            for (MachineTask other : work.tasks()) {
                 if (other.machine().equals(task.machine())) {
                     sequence(task, other);
                 }
@@ -73,7 +73,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         work.tasks().stream().filter(task -> task.dust() == DustLevel.RAISES).forEach(this::dust);
     }
 
-    private void people(PlanTask task, List<Integer> people) {
+    private void people(MachineTask task, List<Integer> people) {
         rule(people.size() == (task.attended() == 0 ? 0 : task.people()) && Set.copyOf(people).size() == people.size(),
                 "as many people as it takes");
         for (int person : people) {
@@ -82,7 +82,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         }
     }
 
-    private Entry of(PlanTask task) {
+    private Entry of(MachineTask task) {
         for (Entry entry : table.entries()) {
             if (entry.kind() == Kind.TASK && entry.machine().equals(task.machine())
                     && entry.task().equals(task.name())) {
@@ -92,14 +92,14 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         throw new Broken("each task stands there");
     }
 
-    private int over(PlanTask task) {
+    private int over(MachineTask task) {
         return of(task).end() + Math.max(task.unattended(), task.timer().map(timer -> timer.least()).orElse(0));
     }
 
-    private void timer(PlanTask pour, Entry entry) {
-        PlanTask flush = work.tasks().stream()
+    private void timer(MachineTask pour, Entry entry) {
+        MachineTask flush = work.tasks().stream()
                 .filter(task -> task.machine().equals(pour.machine()) && task.flushes() && task.order() > pour.order())
-                .min(Comparator.comparingInt(PlanTask::order)).orElseThrow();
+                .min(Comparator.comparingInt(MachineTask::order)).orElseThrow();
         int flushed = of(flush).start();
         rule(flushed >= entry.end() + pour.timer().orElseThrow().least()
                 && flushed <= entry.start() + pour.timer().orElseThrow().most(), "a flush is in time");
@@ -112,7 +112,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
                         "nothing is done with the power off while the pump runs"));
     }
 
-    private void sequence(PlanTask one, PlanTask other) {
+    private void sequence(MachineTask one, MachineTask other) {
         if (one.order() < other.order()) {
             rule(of(other).start() >= (other.state() == MachineState.ANY ? of(one).end() : over(one)),
                     "tasks come in their order");
@@ -143,10 +143,10 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
 
     /** From when to when a machine makes no ice; to the end of days when nobody starts it again. */
     private int[] off(String machine) {
-        List<PlanTask> tasks = work.tasksAt(machine);
+        List<MachineTask> tasks = work.tasksAt(machine);
         int from = Integer.MAX_VALUE;
         int order = -1;
-        for (PlanTask task : tasks) {
+        for (MachineTask task : tasks) {
             if (task.state() == MachineState.CIRCULATING || task.state() == MachineState.DE_ENERGIZED) {
                 from = Math.min(from, of(task).start());
                 order = Math.max(order, task.order());
@@ -164,9 +164,9 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         rule(one[1] <= other[0] || other[1] <= one[0], "never both off");
     }
 
-    private void dust(PlanTask dusty) {
+    private void dust(MachineTask dusty) {
         for (String machine : work.walks().machines()) {
-            List<PlanTask> clean = work.tasksAt(machine).stream().filter(task -> task.dust() == DustLevel.SPOILED)
+            List<MachineTask> clean = work.tasksAt(machine).stream().filter(task -> task.dust() == DustLevel.SPOILED)
                     .toList();
             if (!clean.isEmpty() && walk(dusty.machine(), machine) == 0) {
                 int from = clean.stream().mapToInt(task -> of(task).start()).min().orElseThrow();

@@ -20,52 +20,52 @@ final class Visits {
     private Visits() {
     }
 
-    static PlanTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
-        return new PlanTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false,
+    static MachineTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
+        return new MachineTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false,
                 DustLevel.NEITHER,
                 Place.NOWHERE);
     }
 
-    static PlanTask pour(String machine, int order, int attended, int unattended, Procedure.Timer timer) {
-        return new PlanTask(machine, "pour", MachineState.CIRCULATING, order, 1, Set.of(), attended, unattended,
+    static MachineTask pour(String machine, int order, int attended, int unattended, Procedure.Timer timer) {
+        return new MachineTask(machine, "pour", MachineState.CIRCULATING, order, 1, Set.of(), attended, unattended,
                 Optional.of(timer), false, DustLevel.NEITHER, Place.NOWHERE);
     }
 
-    static PlanTask flush(String machine, int order, int attended) {
-        return new PlanTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0,
+    static MachineTask flush(String machine, int order, int attended) {
+        return new MachineTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0,
                 Optional.empty(), true,
                 DustLevel.NEITHER, Place.NOWHERE);
     }
 
-    static PlanTask with(PlanTask task, int people, DustLevel dust) {
-        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(),
+    static MachineTask with(MachineTask task, int people, DustLevel dust) {
+        return new MachineTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(),
                 task.attended(),
                 task.unattended(), task.timer(), task.flushes(), dust, task.place());
     }
 
-    static PlanTask needing(PlanTask task, Set<Qualification> needs) {
-        return new PlanTask(task.machine(), task.name(), task.state(), task.order(), task.people(), needs,
+    static MachineTask needing(MachineTask task, Set<Qualification> needs) {
+        return new MachineTask(task.machine(), task.name(), task.state(), task.order(), task.people(), needs,
                 task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), task.place());
     }
 
     /** Off 4, pour 3, flushes 9, sanitizer in 2, wait 10, restart 4. */
-    static List<PlanTask> wet(String machine, Procedure.Timer timer) {
+    static List<MachineTask> wet(String machine, Procedure.Timer timer) {
         return List.of(task(machine, "off", MachineState.CIRCULATING, 20, 4, 0), pour(machine, 60, 3, 0, timer),
                 flush(machine, 70, 9), task(machine, "sanitize", MachineState.CIRCULATING, 80, 2, 10),
                 task(machine, "restart", MachineState.MAKING_ICE, 100, 4, 0));
     }
 
     /** The same with condenser 10 and bin 8. */
-    static List<PlanTask> full(String machine) {
-        List<PlanTask> tasks = new ArrayList<>(wet(machine, TIMER));
+    static List<MachineTask> full(String machine) {
+        List<MachineTask> tasks = new ArrayList<>(wet(machine, TIMER));
         tasks.add(task(machine, "condenser", MachineState.DE_ENERGIZED, 30, 10, 0));
         tasks.add(task(machine, "bin", MachineState.ANY, 90, 8, 0));
         return tasks;
     }
 
     /** A whole cleaning with readings, twelve tasks. */
-    static List<PlanTask> cleaning(String machine) {
-        List<PlanTask> tasks = new ArrayList<>(full(machine));
+    static List<MachineTask> cleaning(String machine) {
+        List<MachineTask> tasks = new ArrayList<>(full(machine));
         tasks.add(task(machine, "read-before", MachineState.MAKING_ICE, 10, 5, 15));
         tasks.add(task(machine, "wash", MachineState.DE_ENERGIZED, 40, 12, 0));
         tasks.add(task(machine, "filter", MachineState.DE_ENERGIZED, 50, 8, 0));
@@ -83,7 +83,7 @@ final class Visits {
         return work(walk, names(machines), names(machines).stream().flatMap(name -> cleaning(name).stream()).toList());
     }
 
-    static VisitWork work(int walk, List<String> machines, List<PlanTask> tasks) {
+    static VisitWork work(int walk, List<String> machines, List<MachineTask> tasks) {
         return new VisitWork(WalkTimes.of(machines, walk, List.of()), List.of(), tasks);
     }
 

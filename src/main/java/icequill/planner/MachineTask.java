@@ -23,14 +23,14 @@ import java.util.Set;
  *        ({@code most}), up to the first task that flushes
  * @param flushes whether it flushes a chemical out; such a task, and one with a timer, has attended minutes and a state
  */
-public record PlanTask(String machine, String name, MachineState state, int order, int people,
+public record MachineTask(String machine, String name, MachineState state, int order, int people,
         Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes,
         DustLevel dust, Place place) {
 
     /** The most minutes that a task, or the wait after it, may take. */
     public static final int LONGEST = 480;
 
-    public PlanTask {
+    public MachineTask {
         needs = Set.copyOf(needs);
         Check.inRange(people, 1, Crew.MOST, "people");
         Check.inRange(attended, 0, LONGEST, "attended");
@@ -45,12 +45,12 @@ public record PlanTask(String machine, String name, MachineState state, int orde
     }
 
     /** Whether the machine must be in one state for this and in another for that. */
-    boolean clashes(PlanTask other) {
+    boolean clashes(MachineTask other) {
         return state != MachineState.ANY && other.state != MachineState.ANY && state != other.state;
     }
 
     /** Whether a timetable cannot tell the two apart but by their machines. */
-    boolean isLike(PlanTask other) {
+    boolean isLike(MachineTask other) {
         return state == other.state && order == other.order && people == other.people && needs.equals(other.needs)
                 && attended == other.attended
                 && unattended == other.unattended && timer.equals(other.timer) && flushes == other.flushes
