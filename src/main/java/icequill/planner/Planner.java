@@ -28,7 +28,7 @@ public final class Planner {
      *
      * @return why the work cannot be done as it is planned, where it cannot
      */
-    public static Checked<Timetable> plan(VisitWork work, Crew crew, Effort effort) {
+    public static Checked<Timetable> timetable(VisitWork work, Crew crew, Effort effort) {
         Asked asked = new Asked(work, crew, effort);
         Checked<Timetable> known = FOUND.get(asked);
         if (known != null) {

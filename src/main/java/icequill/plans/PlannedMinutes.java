@@ -104,7 +104,7 @@ record PlannedMinutes(PlanSetting setting) {
         PlanAssembly assembly = new PlanAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());
         return assembly.work()
-                .then(work -> Planner.plan(work, new Crew(grades.stream().map(Grade::qualified).toList()),
+                .then(work -> Planner.timetable(work, new Crew(grades.stream().map(Grade::qualified).toList()),
                         Effort.USUAL))
                 .map(table -> Optional.of(minutes(table)));
     }

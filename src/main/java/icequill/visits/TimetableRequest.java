@@ -46,7 +46,7 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Set<
 
     public Checked<Timetable> timetable() {
         return crew().then(crew -> PlanAssembly.of(hand).work()
-                .then(work -> Planner.plan(work, crew, Effort.USUAL)));
+                .then(work -> Planner.timetable(work, crew, Effort.USUAL)));
     }
 
     private Checked<Crew> crew() {

@@ -80,7 +80,7 @@ public class PlannerBenchmark {
 
     @Benchmark
     public int planOfTwo(Two two) {
-        return Planner.plan(two.work, new Crew(two.people), Effort.USUAL).orElseThrow().minutes();
+        return Planner.timetable(two.work, new Crew(two.people), Effort.USUAL).orElseThrow().minutes();
     }
 
     /** The yardstick: the same visit as a model of Choco, which searches by starts and is told a horizon a little too long. */
@@ -91,7 +91,7 @@ public class PlannerBenchmark {
 
     @Benchmark
     public Timetable plan(Found found) {
-        Timetable table = Planner.plan(work, new Crew(crew), Effort.USUAL).orElseThrow();
+        Timetable table = Planner.timetable(work, new Crew(crew), Effort.USUAL).orElseThrow();
         found.minutes = table.minutes();
         found.bound = table.bound();
         return table;

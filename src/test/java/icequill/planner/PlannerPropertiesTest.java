@@ -27,7 +27,7 @@ class PlannerPropertiesTest {
     record Case(VisitWork work, int crew) {
 
         Timetable plan(int size) {
-            return Planner.plan(work, people(size), EFFORT).orElseThrow();
+            return Planner.timetable(work, people(size), EFFORT).orElseThrow();
         }
 
         Crew people() {
@@ -52,7 +52,7 @@ class PlannerPropertiesTest {
     @Property(tries = 500, seed = "20260719", shrinking = ShrinkingMode.OFF)
     void plan_littleEffort_keepsEveryRule(@ForAll("visits") Case visit) {
         TimetableRules.check(visit.work(), visit.people(),
-                Planner.plan(visit.work(), visit.people(), new Effort(200, 8)).orElseThrow());
+                Planner.timetable(visit.work(), visit.people(), new Effort(200, 8)).orElseThrow());
     }
 
     @Property(seed = "20260715", shrinking = ShrinkingMode.OFF)

@@ -28,7 +28,7 @@ class PlannerTest {
     private static final Procedure.Timer LONG = new Procedure.Timer(20, 100);
 
     private static Timetable plan(VisitWork work, int crew) {
-        Timetable table = Planner.plan(work, new Crew(crew), Effort.USUAL).orElseThrow();
+        Timetable table = Planner.timetable(work, new Crew(crew), Effort.USUAL).orElseThrow();
         TimetableRules.check(work, crew, table);
         return table;
     }
@@ -179,7 +179,7 @@ class PlannerTest {
     @Test
     void plan_littleEffort_saysBoundAndGap() {
         VisitWork work = Visits.cleanings(6, 2);
-        Timetable table = Planner.plan(work, new Crew(2), new Effort(2_000, 8)).orElseThrow();
+        Timetable table = Planner.timetable(work, new Crew(2), new Effort(2_000, 8)).orElseThrow();
 
         TimetableRules.check(work, 2, table);
         assertThat(table.proven()).isFalse();
@@ -222,7 +222,7 @@ class PlannerTest {
     void plan_neverBothOff_boundCountsBothStops() {
         VisitWork work = Visits.neverBothOff(Visits.cleanings(4, 2), "m2", "m3");
 
-        assertThat(Planner.plan(work, new Crew(4), new Effort(1, 1)).orElseThrow().bound()).isEqualTo(20 + 2 * 82 + 22);
+        assertThat(Planner.timetable(work, new Crew(4), new Effort(1, 1)).orElseThrow().bound()).isEqualTo(20 + 2 * 82 + 22);
     }
 
     /** The shortest that twenty times the usual effort found: src/docs/timetables.md. */
@@ -241,11 +241,11 @@ class PlannerTest {
     @Test
     void plan_hugeVisit_isAnsweredWithABound() {
         VisitWork work = Visits.cleanings(200, 2);
-        Timetable table = Planner.plan(work, new Crew(4), new Effort(1, 1)).orElseThrow();
+        Timetable table = Planner.timetable(work, new Crew(4), new Effort(1, 1)).orElseThrow();
 
         assertThat(table.bound()).isBetween(200 * 72 / 4, table.minutes());
         assertThat(table.minutes()).isLessThan(table.bound() * 6 / 5);
-        assertThat(Planner.plan(Visits.cleanings(60, 2), new Crew(3), new Effort(1, 1)).orElseThrow())
+        assertThat(Planner.timetable(Visits.cleanings(60, 2), new Crew(3), new Effort(1, 1)).orElseThrow())
                 .satisfies(each -> TimetableRules.check(Visits.cleanings(60, 2), 3, each));
     }
 
@@ -267,7 +267,7 @@ class PlannerTest {
             List<VisitWork.Pair> pair = List.of(order.indexOf("m1") < order.indexOf("m2")
                     ? new VisitWork.Pair("m1", "m2")
                     : new VisitWork.Pair("m2", "m1"));
-            found.add(Planner.plan(new VisitWork(WalkTimes.of(order, 2, ways), pair, listed), new Crew(2),
+            found.add(Planner.timetable(new VisitWork(WalkTimes.of(order, 2, ways), pair, listed), new Crew(2),
                     new Effort(3_000, 32)).orElseThrow());
         }
 
@@ -322,7 +322,7 @@ class PlannerTest {
     void plan_acid_onlyBySomebodyQualified() {
         VisitWork work = Visits.work(0, TWO, acidAndJobs());
         Crew crew = new Crew(List.of(Set.of(), Set.of(Qualification.ACID)));
-        Timetable table = Planner.plan(work, crew, Effort.USUAL).orElseThrow();
+        Timetable table = Planner.timetable(work, crew, Effort.USUAL).orElseThrow();
 
         TimetableRules.check(work, crew, table);
         assertThat(table.proven()).isTrue();
@@ -340,7 +340,7 @@ class PlannerTest {
                 Visits.needing(Visits.task("b", "soak", MachineState.ANY, 1, 40, 0), Set.of(Qualification.ACID)));
         VisitWork work = Visits.work(0, TWO, tasks);
         Crew crew = new Crew(List.of(Set.of(), Set.of(Qualification.ACID), Set.of()));
-        Timetable table = Planner.plan(work, crew, Effort.USUAL).orElseThrow();
+        Timetable table = Planner.timetable(work, crew, Effort.USUAL).orElseThrow();
 
         TimetableRules.check(work, crew, table);
         assertThat(table.minutes()).isEqualTo(90);
@@ -349,7 +349,7 @@ class PlannerTest {
 
     @Test
     void plan_nobodyQualified_saysForWhat() {
-        Checked<Timetable> result = Planner.plan(Visits.work(0, TWO, acidAndJobs()),
+        Checked<Timetable> result = Planner.timetable(Visits.work(0, TWO, acidAndJobs()),
                 new Crew(List.of(Set.of(), Set.of())),
                 Effort.USUAL);
 
@@ -396,7 +396,7 @@ class PlannerTest {
     @ParameterizedTest
     @MethodSource("impossible")
     void plan_impossible_saysWhichAndWhy(List<MachineTask> tasks, Code code, String message) {
-        Checked<Timetable> result = Planner.plan(Visits.work(0, List.of("a"), tasks), new Crew(1), Effort.USUAL);
+        Checked<Timetable> result = Planner.timetable(Visits.work(0, List.of("a"), tasks), new Crew(1), Effort.USUAL);
 
         assertThat(result.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.code()).isEqualTo(code);
@@ -411,7 +411,7 @@ class PlannerTest {
         TWO.forEach(machine -> tasks.add(Visits.task(machine, "off", MachineState.CIRCULATING, 20, 4, 0)));
         VisitWork work = Visits.neverBothOff(Visits.work(0, TWO, tasks), "a", "b");
 
-        assertThat(Planner.plan(work, new Crew(1), Effort.USUAL).problems()).extracting(Problem::message)
+        assertThat(Planner.timetable(work, new Crew(1), Effort.USUAL).problems()).extracting(Problem::message)
                 .containsExactly("\"a\" and \"b\" must not be off together, but neither is started again");
     }
 

@@ -48,7 +48,7 @@ public final class TimetableRuns {
 
     private String row(String name, int times) {
         long began = cpu();
-        Timetable table = Planner.plan(work, crew, Effort.USUAL).orElseThrow();
+        Timetable table = Planner.timetable(work, crew, Effort.USUAL).orElseThrow();
         long ended = cpu();
         TimetableRules.check(work, crew, table);
         String gap = table.proven() ? "proven" : "%.1f %%".formatted(100.0 * table.gap() / table.bound());
