@@ -10,7 +10,7 @@ import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
 import icequill.problem.Checked;
 import icequill.render.words.Sentences;
-import icequill.visits.PlanAssembly;
+import icequill.visits.VisitWorkAssembly;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.TimetableRequest;
 import java.nio.file.Path;
@@ -152,7 +152,7 @@ public final class TimetableSheet {
     private static String name(Entry entry) {
         return entry.kind() == Kind.TASK
                 ? entry.task()
-                : entry.task().equals(PlanAssembly.POUR) ? "circulate" : entry.task() + "-wait";
+                : entry.task().equals(VisitWorkAssembly.POUR) ? "circulate" : entry.task() + "-wait";
     }
 
     private static String state(Entry entry) {

@@ -15,7 +15,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.Grade;
 import icequill.request.PlannedWork;
-import icequill.visits.PlanAssembly;
+import icequill.visits.VisitWorkAssembly;
 import icequill.work.Finding;
 import icequill.work.Outcome;
 import icequill.work.Task;
@@ -101,7 +101,7 @@ record PlannedMinutes(PlanSetting setting) {
         if (setting.site().machines().stream().allMatch(machine -> tasks(visit, machine).isEmpty())) {
             return Checked.sound(Optional.empty());
         }
-        PlanAssembly assembly = new PlanAssembly(setting.site(), setting.rates(), findings(visit),
+        VisitWorkAssembly assembly = new VisitWorkAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());
         return assembly.work()
                 .then(work -> Planner.timetable(work, new Crew(grades.stream().map(Grade::qualified).toList()),

@@ -36,7 +36,7 @@ public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> 
     }
 
     private static boolean isOf(Entry entry, Task task) {
-        return entry.order() == task.order() && entry.task().equals(PlanAssembly.name(task));
+        return entry.order() == task.order() && entry.task().equals(VisitWorkAssembly.name(task));
     }
 
     private Stream<Entry> at(String machine) {
@@ -60,14 +60,14 @@ public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> 
     /** When the wait is over, but soon enough to walk there before a chemical must be out, wherever on the visit somebody is. */
     private ZonedDateTime rings(Entry wait, Optional<ZonedDateTime> latest) {
         ZonedDateTime over = moment(wait.end());
-        int walk = PlanAssembly.of(hand).walks().farthest(wait.machine());
+        int walk = VisitWorkAssembly.of(hand).walks().farthest(wait.machine());
         return latest.map(limit -> limit.minusMinutes(walk)).filter(limit -> limit.isBefore(over)).orElse(over);
     }
 
     /** A cleaner's time runs from the start of pouring. */
     private Optional<ZonedDateTime> latest(Entry wait) {
         Task task = task(wait);
-        return PlanAssembly.timer(hand.site(), task, wait.machine()).map(Procedure.Timer::most)
+        return VisitWorkAssembly.timer(hand.site(), task, wait.machine()).map(Procedure.Timer::most)
                 .map(most -> moment(turn(wait.machine(), task).start() + most));
     }
 

@@ -45,7 +45,7 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Set<
     }
 
     public Checked<Timetable> timetable() {
-        return crew().then(crew -> PlanAssembly.of(hand).work()
+        return crew().then(crew -> VisitWorkAssembly.of(hand).work()
                 .then(work -> Planner.timetable(work, crew, Effort.USUAL)));
     }
 

@@ -31,14 +31,14 @@ import java.util.stream.Stream;
  * @param findings what is to be done at each machine, by tasks that the rates know
  * @param place of the visit, for a problem
  */
-public record PlanAssembly(Site site, Rates rates, List<Finding> findings, Place place) {
+public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, Place place) {
 
     /** What a task is called that pours a cleaner in, whatever cleaner, and one that flushes it out. */
     public static final String POUR = "pour";
     public static final String FLUSH = "flush";
 
-    static PlanAssembly of(VisitContext hand) {
-        return new PlanAssembly(hand.site(), hand.rates(), hand.visit().findings(), hand.visit().place());
+    static VisitWorkAssembly of(VisitContext hand) {
+        return new VisitWorkAssembly(hand.site(), hand.rates(), hand.visit().findings(), hand.visit().place());
     }
 
     /** What is to be done, or that nothing is. */
