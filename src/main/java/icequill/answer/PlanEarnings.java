@@ -10,7 +10,7 @@ import icequill.plans.PlanContext;
 import icequill.plans.PricedPlan;
 import icequill.pricer.AgreementMargin;
 import icequill.pricer.PricedLine;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,7 +51,7 @@ public final class PlanEarnings {
             for (int i = 0; i < margin.slots().size(); i++) {
                 AgreementMargin.Slot slot = margin.slots().get(i);
                 rows.add(row(name, slot.visit().date() + " " + slot.visit().slot().scope().name().in(language),
-                        minutes(plan.visitPlan(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
+                        minutes(plan.staffedVisit(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
             }
             if (!plan.year().reserve().isZero()) {
                 rows.add(row(name, "included calls", "", "", plan.year().reserve(), margin.calls().amount(),
@@ -74,8 +74,8 @@ public final class PlanEarnings {
                     .collect(Collectors.joining(", "));
             movers.add(plan.tier().name().in(language) + ": costs a year " + costs + "; discount given "
                     + plain(plan.year().discount()) + "; "
-                    + IntStream.range(0, plan.year().slots().size()).mapToObj(plan::visitPlan)
-                            .flatMap(visit -> visit.crew().stream()).mapToInt(VisitPlan.Person::minutes).sum()
+                    + IntStream.range(0, plan.year().slots().size()).mapToObj(plan::staffedVisit)
+                            .flatMap(visit -> visit.crew().stream()).mapToInt(StaffedVisit.Person::minutes).sum()
                     + " minutes of work, ten of which more a visit cost " + plain(tenMinutes(plan)));
             plan.unproven()
                     .forEach(phrase -> movers.add(plan.tier().name().in(language) + ": " + sentences.say(phrase)));
@@ -109,7 +109,7 @@ public final class PlanEarnings {
 
     /** What ten minutes more of the first person on each visit would cost in wages. */
     private MonetaryAmount tenMinutes(PricedPlan plan) {
-        String grade = plan.visitPlan(0).crew().getFirst().grade();
+        String grade = plan.staffedVisit(0).crew().getFirst().grade();
         MonetaryAmount wage = hand.setting().rates().labor().grade(grade).orElseThrow().wage();
         return Explanation.of(Figure.term(10L * plan.year().slots().size(), "min")
                 .times(Figure.price(wage, "h"))
@@ -137,8 +137,8 @@ public final class PlanEarnings {
         return view;
     }
 
-    private static String minutes(VisitPlan plan) {
-        return plan.crew().stream().map(person -> String.valueOf(person.minutes())).collect(Collectors.joining(" + "));
+    private static String minutes(StaffedVisit visit) {
+        return visit.crew().stream().map(person -> String.valueOf(person.minutes())).collect(Collectors.joining(" + "));
     }
 
     private static List<String> row(String plan, String visit, String minutes, String list, MonetaryAmount price,

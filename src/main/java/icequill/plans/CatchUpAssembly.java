@@ -12,7 +12,7 @@ import icequill.pricer.AgreementPricer;
 import icequill.pricer.ExtraWork;
 import icequill.pricer.PricedSlot;
 import icequill.pricer.PricedVisit;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -59,17 +59,17 @@ public record CatchUpAssembly(PricedPlan plan, Survey survey) {
                 .flatMap(machine -> tasks(condition, machine).stream()
                         .map(task -> new ExtraWork(machine.id(), task.id()))))
                 .toList();
-        VisitPlan usual = plan.visitPlan(0);
+        StaffedVisit usual = plan.staffedVisit(0);
         int more = extra.stream().mapToInt(work -> minutes(rates().task(work.task()).orElseThrow())).sum();
-        VisitPlan longer = new VisitPlan(usual.visit(), usual.crew().stream()
-                .map(person -> new VisitPlan.Person(person.grade(), person.minutes() + share(more))).toList(),
+        StaffedVisit longer = new StaffedVisit(usual.visit(), usual.crew().stream()
+                .map(person -> new StaffedVisit.Person(person.grade(), person.minutes() + share(more))).toList(),
                 usual.modifiers(), usual.arrive());
         return AgreementPricer.visit(longer, extra, plan.setting().site(), rates(), plan.setting().shop().zone());
     }
 
     /** The crew divides the additional work; the odd minute is somebody's. */
     private int share(int minutes) {
-        int people = plan.visitPlan(0).crew().size();
+        int people = plan.staffedVisit(0).crew().size();
         return (minutes + people - 1) / people;
     }
 

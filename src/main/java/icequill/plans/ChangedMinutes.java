@@ -3,7 +3,7 @@ package icequill.plans;
 import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,26 +16,26 @@ record ChangedMinutes(PricedPlan before, PricedPlan after) {
 
     /** One sentence for each scope, by its first visit. */
     List<Phrase> phrases() {
-        Map<String, CrewPlan> old = byScope(before);
+        Map<String, TimedVisit> old = byScope(before);
         return byScope(after).entrySet().stream().map(entry -> phrase(
                 Objects.requireNonNull(old.get(entry.getKey()), "the tier of both has the same scopes"),
                 entry.getValue())).toList();
     }
 
-    private static Map<String, CrewPlan> byScope(PricedPlan plan) {
-        Map<String, CrewPlan> first = new LinkedHashMap<>();
-        plan.crews().forEach(crew -> first.putIfAbsent(crew.plan().visit().slot().scope().id(), crew));
+    private static Map<String, TimedVisit> byScope(PricedPlan plan) {
+        Map<String, TimedVisit> first = new LinkedHashMap<>();
+        plan.crews().forEach(crew -> first.putIfAbsent(crew.staffed().visit().slot().scope().id(), crew));
         return first;
     }
 
-    private static Phrase phrase(CrewPlan old, CrewPlan now) {
-        var name = now.plan().visit().slot().scope().name();
+    private static Phrase phrase(TimedVisit old, TimedVisit now) {
+        var name = now.staffed().visit().slot().scope().name();
         return Phrase.of("reason.change-minutes", new Fact.Named(name.english(), name.spanish()), minutes(now),
                 minutes(old),
                 new Fact.Word("minutes-from." + ConstantKey.of(now.from())));
     }
 
-    private static Fact minutes(CrewPlan crew) {
-        return Fact.number(crew.plan().crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), MINUTE);
+    private static Fact minutes(TimedVisit crew) {
+        return Fact.number(crew.staffed().crew().stream().mapToInt(StaffedVisit.Person::minutes).max().orElseThrow(), MINUTE);
     }
 }

@@ -10,7 +10,7 @@ import icequill.party.Machine;
 import icequill.planner.Timetable;
 import icequill.pricer.PricedAgreement;
 import icequill.pricer.PricedSlot;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
@@ -69,11 +69,11 @@ public record PlanYearAssembly(PricedPlan plan) {
                 before.net());
     }
 
-    private SlotWork work(PricedSlot slot, CrewPlan crew) {
-        List<VisitPlan.Person> people = crew.plan().crew();
+    private SlotWork work(PricedSlot slot, TimedVisit crew) {
+        List<StaffedVisit.Person> people = crew.staffed().crew();
         List<InvoiceLine> lines = new ChargeSheet(plan.setting().site(), taxed(slot)).lines();
         return new SlotWork(List.of(slot.visit()), people.size(),
-                people.stream().mapToInt(VisitPlan.Person::minutes).max().orElseThrow(), crew.from(), crew.timetable(),
+                people.stream().mapToInt(StaffedVisit.Person::minutes).max().orElseThrow(), crew.from(), crew.timetable(),
                 slot.arrival(),
                 machines(slot.visit(), crew.timetable()), lines, slot.priced().net());
     }

@@ -7,7 +7,7 @@ import icequill.planner.Crew;
 import icequill.planner.Effort;
 import icequill.planner.Planner;
 import icequill.planner.Timetable;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -38,7 +38,7 @@ record PlannedMinutes(PlanSetting setting) {
      * @return a problem for each unknown grade, where the work cannot be done safely as it is planned, and where several people come
      *         for whom there is no timetable
      */
-    Checked<List<CrewPlan>> plans(List<PlannedVisit> visits) {
+    Checked<List<TimedVisit>> timed(List<PlannedVisit> visits) {
         Problems problems = new Problems();
         List<Grade> grades = grades(problems);
         List<Minutes> found = new ArrayList<>();
@@ -51,7 +51,7 @@ record PlannedMinutes(PlanSetting setting) {
             }
         }
         return problems.or(() -> IntStream.range(0, visits.size())
-                .mapToObj(i -> plan(visits.get(i), grades, found.get(i))).toList());
+                .mapToObj(i -> timed(visits.get(i), grades, found.get(i))).toList());
     }
 
     /** Visits of one kind take the same time. */
@@ -59,9 +59,9 @@ record PlannedMinutes(PlanSetting setting) {
 
     private record Minutes(int number, MinutesFrom from, Optional<Timetable> timetable) {}
 
-    private CrewPlan plan(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
-        return new CrewPlan(new VisitPlan(visit,
-                grades.stream().map(grade -> new VisitPlan.Person(grade.id(), minutes.number())).toList(), modifiers(),
+    private TimedVisit timed(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
+        return new TimedVisit(new StaffedVisit(visit,
+                grades.stream().map(grade -> new StaffedVisit.Person(grade.id(), minutes.number())).toList(), modifiers(),
                 setting.scope().arrive()),
                 minutes.from(), minutes.timetable());
     }

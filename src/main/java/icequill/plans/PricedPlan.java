@@ -12,7 +12,7 @@ import icequill.pricer.AgreementPricer;
 import icequill.pricer.CallReserve;
 import icequill.pricer.PricedAgreement;
 import icequill.pricer.PricedSlot;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -32,7 +32,7 @@ import javax.money.MonetaryAmount;
  * @param year the price of a year, by the visits of the first
  * @param visits all visits of the term, each by itself at list
  */
-public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<CrewPlan> crews,
+public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<TimedVisit> crews,
         PricedAgreement year,
         List<PricedSlot> visits) {
 
@@ -48,22 +48,22 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
                     "the site is closed whenever the tier \"" + tier.id() + "\" has a visit in the first year",
                     "a season with a month in which somebody can come"));
         }
-        return new PlannedMinutes(setting).plans(calendar.visits())
-                .then(plans -> priced(setting, tier, calendar, plans));
+        return new PlannedMinutes(setting).timed(calendar.visits())
+                .then(visits -> priced(setting, tier, calendar, visits));
     }
 
     private static Checked<PricedPlan> priced(PlanSetting setting, Tier tier, VisitCalendar calendar,
-            List<CrewPlan> crews) {
-        List<VisitPlan> plans = crews.stream().map(CrewPlan::plan).toList();
-        List<VisitPlan> first = plans.subList(0, calendar.firstYear().size());
+            List<TimedVisit> crews) {
+        List<StaffedVisit> visits = crews.stream().map(TimedVisit::staffed).toList();
+        List<StaffedVisit> first = visits.subList(0, calendar.firstYear().size());
         return price(setting, tier, first)
-                .then(year -> (plans.size() == first.size() ? Checked.sound(year) : price(setting, tier, plans))
+                .then(year -> (visits.size() == first.size() ? Checked.sound(year) : price(setting, tier, visits))
                         .map(whole -> new PricedPlan(setting, tier, calendar, crews, year,
                                 whole.slots())));
     }
 
-    private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<VisitPlan> plans) {
-        return AgreementPricer.price(tier, plans, setting.scope().reserve(), setting.site(), setting.rates(),
+    private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<StaffedVisit> visits) {
+        return AgreementPricer.price(tier, visits, setting.scope().reserve(), setting.site(), setting.rates(),
                 setting.shop().zone());
     }
 
@@ -73,15 +73,15 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     }
 
     /** The crew of a visit and its minutes, by the visit's place in the calendar. */
-    public VisitPlan visitPlan(int visit) {
-        return crews.get(visit).plan();
+    public StaffedVisit staffedVisit(int visit) {
+        return crews.get(visit).staffed();
     }
 
     /** That a timetable is not proven to be the shortest, so that the price may be too high: once for each kind of visit. */
     public List<Phrase> unproven() {
         Map<Wording, Integer> most = new LinkedHashMap<>();
         crews.stream().filter(crew -> crew.perhapsTooLong() > 0).forEach(
-                crew -> most.merge(crew.plan().visit().slot().scope().name(), crew.perhapsTooLong(), Math::max));
+                crew -> most.merge(crew.staffed().visit().slot().scope().name(), crew.perhapsTooLong(), Math::max));
         return most.entrySet().stream().map(entry -> Phrase.of("mine.not-proven",
                 new Fact.Named(entry.getKey().english(), entry.getKey().spanish()),
                 Fact.number(entry.getValue(), Unit.MINUTE.symbol()))).toList();

@@ -31,7 +31,7 @@ public final class AgreementPricer {
      * @param zone of the shop
      * @return a problem for each name that the site or the rates do not know, and when the calls are missing
      */
-    public static Checked<PricedAgreement> price(Tier tier, List<VisitPlan> visits, Optional<CallReserve> calls,
+    public static Checked<PricedAgreement> price(Tier tier, List<StaffedVisit> visits, Optional<CallReserve> calls,
             Site site, Rates rates, ZoneId zone) {
         Check.that(!visits.isEmpty(), "an agreement without visits");
         Problems problems = new Problems();
@@ -44,8 +44,8 @@ public final class AgreementPricer {
         }
         SlotVisit slotVisit = new SlotVisit(site, rates, zone);
         List<PricedSlot> slots = new ArrayList<>();
-        for (VisitPlan plan : visits) {
-            problems.take(slotVisit.cheapest(plan, List.of())).ifPresent(slots::add);
+        for (StaffedVisit staffed : visits) {
+            problems.take(slotVisit.cheapest(staffed, List.of())).ifPresent(slots::add);
         }
         return problems.or(() -> new YearPricing(tier, rates.currency()).price(slots,
                 slots.stream().map(slot -> slot.priced().net()).toList(), included ? calls : Optional.empty()));
@@ -62,8 +62,8 @@ public final class AgreementPricer {
      *
      * @param extra at machines and of tasks that the site and the rates know
      */
-    public static Checked<PricedSlot> visit(VisitPlan plan, List<ExtraWork> extra, Site site, Rates rates,
+    public static Checked<PricedSlot> visit(StaffedVisit staffed, List<ExtraWork> extra, Site site, Rates rates,
             ZoneId zone) {
-        return new SlotVisit(site, rates, zone).cheapest(plan, extra);
+        return new SlotVisit(site, rates, zone).cheapest(staffed, extra);
     }
 }

@@ -37,18 +37,18 @@ import java.util.stream.Stream;
 record SlotVisit(Site site, Rates rates, ZoneId zone) {
 
     /** The visit at the hour asked for, or else at the one at which it costs least, the earliest of them. */
-    Checked<PricedSlot> cheapest(VisitPlan plan, List<ExtraWork> extra) {
+    Checked<PricedSlot> cheapest(StaffedVisit staffed, List<ExtraWork> extra) {
         ArrivalTimes times = new ArrivalTimes(rates.labor().week(), site.access());
-        LocalDate day = times.day(plan.visit().date());
-        List<LocalDateTime> arrivals = plan.arrive().map(day::atTime).map(List::of)
-                .orElseGet(() -> times.on(day, longest(plan)));
+        LocalDate day = times.day(staffed.visit().date());
+        List<LocalDateTime> arrivals = staffed.arrive().map(day::atTime).map(List::of)
+                .orElseGet(() -> times.on(day, longest(staffed)));
         Problems problems = new Problems();
         List<PricedSlot> found = new ArrayList<>();
         for (LocalDateTime arrival : arrivals) {
             if (problems.isEmpty()) {
-                problems.take(Pricer.price(of(plan, extra, arrival.atZone(zone)), site, rates))
-                        .map(priced -> new PricedSlot(plan.visit(), priced, arrival.toLocalTime(),
-                                remarks(plan, arrival)))
+                problems.take(Pricer.price(of(staffed, extra, arrival.atZone(zone)), site, rates))
+                        .map(priced -> new PricedSlot(staffed.visit(), priced, arrival.toLocalTime(),
+                                remarks(staffed, arrival)))
                         .ifPresent(found::add);
             }
         }
@@ -56,14 +56,14 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
     }
 
     /** With more work than the visit's scope. */
-    private Visit of(VisitPlan plan, List<ExtraWork> extra, ZonedDateTime arrival) {
-        PlannedVisit planned = plan.visit();
+    private Visit of(StaffedVisit staffed, List<ExtraWork> extra, ZonedDateTime arrival) {
+        PlannedVisit planned = staffed.visit();
         Place place = planned.slot().scope().place();
-        List<Attendance> people = plan.crew().stream()
+        List<Attendance> people = staffed.crew().stream()
                 .map(person -> new Attendance("", person.grade(), List.of(new Attendance.Spell(arrival,
                         arrival.plusMinutes(person.minutes()), ChargeClass.CLEANING, Outcome.CHARGED)), place))
                 .toList();
-        List<VisitLine> lines = new ArrayList<>(plan.modifiers());
+        List<VisitLine> lines = new ArrayList<>(staffed.modifiers());
         if (planned.filtersDue()) {
             rates.plans().filters().ifPresent(rule -> lines.addAll(filters(rule)));
         }
@@ -74,8 +74,8 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
     }
 
     /** That the work takes longer than the site lets us in, or than a working day, where it does. */
-    private List<Phrase> remarks(VisitPlan plan, LocalDateTime arrival) {
-        int longest = longest(plan);
+    private List<Phrase> remarks(StaffedVisit staffed, LocalDateTime arrival) {
+        int longest = longest(staffed);
         Fact takes = Fact.number(longest, Unit.MINUTE.symbol());
         Optional<Phrase> access = site.access().filter(hours -> hours.left(arrival.toLocalTime()) < longest)
                 .map(hours -> Phrase.of("remark.access-too-short", takes, new Fact.Time(hours.from()),
@@ -87,8 +87,8 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
         return Stream.concat(access.stream(), day.stream()).toList();
     }
 
-    private static int longest(VisitPlan plan) {
-        return plan.crew().stream().mapToInt(VisitPlan.Person::minutes).max().orElse(0);
+    private static int longest(StaffedVisit staffed) {
+        return staffed.crew().stream().mapToInt(StaffedVisit.Person::minutes).max().orElse(0);
     }
 
     private List<VisitLine> filters(FilterRule rule) {

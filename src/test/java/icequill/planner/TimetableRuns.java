@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Plans whole cleanings for so many machines and people, and prints what comes out as a table: one after another, by layers of drafts
+ * Plans whole cleanings for so many machines and people, and prints what comes out as a table: one after another, by beams of partial schedules
  * alone, at the usual effort, and at many times that. Arguments: how many times, then cases such as {@code 6/3/2}, machines, people
  * and pairs that are never both off.
  */
@@ -36,7 +36,7 @@ public final class TimetableRuns {
         PrintStream out = System.out;
         int times = Integer.parseInt(arguments[0]);
         out.println(
-                "| machines / people / pairs | one after another | layers alone | found | bound | gap | long run | CPU |");
+                "| machines / people / pairs | one after another | beam alone | found | bound | gap | long run | CPU |");
         out.println("|---|---|---|---|---|---|---|---|");
         for (String each : List.of(arguments).subList(1, arguments.length)) {
             List<String> numbers = List.of(each.split("/", -1));
@@ -53,28 +53,28 @@ public final class TimetableRuns {
         TimetableRules.check(work, crew, table);
         String gap = table.proven() ? "proven" : "%.1f %%".formatted(100.0 * table.gap() / table.bound());
         boolean small = network.size() <= LAYERED;
-        String layers = small ? String.valueOf(layers()) : "";
+        String beam = small ? String.valueOf(best()) : "";
         String after = small
                 ? String.valueOf(OneAfterAnother.of(work, crew).minutes())
                 : "";
         Sequence longRun = times == 0 || table.proven()
                 ? null
                 : new LocalSearch(network, crew).shortest(table.bound(), times * Effort.USUAL.nodes());
-        return "| %s | %s | %s | %d | %d | %s | %s | %.1f s |".formatted(name, after, layers, table.minutes(),
+        return "| %s | %s | %s | %d | %d | %s | %s | %.1f s |".formatted(name, after, beam, table.minutes(),
                 table.bound(), gap, longRun == null ? "" : Integer.toString(longRun.end()), (ended - began) / 1e9);
     }
 
-    /** By ever wider layers, as long as the effort lasts. */
-    private int layers() {
+    /** By ever wider beams, as long as the effort lasts. */
+    private int best() {
         Sequence best = new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, 32, Integer.MAX_VALUE,
                 Integer.MAX_VALUE, Integer.MAX_VALUE).best().orElseThrow().sequence();
         int left = Math.min(Effort.USUAL.nodes(), PLACINGS / network.size());
         int bound = new LowerBounds(network, crew).least();
         for (int width = 32; width <= Effort.USUAL.width() && left > 0 && bound < best.end(); width *= 8) {
-            BeamSearch layers = new BeamSearch(new StateLayout(network, crew), Objective.END, width, left, best.end(), Integer.MAX_VALUE);
-            best = layers.best().map(Draft::sequence).orElse(best);
-            bound = Math.max(bound, Math.min(best.end(), layers.lost()));
-            left -= layers.nodes();
+            BeamSearch beam = new BeamSearch(new StateLayout(network, crew), Objective.END, width, left, best.end(), Integer.MAX_VALUE);
+            best = beam.best().map(PartialSchedule::sequence).orElse(best);
+            bound = Math.max(bound, Math.min(best.end(), beam.lost()));
+            left -= beam.nodes();
         }
         return best.end();
     }

@@ -187,8 +187,8 @@ class AgreementPricerTest {
     @Test
     void price_callsIncludedButNoneExpected_problemBesideAllOthers() {
         Tier calls = tier("calls", List.of(FULL_CLEAN), ONE_CALL);
-        List<VisitPlan> unknown = plans(calls, LocalDate.of(2026, 5, 13), 60, List.of()).stream()
-                .map(plan -> new VisitPlan(plan.visit(), List.of(new VisitPlan.Person("leed", 60)), List.of(),
+        List<StaffedVisit> unknown = plans(calls, LocalDate.of(2026, 5, 13), 60, List.of()).stream()
+                .map(plan -> new StaffedVisit(plan.visit(), List.of(new StaffedVisit.Person("leed", 60)), List.of(),
                         Optional.empty()))
                 .toList();
 
@@ -266,9 +266,9 @@ class AgreementPricerTest {
                 rates(), NEW_YORK);
     }
 
-    private static List<VisitPlan> plans(Tier tier, LocalDate start, int minutes, List<ModifierApplied> modifiers) {
+    private static List<StaffedVisit> plans(Tier tier, LocalDate start, int minutes, List<ModifierApplied> modifiers) {
         return VisitCalendar.of(new Term(start, 12), tier, Set.of(), rates().plans().filters()).firstYear().stream()
-                .map(visit -> new VisitPlan(visit, List.of(new VisitPlan.Person("lead", minutes)), modifiers,
+                .map(visit -> new StaffedVisit(visit, List.of(new StaffedVisit.Person("lead", minutes)), modifiers,
                         Optional.empty()))
                 .toList();
     }

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param modifiers that apply
  * @param arrive the hour asked for; empty for the one that costs least
  */
-public record VisitPlan(PlannedVisit visit, List<Person> crew, List<ModifierApplied> modifiers,
+public record StaffedVisit(PlannedVisit visit, List<Person> crew, List<ModifierApplied> modifiers,
         Optional<LocalTime> arrive) {
 
     /**
@@ -24,7 +24,7 @@ public record VisitPlan(PlannedVisit visit, List<Person> crew, List<ModifierAppl
      */
     public record Person(String grade, int minutes) {}
 
-    public VisitPlan {
+    public StaffedVisit {
         crew = List.copyOf(crew);
         modifiers = List.copyOf(modifiers);
     }

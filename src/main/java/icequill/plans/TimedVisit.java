@@ -2,7 +2,7 @@ package icequill.plans;
 
 import icequill.document.MinutesFrom;
 import icequill.planner.Timetable;
-import icequill.pricer.VisitPlan;
+import icequill.pricer.StaffedVisit;
 import java.util.Optional;
 
 /**
@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param timetable by which the minutes were found; empty where they come from elsewhere
  */
-record CrewPlan(VisitPlan plan, MinutesFrom from, Optional<Timetable> timetable) {
+record TimedVisit(StaffedVisit staffed, MinutesFrom from, Optional<Timetable> timetable) {
 
     /** By how many minutes the visit, and with it the price, may be too long; 0 where that cannot be said. */
     int perhapsTooLong() {
