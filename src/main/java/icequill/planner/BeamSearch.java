@@ -12,9 +12,9 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Beam search for a timetable: all partial schedules with one task, then all with two, and so on, without those that another of the
- * same tasks dominates, and without those that cannot become shorter than what is known. While a layer holds fewer than the width of
- * the beam, nothing else is lost, and what comes out is proven; a full layer keeps the most promising.
+ * Beam search for a timetable: all partial schedules with one task, then all with two, and so on, without those that another of
+ * the same tasks dominates, and without those that cannot become shorter than what is known. While a layer holds fewer than the
+ * width of the beam, nothing else is lost, and what comes out is proven; a full layer keeps the most promising.
  */
 final class BeamSearch {
 
@@ -109,7 +109,8 @@ final class BeamSearch {
             }
             schedules = keep(next);
         }
-        return schedules.stream().min(Comparator.comparingInt(PartialSchedule::end).thenComparingInt(schedule -> schedule.walking));
+        return schedules.stream()
+                .min(Comparator.comparingInt(PartialSchedule::end).thenComparingInt(schedule -> schedule.walking));
     }
 
     private List<PartialSchedule> keep(Map<StateKey, List<Candidate>> next) {
@@ -124,7 +125,8 @@ final class BeamSearch {
 
     private void extend(PartialSchedule schedule, Map<StateKey, List<Candidate>> next) {
         for (int task : layout.precedence().eligible(schedule.done)) {
-            if (!layout.precedence().isReady(task, schedule.done) || isIdenticalToUntouched(task, schedule) || isNotNow(task, schedule)) {
+            if (!layout.precedence().isReady(task, schedule.done) || isIdenticalToUntouched(task, schedule)
+                    || isNotNow(task, schedule)) {
                 continue;
             }
             for (int[] people : choices(schedule, task)) {
@@ -167,7 +169,8 @@ final class BeamSearch {
         }
         int machine = network.machine[task];
         return isUntouched(machine, schedule) && layout.precedence().oneByOne().stream()
-                .takeWhile(other -> other != machine).anyMatch(other -> !layout.precedence().isOver(other, schedule.done));
+                .takeWhile(other -> other != machine)
+                .anyMatch(other -> !layout.precedence().isOver(other, schedule.done));
     }
 
     private List<int[]> choices(PartialSchedule schedule, int task) {
@@ -206,10 +209,11 @@ final class BeamSearch {
             minutes += Math.max(schedule.free(person), schedule.newest());
         }
         int soonest = schedule.end();
-        for (int task = schedule.done.nextClearBit(0); task < network.size(); task = schedule.done.nextClearBit(task + 1)) {
+        BitSet done = schedule.done;
+        for (int task = done.nextClearBit(0); task < network.size(); task = done.nextClearBit(task + 1)) {
             minutes += minutesLeft[task];
         }
-        for (int task : layout.precedence().eligible(schedule.done)) {
+        for (int task : layout.precedence().eligible(done)) {
             soonest = Math.max(soonest, Math.max(schedule.ready(task), schedule.newest()) + network.tail[task]);
         }
         soonest = Math.max(soonest, Math.ceilDiv(minutes, layout.crew()));

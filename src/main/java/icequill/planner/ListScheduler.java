@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * List scheduling (serial): makes a timetable of a list of its tasks, of which each in turn begins as soon as it can, in any gap that those before it left.
- * From a pouring to its flush a machine's tasks are given their times together, the pouring put off until the flush is in time.
+ * List scheduling, one task after another: makes a timetable of a list of tasks. Each in turn begins as soon as it can, in any gap
+ * that those before it left. From a pouring to its flush a machine's tasks are given their times together, the pouring put off until
+ * the flush is in time.
  */
 final class ListScheduler {
 

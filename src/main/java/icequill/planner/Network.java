@@ -44,7 +44,8 @@ final class Network {
         walks = work.walks();
         List<String> machines = walks.machines();
         tasks = work.tasks().stream().sorted(Comparator
-                .comparingInt((MachineTask task) -> machines.indexOf(task.machine())).thenComparingInt(MachineTask::order))
+                .comparingInt((MachineTask task) -> machines.indexOf(task.machine()))
+                .thenComparingInt(MachineTask::order))
                 .toList();
         int size = tasks.size();
         machine = tasks.stream().mapToInt(task -> machines.indexOf(task.machine())).toArray();

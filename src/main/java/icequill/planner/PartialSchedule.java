@@ -149,7 +149,8 @@ final class PartialSchedule {
             places[person] = network.machine[task];
         }
         next[layout.walked()] = objective == Objective.WALKING ? walked : 0;
-        PartialSchedule schedule = new PartialSchedule(layout, next, placed, places, walked, new Step(task, people, last));
+        PartialSchedule schedule = new PartialSchedule(layout, next, placed, places, walked,
+                new Step(task, people, last));
         return schedule.flushes().arePossible() ? schedule.settled() : null;
     }
 

@@ -58,12 +58,14 @@ final class Search {
 
     /** The machines one after another, whoever waits meanwhile: what a visit takes without a plan. */
     Sequence sequential() {
-        return new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE, Integer.MAX_VALUE,
+        return new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE,
+                Integer.MAX_VALUE,
                 Integer.MAX_VALUE).best().orElseThrow().sequence();
     }
 
     private BeamSearch beam(Objective objective, int width, int most, Sequence best) {
         return new BeamSearch(new StateLayout(network, crew), objective, width, Math.max(1, most - nodes),
-                objective == Objective.END ? best.end() : best.end() + 1, objective == Objective.END ? Integer.MAX_VALUE : best.walking());
+                objective == Objective.END ? best.end() : best.end() + 1,
+                objective == Objective.END ? Integer.MAX_VALUE : best.walking());
     }
 }

@@ -84,7 +84,8 @@ record WorkCheck(VisitWork work, Crew crew) {
     /** Nothing that needs the plug pulled stands between the first pouring or flushing and the last circulating task. */
     private static void pump(List<MachineTask> tasks, Problems problems) {
         List<MachineTask> wet = tasks.stream().filter(task -> task.timer().isPresent() || task.flushes()).toList();
-        List<MachineTask> circulating = tasks.stream().filter(task -> task.state() == MachineState.CIRCULATING).toList();
+        List<MachineTask> circulating = tasks.stream().filter(task -> task.state() == MachineState.CIRCULATING)
+                .toList();
         if (wet.isEmpty() || circulating.isEmpty()) {
             return;
         }

@@ -36,6 +36,7 @@ record ChangedMinutes(PricedPlan before, PricedPlan after) {
     }
 
     private static Fact minutes(TimedVisit crew) {
-        return Fact.number(crew.staffed().crew().stream().mapToInt(StaffedVisit.Person::minutes).max().orElseThrow(), MINUTE);
+        return Fact.number(crew.staffed().crew().stream().mapToInt(StaffedVisit.Person::minutes).max().orElseThrow(),
+                MINUTE);
     }
 }

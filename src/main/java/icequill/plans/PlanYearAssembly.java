@@ -73,7 +73,8 @@ public record PlanYearAssembly(PricedPlan plan) {
         List<StaffedVisit.Person> people = crew.staffed().crew();
         List<InvoiceLine> lines = new ChargeSheet(plan.setting().site(), taxed(slot)).lines();
         return new SlotWork(List.of(slot.visit()), people.size(),
-                people.stream().mapToInt(StaffedVisit.Person::minutes).max().orElseThrow(), crew.from(), crew.timetable(),
+                people.stream().mapToInt(StaffedVisit.Person::minutes).max().orElseThrow(), crew.from(),
+                crew.timetable(),
                 slot.arrival(),
                 machines(slot.visit(), crew.timetable()), lines, slot.priced().net());
     }

@@ -61,7 +61,8 @@ record PlannedMinutes(PlanSetting setting) {
 
     private TimedVisit timed(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
         return new TimedVisit(new StaffedVisit(visit,
-                grades.stream().map(grade -> new StaffedVisit.Person(grade.id(), minutes.number())).toList(), modifiers(),
+                grades.stream().map(grade -> new StaffedVisit.Person(grade.id(), minutes.number())).toList(),
+                modifiers(),
                 setting.scope().arrive()),
                 minutes.from(), minutes.timetable());
     }

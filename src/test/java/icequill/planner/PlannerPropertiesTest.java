@@ -125,7 +125,8 @@ class PlannerPropertiesTest {
         for (String name : names) {
             all.addAll(machine(name, random, crew, tasks, longest));
         }
-        WalkTimes walks = WalkTimes.of(names, random.nextInt(3), List.of(new WalkTimes.Walk("m0", "m1", random.nextInt(4))));
+        WalkTimes walks = WalkTimes.of(names, random.nextInt(3),
+                List.of(new WalkTimes.Walk("m0", "m1", random.nextInt(4))));
         boolean pair = names.size() > 1 && random.nextInt(3) == 0;
         List<MachineTask> tasksWithNeeds = all.stream().map(task -> task.people() == 1 ? needy(task, random) : task)
                 .toList();

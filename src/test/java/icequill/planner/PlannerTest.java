@@ -222,7 +222,8 @@ class PlannerTest {
     void plan_neverBothOff_boundCountsBothStops() {
         VisitWork work = Visits.neverBothOff(Visits.cleanings(4, 2), "m2", "m3");
 
-        assertThat(Planner.timetable(work, new Crew(4), new Effort(1, 1)).orElseThrow().bound()).isEqualTo(20 + 2 * 82 + 22);
+        assertThat(Planner.timetable(work, new Crew(4), new Effort(1, 1)).orElseThrow().bound())
+                .isEqualTo(20 + 2 * 82 + 22);
     }
 
     /** The shortest that twenty times the usual effort found: src/docs/timetables.md. */
@@ -298,7 +299,8 @@ class PlannerTest {
     @Test
     void walks_shorterByWayOfAThird_goThatWay() {
         WalkTimes walks = WalkTimes.of(List.of("a", "b", "c"), 9,
-                List.of(new WalkTimes.Walk("a", "b", 1), new WalkTimes.Walk("c", "b", 2), new WalkTimes.Walk("a", "elsewhere", 1)));
+                List.of(new WalkTimes.Walk("a", "b", 1), new WalkTimes.Walk("c", "b", 2),
+                        new WalkTimes.Walk("a", "elsewhere", 1)));
 
         assertThat(walks.between(0, 2)).isEqualTo(3);
         assertThat(walks.between(2, 0)).isEqualTo(3);

@@ -71,7 +71,8 @@ public final class TimetableRuns {
         int left = Math.min(Effort.USUAL.nodes(), PLACINGS / network.size());
         int bound = new LowerBounds(network, crew).least();
         for (int width = 32; width <= Effort.USUAL.width() && left > 0 && bound < best.end(); width *= 8) {
-            BeamSearch beam = new BeamSearch(new StateLayout(network, crew), Objective.END, width, left, best.end(), Integer.MAX_VALUE);
+            BeamSearch beam = new BeamSearch(new StateLayout(network, crew), Objective.END, width, left, best.end(),
+                    Integer.MAX_VALUE);
             best = beam.best().map(PartialSchedule::sequence).orElse(best);
             bound = Math.max(bound, Math.min(best.end(), beam.lost()));
             left -= beam.nodes();
