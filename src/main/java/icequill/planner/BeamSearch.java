@@ -30,7 +30,7 @@ final class BeamSearch {
     private final int walking;
     /** What each task takes of people's minutes as long as it is not placed, with what it is sure to cost besides. */
     private final int[] minutesLeft;
-    private final int[] identical;
+    private final Branching branching;
     private int nodes;
     private int lost = Integer.MAX_VALUE;
 
@@ -53,7 +53,7 @@ final class BeamSearch {
         int[] spared = layout.bounds().sparedAfterStart();
         this.minutesLeft = IntStream.range(0, spared.length)
                 .map(task -> network.duration[task] * network.people[task] + spared[task]).toArray();
-        this.identical = IdenticalMachines.of(network);
+        this.branching = new Branching(layout, objective);
     }
 
     /**
@@ -124,12 +124,8 @@ final class BeamSearch {
     }
 
     private void extend(PartialSchedule schedule, Map<StateKey, List<Candidate>> next) {
-        for (int task : layout.precedence().eligible(schedule.done)) {
-            if (!layout.precedence().isReady(task, schedule.done) || isIdenticalToUntouched(task, schedule)
-                    || isNotNow(task, schedule)) {
-                continue;
-            }
-            for (int[] people : choices(schedule, task)) {
+        for (int task : branching.tasks(schedule)) {
+            for (int[] people : branching.people(schedule, task)) {
                 nodes++;
                 PartialSchedule one = schedule.with(task, people, objective);
                 if (one != null) {
@@ -150,57 +146,6 @@ final class BeamSearch {
         }
         same.removeIf(other -> candidate.schedule().dominates(other.schedule()));
         same.add(candidate);
-    }
-
-    /** Of machines that are alike in everything and untouched yet, the first is taken first. */
-    private boolean isIdenticalToUntouched(int task, PartialSchedule schedule) {
-        int earlier = identical[network.machine[task]];
-        return earlier >= 0 && isUntouched(network.machine[task], schedule) && isUntouched(earlier, schedule);
-    }
-
-    private boolean isUntouched(int machine, PartialSchedule schedule) {
-        return layout.precedence().isUntouched(machine, schedule.done);
-    }
-
-    /** Where machines are done one by one: whether another is open, or comes before it. */
-    private boolean isNotNow(int task, PartialSchedule schedule) {
-        if (objective != Objective.ONE_BY_ONE) {
-            return false;
-        }
-        int machine = network.machine[task];
-        return isUntouched(machine, schedule) && layout.precedence().oneByOne().stream()
-                .takeWhile(other -> other != machine)
-                .anyMatch(other -> !layout.precedence().isOver(other, schedule.done));
-    }
-
-    private List<int[]> choices(PartialSchedule schedule, int task) {
-        List<int[]> choices = new ArrayList<>();
-        choose(schedule, task, 0, new int[0], choices);
-        return choices;
-    }
-
-    /** Every set of people who may be given it; of people in the same situation the first ones. */
-    private void choose(PartialSchedule schedule, int task, int from, int[] chosen, List<int[]> choices) {
-        if (chosen.length == network.people[task]) {
-            choices.add(chosen);
-            return;
-        }
-        for (int person = from; person < layout.crew(); person++) {
-            if (layout.isFit(person, task) && isFirstOfItsKind(schedule, person, from)) {
-                int[] more = Arrays.copyOf(chosen, chosen.length + 1);
-                more[chosen.length] = person;
-                choose(schedule, task, person + 1, more, choices);
-            }
-        }
-    }
-
-    private static boolean isFirstOfItsKind(PartialSchedule schedule, int person, int from) {
-        for (int other = from; other < person; other++) {
-            if (schedule.isAlike(other, person)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private Candidate candidate(PartialSchedule schedule) {
