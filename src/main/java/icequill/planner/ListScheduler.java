@@ -68,7 +68,7 @@ final class ListScheduler {
         }
         for (int i = 0; i < network.exclusions.size(); i++) {
             int one = 2 * i;
-            Network.Exclusion exclusion = network.exclusions.get(i);
+            Exclusion exclusion = network.exclusions.get(i);
             size[one] = exclusion.one().size();
             size[one + 1] = exclusion.other().size();
             exclusion.one().forEach(task -> found.get(task).add(one + 1));

@@ -15,7 +15,7 @@ record LowerBounds(Network network, Crew crew) {
     /** All of one set, then the longest chain from a task of the other; or the other way round, where that is shorter. */
     int excluded() {
         int longest = 0;
-        for (Network.Exclusion exclusion : network.exclusions) {
+        for (Exclusion exclusion : network.exclusions) {
             int first = over(exclusion.one()) + rest(exclusion.other());
             int second = exclusion.free() ? over(exclusion.other()) + rest(exclusion.one()) : first;
             longest = Math.max(longest, Math.min(first, second));

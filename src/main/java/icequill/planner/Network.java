@@ -1,15 +1,11 @@
 package icequill.planner;
 
-import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -33,13 +29,6 @@ final class Network {
     final int[] tail;
     final List<Exclusion> exclusions;
 
-    /**
-     * Two sets of tasks, all of one of which are over, waits included, before any of the other starts.
-     *
-     * @param free whether either may come first; otherwise the one does
-     */
-    record Exclusion(Set<Integer> one, Set<Integer> other, boolean free) {}
-
     private Network(VisitWork work) {
         walks = work.walks();
         List<String> machines = walks.machines();
@@ -58,7 +47,7 @@ final class Network {
         order();
         timers();
         close();
-        exclusions = exclusions(work);
+        exclusions = new Exclusions(tasks, machine, walks).of(work.neverBothOff());
     }
 
     private IntStream all() {
@@ -137,63 +126,9 @@ final class Network {
         }
     }
 
-    private List<Exclusion> exclusions(VisitWork work) {
-        List<Exclusion> found = new ArrayList<>();
-        for (VisitWork.Pair pair : work.neverBothOff()) {
-            int one = walks.machines().indexOf(pair.one());
-            int other = walks.machines().indexOf(pair.other());
-            if (restarts(off(one))) {
-                add(found, off(one), off(other), restarts(off(other)));
-            } else {
-                add(found, off(other), off(one), false);
-            }
-        }
-        for (int i = 0; i < size(); i++) {
-            for (int j = i + 1; j < size() && machine[j] == machine[i]; j++) {
-                if (tasks.get(i).clashes(tasks.get(j)) && tasks.get(i).order() == tasks.get(j).order()) {
-                    add(found, new int[]{i}, new int[]{j}, true);
-                }
-            }
-            if (tasks.get(i).dust() == DustLevel.RAISES) {
-                dust(i, found);
-            }
-        }
-        return List.copyOf(found);
-    }
-
     /** Whether either is over before the other starts. */
     boolean excludes(int one, int other) {
-        for (Exclusion exclusion : exclusions) {
-            if ((exclusion.one().contains(one) && exclusion.other().contains(other))
-                    || (exclusion.one().contains(other) && exclusion.other().contains(one))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void dust(int raises, List<Exclusion> found) {
-        for (int other = 0; other < walks.machines().size(); other++) {
-            if (other != machine[raises] && walks.between(machine[raises], other) == 0) {
-                add(found, new int[]{raises},
-                        at(other).filter(task -> tasks.get(task).dust() == DustLevel.SPOILED).toArray(), true);
-            }
-        }
-    }
-
-    private static void add(List<Exclusion> found, int[] one, int[] other, boolean free) {
-        if (one.length > 0 && other.length > 0) {
-            found.add(new Exclusion(setOf(one), setOf(other), free));
-        }
-    }
-
-    private static Set<Integer> setOf(int[] tasks) {
-        return Arrays.stream(tasks).boxed().collect(Collectors.toUnmodifiableSet());
-    }
-
-    /** Whether a machine that goes off is started again; one that nobody starts goes off after the other is on again. */
-    private boolean restarts(int[] off) {
-        return off.length == 0 || tasks.get(off[off.length - 1]).state() == MachineState.MAKING_ICE;
+        return exclusions.stream().anyMatch(exclusion -> exclusion.parts(one, other));
     }
 
     /** By person and task whether he may be given it. */
@@ -215,17 +150,5 @@ final class Network {
 
     IntStream at(int where) {
         return all().filter(task -> machine[task] == where);
-    }
-
-    /** The tasks during which a machine makes no ice: from the first that stops it to the one that starts it again. */
-    int[] off(int where) {
-        int[] stopped = at(where).filter(task -> tasks.get(task).state().stopsIce()).toArray();
-        if (stopped.length == 0) {
-            return stopped;
-        }
-        int last = stopped[stopped.length - 1];
-        int restart = at(where).filter(task -> task > last && tasks.get(task).state() == MachineState.MAKING_ICE)
-                .findFirst().orElse(last);
-        return at(where).filter(task -> task >= stopped[0] && task <= restart).toArray();
     }
 }

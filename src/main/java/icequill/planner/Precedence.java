@@ -80,7 +80,7 @@ final class Precedence {
 
     /** Whether no set of tasks is open that excludes a task which is eligible. */
     boolean isReady(int task, BitSet done) {
-        for (Network.Exclusion exclusion : network.exclusions) {
+        for (Exclusion exclusion : network.exclusions) {
             if ((exclusion.one().contains(task) && exclusion.free() && isOpen(exclusion.other(), done))
                     || (exclusion.other().contains(task) && isBlocked(exclusion, done))) {
                 return false;
@@ -89,7 +89,7 @@ final class Precedence {
         return true;
     }
 
-    private static boolean isBlocked(Network.Exclusion exclusion, BitSet done) {
+    private static boolean isBlocked(Exclusion exclusion, BitSet done) {
         return exclusion.free()
                 ? isOpen(exclusion.one(), done)
                 : !exclusion.one().stream().allMatch(done::get);

@@ -73,7 +73,7 @@ final class StateLayout {
     private int[] exclusions(int task, boolean others) {
         List<Integer> found = new ArrayList<>();
         for (int i = 0; i < network.exclusions.size(); i++) {
-            Network.Exclusion exclusion = network.exclusions.get(i);
+            Exclusion exclusion = network.exclusions.get(i);
             if (exclusion.one().contains(task)) {
                 found.add(exclusion(i) + (others ? 1 : 0));
             }
