@@ -5,13 +5,13 @@ final class DueFlushes {
 
     private final StateLayout layout;
     private final Network network;
-    private final int[] way;
+    private final LongestPaths paths;
     private final int[] place;
 
-    DueFlushes(StateLayout layout, int[] way, int[] place) {
+    DueFlushes(StateLayout layout, LongestPaths paths, int[] place) {
         this.layout = layout;
         this.network = layout.network();
-        this.way = way;
+        this.paths = paths;
         this.place = place;
     }
 
@@ -23,7 +23,7 @@ final class DueFlushes {
         int[] due = new int[layout.timers()];
         int count = 0;
         for (int timer = 0; timer < layout.timers(); timer++) {
-            if (layout.isOpen(way, timer + 1)) {
+            if (paths.isOpen(timer + 1)) {
                 if (back(timer, timer) > layout.most(timer)) {
                     return false;
                 }
@@ -52,9 +52,9 @@ final class DueFlushes {
     int lateness(int newest) {
         int minutes = 0;
         for (int timer = 0; timer < layout.timers(); timer++) {
-            if (layout.isOpen(way, timer + 1)) {
+            if (paths.isOpen(timer + 1)) {
                 int begin = Math.max(newest, back(timer, -1));
-                minutes += Math.max(0, begin - way[layout.pour(timer)] - layout.most(timer));
+                minutes += Math.max(0, begin - paths.poured(timer) - layout.most(timer));
             }
         }
         return minutes;
@@ -62,16 +62,16 @@ final class DueFlushes {
 
     /** The soonest at which the flush of a timer can begin, counted from when another was started; -1 for the beginning. */
     private int back(int timer, int from) {
-        int row = (from + 1) * layout.width();
+        int row = from + 1;
         int flush = layout.flush(timer);
         int soonest = network.people[flush] == 0 ? Network.NONE : Integer.MAX_VALUE;
         for (int person = 0; person < place.length; person++) {
             if (layout.isFit(person, flush)) {
                 soonest = Math.min(soonest,
-                        way[row + layout.free(person)] + network.walks.from(place[person], network.machine[flush]));
+                        paths.free(row, person) + network.walks.from(place[person], network.machine[flush]));
             }
         }
-        return Math.max(soonest, way[row + layout.ready(flush)]);
+        return Math.max(soonest, paths.machineReady(row, flush));
     }
 
     /** Whether one person can begin one flush in time after another. */

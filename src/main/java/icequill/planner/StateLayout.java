@@ -13,7 +13,9 @@ import java.util.List;
  */
 final class StateLayout {
 
-    private static final int PER_MACHINE = 4;
+    /** Columns of a machine: two for its present group, and from {@link #NEXT_GROUP} on two for the next. */
+    static final int PER_MACHINE = 4;
+    static final int NEXT_GROUP = 2;
 
     private final Network network;
     private final Crew crew;
@@ -23,7 +25,7 @@ final class StateLayout {
     private final int[] flushedBy;
     private final Precedence precedence;
     private final int[][] before;
-    private final int[][] raises;
+    private final int[][] overWith;
     private final int[] ready;
     private final boolean[][] fit;
     private final int[] most;
@@ -59,11 +61,11 @@ final class StateLayout {
         end = exclusion(network.exclusions.size());
         width = end + 3 + pouring.length;
         before = new int[size][];
-        raises = new int[size][];
+        overWith = new int[size][];
         ready = new int[size];
         for (int task = 0; task < size; task++) {
             before[task] = exclusions(task, true);
-            raises[task] = exclusions(task, false);
+            overWith[task] = exclusions(task, false);
             boolean usesWaits = network.tasks.get(task).state() == MachineState.ANY;
             ready[task] = machine(network.machine[task]) + (usesWaits ? 0 : 1);
         }
@@ -126,7 +128,8 @@ final class StateLayout {
         return person;
     }
 
-    private int machine(int machine) {
+    /** The first of a machine's columns. */
+    int machine(int machine) {
         return people + PER_MACHINE * machine;
     }
 
@@ -155,8 +158,14 @@ final class StateLayout {
         return ready[task];
     }
 
+    /** The columns of the sets that must be over before a task. */
     int[] overBefore(int task) {
         return before[task];
+    }
+
+    /** The columns of the sets that a task belongs to. */
+    int[] overWith(int task) {
+        return overWith[task];
     }
 
     int timerOf(int task) {
@@ -177,48 +186,5 @@ final class StateLayout {
 
     Precedence precedence() {
         return precedence;
-    }
-
-    /** A task was placed: what it makes later. */
-    void raise(int[] way, int from, int task, int over, int whole) {
-        int next = from + machine(network.machine[task]) + 2;
-        way[next] = Math.max(way[next], over);
-        way[next + 1] = Math.max(way[next + 1], whole);
-        for (int column : raises[task]) {
-            way[from + column] = Math.max(way[from + column], whole);
-        }
-        way[from + end] = Math.max(way[from + end], whole);
-    }
-
-    /** When the last task of a group was placed, the next group's turn has come. */
-    void closeGroup(int[] way, int task, BitSet done) {
-        if (!precedence.isGroupDone(task, done)) {
-            return;
-        }
-        for (int row = 0; row < rows(); row++) {
-            int present = row * width + machine(network.machine[task]);
-            for (int i = 0; i < 2; i++) {
-                way[present + i] = Math.max(way[present + i], way[present + 2 + i]);
-                way[present + 2 + i] = row == 0 ? 0 : Network.NONE;
-            }
-        }
-    }
-
-    /** Nothing can begin at a machine sooner than somebody is there. */
-    void settle(int[] way, int from, int machine, int soonest) {
-        int column = from + machine(machine);
-        way[column] = Math.max(way[column], soonest);
-        way[column + 1] = Math.max(way[column + 1], soonest);
-    }
-
-    /** Nothing at all can begin at a machine whose tasks are done. */
-    void finish(int[] way, int from, int machine) {
-        int column = from + machine(machine);
-        Arrays.fill(way, column, column + PER_MACHINE, Network.NONE);
-    }
-
-    /** Whether a row says anything: the beginning always, a timer while it runs. */
-    boolean isOpen(int[] way, int row) {
-        return row == 0 || way[row * width + pour(row - 1)] == 0;
     }
 }
