@@ -1,6 +1,5 @@
 package icequill.planner;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -21,11 +20,7 @@ final class ListScheduler {
     private final int[] blockEnd;
     private final int[] groupEnd;
     private final int[] first;
-    private final int[][] excludedBy;
-    /** Of each set of tasks that excludes another how many are placed, and when the latest of them is over. */
-    private final int[] placed;
-    private final int[] size;
-    private final int[] over;
+    private final ExclusionState exclusions;
     private final int[] start;
     private final int[][] people;
     private final int[] sequence;
@@ -52,29 +47,7 @@ final class ListScheduler {
                     || network.tasks.get(task + 1).order() != network.tasks.get(task).order();
             groupEnd[task] = last ? task + 1 : groupEnd[task + 1];
         }
-        int sets = 2 * network.exclusions.size();
-        placed = new int[sets];
-        size = new int[sets];
-        over = new int[sets];
-        excludedBy = new int[tasks][];
-        exclusions();
-    }
-
-    /** A set has an even number where it is the one, and the next where it is the other. */
-    private void exclusions() {
-        List<List<Integer>> found = new ArrayList<>();
-        for (int task = 0; task < network.size(); task++) {
-            found.add(new ArrayList<>());
-        }
-        for (int i = 0; i < network.exclusions.size(); i++) {
-            int one = 2 * i;
-            Exclusion exclusion = network.exclusions.get(i);
-            size[one] = exclusion.one().size();
-            size[one + 1] = exclusion.other().size();
-            exclusion.one().forEach(task -> found.get(task).add(one + 1));
-            exclusion.other().forEach(task -> found.get(task).add(one));
-        }
-        Arrays.setAll(excludedBy, task -> found.get(task).stream().mapToInt(Integer::intValue).toArray());
+        exclusions = new ExclusionState(network);
     }
 
     int end() {
@@ -126,8 +99,7 @@ final class ListScheduler {
      */
     boolean put(int[] rank) {
         roster.clear();
-        Arrays.fill(placed, 0);
-        Arrays.fill(over, 0);
+        exclusions.clear();
         Arrays.fill(start, -1);
         count = 0;
         end = 0;
@@ -156,23 +128,12 @@ final class ListScheduler {
             }
             for (int each = task; each < groupEnd[task]; each++) {
                 boolean inTurn = each == task || blockEnd[each] == each + 1;
-                if (inTurn && start[each] < 0 && (best < 0 || rank[each] < rank[best]) && isFree(each)) {
+                if (inTurn && start[each] < 0 && (best < 0 || rank[each] < rank[best]) && exclusions.isFree(each)) {
                     best = each;
                 }
             }
         }
         return best;
-    }
-
-    /** Whether no set of tasks is open that excludes it, nor one to come first that is not done. */
-    private boolean isFree(int task) {
-        for (int set : excludedBy[task]) {
-            boolean mustBeFirst = set % 2 == 0 && !network.exclusions.get(set / 2).free();
-            if (placed[set] < size[set] && (placed[set] > 0 || mustBeFirst)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean block(int first) {
@@ -186,7 +147,7 @@ final class ListScheduler {
         int soonest = 0;
         while (true) {
             for (int task : block) {
-                if (!isFree(task)) {
+                if (!exclusions.isFree(task)) {
                     return false;
                 }
                 place(task, task == first ? soonest : 0);
@@ -210,16 +171,9 @@ final class ListScheduler {
                 begin = Math.max(begin, start[other] + network.lag[other][task]);
             }
         }
-        for (int set : excludedBy[task]) {
-            begin = Math.max(begin, over[set]);
-        }
-        give(task, begin);
+        give(task, exclusions.earliest(task, begin));
         sequence[count++] = task;
-        int whole = start[task] + network.whole(task);
-        for (int set : excludedBy[task]) {
-            placed[set ^ 1]++;
-            over[set ^ 1] = Math.max(over[set ^ 1], whole);
-        }
+        exclusions.place(task, start[task] + network.whole(task));
     }
 
     /** To those who can be there first, of several to those who walk least. */
@@ -276,8 +230,6 @@ final class ListScheduler {
         }
         start[task] = -1;
         count--;
-        for (int set : excludedBy[task]) {
-            placed[set ^ 1]--;
-        }
+        exclusions.takeBack(task);
     }
 }
