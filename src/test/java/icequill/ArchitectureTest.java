@@ -56,10 +56,13 @@ class ArchitectureTest {
 
     /** The packages whose classes only take data and give data. */
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
-            "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.fit", "forecast.effects",
-            "forecast.inputs", "document", "request", "visits", "plans", "outlook", "papers");
+            "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
+            "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
+            "papers");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
-    private static final List<String> COUNTING = List.of("forecast", "forecast.fit", "forecast.effects", "outlook");
+    private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
+            "forecast.fit",
+            "forecast.effects", "outlook");
     /** Those of the plans that forecast. */
     private static final Set<String> COUNTERS = Set.of("CareOfSides", "Calendars", "ExpectedCharges", "OpenMonths",
             "ReserveAhead", "SideCare", "SiteRisks");
@@ -99,21 +102,25 @@ class ArchitectureTest {
         room(arrows, "pricer", "rates agreement work party explain money");
         // work, because taxability goes by class of work
         room(arrows, "tax", "pricer work party explain money");
-        room(arrows, "forecast", "money");
+        room(arrows, "forecast.stops", "");
+        room(arrows, "forecast.charges", "forecast.stops");
+        room(arrows, "forecast", "forecast.charges forecast.stops money");
         // records are pooled by the kind of site
-        room(arrows, "forecast.fit", "forecast party");
+        room(arrows, "forecast.fit", "forecast forecast.stops party");
         // limits of energy go by the make and form of machines
-        room(arrows, "forecast.effects", "forecast party explain money");
-        room(arrows, "forecast.inputs", "forecast.fit forecast work party explain money");
+        room(arrows, "forecast.effects", "forecast forecast.stops party explain money");
+        room(arrows, "forecast.inputs", "forecast.fit forecast forecast.stops work party explain money");
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
         room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
         room(arrows, "request", "document pricer agreement work party");
         room(arrows, "visits", "request document tax pricer planner rates agreement work party explain money");
         // forecast, because a plan that includes calls is priced by what to expect of them
-        room(arrows, "plans", "visits request document forecast.inputs forecast.effects forecast tax pricer planner"
+        room(arrows, "plans", "visits request document forecast.inputs forecast.effects forecast forecast.charges"
+                + " forecast.stops tax pricer planner"
                 + " rates agreement work party explain money");
-        room(arrows, "outlook", "plans request document forecast.inputs forecast.effects forecast.fit forecast pricer"
-                + " rates agreement work party explain money");
+        room(arrows, "outlook",
+                "plans request document forecast.inputs forecast.effects forecast.fit forecast forecast.charges"
+                        + " forecast.stops pricer rates agreement work party explain money");
         room(arrows, "papers",
                 "plans visits request document tax pricer rates agreement work account party explain money");
         room(arrows, "files.disk", "files.yaml");
@@ -150,7 +157,7 @@ class ArchitectureTest {
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party");
         room(arrows, "answer",
                 "shop ledger ledger.care ledger.papers ledger.trail render.words files.form files.paper files.yaml files.disk"
-                        + " outlook plans visits document forecast.inputs forecast tax pricer planner rates"
+                        + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"
                         + " agreement work account party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
@@ -208,7 +215,8 @@ class ArchitectureTest {
                         root -> noClasses().that().resideOutsideOfPackage(root + ".money").should()
                                 .accessTargetWhere(rounds())),
                 new Rule("no binary fraction is rounded",
-                        root -> noClasses().that().resideOutsideOfPackages(root + ".money", root + ".forecast")
+                        root -> noClasses().that().resideOutsideOfPackages(root + ".money", root + ".forecast",
+                                root + ".forecast.stops", root + ".forecast.charges")
                                 .and(DescribedPredicate.not(draw())).should(roundBinary())),
                 new Rule("names say what a class is for",
                         root -> noClasses().should()

@@ -1,9 +1,9 @@
 package icequill.answer;
 
 import icequill.explain.ConstantKey;
-import icequill.forecast.CountDistribution;
 import icequill.forecast.Decimals;
 import icequill.forecast.Tally;
+import icequill.forecast.stops.CountDistribution;
 import icequill.plans.SiteRisks.Level;
 import java.math.BigDecimal;
 import java.util.Comparator;

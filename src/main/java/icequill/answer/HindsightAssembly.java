@@ -2,7 +2,7 @@ package icequill.answer;
 
 import icequill.explain.ConstantKey;
 import icequill.forecast.Cause;
-import icequill.forecast.CountDistribution;
+import icequill.forecast.stops.CountDistribution;
 import icequill.outlook.KnownSite;
 import icequill.outlook.SiteYear;
 import icequill.plans.SiteRisks.Level;

@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.CountDistribution;
 import icequill.money.Shares;
 import java.math.BigDecimal;
 import java.util.List;

@@ -1,5 +1,11 @@
 package icequill.forecast;
 
+import icequill.forecast.charges.MixedDistribution;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.CountDistribution;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.SharedFactor;
+import icequill.forecast.stops.StopPolicy;
 import icequill.problem.Check;
 import icequill.problem.Code;
 import icequill.problem.Place;

@@ -1,5 +1,7 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.StopPolicy;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;

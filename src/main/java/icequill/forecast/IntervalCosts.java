@@ -1,5 +1,7 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.RenewalSeries;
 import icequill.problem.Check;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.CleaningSchedule;
 import icequill.problem.Check;
 import java.util.List;
 

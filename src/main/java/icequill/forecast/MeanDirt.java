@@ -1,5 +1,11 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.RenewalSeries;
+import icequill.forecast.stops.StopPolicy;
+import icequill.forecast.stops.Stretches;
 import icequill.problem.Check;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;

@@ -1,5 +1,7 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.StopPolicy;
 import icequill.problem.Check;
 import java.util.List;
 

@@ -1,5 +1,16 @@
 package icequill.forecast;
 
+import icequill.forecast.charges.ChargeDistribution;
+import icequill.forecast.charges.ChargePart;
+import icequill.forecast.charges.Difference;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.CountDistribution;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.Season;
+import icequill.forecast.stops.StopCounts;
+import icequill.forecast.stops.StopPolicy;
+import icequill.forecast.stops.Stretches;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;

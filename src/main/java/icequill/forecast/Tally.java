@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.CountDistribution;
 import icequill.problem.Check;
 
 /**

@@ -1,5 +1,6 @@
 package icequill.forecast;
 
+import icequill.forecast.charges.ChargePart;
 import icequill.money.Rounding;
 import java.util.ArrayList;
 import java.util.EnumMap;

@@ -1,8 +1,8 @@
 package icequill.outlook;
 
-import icequill.forecast.CountDistribution;
-import icequill.forecast.MixedDistribution;
 import icequill.forecast.Tally;
+import icequill.forecast.charges.MixedDistribution;
+import icequill.forecast.stops.CountDistribution;
 import icequill.plans.SiteRisks.Guessed;
 import icequill.request.CallHistory;
 import java.util.List;

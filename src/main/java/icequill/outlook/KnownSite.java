@@ -1,9 +1,9 @@
 package icequill.outlook;
 
 import icequill.forecast.Cause;
-import icequill.forecast.CountDistribution;
 import icequill.forecast.Forecast;
-import icequill.forecast.SharedFactor;
+import icequill.forecast.stops.CountDistribution;
+import icequill.forecast.stops.SharedFactor;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;

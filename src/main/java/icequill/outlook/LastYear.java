@@ -1,9 +1,9 @@
 package icequill.outlook;
 
 import icequill.forecast.Cause;
-import icequill.forecast.CountDistribution;
-import icequill.forecast.MachineRisk;
-import icequill.forecast.SharedFactor;
+import icequill.forecast.stops.CountDistribution;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.SharedFactor;
 import icequill.plans.SideCare;
 import icequill.plans.SiteRisks;
 import java.util.List;

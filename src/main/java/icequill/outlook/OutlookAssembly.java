@@ -9,7 +9,7 @@ import icequill.forecast.ChanceInTen;
 import icequill.forecast.ChancesPerTenSites;
 import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
-import icequill.forecast.MixedDistribution;
+import icequill.forecast.charges.MixedDistribution;
 import icequill.money.Amounts;
 import icequill.money.Stepping;
 import icequill.party.Wording;

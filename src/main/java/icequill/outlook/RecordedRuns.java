@@ -1,7 +1,6 @@
 package icequill.outlook;
 
 import icequill.forecast.Cause;
-import icequill.forecast.Pace;
 import icequill.forecast.fit.DatedRun;
 import icequill.forecast.fit.DatedRun.Days;
 import icequill.forecast.fit.Side;
@@ -9,6 +8,7 @@ import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.RecordedRun;
 import icequill.forecast.inputs.RecordedRun.End;
 import icequill.forecast.inputs.SiteFactors;
+import icequill.forecast.stops.Pace;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,8 +1,8 @@
 package icequill.outlook;
 
 import icequill.forecast.Cause;
-import icequill.forecast.MachineRisk;
 import icequill.forecast.inputs.SiteHistory;
+import icequill.forecast.stops.MachineRisk;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.plans.SideCare;

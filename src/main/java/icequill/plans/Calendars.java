@@ -2,8 +2,8 @@ package icequill.plans;
 
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Scope;
-import icequill.forecast.CleaningSchedule;
-import icequill.forecast.Pace;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.Pace;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;

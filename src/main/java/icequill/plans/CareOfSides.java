@@ -1,8 +1,8 @@
 package icequill.plans;
 
 import icequill.agreement.Scope;
-import icequill.forecast.CleaningSchedule;
 import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.stops.CleaningSchedule;
 import icequill.money.Percent;
 import java.util.Optional;
 import java.util.function.Predicate;

@@ -1,6 +1,6 @@
 package icequill.plans;
 
-import icequill.forecast.Pace;
+import icequill.forecast.stops.Pace;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.Arrays;

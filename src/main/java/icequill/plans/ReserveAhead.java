@@ -1,12 +1,12 @@
 package icequill.plans;
 
 import icequill.forecast.Cause;
-import icequill.forecast.CountDistribution;
 import icequill.forecast.Decimals;
 import icequill.forecast.Forecast;
 import icequill.forecast.MaintenancePolicy;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.SiteHistory;
+import icequill.forecast.stops.CountDistribution;
 import icequill.money.Amounts;
 import icequill.money.MinorUnits;
 import icequill.money.Rounding;

@@ -1,9 +1,9 @@
 package icequill.plans;
 
 import icequill.forecast.Cause;
-import icequill.forecast.CleaningSchedule;
-import icequill.forecast.Pace;
 import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.Pace;
 import icequill.party.Machine;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,13 +1,7 @@
 package icequill.plans;
 
 import icequill.forecast.Cause;
-import icequill.forecast.CleaningSchedule;
 import icequill.forecast.Forecast;
-import icequill.forecast.FoulingLife;
-import icequill.forecast.MachineRisk;
-import icequill.forecast.Pace;
-import icequill.forecast.SharedFactor;
-import icequill.forecast.StopPolicy;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.effects.EnergyRate;
 import icequill.forecast.effects.EnergyUse;
@@ -19,6 +13,12 @@ import icequill.forecast.inputs.FoulingEstimate;
 import icequill.forecast.inputs.Origin;
 import icequill.forecast.inputs.SiteFactors;
 import icequill.forecast.inputs.SiteHistory;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.Pace;
+import icequill.forecast.stops.SharedFactor;
+import icequill.forecast.stops.StopPolicy;
 import icequill.money.Percent;
 import icequill.party.Machine;
 import icequill.party.Site;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.stops.FoulingLife;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;

@@ -6,7 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.charges.MixedDistribution;
 import icequill.forecast.effects.Assumption;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.StopPolicy;
 import icequill.money.MinorUnits;
 import icequill.money.Percent;
 import icequill.problem.Code;

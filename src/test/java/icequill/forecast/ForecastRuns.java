@@ -1,5 +1,8 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.StopPolicy;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

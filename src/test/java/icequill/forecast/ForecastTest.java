@@ -3,6 +3,14 @@ package icequill.forecast;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.charges.MixedDistribution;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.CountDistribution;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.RenewalSeries;
+import icequill.forecast.stops.StopCounts;
+import icequill.forecast.stops.StopPolicy;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;

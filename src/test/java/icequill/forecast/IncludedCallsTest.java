@@ -3,6 +3,11 @@ package icequill.forecast;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.charges.MixedDistribution;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.StopPolicy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;

@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.charges.MixedDistribution;
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.CountDistribution;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.SharedFactor;
+import icequill.forecast.stops.StopPolicy;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,9 @@
 package icequill.forecast;
 
+import icequill.forecast.stops.CleaningSchedule;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.MachineRisk;
+import icequill.forecast.stops.StopPolicy;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import icequill.DemoShop;
 import icequill.document.Outlook;
 import icequill.forecast.ChanceInTen;
-import icequill.forecast.MixedDistribution;
+import icequill.forecast.charges.MixedDistribution;
 import icequill.money.MinorUnits;
 import icequill.shop.FormName;
 import icequill.shop.PlanLoader;

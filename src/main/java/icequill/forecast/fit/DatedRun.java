@@ -1,6 +1,6 @@
 package icequill.forecast.fit;
 
-import icequill.forecast.Pace;
+import icequill.forecast.stops.Pace;
 import icequill.party.SiteKind;
 import icequill.problem.Place;
 import java.time.LocalDate;

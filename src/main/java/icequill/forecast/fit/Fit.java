@@ -1,6 +1,6 @@
 package icequill.forecast.fit;
 
-import icequill.forecast.FoulingLife;
+import icequill.forecast.stops.FoulingLife;
 import java.util.List;
 
 /** What the shop's records say of a clock. */

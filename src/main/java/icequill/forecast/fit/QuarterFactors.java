@@ -1,8 +1,8 @@
 package icequill.forecast.fit;
 
 import icequill.forecast.Decimals;
-import icequill.forecast.FoulingLife;
-import icequill.forecast.Pace;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.Pace;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;

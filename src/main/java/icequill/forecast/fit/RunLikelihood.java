@@ -1,6 +1,6 @@
 package icequill.forecast.fit;
 
-import icequill.forecast.FoulingLife;
+import icequill.forecast.stops.FoulingLife;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;

@@ -1,7 +1,7 @@
 package icequill.forecast.fit;
 
-import icequill.forecast.FoulingLife;
-import icequill.forecast.Pace;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.Pace;
 import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.List;

@@ -1,6 +1,6 @@
 package icequill.forecast.fit;
 
-import icequill.forecast.FoulingLife;
+import icequill.forecast.stops.FoulingLife;
 import icequill.party.SiteKind;
 import icequill.problem.Checked;
 import icequill.problem.Code;

@@ -1,7 +1,7 @@
 package icequill.forecast.inputs;
 
 import icequill.forecast.Cause;
-import icequill.forecast.Pace;
+import icequill.forecast.stops.Pace;
 import icequill.problem.Check;
 import java.math.BigDecimal;
 import java.util.List;

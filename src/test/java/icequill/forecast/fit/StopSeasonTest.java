@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import icequill.RatesFixture;
-import icequill.forecast.FoulingLife;
-import icequill.forecast.Pace;
+import icequill.forecast.stops.FoulingLife;
+import icequill.forecast.stops.Pace;
 import icequill.party.SiteKind;
 import icequill.problem.Place;
 import java.math.BigDecimal;

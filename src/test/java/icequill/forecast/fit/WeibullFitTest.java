@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import icequill.RatesFixture;
-import icequill.forecast.FoulingLife;
+import icequill.forecast.stops.FoulingLife;
 import icequill.party.SiteKind;
 import icequill.problem.Code;
 import icequill.problem.Place;

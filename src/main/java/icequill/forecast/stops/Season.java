@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import java.util.List;
@@ -38,7 +38,7 @@ public record Season(List<Stretch> open) {
     }
 
     /** Months that count up to a month of the horizon. */
-    double run(double month) {
+    public double run(double month) {
         if (equals(ALL_YEAR)) {
             return month;
         }

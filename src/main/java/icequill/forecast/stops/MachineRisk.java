@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import java.util.Optional;
@@ -40,7 +40,7 @@ public record MachineRisk(double randomAYear, Optional<FoulingLife> condenser, d
     }
 
     /** Random faults expected up to a month of the horizon. */
-    double randomUntil(double month) {
+    public double randomUntil(double month) {
         return randomAYear * seasons.random().run(month) / YEAR;
     }
 }

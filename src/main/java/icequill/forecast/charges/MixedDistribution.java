@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
 import icequill.problem.Check;
 import java.util.List;
@@ -23,7 +23,7 @@ public record MixedDistribution(List<Weighted> laws) {
     }
 
     /** Laws, each with its weight. */
-    static MixedDistribution of(List<Double> weights, List<ChargeDistribution> laws) {
+    public static MixedDistribution of(List<Double> weights, List<ChargeDistribution> laws) {
         return new MixedDistribution(
                 IntStream.range(0, laws.size()).mapToObj(i -> new Weighted(weights.get(i), laws.get(i)))
                         .toList());

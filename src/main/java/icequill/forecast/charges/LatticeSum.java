@@ -1,6 +1,7 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
-import icequill.forecast.ChargePart.Amount;
+import icequill.forecast.charges.ChargePart.Amount;
+import icequill.forecast.stops.CountDistribution;
 import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.transform.DftNormalization;

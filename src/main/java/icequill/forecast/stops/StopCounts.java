@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import java.util.List;
@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** The stops of sides with one clock over a horizon, under a calendar of cleanings. */
-final class StopCounts {
+public final class StopCounts {
 
     /** More stops of one side are no forecast but a mistake in the figures. */
     private static final double MOST_RENEWALS = 300;
@@ -30,11 +30,11 @@ final class StopCounts {
     }
 
     /** Of machines that run all year. */
-    StopCounts(FoulingLife clock, StopPolicy policy, double months, CleaningSchedule care) {
+    public StopCounts(FoulingLife clock, StopPolicy policy, double months, CleaningSchedule care) {
         this(clock, policy, Stretches.of(care, Season.ALL_YEAR, months));
     }
 
-    StopCounts(FoulingLife clock, StopPolicy policy, Stretches stretches) {
+    public StopCounts(FoulingLife clock, StopPolicy policy, Stretches stretches) {
         this.clock = clock;
         this.policy = policy;
         this.stretches = stretches;
@@ -49,7 +49,7 @@ final class StopCounts {
      *
      * @param age months since it was last cleaned, at the beginning
      */
-    CountDistribution of(double age) {
+    public CountDistribution of(double age) {
         Check.that(age >= 0 && Double.isFinite(age), "an age of " + age + " months");
         Check.that(!isAbsurd(clock, policy, age, stretches), "hundreds of stops of " + clock);
         if (policy.cleans() == 0) {
@@ -83,7 +83,7 @@ final class StopCounts {
     }
 
     /** Whether so many stops would come of it that a figure must be wrong. */
-    static boolean isAbsurd(FoulingLife clock, StopPolicy policy, double age, Stretches stretches) {
+    public static boolean isAbsurd(FoulingLife clock, StopPolicy policy, double age, Stretches stretches) {
         double cleans = policy.cleans();
         // Where some calls clean, 1 / cleans stops come on average until one does, and that takes longer than to the first stop.
         double renewals = stretches.months() / (clock.mean() * Math.pow(cleans, 1 - 1 / clock.shape()));

@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import java.util.Arrays;
@@ -64,7 +64,7 @@ public final class CountDistribution {
     }
 
     /** The calls beyond so many, the first of which do not count. */
-    CountDistribution beyond(int first) {
+    public CountDistribution beyond(int first) {
         if (first >= chances.length) {
             return NONE;
         }
@@ -139,7 +139,7 @@ public final class CountDistribution {
     }
 
     /** The mean of a value to the power of the calls: E[value^calls]. */
-    double generate(double value) {
+    public double generate(double value) {
         double sum = 0;
         for (int n = chances.length - 1; n >= 0; n--) {
             sum = sum * value + chances[n];

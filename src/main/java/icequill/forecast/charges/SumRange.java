@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
 import java.util.List;
 

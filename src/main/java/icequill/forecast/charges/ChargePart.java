@@ -1,5 +1,6 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
+import icequill.forecast.stops.CountDistribution;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -10,12 +11,12 @@ import java.util.TreeMap;
  * @param counts how many
  * @param amounts with their shares, which add up to 1; equal ones count as one
  */
-record ChargePart(CountDistribution counts, List<Amount> amounts) {
+public record ChargePart(CountDistribution counts, List<Amount> amounts) {
 
     /** A charge of so many minor units, from 0. */
-    record Amount(double share, long minor) {}
+    public record Amount(double share, long minor) {}
 
-    ChargePart {
+    public ChargePart {
         Map<Long, Double> shares = new TreeMap<>();
         amounts.forEach(amount -> shares.merge(amount.minor(), amount.share(), Double::sum));
         amounts = shares.entrySet().stream().map(same -> new Amount(same.getValue(), same.getKey())).toList();

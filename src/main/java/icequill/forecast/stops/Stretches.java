@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,16 +9,16 @@ import java.util.List;
  * @param lengths to the first cleaning, from each to the next, and from the last to the end; each from 0, at least one
  * @param leaves the part of the dirt's age that a cleaning leaves, from 0 and below 1
  */
-record Stretches(List<Double> lengths, double leaves) {
+public record Stretches(List<Double> lengths, double leaves) {
 
     /** Below it a length is what rounding left. */
     private static final double NOTHING = 1e-9;
 
-    Stretches {
+    public Stretches {
         lengths = List.copyOf(lengths);
     }
 
-    static Stretches of(CleaningSchedule care, Season season, double months) {
+    public static Stretches of(CleaningSchedule care, Season season, double months) {
         List<Double> lengths = new ArrayList<>();
         double before = 0;
         for (double month : care.until(months)) {

@@ -1,6 +1,6 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
-import icequill.forecast.ChargePart.Amount;
+import icequill.forecast.charges.ChargePart.Amount;
 import java.util.List;
 
 /**

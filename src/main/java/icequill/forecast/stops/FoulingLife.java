@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import icequill.problem.Checked;
@@ -83,7 +83,7 @@ public record FoulingLife(double shape, double scale) {
     }
 
     /** What the cumulative hazard grows by from an age on; right to all digits however old the dirt is. */
-    double hazard(double age, double months) {
+    public double hazard(double age, double months) {
         return age == 0 ? hazard(months) : hazard(age) * Math.expm1(shape * Math.log1p(months / age));
     }
 

@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import java.util.ArrayList;
@@ -56,7 +56,7 @@ public record CleaningSchedule(List<Double> at, double turn, double restores) {
     }
 
     /** The cleanings from one month of the horizon until before another, counted from the first of the two. */
-    CleaningSchedule within(double from, double until) {
+    public CleaningSchedule within(double from, double until) {
         List<Double> cleanings = until(until).stream().filter(month -> month >= from - NOTHING)
                 .map(month -> Math.max(0, month - from)).toList();
         return cleanings.isEmpty() ? NEVER : new CleaningSchedule(cleanings, Double.POSITIVE_INFINITY, restores);

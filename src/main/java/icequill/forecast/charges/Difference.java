@@ -1,6 +1,7 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
-import icequill.forecast.ChargePart.Amount;
+import icequill.forecast.charges.ChargePart.Amount;
+import icequill.forecast.stops.CountDistribution;
 import icequill.problem.Check;
 import java.util.List;
 import java.util.Optional;
@@ -11,32 +12,32 @@ import java.util.stream.IntStream;
  *
  * @param more by kind of call, with its share, in minor units; below zero where the first choice is the cheaper one
  */
-record Difference(List<Amount> more) {
+public record Difference(List<Amount> more) {
 
     /** Kinds stand in the same order under both. */
-    static Difference of(List<Amount> own, List<Amount> others) {
+    public static Difference of(List<Amount> own, List<Amount> others) {
         Check.that(own.size() == others.size(), "calls of different kinds");
         return new Difference(IntStream.range(0, own.size())
                 .mapToObj(i -> new Amount(own.get(i).share(), own.get(i).minor() - others.get(i).minor())).toList());
     }
 
     /** Whether no kind is dearer under the first choice. */
-    boolean isNeverDearer() {
+    public boolean isNeverDearer() {
         return more.stream().allMatch(amount -> amount.minor() <= 0);
     }
 
     /** Whether one of them is never the dearer one. */
-    boolean isOneSided() {
+    public boolean isOneSided() {
         return isNeverDearer() || more.stream().allMatch(amount -> amount.minor() >= 0);
     }
 
     /** What the first choice costs more for its dearer kinds; empty where it has none. */
-    Optional<ChargePart> dearer(CountDistribution calls) {
+    public Optional<ChargePart> dearer(CountDistribution calls) {
         return part(more.stream().filter(amount -> amount.minor() > 0).toList(), calls);
     }
 
     /** What the second choice costs more for its dearer kinds; empty where it has none. */
-    Optional<ChargePart> cheaper(CountDistribution calls) {
+    public Optional<ChargePart> cheaper(CountDistribution calls) {
         return part(more.stream().filter(amount -> amount.minor() < 0)
                 .map(amount -> new Amount(amount.share(), -amount.minor())).toList(), calls);
     }

@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.charges;
 
 import icequill.problem.Check;
 import java.util.List;
@@ -32,7 +32,7 @@ public final class ChargeDistribution {
     }
 
     /** The sum of independent parts. */
-    static ChargeDistribution of(List<ChargePart> parts) {
+    public static ChargeDistribution of(List<ChargePart> parts) {
         return new ChargeDistribution(once(() -> SumChances.of(parts)), 0,
                 parts.stream().mapToDouble(ChargePart::mean).sum(),
                 parts.stream().mapToDouble(ChargePart::variance).sum());
@@ -53,7 +53,7 @@ public final class ChargeDistribution {
     }
 
     /** The same with a fixed amount of minor units besides. */
-    ChargeDistribution plus(long besides) {
+    public ChargeDistribution plus(long besides) {
         return new ChargeDistribution(chances, fixed + besides, mean + besides, variance);
     }
 
@@ -84,7 +84,7 @@ public final class ChargeDistribution {
     }
 
     /** The chance of less than another sum that does not depend on this one. */
-    double chanceOfLessThan(ChargeDistribution other) {
+    public double chanceOfLessThan(ChargeDistribution other) {
         return chances.get().ofLessThan(other.chances.get(), other.fixed - fixed);
     }
 }

@@ -1,9 +1,14 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import icequill.forecast.CallKind;
+import icequill.forecast.CallTable;
+import icequill.forecast.Cause;
+import icequill.forecast.Forecast;
+import icequill.forecast.MaintenancePolicy;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,4 +1,4 @@
-package icequill.forecast;
+package icequill.forecast.stops;
 
 import icequill.problem.Check;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * what is left, by Gauss rules that are dense at both ends. For shapes from 1.3 to 10 and up to 40 scales the chances are right to
  * 1e-9; for smaller shapes to about 1e-7.
  */
-final class RenewalSeries {
+public final class RenewalSeries {
 
     private static final double NEGLIGIBLE = 1e-16;
     private static final int MOST_STOPS = 400;
@@ -51,7 +51,7 @@ final class RenewalSeries {
      *
      * @param most months that are asked for
      */
-    static RenewalSeries of(FoulingLife clock, double most) {
+    public static RenewalSeries of(FoulingLife clock, double most) {
         return KEPT.get(new Asked(clock, most), asked -> new RenewalSeries(asked.clock(), asked.most()));
     }
 
@@ -168,7 +168,7 @@ final class RenewalSeries {
      * @param age months since the clock began
      * @param months up to the most of this series
      */
-    CountDistribution counts(double age, double months) {
+    public CountDistribution counts(double age, double months) {
         if (months <= 0) {
             return CountDistribution.NONE;
         }
