@@ -10,7 +10,18 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Finds which tasks of a visit exclude each other: pairs that are never both off, states that clash, dust in a room. */
-record Exclusions(List<MachineTask> tasks, int[] machine, WalkTimes walks) {
+final class Exclusions {
+
+    private final List<MachineTask> tasks;
+    private final int[] machine;
+    private final WalkTimes walks;
+
+    /** @param machine of each task, by position */
+    Exclusions(List<MachineTask> tasks, int[] machine, WalkTimes walks) {
+        this.tasks = tasks;
+        this.machine = machine;
+        this.walks = walks;
+    }
 
     List<Exclusion> of(List<VisitWork.Pair> neverBothOff) {
         List<Exclusion> found = new ArrayList<>();

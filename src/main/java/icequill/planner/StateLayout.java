@@ -3,7 +3,6 @@ package icequill.planner;
 import icequill.work.MachineState;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 
 /**
