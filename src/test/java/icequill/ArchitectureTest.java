@@ -148,10 +148,12 @@ class ArchitectureTest {
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
         room(arrows, "ledger.entries", "ledger.trail ledger.store party");
-        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.disk money");
+        // files.pricing, because papers name the version of the rates that they were made by
+        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.pricing files.disk money");
         room(arrows, "ledger.care",
-                "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.disk party");
-        room(arrows, "ledger", "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.disk");
+                "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party");
+        room(arrows, "ledger",
+                "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party");
@@ -159,6 +161,7 @@ class ArchitectureTest {
                 "shop ledger ledger.care ledger.papers ledger.trail render.words files.form files.paper files.yaml files.disk"
                         + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"
                         + " agreement work account party explain money");
+        room(arrows, "answer.rates", "ledger.papers files.pricing");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -171,9 +174,10 @@ class ArchitectureTest {
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work account party");
-        room(arrows, "office.care", "office.register office.billing office.writing answer shop ledger ledger.care"
-                + " ledger.papers ledger.entries ledger.trail einvoice render.pdf files.form files.paper files.yaml files.disk papers outlook"
-                + " plans visits request document work party");
+        room(arrows, "office.care",
+                "office.register office.billing office.writing answer.rates answer shop ledger ledger.care"
+                        + " ledger.papers ledger.entries ledger.trail einvoice render.pdf files.pricing files.form files.paper files.yaml files.disk papers outlook"
+                        + " plans visits request document work party");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
@@ -181,7 +185,7 @@ class ArchitectureTest {
         room(arrows, "cli.entry", "cli.terminal office.register answer");
         room(arrows, "cli.paper", "cli.terminal office office.billing answer shop outlook request document money");
         room(arrows, "cli.book",
-                "cli.terminal office.demo office.care office.register office.billing answer shop files.form request");
+                "cli.terminal office.demo office.care office.register office.billing answer.rates answer shop files.form request");
         room(arrows, "cli", "cli.book cli.paper cli.entry cli.terminal");
         return arrows;
     }

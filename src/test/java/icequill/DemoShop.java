@@ -5,6 +5,7 @@ import icequill.files.form.FormKind;
 import icequill.office.Office;
 import icequill.office.register.ImportOffice;
 import icequill.problem.Problem;
+import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShippedFiles;
 import icequill.shop.ShopBook;
@@ -67,7 +68,7 @@ public final class DemoShop {
 
     /** The shop with the sites and agreements that lie beside it, as they are now. */
     public static ShopFolder read(Path folder) {
-        ShopFolder bare = ShopFolder.read(folder);
+        ShopFolder bare = BookForms.shop(ShopBook.of(folder, CLOCK));
         List<Form> forms = files(folder, NAMED).stream().flatMap(file -> bare.forms(file).stream()).toList();
         return bare.with(forms);
     }

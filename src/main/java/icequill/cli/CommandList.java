@@ -22,7 +22,7 @@ final class CommandList implements IHelpSectionRenderer {
             new Group("To bill", List.of("issue", "invoice", "credit", "statement", "reminder")),
             new Group("To look things up", List.of("find", "show", "trail", "reprint")),
             new Group("To keep the shop's book",
-                    List.of("customer", "site", "machine", "form", "import", "export", "audit",
+                    List.of("customer", "site", "machine", "form", "import", "export", "rates", "audit",
                             "backup", "restore")));
 
     @Override

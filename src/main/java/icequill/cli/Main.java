@@ -12,6 +12,7 @@ import icequill.cli.book.FormCommand;
 import icequill.cli.book.ImportCommand;
 import icequill.cli.book.IssueCommand;
 import icequill.cli.book.NewCommand;
+import icequill.cli.book.RatesCommand;
 import icequill.cli.book.ReprintCommand;
 import icequill.cli.book.RestoreCommand;
 import icequill.cli.book.ShowCommand;
@@ -62,7 +63,8 @@ import picocli.CommandLine.TypeConversionException;
         RecordCommand.class,
         WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
         CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
-        FindCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class, AuditCommand.class,
+        FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
+        AuditCommand.class,
         BackupCommand.class,
         RestoreCommand.class, ExportCommand.class, FormCommand.class, ImportCommand.class, DemoCommand.class,
         CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {

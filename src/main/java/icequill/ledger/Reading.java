@@ -3,6 +3,7 @@ package icequill.ledger;
 import icequill.ledger.entries.Entries;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.Papers;
+import icequill.ledger.papers.StoredRates;
 import icequill.ledger.trail.TrailSearch;
 import org.jdbi.v3.core.Handle;
 
@@ -11,11 +12,13 @@ public sealed class Reading permits Transaction {
 
     private final Entries entries;
     private final Papers papers;
+    private final StoredRates rates;
     private final TrailSearch trail;
 
     Reading(Handle handle, PaperFiles files) {
         this.entries = new Entries(handle);
         this.papers = new Papers(handle, files);
+        this.rates = new StoredRates(handle);
         this.trail = new TrailSearch(handle);
     }
 
@@ -25,6 +28,10 @@ public sealed class Reading permits Transaction {
 
     public Papers papers() {
         return papers;
+    }
+
+    public StoredRates rates() {
+        return rates;
     }
 
     public TrailSearch trail() {

@@ -1,9 +1,12 @@
 package icequill.ledger;
 
+import icequill.files.pricing.RatesVersion;
 import icequill.ledger.care.FromPapers;
 import icequill.ledger.entries.Erasure;
 import icequill.ledger.entries.Merging;
 import icequill.ledger.entries.Register;
+import icequill.ledger.papers.Adopting;
+import icequill.ledger.papers.Adoption;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Issuing;
 import icequill.ledger.papers.Numbered;
@@ -25,6 +28,7 @@ public final class Transaction extends Reading {
     private final Merging merging;
     private final Erasure erasure;
     private final Issuing issuing;
+    private final Adopting adopting;
     private final Trail trail;
     private final Function<PaperReader, FromPapers> fromPapers;
 
@@ -35,6 +39,7 @@ public final class Transaction extends Reading {
         this.merging = new Merging(handle, trail);
         this.erasure = new Erasure(handle, now, trail);
         this.issuing = issuing;
+        this.adopting = new Adopting(handle, trail);
         this.trail = trail;
     }
 
@@ -48,6 +53,11 @@ public final class Transaction extends Reading {
 
     public Erasure erasure() {
         return erasure;
+    }
+
+    /** Puts a version of the rates into force, unless it is. */
+    public Adoption adopt(RatesVersion version) {
+        return adopting.adopt(version);
     }
 
     FromPapers fromPapers(PaperReader reader) {

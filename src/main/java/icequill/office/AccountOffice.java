@@ -28,7 +28,7 @@ public final class AccountOffice {
 
     private AccountOffice(ShopBook book) {
         this.book = book;
-        this.desk = new PaperWriter(book.folder());
+        this.desk = new PaperWriter(book);
     }
 
     public static AccountOffice of(ShopBook book) {

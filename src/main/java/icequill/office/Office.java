@@ -43,7 +43,7 @@ public final class Office {
 
     private Office(ShopBook book) {
         this.book = book;
-        this.desk = new PaperWriter(book.folder());
+        this.desk = new PaperWriter(book);
     }
 
     /**

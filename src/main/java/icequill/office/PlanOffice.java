@@ -50,7 +50,7 @@ public final class PlanOffice {
 
     private PlanOffice(ShopBook book) {
         this.book = book;
-        this.desk = new PaperWriter(book.folder());
+        this.desk = new PaperWriter(book);
     }
 
     public static PlanOffice of(ShopBook book) {

@@ -45,7 +45,7 @@ public final class BookForms implements FormSource {
 
     /** The folder of the book's shop, whose forms come from here. */
     public ShopFolder shop() {
-        ShopFolder shop = ShopFolder.of(book.folder(), book.rates().get(), this, List.of());
+        ShopFolder shop = ShopFolder.of(book.folder(), book.ratesInUse().settings(), this, List.of());
         return book.given().isEmpty()
                 ? shop
                 : shop.with(book.given().stream().flatMap(file -> shop.forms(file).stream()).toList());

@@ -11,34 +11,6 @@ import java.util.Optional;
 /** Where the forms are kept that nobody hands over: the shop's book. */
 public interface FormSource {
 
-    /** For a shop that has no book. */
-    FormSource NONE = new FormSource() {
-        @Override
-        public Checked<Optional<Customer>> customer(String id) {
-            return Checked.sound(Optional.empty());
-        }
-
-        @Override
-        public Checked<Optional<StoredForms.Stored>> site(String id) {
-            return Checked.sound(Optional.empty());
-        }
-
-        @Override
-        public Checked<Optional<Form>> form(FormKind kind, String name) {
-            return Checked.sound(Optional.empty());
-        }
-
-        @Override
-        public Checked<List<Form>> agreementsAt(String site) {
-            return Checked.sound(List.of());
-        }
-
-        @Override
-        public Checked<List<String>> ids(FormKind kind) {
-            return Checked.sound(List.of());
-        }
-    };
-
     /** Billed through the account that he belongs to, where nobody is named for himself; empty when there is none of that id. */
     Checked<Optional<Customer>> customer(String id);
 

@@ -19,18 +19,17 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * One shop folder with its book, for one command. Settings and rates are read once. The book is opened anew for each call, so that
  * nobody else is kept from it, and nothing of a database is loaded before it is known that there is a book.
  *
- * @param rates of the shop, and its settings
+ * @param rates read at most once
  * @param clock by which the moment of issuing is noted
  * @param held open for many calls in a row
  * @param given files of forms that come before those of the book, and are stored nowhere
  */
-public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings> rates, Clock clock,
+public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Clock clock,
         Optional<Book> held, List<Path> given) {
 
     public ShopBook {
@@ -39,8 +38,38 @@ public record ShopBook(Path folder, BookSettings settings, Supplier<ShopSettings
 
     /** As shop.yaml sets it. */
     public static ShopBook of(Path folder, Clock clock) {
-        return new ShopBook(folder, BookSettings.of(folder), new SettingsOnce(folder), clock, Optional.empty(),
+        return new ShopBook(folder, BookSettings.of(folder), RatesOnce.inForce(), clock, Optional.empty(),
                 List.of());
+    }
+
+    /** The same by the rates and templates of its folder, whatever is in force. */
+    public static ShopBook byFolder(Path folder, Clock clock) {
+        return new ShopBook(folder, BookSettings.of(folder), RatesOnce.ofFolder(), clock, Optional.empty(), List.of());
+    }
+
+    /** By what it prices and prints. */
+    public RatesInUse ratesInUse() {
+        return rates.of(() -> isShared() && !rates.isOfFolder()
+                ? RatesInUse.shared(folder, read(RatesInUse::inForce))
+                : RatesInUse.of(folder, isShared()));
+    }
+
+    /**
+     * The same shop by an earlier version of its rates, for looking back.
+     *
+     * @return empty where the book has no files of it
+     */
+    public Checked<Optional<ShopBook>> by(String version) {
+        return read(open -> Checked.sound(open.rates().version(version)))
+                .then(found -> found.map(then -> RatesInUse.earlier(then, folder)
+                        .map(use -> Optional
+                                .of(new ShopBook(folder, settings, RatesOnce.known(use), clock, held, given))))
+                        .orElseGet(() -> Checked.sound(Optional.empty())));
+    }
+
+    /** Whether offices share the book. */
+    public boolean isShared() {
+        return settings.database().isPresent();
     }
 
     /** The same with forms that are laid over the book for a while. */

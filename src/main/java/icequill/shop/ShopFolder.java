@@ -77,11 +77,6 @@ public final class ShopFolder {
         problems.addAll(settings.problems());
     }
 
-    /** Reads shop.yaml and pricing/ of a shop without a book. */
-    public static ShopFolder read(Path folder) {
-        return of(folder, ShopSettings.read(folder), FormSource.NONE, List.of());
-    }
-
     /**
      * A reading that begins with what was read of shop.yaml and pricing/.
      *

@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What shop.yaml and pricing/ say.
@@ -34,6 +35,12 @@ record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earnin
     ShopSettings {
         problems = List.copyOf(problems);
         texts = List.copyOf(texts);
+    }
+
+    /** The same with what else is wrong. */
+    ShopSettings with(List<Problem> more) {
+        return new ShopSettings(shop, reminders, earning, pricing, siteKinds,
+                Stream.concat(more.stream(), problems.stream()).toList(), texts);
     }
 
     static ShopSettings read(Path folder) {

@@ -27,6 +27,7 @@ record BookShop(Path folder) {
         }
         BookShop shop = empty(folder, database);
         DemoShop.imported(folder);
+        shop.json("rates", "adopt", "--yes");
         return shop;
     }
 

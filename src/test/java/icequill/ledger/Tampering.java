@@ -17,7 +17,9 @@ public final class Tampering {
             "paper_line_never_changes",
             "paper_line_never_goes", "visit_withdrawn_never_changes", "visit_withdrawn_never_goes",
             "paper_backdated_never_changes", "paper_backdated_never_goes", "trail_never_changes", "trail_never_goes",
-            "trail_value_never_changes", "trail_value_only_forgotten");
+            "trail_value_never_changes", "trail_value_only_forgotten", "rates_version_never_changes",
+            "rates_version_never_goes", "rates_file_never_changes", "rates_file_never_goes",
+            "rates_adopted_never_changes", "rates_adopted_never_goes");
 
     private Tampering() {
     }

@@ -35,7 +35,8 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
-        CheckShop.Report report = CheckShop.check(options.folder(), ShopDay.today(options.folder(), clock));
+        CheckShop.Report report = CheckShop.check(printout.pricing(options.folder()),
+                ShopDay.today(options.folder(), clock));
         List<Problem> problems = report.problems();
         if (!problems.isEmpty()) {
             return printout.problems(problems);

@@ -80,13 +80,13 @@ public final class IssueCommand extends BookCommand {
     @Override
     public Integer call() {
         if (what.quote != null) {
-            Path folder = folderOf(Path.of(what.quote));
+            Path folder = pricing(folderOf(Path.of(what.quote)));
             return booking.show(IssueOffice.of(folder, clock()).quote(form(what.quote), wish(folder)).map(List::of),
                     printout());
         }
         String agreement = what.agreement;
         if (agreement != null) {
-            Path folder = folderOf(Path.of(agreement));
+            Path folder = pricing(folderOf(Path.of(agreement)));
             IssueOffice office = IssueOffice.of(folder, clock());
             return payment == null
                     ? show(office.nextPayment(form(agreement), wish(folder).date()), NextPayment::json,
@@ -94,7 +94,7 @@ public final class IssueCommand extends BookCommand {
                     : booking.show(office.payment(form(agreement), payment, wish(folder))
                             .map(List::of), printout());
         }
-        IssueOffice office = IssueOffice.of(folder(), clock());
+        IssueOffice office = IssueOffice.of(pricing(folder()), clock());
         IssueOptions wish = wish(folder());
         return what.all
                 ? office.unbilled() instanceof Checked.Faulty<List<String>> faulty

@@ -46,7 +46,7 @@ public final class VisitCommand extends BookCommand {
     }
 
     private int record(Path file) {
-        return show(IssueOffice.of(folderOf(file), clock()).record(FormName.file(file(file))),
+        return show(IssueOffice.of(pricing(folderOf(file)), clock()).record(FormName.file(file(file))),
                 visit -> Map.of("visit", visit.json()), this::tell);
     }
 

@@ -28,7 +28,7 @@ public final class HindsightCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        Path folder = folder();
+        Path folder = pricing(folder());
         LocalDate until = date == null ? ShopDay.today(folder, clock()) : date;
         return show(HindsightOffice.of(folder, clock()).year(until), Hindsight::json, this::print);
     }

@@ -45,7 +45,8 @@ public final class PlanCommand implements Callable<Integer> {
         OptionalInt size = crew == null ? OptionalInt.empty() : OptionalInt.of(crew);
         Path target = alarms;
         return printout.show(
-                options.office(options.folderOf(Path.of(visit))).plan(options.form(visit), size, options.language())
+                options.office(printout.pricing(options.folderOf(Path.of(visit))))
+                        .plan(options.form(visit), size, options.language())
                         .then(sheet -> target == null
                                 ? Checked.sound(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),

@@ -36,7 +36,8 @@ public final class PriceCommand implements Callable<Integer> {
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
         return printout.show(
-                options.office(options.folderOf(Path.of(visit))).price(options.form(visit), options.language()),
+                options.office(printout.pricing(options.folderOf(Path.of(visit)))).price(options.form(visit),
+                        options.language()),
                 sheet -> PriceTable.print(sheet, how, owner, printout));
     }
 }

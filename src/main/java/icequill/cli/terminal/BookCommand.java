@@ -49,6 +49,11 @@ public abstract class BookCommand implements Callable<Integer> {
         return told(options.folderOf(file));
     }
 
+    /** The same where work is priced or printed. */
+    protected final Path pricing(Path shop) {
+        return printout().pricing(shop);
+    }
+
     protected final FormName form(String name) {
         return options.form(name);
     }

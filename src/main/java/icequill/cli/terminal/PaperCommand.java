@@ -65,7 +65,7 @@ public abstract class PaperCommand implements Callable<Integer> {
 
     /** Where a command works that is given no file. */
     protected final Path folder() {
-        return options.folder();
+        return printout().pricing(options.folder());
     }
 
     protected final Printout printout() {
@@ -73,7 +73,7 @@ public abstract class PaperCommand implements Callable<Integer> {
     }
 
     protected final Office office() {
-        return options.office(options.folderOf(Path.of(form)));
+        return options.office(printout().pricing(options.folderOf(Path.of(form))));
     }
 
     protected final FormName from() {

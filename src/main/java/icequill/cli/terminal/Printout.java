@@ -1,9 +1,11 @@
 package icequill.cli.terminal;
 
 import icequill.answer.JsonText;
+import icequill.office.care.RatesOffice;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import picocli.CommandLine;
@@ -13,6 +15,12 @@ public record Printout(PrintWriter out, PrintWriter err, boolean json) {
 
     public static Printout of(CommandLine line, boolean json) {
         return new Printout(PlainText.before(line.getOut()), PlainText.before(line.getErr()), json);
+    }
+
+    /** Says when a shop's folder holds other rates than those that are in force in the book it shares; gives the folder. */
+    public Path pricing(Path shop) {
+        RatesOffice.differing(shop).ifPresent(other -> err.println("Note: " + PlainText.line(other.text())));
+        return shop;
     }
 
     /** Prints with the printer when sound, else the problems; gives the exit status. */

@@ -1,41 +1,69 @@
 package icequill.files.pricing;
 
 import icequill.files.disk.Hash;
-import icequill.files.yaml.FolderFiles;
-import icequill.problem.Checked;
-import icequill.problem.Code;
-import icequill.problem.Place;
-import icequill.problem.Problem;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.util.List;
-import java.util.stream.Stream;
+import java.util.Collections;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
-/** Tells one state of a shop's rates from another, so that it stays known by which prices a paper was made. */
+/**
+ * One state of what a shop's papers are made by: its rates, its own templates and pictures, and the settings that its offices share, as
+ * files. It is known by a hash over them.
+ */
 public final class RatesVersion {
 
     private static final int DIGITS = 16;
 
-    private RatesVersion() {
+    private final SortedMap<String, byte[]> files;
+    private final String hash;
+
+    private RatesVersion(SortedMap<String, byte[]> files) {
+        this.files = files;
+        this.hash = hash(files);
     }
 
-    /** The first hex digits of the SHA-256 over the names, lengths and bytes of all files of pricing/, by name. */
-    public static Checked<String> of(Path folder) {
-        try (Stream<Path> listed = Files.list(folder.resolve("pricing"))) {
-            List<Path> files = listed.filter(file -> file.toString().endsWith(FolderFiles.YAML)).sorted().toList();
-            MessageDigest digest = Hash.digest();
-            for (Path file : files) {
-                byte[] bytes = Files.readAllBytes(file);
-                digest.update((file.getFileName() + " " + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
-                digest.update(bytes);
-            }
-            return Checked.sound(Hash.text(digest.digest()).substring(0, DIGITS));
-        } catch (IOException unreadable) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, Place.ofFile("pricing"),
-                    "the rates cannot be read: " + unreadable, "a folder that may be read"));
-        }
+    /**
+     * The version that consists of these files.
+     *
+     * @param files by names such as {@code pricing/labor.yaml}; their bytes are not changed any more
+     */
+    public static RatesVersion of(Map<String, byte[]> files) {
+        return new RatesVersion(Collections.unmodifiableSortedMap(new TreeMap<>(files)));
+    }
+
+    /** What papers name it by: the first hex digits of the hash. */
+    public String id() {
+        return idOf(hash);
+    }
+
+    /** SHA-256 over the names, lengths and bytes of all files, by name. */
+    public String hash() {
+        return hash;
+    }
+
+    /** The id of the version with this hash. */
+    public static String idOf(String hash) {
+        return hash.substring(0, Math.min(hash.length(), DIGITS));
+    }
+
+    public SortedMap<String, byte[]> files() {
+        return files;
+    }
+
+    /** The text of a file; empty where there is none. */
+    Optional<String> text(String name) {
+        return Optional.ofNullable(files.get(name)).map(bytes -> new String(bytes, StandardCharsets.UTF_8));
+    }
+
+    private static String hash(SortedMap<String, byte[]> files) {
+        MessageDigest digest = Hash.digest();
+        files.forEach((name, bytes) -> {
+            digest.update((name + " " + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
+            digest.update(bytes);
+        });
+        return Hash.text(digest.digest());
     }
 }

@@ -2,6 +2,7 @@ package icequill.ledger.care;
 
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
+import icequill.ledger.store.Schema;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailHead;
 import icequill.problem.Code;
@@ -36,7 +37,9 @@ public final class Archive {
             new Table("machine", "site_id, id"), new Table("visit", "id"),
             new Table("visit_withdrawn", "visit_id", WITH_REASONS),
             new Table("agreement", "id", WITH_FORMS), new Table("request", "kind, id", WITH_FORMS),
-            new Table("series", "kind, office, year"),
+            new Table("rates_version", "id", Schema.WITH_RATES),
+            new Table("rates_file", "version_id, name", Schema.WITH_RATES),
+            new Table("rates_adopted", "number", Schema.WITH_RATES), new Table("series", "kind, office, year"),
             new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
             new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
             new Table("paper_word", "word, paper_id"), new Table("paper_backdated", "paper_id", WITH_REASONS),

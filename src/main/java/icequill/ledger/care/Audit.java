@@ -74,6 +74,9 @@ public final class Audit {
         understood("credit notes", () -> new CreditCheck(handle, reader, findings).check());
         TrailCheck trail = new TrailCheck(handle, findings);
         int version = Schema.version(handle);
+        if (version >= Schema.WITH_RATES) {
+            understood("the rates", () -> new RatesCheck(handle, findings).check());
+        }
         if (version >= Trail.SINCE) {
             understood("the trail", trail::followSeals);
         }

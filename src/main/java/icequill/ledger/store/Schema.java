@@ -15,7 +15,10 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 10;
+    public static final int NEWEST = 12;
+
+    /** The first that holds versions of the rates. */
+    public static final int WITH_RATES = 11;
 
     /** Where Flyway writes which migrations were run. */
     public static final String HISTORY = "flyway_schema_history";
@@ -58,7 +61,10 @@ public final class Schema {
 
     /** Whether nothing was entered and nothing issued yet. */
     public static boolean isEmpty(Handle handle) {
-        return Stream.of("series", "customer").noneMatch(table -> handle
+        Stream<String> entered = version(handle) < WITH_RATES
+                ? Stream.of("series", "customer")
+                : Stream.of("series", "customer", "rates_version");
+        return entered.noneMatch(table -> handle
                 .createQuery("SELECT 1 FROM " + table + " LIMIT 1").mapTo(Integer.class).findOne().isPresent());
     }
 }

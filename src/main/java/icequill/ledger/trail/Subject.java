@@ -32,6 +32,9 @@ public enum Subject {
             "SELECT r.*, s.customer_id AS owner FROM request r LEFT JOIN site s ON s.id = r.site_id"
                     + " WHERE r.kind = ? AND r.id = ?"),
 
+    /** A version of the rates. Its hash stands for its files. */
+    RATES("SELECT id AS entry FROM rates_version", "SELECT *, NULL AS owner FROM rates_version WHERE id = ?"),
+
     /** By its number. Its seal stands for all that it says, and it stays when its customer is forgotten. */
     PAPER("SELECT number AS entry FROM paper",
             "SELECT p.number, p.kind, p.dated, p.due, p.customer_id, p.site_id, p.visit_id, p.agreement, p.corrects,"
@@ -103,6 +106,7 @@ public enum Subject {
                 Part.one("merged", "customer_merged", "customer_id"));
         case SITE -> List.of(Part.one("merged", "site_merged", "site_id"));
         case VISIT -> List.of(Part.one("withdrawn", "visit_withdrawn", "visit_id"));
+        case RATES -> List.of(Part.list("adopted", "rates_adopted", "version_id", "number"));
         default -> List.of();
         };
     }

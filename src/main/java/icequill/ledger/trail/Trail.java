@@ -20,14 +20,24 @@ public final class Trail {
     private static final SecureRandom CHANCE = new SecureRandom();
 
     private final Handle handle;
-    private final String now;
+    private final Instant now;
     private final Author author;
     private @Nullable TrailHead head;
 
     public Trail(Handle handle, Instant now, Author author) {
         this.handle = handle;
-        this.now = now.truncatedTo(ChronoUnit.MILLIS).toString();
+        this.now = now.truncatedTo(ChronoUnit.MILLIS);
         this.author = author;
+    }
+
+    /** When the transaction began, to the millisecond. */
+    public Instant now() {
+        return now;
+    }
+
+    /** Who makes the changes. */
+    public Author author() {
+        return author;
     }
 
     /** Makes a change to one entry and notes what it was before and is after. What changes nothing leaves no row. */
@@ -93,7 +103,8 @@ public final class Trail {
             return;
         }
         TrailHead last = head == null ? begun(subject) : head;
-        TrailRow row = new TrailRow(last.rows() + 1, now, author.name(), author.office(), subject.name(), entry,
+        TrailRow row = new TrailRow(last.rows() + 1, now.toString(), author.name(), author.office(), subject.name(),
+                entry,
                 event.name(), side(before), side(after), last.seal());
         head = new TrailHead(row.number(), row.seal());
         store(row, head.seal());

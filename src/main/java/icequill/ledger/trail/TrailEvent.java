@@ -2,7 +2,7 @@ package icequill.ledger.trail;
 
 /** What happened to an entry. */
 public enum TrailEvent {
-    ADDED, CHANGED, RECORDED, WITHDRAWN, FORGOTTEN, ISSUED, BACKDATED,
+    ADDED, CHANGED, RECORDED, WITHDRAWN, FORGOTTEN, ISSUED, BACKDATED, ADOPTED,
     /** Belongs to another now, or became one with another. */
     MERGED,
     /** Taken into the book out of the PDF of a paper. */

@@ -44,7 +44,7 @@ public final class CreditOffice {
 
     private CreditOffice(ShopBook book) {
         this.book = book;
-        this.desk = PaperIssuer.of(book.folder());
+        this.desk = PaperIssuer.of(book);
     }
 
     public static CreditOffice of(Path folder, Clock clock) {

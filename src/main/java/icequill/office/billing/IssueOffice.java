@@ -57,7 +57,7 @@ public final class IssueOffice {
     private IssueOffice(ShopBook book) {
         this.folder = book.folder();
         this.book = book;
-        this.desk = PaperIssuer.of(book.folder());
+        this.desk = PaperIssuer.of(book);
         this.dates = new IssueDates(book);
     }
 

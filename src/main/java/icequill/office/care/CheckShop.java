@@ -58,7 +58,7 @@ public final class CheckShop {
      * @param today by which certificates must still hold
      */
     public static Report check(Path folder, LocalDate today) {
-        ShopBook book = ShopBook.of(folder, Clock.systemUTC());
+        ShopBook book = ShopBook.byFolder(folder, Clock.systemUTC());
         Problems problems = new Problems();
         readablePassword(folder).ifPresent(problems::add);
         ShippedMarks.of(folder).forEach(value -> problems.add(value.problem()));

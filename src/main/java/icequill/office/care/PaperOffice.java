@@ -30,12 +30,10 @@ import java.util.Optional;
 public final class PaperOffice {
 
     private final ShopBook book;
-    private final PaperIssuer desk;
     private final Path papers;
 
     private PaperOffice(Path folder, Clock clock) {
         this.book = ShopBook.of(folder, clock);
-        this.desk = PaperIssuer.of(folder);
         this.papers = folder.resolve("papers");
     }
 
@@ -81,10 +79,15 @@ public final class PaperOffice {
 
     /** Writes copies into papers/ that differ from what was issued: without data within, or as HTML or XML beside it. */
     public Checked<List<Path>> copies(String number, Extras extras) {
-        return kept(number).then(kept -> kept.paper()
+        return kept(number).then(kept -> desk(kept.issued()).then(desk -> kept.paper()
                 .then(paper -> desk.desk().printed(paper, kept.issued().number() + (extras.bare() ? "-bare" : ""),
                         extras, Marks.of(kept.issued())))
-                .then(files -> desk.desk().written(files, true)));
+                .then(files -> desk.desk().written(files, true))));
+    }
+
+    /** Prints by the templates of then, as far as the book has them. */
+    private Checked<PaperIssuer> desk(IssuedPaper issued) {
+        return book.by(issued.ratesVersion()).map(then -> PaperIssuer.of(then.orElse(book)));
     }
 
     private Checked<Kept> kept(String number) {
@@ -93,11 +96,11 @@ public final class PaperOffice {
 
     private Checked<Reprint> again(Kept kept) {
         IssuedPaper issued = kept.issued();
-        return kept.paper().then(paper -> desk.pdf(paper, Marks.of(issued))).then(pdf -> {
+        return desk(issued).then(desk -> kept.paper().then(paper -> desk.pdf(paper, Marks.of(issued)))).then(pdf -> {
             if (!Pdf.of(pdf).hash().equals(issued.pdfHash())) {
                 return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(kept.file().toString()),
                         "printed again, " + issued.number()
-                                + " is not what was issued: templates, logo or program have changed since",
+                                + " is not what was issued: the program has changed since, or templates of which the book has no copy",
                         "the file from a backup, or a copy that says so: --html or --bare"));
             }
             return aside(kept.file()).then(old -> SafeFile.write(kept.file(), pdf, true)

@@ -17,6 +17,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.shop.BookForms;
 import icequill.shop.EntryRows;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
@@ -42,12 +43,10 @@ public final class MergeOffice {
             Set.of("telephone", "storeNumber", "parking", "roof"),
             Set.of("contacts", "modifiers", "layout.ways", "layout.neverBothOff", "layout.circulation"));
 
-    private final Path folder;
     private final ShopBook book;
     private final LocalDate today;
 
     private MergeOffice(Path folder, Clock clock) {
-        this.folder = folder;
         this.book = ShopBook.of(folder, clock);
         this.today = ShopDay.today(folder, clock);
     }
@@ -63,7 +62,7 @@ public final class MergeOffice {
      * @param dryRun whether to look only
      */
     public Checked<MergeResult> customers(String from, String into, boolean dryRun) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookForms.shop(book);
         return merged(from, into, dryRun, open -> RegisterOffice.payer(open, Optional.of(from))
                 .then(first -> RegisterOffice.payer(open, Optional.of(into))
                         .then(second -> customers(shop, open, first, second))));
@@ -75,7 +74,7 @@ public final class MergeOffice {
      * @param dryRun whether to look only
      */
     public Checked<MergeResult> sites(String from, String into, boolean dryRun) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookForms.shop(book);
         return merged(from, into, dryRun, open -> RegisterOffice.found(open, from)
                 .then(first -> RegisterOffice.found(open, into).then(second -> sites(shop, open, first, second))));
     }

@@ -17,6 +17,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.shop.BookForms;
 import icequill.shop.EntryId;
 import icequill.shop.EntryRows;
 import icequill.shop.GlyphCheck;
@@ -58,7 +59,7 @@ public final class RegisterOffice {
      * @param from the day from which another is billed; empty to correct who is billed now
      */
     public Checked<EntrySheet> customer(EntryChange wish, Optional<String> parent, Optional<LocalDate> from) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookForms.shop(book);
         return write(wish, open -> {
             Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
             return standing(open, "customer", wish).then(stands -> known("customer", wish, before.isPresent(),
@@ -80,7 +81,7 @@ public final class RegisterOffice {
      * @param customer who pays, by id; empty to leave it
      */
     public Checked<EntrySheet> site(EntryChange wish, Optional<String> customer) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookForms.shop(book);
         return write(wish, open -> {
             Optional<SiteEntry> before = open.entries().site(wish.id()).found();
             return standing(open, "site", wish)
@@ -114,7 +115,7 @@ public final class RegisterOffice {
 
     /** Adds or changes a machine of a site. */
     public Checked<EntrySheet> machine(String site, EntryChange wish) {
-        ShopFolder shop = ShopFolder.read(folder);
+        ShopFolder shop = BookForms.shop(book);
         return write(wish, open -> found(open, site).then(entry -> {
             Map<String, String> machines = machines(open, site);
             return known("machine at " + site, wish, machines.containsKey(wish.id()), machines.keySet())

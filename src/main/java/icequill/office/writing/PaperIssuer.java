@@ -2,9 +2,7 @@ package icequill.office.writing;
 
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
-import icequill.files.form.BookSettings;
 import icequill.files.paper.PaperJson;
-import icequill.files.pricing.RatesVersion;
 import icequill.ledger.Transaction;
 import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.IssuedPaper;
@@ -18,18 +16,18 @@ import icequill.ledger.papers.Series;
 import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.request.Extras;
+import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** Issues papers: each under the next number of its series, printed within the transaction that stores it. */
-public record PaperIssuer(Path folder, BookSettings settings, PaperWriter desk) {
+public record PaperIssuer(ShopBook shop, PaperWriter desk) {
 
-    public static PaperIssuer of(Path folder) {
-        return new PaperIssuer(folder, BookSettings.of(folder), new PaperWriter(folder));
+    public static PaperIssuer of(ShopBook shop) {
+        return new PaperIssuer(shop, new PaperWriter(shop));
     }
 
     /**
@@ -40,13 +38,13 @@ public record PaperIssuer(Path folder, BookSettings settings, PaperWriter desk) 
      */
     public Checked<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
             Function<String, Checked<? extends Paper>> paper) {
-        Series series = new Series(kind, settings.office().orElse(""), date.getYear());
+        Series series = new Series(kind, shop.settings().office().orElse(""), date.getYear());
         Optional<String> customer = origin.customer().flatMap(id -> book.entries().customer(id).found())
                 .map(entry -> entry.customer().name());
-        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> RatesVersion.of(folder))
+        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> shop.ratesInUse().forPaper(book))
                 .then(rates -> book.issue(series, origin, numbered -> paper
                         .apply(numbered.number()).then(desk::finished)
-                        .then(ready -> printed(ready, numbered, origin, rates, customer))));
+                        .then(ready -> printed(ready, numbered, origin, rates.id(), customer))));
     }
 
     private Checked<PrintedPaper> printed(Paper paper, Numbered numbered, Origin origin, String rates,

@@ -14,6 +14,7 @@ import icequill.render.Printer;
 import icequill.render.pdf.Html;
 import icequill.render.pdf.Imprint;
 import icequill.request.Extras;
+import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,18 +25,25 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** Prints papers and lays them into the shop folder's papers/. */
+/** Prints papers and lays them into the shop folder's papers/. For one thread. */
 public final class PaperWriter {
 
-    private final Path folder;
+    private final ShopBook shop;
     private final Path papers;
-    private final Printer printer;
+    private @Nullable Printer printer;
 
-    public PaperWriter(Path folder) {
-        this.folder = folder;
-        this.papers = folder.resolve("papers");
-        this.printer = Printer.of(folder);
+    /** Prints by what is in force in the shop, which is not looked for before the first paper. */
+    public PaperWriter(ShopBook shop) {
+        this.shop = shop;
+        this.papers = shop.folder().resolve("papers");
+    }
+
+    private Printer printer() {
+        Printer known = printer == null ? Printer.of(shop.ratesInUse().folder()) : printer;
+        printer = known;
+        return known;
     }
 
     /**
@@ -60,7 +68,8 @@ public final class PaperWriter {
 
     /** The paper, unless it goes out and something on it is still as it came with the program. */
     Checked<Paper> finished(Paper paper) {
-        return printer.html(paper).then(html -> ShippedValues.problems(folder, paper, html).or(() -> paper));
+        return printer().html(paper)
+                .then(html -> ShippedValues.problems(shop.ratesInUse().folder(), paper, html).or(() -> paper));
     }
 
     /** Whether nothing lies there, or the same paper as it was printed before. */
@@ -90,8 +99,8 @@ public final class PaperWriter {
         Checked<List<Attachment>> enclosed = extras.bare()
                 ? Checked.sound(List.of())
                 : marks.isEmpty() ? PaperAttachments.of(paper) : PaperAttachments.withData(paper);
-        return enclosed.then(attachments -> printer.html(paper)
-                .then(html -> printer.pdf(paper, html, attachments, marks).then(pdf -> {
+        return enclosed.then(attachments -> printer().html(paper)
+                .then(html -> printer().pdf(paper, html, attachments, marks).then(pdf -> {
                     Map<String, byte[]> files = new LinkedHashMap<>();
                     files.put(name + ".pdf", pdf);
                     if (extras.html()) {

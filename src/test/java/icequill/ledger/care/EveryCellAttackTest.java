@@ -10,6 +10,7 @@ import icequill.ledger.Tampering;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
+import icequill.ledger.papers.StoredRatesTest;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Schema;
 import icequill.problem.Checked;
@@ -68,6 +69,9 @@ class EveryCellAttackTest {
         int changes = 0;
         try (Book book = Books.open(place)) {
             Entered.all(book);
+            book.write(open -> Checked.sound(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
+            book.write(open -> Checked.sound(open.adopt(StoredRatesTest.SECOND))).orElseThrow();
+            book.write(open -> Checked.sound(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
             Books.issue(book, 1).orElseThrow();
             Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
                     .orElseThrow();
