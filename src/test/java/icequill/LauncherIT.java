@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -22,12 +21,10 @@ class LauncherIT {
     private static final Path IMAGE = Path.of(System.getProperty("icequill.image"));
     private static final Path TRAINED = Path.of(System.getProperty("icequill.trained"));
 
-    /** What a process printed, and its exit status. */
-    record Ran(int status, String out, String err) {}
-
     @Test
     void version_emptyEnvironment_usesItsOwnRuntime(@TempDir Path folder) throws Exception {
-        Ran ran = run(folder, Map.of("PATH", "/usr/bin:/bin"), IMAGE.resolve("bin/icequill").toString(), "--version");
+        Ran ran = Ran.of(folder, Map.of("PATH", "/usr/bin:/bin"), IMAGE.resolve("bin/icequill").toString(),
+                "--version");
 
         assertThat(ran).isEqualTo(new Ran(0, "icequill 0.1.0\n", ""));
     }
@@ -42,7 +39,7 @@ class LauncherIT {
         copy(IMAGE, moved);
         Path link = Files.createSymbolicLink(folder.resolve("iq"), moved.resolve("bin/icequill"));
 
-        Ran ran = run(folder,
+        Ran ran = Ran.of(folder,
                 Map.of("PATH", "/usr/bin:/bin", "TZ", "Asia/Tokyo", "ICEQUILL_JAVA", "-Duser.language=ar"),
                 link.toString(), "demo", "look");
 
@@ -65,18 +62,18 @@ class LauncherIT {
         String program = moved.resolve("bin/icequill").toString();
         Map<String, String> insist = Map.of("PATH", "/usr/bin:/bin", "JDK_JAVA_OPTIONS", "-XX:AOTMode=on");
 
-        assertThat(run(folder, insist, program, "--version").status()).isZero();
+        assertThat(Ran.of(folder, insist, program, "--version").status()).isZero();
 
         Path library = onlyJar(moved.resolve("lib"), "freemarker-");
         Files.setLastModifiedTime(library, FileTime.from(Instant.parse("2020-02-20T20:20:20Z")));
-        assertThat(run(folder, insist, program, "--version").status()).isNotZero();
-        assertThat(run(folder, Map.of("PATH", "/usr/bin:/bin"), program, "--version"))
+        assertThat(Ran.of(folder, insist, program, "--version").status()).isNotZero();
+        assertThat(Ran.of(folder, Map.of("PATH", "/usr/bin:/bin"), program, "--version"))
                 .isEqualTo(new Ran(0, "icequill 0.1.0\n", ""));
     }
 
     @Test
     void fileNameWithAccent_noLocaleSet_isFound(@TempDir Path folder) throws Exception {
-        run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
+        Ran.of(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
         // By the shell, because the JVM of the tests may itself run without a locale.
         shell(folder, "icequill export - late-call --shop shop > \"Jos$(printf '\\303\\251').yaml\"");
 
@@ -104,7 +101,7 @@ class LauncherIT {
     }
 
     private static Ran shell(Path folder, String command) throws Exception {
-        return run(folder, Map.of("PATH", IMAGE.resolve("bin").toAbsolutePath() + ":/usr/bin:/bin"), "sh", "-c",
+        return Ran.of(folder, Map.of("PATH", IMAGE.resolve("bin").toAbsolutePath() + ":/usr/bin:/bin"), "sh", "-c",
                 command);
     }
 
@@ -119,9 +116,9 @@ class LauncherIT {
 
     @Test
     void readme_table_isWhatTheProgramPrints(@TempDir Path folder) throws Exception {
-        run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
+        Ran.of(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
 
-        Ran ran = run(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "price",
+        Ran ran = Ran.of(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "price",
                 "late-call", "--shop", "shop");
 
         assertThat(Files.readString(Path.of("README.md"))).contains(ran.out().lines().limit(5).toList());
@@ -143,19 +140,6 @@ class LauncherIT {
         assertThat(IMAGE.resolve("legal/MPL-2.0.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("legal/EDL-1.0.txt")).isNotEmptyFile();
         assertThat(IMAGE.resolve("LICENSE")).isNotEmptyFile();
-    }
-
-    private static Ran run(Path folder, Map<String, String> environment, String... command) throws Exception {
-        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
-        if (!environment.isEmpty()) {
-            builder.environment().clear();
-            builder.environment().putAll(environment);
-        }
-        Path out = Files.createTempFile(folder, "out", ".txt");
-        Path err = Files.createTempFile(folder, "err", ".txt");
-        int status = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start().waitFor();
-        return new Ran(status, Files.readString(out, StandardCharsets.UTF_8),
-                Files.readString(err, StandardCharsets.UTF_8));
     }
 
     private static Path onlyJar(Path lib, String start) throws IOException {

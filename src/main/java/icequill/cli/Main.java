@@ -95,12 +95,9 @@ public final class Main implements Runnable {
 
     /** Runs one command line; everything that differs between a terminal and a test comes in here. */
     static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Main(), new ClockFactory(clock));
+        CommandLine line = commands(clock);
         line.setOut(out);
         line.setErr(err);
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.registerConverter(LocalDate.class, Main::day);
-        line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
         line.setParameterExceptionHandler(Main::usage);
         line.setExecutionExceptionHandler((fault, command, parsed) -> fault(fault, command));
         line.setExecutionStrategy(Main::known);
@@ -109,6 +106,15 @@ public final class Main implements Runnable {
         } catch (Error fault) {
             return fault(fault, line);
         }
+    }
+
+    /** All commands with their options, for running one, and for the manual. */
+    public static CommandLine commands(Clock clock) {
+        CommandLine line = new CommandLine(new Main(), new ClockFactory(clock));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.registerConverter(LocalDate.class, Main::day);
+        line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
+        return line;
     }
 
     @Override
