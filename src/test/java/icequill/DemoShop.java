@@ -123,13 +123,8 @@ public final class DemoShop {
     }
 
     private static Path made() {
-        try {
-            Path folder = Files.createTempDirectory("icequill-demo-shop");
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> FinishedDemo.delete(folder)));
-            imported(files(folder));
-            return folder;
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
+        Path folder = SharedFolder.made("icequill-demo-shop");
+        imported(files(folder));
+        return folder;
     }
 }

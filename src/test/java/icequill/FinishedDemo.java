@@ -2,11 +2,9 @@ package icequill;
 
 import icequill.office.demo.Demo;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -34,23 +32,7 @@ public final class FinishedDemo {
     }
 
     private static Path made() {
-        try {
-            Path folder = Files.createTempDirectory("icequill-demo");
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
-            return Demo.run(folder.resolve("shop"), line -> {
-            }).orElseThrow().folder();
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
-    }
-
-    static void delete(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
+        return Demo.run(SharedFolder.made("icequill-demo").resolve("shop"), line -> {
+        }).orElseThrow().folder();
     }
 }

@@ -19,9 +19,14 @@ public final class MemoryDisk implements TempDirFactory {
 
     @Override
     public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext context) throws IOException {
+        return folder("icequill");
+    }
+
+    /** A new folder whose name begins like that. */
+    static Path folder(String name) throws IOException {
         return Files.isDirectory(MEMORY) && Files.isWritable(MEMORY)
                 && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH
-                        ? Files.createTempDirectory(MEMORY, "icequill")
-                        : Files.createTempDirectory("icequill");
+                        ? Files.createTempDirectory(MEMORY, name)
+                        : Files.createTempDirectory(name);
     }
 }

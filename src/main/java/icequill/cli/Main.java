@@ -46,6 +46,7 @@ import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -56,27 +57,25 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** The program's entry. */
-@Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, subcommands = {
-        NewCommand.class, CheckCommand.class, PriceCommand.class, InvoiceCommand.class, CreditCommand.class,
-        QuoteCommand.class, AgreementCommand.class, RenewalCommand.class, CompareCommand.class, FitCommand.class,
-        HindsightCommand.class,
-        RecordCommand.class,
-        WorksheetCommand.class, PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
-        CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
-        FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
-        AuditCommand.class,
-        BackupCommand.class,
-        RestoreCommand.class, ExportCommand.class, FormCommand.class, ImportCommand.class, DemoCommand.class,
-        CommandLine.HelpCommand.class}, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {
-                "  icequill demo                            see everything at work for an invented shop",
-                "  icequill new my-shop                     make a folder for your own shop",
-                "  icequill price ten-minute-brushing --how",
-                "", "Exit status: 0 done, 1 a fault, 2 wrong usage, 3 the input has problems (all are listed)."})
+@Command(name = "icequill", mixinStandardHelpOptions = true, versionProvider = Main.Version.class, description = "Prices the visits of a shop that looks after commercial ice machines, and prints its papers.", commandListHeading = "", footerHeading = "%nStart here:%n", footer = {
+        "  icequill demo                            see everything at work for an invented shop",
+        "  icequill new my-shop                     make a folder for your own shop",
+        "  icequill price ten-minute-brushing --how",
+        "", "Exit status: 0 done, 1 a fault, 2 wrong usage, 3 the input has problems (all are listed)."})
 public final class Main implements Runnable {
 
     /** No machine is older, and no agreement runs longer. */
     private static final int FIRST_YEAR = 1950;
     private static final int LAST_YEAR = 2149;
+
+    private static final List<Class<?>> COMMANDS = List.of(NewCommand.class, CheckCommand.class, PriceCommand.class,
+            InvoiceCommand.class, CreditCommand.class, QuoteCommand.class, AgreementCommand.class, RenewalCommand.class,
+            CompareCommand.class, FitCommand.class, HindsightCommand.class, RecordCommand.class, WorksheetCommand.class,
+            PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
+            CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
+            FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
+            AuditCommand.class, BackupCommand.class, RestoreCommand.class, ExportCommand.class, FormCommand.class,
+            ImportCommand.class, DemoCommand.class, CommandLine.HelpCommand.class);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -95,7 +94,7 @@ public final class Main implements Runnable {
 
     /** Runs one command line; everything that differs between a terminal and a test comes in here. */
     static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = commands(clock);
+        CommandLine line = asked(clock, args);
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler(Main::usage);
@@ -108,13 +107,28 @@ public final class Main implements Runnable {
         }
     }
 
-    /** All commands with their options, for running one, and for the manual. */
+    /** All commands with their options, for help, and for the manual. */
     public static CommandLine commands(Clock clock) {
-        CommandLine line = new CommandLine(new Main(), new ClockFactory(clock));
+        return commands(clock, COMMANDS);
+    }
+
+    private static CommandLine commands(Clock clock, List<Class<?>> commands) {
+        ClockFactory factory = new ClockFactory(clock);
+        CommandLine line = new CommandLine(new Main(), factory);
+        commands.forEach(command -> line.addSubcommand(new CommandLine(command, factory)));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.registerConverter(LocalDate.class, Main::day);
         line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
         return line;
+    }
+
+    /** With the one that is asked for, since looking at the options of all takes longer than most of them; all where it takes more than one. */
+    private static CommandLine asked(Clock clock, String... args) {
+        List<Class<?>> asked = COMMANDS.stream()
+                .filter(command -> args.length > 0 && command != CommandLine.HelpCommand.class
+                        && command.getAnnotation(Command.class).name().equals(args[0]))
+                .toList();
+        return asked.isEmpty() ? commands(clock) : commands(clock, asked);
     }
 
     @Override

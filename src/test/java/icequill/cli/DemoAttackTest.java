@@ -3,6 +3,7 @@ package icequill.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
+import icequill.OwnProcess;
 import icequill.cli.CommandsTest.Run;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,13 +114,20 @@ class DemoAttackTest {
         Files.delete(room);
     }
 
-    /** As it is at every moment of a demo: something made, nothing in its place yet. */
+    /** In an empty folder. */
+    @Tag("long")
     @Test
     void demo_afterOneThatWasKilledAtWork_isMade() throws Exception {
         Path killed = other.resolve("killed");
-        Process child = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "--enable-native-access=ALL-UNNAMED", "-cp",
-                System.getProperty("java.class.path"), Main.class.getName(), "demo", killed.toString())
+        killAtWork(killed);
+
+        assertMade(killed);
+    }
+
+    /** As it is at every moment of a demo: something made, nothing in its place yet. */
+    private static void killAtWork(Path folder) throws Exception {
+        Process child = new ProcessBuilder(
+                OwnProcess.java(List.of(), Main.class, List.of("demo", folder.toString())))
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
         try (BufferedReader progress = child.errorReader()) {
             while (!progress.readLine().startsWith("Invoice 2 ")) {
@@ -126,17 +135,19 @@ class DemoAttackTest {
             }
             child.destroyForcibly().waitFor();
         }
-        assertThat(killed.resolve(UNFINISHED + child.pid() + "/papers/issued/INV-2026/INV-2026-00001.pdf")).exists();
-
-        assertMade(killed);
+        assertThat(folder.resolve(UNFINISHED + child.pid() + "/papers/issued/INV-2026/INV-2026-00001.pdf")).exists();
     }
 
-    /** Looking at it is not changing it, nor is being killed when an earlier one is half away, or a later one half in its place. */
+    /**
+     * Looking at it is not changing it, nor is being killed: at work on a later one, when an earlier one is half away, or a later one half
+     * in its place.
+     */
     @Test
     @Order(Integer.MAX_VALUE)
-    void demo_thatWasOnlyLookedAtAndHalfMoved_isReplaced() throws IOException {
+    void demo_lookedAt_killedAtWork_andHalfMoved_isReplaced() throws Exception {
         assertThat(Run.of("audit", "--shop", demo.toString()).status()).isZero();
         assertThat(Run.of("find", "pennon", "--shop", demo.toString()).status()).isZero();
+        killAtWork(demo);
         Path unfinished = Files.createDirectory(demo.resolve(UNFINISHED + Long.MAX_VALUE / 100));
         for (String moved : List.of("book", "papers", "shop.yaml", "templates")) {
             Files.move(demo.resolve(moved), unfinished.resolve(moved));

@@ -1,5 +1,6 @@
 package icequill.cli;
 
+import icequill.OwnProcess;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import icequill.ledger.Killing;
@@ -151,14 +152,9 @@ public final class ReprintRuns {
     }
 
     private static Process start(List<Reprinted> shops) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC", System.getProperty("icequill.sharedClasses", "-Xshare:auto"), "-Xlog:disable",
-                "-Xmx256m", "-Djava.awt.headless=true", "--enable-native-access=ALL-UNNAMED",
-                "-Djava.util.logging.config.file="
-                        + Path.of("src/main/dist/lib/logging.properties").toAbsolutePath(),
-                "-cp", System.getProperty("java.class.path"), ReprintRuns.class.getName(), "work"));
-        shops.forEach(shop -> command.add(shop.shop.folder().toString()));
-        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        List<String> arguments = new ArrayList<>(List.of("work"));
+        shops.forEach(shop -> arguments.add(shop.shop.folder().toString()));
+        return new ProcessBuilder(OwnProcess.java(List.of(), ReprintRuns.class, arguments))
+                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
     }
 }

@@ -3,10 +3,10 @@ package icequill.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
+import icequill.OwnProcess;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -142,14 +142,6 @@ class TemporaryFolderAttackTest {
     }
 
     private static List<String> process(Path cache, Path temporary, List<String> args) {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC", "-XX:-UsePerfData", "--enable-native-access=ALL-UNNAMED",
-                        "-Djava.util.logging.config.file="
-                                + Path.of("src/main/dist/lib/logging.properties").toAbsolutePath(),
-                        "-Djava.io.tmpdir=" + temporary, "-Duser.home=" + cache, "-cp",
-                        System.getProperty("java.class.path"), Main.class.getName()));
-        command.addAll(args);
-        return command;
+        return OwnProcess.java(List.of("-Djava.io.tmpdir=" + temporary, "-Duser.home=" + cache), Main.class, args);
     }
 }

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.OwnProcess;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperReader;
@@ -35,21 +36,12 @@ public final class BookChild {
     private BookChild() {
     }
 
-    /**
-     * Starts one; its output is what it tells, its input what it waits for. Property {@code icequill.sharedClasses} may say where the
-     * JVM finds classes that were archived, which halves the time of its start.
-     */
+    /** Starts one; its output is what it tells, its input what it waits for. */
     public static Process start(BookPlace place, String... work) throws IOException {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
-                        System.getProperty("icequill.sharedClasses", "-Xshare:auto"), "-Xlog:disable", "-Xmx256m",
-                        "--enable-native-access=ALL-UNNAMED", "-Djava.util.logging.config.file="
-                                + Path.of("src/main/dist/lib/logging.properties").toAbsolutePath(),
-                        "-cp", System.getProperty("java.class.path"), BookChild.class.getName(), text(place),
-                        place.papers().toString()));
-        command.addAll(List.of(work));
-        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        List<String> arguments = new ArrayList<>(List.of(text(place), place.papers().toString()));
+        arguments.addAll(List.of(work));
+        return new ProcessBuilder(OwnProcess.java(List.of(), BookChild.class, arguments))
+                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
     }
 
     /** Where the database of a place is, to be read again by {@link #place}. */

@@ -11,24 +11,43 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Properties;
 import java.util.concurrent.TimeUnit;
+import javax.sql.DataSource;
 import org.jdbi.v3.core.ConnectionException;
+import org.jdbi.v3.core.ConnectionFactory;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.ColonPrefixSqlParser;
+import org.jdbi.v3.core.statement.SqlParser;
+import org.jdbi.v3.core.statement.SqlStatements;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
-/**
- * The ways into the database.
- *
- * @param writing for transactions that change something
- * @param reading for those that do not
- */
-public record Connections(Dialect dialect, HikariDataSource writing, HikariDataSource reading)
-        implements AutoCloseable {
+/** The ways into the database: one for transactions that change something, one for those that do not. */
+public final class Connections implements AutoCloseable {
 
+    /** Finds the parameters in the words of a query, which takes longer than most queries; it keeps what it found. */
+    private static final SqlParser PARAMETERS = new ColonPrefixSqlParser();
     private static final int READERS = 4;
     /** Offices wait on the server, not here, so that the longest wait is the same for all. */
     private static final int SERVER_CONNECTIONS = 8;
     private static final long BUSY_MILLISECONDS = TimeUnit.SECONDS.toMillis(10);
+
+    private final Dialect dialect;
+    private final HikariDataSource writing;
+    private final HikariDataSource reading;
+    private final Jdbi writer;
+    private final Jdbi reader;
+
+    private Connections(Dialect dialect, HikariDataSource writing, HikariDataSource reading) {
+        this.dialect = dialect;
+        this.writing = writing;
+        this.reading = reading;
+        this.writer = over(writing::getConnection);
+        this.reader = over(reading::getConnection);
+    }
+
+    private static Jdbi over(ConnectionFactory connecting) {
+        return Jdbi.create(connecting).configure(SqlStatements.class, words -> words.setSqlParser(PARAMETERS));
+    }
 
     /**
      * Connects once at first, since the pools try for half a minute before they say what is wrong.
@@ -43,17 +62,26 @@ public record Connections(Dialect dialect, HikariDataSource writing, HikariDataS
         };
     }
 
+    public Dialect dialect() {
+        return dialect;
+    }
+
+    /** What gives out the connections that write. */
+    public DataSource writing() {
+        return writing;
+    }
+
     public Jdbi writer() {
-        return Jdbi.create(writing);
+        return writer;
     }
 
     /** Past the pool, which goes on trying for half a minute where a server is gone. */
     public Jdbi afresh() {
-        return Jdbi.create(() -> DriverManager.getConnection(writing.getJdbcUrl()));
+        return over(() -> DriverManager.getConnection(writing.getJdbcUrl()));
     }
 
     public Jdbi reader() {
-        return Jdbi.create(reading);
+        return reader;
     }
 
     @Override

@@ -30,8 +30,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
@@ -61,9 +63,22 @@ class EveryCellAttackTest {
         }
     }
 
+    /** Each cell to one of its values, by turns; on a server every third. */
+    @ParameterizedTest
+    @CsvSource({"SQLITE, 1, 300", "POSTGRESQL, 3, 100"})
+    void changedCell_crashesNothingAndIsFound(Database database, int step, int least) throws SQLException {
+        assertFound(database, step, 1, least);
+    }
+
+    @Tag("long")
     @ParameterizedTest
     @EnumSource
-    void changedCell_crashesNothingAndIsFound(Database database) throws SQLException {
+    void cellChangedToEachValue_crashesNothingAndIsFound(Database database) throws SQLException {
+        assertFound(database, 1, Integer.MAX_VALUE, 1000);
+    }
+
+    /** @param step which cells: every so many-th, to so many values, at least so many in all */
+    private void assertFound(Database database, int step, int most, int least) throws SQLException {
         BookPlace place = database.place(shop);
         List<String> wrong = new ArrayList<>();
         int changes = 0;
@@ -76,8 +91,12 @@ class EveryCellAttackTest {
             Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
                     .orElseThrow();
             Connection connection = free(database, place);
-            for (Cell cell : cells(connection)) {
-                for (Object value : values(cell)) {
+            List<Cell> cells = cells(connection);
+            for (int i = 0; i < cells.size(); i += step) {
+                Cell cell = cells.get(i);
+                List<@Nullable Object> values = values(cell);
+                for (int k = 0; k < Math.min(most, values.size()); k++) {
+                    Object value = values.get((k + i / step) % values.size());
                     if (change(connection, cell, cell.row(), value)) {
                         changes++;
                         Optional<String> outcome = outcome(book);
@@ -89,7 +108,7 @@ class EveryCellAttackTest {
             }
             connection.close();
             assertThat(wrong).isEmpty();
-            assertThat(changes).isGreaterThan(500);
+            assertThat(changes).isGreaterThan(least);
             assertThat(Books.audit(book).findings()).isEmpty();
         }
     }
