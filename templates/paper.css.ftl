@@ -168,7 +168,7 @@ svg { display: inline-block; }
 .planned th, .planned td { padding: 0.2mm 0; }
 .planned .first { width: 19%; padding-right: 4mm; }
 .planned .text { padding-right: 4mm; }
-.planned .value { width: 13%; text-align: right; }
+.planned .value { width: 13%; text-align: right; padding-left: 2mm; }
 .calltable .first { width: 24%; }
 .scopes tbody th, .scopes tbody td { padding: 0.5mm 4mm 0.5mm 0; }
 .scopes tbody .value { padding-right: 0; }
@@ -198,7 +198,7 @@ svg { display: inline-block; }
 .ages { margin-bottom: 1.5mm; }
 .ages th, .ages td { text-align: right; padding: 0.8mm 0 0.8mm 2mm; border-bottom: 0.3pt solid #bbbbbb; }
 .ages th { color: #444444; font-size: 9pt; border-bottom: 0.8pt solid #1a1a1a; }
-.sign { margin-top: 12mm; page-break-inside: avoid; }
+.sign { margin-top: 12mm; page-break-inside: avoid; page-break-before: avoid; }
 .sign .line { width: 46%; border-top: 0.5pt solid #1a1a1a; padding-top: 0.8mm; }
 .sign .gap { width: 8%; }
 /* What to expect, on one page: it is handed over, not sent in a window envelope. */
@@ -241,7 +241,7 @@ svg { display: inline-block; }
 .swings .value { width: 10%; }
 .swings th, .swings td { vertical-align: middle; }
 .pictures { margin-top: 1mm; }
-.pictures td { width: 33%; }
+.pictures td { width: 33%; padding-right: 2mm; }
 .brushing .cautions { padding-left: 4.5mm; }
 /* For the wall of a kitchen: read from where the machine stands. */
 .wall { font-size: 11pt; line-height: 1.15; }
@@ -250,10 +250,12 @@ svg { display: inline-block; }
 .wall h2 { font-size: 12pt; margin: 1.6mm 0 0.4mm 0; }
 .wall .small, .wall p { font-size: 11pt; }
 .wall .monthly td { height: 11mm; }
+.wall .many td { height: 9mm; }
 .wall .monthly thead th, .wall .monthly .first { font-size: 11pt; }
 .compact.tight .head { height: 17mm; }
 .brushing .whose { margin-bottom: 1mm; }
 .brushing .cautions li { margin-bottom: 0.2mm; }
+.halves .steps { width: 45%; padding-right: 4mm; }
 .halves .half { width: 50%; padding-right: 4mm; }
 .halves .wide { width: 53%; padding-right: 5mm; }
 .halves .narrow { width: 47%; }

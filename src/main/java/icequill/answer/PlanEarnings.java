@@ -26,6 +26,9 @@ import javax.money.MonetaryAmount;
 public final class PlanEarnings {
 
     private static final int HUNDRED = 100;
+    /** How the columns are called in JSON, whatever the language. */
+    private static final List<String> COLUMNS = List.of("plan", "visit", "minutes", "list", "price", "cost", "margin",
+            "of price");
 
     private final PlanContext hand;
     private final Language language;
@@ -39,7 +42,8 @@ public final class PlanEarnings {
 
     /** The head of the table. */
     public List<String> heads() {
-        return List.of("plan", "visit", "minutes", "list", "price", "cost", "margin", "of price");
+        return Stream.of("plan", "visit", "minutes", "list", "price", "cost", "margin", "of-price")
+                .map(key -> sentences.word("table." + key)).toList();
     }
 
     /** One row a visit, one for included calls, and one with the sums, for each plan. */
@@ -54,10 +58,10 @@ public final class PlanEarnings {
                         minutes(plan.staffedVisit(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
             }
             if (!plan.year().reserve().isZero()) {
-                rows.add(row(name, "included calls", "", "", plan.year().reserve(), margin.calls().amount(),
+                rows.add(row(name, sentences.word("earnings.calls"), "", "", plan.year().reserve(), margin.calls().amount(),
                         plan.year().reserve().subtract(margin.calls().amount())));
             }
-            rows.add(row(name, "a year", "", plain(plan.year().list()), margin.price(), margin.cost(),
+            rows.add(row(name, sentences.word("earnings.year"), "", plain(plan.year().list()), margin.price(), margin.cost(),
                     margin.margin()));
         }
         return rows;
@@ -72,24 +76,38 @@ public final class PlanEarnings {
                             .reversed())
                     .map(entry -> entry.getKey() + " " + plain(entry.getValue()))
                     .collect(Collectors.joining(", "));
-            movers.add(plan.tier().name().in(language) + ": costs a year " + costs + "; discount given "
-                    + plain(plan.year().discount()) + "; "
-                    + IntStream.range(0, plan.year().slots().size()).mapToObj(plan::staffedVisit)
-                            .flatMap(visit -> visit.crew().stream()).mapToInt(StaffedVisit.Person::minutes).sum()
-                    + " minutes of work, ten of which more a visit cost " + plain(tenMinutes(plan)));
+            int minutes = IntStream.range(0, plan.year().slots().size()).mapToObj(plan::staffedVisit)
+                    .flatMap(visit -> visit.crew().stream()).mapToInt(StaffedVisit.Person::minutes).sum();
+            movers.add(sentences.word("earnings.movers", plan.tier().name().in(language), costs,
+                    plain(plan.year().discount()), String.valueOf(minutes), plain(tenMinutes(plan))));
             plan.unproven()
                     .forEach(phrase -> movers.add(plan.tier().name().in(language) + ": " + sentences.say(phrase)));
         }
         return movers;
     }
 
-    /** How the cost of every line of the year was figured, equal lines once. */
+    /** How the cost of every line of the year was figured, and why, equal lines once. */
     public List<String> explanations() {
-        return Stream.concat(
-                lines().map(line -> sentences.say(line.text()) + ": " + text(line.cost().how())),
+        return explained().map(cost -> cost.text() + ": " + Stream
+                .concat(Stream.of(sentences.formula(cost.how().figure()) + " = " + plain(amount(cost.how()))),
+                        why(cost.how()))
+                .collect(Collectors.joining("; "))).distinct().toList();
+    }
+
+    private record Explained(String text, Explanation how) {}
+
+    private Stream<Explained> explained() {
+        return Stream.concat(lines().map(line -> new Explained(sentences.say(line.text()), line.cost().how())),
                 hand.plans().stream().filter(plan -> !plan.year().reserve().isZero())
-                        .map(plan -> sentences.word("plan.reserve") + ": " + text(plan.year().reserveHow())))
-                .distinct().toList();
+                        .map(plan -> new Explained(sentences.word("plan.reserve"), plan.year().reserveHow())));
+    }
+
+    private Stream<String> why(Explanation how) {
+        return how.reasons().stream().map(sentences::say);
+    }
+
+    private MonetaryAmount amount(Explanation how) {
+        return how.amount(hand.setting().rates().currency());
     }
 
     private Stream<PricedLine> lines() {
@@ -117,22 +135,27 @@ public final class PlanEarnings {
                 .rounded(Rounding.COST, wage.getCurrency())).amount(wage.getCurrency());
     }
 
-    private String text(Explanation how) {
-        return how.text(hand.setting().rates().currency());
-    }
-
     /** The table as data; amounts are texts with the currency's decimals. */
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("visits", rows().stream().map(this::view).toList());
         view.put("movers", movers());
+        view.put("costs", explained().map(this::view).distinct().toList());
+        return view;
+    }
+
+    private Map<String, Object> view(Explained cost) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("text", cost.text());
+        view.put("how", cost.how().text(hand.setting().rates().currency()));
+        view.put("why", why(cost.how()).toList());
         return view;
     }
 
     private Map<String, Object> view(List<String> row) {
         Map<String, Object> view = new LinkedHashMap<>();
         for (int i = 0; i < row.size(); i++) {
-            view.put(heads().get(i), row.get(i));
+            view.put(COLUMNS.get(i), row.get(i));
         }
         return view;
     }

@@ -99,7 +99,7 @@ public final class PriceSheet {
         return sums;
     }
 
-    /** How each amount was figured, in the grammar of explanations, with the reasons in words. */
+    /** How each amount was figured, as one works it out with pencil and paper, and why. */
     public List<String> explanations(boolean owner) {
         List<String> texts = new ArrayList<>();
         for (PricedLine line : priced.lines()) {
@@ -123,9 +123,13 @@ public final class PriceSheet {
 
     private List<String> explained(Explanation how) {
         List<String> lines = new ArrayList<>();
-        lines.add("    " + how.figure().text() + " = " + plain(how.amount(currency)));
-        how.reasons().forEach(reason -> lines.add("    " + sentences.say(reason)));
+        lines.add("    " + sentences.formula(how.figure()) + " = " + plain(how.amount(currency)));
+        why(how).forEach(reason -> lines.add("    " + reason));
         return lines;
+    }
+
+    private List<String> why(Explanation how) {
+        return how.reasons().stream().map(sentences::say).toList();
     }
 
     /** One part of a tax, as texts; without a rate where nothing is charged, and the name says why. */
@@ -179,9 +183,11 @@ public final class PriceSheet {
         view.put("allowance", plain(line.allowance()));
         view.put("net", plain(line.net()));
         view.put("how", line.how().text(currency));
+        view.put("why", why(line.how()));
         if (owner) {
             view.put("cost", plain(line.cost().amount()));
             view.put("costHow", line.cost().how().text(currency));
+            view.put("costWhy", why(line.cost().how()));
             view.put("margin", plain(line.net().subtract(line.cost().amount())));
         }
         return view;
@@ -199,6 +205,7 @@ public final class PriceSheet {
         view.put("allowance", plain(Amounts.zero(currency)));
         view.put("net", plain(off.amount().negate()));
         view.put("how", off.negatedHow().text(currency));
+        view.put("why", why(off.negatedHow()));
         if (owner) {
             view.put("cost", plain(Amounts.zero(currency)));
             view.put("margin", plain(off.amount().negate()));
@@ -213,6 +220,7 @@ public final class PriceSheet {
         view.put("rate", tax.rate().orElse("0"));
         view.put("amount", tax.amount());
         view.put("how", tax.how().text(currency));
+        view.put("why", why(tax.how()));
         return view;
     }
 

@@ -6,7 +6,6 @@ import icequill.money.Rounding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -36,12 +35,9 @@ public record Explanation(Figure figure, List<Phrase> reasons) {
         return new Explanation(figure, all);
     }
 
-    /** The whole explanation in the grammar that stands in the package's description. */
+    /** What it comes to, in the grammar that stands in the package's description. */
     public String text(CurrencyUnit currency) {
-        String notes = reasons.isEmpty()
-                ? ""
-                : reasons.stream().map(Phrase::note).collect(Collectors.joining("; ", " {", "}"));
-        return figure.text() + " = " + value(currency).toPlainString() + notes;
+        return figure.text() + " = " + value(currency).toPlainString();
     }
 
     private BigDecimal value(CurrencyUnit currency) {

@@ -5,7 +5,7 @@
  * <p>The printed form of an explanation follows one grammar, which other programs may read and work out again:
  *
  * <pre>
- * how    = figure " = " number [ " {" note { "; " note } "}" ]
+ * how    = figure " = " number
  * figure = term { (" + " | " - ") term }
  * term   = factor { (" x " | " / ") factor }
  * factor = number [ " " unit ] | "(" figure ")"
@@ -18,8 +18,9 @@
  *                                                         largest remainder: the share of the place-th weight, from 1
  * number = ["-"] digits [ "." digits ]
  * unit   = "%" | letters, digits, "/" and "_"              "%" divides by a hundred, any other unit is a label
- * note   = name { " " ( word | '"' text '"' ) }            in quoted text, \" and \\ stand for " and \
  * </pre>
+ *
+ * <p>The reasons are no part of it: they are said beside it, as sentences.
  */
 @NullMarked
 package icequill.explain;

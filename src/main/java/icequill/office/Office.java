@@ -146,7 +146,7 @@ public final class Office {
     /** The price of a planned repair as its quote has it, for the owner. */
     public Checked<PriceSheet> priceOfQuote(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name, visit -> options.date())
-                .map(hand -> new PriceSheet(hand, hand.language(options.language())));
+                .map(hand -> new PriceSheet(hand, options.language().orElse(hand.shop().language())));
     }
 
     private static String fileName(String kind, VisitContext hand, PaperOptions options) {

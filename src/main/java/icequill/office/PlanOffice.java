@@ -72,7 +72,8 @@ public final class PlanOffice {
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
     public Checked<PlanEarnings> earnings(FormName name, PaperOptions options) {
         return new PlanLoader(BookForms.shop(book)).of(name, options.date())
-                .map(hand -> new PlanEarnings(hand, hand.language(options.language())));
+                .map(hand -> new PlanEarnings(hand,
+                        options.language().orElse(hand.setting().shop().language())));
     }
 
     /** Writes an agreement into papers/, in place of an earlier print. */

@@ -5,7 +5,9 @@ import static icequill.RatesFixture.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import icequill.explain.Fact;
 import icequill.explain.HowReader;
+import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -84,8 +86,10 @@ class PaymentsTest {
         assertThat(amounts(PaymentChange.of(added, PaymentChange.none(payments), Invoiced.NOTHING).payments()))
                 .isEqualTo("250.00 250.00 381.76 381.75");
         assertThat(added.how().text(USD))
-                .isEqualTo("round((1420.00 USD - 1000.00 USD) x 229 day / 365 day; proration; 2)"
-                        + " = 263.51 {reason.days-left 2026-05-17 2026-12-31 229day 365day}");
+                .isEqualTo("round((1420.00 USD - 1000.00 USD) x 229 day / 365 day; proration; 2) = 263.51");
+        assertThat(added.how().reasons()).containsExactly(Phrase.of("reason.days-left",
+                new Fact.Day(LocalDate.of(2026, 5, 17)), new Fact.Day(LocalDate.of(2026, 12, 31)),
+                Fact.number(229, "day"), Fact.number(365, "day")));
         assertThat(HowReader.evaluate(added.how().text(USD))).isEqualByComparingTo("263.51");
     }
 

@@ -5,7 +5,9 @@ import static icequill.RatesFixture.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import icequill.explain.Fact;
 import icequill.explain.HowReader;
+import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import java.time.LocalDate;
 import java.util.List;
@@ -48,7 +50,8 @@ class RefundTest {
         Refund refund = Refund.of(hotel, earning, LocalDate.of(2026, 9, 30), usd("560"));
 
         assertThat(Amounts.plain(refund.amount())).isEqualTo("0.00");
-        assertThat(refund.how().text(USD)).contains("reason.refund-none " + earned);
+        assertThat(refund.how().reasons()).contains(
+                Phrase.of("reason.refund-none", new Fact.Amount(usd(earned))));
     }
 
     /** A machine more from 1 December on, 182 days, for 182.00: by 31 December 31.00 of it is earned, besides 630.27. */

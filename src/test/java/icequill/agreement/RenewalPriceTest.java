@@ -5,6 +5,7 @@ import static icequill.RatesFixture.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import icequill.explain.Fact;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
@@ -48,8 +49,11 @@ class RenewalPriceTest {
         RenewalPrice renewal = RenewalPrice.of(usd("684"), new Raise.ByPercent(Percent.of("6")), usd("5"),
                 Percent.of("5"));
 
-        assertThat(renewal.how().text(USD)).isEqualTo("step(684.00 USD x (100 % + 5 %); down; 5.00) = 715.00 "
-                + "{reason.renewal-percent 6%; reason.price-step 5.00USD; reason.renewal-cap 725.00USD 5%}");
+        assertThat(renewal.how().text(USD)).isEqualTo("step(684.00 USD x (100 % + 5 %); down; 5.00) = 715.00");
+        assertThat(renewal.how().reasons()).containsExactly(
+                Phrase.of("reason.renewal-percent", new Fact.Part(Percent.of("6"))),
+                Phrase.of("reason.price-step", new Fact.Amount(usd("5"))),
+                Phrase.of("reason.renewal-cap", new Fact.Amount(usd("725")), new Fact.Part(Percent.of("5"))));
     }
 
     /**
@@ -75,8 +79,11 @@ class RenewalPriceTest {
 
         RenewalPrice renewal = RenewalPrice.of(usd("684"), index, usd("5"), Percent.of("5"));
 
-        assertThat(renewal.how().text(USD)).isEqualTo("step(684.00 USD x 324.8 / 315.3; nearest; 5.00) = 705.00 "
-                + "{reason.renewal-index \"consumer prices\" 315.3 324.8; reason.price-step 5.00USD}");
+        assertThat(renewal.how().text(USD)).isEqualTo("step(684.00 USD x 324.8 / 315.3; nearest; 5.00) = 705.00");
+        assertThat(renewal.how().reasons()).extracting(Phrase::key).containsExactly("reason.renewal-index",
+                "reason.price-step");
+        assertThat(renewal.how().reasons().getFirst().facts()).contains(
+                new Fact.Measure(new BigDecimal("315.3"), ""), new Fact.Measure(new BigDecimal("324.8"), ""));
         assertThatIllegalArgumentException().isThrownBy(
                 () -> new Raise.ByIndex(Wording.same("x"), BigDecimal.ZERO, BigDecimal.ONE));
     }

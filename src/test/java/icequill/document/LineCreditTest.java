@@ -43,7 +43,8 @@ class LineCreditTest {
         assertThat(plain(part)).containsExactly("50.00", "48.02");
         assertThat(Amounts.plain(after.left())).isEqualTo("37.25");
         assertThat(plain(rest)).containsExactly("37.25", "35.78");
-        assertThat(rest.how().text(USD)).isEqualTo("87.25 USD - 50.00 USD = 37.25 {reason.line-rest}");
+        assertThat(rest.how().text(USD)).isEqualTo("87.25 USD - 50.00 USD = 37.25");
+        assertThat(rest.how().reasons()).containsExactly(Phrase.of("reason.line-rest"));
         assertThat(HowReader.evaluate(part.tax().how().text(USD))).isEqualByComparingTo("48.02");
         assertThat(HowReader.evaluate(rest.tax().how().text(USD))).isEqualByComparingTo("35.78");
         assertThat(new LineCredit(line.billed(), List.of(part, rest)).isSpent()).isTrue();

@@ -38,16 +38,12 @@ class FigureTest {
         Explanation how = Explanation.of(packs.times(Figure.price(usd("24.5"), "pack")).minus(share)
                 .plus(Figure.percent(Percent.of("12.5")).times(Figure.price(usd("8"), "")))
                 .rounded(Rounding.LINE, USD),
-                Phrase.of("all.facts", new Fact.Text("a \"b\" \\ c"), new Fact.Named("ice", "hielo"),
-                        new Fact.Word("class.parts"), Fact.number(5, "min"), new Fact.Amount(usd("1.5")),
-                        new Fact.Part(Percent.of("3")), new Fact.Day(LocalDate.of(2026, 5, 13)),
-                        new Fact.Time(LocalTime.of(16, 20))));
+                Phrase.of("why"));
 
         String text = how.text(USD);
 
         assertThat(text).isEqualTo("round(up(40 floz; 32) / 32 floz/pack x 24.50 USD/pack"
-                + " - share(10.00; 1 : 2; 2; 2) + 12.5 % x 8.00 USD; line; 2) = 43.33"
-                + " {all.facts \"a \\\"b\\\" \\\\ c\" \"ice\" class.parts 5min 1.50USD 3% 2026-05-13 16:20}");
+                + " - share(10.00; 1 : 2; 2; 2) + 12.5 % x 8.00 USD; line; 2) = 43.33");
         assertThat(HowReader.evaluate(text)).isEqualByComparingTo("43.33");
         assertThat(how.because(Phrase.of("more")).reasons()).hasSize(2);
     }

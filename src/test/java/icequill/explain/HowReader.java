@@ -59,8 +59,7 @@ public final class HowReader {
 
     /** The number after the equals sign. */
     public static BigDecimal stated(String how) {
-        String rest = how.substring(how.lastIndexOf(" = ") + 3);
-        return new BigDecimal(rest.contains(" ") ? rest.substring(0, rest.indexOf(' ')) : rest);
+        return new BigDecimal(how.substring(how.lastIndexOf(" = ") + 3));
     }
 
     private Value whole() {

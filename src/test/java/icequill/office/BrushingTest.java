@@ -17,6 +17,7 @@ import icequill.request.PaperOptions;
 import icequill.shop.BrushingLoader;
 import icequill.shop.FormName;
 import icequill.work.Caution;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import javax.money.MonetaryAmount;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -185,6 +187,26 @@ class BrushingTest {
 
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(4);
+        }
+    }
+
+    /** A front of one page, whatever the shop's picture, the language, the sheet's size, and with three machines to brush. */
+    @ParameterizedTest
+    @CsvSource({"letter, ENGLISH", "letter, SPANISH", "a4, ENGLISH", "a4, SPANISH"})
+    void front_logoAndSeveralMachines_onOnePage(String size, Language language) throws Exception {
+        ImageIO.write(new BufferedImage(900, 300, BufferedImage.TYPE_INT_RGB), "png",
+                folder.resolve("logo.png").toFile());
+        change("shop.yaml", "paper: letter", "paper: " + size + "\nlogo: logo.png");
+        change("sites/hotel-fernhill.yaml", "cooling: water", "cooling: air");
+        change("brushing/hotel-fernhill.yaml", "[floor-3]", "[floor-3, floor-6, pool-bar]");
+        BrushingSheet sheet = sheet("hotel-fernhill", DAY, language);
+        Printer printer = Printer.of(folder);
+        byte[] pdf = printer.html(sheet).then(html -> printer.pdf(sheet, html, List.of(), Map.of())).orElseThrow();
+
+        assertThat(sheet.yours()).hasSize(3);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            assertThat(document.getPage(1).getResources().getXObjectNames()).isNotEmpty();
         }
     }
 

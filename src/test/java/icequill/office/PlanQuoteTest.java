@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -253,14 +254,14 @@ class PlanQuoteTest {
 
         WrittenPaper paper = write(QUOTE).orElseThrow();
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
-        String owners = DemoShop.office(folder).plans().earnings(FormName.file(folder.resolve(QUOTE)), paperOptions())
-                .orElseThrow()
-                .explanations()
-                .getLast();
+        PlanEarnings earnings = DemoShop.office(folder).plans()
+                .earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
+        Map<?, ?> reserve = (Map<?, ?>) ((List<?>) earnings.json().get("costs")).getLast();
 
         assertThat(printed.years().getLast().workedPrice()).isEqualByComparingTo(printed.years().getLast().price());
-        assertThat(owners).startsWith("Included calls: round((100 % + 15 %) x ").contains("owner.reserve");
-        String formula = owners.substring("Included calls: ".length());
+        assertThat(earnings.explanations().getLast().replace('\u00a0', ' ')).startsWith("Included calls: (100% + 15%) × ")
+                .contains("; 2 calls included in a year; of them ");
+        String formula = String.valueOf(reserve.get("how"));
         assertThat(HowReader.evaluate(formula)).isEqualByComparingTo(printed.years().getLast().included());
         assertThat(printed.years().getLast().included()).isBetween(new BigDecimal("138"), new BigDecimal("158.47"));
         assertThat(printed.choice("Quarterly plan")).first().isEqualTo("1,225.00");

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.RatesFixture;
 import icequill.VisitBuilder;
+import icequill.explain.Fact;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
@@ -100,8 +101,8 @@ class WorkedExamplesTest {
                         spell("2026-05-16T10:00", "2026-05-16T11:00", ChargeClass.REPAIR, Outcome.CHARGED)));
 
         assertThat(nets(priced)).containsExactly("52.00", "98.00", "147.00");
-        assertThat(priced.lines().getFirst().how().text(RatesFixture.USD)).contains("reason.one-trip", "2");
-        assertThat(price(tenMinutes()).lines().getFirst().how().text(RatesFixture.USD))
+        assertThat(priced.lines().getFirst().how().reasons()).extracting(Phrase::key).contains("reason.one-trip");
+        assertThat(price(tenMinutes()).lines().getFirst().how().reasons()).extracting(Phrase::key)
                 .doesNotContain("reason.one-trip");
     }
 
@@ -244,8 +245,11 @@ class WorkedExamplesTest {
         PricedVisit priced = price(visit().lead("2026-05-13T16:20", "2026-05-13T18:10"));
 
         assertThat(priced.lines().get(1).how().text(RatesFixture.USD))
-                .isEqualTo("round(50 min x 98.00 USD/h / 60 min/h; line; 2) = 81.67 "
-                        + "{reason.band 40min \"standard hours\"; reason.increment 110min 120min 15min}");
+                .isEqualTo("round(50 min x 98.00 USD/h / 60 min/h; line; 2) = 81.67");
+        assertThat(priced.lines().get(1).how().reasons()).extracting(Phrase::key).containsExactly("reason.band",
+                "reason.increment");
+        assertThat(priced.lines().get(1).how().reasons().getLast().facts()).containsExactly(Fact.number(110, "min"),
+                Fact.number(120, "min"), Fact.number(15, "min"));
     }
 
     private static VisitBuilder tenMinutes() {

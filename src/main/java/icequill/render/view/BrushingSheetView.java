@@ -20,6 +20,8 @@ import javax.money.MonetaryAmount;
 /** A brushing sheet as texts, ready for {@code brushing-sheet.ftlh}. */
 public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
 
+    private static final int FEW = 2;
+
     public static Map<String, Object> of(BrushingSheet sheet) {
         String country = sheet.shop().address().country();
         return new BrushingSheetView(sheet, Sentences.of(sheet.language(), country)).model();
@@ -71,12 +73,17 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
         return sentences.formats().number(Amounts.number(amount));
     }
 
+    /** By the serial number too, where there are few. */
     private String name(Machine machine) {
-        return new MachineName(machine, sentences).text();
+        return sheet.yours().size() > FEW ? called(machine) : new MachineName(machine, sentences).text();
+    }
+
+    private static String called(Machine machine) {
+        return Sentences.capitalized(machine.where()) + " · " + machine.model();
     }
 
     private Map<String, String> left(Left left) {
-        return Map.of("name", Sentences.capitalized(left.machine().where()) + " · " + left.machine().model(), "why",
+        return Map.of("name", called(left.machine()), "why",
                 left.reasons().stream()
                         .map(reason -> sentences.word("brushing.reason." + ConstantKey.of(reason)))
                         .collect(Collectors.joining("; ")) + ".");

@@ -3,6 +3,7 @@ package icequill.office.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
+import icequill.render.PaperPages;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -81,6 +82,15 @@ class DemoReadingTest {
             try (PDDocument pdf = Loader.loadPDF(paper.toFile())) {
                 assertThat(pdf.getNumberOfPages()).as(paper.toString()).isLessThanOrEqualTo(most);
             }
+        }
+    }
+
+    /** No place for a detail, and no key of a sentence, is left on any paper, the owner's among them. */
+    @Test
+    void demo_everyPaper_saysWholeSentences() throws IOException {
+        for (Path paper : FinishedDemo.papers()) {
+            assertThat(PaperPages.flowing(paper)).as(paper.toString()).doesNotContain("{", "}")
+                    .doesNotMatch("(?s).*\\b(owner|reason|plan|unit|each|outcome|total|brushing)\\.[a-z].*");
         }
     }
 
