@@ -147,7 +147,7 @@ class ArchitectureTest {
         room(arrows, "ledger.store", "files.disk party money");
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
-        room(arrows, "ledger.entries", "ledger.trail ledger.store party");
+        room(arrows, "ledger.entries", "ledger.trail ledger.store party money");
         // files.pricing, because papers name the version of the rates that they were made by
         room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.pricing files.disk money");
         room(arrows, "ledger.care",
@@ -156,9 +156,9 @@ class ArchitectureTest {
                 "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                + " forecast.inputs forecast.effects tax pricer rates agreement work account party");
+                + " forecast.inputs forecast.effects tax pricer rates agreement work account party money");
         room(arrows, "answer",
-                "shop ledger ledger.care ledger.papers ledger.trail render.words files.form files.paper files.yaml files.disk"
+                "shop ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.form files.paper files.yaml files.disk"
                         + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"
                         + " agreement work account party explain money");
         room(arrows, "answer.rates", "ledger.papers files.pricing");
@@ -166,14 +166,14 @@ class ArchitectureTest {
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
         room(arrows, "office.billing",
-                "office.writing answer shop ledger ledger.papers ledger.entries files.form papers plans"
-                        + " visits request document agreement work party explain money");
+                "office.writing answer shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
+                        + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
                 "office.billing answer shop ledger ledger.papers ledger.entries files.form files.yaml"
-                        + " files.disk papers outlook plans visits request document tax work party money");
+                        + " files.disk papers outlook plans visits request document tax work account party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
-                        + " plans visits request document forecast.inputs work account party");
+                        + " plans visits request document forecast.inputs work party");
         room(arrows, "office.care",
                 "office.register office.billing office.writing answer.rates answer shop ledger ledger.care"
                         + " ledger.papers ledger.entries ledger.trail einvoice render.pdf files.pricing files.form files.paper files.yaml files.disk papers outlook"
@@ -182,7 +182,7 @@ class ArchitectureTest {
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
         room(arrows, "cli.terminal", "office.care office office.billing answer shop request party");
-        room(arrows, "cli.entry", "cli.terminal office.register answer");
+        room(arrows, "cli.entry", "cli.terminal office.register office.billing answer");
         room(arrows, "cli.paper", "cli.terminal office office.billing answer shop outlook request document money");
         room(arrows, "cli.book",
                 "cli.terminal office.demo office.care office.register office.billing answer.rates answer shop files.form request");

@@ -19,7 +19,7 @@ public record AccountRules(Account account) {
         Problems problems = new Problems();
         AccountRules rules = new AccountRules(account);
         rules.numbers(problems);
-        account.invoices().forEach(invoice -> check(invoice, problems));
+        account.invoices().forEach(invoice -> rules.check(invoice, problems));
         account.credits().forEach(credit -> rules.check(credit, problems));
         return problems.list();
     }
@@ -39,16 +39,16 @@ public record AccountRules(Account account) {
         }
     }
 
-    private static void check(Invoiced invoice, Problems problems) {
+    private void check(Invoiced invoice, Problems problems) {
         inOrder("due on", invoice.due(), invoice.date(), invoice.place(), problems);
-        within("the payments", sum(invoice.payments(), invoice.total()), invoice.total(), invoice.place(),
+        within("the payments", paid(invoice), invoice.total(), invoice.place(),
                 "what it comes to; put the rest under onAccount", problems);
         invoice.dispute().ifPresent(dispute -> dispute.amount().ifPresent(amount -> within("what is disputed", amount,
                 invoice.total(), dispute.place(), "what it comes to", problems)));
     }
 
     private void check(Credited credit, Problems problems) {
-        within("what was paid back", sum(credit.paidBack(), credit.total()), credit.total(), credit.place(),
+        within("what was paid back", paidBack(credit), credit.total(), credit.place(),
                 "what it comes to", problems);
         credit.paidBack().forEach(payment -> inOrder("paid back on", payment.date(), credit.date(), payment.place(),
                 problems));
@@ -79,7 +79,13 @@ public record AccountRules(Account account) {
         }
     }
 
-    private static MonetaryAmount sum(List<Payment> payments, MonetaryAmount like) {
-        return Amounts.sum(payments.stream().map(Payment::amount).toList(), like.getCurrency());
+    private MonetaryAmount paid(Invoiced invoice) {
+        return Amounts.sum(account.payments().stream().flatMap(payment -> payment.shares().stream())
+                .filter(share -> share.number().equals(invoice.number())).map(Payment.Share::amount).toList(),
+                account.currency());
+    }
+
+    private MonetaryAmount paidBack(Credited credit) {
+        return Amounts.sum(credit.paidBack().stream().map(PaidBack::amount).toList(), account.currency());
     }
 }

@@ -14,7 +14,7 @@ import javax.money.MonetaryAmount;
  * @param paidBack what the customer got back in money, in any order
  */
 public record Credited(String number, LocalDate date, MonetaryAmount total, Optional<String> corrects,
-        List<Payment> paidBack, Place place) {
+        List<PaidBack> paidBack, Place place) {
 
     public Credited {
         paidBack = List.copyOf(paidBack);

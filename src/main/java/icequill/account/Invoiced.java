@@ -2,7 +2,6 @@ package icequill.account;
 
 import icequill.problem.Place;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -12,10 +11,9 @@ import javax.money.MonetaryAmount;
  * @param due the last day to pay
  * @param total with tax
  * @param store the customer's own number of the site that it is for
- * @param payments those for this invoice, in any order
  */
 public record Invoiced(String number, LocalDate date, LocalDate due, MonetaryAmount total,
-        Optional<String> purchaseOrder, Optional<String> store, List<Payment> payments, Optional<Dispute> dispute,
+        Optional<String> purchaseOrder, Optional<String> store, Optional<Dispute> dispute,
         Place place) {
 
     /**
@@ -24,8 +22,4 @@ public record Invoiced(String number, LocalDate date, LocalDate due, MonetaryAmo
      * @param amount that he holds back; empty for all that is open
      */
     public record Dispute(String reason, Optional<MonetaryAmount> amount, Place place) {}
-
-    public Invoiced {
-        payments = List.copyOf(payments);
-    }
 }

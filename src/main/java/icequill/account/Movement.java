@@ -2,21 +2,28 @@ package icequill.account;
 
 import icequill.problem.Place;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
  * One thing that changed what the customer owes.
  *
- * @param number of the invoice or credit note that it is, or is for; empty for a payment on account
+ * @param numbers of the invoice or credit note that it is, or of those that it is for; none for a payment on account
  * @param reference purchase order of an invoice, the payer's reference of a payment, the invoice that a credit note corrects
  * @param amount negative where the customer owes less by it
  */
-public record Movement(LocalDate date, Kind kind, Optional<String> number, Optional<String> reference,
+public record Movement(LocalDate date, Kind kind, List<String> numbers, Optional<String> reference,
         MonetaryAmount amount, Place place) {
 
     /** In the order in which those of one day are listed. */
     public enum Kind {
-        INVOICE, CREDIT_NOTE, PAYMENT, ON_ACCOUNT, PAID_BACK
+        INVOICE, CREDIT_NOTE, PAYMENT,
+        /** For invoices, and the rest on account. */
+        PART_ON_ACCOUNT, ON_ACCOUNT, PAID_BACK
+    }
+
+    public Movement {
+        numbers = List.copyOf(numbers);
     }
 }

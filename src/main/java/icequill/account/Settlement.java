@@ -3,7 +3,6 @@ package icequill.account;
 import icequill.money.Amounts;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -40,8 +39,9 @@ record Settlement(Account account, LocalDate day, Map<String, MonetaryAmount> cr
         Stream<OpenCredit> notes = account.credits().stream().filter(credit -> counts(credit.date()))
                 .map(credit -> new OpenCredit(Optional.of(credit.number()), credit.date(), left(credit)))
                 .filter(credit -> credit.open().isPositive());
-        Stream<OpenCredit> payments = account.onAccount().stream().filter(payment -> counts(payment.date()))
-                .map(payment -> new OpenCredit(Optional.empty(), payment.date(), payment.amount()));
+        Stream<OpenCredit> payments = account.payments().stream().filter(payment -> counts(payment.date()))
+                .map(payment -> new OpenCredit(Optional.empty(), payment.date(), payment.onAccount(day)))
+                .filter(credit -> credit.open().isPositive());
         return Stream.concat(notes, payments).sorted(Comparator.comparing(OpenCredit::date)).toList();
     }
 
@@ -61,7 +61,7 @@ record Settlement(Account account, LocalDate day, Map<String, MonetaryAmount> cr
     }
 
     private Owed owed(Invoiced invoice) {
-        MonetaryAmount paid = sum(invoice.payments());
+        MonetaryAmount paid = paid(invoice.number());
         MonetaryAmount off = credited.getOrDefault(invoice.number(), Amounts.zero(account.currency()));
         MonetaryAmount open = invoice.total().subtract(paid).subtract(off);
         return new Owed(invoice.number(), invoice.date(), invoice.due(), invoice.purchaseOrder(), invoice.store(),
@@ -76,12 +76,18 @@ record Settlement(Account account, LocalDate day, Map<String, MonetaryAmount> cr
     }
 
     private MonetaryAmount left(Credited credit) {
-        return credit.total().subtract(sum(credit.paidBack()))
+        return credit.total().subtract(paidBack(credit))
                 .subtract(used.getOrDefault(credit.number(), Amounts.zero(account.currency())));
     }
 
-    private MonetaryAmount sum(Collection<Payment> payments) {
-        return Amounts.sum(payments.stream().filter(payment -> counts(payment.date())).map(Payment::amount).toList(),
-                account.currency());
+    private MonetaryAmount paid(String invoice) {
+        return Amounts.sum(account.payments().stream().filter(payment -> counts(payment.date()))
+                .flatMap(payment -> payment.counting(day)).filter(share -> share.number().equals(invoice))
+                .map(Payment.Share::amount).toList(), account.currency());
+    }
+
+    private MonetaryAmount paidBack(Credited credit) {
+        return Amounts.sum(credit.paidBack().stream().filter(back -> counts(back.date())).map(PaidBack::amount)
+                .toList(), account.currency());
     }
 }

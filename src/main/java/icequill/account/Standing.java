@@ -4,7 +4,6 @@ import icequill.money.Amounts;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -30,7 +29,7 @@ public record Standing(LocalDate day, CurrencyUnit currency, List<Owed> owed, Li
     /** What is dated after the day does not count. The account must keep the {@link AccountRules}. */
     public static Standing of(Account account, LocalDate day) {
         Settlement settlement = Settlement.of(account, day);
-        List<Movement> all = movements(account);
+        List<Movement> all = movements(account, day);
         return new Standing(day, account.currency(), settlement.owed(), settlement.credits(),
                 all.stream().filter(movement -> !movement.date().isAfter(day)).toList(),
                 all.stream().filter(movement -> movement.date().isAfter(day)).toList());
@@ -46,27 +45,29 @@ public record Standing(LocalDate day, CurrencyUnit currency, List<Owed> owed, Li
         return Amounts.sum(credits.stream().map(OpenCredit::open).toList(), currency);
     }
 
-    private static List<Movement> movements(Account account) {
-        Stream<Movement> invoices = account.invoices().stream()
-                .flatMap(invoice -> Stream.concat(
-                        Stream.of(new Movement(invoice.date(), Movement.Kind.INVOICE, Optional.of(invoice.number()),
-                                invoice.purchaseOrder(), invoice.total(), invoice.place())),
-                        invoice.payments().stream().map(payment -> paid(payment, Movement.Kind.PAYMENT,
-                                Optional.of(invoice.number()), payment.amount().negate()))));
+    private static List<Movement> movements(Account account, LocalDate day) {
+        Stream<Movement> invoices = account.invoices().stream().map(invoice -> new Movement(invoice.date(),
+                Movement.Kind.INVOICE, List.of(invoice.number()), invoice.purchaseOrder(), invoice.total(),
+                invoice.place()));
         Stream<Movement> credits = account.credits().stream()
                 .flatMap(credit -> Stream.concat(
-                        Stream.of(new Movement(credit.date(), Movement.Kind.CREDIT_NOTE, Optional.of(credit.number()),
+                        Stream.of(new Movement(credit.date(), Movement.Kind.CREDIT_NOTE, List.of(credit.number()),
                                 credit.corrects(), credit.total().negate(), credit.place())),
-                        credit.paidBack().stream().map(payment -> paid(payment, Movement.Kind.PAID_BACK,
-                                Optional.of(credit.number()), payment.amount()))));
-        Stream<Movement> onAccount = account.onAccount().stream().map(
-                payment -> paid(payment, Movement.Kind.ON_ACCOUNT, Optional.empty(), payment.amount().negate()));
-        return Stream.of(invoices, credits, onAccount).flatMap(all -> all)
+                        credit.paidBack().stream().map(back -> new Movement(back.date(), Movement.Kind.PAID_BACK,
+                                List.of(credit.number()), back.reference(), back.amount(), back.place()))));
+        Stream<Movement> payments = account.payments().stream().map(payment -> paid(payment, day));
+        return Stream.of(invoices, credits, payments).flatMap(all -> all)
                 .sorted(Comparator.comparing(Movement::date).thenComparing(Movement::kind)).toList();
     }
 
-    private static Movement paid(Payment payment, Movement.Kind kind, Optional<String> number,
-            MonetaryAmount amount) {
-        return new Movement(payment.date(), kind, number, payment.reference(), amount, payment.place());
+    /** What it is for is told as it is known by the day, or of a later payment, on its own day. */
+    private static Movement paid(Payment payment, LocalDate day) {
+        LocalDate known = payment.date().isAfter(day) ? payment.date() : day;
+        List<String> numbers = payment.counting(known).map(Payment.Share::number).distinct().toList();
+        Movement.Kind paid = payment.onAccount(known).isPositive()
+                ? Movement.Kind.PART_ON_ACCOUNT
+                : Movement.Kind.PAYMENT;
+        return new Movement(payment.date(), numbers.isEmpty() ? Movement.Kind.ON_ACCOUNT : paid, numbers,
+                payment.reference(), payment.amount().negate(), payment.place());
     }
 }

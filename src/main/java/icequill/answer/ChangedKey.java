@@ -2,12 +2,15 @@ package icequill.answer;
 
 import icequill.files.yaml.Json;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.money.CurrencyUnit;
 import javax.money.Monetary;
 import tools.jackson.core.JacksonException;
 
@@ -21,9 +24,10 @@ public record ChangedKey(String key, Optional<String> before, Optional<String> a
 
     /** What was recorded of an entry as it was given; its keys are told as the entry's own. */
     private static final String DATA = "data";
-    /** What a paper comes to, in minor units of its currency. */
-    private static final String GROSS = "grossMinor";
+    /** Ends the names of amounts in minor units of the entry's currency. */
+    private static final String MINOR = "Minor";
     private static final String CURRENCY = "currency";
+    private static final Pattern MINOR_UNITS = Pattern.compile("-?[0-9]{1,18}");
     private static final String NOTHING = "(nothing)";
 
     /** Of two entries of the trail, as JSON; by key. What stands in a column and among what was given is told once. */
@@ -50,14 +54,27 @@ public record ChangedKey(String key, Optional<String> before, Optional<String> a
     private static Map<String, String> columns(Optional<String> json) {
         Map<String, Object> columns = new LinkedHashMap<>(map(json.orElse("")));
         columns.remove(DATA);
-        if (columns.get(CURRENCY) instanceof String currency && columns.get(GROSS) instanceof Number minor
-                && Monetary.isCurrencyAvailable(currency)) {
-            columns.remove(CURRENCY);
-            columns.remove(GROSS);
-            columns.put("gross", BigDecimal.valueOf(minor.longValue(),
-                    Monetary.getCurrency(currency).getDefaultFractionDigits()).toPlainString() + " " + currency);
+        Map<String, String> flat = flat(columns);
+        if (columns.get(CURRENCY) instanceof String currency && Monetary.isCurrencyAvailable(currency)
+                && flat.keySet().stream().anyMatch(key -> key.endsWith(MINOR))) {
+            flat.remove(CURRENCY);
+            return amounts(flat, Monetary.getCurrency(currency));
         }
-        return flat(columns);
+        return flat;
+    }
+
+    /** The same with amounts as people write them. */
+    private static Map<String, String> amounts(Map<String, String> flat, CurrencyUnit currency) {
+        Map<String, String> told = new LinkedHashMap<>();
+        flat.forEach((key, value) -> {
+            if (key.endsWith(MINOR) && MINOR_UNITS.matcher(value).matches()) {
+                told.put(key.substring(0, key.length() - MINOR.length()), new BigDecimal(new BigInteger(value),
+                        currency.getDefaultFractionDigits()).toPlainString() + " " + currency.getCurrencyCode());
+            } else {
+                told.put(key, value);
+            }
+        });
+        return told;
     }
 
     private static Map<String, String> given(Optional<String> json) {

@@ -13,6 +13,7 @@ public record EntryFlag(String name, String about) {
     public static final List<EntryFlag> CUSTOMER = of(Column.CUSTOMER);
     public static final List<EntryFlag> SITE = of(Column.SITE);
     public static final List<EntryFlag> MACHINE = of(Column.MACHINE);
+    public static final List<EntryFlag> PAYMENT = of(Column.PAYMENT);
 
     private static List<EntryFlag> of(List<Column> columns) {
         return columns.stream().map(column -> new EntryFlag(column.flag(), column.about())).toList();

@@ -183,7 +183,7 @@ record PaperAmounts(Language language, Sentences sentences) {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("date", line.movement().date().toString());
             one.put("kind", ConstantKey.of(line.movement().kind()));
-            line.movement().number().ifPresent(number -> one.put("number", number));
+            one.put("numbers", line.movement().numbers());
             one.put("amount", plain(line.movement().amount()));
             one.put("balance", plain(line.balance()));
             return one;

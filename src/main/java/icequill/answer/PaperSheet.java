@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -17,9 +18,10 @@ import java.util.stream.Stream;
  * @param details names and values, in order
  * @param credits that give it back, in whole or in part
  * @param amounts every amount of it, by name
+ * @param paid what became of it in money; empty for what asks for none
  */
 public record PaperSheet(BookedPaper paper, Map<String, String> details, List<BookedPaper> credits,
-        Map<String, Object> amounts) {
+        Map<String, Object> amounts, Optional<PaidSheet> paid) {
 
     public PaperSheet {
         details = new LinkedHashMap<>(details);
@@ -40,7 +42,7 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
         details.put("sha256", paper.pdfHash());
         details.put("seal", paper.seal());
         return new PaperSheet(BookedPaper.of(paper, open), details, open.papers().creditsOf(paper.number()).stream()
-                .map(credit -> BookedPaper.of(credit, open)).toList(), amounts(open, paper));
+                .map(credit -> BookedPaper.of(credit, open)).toList(), amounts(open, paper), PaidSheet.of(open, paper));
     }
 
     /** None where the paper's data cannot be read, which an audit tells. */
@@ -64,6 +66,7 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
         paper.json().forEach((name, value) -> rows.add(List.of(name, String.valueOf(value))));
         details.forEach((name, value) -> rows.add(List.of(name, value)));
         credits.forEach(credit -> rows.add(List.of("givenBackBy", credit.title())));
+        paid.ifPresent(money -> rows.addAll(money.rows()));
         return rows;
     }
 
@@ -71,6 +74,7 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
         Map<String, Object> view = new LinkedHashMap<>(paper.json());
         view.putAll(details);
         view.put("amounts", amounts);
+        paid.ifPresent(money -> view.putAll(money.json()));
         view.put("credits", credits.stream().map(BookedPaper::json).toList());
         return view;
     }

@@ -19,7 +19,7 @@ final class CommandList implements IHelpSectionRenderer {
                     List.of("price", "quote", "agreement", "renewal", "compare", "brushing", "fit",
                             "hindsight")),
             new Group("To plan work and record it", List.of("plan", "worksheet", "visit", "record")),
-            new Group("To bill", List.of("issue", "invoice", "credit", "statement", "reminder")),
+            new Group("To bill", List.of("issue", "invoice", "credit", "payment", "statement", "reminder")),
             new Group("To look things up", List.of("find", "show", "trail", "reprint")),
             new Group("To keep the shop's book",
                     List.of("customer", "site", "machine", "form", "import", "export", "rates", "audit",

@@ -20,6 +20,7 @@ import icequill.cli.book.TrailCommand;
 import icequill.cli.book.VisitCommand;
 import icequill.cli.entry.CustomerCommand;
 import icequill.cli.entry.MachineCommand;
+import icequill.cli.entry.PaymentCommand;
 import icequill.cli.entry.SiteCommand;
 import icequill.cli.paper.AgreementCommand;
 import icequill.cli.paper.BrushingCommand;
@@ -72,8 +73,8 @@ public final class Main implements Runnable {
             InvoiceCommand.class, CreditCommand.class, QuoteCommand.class, AgreementCommand.class, RenewalCommand.class,
             CompareCommand.class, FitCommand.class, HindsightCommand.class, RecordCommand.class, WorksheetCommand.class,
             PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
-            CustomerCommand.class, SiteCommand.class, MachineCommand.class, VisitCommand.class, IssueCommand.class,
-            FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
+            CustomerCommand.class, SiteCommand.class, MachineCommand.class, PaymentCommand.class,
+            VisitCommand.class, IssueCommand.class, FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
             AuditCommand.class, BackupCommand.class, RestoreCommand.class, ExportCommand.class, FormCommand.class,
             ImportCommand.class, DemoCommand.class, CommandLine.HelpCommand.class);
 

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.ledger.entries.Accounts;
 import icequill.ledger.entries.Entries;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.Papers;
@@ -11,12 +12,14 @@ import org.jdbi.v3.core.Handle;
 public sealed class Reading permits Transaction {
 
     private final Entries entries;
+    private final Accounts accounts;
     private final Papers papers;
     private final StoredRates rates;
     private final TrailSearch trail;
 
     Reading(Handle handle, PaperFiles files) {
         this.entries = new Entries(handle);
+        this.accounts = new Accounts(handle);
         this.papers = new Papers(handle, files);
         this.rates = new StoredRates(handle);
         this.trail = new TrailSearch(handle);
@@ -24,6 +27,10 @@ public sealed class Reading permits Transaction {
 
     public Entries entries() {
         return entries;
+    }
+
+    public Accounts accounts() {
+        return accounts;
     }
 
     public Papers papers() {

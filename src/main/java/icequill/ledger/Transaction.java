@@ -4,6 +4,7 @@ import icequill.files.pricing.RatesVersion;
 import icequill.ledger.care.FromPapers;
 import icequill.ledger.entries.Erasure;
 import icequill.ledger.entries.Merging;
+import icequill.ledger.entries.Receiving;
 import icequill.ledger.entries.Register;
 import icequill.ledger.papers.Adopting;
 import icequill.ledger.papers.Adoption;
@@ -25,6 +26,7 @@ import org.jdbi.v3.core.Handle;
 public final class Transaction extends Reading {
 
     private final Register register;
+    private final Receiving receiving;
     private final Merging merging;
     private final Erasure erasure;
     private final Issuing issuing;
@@ -36,7 +38,8 @@ public final class Transaction extends Reading {
         super(handle, files);
         this.fromPapers = reader -> new FromPapers(handle, files, reader, now, trail);
         this.register = new Register(handle, now, trail);
-        this.merging = new Merging(handle, trail);
+        this.receiving = new Receiving(handle, now, trail);
+        this.merging = new Merging(handle, now, trail);
         this.erasure = new Erasure(handle, now, trail);
         this.issuing = issuing;
         this.adopting = new Adopting(handle, trail);
@@ -45,6 +48,10 @@ public final class Transaction extends Reading {
 
     public Register register() {
         return register;
+    }
+
+    public Receiving receiving() {
+        return receiving;
     }
 
     public Merging merging() {

@@ -11,7 +11,6 @@ import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.request.PaperOptions;
 import icequill.shop.AccountLoader;
-import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.time.LocalDate;
@@ -54,7 +53,7 @@ public final class AccountOffice {
 
     private Checked<AccountSnapshot> account(FormName name, PaperOptions options) {
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AccountLoader(BookForms.shop(book)).of(name, options.date()));
+                .then(sound -> new AccountLoader(book).of(name, options.date()));
     }
 
     private static Language language(AccountSnapshot hand, PaperOptions options) {
@@ -62,7 +61,7 @@ public final class AccountOffice {
     }
 
     private Checked<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
-        String name = kind + "-" + hand.account().id() + "-" + options.date();
+        String name = kind + "-" + hand.customer() + "-" + options.date();
         return desk.write(paper, name, options.extras(), true).map(files -> WrittenPaper.of(files, paper,
                 hand.billTo().name(), hand.notices()));
     }

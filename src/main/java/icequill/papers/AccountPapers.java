@@ -61,12 +61,12 @@ public record AccountPapers(AccountSnapshot hand, Language language) {
         Claims claims = Claims.of(hand.standing(), terms);
         if (claims.asked().isZero()) {
             return Checked.faulty(new Problem(Code.NOT_ALLOWED,
-                    Place.ofFile("accounts/" + hand.account().id() + ".yaml"),
-                    "nothing is past due on " + day + " that may be asked for",
+                    Place.NOWHERE,
+                    "nothing of " + hand.customer() + " is past due on " + day + " that may be asked for",
                     "a reminder when an invoice is past due that is neither disputed nor covered by a credit"));
         }
         return Checked.sound(new Reminder(day, hand.shop(), language, hand.shop().paper(), hand.billTo(),
-                hand.vendorNumber(), level, hand.account().reminded().stream().filter(day::isAfter).sorted().toList(),
+                hand.vendorNumber(), level, hand.reminded().stream().filter(day::isAfter).sorted().toList(),
                 day.plusDays(hand.terms().payWithin()), claims,
                 terms.filter(late -> claims.onTop().isPositive())
                         .map(late -> new Reminder.Late(late.rate(), late.basis())),

@@ -1,59 +1,67 @@
 package icequill.shop;
 
-import icequill.account.AccountOf;
-import icequill.account.AccountOf.Holder;
+import icequill.account.Account;
+import icequill.account.AccountNotes;
 import icequill.account.AccountRules;
 import icequill.account.ReminderTerms;
 import icequill.account.Standing;
-import icequill.files.form.Form;
-import icequill.files.form.FormKind;
+import icequill.ledger.Reading;
 import icequill.papers.AccountSnapshot;
-import icequill.party.BillTo;
-import icequill.party.Language;
-import icequill.party.Site;
+import icequill.party.Shop;
 import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 
-/** Reads the accounts of customers. */
-public record AccountLoader(ShopFolder folder) {
+/** Works customers' accounts out of the book. */
+public record AccountLoader(ShopBook book) {
 
-    /** Reads one account; one report holds all that is wrong with it. */
-    public Checked<AccountSnapshot> of(FormName name, LocalDate day) {
+    /** The account of a customer as it stands at the end of a day; one report holds all that is wrong with it. */
+    public Checked<AccountSnapshot> of(FormName customer, LocalDate day) {
+        return switch (customer) {
+        case FormName.InBook(String id) -> of(id, day);
+        case FormName.InFile file -> Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.text()),
+                "an account is worked out of the book, not of a file",
+                "the id of a customer; --with " + file.text() + " lays the form of an account over the book"));
+        };
+    }
+
+    private Checked<AccountSnapshot> of(String customer, LocalDate day) {
+        ShopFolder folder = BookForms.shop(book);
+        return GlyphCheck.report(folder, new Problems()).or(() -> folder.shop().orElseThrow())
+                .then(shop -> book.read(open -> of(folder, shop, open, customer, day)));
+    }
+
+    private static Checked<AccountSnapshot> of(ShopFolder folder, Shop shop, Reading open, String customer,
+            LocalDate day) {
+        BookAccounts accounts = new BookAccounts(folder, open, shop.currency());
+        return accounts.payer(customer).then(payer -> accounts.of(payer, true))
+                .then(found -> sound(found.account()).or(() -> found))
+                .then(found -> BookForms.customer(open, found.payer()).then(payer -> payer.addressed().at(day)
+                        .map(Checked::sound)
+                        .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE,
+                                "nobody is billed for " + payer.name() + " on " + day,
+                                "a billTo that covers the day")))
+                        .map(billTo -> new AccountSnapshot(shop, billTo, payer.language(), payer.vendorNumber(),
+                                found.payer().id(), reminded(found.notes()), Standing.of(found.account(), day),
+                                terms(folder, found.notes()), found.apart()))));
+    }
+
+    private static Problems sound(Account account) {
         Problems problems = new Problems();
-        Optional<AccountSnapshot> hand = folder.form(name, List.of(FormKind.ACCOUNT))
-                .flatMap(form -> read(form, day, problems));
-        return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
+        problems.addAll(AccountRules.problems(account));
+        return problems;
     }
 
-    /**
-     * The account as far as it could be read; empty where something is missing, which was reported.
-     *
-     * @param problems those are added here that the folder itself cannot know
-     */
-    public Optional<AccountSnapshot> read(Form form, LocalDate day, Problems problems) {
-        return folder.account(form).flatMap(found -> switch (found.holder()) {
-        case Holder.Named named ->
-            hand(found, named.billTo(), named.language(), named.vendorNumber(), day);
-        case Holder.Site at -> folder.site(at.id(), at.place()).flatMap(site -> ofSite(found, site, day,
-                problems));
-        });
+    private static List<LocalDate> reminded(List<AccountNotes> notes) {
+        return notes.stream().flatMap(note -> note.reminded().stream()).toList();
     }
 
-    private Optional<AccountSnapshot> ofSite(AccountOf account, Site site, LocalDate day,
-            Problems problems) {
-        return problems.take(site.billTo(day)).flatMap(billTo -> hand(account, billTo,
-                site.customer().language(), site.customer().vendorNumber(), day));
-    }
-
-    /** An account that cannot be true has been reported, and is not worked out. */
-    private Optional<AccountSnapshot> hand(AccountOf account, BillTo billTo,
-            Optional<Language> language, Optional<String> vendorNumber, LocalDate day) {
-        ReminderTerms terms = account.late().map(folder.reminders()::with).orElseGet(folder::reminders);
-        return folder.shop().filter(shop -> AccountRules.problems(account.account()).isEmpty())
-                .map(shop -> new AccountSnapshot(shop, billTo, language, vendorNumber, account,
-                        Standing.of(account.account(), day), terms));
+    private static ReminderTerms terms(ShopFolder folder, List<AccountNotes> notes) {
+        return notes.stream().flatMap(note -> note.late().stream()).findFirst().map(folder.reminders()::with)
+                .orElseGet(folder::reminders);
     }
 }

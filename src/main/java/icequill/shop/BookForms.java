@@ -4,9 +4,11 @@ import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
 import icequill.ledger.Reading;
+import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
@@ -119,7 +121,9 @@ public final class BookForms implements FormSource {
             reading.entries().requests(kind.key()).stream().map(RequestEntry::id).toList();
         case PLANNED_VISIT -> reading.entries().plannedVisits().stream().map(VisitEntry::id).toList();
         case VISIT -> reading.entries().visits().stream().map(VisitEntry::id).toList();
-        case CREDIT, ACCOUNT -> List.of();
+        case ACCOUNT -> reading.accounts().accounts().stream().map(AccountEntry::customer).toList();
+        case PAYMENT -> reading.accounts().payments().stream().map(PaymentEntry::id).toList();
+        case CREDIT -> List.of();
         };
     }
 
@@ -133,7 +137,8 @@ public final class BookForms implements FormSource {
         case VISIT, PLANNED_VISIT -> reading.entries().visit(name).found()
                 .filter(entry -> entry.isPlanned() == (kind == FormKind.PLANNED_VISIT) && !entry.isForgotten())
                 .map(BookForms::form);
-        case CUSTOMER, SITE, CREDIT, ACCOUNT -> Optional.empty();
+        case ACCOUNT -> reading.accounts().account(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
+        case CUSTOMER, SITE, CREDIT, PAYMENT -> Optional.empty();
         };
     }
 
@@ -145,6 +150,11 @@ public final class BookForms implements FormSource {
     /** A request as a form. */
     public static Form form(RequestEntry entry) {
         return Form.stored(FormKind.of(entry.kind()).orElseThrow(), entry.id(), entry.data());
+    }
+
+    /** What is known of an account as a form. */
+    public static Form form(AccountEntry entry) {
+        return Form.stored(FormKind.ACCOUNT, entry.customer(), entry.data());
     }
 
     /** A visit as a form. */

@@ -1,6 +1,7 @@
 package icequill.shop;
 
-import icequill.account.AccountOf;
+import icequill.account.AccountNotes;
+import icequill.account.PaymentRequest;
 import icequill.account.ReminderTerms;
 import icequill.agreement.Earning;
 import icequill.agreement.NoticeRules;
@@ -10,6 +11,7 @@ import icequill.files.form.BrushingReader;
 import icequill.files.form.CreditReader;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
+import icequill.files.form.PaymentReader;
 import icequill.files.form.PlanRequestReader;
 import icequill.files.form.SiteHistoryReader;
 import icequill.files.form.SiteReader;
@@ -47,6 +49,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -335,11 +338,21 @@ public final class ShopFolder {
                 .flatMap(fields -> settings.shop().flatMap(found -> BrushingReader.read(fields, found)));
     }
 
-    /** Reads a customer's account, empty also while the shop has problems. */
-    public Optional<AccountOf> account(Form form) {
+    /** Reads what is known of a customer's account, empty also while the shop has problems. */
+    public Optional<AccountNotes> account(Form form) {
         return fields(form, FormKind.ACCOUNT)
-                .flatMap(fields -> settings.shop()
-                        .flatMap(found -> new AccountReader(fields, found).read(form.id())));
+                .flatMap(fields -> settings.shop().flatMap(found -> new AccountReader(fields, found).read()));
+    }
+
+    /** The form of a customer's account: one that was given, else the book's. */
+    Optional<Form> accountForm(String customer, Supplier<Optional<Form>> stored) {
+        return given(FormKind.ACCOUNT, customer).or(stored);
+    }
+
+    /** Reads a payment, empty also while the shop has problems. */
+    public Optional<PaymentRequest> payment(Form form) {
+        return fields(form, FormKind.PAYMENT)
+                .flatMap(fields -> settings.shop().flatMap(found -> new PaymentReader(fields, found).read()));
     }
 
     private Optional<Fields> fields(Form form, FormKind kind) {

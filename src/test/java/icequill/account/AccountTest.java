@@ -91,8 +91,9 @@ class AccountTest {
     @Test
     void standing_paymentsAndCredits_openAndBalanceAgree() {
         Account account = new Account(USD,
-                List.of(invoice("A", 40, "1000", payment(35, "300"), payment(-1, "100")), invoice("B", -20, "80")),
-                List.of(credit("C", 30, "200", "A", payment(10, "50"))), List.of(payment(2, "15"), payment(-2, "7")));
+                List.of(invoice("A", 40, "1000"), invoice("B", -20, "80")),
+                List.of(credit("C", 30, "200", "A", back(10, "50"))),
+                List.of(paid("A", 35, "300"), paid("A", -1, "100"), payment(2, "15"), payment(-2, "7")));
 
         Standing standing = Standing.of(account, DAY);
 
@@ -111,8 +112,9 @@ class AccountTest {
     /** Two credit notes for one invoice that is paid in part: the earlier goes first, what is left of the later stays. */
     @Test
     void standing_creditsAboveWhatIsOpen_restStaysACredit() {
-        Standing standing = Standing.of(new Account(USD, List.of(invoice("A", 40, "100", payment(35, "30"))),
-                List.of(credit("late", 5, "40", "A"), credit("early", 9, "50", "A")), List.of()), DAY);
+        Standing standing = Standing.of(new Account(USD, List.of(invoice("A", 40, "100")),
+                List.of(credit("late", 5, "40", "A"), credit("early", 9, "50", "A")), List.of(paid("A", 35, "30"))),
+                DAY);
 
         assertThat(standing.owed()).isEmpty();
         assertThat(standing.credits()).extracting(open -> open.number().orElseThrow() + " "
@@ -164,12 +166,12 @@ class AccountTest {
     @Test
     void problems_whatCannotBe_eachWithItsPlace() {
         Account account = new Account(USD,
-                List.of(invoice("A", 40, "100", payment(30, "60"), payment(20, "41")), invoice("A", 30, "1"),
+                List.of(invoice("A", 40, "100"), invoice("A", 30, "200"),
                         disputed(invoice("B", 20, "10"), Optional.of(usd("11"))),
                         new Invoiced("D", DAY, DAY.minusDays(1), usd("5"), Optional.empty(), Optional.empty(),
-                                List.of(),
                                 Optional.empty(), Place.NOWHERE)),
-                List.of(credit("C", 100, "101", "A", payment(101, "102")), credit("E", 1, "1", "AA")), List.of());
+                List.of(credit("C", 100, "101", "A", back(101, "102")), credit("E", 1, "1", "AA")),
+                List.of(paid("A", 30, "60"), paid("A", 20, "41")));
 
         assertThat(AccountRules.problems(account)).extracting(Problem::message).containsExactly(
                 "the number \"A\" stands at  already", "the payments: 101.00, more than 100.00",
@@ -181,8 +183,9 @@ class AccountTest {
 
     @Test
     void problems_paidToTheCent_none() {
-        assertThat(AccountRules.problems(new Account(USD, List.of(invoice("A", 40, "100", payment(30, "100"))),
-                List.of(credit("C", 9, "100", "A", payment(9, "100"))), List.of(payment(1, "5")))))
+        assertThat(AccountRules.problems(new Account(USD, List.of(invoice("A", 40, "100")),
+                List.of(credit("C", 9, "100", "A", back(9, "100"))),
+                List.of(paid("A", 30, "100"), payment(1, "5")))))
                 .isEmpty();
     }
 
@@ -205,26 +208,35 @@ class AccountTest {
     }
 
     /** Dated 30 days before it was due. */
-    private static Invoiced invoice(String number, int daysLate, String total, Payment... payments) {
+    private static Invoiced invoice(String number, int daysLate, String total) {
         LocalDate due = DAY.minusDays(daysLate);
         return new Invoiced(number, due.minusDays(30), due, usd(total), Optional.empty(), Optional.empty(),
-                List.of(payments),
                 Optional.empty(), Place.NOWHERE);
     }
 
     private static Invoiced disputed(Invoiced invoice, Optional<MonetaryAmount> amount) {
         return new Invoiced(invoice.number(), invoice.date(), invoice.due(), invoice.total(), Optional.empty(),
-                Optional.empty(), invoice.payments(), Optional.of(new Invoiced.Dispute("late", amount, Place.NOWHERE)),
+                Optional.empty(), Optional.of(new Invoiced.Dispute("late", amount, Place.NOWHERE)),
                 Place.NOWHERE);
     }
 
-    private static Credited credit(String number, int daysAgo, String total, String corrects, Payment... paidBack) {
+    private static Credited credit(String number, int daysAgo, String total, String corrects, PaidBack... paidBack) {
         return new Credited(number, DAY.minusDays(daysAgo), usd(total), Optional.of(corrects), List.of(paidBack),
                 Place.NOWHERE);
     }
 
     private static Payment payment(int daysAgo, String amount) {
-        return new Payment(DAY.minusDays(daysAgo), usd(amount), Optional.empty(), Place.NOWHERE);
+        return new Payment(DAY.minusDays(daysAgo), usd(amount), Optional.empty(), List.of(), Place.NOWHERE);
+    }
+
+    private static Payment paid(String invoice, int daysAgo, String amount) {
+        LocalDate day = DAY.minusDays(daysAgo);
+        return new Payment(day, usd(amount), Optional.empty(),
+                List.of(new Payment.Share(invoice, day, usd(amount))), Place.NOWHERE);
+    }
+
+    private static PaidBack back(int daysAgo, String amount) {
+        return new PaidBack(DAY.minusDays(daysAgo), usd(amount), Optional.empty(), Place.NOWHERE);
     }
 
     private static MonetaryAmount usd(String number) {

@@ -250,23 +250,6 @@ public class CommandsTest {
         assertThat(json(words).path("amounts").at(path).asString()).isEqualTo(amount);
     }
 
-    /** What a statement says is owed, it shows by invoice, by age and by movement. */
-    @Test
-    void json_ofAccounts_addsUp() {
-        JsonNode statement = json("statement", file("accounts/fernhill-hotels.yaml"), "--date", "2026-08-31")
-                .path("amounts");
-        JsonNode reminder = json("reminder", file("accounts/fernhill-hotels.yaml"), "--date", "2026-08-31")
-                .path("amounts");
-
-        BigDecimal balance = new BigDecimal(statement.path("balance").asString());
-        assertThat(balance).isPositive().isEqualByComparingTo(
-                sum(statement.path("owed"), "open").add(sum(statement.path("credits"), "open")));
-        assertThat(new BigDecimal(statement.path("broughtForward").asString())
-                .add(sum(statement.path("movements"), "amount"))).isEqualByComparingTo(balance);
-        assertThat(new BigDecimal(reminder.path("asked").asString())).isPositive()
-                .isEqualByComparingTo(sum(reminder.path("claims"), "asked"));
-    }
-
     @Test
     void price_json_hasTheRemarksOfThePaper() {
         JsonNode price = json("price", visit("late-call"));
@@ -279,7 +262,6 @@ public class CommandsTest {
     @CsvSource(delimiter = '|', value = {
             "agreement agreements/mercado-del-mar.yaml --date 2026-05-20 | --lang en --date 2026-05-20 | 2026-05-20-en",
             "agreement agreements/hotel-fernhill.yaml --date 2026-05-20 | --date 2026-05-21 | 2026-05-21-en",
-            "statement accounts/mercado-del-mar.yaml --date 2026-08-31 | --lang en --date 2026-08-31 | 2026-08-31-en",
             "record visits/over-midnight-hotel.yaml --date 2026-05-20 | --date 2026-05-21 | 2026-05-21-en",
             "invoice visits/holiday-call-mercado.yaml --date 2026-05-20 | --lang en --date 2026-05-20 | 2026-05-20-en"})
     void paperOfAnotherDayOrLanguage_isNotReplaced(String first, String other, String added) throws IOException {

@@ -1,10 +1,13 @@
 package icequill.ledger;
 
+import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.Register;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
+import icequill.money.Amounts;
 import icequill.party.Acceptance;
 import icequill.party.Address;
 import icequill.party.BillTo;
@@ -17,11 +20,14 @@ import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Checked;
 import icequill.problem.Place;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.money.CurrencyUnit;
+import javax.money.Monetary;
 
 /** Invented customers, sites, machines and a visit to enter into a book. */
 public final class Entered {
@@ -29,6 +35,8 @@ public final class Entered {
     public static final Address LANE = new Address(List.of("4 Crumb Lane", "Rear door"), "Millbrook", "NY", "12545",
             "US");
     public static final Address OFFICE = new Address(List.of("88 Quarry Road"), "Fernhill", "NY", "12501", "US");
+
+    private static final CurrencyUnit USD = Monetary.getCurrency("USD");
 
     private Entered() {
     }
@@ -74,6 +82,19 @@ public final class Entered {
                     .then(done -> register.add(machine())).then(done -> register.record(visit()))
                     .then(done -> Checked.sound(true));
         }).orElseThrow();
+    }
+
+    /** A payment of the group for a bill from before the book, and one that was withdrawn. */
+    public static void paid(Book book) {
+        LocalDate day = LocalDate.of(2026, 5, 14);
+        PaymentEntry payment = new PaymentEntry("may", "oven-group", day, Amounts.of(BigDecimal.TEN, USD), "CHECK", false,
+                Optional.of("check 2207"), List.of(new PaymentEntry.Share("A-1", day, Amounts.of(BigDecimal.ONE, USD))));
+        PaymentEntry slip = new PaymentEntry("slip", "oven-group", day, Amounts.of(BigDecimal.TWO, USD), "CASH", false,
+                Optional.empty(), List.of());
+        book.write(open -> open.receiving()
+                .note(new AccountEntry("oven-group", "{\"invoices\":[{\"number\":\"A-1\"}]}"))
+                .then(noted -> open.receiving().record(payment)).then(done -> open.receiving().record(slip))
+                .then(done -> open.receiving().withdraw(slip, "twice"))).orElseThrow();
     }
 
     /** The group, which may take so many days to pay. */

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -79,6 +80,11 @@ class HaltTest {
             assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
             assertThat(Books.issue(book, 5).orElseThrow().number()).isEqualTo("INV-2026-0000" + (stored ? 4 : 2));
         }
+    }
+
+    @Test
+    void killedWhileNotingPayments_eachIsWholeOrNotThere() throws Exception {
+        KillRuns.main(new String[]{"work", "2", "17", "PAY"});
     }
 
     /** The kill signal that no process can catch. */

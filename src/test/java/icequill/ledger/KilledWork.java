@@ -1,6 +1,8 @@
 package icequill.ledger;
 
+import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.Register;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
@@ -9,8 +11,10 @@ import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
+import icequill.money.Amounts;
 import icequill.problem.Checked;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +22,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.money.Monetary;
+import javax.money.MonetaryAmount;
 
 /** What a process does over and over in a book until it is killed, and how to see that all it told of is there. */
 enum KilledWork {
@@ -105,6 +111,39 @@ enum KilledWork {
             return customers % IMPORTED == 0 && customers >= told.size() * IMPORTED;
         }
     },
+    /** A payment with two shares, then what is left of it for a third bill. */
+    PAY {
+        @Override
+        String once(Book book, BookPlace place, String name, int seed) {
+            book.write(open -> open.entries().customer(PAYER).found().isPresent()
+                    ? Checked.sound(true)
+                    : open.register().add(customer(PAYER))
+                            .then(added -> open.receiving().note(new AccountEntry(PAYER, "{\"invoices\":[{\"number\":"
+                                    + "\"A\"},{\"number\":\"B\"},{\"number\":\"C\"}]}")))
+                            .map(noted -> true))
+                    .orElseThrow();
+            LocalDate day = LocalDate.of(2026, 5, 14);
+            PaymentEntry payment = book.write(open -> open.receiving().record(new PaymentEntry(name, PAYER, day,
+                    usd(600), "CHECK", false, Optional.of("check " + seed), List.of(
+                            new PaymentEntry.Share("A", day, usd(100)), new PaymentEntry.Share("B", day, usd(200))))))
+                    .orElseThrow();
+            book.write(open -> Checked.sound(open.receiving().allot(payment,
+                    List.of(new PaymentEntry.Share("C", day, usd(300)))))).orElseThrow();
+            return name;
+        }
+
+        @Override
+        boolean isWell(Book book, BookPlace place, List<String> told) {
+            List<PaymentEntry> all = Books.read(book, open -> open.accounts().payments());
+            return all.stream().allMatch(payment -> payment.shares().size() == 2 || payment.shares().size() == 3)
+                    && all.stream().filter(payment -> payment.shares().size() == 3).map(PaymentEntry::id).toList()
+                            .containsAll(told);
+        }
+
+        private MonetaryAmount usd(int number) {
+            return Amounts.of(BigDecimal.valueOf(number), Monetary.getCurrency("USD"));
+        }
+    },
     FORGET {
         @Override
         String once(Book book, BookPlace place, String name, int seed) {
@@ -145,6 +184,7 @@ enum KilledWork {
     private static final Series CREDITS = new Series(PaperKind.CREDIT_NOTE, "", 2026);
     private static final String ENDING = ".backup";
     private static final int IMPORTED = 50;
+    private static final String PAYER = "payer";
 
     /**
      * Does it once, and returns what may be told of it.

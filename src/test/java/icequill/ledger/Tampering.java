@@ -19,7 +19,9 @@ public final class Tampering {
             "paper_backdated_never_changes", "paper_backdated_never_goes", "trail_never_changes", "trail_never_goes",
             "trail_value_never_changes", "trail_value_only_forgotten", "rates_version_never_changes",
             "rates_version_never_goes", "rates_file_never_changes", "rates_file_never_goes",
-            "rates_adopted_never_changes", "rates_adopted_never_goes");
+            "rates_adopted_never_changes", "rates_adopted_never_goes", "payment_never_changes", "payment_never_goes",
+            "payment_share_never_changes", "payment_share_never_goes", "payment_withdrawn_never_changes",
+            "payment_withdrawn_never_goes");
 
     private Tampering() {
     }
@@ -71,6 +73,8 @@ public final class Tampering {
             handle.execute("DROP TRIGGER trail_never_changes ON trail");
             handle.execute("DROP TRIGGER trail_value_never_changes ON trail_value");
             handle.execute("DROP TRIGGER trail_value_only_forgotten ON trail_value");
+            handle.execute("DROP TRIGGER payment_never_changes ON payment");
+            handle.execute("DROP TRIGGER payment_share_never_changes ON payment_share");
         }
         }
     }

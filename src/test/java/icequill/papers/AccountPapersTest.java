@@ -9,6 +9,7 @@ import icequill.document.Reminder;
 import icequill.document.Reminder.Level;
 import icequill.document.Statement;
 import icequill.money.Amounts;
+import icequill.office.AccountOffice;
 import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
@@ -18,9 +19,12 @@ import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AccountLoader;
 import icequill.shop.FormName;
+import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +48,13 @@ class AccountPapersTest {
     private Path folder = Path.of("");
 
     @BeforeEach
-    void shop() {
+    void shop() throws IOException {
         folder = temporary.resolve("shop");
-        DemoShop.files(folder);
+        DemoShop.in(folder);
+        for (String name : List.of(HOTEL, MARKET)) {
+            Files.copy(Path.of("src/test/resources/accounts/" + name + ".yaml"),
+                    folder.resolve("accounts/" + name + ".yaml"), StandardCopyOption.REPLACE_EXISTING);
+        }
     }
 
     /**
@@ -140,19 +148,17 @@ class AccountPapersTest {
     @Test
     void statement_laterPayment_leftOutAndSaid() {
         LocalDate day = LocalDate.of(2026, 7, 1);
-        Path file = folder.resolve("accounts/" + HOTEL + ".yaml");
 
-        WrittenPaper written = DemoShop.office(folder).accounts()
-                .statement(FormName.file(file), options(day), Optional.empty())
+        WrittenPaper written = office(HOTEL).statement(new FormName.InBook(HOTEL), options(day), Optional.empty())
                 .orElseThrow();
         String html = html(papers(HOTEL, day, Language.ENGLISH).statement(Optional.empty()));
 
         assertThat(written.name()).isEqualTo("statement-fernhill-hotels-2026-07-01");
         assertThat(written.notices()).extracting(Problem::text).hasSize(3).first().asString()
-                .isEqualTo("accounts/fernhill-hotels.yaml:31: invoices[3].payments[0]: -646.86 dated 2026-07-02 is "
+                .isEqualTo("accounts/fernhill-hotels.yaml:28: invoices[3].payments[0]: -646.86 dated 2026-07-02 is "
                         + "left out (up to 2026-07-01)");
         assertThat(html)
-                .contains("Dated later and so not counted here: Payment for invoice INV-2026-00008, July 2, 2026, "
+                .contains("Dated later and so not counted here: Payment for INV-2026-00008, July 2, 2026, "
                         + "−646.86; Invoice 2026-0093");
     }
 
@@ -162,64 +168,43 @@ class AccountPapersTest {
                 .reminder(Level.FIRST);
 
         assertThat(reminder.problems()).extracting(Problem::text).singleElement().asString()
-                .startsWith("accounts/mercado-del-mar.yaml: nothing is past due on 2026-04-26");
+                .startsWith("nothing of mercado-del-mar is past due on 2026-04-26");
     }
 
-    /** A customer who owes for several sites is named in the file itself. */
     @Test
-    void statement_namedCustomer_inHisLanguage() throws IOException {
-        Path file = folder.resolve("accounts/" + MARKET + ".yaml");
-        Files.writeString(file, Files.readString(file).replace("site: mercado-del-mar",
-                "billTo: {name: Grupo Mar, address: {street: [1 Quay], city: Alderton, postalCode: \"10999\", "
-                        + "country: US}}\nlanguage: es\nvendorNumber: V-1"));
-
-        AccountSnapshot hand = new AccountLoader(DemoShop.read(folder)).of(FormName.file(file), DAY).orElseThrow();
-
-        assertThat(hand.billTo().name()).isEqualTo("Grupo Mar");
-        assertThat(hand.language()).contains(Language.SPANISH);
-        assertThat(hand.vendorNumber()).contains("V-1");
+    void statement_ofAFile_saysHowToLayItOverTheBook() {
+        assertThat(office(HOTEL).statement(FormName.file(Path.of("hotel.yaml")), options(DAY), Optional.empty())
+                .problems()).extracting(Problem::text).containsExactly(
+                        "hotel.yaml: an account is worked out of the book, not of a file (the id of a customer;"
+                                + " --with hotel.yaml lays the form of an account over the book)");
     }
 
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', value = {
-            "amount: 500.00 | amount: 1102.83 | OUT_OF_RANGE :9 | the payments: 1102.83, more than 1102.82 (at most what it comes to; put the rest under onAccount)",
-            "amount: 500.00 | amount: 500.001 | OUT_OF_RANGE :15 | finer than USD is paid",
-            "amount: 500.00 | amount: -1 | OUT_OF_RANGE :15 | from 0 to 1000000",
-            "number: INV-2026-00015 | number: INV-2026-00012 | DUPLICATE_NAME :16 | stands at accounts/mercado-del-mar.yaml:9 already",
-            "site: mercado-del-mar | site: mercado-del-mal | UNKNOWN_NAME :5 | did you mean \"mercado-del-mar\"?",
-            "site: mercado-del-mar | language: es | MISSING :3 | neither a site nor a billTo",
-            "site: mercado-del-mar | sitte: mercado-del-mar | UNKNOWN_KEY :5 | did you mean \"site\"?",
-            "currency: USD | currency: EUR | NOT_ALLOWED :6 | the account is in EUR, the shop's invoices are in USD",
-            "due: 2026-07-23 | due: 2026-07-07 | WRONG_ORDER :16 | due on 2026-07-07, but dated 2026-07-08",
-            "date: 2026-06-30 | date: 2026-06-31 | NOT_ALLOWED :15 | there is no day 2026-06-31",
-            "rate: 12 | rate: 16.5 | OUT_OF_RANGE :19 | a rate of 16.5 %, above its cap (at most the cap of 16 %)",
-            "rate: 12 | rate: 101 | OUT_OF_RANGE :19 | from 0 to 100",
-            "cap: 16 | graceDay: 4 | UNKNOWN_KEY :20 | did you mean \"graceDays\"?"})
+            "amount: 500.00 | amount: 1102.83 | OUT_OF_RANGE :8 | the payments: 1102.83, more than 1102.82",
+            "amount: 500.00 | amount: 500.001 | OUT_OF_RANGE :14 | finer than USD is paid",
+            "amount: 500.00 | amount: -1 | OUT_OF_RANGE :14 | from 0 to 1000000",
+            "number: INV-2026-00015 | number: INV-2026-00012 | DUPLICATE_NAME :15 | stands at accounts/mercado-del-mar.yaml:8 already",
+            "form: account | form: account~site: mercado-del-mar | UNKNOWN_KEY :5 | site",
+            "currency: USD | currency: EUR | NOT_ALLOWED :5 | it is in EUR, the shop's bills are in USD",
+            "due: 2026-07-23 | due: 2026-07-07 | WRONG_ORDER :15 | due on 2026-07-07, but dated 2026-07-08",
+            "date: 2026-06-30 | date: 2026-06-31 | NOT_ALLOWED :14 | there is no day 2026-06-31",
+            "rate: 12 | rate: 16.5 | OUT_OF_RANGE :18 | a rate of 16.5 %, above its cap (at most the cap of 16 %)",
+            "rate: 12 | rate: 101 | OUT_OF_RANGE :18 | from 0 to 100",
+            "cap: 16 | graceDay: 4 | UNKNOWN_KEY :19 | did you mean \"graceDays\"?"})
     void account_wrongInput_aProblemWithItsPlace(String right, String wrong, String where, String message)
             throws IOException {
         Path file = folder.resolve("accounts/" + MARKET + ".yaml");
-        Files.writeString(file, Files.readString(file).replace(right, wrong));
+        Files.writeString(file, Files.readString(file).replace(right, wrong.replace('~', '\n')));
 
-        List<Problem> problems = DemoShop.office(folder).accounts()
-                .statement(FormName.file(file), options(DAY), Optional.empty())
+        List<Problem> problems = office(MARKET).statement(new FormName.InBook(MARKET), options(DAY), Optional.empty())
                 .problems();
 
         assertThat(problems).as(problems.toString())
                 .anyMatch(problem -> (problem.code() + " " + problem.place().reference())
                         .equals(where.replace(":", "accounts/mercado-del-mar.yaml:"))
                         && problem.text().contains(message));
-        assertThat(folder.resolve("papers")).doesNotExist();
-    }
-
-    /** That the right key is missing is no second problem. */
-    @Test
-    void account_misspelledSite_oneProblem() throws IOException {
-        Path file = folder.resolve("accounts/" + MARKET + ".yaml");
-        Files.writeString(file, Files.readString(file).replace("site: m", "sitte: m"));
-
-        assertThat(
-                DemoShop.office(folder).accounts().reminder(FormName.file(file), options(DAY), Level.FIRST).problems())
-                .hasSize(1);
+        assertThat(folder.resolve("papers/statement-" + MARKET + "-" + DAY + ".pdf")).doesNotExist();
     }
 
     private String html(Paper paper) {
@@ -230,9 +215,17 @@ class AccountPapersTest {
         return new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE);
     }
 
+    private AccountOffice office(String name) {
+        return AccountOffice.of(book(name));
+    }
+
+    /** The book of a shop that has issued nothing, with the form of an account laid over it. */
+    private ShopBook book(String name) {
+        return ShopBook.of(folder, Clock.systemUTC()).with(List.of(folder.resolve("accounts/" + name + ".yaml")));
+    }
+
     private AccountPapers papers(String name, LocalDate day, Language language) {
-        return new AccountPapers(new AccountLoader(DemoShop.read(folder))
-                .of(FormName.file(folder.resolve("accounts/" + name + ".yaml")), day).orElseThrow(),
+        return new AccountPapers(new AccountLoader(book(name)).of(new FormName.InBook(name), day).orElseThrow(),
                 language);
     }
 }

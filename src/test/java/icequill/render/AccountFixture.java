@@ -7,6 +7,7 @@ import icequill.account.Credited;
 import icequill.account.Invoiced;
 import icequill.account.LateTerms;
 import icequill.account.Movement;
+import icequill.account.PaidBack;
 import icequill.account.Payment;
 import icequill.account.Standing;
 import icequill.document.Invoice;
@@ -21,12 +22,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** Papers about the account of an invoice fixture's customer, with everything that they can say. */
 public record AccountFixture(Invoice billed, int lines) {
 
     private static final LocalDate DAY = LocalDate.of(2026, 8, 31);
+    private static final Optional<String> CHECK = Optional.of("check & 2207");
 
     /** As many invoices past due as the fixture has lines. */
     public Statement statement() {
@@ -58,34 +61,35 @@ public record AccountFixture(Invoice billed, int lines) {
     private Account account() {
         List<Invoiced> invoices = new ArrayList<>();
         for (int i = 1; i <= lines; i++) {
-            invoices.add(invoiced("2026-1" + i, DAY.minusDays(i), Optional.empty(), List.of()));
+            invoices.add(invoiced("2026-1" + i, DAY.minusDays(i), Optional.empty()));
         }
-        invoices.add(invoiced("2026-0131", DAY.plusDays(28), Optional.empty(), List.of()));
-        invoices.add(invoiced("2026-0108", DAY.minusDays(68), dispute(Optional.of(amount("400"))), List.of()));
-        invoices.add(invoiced("2026-0109", DAY.minusDays(69), dispute(Optional.empty()), List.of()));
-        invoices.add(invoiced("2026-0031", DAY.minusDays(100), Optional.empty(),
-                List.of(payment(DAY.minusDays(70), "300"), payment(DAY.plusDays(3), "100"))));
+        invoices.add(invoiced("2026-0131", DAY.plusDays(28), Optional.empty()));
+        invoices.add(invoiced("2026-0108", DAY.minusDays(68), dispute(Optional.of(amount("400")))));
+        invoices.add(invoiced("2026-0109", DAY.minusDays(69), dispute(Optional.empty())));
+        invoices.add(invoiced("2026-0031", DAY.minusDays(100), Optional.empty()));
         Credited credit = new Credited("C-2026-0044", DAY.minusDays(60), amount("200"), Optional.of("2026-0108"),
-                List.of(payment(DAY.minusDays(50), "50")), Place.NOWHERE);
+                List.of(new PaidBack(DAY.minusDays(50), amount("50"), CHECK, Place.NOWHERE)), Place.NOWHERE);
         Credited open = new Credited("C-2026-0045", DAY.minusDays(20), amount("90"), Optional.empty(), List.of(),
                 Place.NOWHERE);
         return new Account(billed.shop().currency(), invoices, List.of(credit, open),
-                List.of(payment(DAY.minusDays(9), "40")));
+                List.of(payment(DAY.minusDays(70), "300", "2026-0031"), payment(DAY.plusDays(3), "100", "2026-0031"),
+                        payment(DAY.minusDays(9), "40")));
     }
 
     private static Optional<Invoiced.Dispute> dispute(Optional<MonetaryAmount> amount) {
         return Optional.of(new Invoiced.Dispute("Night <rate>.", amount, Place.NOWHERE));
     }
 
-    private Invoiced invoiced(String number, LocalDate due, Optional<Invoiced.Dispute> dispute,
-            List<Payment> payments) {
+    private Invoiced invoiced(String number, LocalDate due, Optional<Invoiced.Dispute> dispute) {
         return new Invoiced(number, due.minusDays(30), due, amount("1300"), Optional.of("PO-9"),
-                Optional.of("04" + number.length()), payments, dispute,
+                Optional.of("04" + number.length()), dispute,
                 Place.NOWHERE);
     }
 
-    private Payment payment(LocalDate date, String amount) {
-        return new Payment(date, amount(amount), Optional.of("check & 2207"), Place.NOWHERE);
+    private Payment payment(LocalDate date, String amount, String... invoices) {
+        return new Payment(date, amount(amount), CHECK,
+                Stream.of(invoices).map(number -> new Payment.Share(number, date, amount(amount))).toList(),
+                Place.NOWHERE);
     }
 
     private MonetaryAmount amount(String number) {

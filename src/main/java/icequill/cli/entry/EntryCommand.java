@@ -2,12 +2,15 @@ package icequill.cli.entry;
 
 import icequill.answer.EntrySheet;
 import icequill.answer.Listing;
+import icequill.answer.PaymentSheet;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.Table;
+import icequill.office.billing.PaymentOffice;
 import icequill.office.register.RegisterLists;
 import icequill.office.register.RegisterOffice;
 import icequill.problem.Checked;
 import java.time.Clock;
+import java.util.Map;
 
 /** What all commands share on customers, sites and machines. */
 public abstract class EntryCommand extends BookCommand {
@@ -22,6 +25,14 @@ public abstract class EntryCommand extends BookCommand {
 
     final RegisterLists lists() {
         return RegisterLists.of(folder(), clock());
+    }
+
+    final PaymentOffice payments() {
+        return PaymentOffice.of(folder(), clock());
+    }
+
+    final int showPayment(Checked<PaymentSheet> payment) {
+        return show(payment, sheet -> Map.of("payment", sheet.json()), sheet -> sheet.lines().forEach(this::print));
     }
 
     final int stored(Checked<EntrySheet> entry) {

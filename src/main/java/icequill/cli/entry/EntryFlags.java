@@ -36,6 +36,13 @@ abstract class EntryFlags implements IModelTransformer {
         }
     }
 
+    static final class OfPayment extends EntryFlags {
+
+        OfPayment() {
+            super(EntryFlag.PAYMENT);
+        }
+    }
+
     @Override
     public CommandSpec transform(CommandSpec spec) {
         flags.forEach(flag -> spec.addOption(OptionSpec.builder(flag.name()).paramLabel("TEXT").type(String.class)

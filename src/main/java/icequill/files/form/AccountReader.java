@@ -1,29 +1,25 @@
 package icequill.files.form;
 
 import icequill.account.Account;
-import icequill.account.AccountOf;
-import icequill.account.AccountOf.Holder;
-import icequill.account.AccountRules;
+import icequill.account.AccountNotes;
+import icequill.account.AccountNotes.Disputed;
 import icequill.account.Credited;
 import icequill.account.Invoiced;
+import icequill.account.PaidBack;
 import icequill.account.Payment;
 import icequill.files.pricing.Prices;
 import icequill.files.yaml.Fields;
-import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.problem.Code;
-import icequill.problem.Problem;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** Makes a customer's account from its file. */
+/** Makes what is known of a customer's account from its form. Whether the bills can be true is looked at beside those of the book. */
 public final class AccountReader {
-
-    private static final String ONE_OF_THEM = "one of them: whose account it is";
 
     private final Fields fields;
     private final CurrencyUnit currency;
@@ -33,77 +29,64 @@ public final class AccountReader {
         this.currency = shop.currency();
     }
 
-    /** Empty when something needed is missing or wrong, or cannot be true, which is then reported. */
-    public Optional<AccountOf> read(String id) {
-        Optional<Holder> holder = holder();
-        Account account = new Account(currency, all(fields, "invoices", this::invoiced),
-                all(fields, "creditNotes", this::credited), payments(fields, "onAccount"));
-        fields.problems().addAll(AccountRules.problems(account));
-        Optional<AccountOf> whole = holder.map(found -> new AccountOf(id, found, account,
+    /** Empty where it is in another currency, which is then reported. */
+    public Optional<AccountNotes> read() {
+        List<Payment> payments = Stream.concat(fields.children("invoices").stream().flatMap(this::paid),
+                all(fields, "onAccount", this::onAccount).stream()).toList();
+        AccountNotes notes = new AccountNotes(
+                new Account(currency, all(fields, "invoices", this::invoiced),
+                        all(fields, "creditNotes", this::credited), payments),
+                all(fields, "disputed", this::disputed),
                 fields.child("latePayment").flatMap(terms -> RemindersReader.late(terms, currency)),
-                all(fields, "reminders", entry -> entry.day("date"))));
-        return isInShopsCurrency() ? whole : Optional.empty();
+                all(fields, "reminders", entry -> entry.day("date")));
+        return isInShopsCurrency(fields, currency) ? Optional.of(notes) : Optional.empty();
     }
 
-    private boolean isInShopsCurrency() {
+    /** Whether what is said of a currency is the shop's; else that is reported. */
+    static boolean isInShopsCurrency(Fields fields, CurrencyUnit currency) {
         String code = currency.getCurrencyCode();
         Optional<String> other = fields.text("currency").filter(found -> !found.equals(code));
         other.ifPresent(found -> fields.problems().add(Code.NOT_ALLOWED, fields.place("currency"),
-                "the account is in " + found + ", the shop's invoices are in " + code,
-                "an account for each currency, in a shop folder of that currency"));
+                "it is in " + found + ", the shop's bills are in " + code, code));
         return other.isEmpty();
-    }
-
-    private Optional<Holder> holder() {
-        boolean bySite = fields.entries().containsKey("site");
-        boolean named = fields.entries().containsKey("billTo");
-        if (bySite && named) {
-            fields.problems().add(Code.NOT_ALLOWED, fields.place("site"), "both a site and a billTo", ONE_OF_THEM);
-            return Optional.empty();
-        }
-        if (!bySite && !named && !isMisspelled()) {
-            fields.problems().add(Code.MISSING, fields.place(), "neither a site nor a billTo", ONE_OF_THEM);
-        }
-        return bySite
-                ? fields.id("site").map(site -> new Holder.Site(site, fields.place("site")))
-                : fields.child("billTo").flatMap(SiteReader::billed)
-                        .map(billTo -> new Holder.Named(billTo, fields.text("language").flatMap(Language::ofTag),
-                                fields.text("vendorNumber")));
-    }
-
-    /** Whether a key that is meant to say whose account it is was reported as unknown already. */
-    private boolean isMisspelled() {
-        return fields.entries().keySet().stream()
-                .anyMatch(key -> Problem.nearest(key, List.of("site", "billTo")).isPresent());
     }
 
     private Optional<Invoiced> invoiced(Fields entry) {
         return entry.text("number").flatMap(number -> entry.day("date").flatMap(date -> entry.day("due")
                 .flatMap(due -> total(entry).map(total -> new Invoiced(number, date, due, total,
-                        entry.text("purchaseOrder"), entry.text("store"), payments(entry, "payments"),
-                        entry.child("disputed").map(this::dispute), entry.place())))));
+                        entry.text("purchaseOrder"), entry.text("store"), Optional.empty(), entry.place())))));
     }
 
     private Optional<Credited> credited(Fields entry) {
         return entry.text("number").flatMap(number -> entry.day("date").flatMap(date -> total(entry)
-                .map(total -> new Credited(number, date, total, entry.text("corrects"), payments(entry, "paidBack"),
-                        entry.place()))));
+                .map(total -> new Credited(number, date, total, entry.text("corrects"),
+                        all(entry, "paidBack", this::paidBack), entry.place()))));
     }
 
-    private Invoiced.Dispute dispute(Fields entry) {
-        return new Invoiced.Dispute(entry.text("reason").orElse(""), Prices.charged(entry, "amount", currency),
-                entry.place());
+    private Optional<Disputed> disputed(Fields entry) {
+        return entry.text("number").map(number -> new Disputed(number, entry.text("reason").orElse(""),
+                Prices.charged(entry, "amount", currency), entry.place()));
     }
 
-    private List<Payment> payments(Fields entry, String key) {
-        return all(entry, key, this::payment);
+    /** What was paid of an invoice counts from its own day on. */
+    private Stream<Payment> paid(Fields invoice) {
+        return invoice.text("number").flatMap(number -> invoice.day("date")
+                .map(dated -> all(invoice, "payments", entry -> entry.day("date")
+                        .flatMap(day -> Prices.charged(entry, "amount", currency)
+                                .map(amount -> new Payment(day, amount, entry.text("reference"),
+                                        List.of(new Payment.Share(number, day.isBefore(dated) ? dated : day, amount)),
+                                        entry.place()))))))
+                .stream().flatMap(List::stream);
     }
 
-    private Optional<Payment> payment(Fields entry) {
-        Optional<LocalDate> date = entry.day("date");
-        Optional<MonetaryAmount> amount = Prices.charged(entry, "amount", currency);
-        return date.flatMap(day -> amount
-                .map(paid -> new Payment(day, paid, entry.text("reference"), entry.place())));
+    private Optional<Payment> onAccount(Fields entry) {
+        return entry.day("date").flatMap(day -> Prices.charged(entry, "amount", currency)
+                .map(amount -> new Payment(day, amount, entry.text("reference"), List.of(), entry.place())));
+    }
+
+    private Optional<PaidBack> paidBack(Fields entry) {
+        return entry.day("date").flatMap(day -> Prices.charged(entry, "amount", currency)
+                .map(amount -> new PaidBack(day, amount, entry.text("reference"), entry.place())));
     }
 
     private Optional<MonetaryAmount> total(Fields entry) {

@@ -10,8 +10,8 @@ public enum FormKind {
 
     CUSTOMER("customer", true), SITE("site", true), AGREEMENT("agreement", true),
     MAINTENANCE_REQUEST("maintenance", true),
-    BRUSHING_REQUEST("brushing", true), PLANNED_VISIT("visit", true), VISIT("visit", true), CREDIT("credit", false),
-    ACCOUNT("account", false);
+    BRUSHING_REQUEST("brushing", true), PLANNED_VISIT("visit", true), VISIT("visit", true), ACCOUNT("account", true),
+    PAYMENT("payment", true), CREDIT("credit", false);
 
     private final String schema;
     private final boolean isStored;

@@ -3,6 +3,7 @@ package icequill.files.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * One value of a customer, site or machine by itself, as a flag of a command or a column of a list has it.
@@ -103,6 +104,23 @@ public record Column(String name, List<String> path, Kind kind, String about, Li
             new Column("groundLevel", List.of("groundLevel"), Kind.YES_OR_NO,
                     "yes: all of it is reached standing on the ground", List.of()),
             text("condition", "condition", "notes on its condition"));
+
+    private static final Column BILLS = rows("for", "for", "invoices that it is for, in order" + OF_ROWS
+            + "\"INV-2026-00007 | amount: 301.13; INV-2026-00009\"", text("number"), number("amount"), text("from"));
+    /** Those of a payment but for the customer and the amount. */
+    public static final List<Column> PAYMENT = List.of(
+            text("date", "date", "the day on which the money was there, such as 2026-07-02; today if left out"),
+            text("way", "way", "transfer, check, card, cash, direct-debit or other"),
+            text("reference", "reference", "what the payer wrote; invoices that it names are taken to be meant"), BILLS,
+            new Column("onAccount", List.of("onAccount"), Kind.YES_OR_NO, "yes: it is for no invoice yet", List.of()),
+            new Column("back", List.of("back"), Kind.YES_OR_NO, "yes: it went to the customer, for credit notes",
+                    List.of()),
+            text("currency", "currency", "the shop's, such as USD"));
+    /** Those of a payment in a list, which has its id in {@code payment}. */
+    public static final List<Column> LISTED_PAYMENT = Stream.concat(
+            Stream.of(text("customer", "customer", "whose payment it is"),
+                    number("amount", "amount", "of the shop's currency")),
+            PAYMENT.stream()).toList();
 
     public Column {
         path = List.copyOf(path);

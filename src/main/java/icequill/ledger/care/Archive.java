@@ -26,6 +26,7 @@ public final class Archive {
     private static final int WITH_CONTACTS = 6;
     private static final int WITH_MERGED = 9;
     private static final int WITH_FORMS = 10;
+    private static final int WITH_PAYMENTS = 13;
 
     /** The tables in an order in which each row comes after those it points to. */
     private static final List<Table> TABLES = List.of(new Table("customer", "id"),
@@ -37,6 +38,9 @@ public final class Archive {
             new Table("machine", "site_id, id"), new Table("visit", "id"),
             new Table("visit_withdrawn", "visit_id", WITH_REASONS),
             new Table("agreement", "id", WITH_FORMS), new Table("request", "kind, id", WITH_FORMS),
+            new Table("payment", "id", WITH_PAYMENTS), new Table("payment_share", "payment_id, position", WITH_PAYMENTS),
+            new Table("payment_withdrawn", "payment_id", WITH_PAYMENTS),
+            new Table("account", "customer_id", WITH_PAYMENTS),
             new Table("rates_version", "id", Schema.WITH_RATES),
             new Table("rates_file", "version_id, name", Schema.WITH_RATES),
             new Table("rates_adopted", "number", Schema.WITH_RATES), new Table("series", "kind, office, year"),

@@ -83,6 +83,7 @@ public final class Audit {
         // What a backup of an earlier version holds is taken over once its tables have their present form.
         if (version == Schema.NEWEST) {
             understood("the trail", trail::compareEntries);
+            understood("payments", new PaymentCheck(handle, findings)::check);
         }
         progress.accept(looked);
         List<SeriesHead> heads = SeriesRows.heads(handle);

@@ -32,7 +32,8 @@ public final class Erasure {
 
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines, visits, agreements and requests, why visits were withdrawn, and what the trail says of all of it. Papers that
+     * sites, machines, visits, agreements and requests, what payers wrote on payments, what is known of the account besides, why visits and
+     * payments were withdrawn, and what the trail says of all of it. Papers that
      * were issued stay as they are, as long as the law and the shop keep them.
      *
      * @param day on which it is done
@@ -45,6 +46,7 @@ public final class Erasure {
                     .forEach(gone -> Noted.of(gone, TrailEvent.FORGOTTEN).in(trail,
                             () -> new CustomerRows(handle).update(gone)));
             SiteRows.ofCustomer(handle, id).forEach(this::forget);
+            forgetAccount(id);
             trail.forget(id);
             merged.forEach(other -> trail.forget(other.id()));
             return blank;
@@ -53,6 +55,15 @@ public final class Erasure {
 
     private static CustomerEntry blank(CustomerEntry known, LocalDate day) {
         return new CustomerEntry(known.id(), Customer.named(BLANK), known.parent(), Optional.of(day));
+    }
+
+    private void forgetAccount(String customer) {
+        PaymentRows payments = new PaymentRows(handle);
+        payments.of(customer).forEach(payment -> Noted.of(payment, TrailEvent.FORGOTTEN).in(trail,
+                () -> payments.forget(payment.id())));
+        AccountRows.find(handle, customer).map(known -> new AccountEntry(customer, BLANK)).ifPresent(
+                blank -> Noted.of(blank, TrailEvent.FORGOTTEN).in(trail,
+                        () -> AccountRows.store(handle, blank, now)));
     }
 
     private void forget(SiteEntry site) {

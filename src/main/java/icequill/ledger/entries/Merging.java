@@ -7,6 +7,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -20,21 +21,24 @@ public final class Merging {
 
     private final Handle handle;
     private final Entries entries;
+    private final Instant now;
     private final Trail trail;
 
-    public Merging(Handle handle, Trail trail) {
+    public Merging(Handle handle, Instant now, Trail trail) {
         this.handle = handle;
         this.entries = new Entries(handle);
+        this.now = now;
         this.trail = trail;
     }
 
     /**
-     * Makes one customer of two: sites and accounts below the first go to the second. Papers stay as they were issued.
+     * Makes one customer of two: sites, accounts below and payments of the first go to the second. Papers stay as they were issued.
      *
      * @param from whose row stays for his papers, and who is not worked on any more
      * @param into as he is to be
+     * @param account what is known of both accounts, as it is to stand in the survivor's
      */
-    public Checked<CustomerEntry> customers(String from, CustomerEntry into, LocalDate day) {
+    public Checked<CustomerEntry> customers(String from, CustomerEntry into, AccountEntry account, LocalDate day) {
         Problems problems = new Problems();
         Optional<CustomerEntry> first = problems.take(entries.customer(from));
         problems.take(entries.customer(into.id()));
@@ -54,10 +58,21 @@ public final class Merging {
             merged(MergeRows.ofCustomers(handle), Subject.CUSTOMER, from, into.id(), day);
             SiteRows.ofCustomer(handle, from).forEach(site -> trail.note(Subject.SITE, site.id(), TrailEvent.MERGED,
                     () -> handle.execute("UPDATE site SET customer_id = ? WHERE id = ?", into.id(), site.id())));
+            new PaymentRows(handle).of(from).forEach(payment -> Noted.of(payment, TrailEvent.MERGED).in(trail,
+                    () -> handle.execute("UPDATE payment SET customer_id = ? WHERE id = ?", into.id(), payment.id())));
+            AccountRows.find(handle, from).ifPresent(known -> moved(known, account));
             handle.createQuery("SELECT id FROM customer WHERE parent_id = :from ORDER BY id").bind("from", from)
                     .mapTo(String.class).list().forEach(below -> trail.note(Subject.CUSTOMER, below, TrailEvent.MERGED,
                             () -> handle.execute("UPDATE customer SET parent_id = ? WHERE id = ?", into.id(), below)));
         });
+    }
+
+    /** By the trail, what is known of one account goes, and comes to the other. */
+    private void moved(AccountEntry known, AccountEntry account) {
+        Noted.of(known, TrailEvent.MERGED).in(trail, () -> Noted.of(account, TrailEvent.MERGED).in(trail, () -> {
+            handle.execute("DELETE FROM account WHERE customer_id = ?", known.customer());
+            AccountRows.store(handle, account, now);
+        }));
     }
 
     /** That one is no more, and whatever was merged into it before goes along. */

@@ -31,6 +31,14 @@ record Noted(Subject subject, String entry, TrailEvent event) {
         return new Noted(Subject.REQUEST, Subject.part(request.kind(), request.id()), event);
     }
 
+    static Noted of(PaymentEntry payment, TrailEvent event) {
+        return new Noted(Subject.PAYMENT, payment.id(), event);
+    }
+
+    static Noted of(AccountEntry account, TrailEvent event) {
+        return new Noted(Subject.ACCOUNT, account.customer(), event);
+    }
+
     /** Makes the change, and leaves the trail of it. */
     void in(Trail trail, Runnable change) {
         trail.note(subject, entry, event, change);

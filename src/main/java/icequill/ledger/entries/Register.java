@@ -137,7 +137,7 @@ public final class Register {
 
     private List<Problem> withdrawn(String visit) {
         return entries.withdrawal(visit).map(before -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                before.told(visit), "a visit of another id")).stream()
+                before.told("visit", visit), "a visit of another id")).stream()
                 .toList();
     }
 

@@ -3,15 +3,15 @@ package icequill.ledger.entries;
 import java.time.Instant;
 
 /**
- * That a recorded visit is not to be billed, and why.
+ * That a recorded visit is not to be billed, or a payment not to be counted, and why.
  *
  * @param reason empty where its customer was forgotten since
  */
 public record Withdrawal(Instant at, String reason) {
 
-    /** What is said when somebody wants to work on a visit that was withdrawn. */
-    public String told(String visit) {
-        return "visit \"" + visit + "\" was withdrawn: "
+    /** What is said when somebody wants to work on what was withdrawn. */
+    public String told(String kind, String id) {
+        return kind + " \"" + id + "\" was withdrawn: "
                 + (reason.isEmpty() ? "its customer was forgotten, and the reason with him" : reason);
     }
 }

@@ -25,6 +25,11 @@ public record Origin(Optional<String> customer, Optional<String> site, Optional<
         return new Origin(customer, site, visit, agreement, Optional.of(number), Optional.empty());
     }
 
+    /** The same, for another customer, who is billed for it. */
+    public Origin billedTo(String other) {
+        return new Origin(Optional.of(other), site, visit, agreement, corrects, replaces);
+    }
+
     /** The same, in the place of an invoice. */
     public Origin replacing(String number) {
         return new Origin(customer, site, visit, agreement, Optional.empty(), Optional.of(number));

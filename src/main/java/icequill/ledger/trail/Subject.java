@@ -32,6 +32,9 @@ public enum Subject {
             "SELECT r.*, s.customer_id AS owner FROM request r LEFT JOIN site s ON s.id = r.site_id"
                     + " WHERE r.kind = ? AND r.id = ?"),
 
+    PAYMENT("SELECT id AS entry FROM payment", "SELECT *, customer_id AS owner FROM payment WHERE id = ?"),
+    /** By its customer. */
+    ACCOUNT("SELECT customer_id AS entry FROM account", "SELECT *, customer_id AS owner FROM account WHERE customer_id = ?"),
     /** A version of the rates. Its hash stands for its files. */
     RATES("SELECT id AS entry FROM rates_version", "SELECT *, NULL AS owner FROM rates_version WHERE id = ?"),
 
@@ -106,6 +109,8 @@ public enum Subject {
                 Part.one("merged", "customer_merged", "customer_id"));
         case SITE -> List.of(Part.one("merged", "site_merged", "site_id"));
         case VISIT -> List.of(Part.one("withdrawn", "visit_withdrawn", "visit_id"));
+        case PAYMENT -> List.of(Part.list("shares", "payment_share", "payment_id", "position"),
+                Part.one("withdrawn", "payment_withdrawn", "payment_id"));
         case RATES -> List.of(Part.list("adopted", "rates_adopted", "version_id", "number"));
         default -> List.of();
         };

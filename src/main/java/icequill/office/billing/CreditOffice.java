@@ -133,9 +133,16 @@ public final class CreditOffice {
                         number -> assembly.credit(Optional.of(number), wish.date())))
                 .map(credit -> BookedPaper.of(credit, open))
                 .then(credit -> instead.map(other -> issue(open, PaperKind.INVOICE, wish,
-                        invoice.origin().replacing(invoice.number()), number -> Checked.sound(other.bill(number)))
+                        origin(invoice, wish), number -> Checked.sound(other.bill(number)))
                         .map(paper -> List.of(credit, BookedPaper.of(paper, open))))
                         .orElseGet(() -> Checked.sound(List.of(credit))));
+    }
+
+    /** An invoice that is billed to another customer of the book is his. */
+    private static Origin origin(IssuedPaper invoice, CreditOptions wish) {
+        Origin origin = invoice.origin().replacing(invoice.number());
+        return wish.reissue().flatMap(CreditOptions.Reissue::billTo).filter(customer -> !customer.isEmpty())
+                .map(origin::billedTo).orElse(origin);
     }
 
     private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, CreditOptions wish, Origin origin,

@@ -94,6 +94,8 @@ public final class CheckShop {
                 .forEach(forms::add);
         open.entries().requests().stream().filter(entry -> !entry.isForgotten()).map(BookForms::form)
                 .forEach(forms::add);
+        open.accounts().accounts().stream().filter(entry -> !entry.isForgotten()).map(BookForms::form)
+                .forEach(forms::add);
         Stream.concat(open.entries().plannedVisits().stream(), open.entries().visits().stream())
                 .filter(entry -> !entry.isForgotten() && open.entries().withdrawal(entry.id()).isEmpty()
                         && StandingInvoices.visit(open, entry.id()).isEmpty())
@@ -114,7 +116,8 @@ public final class CheckShop {
         case MAINTENANCE_REQUEST -> new PlanLoader(whole).read(form, today, problems)
                 .filter(hand -> arePricesSound(whole)).ifPresent(hand -> plans(whole, hand, today, problems));
         case AGREEMENT -> new AgreementLoader(whole, new InvoicedPayments(book)::of).read(form, today, problems);
-        case CUSTOMER, SITE, CREDIT, ACCOUNT -> throw new IllegalArgumentException(form.kind().toString());
+        case ACCOUNT -> whole.account(form);
+        case CUSTOMER, SITE, CREDIT, PAYMENT -> throw new IllegalArgumentException(form.kind().toString());
         }
     }
 

@@ -120,8 +120,9 @@ public final class Demo {
             problems.take(office.brushing(brushing, unnumbered(SHEET_DAY))).map(BrushingResult::paper)
                     .ifPresent(papers::add);
         }
-        DemoForms.inFiles(files -> accounts(files, office, progress)).forEach(made -> problems.take(made)
-                .ifPresent(papers::add));
+        progress.accept("Payments of customers");
+        problems.take(DemoForms.paid(book));
+        accounts(office, progress).forEach(made -> problems.take(made).ifPresent(papers::add));
         new DemoPlans(book, entries, progress).papers().forEach(made -> problems.take(made).ifPresent(papers::add));
         if (issued.isEmpty()) {
             problems.add(new Problem(Code.MISSING, Place.ofFile("visits"), "the demo has no visits", ""));
@@ -129,14 +130,14 @@ public final class Demo {
         return problems.or(() -> new Made(folder, papers));
     }
 
-    private static List<Checked<WrittenPaper>> accounts(Path files, Office office, Consumer<String> progress) {
+    private static List<Checked<WrittenPaper>> accounts(Office office, Consumer<String> progress) {
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         PaperOptions options = unnumbered(ACCOUNT_DAY);
         for (String account : List.of("fernhill-hotels", "mercado-del-mar")) {
             progress.accept("Statement and reminder: " + account);
-            FormName form = FormName.file(files.resolve("accounts/" + account + ".yaml"));
-            papers.add(office.accounts().statement(form, options, Optional.empty()));
-            papers.add(office.accounts().reminder(form, options, Reminder.Level.SECOND));
+            FormName customer = new FormName.InBook(account);
+            papers.add(office.accounts().statement(customer, options, Optional.empty()));
+            papers.add(office.accounts().reminder(customer, options, Reminder.Level.SECOND));
         }
         return papers;
     }

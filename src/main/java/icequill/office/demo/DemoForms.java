@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The forms of the invented shop, and what goes with them. */
@@ -22,14 +23,26 @@ final class DemoForms {
     /** The moment at which all of it is taken in and issued, so that each demo is the same. */
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-02T12:00:00Z"), ZoneOffset.UTC);
     /** What is not taken into a book. */
-    private static final List<String> FOR_ONE_PAPER = List.of("accounts", "credits", "records");
+    private static final List<String> FOR_ONE_PAPER = List.of("credits", "records");
+    /** What tells of bills that are issued. */
+    private static final List<String> OF_BILLS = List.of("accounts", "payments");
 
     private DemoForms() {
     }
 
-    /** Puts them into a book. */
+    /** Puts those into a book that bills are made of. */
     static Checked<Boolean> taken(ShopBook book) {
-        return inFiles(folder -> ImportOffice.of(book).run(stored(folder), false).map(done -> true));
+        List<String> later = Stream.concat(FOR_ONE_PAPER.stream(), OF_BILLS.stream()).toList();
+        return taken(book, folder -> later.stream().noneMatch(folder::equals));
+    }
+
+    /** Puts what is known of customers' accounts, and what they paid, into a book that has issued their bills. */
+    static Checked<Boolean> paid(ShopBook book) {
+        return taken(book, OF_BILLS::contains);
+    }
+
+    private static Checked<Boolean> taken(ShopBook book, Predicate<String> folders) {
+        return inFiles(folder -> ImportOffice.of(book).run(stored(folder, folders), false).map(done -> true));
     }
 
     /** Does something with them as files, which are there only as long. */
@@ -46,10 +59,10 @@ final class DemoForms {
         }
     }
 
-    private static List<Path> stored(Path folder) {
+    private static List<Path> stored(Path folder, Predicate<String> folders) {
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(Files::isRegularFile)
-                    .filter(file -> FOR_ONE_PAPER.stream().noneMatch(part -> folder.relativize(file).startsWith(part)))
+                    .filter(file -> folders.test(folder.relativize(file).getName(0).toString()))
                     .sorted()
                     .toList();
         } catch (IOException failed) {

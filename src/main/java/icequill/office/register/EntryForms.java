@@ -6,15 +6,21 @@ import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
 import icequill.files.yaml.Json;
 import icequill.ledger.Reading;
+import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
+import icequill.money.Amounts;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
+import javax.money.MonetaryAmount;
 
 /** What stands in the book, as the forms by which it can be handed over. */
 final class EntryForms {
@@ -56,6 +62,41 @@ final class EntryForms {
 
     static Map<String, Object> visit(VisitEntry entry) {
         return stored(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
+    }
+
+    static Map<String, Object> account(AccountEntry entry) {
+        return stored(FormKind.ACCOUNT, entry.customer(), entry.data());
+    }
+
+    static Map<String, Object> payment(PaymentEntry entry) {
+        Map<String, Object> form = head(FormKind.PAYMENT, entry.id());
+        form.put("customer", entry.customer());
+        form.put("date", entry.day().toString());
+        form.put("amount", number(entry.amount()));
+        form.put("currency", entry.amount().getCurrency().getCurrencyCode());
+        form.put("way", entry.way().toLowerCase(Locale.ROOT).replace('_', '-'));
+        entry.reference().ifPresent(text -> form.put("reference", text));
+        if (entry.isBack()) {
+            form.put("back", true);
+        }
+        if (entry.shares().isEmpty()) {
+            form.put("onAccount", true);
+        } else {
+            form.put("for", entry.shares().stream().map(EntryForms::share).toList());
+        }
+        return form;
+    }
+
+    private static Map<String, Object> share(PaymentEntry.Share share) {
+        Map<String, Object> form = new LinkedHashMap<>();
+        form.put("number", share.bill());
+        form.put("amount", number(share.amount()));
+        form.put("from", share.day().toString());
+        return form;
+    }
+
+    private static BigDecimal number(MonetaryAmount amount) {
+        return new BigDecimal(Amounts.plain(amount));
     }
 
     private static Map<String, Object> site(String customer, String data, Collection<String> machines) {

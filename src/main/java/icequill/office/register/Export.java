@@ -4,6 +4,7 @@ import icequill.answer.BookedPaper;
 import icequill.answer.ExportResult;
 import icequill.answer.ExportedForms;
 import icequill.answer.PaperSheet;
+import icequill.answer.PaymentSheet;
 import icequill.document.CreditNote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
@@ -15,6 +16,7 @@ import icequill.ledger.Reading;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.Entries;
 import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
@@ -62,6 +64,9 @@ public record Export(Reading book, LongConsumer progress) {
         lists.put("plannedVisits",
                 out -> book.entries().plannedVisits().forEach(entry -> out.accept(EntryForms.visit(entry))));
         lists.put("visits", out -> book.entries().visits().forEach(entry -> out.accept(visit(entry))));
+        lists.put("accounts",
+                out -> book.accounts().accounts().forEach(entry -> out.accept(EntryForms.account(entry))));
+        lists.put("payments", out -> book.accounts().payments().forEach(entry -> out.accept(payment(entry))));
         lists.put("papers", out -> each(paper -> out.accept(paper(paper)), count));
         return SafeFile.write(file, replace, out -> Json.stream(out, lists))
                 .map(written -> new ExportResult(written, count.get()));
@@ -96,6 +101,11 @@ public record Export(Reading book, LongConsumer progress) {
         Stream.concat(entries.plannedVisits().stream(), entries.visits().stream())
                 .filter(entry -> !entry.isForgotten() && entries.withdrawal(entry.id()).isEmpty())
                 .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.visit(entry))));
+        book.accounts().accounts().stream().filter(entry -> !entry.isForgotten())
+                .forEach(entry -> all.add(new Named(Set.of(entry.customer()), EntryForms.account(entry))));
+        book.accounts().payments().stream().filter(entry -> known.contains(entry.customer()))
+                .filter(entry -> book.accounts().withdrawal(entry.id()).isEmpty())
+                .forEach(entry -> all.add(new Named(Set.of(entry.id()), EntryForms.payment(entry))));
         Set<String> every = all.stream().flatMap(named -> named.names().stream()).collect(Collectors.toSet());
         names.stream().filter(name -> !every.contains(name))
                 .forEach(name -> problems.add(UnknownName.name("form", name, every, "see: icequill site list")));
@@ -184,6 +194,10 @@ public record Export(Reading book, LongConsumer progress) {
                 Map.of("at", withdrawal.at().toString(), "reason", withdrawal.reason())));
         view.putAll(Json.map(entry.data()));
         return view;
+    }
+
+    private Map<String, Object> payment(PaymentEntry entry) {
+        return new PaymentSheet(entry, Optional.empty(), book.accounts().withdrawal(entry.id())).json();
     }
 
     private Map<String, Object> paper(IssuedPaper paper) {

@@ -5,6 +5,7 @@ import icequill.files.form.BookSettings;
 import icequill.files.yaml.Json;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
@@ -73,8 +74,12 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                 sites.stream().flatMap(Forgetting::people)).flatMap(all -> all).filter(name -> name.contains(" "));
         List<String> names = Stream.of(known.stream().map(Customer::name), payers.stream().map(BillTo::name), people)
                 .flatMap(all -> all).distinct().toList();
+        Stream<String> payments = book.accounts().payments().stream()
+                .filter(payment -> payment.customer().equals(entry.id())).map(PaymentEntry::id);
+        Stream<String> payer = Stream.concat(Stream.of(entry.id()),
+                book.entries().mergedInto(entry.id()).stream().map(CustomerEntry::id));
         List<String> files = new NamingFiles(folder,
-                Stream.of(ids.stream(), merged, visits).flatMap(all -> all).toList(), names).found();
+                Stream.of(ids.stream(), merged, visits, payer, payments).flatMap(all -> all).toList(), names).found();
         return new ForgetResult(entry.id(), ids, papers.size(), keptUntil,
                 files);
     }

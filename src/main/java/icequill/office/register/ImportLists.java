@@ -24,14 +24,15 @@ import java.util.stream.Stream;
  * @param machines by site and id, with a space between
  */
 record ImportLists(Map<String, CsvFile.Row> customers, Map<String, CsvFile.Row> sites,
-        Map<String, CsvFile.Row> machines) {
+        Map<String, CsvFile.Row> machines, Map<String, CsvFile.Row> payments) {
 
     static final String CUSTOMER = "customer";
     static final String SITE = "site";
     static final String MACHINE = "machine";
+    private static final String PAYMENT = "payment";
     static final String PARENT = "parent";
 
-    /** What a list is of shows in its head: one of machines names machines, one of sites names sites, any other is of customers. */
+    /** What a list is of shows in its head: one of payments names payments, one of machines machines, one of sites sites, any other is of customers. */
     static ImportLists read(List<Path> lists, Problems problems) {
         Map<String, List<Path>> byKind = lists.stream().collect(Collectors.groupingBy(ImportLists::kind));
         return new ImportLists(
@@ -39,12 +40,14 @@ record ImportLists(Map<String, CsvFile.Row> customers, Map<String, CsvFile.Row> 
                         problems),
                 rows(byKind.getOrDefault(SITE, List.of()), Column.SITE, List.of(SITE), List.of(CUSTOMER), problems),
                 rows(byKind.getOrDefault(MACHINE, List.of()), Column.MACHINE, List.of(SITE, MACHINE), List.of(),
+                        problems),
+                rows(byKind.getOrDefault(PAYMENT, List.of()), Column.LISTED_PAYMENT, List.of(PAYMENT), List.of(),
                         problems));
     }
 
     private static String kind(Path list) {
         Set<String> head = CsvFile.head(list);
-        return Stream.of(MACHINE, SITE).filter(head::contains).findFirst().orElse(CUSTOMER);
+        return Stream.of(PAYMENT, MACHINE, SITE).filter(head::contains).findFirst().orElse(CUSTOMER);
     }
 
     private static Map<String, CsvFile.Row> rows(List<Path> files, List<Column> columns, List<String> ids,

@@ -6,6 +6,7 @@ import icequill.files.form.StoredForms;
 import icequill.files.yaml.Column;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.SiteEntry;
+import icequill.office.billing.PaymentOffice;
 import icequill.party.Customer;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -31,7 +32,7 @@ final class ListForms {
     private ListForms() {
     }
 
-    /** Each customer, then each site with its machines; what is wrong with a row is reported, with line and column. */
+    /** Each customer, then each site with its machines, then payments; what is wrong with a row is reported, with line and column. */
     static List<Form> of(ShopFolder shop, ExistingEntries before, ImportLists lists, LocalDate today,
             Problems problems) {
         Map<String, CustomerEntry> customers = customers(shop, before, lists, today, problems);
@@ -44,6 +45,8 @@ final class ListForms {
         List<Form> forms = new ArrayList<>();
         customers.values().forEach(entry -> forms.add(EntryForms.of(entry)));
         sites.forEach(site -> rows.site(site, today).ifPresent(forms::add));
+        lists.payments().forEach((id, row) -> forms.add(PaymentOffice.form(id,
+                ImportLists.values(row, Column.LISTED_PAYMENT), row.place("payment"))));
         return forms;
     }
 

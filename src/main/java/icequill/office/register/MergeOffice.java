@@ -5,8 +5,11 @@ import icequill.files.form.CustomerForm;
 import icequill.files.form.StoredForms;
 import icequill.files.yaml.Json;
 import icequill.ledger.Transaction;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
@@ -32,6 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The office that makes one customer, or one site, of two that turned out to be one. */
 public final class MergeOffice {
@@ -39,6 +43,8 @@ public final class MergeOffice {
     /** What would change what is charged or taxed is never taken over unasked. */
     private static final MergedForm.Rules OF_CUSTOMER = new MergedForm.Rules(
             Set.of("telephone", "vendorNumber", "language", "accepted"), Set.of("contacts", "certificates"));
+    private static final MergedForm.Rules OF_ACCOUNT = new MergedForm.Rules(Set.of("latePayment"),
+            Set.of("invoices", "creditNotes", "onAccount", "disputed", "reminders"));
     private static final MergedForm.Rules OF_SITE = new MergedForm.Rules(
             Set.of("telephone", "storeNumber", "parking", "roof"),
             Set.of("contacts", "modifiers", "layout.ways", "layout.neverBothOff", "layout.circulation"));
@@ -56,7 +62,7 @@ public final class MergeOffice {
     }
 
     /**
-     * Makes one customer of two. Sites, and accounts below, go to the survivor; papers stay as they were issued, and are found under
+     * Makes one customer of two. Sites, accounts below and payments go to the survivor; papers stay as they were issued, and are found under
      * him.
      *
      * @param dryRun whether to look only
@@ -97,11 +103,23 @@ public final class MergeOffice {
         List<String> accounts = open.entries().customers().stream()
                 .filter(entry -> entry.parent().filter(from.id()::equals).isPresent()).map(CustomerEntry::id).toList();
         int papers = open.papers().ofCustomer(from.id()).size();
+        List<String> payments = open.accounts().payments().stream()
+                .filter(entry -> entry.customer().equals(from.id())).map(PaymentEntry::id).toList();
+        MergedForm account = MergedForm.of(account(open, from.id()), account(open, into.id()), OF_ACCOUNT);
         return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
                 .then(sound -> open.merging().customers(from.id(),
-                        new CustomerEntry(into.id(), sound, into.parent(), into.forgotten()), today))
+                        new CustomerEntry(into.id(), sound, into.parent(), into.forgotten()),
+                        new AccountEntry(into.id(), Json.line(account.values())), today))
                 .map(done -> new MergeResult("customer", from.id(), into.id(),
-                        Map.of("sites", sites, "accounts", accounts), papers, form.taken(), form.differs(), false));
+                        Map.of("sites", sites, "accounts", accounts, "payments", payments), papers,
+                        Stream.concat(form.taken().stream(), account.taken().stream()).toList(),
+                        Stream.concat(form.differs().stream(), account.differs().stream()).toList(), false));
+    }
+
+    /** What is known of a customer's account. */
+    private static Map<String, Object> account(Reading open, String customer) {
+        return open.accounts().account(customer).filter(entry -> !entry.isForgotten())
+                .map(entry -> Json.map(entry.data())).orElseGet(() -> Map.of("format", 1));
     }
 
     private Checked<MergeResult> sites(ShopFolder shop, Transaction open, SiteEntry from, SiteEntry into) {

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * Finds the files of a shop folder that still name a customer: forms and lists by what they say, drafts by the forms they were made
  * of, and copies of the book, which hold everybody.
  *
- * @param ids of his sites and visits
+ * @param ids of himself, his sites, visits and payments
  * @param names of himself and of whom his bills go to
  */
 record NamingFiles(Path folder, List<String> ids, List<String> names) {

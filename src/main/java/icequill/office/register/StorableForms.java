@@ -1,5 +1,6 @@
 package icequill.office.register;
 
+import icequill.account.AccountRules;
 import icequill.answer.ImportResult.State;
 import icequill.files.form.CustomerForm;
 import icequill.files.form.Form;
@@ -8,6 +9,7 @@ import icequill.files.form.StoredForms;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Tree;
 import icequill.ledger.Transaction;
+import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
@@ -15,11 +17,14 @@ import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.InvoicedPayments;
+import icequill.office.billing.PaymentBooking;
 import icequill.office.billing.VisitBooking;
 import icequill.papers.WorkSheetAssembly;
+import icequill.party.Shop;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
 import icequill.shop.AgreementLoader;
+import icequill.shop.BookAccounts;
 import icequill.shop.BrushingLoader;
 import icequill.shop.EntryRows;
 import icequill.shop.PlanLoader;
@@ -55,7 +60,11 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         case BRUSHING_REQUEST -> new BrushingLoader(shop).read(form, today, problems)
                 .flatMap(hand -> request(form, hand.site().id()));
         case PLANNED_VISIT, VISIT -> visit(form);
-        case CREDIT, ACCOUNT -> throw new IllegalArgumentException(form.kind().toString());
+        case ACCOUNT -> account(form);
+        case PAYMENT -> shop.payment(form).flatMap(wish -> storable(form,
+                open -> new PaymentBooking(shop, today).store(Optional.of(form.id()), wish, open)
+                        .map(PaymentBooking.Booked::state)));
+        case CREDIT -> throw new IllegalArgumentException(form.kind().toString());
         };
     }
 
@@ -136,6 +145,24 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
                         return stored(before, entry, open.register()::add, open.register()::change);
                     });
                 });
+    }
+
+    /** Held against the bills of the book once those before it are stored. */
+    private Optional<Storable> account(Form form) {
+        return shop.account(form).flatMap(notes -> storable(form, open -> {
+            BookAccounts accounts = new BookAccounts(shop, open, shop.shop().map(Shop::currency).orElseThrow());
+            AccountEntry entry = new AccountEntry(form.id(), form.data());
+            return accounts.payer(form.id()).then(payer -> accounts.of(payer, false)).then(this::sound)
+                    .then(found -> stored(open.accounts().account(form.id()), entry, open.receiving()::note,
+                            open.receiving()::note));
+        }));
+    }
+
+    private Checked<BookAccounts.Found> sound(BookAccounts.Found found) {
+        Problems wrong = new Problems();
+        wrong.addAll(AccountRules.problems(found.account()));
+        wrong.addAll(found.unknown());
+        return wrong.or(() -> found);
     }
 
     private Optional<Storable> request(Form form, String site) {

@@ -29,11 +29,12 @@ record AccountWords(Sentences sentences) {
     }
 
     String named(Movement movement) {
-        String number = movement.number().orElse("");
+        String number = String.join(", ", movement.numbers());
         return switch (movement.kind()) {
         case INVOICE -> sentences.word("account.invoice", number);
         case CREDIT_NOTE -> sentences.word("account.credit-note", number);
         case PAYMENT -> sentences.word("account.payment", number);
+        case PART_ON_ACCOUNT -> sentences.word("account.payment-rest", number);
         case ON_ACCOUNT -> sentences.word("account.on-account");
         case PAID_BACK -> sentences.word("account.paid-back", number);
         };
@@ -44,7 +45,7 @@ record AccountWords(Sentences sentences) {
         return movement.reference().map(reference -> switch (movement.kind()) {
         case INVOICE -> purchaseOrder(reference);
         case CREDIT_NOTE -> sentences.word("account.corrects", reference);
-        case PAYMENT, ON_ACCOUNT, PAID_BACK -> reference;
+        case PAYMENT, PART_ON_ACCOUNT, ON_ACCOUNT, PAID_BACK -> reference;
         }).orElse("");
     }
 

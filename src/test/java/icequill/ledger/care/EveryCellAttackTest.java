@@ -90,6 +90,7 @@ class EveryCellAttackTest {
             Books.issue(book, 1).orElseThrow();
             Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
                     .orElseThrow();
+            Entered.paid(book);
             Connection connection = free(database, place);
             List<Cell> cells = cells(connection);
             for (int i = 0; i < cells.size(); i += step) {
@@ -126,6 +127,8 @@ class EveryCellAttackTest {
             book.read(reading -> Checked.sound(reading.entries().sites()));
             book.read(reading -> Checked.sound(reading.entries().machines()));
             book.read(reading -> Checked.sound(reading.entries().visits()));
+            book.read(reading -> Checked.sound(reading.accounts().payments()));
+            book.read(reading -> Checked.sound(reading.accounts().accounts()));
             boolean silent = audit.problems().isEmpty() && audit.orElseThrow().findings().isEmpty();
             return silent ? Optional.of("not found") : Optional.empty();
         } catch (RuntimeException crash) {
