@@ -154,25 +154,27 @@ class PaymentsTest {
                 ---
                 {format: 1, form: payment, id: whose, customer: penon-wharf-taproom, date: 2026-07-02, amount: 10}
                 """);
-        Path wrong = shop.write("wrong.yaml", """
-                {format: 1, form: payment, id: minus, customer: pennon-wharf-taproom, date: 2026-07-02, amount: -5}
-                ---
-                {format: 1, form: payment, id: none, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 0}
-                ---
-                {format: 1, form: payment, id: fine, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 5.001}
-                ---
-                {format: 1, form: payment, id: euro, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 5,
-                 currency: EUR}
-                ---
-                {format: 1, form: payment, id: both, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 5,
-                 onAccount: true, for: [{number: 2026-0099}]}
-                ---
-                {format: 1, form: payment, id: way, customer: pennon-wharf-taproom, date: 2026-07-32, amount: 5, way: gold}
-                """);
+        Path wrong = shop.write("wrong.yaml",
+                """
+                        {format: 1, form: payment, id: minus, customer: pennon-wharf-taproom, date: 2026-07-02, amount: -5}
+                        ---
+                        {format: 1, form: payment, id: none, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 0}
+                        ---
+                        {format: 1, form: payment, id: fine, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 5.001}
+                        ---
+                        {format: 1, form: payment, id: euro, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 5,
+                         currency: EUR}
+                        ---
+                        {format: 1, form: payment, id: both, customer: pennon-wharf-taproom, date: 2026-07-02, amount: 5,
+                         onAccount: true, for: [{number: 2026-0099}]}
+                        ---
+                        {format: 1, form: payment, id: way, customer: pennon-wharf-taproom, date: 2026-07-32, amount: 5, way: gold}
+                        """);
 
         assertThat(shop.problems("import", file.toString())).hasSize(8)
-                .anySatisfy(text -> assertThat(text).contains("paid.yaml:2", "301.14 for INV-2026-00001, of which 301.13",
-                        "at most 301.13; the rest stays on account"))
+                .anySatisfy(
+                        text -> assertThat(text).contains("paid.yaml:2", "301.14 for INV-2026-00001, of which 301.13",
+                                "at most 301.13; the rest stays on account"))
                 .anySatisfy(text -> assertThat(text).contains("paid.yaml:5", "INV-2026-00077"))
                 .anySatisfy(text -> assertThat(text).contains("paid.yaml:8",
                         "INV-2026-00002 cannot be paid: it is for customer \"crumb-lane-bakery"))
@@ -187,7 +189,8 @@ class PaymentsTest {
                 .anySatisfy(text -> assertThat(text).contains("wrong.yaml:1", "above 0 and up to"))
                 .anySatisfy(text -> assertThat(text).contains("wrong.yaml:3", "nothing is paid"))
                 .anySatisfy(text -> assertThat(text).contains("wrong.yaml:5", "finer than USD is paid"))
-                .anySatisfy(text -> assertThat(text).contains("wrong.yaml:8", "it is in EUR, the shop's bills are in USD"))
+                .anySatisfy(
+                        text -> assertThat(text).contains("wrong.yaml:8", "it is in EUR, the shop's bills are in USD"))
                 .anySatisfy(text -> assertThat(text).contains("wrong.yaml:11", "both on account and for bills"))
                 .anySatisfy(text -> assertThat(text).contains("there is no day 2026-07-32"))
                 .anySatisfy(text -> assertThat(text).contains("\"gold\""));
@@ -204,11 +207,14 @@ class PaymentsTest {
         commands.json("payment", "add", PAYER, "12.00", "--id", "extra", "--date", "2026-07-20", "--way", "cash",
                 "--on-account", "yes");
         BookShop list = owing(Database.SQLITE, "list");
-        list.json("import", list.write("paid.csv", """
-                payment,customer,date,amount,way,reference,for,onAccount
-                july,pennon-wharf-taproom,2026-07-02,350.00,check,check 2207,INV-2026-00001 | amount: 301.13; 2026-0099 | amount: 40.00,
-                extra,pennon-wharf-taproom,2026-07-20,12.00,cash,,,yes
-                """).toString());
+        list.json("import",
+                list.write("paid.csv",
+                        """
+                                payment,customer,date,amount,way,reference,for,onAccount
+                                july,pennon-wharf-taproom,2026-07-02,350.00,check,check 2207,INV-2026-00001 | amount: 301.13; 2026-0099 | amount: 40.00,
+                                extra,pennon-wharf-taproom,2026-07-20,12.00,cash,,,yes
+                                """)
+                        .toString());
         list.json("payment", "allot", "july", "--date", "2026-07-09");
         BookShop forms = owing(Database.POSTGRESQL, "forms");
         Path exported = folder.resolve("paid.yaml");
@@ -345,9 +351,11 @@ class PaymentsTest {
             });
         }
 
-        assertThat(shop.problemsOfAudit()).anyMatch(text -> text.contains("the shares of payment july come to USD 1350.01,"
-                + " not at most USD 350.00"))
-                .anyMatch(text -> text.contains("payments for INV-2026-00001 come to USD 301.14, but it says USD 301.13"))
+        assertThat(shop.problemsOfAudit())
+                .anyMatch(text -> text.contains("the shares of payment july come to USD 1350.01,"
+                        + " not at most USD 350.00"))
+                .anyMatch(
+                        text -> text.contains("payments for INV-2026-00001 come to USD 301.14, but it says USD 301.13"))
                 .anyMatch(text -> text.contains("payments for INV-2026-00002 come to USD 999.99"))
                 .anyMatch(text -> text.contains("a payment is for a bill that the book does not have: july for X-1"))
                 .anyMatch(text -> text.contains("counts before the payment, or the bill: july for INV-2026-00001"))

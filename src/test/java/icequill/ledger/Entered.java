@@ -87,8 +87,10 @@ public final class Entered {
     /** A payment of the group for a bill from before the book, and one that was withdrawn. */
     public static void paid(Book book) {
         LocalDate day = LocalDate.of(2026, 5, 14);
-        PaymentEntry payment = new PaymentEntry("may", "oven-group", day, Amounts.of(BigDecimal.TEN, USD), "CHECK", false,
-                Optional.of("check 2207"), List.of(new PaymentEntry.Share("A-1", day, Amounts.of(BigDecimal.ONE, USD))));
+        PaymentEntry payment = new PaymentEntry("may", "oven-group", day, Amounts.of(BigDecimal.TEN, USD), "CHECK",
+                false,
+                Optional.of("check 2207"),
+                List.of(new PaymentEntry.Share("A-1", day, Amounts.of(BigDecimal.ONE, USD))));
         PaymentEntry slip = new PaymentEntry("slip", "oven-group", day, Amounts.of(BigDecimal.TWO, USD), "CASH", false,
                 Optional.empty(), List.of());
         book.write(open -> open.receiving()

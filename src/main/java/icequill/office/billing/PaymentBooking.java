@@ -62,7 +62,8 @@ public record PaymentBooking(ShopFolder shop, LocalDate today) {
         BookAccounts accounts = accounts(open);
         Optional<CustomerEntry> payer = problems.take(at(accounts.payer(wish.customer()), wish));
         payer.flatMap(known -> noted(known.id(), wish, open)).ifPresent(problems::add);
-        Optional<PaymentShares.Shared> shared = payer.flatMap(known -> problems.take(at(accounts.of(known, false), wish)))
+        Optional<PaymentShares.Shared> shared = payer
+                .flatMap(known -> problems.take(at(accounts.of(known, false), wish)))
                 .flatMap(found -> problems.take(new PaymentShares(found, open).of(wish)));
         return problems.or(() -> new PaymentEntry(id.orElseGet(() -> free(payer.orElseThrow().id(), wish, open)),
                 payer.orElseThrow().id(), wish.day(), wish.amount(), wish.way().name(), wish.isBack(),

@@ -67,7 +67,8 @@ public record VisitBooking(ShopBook book) {
         Optional<Withdrawal> withdrawal = open.entries().withdrawal(entry.id());
         return withdrawal.isEmpty()
                 ? Checked.sound(entry)
-                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, withdrawal.get().told("visit", entry.id()),
-                        "a visit that stands; record it under another id to bill it"));
+                : Checked
+                        .faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, withdrawal.get().told("visit", entry.id()),
+                                "a visit that stands; record it under another id to bill it"));
     }
 }
