@@ -34,7 +34,8 @@ public enum Subject {
 
     PAYMENT("SELECT id AS entry FROM payment", "SELECT *, customer_id AS owner FROM payment WHERE id = ?"),
     /** By its customer. */
-    ACCOUNT("SELECT customer_id AS entry FROM account", "SELECT *, customer_id AS owner FROM account WHERE customer_id = ?"),
+    ACCOUNT("SELECT customer_id AS entry FROM account",
+            "SELECT *, customer_id AS owner FROM account WHERE customer_id = ?"),
     /** A version of the rates. Its hash stands for its files. */
     RATES("SELECT id AS entry FROM rates_version", "SELECT *, NULL AS owner FROM rates_version WHERE id = ?"),
 
