@@ -10,7 +10,7 @@ import java.time.LocalDate;
 public record BrushingSheetPair(BrushingSheet front, BrushingSheet back) implements Paper {
 
     public BrushingSheetPair {
-        Check.that(front.language() != back.language(), "twice " + front.language());
+        Check.that(!front.language().equals(back.language()), "twice " + front.language());
     }
 
     @Override

@@ -28,17 +28,15 @@ public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest
                 .map(named -> Problem.unknownName(named.place(), "machine", named.machine(), known)).toList();
     }
 
-    /** In the language asked for, or else the customer's, and on the back in the other one. */
+    /** In the language asked for, or else the customer's, and once more for those who read another one. */
     public Checked<BrushingSheetPair> pair(LocalDate day, Optional<Language> wanted) {
         return sheet(day, wanted).then(front -> sheet(day, Optional.of(other(front.language())))
                 .map(back -> new BrushingSheetPair(front, back)));
     }
 
+    /** English is read beside any other language, and Spanish beside English. */
     private static Language other(Language language) {
-        return switch (language) {
-        case ENGLISH -> Language.SPANISH;
-        case SPANISH -> Language.ENGLISH;
-        };
+        return language.equals(Language.ENGLISH) ? Language.SPANISH : Language.ENGLISH;
     }
 
     public Checked<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {

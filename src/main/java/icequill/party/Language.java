@@ -1,24 +1,31 @@
 package icequill.party;
 
-import java.util.Arrays;
+import icequill.problem.Check;
 import java.util.Optional;
 
-/** The languages that papers and screens are written in. */
-public enum Language {
-    ENGLISH("en"), SPANISH("es");
+/**
+ * A language of papers and screens: any that there is a file of words for.
+ *
+ * @param tag two small letters, the ISO 639-1 code
+ */
+public record Language(String tag) {
 
-    private final String tag;
+    public static final Language ENGLISH = new Language("en");
+    public static final Language SPANISH = new Language("es");
 
-    Language(String tag) {
-        this.tag = tag;
+    private static final String TAG = "[a-z]{2}";
+
+    public Language {
+        Check.that(tag.matches(TAG), "not a language: " + tag);
     }
 
-    /** The ISO 639-1 code. */
-    public String tag() {
-        return tag;
-    }
-
+    /** Empty where the text is no such code. */
     public static Optional<Language> ofTag(String tag) {
-        return Arrays.stream(values()).filter(language -> language.tag.equals(tag)).findFirst();
+        return Optional.of(tag).filter(text -> text.matches(TAG)).map(Language::new);
+    }
+
+    @Override
+    public String toString() {
+        return tag;
     }
 }

@@ -1,6 +1,6 @@
 package icequill.party;
 
-/** A name or short text of the shop's own, in each language that papers are written in. */
+/** A name or short text of the shop's own, in English and in Spanish; readers of other languages get the English one. */
 public record Wording(String english, String spanish) {
 
     /** The same in every language. */
@@ -9,9 +9,6 @@ public record Wording(String english, String spanish) {
     }
 
     public String in(Language language) {
-        return switch (language) {
-        case ENGLISH -> english;
-        case SPANISH -> spanish;
-        };
+        return language.equals(Language.SPANISH) ? spanish : english;
     }
 }

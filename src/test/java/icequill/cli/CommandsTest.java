@@ -557,7 +557,8 @@ public class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"prise", "price", "price --howl x", "invoice x --date tomorrow"})
+    @ValueSource(strings = {"prise", "price", "price --howl x", "invoice x --date tomorrow",
+            "invoice x --lang it"})
     void wrongUsage_saysSoAndEndsWithTwo(String line) {
         Run run = Run.of(line.split(" ", -1));
 

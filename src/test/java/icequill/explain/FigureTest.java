@@ -10,8 +10,6 @@ import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.money.Stepping;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -26,6 +26,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -256,7 +257,7 @@ class PlanQuoteTest {
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
         PlanEarnings earnings = DemoShop.office(folder).plans()
                 .earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
-        Map<?, ?> reserve = (Map<?, ?>) ((List<?>) earnings.json().get("costs")).getLast();
+        Map<?, ?> reserve = (Map<?, ?>) ((List<?>) Objects.requireNonNull(earnings.json().get("costs"))).getLast();
 
         assertThat(printed.years().getLast().workedPrice()).isEqualByComparingTo(printed.years().getLast().price());
         assertThat(earnings.explanations().getLast().replace('\u00a0', ' ')).startsWith("Included calls: (100% + 15%) × ")

@@ -51,7 +51,7 @@ class RecordTest {
     void record_everyDemoVisit_holdsNoPrice() {
         for (Path file : DemoShop.files(folder, "visits")) {
             VisitContext hand = hand(file);
-            for (Language language : Language.values()) {
+            for (Language language : List.of(Language.ENGLISH, Language.SPANISH)) {
                 VisitRecord record = new RecordAssembly(hand, language).record(DAY);
                 String html = Printer.of(folder).html(record).orElseThrow().text();
                 String body = html.substring(html.indexOf("<body>"));

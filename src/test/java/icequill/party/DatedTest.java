@@ -106,11 +106,11 @@ class DatedTest {
     }
 
     @Test
-    void ofTag_languages_knownOnly() {
+    void wording_in_theLanguageOrEnglish() {
         assertThat(Language.ofTag("es")).contains(Language.SPANISH);
-        assertThat(Language.ofTag("fr")).isEmpty();
         assertThat(new Wording("ice", "hielo").in(Language.SPANISH)).isEqualTo("hielo");
         assertThat(new Wording("ice", "hielo").in(Language.ENGLISH)).isEqualTo("ice");
+        assertThat(new Wording("ice", "hielo").in(new Language("fr"))).isEqualTo("ice");
     }
 
     private static <T> Timeline.Entry<T> entry(T value, String from, @Nullable String until) {

@@ -190,7 +190,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     /** With the other language on the back. */
     public BrushingSheetPair brushingPair() {
-        Language other = language == Language.ENGLISH ? Language.SPANISH : Language.ENGLISH;
+        Language other = language.equals(Language.ENGLISH) ? Language.SPANISH : Language.ENGLISH;
         return new BrushingSheetPair(brushingSheet(),
                 new InvoiceFixture(other, size, currency, country, customer, lines, logo, number).brushingSheet());
     }

@@ -79,6 +79,8 @@ class PrinterTest {
             all.add(Arguments.of(index, Language.ENGLISH, PaperSize.A4, "JPY", "JP"));
             all.add(Arguments.of(index, Language.ENGLISH, PaperSize.A4, "KWD", "KW"));
         }
+        // A language that only a file of words knows of.
+        all.add(Arguments.of(0, new Language("de"), PaperSize.A4, "EUR", "DE"));
         return all.stream();
     }
 

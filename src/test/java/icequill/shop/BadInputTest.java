@@ -119,6 +119,7 @@ class BadInputTest {
 
     @ParameterizedTest(name = "{0}: {1} -> {2}")
     @CsvSource(delimiter = '|', textBlock = """
+            shop.yaml                | language: en             | language: it                  | UNKNOWN_NAME     | there is no language "it"
             shop.yaml                | currency: USD            | currency: XAU                 | UNKNOWN_CURRENCY | there is no currency "XAU" with minor units
             shop.yaml                | zone: America/New_York   | zone: America/New_Yorck       | UNKNOWN_NAME     | there is no time zone "America/New_Yorck" (did you mean "America/New_York"?
             shop.yaml                | zone: America/New_York   | zone: Home                    | UNKNOWN_NAME     | there is no time zone "Home" (

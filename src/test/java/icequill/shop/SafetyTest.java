@@ -193,9 +193,9 @@ class SafetyTest {
             assertThat(text).contains(edit.right());
             Files.writeString(folder.resolve(edit.file()), text.replace(edit.right(), edit.wrong()));
         }
-        for (Language language : Language.values()) {
+        for (Language language : List.of(Language.ENGLISH, Language.SPANISH)) {
             String text = text(row, language);
-            String words = language == Language.ENGLISH ? row.english() : row.spanish();
+            String words = language.equals(Language.ENGLISH) ? row.english() : row.spanish();
             for (String each : words.split("; ", -1)) {
                 if (row.said()) {
                     assertThat(text).contains(each);

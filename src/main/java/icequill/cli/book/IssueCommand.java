@@ -6,10 +6,11 @@ import icequill.answer.NextPayment;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.BookingOptions;
 import icequill.cli.terminal.ExitCode;
+import icequill.cli.terminal.LanguageTag;
 import icequill.cli.terminal.Printout;
-import icequill.cli.terminal.ShopOptions;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
+import icequill.party.Language;
 import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -51,8 +52,8 @@ public final class IssueCommand extends BookCommand {
     @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
     private @Nullable LocalDate date;
 
-    @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
-    private ShopOptions.@Nullable LanguageTag language;
+    @Option(names = "--lang", paramLabel = "LANG", converter = LanguageTag.class, description = "Language, en or es. Default: the customer's, else the shop's.")
+    private @Nullable Language language;
 
     @Mixin
     private BookingOptions booking = new BookingOptions();
@@ -105,7 +106,7 @@ public final class IssueCommand extends BookCommand {
 
     private IssueOptions wish(Path folder) {
         return new IssueOptions(date == null ? ShopDay.today(folder, clock()) : date,
-                Optional.ofNullable(language).map(ShopOptions.LanguageTag::language), booking.booking(outOfOrder));
+                Optional.ofNullable(language), booking.booking(outOfOrder));
     }
 
     private void tell(NextPayment next, String agreement) {

@@ -17,30 +17,18 @@ public final class ShopOptions {
     @Mixin
     private FolderOptions folders = new FolderOptions();
 
-    @Option(names = "--lang", paramLabel = "LANG", description = "Language, en or es. Default: the customer's, else the shop's.")
-    private @Nullable LanguageTag language;
+    @Option(names = "--lang", paramLabel = "LANG", converter = LanguageTag.class, description = "Language, en or es. Default: the customer's, else the shop's.")
+    private @Nullable Language language;
 
     @Option(names = "--with", paramLabel = "FILE", description = "Also go by the forms in a file, such as a site's, before those of the book, and store them nowhere.")
     private List<Path> with = new ArrayList<>();
-
-    /** The values of --lang, spelled as people write them. */
-    public enum LanguageTag {
-        EN, ES;
-
-        public Language language() {
-            return switch (this) {
-            case EN -> Language.ENGLISH;
-            case ES -> Language.SPANISH;
-            };
-        }
-    }
 
     public boolean json() {
         return folders.json();
     }
 
     public Optional<Language> language() {
-        return Optional.ofNullable(language).map(LanguageTag::language);
+        return Optional.ofNullable(language);
     }
 
     public Path folder() {

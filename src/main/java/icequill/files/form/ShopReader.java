@@ -44,7 +44,7 @@ public final class ShopReader {
         return Optional.of(new Shop(fields.text("name").orElse(""), address.get(), fields.text("phone").orElse(""),
                 fields.text("email").orElse(""), details(fields, "registrations"), fields.text("vatId"),
                 remittance.get(), zone.get(),
-                currency.get(), fields.text("language").flatMap(Language::ofTag).orElse(Language.ENGLISH),
+                currency.get(), fields.language("language").orElse(Language.ENGLISH),
                 fields.constant("paper", PaperSize.class).orElse(PaperSize.LETTER),
                 fields.text("accent").orElse("#000000"), fields.text("logo"),
                 fields.constant("taxBasis", TaxBasis.class).orElse(TaxBasis.INVOICE),

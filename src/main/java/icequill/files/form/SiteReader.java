@@ -12,7 +12,6 @@ import icequill.party.Conditions;
 import icequill.party.Contact;
 import icequill.party.Contacts;
 import icequill.party.Customer;
-import icequill.party.Language;
 import icequill.party.Layout;
 import icequill.party.Machine;
 import icequill.party.Site;
@@ -106,7 +105,7 @@ public final class SiteReader {
         customer.children("billTo").forEach(entry -> billTo(entry).ifPresent(entries::add));
         Optional<Timeline<BillTo>> billTo = customer.problems().take(Timeline.of(entries));
         return billTo.map(dated -> new Customer(customer.text("name").orElse(""),
-                customer.text("language").flatMap(Language::ofTag), dated, customer.text("vendorNumber"),
+                customer.language("language"), dated, customer.text("vendorNumber"),
                 customer.integer("paymentDays"), customer.flag("claimsExemption"),
                 customer.children("certificates").stream().flatMap(entry -> certificate(entry).stream()).toList(),
                 customer.child("accepted").flatMap(entry -> entry.day("date")

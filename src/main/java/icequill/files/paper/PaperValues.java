@@ -2,6 +2,7 @@ package icequill.files.paper;
 
 import icequill.money.Amounts;
 import icequill.money.Currencies;
+import icequill.party.Language;
 import icequill.problem.Place;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -31,6 +32,7 @@ final class PaperValues extends SimpleModule {
         text(LocalDate.class, LocalDate::toString, LocalDate::parse);
         text(LocalTime.class, LocalTime::toString, LocalTime::parse);
         text(ZoneId.class, ZoneId::getId, ZoneId::of);
+        text(Language.class, Language::tag, PaperValues::language);
         addSerializer(MonetaryAmount.class, new AmountWriter());
         addDeserializer(MonetaryAmount.class, new AmountReader());
         addSerializer(Place.class, new PlaceWriter());
@@ -50,6 +52,15 @@ final class PaperValues extends SimpleModule {
                 return read.apply(in.getString());
             }
         });
+    }
+
+    /** Papers of earlier books name the two languages that there were. */
+    private static Language language(String text) {
+        return switch (text) {
+        case "ENGLISH" -> Language.ENGLISH;
+        case "SPANISH" -> Language.SPANISH;
+        default -> new Language(text);
+        };
     }
 
     private static final class AmountWriter extends ValueSerializer<MonetaryAmount> {

@@ -2,6 +2,7 @@ package icequill.files.yaml;
 
 import icequill.money.Percent;
 import icequill.party.Period;
+import icequill.party.Language;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -143,6 +144,14 @@ public record Fields(Tree.Branch branch, Problems problems) {
     public static <E extends Enum<E>> Optional<E> constantOf(String text, Class<E> type) {
         String name = text.toUpperCase(Locale.ROOT).replace('-', '_');
         return Arrays.stream(type.getEnumConstants()).filter(constant -> constant.name().equals(name)).findFirst();
+    }
+
+    /** A language that there are words for; any other is reported. */
+    public Optional<Language> language(String key) {
+        Optional<Language> language = text(key).flatMap(Language::ofTag);
+        language.filter(wanted -> !Languages.isKnown(wanted))
+                .ifPresent(wanted -> problems.add(Languages.unknown(place(key), wanted.tag())));
+        return language.filter(Languages::isKnown);
     }
 
     public Optional<Wording> wording(String key) {

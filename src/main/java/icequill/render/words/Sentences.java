@@ -159,11 +159,17 @@ public final class Sentences {
     }
 
     private String measure(BigDecimal number, String unit) {
-        Optional<String> one = number.compareTo(BigDecimal.ONE) == 0
+        Optional<String> one = isOne(number)
                 ? formats.words().find("unit." + unit + ".one")
                 : Optional.empty();
         String word = one.orElseGet(() -> word("unit." + unit));
         return word.isEmpty() ? formats.number(number) : formats.number(number) + "\u00a0" + word;
+    }
+
+    /** Exactly one, or what the language counts like it: French says the singular of all that is below two (Unicode CLDR). */
+    private boolean isOne(BigDecimal number) {
+        return number.compareTo(BigDecimal.ONE) == 0 || formats.words().find("plural.one-below").map(BigDecimal::new)
+                .filter(limit -> number.abs().compareTo(limit) < 0).isPresent();
     }
 
     private static String unit(Figure figure) {

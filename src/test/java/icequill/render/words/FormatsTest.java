@@ -20,12 +20,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FormatsTest {
 
     @ParameterizedTest(name = "{0} in {1}: {2} {3}")
-    @CsvSource(delimiter = '|', value = {"ENGLISH | US | USD | 1234567.5 | 1,234,567.50",
-            "SPANISH | US | USD | 1234.5 | 1,234.50", "SPANISH | MX | USD | 1234.5 | 1,234.50",
-            "SPANISH | ES | EUR | 12345.5 | 12.345,50", "ENGLISH | DE | EUR | 1234.5 | 1.234,50",
-            "ENGLISH | GB | GBP | 1234.5 | 1,234.50", "ENGLISH | JP | JPY | 1234567 | 1,234,567",
-            "ENGLISH | KW | KWD | 1234.5 | 1,234.500", "ENGLISH | US | USD | -20.3 | −20.30",
-            "ENGLISH | US | USD | 1.8495 | 1.8495"})
+    @CsvSource(delimiter = '|', value = {"en | US | USD | 1234567.5 | 1,234,567.50",
+            "es | US | USD | 1234.5 | 1,234.50", "es | MX | USD | 1234.5 | 1,234.50",
+            "es | ES | EUR | 12345.5 | 12.345,50", "en | DE | EUR | 1234.5 | 1.234,50",
+            "en | GB | GBP | 1234.5 | 1,234.50", "en | JP | JPY | 1234567 | 1,234,567",
+            "en | KW | KWD | 1234.5 | 1,234.500", "en | US | USD | -20.3 | −20.30",
+            "en | US | USD | 1.8495 | 1.8495"})
     void amount_languageAndCountry_writtenAsThere(Language language, String country, String currency, String number,
             String expected) {
         assertThat(Formats.of(language, country)
@@ -34,13 +34,13 @@ class FormatsTest {
     }
 
     @ParameterizedTest(name = "{0} in {1}")
-    @CsvSource(delimiter = '|', value = {"ENGLISH | US | May 13, 2026 | 12:05 AM | 12:00 PM | 6:05 PM | 8.875%",
-            "ENGLISH | CA | May 13, 2026 | 12:05 AM | 12:00 PM | 6:05 PM | 8.875%",
-            "ENGLISH | GB | 13 May 2026 | 00:05 | 12:00 | 18:05 | 8.875%",
-            "ENGLISH | DE | 13 May 2026 | 00:05 | 12:00 | 18:05 | 8,875%",
-            "ENGLISH | JP | 2026-05-13 | 00:05 | 12:00 | 18:05 | 8.875%",
-            "SPANISH | US | 13 de mayo de 2026 | 12:05 a. m. | 12:00 p. m. | 6:05 p. m. | 8.875 %",
-            "SPANISH | ES | 13 de mayo de 2026 | 00:05 | 12:00 | 18:05 | 8,875 %"})
+    @CsvSource(delimiter = '|', value = {"en | US | May 13, 2026 | 12:05 AM | 12:00 PM | 6:05 PM | 8.875%",
+            "en | CA | May 13, 2026 | 12:05 AM | 12:00 PM | 6:05 PM | 8.875%",
+            "en | GB | 13 May 2026 | 00:05 | 12:00 | 18:05 | 8.875%",
+            "en | DE | 13 May 2026 | 00:05 | 12:00 | 18:05 | 8,875%",
+            "en | JP | 2026-05-13 | 00:05 | 12:00 | 18:05 | 8.875%",
+            "es | US | 13 de mayo de 2026 | 12:05 a. m. | 12:00 p. m. | 6:05 p. m. | 8.875 %",
+            "es | ES | 13 de mayo de 2026 | 00:05 | 12:00 | 18:05 | 8,875 %"})
     void dayTimePercent_languageAndCountry_writtenAsThere(Language language, String country, String day,
             String afterMidnight, String noon, String evening, String percent) {
         Formats formats = Formats.of(language, country);
