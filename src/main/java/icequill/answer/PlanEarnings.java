@@ -58,10 +58,12 @@ public final class PlanEarnings {
                         minutes(plan.staffedVisit(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
             }
             if (!plan.year().reserve().isZero()) {
-                rows.add(row(name, sentences.word("earnings.calls"), "", "", plan.year().reserve(), margin.calls().amount(),
+                rows.add(row(name, sentences.word("earnings.calls"), "", "", plan.year().reserve(),
+                        margin.calls().amount(),
                         plan.year().reserve().subtract(margin.calls().amount())));
             }
-            rows.add(row(name, sentences.word("earnings.year"), "", plain(plan.year().list()), margin.price(), margin.cost(),
+            rows.add(row(name, sentences.word("earnings.year"), "", plain(plan.year().list()), margin.price(),
+                    margin.cost(),
                     margin.margin()));
         }
         return rows;

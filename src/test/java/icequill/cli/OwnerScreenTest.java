@@ -29,13 +29,16 @@ class OwnerScreenTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"price visits/late-call.yaml --how --owner", "price visits/packs-and-discount-mercado.yaml --how --owner",
-            "price visits/included-visit-hotel.yaml --how --owner", "quote crumb-lane-plan --owner", "quote fernhill-plan --owner",
+    @CsvSource({"price visits/late-call.yaml --how --owner",
+            "price visits/packs-and-discount-mercado.yaml --how --owner",
+            "price visits/included-visit-hotel.yaml --how --owner", "quote crumb-lane-plan --owner",
+            "quote fernhill-plan --owner",
             "quote plan-mercado --owner", "quote float-switch --owner",
             "plan autumn-condensers-hotel"})
     void commandsOfTheOwner_sayWholeSentences(String line) {
         for (String language : List.of(" --lang en", " --lang es")) {
-            List<String> words = new ArrayList<>(List.of((line.replaceAll(" visits/", " " + folder + "/visits/") + language).split(" ")));
+            List<String> words = new ArrayList<>(
+                    List.of((line.replaceAll(" visits/", " " + folder + "/visits/") + language).split(" ")));
             words.addAll(List.of("--shop", folder.toString()));
 
             Run screen = Run.of(words.toArray(String[]::new));

@@ -260,7 +260,8 @@ class PlanQuoteTest {
         Map<?, ?> reserve = (Map<?, ?>) ((List<?>) Objects.requireNonNull(earnings.json().get("costs"))).getLast();
 
         assertThat(printed.years().getLast().workedPrice()).isEqualByComparingTo(printed.years().getLast().price());
-        assertThat(earnings.explanations().getLast().replace('\u00a0', ' ')).startsWith("Included calls: (100% + 15%) × ")
+        assertThat(earnings.explanations().getLast().replace('\u00a0', ' '))
+                .startsWith("Included calls: (100% + 15%) × ")
                 .contains("; 2 calls included in a year; of them ");
         String formula = String.valueOf(reserve.get("how"));
         assertThat(HowReader.evaluate(formula)).isEqualByComparingTo(printed.years().getLast().included());

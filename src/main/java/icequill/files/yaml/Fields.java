@@ -1,8 +1,8 @@
 package icequill.files.yaml;
 
 import icequill.money.Percent;
-import icequill.party.Period;
 import icequill.party.Language;
+import icequill.party.Period;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Place;

@@ -32,9 +32,11 @@ public final class Words {
 
     public static Words of(Language language) {
         Words read = READ.get(language);
-        return read == null ? READ.computeIfAbsent(language, language.equals(Language.ENGLISH)
-                ? each -> new Words(file(each))
-                : addedTo(of(Language.ENGLISH))) : read;
+        return read == null
+                ? READ.computeIfAbsent(language, language.equals(Language.ENGLISH)
+                        ? each -> new Words(file(each))
+                        : addedTo(of(Language.ENGLISH)))
+                : read;
     }
 
     /** @throws IllegalArgumentException when there is no such key: a fault of the program, not of the input */
