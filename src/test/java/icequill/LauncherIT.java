@@ -100,6 +100,22 @@ class LauncherIT {
         assertThat(folder.resolve("my-shop/papers/issued/INV-2026/INV-2026-00001.pdf")).isNotEmptyFile();
     }
 
+    /** On a terminal of sixty columns no line is wider; in a pipe a row is a line. */
+    @Test
+    void table_onATerminal_fitsIt(@TempDir Path folder) throws Exception {
+        shell(folder, "icequill new shop --demo");
+
+        Ran narrow = shell(folder,
+                "export ICEQUILL_SHOP=shop; script -qec 'stty cols 60; icequill price late-call' /dev/null");
+        Ran piped = shell(folder, "export ICEQUILL_SHOP=shop; icequill price late-call");
+
+        assertThat(narrow.status()).as(narrow.out()).isZero();
+        assertThat(narrow.out().lines().takeWhile(line -> !line.isBlank()))
+                .anyMatch(line -> line.startsWith("Service call within"))
+                .allSatisfy(line -> assertThat(line.strip()).hasSizeLessThanOrEqualTo(60));
+        assertThat(piped.out()).contains("Service call within 30 miles, standard hours    Charged");
+    }
+
     private static Ran shell(Path folder, String command) throws Exception {
         return Ran.of(folder, Map.of("PATH", IMAGE.resolve("bin").toAbsolutePath() + ":/usr/bin:/bin"), "sh", "-c",
                 command);

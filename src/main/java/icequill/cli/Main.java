@@ -39,6 +39,7 @@ import icequill.cli.paper.StatementCommand;
 import icequill.cli.paper.WorksheetCommand;
 import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.PlainText;
+import icequill.cli.terminal.Terminal;
 import icequill.problem.Discretion;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -77,6 +78,10 @@ public final class Main implements Runnable {
             VisitCommand.class, IssueCommand.class, FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
             AuditCommand.class, BackupCommand.class, RestoreCommand.class, ExportCommand.class, FormCommand.class,
             ImportCommand.class, DemoCommand.class, CommandLine.HelpCommand.class);
+
+    /** Help is read like a page: not in narrow columns, nor in lines too long for the eye. */
+    private static final int NARROWEST_HELP = 60;
+    private static final int WIDEST_HELP = 80;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -119,6 +124,7 @@ public final class Main implements Runnable {
         commands.forEach(command -> line.addSubcommand(new CommandLine(command, factory)));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.registerConverter(LocalDate.class, Main::day);
+        line.setUsageHelpWidth(Math.clamp(Terminal.columns(), NARROWEST_HELP, WIDEST_HELP));
         line.getHelpSectionMap().put(SECTION_KEY_COMMAND_LIST, new CommandList());
         return line;
     }

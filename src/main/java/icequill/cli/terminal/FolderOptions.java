@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 /** Which shop folder a command works on, and how it answers. */
 final class FolderOptions {
 
-    @Option(names = "--shop", paramLabel = "DIR", description = "The shop folder. Default: the nearest folder, upward from FILE or from here, that holds a shop.yaml.")
+    @Option(names = "--shop", paramLabel = "DIR", defaultValue = "${env:ICEQUILL_SHOP}", description = "The shop folder. Default: what ICEQUILL_SHOP names in the environment; else the nearest folder, upward from FILE or from here, that holds a shop.yaml.")
     private @Nullable Path shop;
 
     @Option(names = "--json", description = "Print the result, or the problems, as JSON.")
