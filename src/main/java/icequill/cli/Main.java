@@ -75,7 +75,8 @@ public final class Main implements Runnable {
             CompareCommand.class, FitCommand.class, HindsightCommand.class, RecordCommand.class, WorksheetCommand.class,
             PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
             CustomerCommand.class, SiteCommand.class, MachineCommand.class, PaymentCommand.class,
-            VisitCommand.class, IssueCommand.class, FindCommand.class, RatesCommand.class, ShowCommand.class, TrailCommand.class, ReprintCommand.class,
+            VisitCommand.class, IssueCommand.class, FindCommand.class, RatesCommand.class, ShowCommand.class,
+            TrailCommand.class, ReprintCommand.class,
             AuditCommand.class, BackupCommand.class, RestoreCommand.class, ExportCommand.class, FormCommand.class,
             ImportCommand.class, DemoCommand.class, CommandLine.HelpCommand.class);
 
