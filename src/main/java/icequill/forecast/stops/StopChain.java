@@ -3,8 +3,6 @@ package icequill.forecast.stops;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * Counts the stops of a side of which some dirt outlives a cleaning, or a call. From one cleaning call to the next the age of the dirt
@@ -15,11 +13,6 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 final class StopChain {
 
-    private static final GaussIntegrator NODES = new GaussIntegratorFactory().legendre(12, 0, 1);
-    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(28, 0, 1);
-    private static final double[] BARYCENTRIC = new double[NODES.getNumberOfPoints()];
-    /** Points are drawn to an end by this power. */
-    private static final int DRAW = 5;
     /** A panel is no longer than that many widths of the clock's density. */
     private static final double WIDTHS = 1.2;
     /** How many times as long a panel may be as those before it together. */
@@ -29,56 +22,20 @@ final class StopChain {
     /** Hardly any call has cleaned nothing while the hazard of such that do grew by so much. */
     private static final double LAST_HAZARD = 41.5;
 
-    static {
-        Arrays.setAll(BARYCENTRIC, k -> (k % 2 == 0 ? 1 : -1)
-                * Math.sqrt(NODES.getPoint(k) * (1 - NODES.getPoint(k)) * NODES.getWeight(k)));
-    }
-
     private final FoulingLife clock;
     private final double cleans;
     private final Stretches stretches;
     private final double[] begins;
     private final List<Node> known = new ArrayList<>();
 
-    /** The months from a cleaning call, or from the beginning, on: ages and hazards at the beginning of each later stretch. */
-    private final class Path {
-        private final double[] ages = new double[begins.length];
-        private final double[] hazards = new double[begins.length];
-        private final double from;
-        private final int first;
-
-        Path(int first, double from, double age) {
-            this.first = first;
-            this.from = from;
-            ages[first] = age;
-            for (int later = first + 1; later < begins.length; later++) {
-                double gone = begins[later] - start(later - 1);
-                hazards[later] = hazards[later - 1] + clock.hazard(ages[later - 1], gone);
-                ages[later] = stretches.leaves() * (ages[later - 1] + gone);
-            }
-        }
-
-        private double start(int stretch) {
-            return stretch == first ? from : begins[stretch];
-        }
-
-        double hazard(int stretch, double month) {
-            return hazards[stretch] + clock.hazard(ages[stretch], month - start(stretch));
-        }
-
-        double rate(int stretch, double month) {
-            return clock.rate(ages[stretch] + month - start(stretch));
-        }
-    }
-
     /** A month at which a call may clean: its weight in integrals, and the density by the number of stops up to it. */
     private static final class Node {
         private final double month;
         private final double weight;
-        private final Path path;
+        private final AgePath path;
         private double[] density = {};
 
-        Node(double month, double weight, Path path) {
+        Node(double month, double weight, AgePath path) {
             this.month = month;
             this.weight = weight;
             this.path = path;
@@ -94,15 +51,12 @@ final class StopChain {
         this.clock = clock;
         this.cleans = cleans;
         this.stretches = stretches;
-        this.begins = new double[stretches.lengths().size()];
-        for (int i = 1; i < begins.length; i++) {
-            begins[i] = begins[i - 1] + stretches.lengths().get(i - 1);
-        }
+        this.begins = stretches.begins();
     }
 
     /** The stops of a side with dirt of an age. */
     CountDistribution counts(double age) {
-        Path beginning = new Path(0, 0, age);
+        AgePath beginning = new AgePath(clock, stretches, 0, 0, age);
         for (int stretch = 0; stretch < begins.length; stretch++) {
             if (stretches.lengths().get(stretch) > 0) {
                 fill(stretch, beginning);
@@ -163,13 +117,13 @@ final class StopChain {
         return chances;
     }
 
-    private void fill(int stretch, Path beginning) {
-        List<Panel> panels = Panel.of(begins[stretch], edges(stretch, beginning.ages[stretch]));
+    private void fill(int stretch, AgePath beginning) {
+        List<GaussPanel> panels = GaussPanel.of(begins[stretch], edges(stretch, beginning.age(stretch)));
         List<Node> here = new ArrayList<>();
-        for (Panel panel : panels) {
-            for (int k = 0; k < NODES.getNumberOfPoints(); k++) {
-                double month = panel.month(NODES.getPoint(k));
-                here.add(new Node(month, panel.weight(k), new Path(stretch, month, 0)));
+        for (GaussPanel panel : panels) {
+            for (int k = 0; k < GaussPanel.POINTS; k++) {
+                double month = panel.month(k);
+                here.add(new Node(month, panel.weight(k), new AgePath(clock, stretches, stretch, month, 0)));
             }
         }
         List<double[]> earlier = here.stream().map(node -> earlier(stretch, node.month, beginning)).toList();
@@ -193,7 +147,7 @@ final class StopChain {
     }
 
     /** The density of a cleaning call at a month that follows one of an earlier stretch, or none. */
-    private double[] earlier(int stretch, double month, Path beginning) {
+    private double[] earlier(int stretch, double month, AgePath beginning) {
         Sum sum = new Sum();
         sum.add(cleans * beginning.rate(stretch, month), 1, restarts(beginning.hazard(stretch, month)));
         for (Node node : known) {
@@ -207,14 +161,14 @@ final class StopChain {
     }
 
     /** What leads from the nodes of a stretch to each of them: by stops in between, then by node. */
-    private List<double[][]> own(List<Panel> panels, List<Node> here) {
-        int count = NODES.getNumberOfPoints();
+    private List<double[][]> own(List<GaussPanel> panels, List<Node> here) {
+        int count = GaussPanel.POINTS;
         List<double[][]> own = new ArrayList<>();
         for (int i = 0; i < here.size(); i++) {
             double month = here.get(i).month;
             List<double[]> rows = new ArrayList<>();
             for (int p = 0; p <= i / count; p++) {
-                Panel panel = panels.get(p);
+                GaussPanel panel = panels.get(p);
                 int offset = p * count;
                 panel.rule(Math.min(month, panel.until()), (at, weight) -> {
                     double[] restarts = restarts(clock.hazard(month - at));
@@ -269,83 +223,4 @@ final class StopChain {
         }
     }
 
-    /**
-     * A part of a stretch with its Gauss points.
-     *
-     * @param drawnFrom whether the points are drawn to its beginning
-     * @param drawnUntil whether they are drawn to its end
-     */
-    private record Panel(double from, double until, boolean drawnFrom, boolean drawnUntil) {
-
-        static List<Panel> of(double begins, List<Double> edges) {
-            List<Panel> panels = new ArrayList<>();
-            int last = edges.size() - 1;
-            for (int p = 0; p < last; p++) {
-                panels.add(new Panel(begins + edges.get(p), begins + edges.get(p + 1), p == 0, p == last - 1));
-            }
-            return panels;
-        }
-
-        double month(double point) {
-            return drawnFrom
-                    ? from + (until - from) * Math.pow(point, DRAW)
-                    : drawnUntil
-                            ? until - (until - from) * Math.pow(1 - point, DRAW)
-                            : from + (until - from) * point;
-        }
-
-        double point(double month) {
-            double part = Math.clamp((month - from) / (until - from), 0, 1);
-            return drawnFrom
-                    ? Math.pow(part, 1.0 / DRAW)
-                    : drawnUntil ? 1 - Math.pow(Math.max(0, (until - month) / (until - from)), 1.0 / DRAW) : part;
-        }
-
-        /** Of a Gauss point, in an integral over the months. */
-        double weight(int k) {
-            double point = NODES.getPoint(k);
-            double slope = drawnFrom
-                    ? DRAW * Math.pow(point, DRAW - 1)
-                    : drawnUntil ? DRAW * Math.pow(1 - point, DRAW - 1) : 1;
-            return NODES.getWeight(k) * slope * (until - from);
-        }
-
-        /** Barycentric interpolation between the Gauss points. */
-        double[] interpolation(double month) {
-            double at = point(month);
-            double[] parts = new double[NODES.getNumberOfPoints()];
-            double sum = 0;
-            for (int k = 0; k < parts.length; k++) {
-                double node = NODES.getPoint(k);
-                if (node == at) {
-                    Arrays.fill(parts, 0);
-                    parts[k] = 1;
-                    return parts;
-                }
-                parts[k] = BARYCENTRIC[k] / (at - node);
-                sum += parts[k];
-            }
-            for (int k = 0; k < parts.length; k++) {
-                parts[k] /= sum;
-            }
-            return parts;
-        }
-
-        /** Points of a finer rule up to a month, drawn to both ends. */
-        void rule(double most, Point point) {
-            double half = (most - from) / 2;
-            for (int q = 0; q < RULE.getNumberOfPoints(); q++) {
-                double near = half * Math.pow(RULE.getPoint(q), DRAW);
-                double weight = RULE.getWeight(q) * half * DRAW * Math.pow(RULE.getPoint(q), DRAW - 1);
-                point.of(from + near, weight);
-                point.of(most - near, weight);
-            }
-        }
-    }
-
-    /** Receives a month and its weight in an integral. */
-    @FunctionalInterface
-    private interface Point {
-        void of(double month, double weight);
-    }
 }

@@ -34,6 +34,15 @@ public record Stretches(List<Double> lengths, double leaves) {
         return known;
     }
 
+    /** The month at which each begins. */
+    double[] begins() {
+        double[] begins = new double[lengths.size()];
+        for (int i = 1; i < begins.length; i++) {
+            begins[i] = begins[i - 1] + lengths.get(i - 1);
+        }
+        return begins;
+    }
+
     double months() {
         return lengths.stream().mapToDouble(Double::doubleValue).sum();
     }
