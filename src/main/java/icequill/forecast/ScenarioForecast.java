@@ -5,9 +5,7 @@ import icequill.forecast.charges.ChargePart;
 import icequill.forecast.charges.Difference;
 import icequill.forecast.stops.CleaningSchedule;
 import icequill.forecast.stops.CountDistribution;
-import icequill.forecast.stops.FoulingLife;
 import icequill.forecast.stops.MachineRisk;
-import icequill.forecast.stops.Season;
 import icequill.forecast.stops.StopCounts;
 import icequill.forecast.stops.StopPolicy;
 import icequill.forecast.stops.Stretches;
@@ -17,16 +15,11 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** What a choice leads to when it is known how bad the site is, so that its machines do not depend on each other. */
 final class ScenarioForecast {
@@ -34,10 +27,6 @@ final class ScenarioForecast {
     private static final double YEAR = 12;
     /** Below it a rest of a year is what rounding left. */
     private static final double NOTHING = 1e-9;
-
-    /** Months by which an age may be off. */
-    private static final double SAME_AGE = 1e-9;
-    private static final int MOST_STEPS = 200;
 
     private final MaintenancePolicy choice;
     private final double months;
@@ -48,10 +37,10 @@ final class ScenarioForecast {
     private final ChargeDistribution dirt;
     private final ChargeDistribution charges;
     /** Those of the horizon where calls are included; none otherwise. */
-    private final List<Year> years;
+    private final List<HorizonYear> years;
 
     private ScenarioForecast(MaintenancePolicy choice, double months, Map<Cause, CountDistribution> counts,
-            YearlyCharges charged, List<Year> years) {
+            YearlyCharges charged, List<HorizonYear> years) {
         this.years = years;
         this.paid = years.stream().map(year -> year.calls().beyond(choice.included())).reduce(CountDistribution.NONE,
                 CountDistribution::plus);
@@ -66,24 +55,24 @@ final class ScenarioForecast {
     /** As {@link Forecast#of(List, MaintenancePolicy, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
     static ScenarioForecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
             PriceTerms terms) {
-        List<Side> condensers = machines.stream().flatMap(machine -> Side.condenser(machine).stream()).toList();
-        List<Side> waters = machines.stream().map(Side::water).toList();
+        List<MachineSide> condensers = machines.stream().flatMap(machine -> MachineSide.condenser(machine).stream()).toList();
+        List<MachineSide> waters = machines.stream().map(MachineSide::water).toList();
         DoubleUnaryOperator random = until -> machines.stream().mapToDouble(machine -> machine.randomUntil(until))
                 .sum();
         YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, random,
-                Cause.CONDENSER, until -> sum(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
-                until -> sum(waters, policy, until, choice.water()).mean()));
+                Cause.CONDENSER, until -> MachineSide.stops(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
+                until -> MachineSide.stops(waters, policy, until, choice.water()).mean()));
         Map<Cause, CountDistribution> counts = new EnumMap<>(Cause.class);
         counts.put(Cause.RANDOM, CountDistribution.poisson(random.applyAsDouble(months)));
-        counts.put(Cause.CONDENSER, sum(condensers, policy, months, choice.condenser()));
-        counts.put(Cause.WATER, sum(waters, policy, months, choice.water()));
-        List<Year> years = new ArrayList<>();
+        counts.put(Cause.CONDENSER, MachineSide.stops(condensers, policy, months, choice.condenser()));
+        counts.put(Cause.WATER, MachineSide.stops(waters, policy, months, choice.water()));
+        List<HorizonYear> years = new ArrayList<>();
         for (double from = 0; choice.included() > 0 && from < months - NOTHING; from += YEAR) {
             double begins = from;
             double until = Math.min(months, from + YEAR);
-            years.add(new Year(month -> random.applyAsDouble(begins + month) - random.applyAsDouble(begins),
-                    begun(condensers, choice.condenser(), policy, from, until), choice.condenser().within(from, until),
-                    begun(waters, choice.water(), policy, from, until), choice.water().within(from, until), policy,
+            years.add(new HorizonYear(month -> random.applyAsDouble(begins + month) - random.applyAsDouble(begins),
+                    HorizonYear.begun(condensers, choice.condenser(), policy, from, until), choice.condenser().within(from, until),
+                    HorizonYear.begun(waters, choice.water(), policy, from, until), choice.water().within(from, until), policy,
                     until - from));
         }
         return new ScenarioForecast(choice, months, counts, charged, years);
@@ -95,14 +84,14 @@ final class ScenarioForecast {
             double months, Place place) {
         Problems problems = new Problems();
         for (MachineRisk machine : machines) {
-            Side.condenser(machine)
+            MachineSide.condenser(machine)
                     .ifPresent(side -> check("condenser", condenser, side, policy, months, place, problems));
-            check("water side", water, Side.water(machine), policy, months, place, problems);
+            check("water side", water, MachineSide.water(machine), policy, months, place, problems);
         }
         return problems.list();
     }
 
-    private static void check(String what, CleaningSchedule care, Side side, StopPolicy policy, double months,
+    private static void check(String what, CleaningSchedule care, MachineSide side, StopPolicy policy, double months,
             Place place,
             Problems problems) {
         if (StopCounts.isAbsurd(side.clock(), policy, side.age(), Stretches.of(care, side.season(), months))) {
@@ -112,144 +101,6 @@ final class ScenarioForecast {
                             + months + " months",
                     "a slower clock, a shorter horizon, or calls that clean the side they are for");
         }
-    }
-
-    /** One side of a machine: the clock it runs by, its age, and how its months count. */
-    private record Side(FoulingLife clock, double age, Season season) {
-
-        static Optional<Side> condenser(MachineRisk machine) {
-            return machine.condenser()
-                    .map(clock -> new Side(clock, machine.monthsSinceBrushed(), machine.seasons().condenser()));
-        }
-
-        static Side water(MachineRisk machine) {
-            return new Side(machine.water(), machine.monthsSinceCleaned(), machine.seasons().water());
-        }
-    }
-
-    /** Of sides that run alike. */
-    private record Alike(FoulingLife clock, Season season) {}
-
-    /** Calls of one kind, as many times over as machines have them alike. */
-    private record Source(Cause cause, int number, DoubleFunction<CountDistribution> until) {}
-
-    /**
-     * A year of a horizon.
-     *
-     * @param random faults expected up to a month of the year
-     * @param condensers as they begin the year
-     * @param waters the same
-     */
-    private record Year(DoubleUnaryOperator random, List<Side> condensers, CleaningSchedule brushings,
-            List<Side> waters, CleaningSchedule cleanings, StopPolicy policy, double months) {
-
-        private static final int STEPS = 12;
-
-        CountDistribution calls() {
-            return CountDistribution.poisson(random.applyAsDouble(months))
-                    .plus(sum(condensers, policy, months, brushings)).plus(sum(waters, policy, months, cleanings));
-        }
-
-        /**
-         * How many calls of each cause are expected after so many of the year. Calls of one side follow each other, so it is asked of each
-         * whether it is the side's first, second and so on, and how many others came before. The
-         * steps in which months are added up cost less than half a percent.
-         */
-        Map<Cause, Double> after(int included) {
-            List<Source> sources = sources();
-            List<List<CountDistribution>> counts = sources.stream().map(source -> IntStream.rangeClosed(0, STEPS)
-                    .mapToObj(step -> source.until().apply(months * step / STEPS)).toList()).toList();
-            Map<Cause, Double> after = new EnumMap<>(Cause.class);
-            for (int own = 0; own < sources.size(); own++) {
-                double sum = 0;
-                CountDistribution before = CountDistribution.NONE;
-                for (int step = 1; step <= STEPS; step++) {
-                    CountDistribution others = others(sources, counts, own, step);
-                    CountDistribution reached = counts.get(own).get(step);
-                    CountDistribution left = counts.get(own).get(step - 1);
-                    for (int n = 0; n < reached.most(); n++) {
-                        double here = reached.chanceOfMoreThan(n) - left.chanceOfMoreThan(n);
-                        sum += here * (atLeast(before, included - n) + atLeast(others, included - n)) / 2;
-                    }
-                    before = others;
-                }
-                after.merge(sources.get(own).cause(), sources.get(own).number() * sum, Double::sum);
-            }
-            return after;
-        }
-
-        private List<Source> sources() {
-            List<Source> sources = new ArrayList<>(List.of(new Source(Cause.RANDOM, 1,
-                    until -> CountDistribution.poisson(random.applyAsDouble(until)))));
-            condensers.stream().distinct().forEach(side -> sources.add(source(Cause.CONDENSER, side, condensers,
-                    brushings)));
-            waters.stream().distinct().forEach(side -> sources.add(source(Cause.WATER, side, waters, cleanings)));
-            return sources;
-        }
-
-        private Source source(Cause cause, Side side, List<Side> all, CleaningSchedule care) {
-            return new Source(cause, (int) all.stream().filter(side::equals).count(),
-                    until -> until == 0 ? CountDistribution.NONE : sum(List.of(side), policy, until, care));
-        }
-
-        private static CountDistribution others(List<Source> sources, List<List<CountDistribution>> counts, int own,
-                int step) {
-            CountDistribution others = CountDistribution.NONE;
-            for (int i = 0; i < sources.size(); i++) {
-                others = others.plus(counts.get(i).get(step).times(sources.get(i).number() - (i == own ? 1 : 0)));
-            }
-            return others;
-        }
-
-        private static double atLeast(CountDistribution counts, int calls) {
-            return calls <= 0 ? 1 : counts.chanceOfMoreThan(calls - 1);
-        }
-    }
-
-    /**
-     * Sides as they begin a year of a horizon. How old dirt is when a later year begins, calls decide too; it is taken at the one age by which
-     * as many stops are expected as the whole horizon has in that year.
-     */
-    private static List<Side> begun(List<Side> sides, CleaningSchedule care, StopPolicy policy, double from,
-            double until) {
-        if (from == 0) {
-            return sides;
-        }
-        CleaningSchedule year = care.within(from, until);
-        Map<Side, Side> begun = new HashMap<>();
-        for (Side side : sides) {
-            begun.computeIfAbsent(side, key -> {
-                List<Side> one = List.of(key);
-                double expected = sum(one, policy, until, care).mean() - sum(one, policy, from, care).mean();
-                StopCounts stops = new StopCounts(key.clock(), policy,
-                        Stretches.of(year, key.season(), until - from));
-                return new Side(key.clock(), age(stops, expected, key.age() + key.season().run(from)), key.season());
-            });
-        }
-        return sides.stream().map(side -> Objects.requireNonNull(begun.get(side))).toList();
-    }
-
-    /** The age from 0 to the most by which so many stops are expected, or the nearest to it. */
-    private static double age(StopCounts stops, double expected, double most) {
-        DoubleUnaryOperator more = age -> stops.of(age).mean() - expected;
-        double youngest = more.applyAsDouble(0);
-        double oldest = more.applyAsDouble(most);
-        if (oldest <= 0 || youngest >= 0) {
-            return oldest <= 0 ? most : 0;
-        }
-        return new BrentSolver(SAME_AGE).solve(MOST_STEPS, more::applyAsDouble, 0, most);
-    }
-
-    /** Sides that are alike are counted once, and all sides of one clock share what it takes to count. */
-    private static CountDistribution sum(List<Side> sides, StopPolicy policy, double months, CleaningSchedule care) {
-        Map<Alike, StopCounts> known = new HashMap<>();
-        return sides.stream().distinct()
-                .map(side -> known
-                        .computeIfAbsent(new Alike(side.clock(), side.season()),
-                                alike -> new StopCounts(alike.clock(), policy,
-                                        Stretches.of(care, alike.season(), months)))
-                        .of(side.age()).times((int) sides.stream().filter(side::equals).count()))
-                .reduce(CountDistribution.NONE, CountDistribution::plus);
     }
 
     CountDistribution calls(Cause cause) {
