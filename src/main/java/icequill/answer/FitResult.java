@@ -1,7 +1,8 @@
 package icequill.answer;
 
 import icequill.document.FitSheet;
-import icequill.outlook.FitAssembly;
+import icequill.outlook.FitJson;
+import icequill.outlook.SideFit;
 import icequill.render.words.Sentences;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,9 +14,9 @@ public final class FitResult {
 
     private final WrittenPaper paper;
     private final FitSheet sheet;
-    private final List<FitAssembly.Fitted> fits;
+    private final List<SideFit> fits;
 
-    public FitResult(WrittenPaper paper, FitSheet sheet, List<FitAssembly.Fitted> fits) {
+    public FitResult(WrittenPaper paper, FitSheet sheet, List<SideFit> fits) {
         this.paper = paper;
         this.sheet = sheet;
         this.fits = List.copyOf(fits);
@@ -39,7 +40,7 @@ public final class FitResult {
 
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>(paper.json());
-        view.put("fits", FitAssembly.json(fits));
+        view.put("fits", FitJson.of(fits));
         view.put("settings", sheet.settings());
         return view;
     }
