@@ -7,7 +7,7 @@ import icequill.forecast.charges.MixedDistribution;
 import icequill.forecast.stops.CleaningSchedule;
 import icequill.forecast.stops.CountDistribution;
 import icequill.outlook.CareOption;
-import icequill.outlook.GuessDoubt;
+import icequill.outlook.EstimateWeights;
 import icequill.outlook.NonCashAssembly;
 import icequill.outlook.OwnCostsAhead;
 import icequill.outlook.SiteForecast;
@@ -44,14 +44,14 @@ record ForecastJson(SiteForecast forecast) {
 
     /** The weights of the three sets of guesses, and last year's calls beside the usual one. */
     private Map<String, Object> doubt() {
-        GuessDoubt doubt = new GuessDoubt(forecast);
-        List<GuessDoubt.Likely> weights = doubt.weights();
+        EstimateWeights estimates = new EstimateWeights(forecast);
+        List<EstimateWeights.Likely> weights = estimates.weights();
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("careful", ForecastInputsJson.sixDecimals(weights.get(0).weight()));
         view.put("usual", ForecastInputsJson.sixDecimals(weights.get(1).weight()));
         view.put("gloomy", ForecastInputsJson.sixDecimals(weights.get(2).weight()));
-        view.put("callsLastYear", doubt.record().map(GuessDoubt.LastYearsCalls::had).orElse(null));
-        view.put("expectedLastYear", doubt.record().map(found -> ForecastInputsJson.sixDecimals(found.expected())).orElse(null));
+        view.put("callsLastYear", estimates.record().map(EstimateWeights.LastYearsCalls::had).orElse(null));
+        view.put("expectedLastYear", estimates.record().map(found -> ForecastInputsJson.sixDecimals(found.expected())).orElse(null));
         return view;
     }
 

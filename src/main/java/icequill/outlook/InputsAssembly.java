@@ -29,7 +29,7 @@ record InputsAssembly(SiteForecast forecast) {
     List<Input> all() {
         ForecastRates rates = forecast.rates();
         List<Input> inputs = new ArrayList<>();
-        new GuessDoubt(forecast).record().ifPresent(found -> inputs.add(new Input(
+        new EstimateWeights(forecast).record().ifPresent(found -> inputs.add(new Input(
                 lastYear(found),
                 forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
                         .orElseGet(() -> origin(Origin.CUSTOMER)))));
@@ -58,7 +58,7 @@ record InputsAssembly(SiteForecast forecast) {
         return inputs;
     }
 
-    static Phrase lastYear(GuessDoubt.LastYearsCalls found) {
+    static Phrase lastYear(EstimateWeights.LastYearsCalls found) {
         return Phrase.of("outlook.in.last-year." + ConstantKey.of(found.fit()), Fact.number(found.had(), "call"),
                 new Fact.Measure(Decimals.of(found.expected(), 1), ""));
     }

@@ -29,7 +29,7 @@ record OutlookAssembly(SiteForecast forecast) {
     private static final String MONTH = "month";
 
     Outlook outlook() {
-        List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
+        List<EstimateWeights.Likely> weights = new EstimateWeights(forecast).weights();
         List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
         return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval), ways,
@@ -37,7 +37,7 @@ record OutlookAssembly(SiteForecast forecast) {
                 new InputsAssembly(forecast).all(), interval.reasons());
     }
 
-    private Outlook.Way way(CareOption way, List<GuessDoubt.Likely> weights) {
+    private Outlook.Way way(CareOption way, List<EstimateWeights.Likely> weights) {
         Forecast first = forecast.forecast(way, 1);
         return new Outlook.Way(way.kind(), way.name(), new CareOptionScopes(forecast).of(way), way.planned(),
                 tenths(first.calls().mean()),
@@ -53,10 +53,10 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     /** Wide enough for the usual guesses, and for all of them in doubt; rounded outward, but never past what is planned. */
-    private Outlook.Span span(CareOption way, int years, List<GuessDoubt.Likely> weights) {
+    private Outlook.Span span(CareOption way, int years, List<EstimateWeights.Likely> weights) {
         Forecast usual = forecast.forecast(way, years);
         MixedDistribution law = usual.total();
-        MixedDistribution doubted = new GuessDoubt(forecast).total(way, years, weights);
+        MixedDistribution doubted = new EstimateWeights(forecast).total(way, years, weights);
         long planned = usual.planned();
         double nothingMore = law.chanceOfAtMost(planned);
         boolean isOften = nothingMore > LOW;
@@ -125,7 +125,7 @@ record OutlookAssembly(SiteForecast forecast) {
         calls.add(with.compareTo(without) < 0
                 ? Phrase.of("outlook.expect", new Fact.Measure(with, "call"), new Fact.Measure(without, ""))
                 : Phrase.of("outlook.spares-none", name));
-        new GuessDoubt(forecast).record().ifPresent(found -> {
+        new EstimateWeights(forecast).record().ifPresent(found -> {
             calls.add(InputsAssembly.lastYear(found));
             if (without.compareTo(BigDecimal.valueOf(found.had() + 1L)) >= 0) {
                 calls.add(Phrase.of("outlook.more-ahead", new Fact.Measure(without, "")));

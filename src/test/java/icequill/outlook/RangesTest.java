@@ -93,8 +93,8 @@ class RangesTest {
                 : asked + assumed);
         SiteForecast forecast = forecast(name);
         List<Outlook.Way> printed = new OutlookAssembly(forecast).outlook().ways();
-        List<GuessDoubt.Likely> weights = new GuessDoubt(forecast).weights();
-        assertThat(weights.stream().mapToDouble(GuessDoubt.Likely::weight).sum()).isCloseTo(1, within(ROUNDING));
+        List<EstimateWeights.Likely> weights = new EstimateWeights(forecast).weights();
+        assertThat(weights.stream().mapToDouble(EstimateWeights.Likely::weight).sum()).isCloseTo(1, within(ROUNDING));
 
         for (int i = 0; i < printed.size(); i++) {
             CareOption way = forecast.ways().get(i);
@@ -104,9 +104,9 @@ class RangesTest {
     }
 
     private static void check(Outlook.Span span, SiteForecast forecast, CareOption way, int years,
-            List<GuessDoubt.Likely> weights) {
+            List<EstimateWeights.Likely> weights) {
         MixedDistribution usual = forecast.forecast(way, years).total();
-        MixedDistribution doubted = new GuessDoubt(forecast).total(way, years, weights);
+        MixedDistribution doubted = new EstimateWeights(forecast).total(way, years, weights);
         long planned = forecast.forecast(way, years).planned();
         long low = MinorUnits.of(span.low());
         long high = MinorUnits.of(span.high());

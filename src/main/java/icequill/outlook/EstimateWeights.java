@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * and the gloomy ones in one; the calls that a site had in the last twelve months then weigh them by the chance of just so many
  * (Bayes' rule), and with them how bad the site is among sites like it.
  */
-public record GuessDoubt(SiteForecast forecast) {
+public record EstimateWeights(SiteForecast forecast) {
 
     private static final List<Guessed> GUESSES = List.of(Guessed.CAREFUL, Guessed.USUAL, Guessed.GLOOMY);
     private static final List<Double> BEFOREHAND = List.of(0.25, 0.5, 0.25);
@@ -50,8 +50,8 @@ public record GuessDoubt(SiteForecast forecast) {
     /** The careful, the usual and the gloomy guesses; as likely as beforehand where all make the record impossible. */
     public List<Likely> weights() {
         List<List<Double>> joint = had().map(this::withRecord)
-                .filter(all -> all.stream().mapToDouble(GuessDoubt::sum).sum() > 0).orElseGet(this::beforehand);
-        double all = joint.stream().mapToDouble(GuessDoubt::sum).sum();
+                .filter(all -> all.stream().mapToDouble(EstimateWeights::sum).sum() > 0).orElseGet(this::beforehand);
+        double all = joint.stream().mapToDouble(EstimateWeights::sum).sum();
         return joint.stream().map(guess -> {
             double sum = sum(guess);
             return new Likely(sum / all,
