@@ -7,7 +7,7 @@ import java.util.List;
  * Which figure moves the answer most: each goes from its low to its high while all others stay.
  *
  * @param base what is saved with all figures as they are, in minor units
- * @param swings the widest first; ties in the order of the doubts
+ * @param swings the widest first; ties in the order of the ranges
  * @param <K> what names a figure
  */
 public record Sensitivity<K>(long base, List<Swing<K>> swings) {
@@ -15,12 +15,12 @@ public record Sensitivity<K>(long base, List<Swing<K>> swings) {
     /**
      * How far a figure may be off.
      *
-     * @param low the question with its low
-     * @param high the question with its high
+     * @param low the comparison with its low
+     * @param high the comparison with its high
      */
-    public record Doubt<K>(K figure, PolicyComparison low, PolicyComparison high) {}
+    public record ParameterRange<K>(K figure, PolicyComparison low, PolicyComparison high) {}
 
-    /** What is saved at the two ends of a doubt, in minor units. */
+    /** What is saved at the two ends of a range, in minor units. */
     public record Swing<K>(K figure, long low, long high) {
 
         /** How far the money moves, in minor units. */
@@ -33,10 +33,10 @@ public record Sensitivity<K>(long base, List<Swing<K>> swings) {
         swings = List.copyOf(swings);
     }
 
-    /** Works out the answer at both ends of each doubt. */
-    public static <K> Sensitivity<K> of(PolicyComparison question, List<Doubt<K>> doubts) {
-        return new Sensitivity<>(question.saved(), doubts.stream()
-                .map(doubt -> new Swing<>(doubt.figure(), doubt.low().saved(), doubt.high().saved()))
+    /** Works out the answer at both ends of each range. */
+    public static <K> Sensitivity<K> of(PolicyComparison comparison, List<ParameterRange<K>> ranges) {
+        return new Sensitivity<>(comparison.saved(), ranges.stream()
+                .map(range -> new Swing<>(range.figure(), range.low().saved(), range.high().saved()))
                 .sorted(Comparator.comparingLong((Swing<K> swing) -> swing.width()).reversed()).toList());
     }
 }

@@ -3,7 +3,7 @@ package icequill.outlook;
 import icequill.forecast.Tally;
 import icequill.forecast.charges.MixedDistribution;
 import icequill.forecast.stops.CountDistribution;
-import icequill.plans.SiteRisks.Guessed;
+import icequill.plans.EstimateLevels;
 import icequill.request.CallHistory;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  */
 public record EstimateWeights(SiteForecast forecast) {
 
-    private static final List<Guessed> GUESSES = List.of(Guessed.CAREFUL, Guessed.USUAL, Guessed.GLOOMY);
+    private static final List<EstimateLevels> GUESSES = List.of(EstimateLevels.CAREFUL, EstimateLevels.USUAL, EstimateLevels.GLOOMY);
     private static final List<Double> BEFOREHAND = List.of(0.25, 0.5, 0.25);
 
     /**
@@ -38,7 +38,7 @@ public record EstimateWeights(SiteForecast forecast) {
     /** Empty where nobody says how many calls there were. */
     public Optional<LastYearsCalls> record() {
         return had().map(calls -> {
-            CountDistribution usual = lastYear().calls(Guessed.USUAL);
+            CountDistribution usual = lastYear().calls(EstimateLevels.USUAL);
             return new LastYearsCalls(calls, usual.mean(), new Tally(usual, calls).fit());
         });
     }

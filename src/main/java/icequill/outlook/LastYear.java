@@ -4,6 +4,7 @@ import icequill.forecast.Cause;
 import icequill.forecast.stops.CountDistribution;
 import icequill.forecast.stops.MachineRisk;
 import icequill.forecast.stops.SharedFactor;
+import icequill.plans.EstimateLevels;
 import icequill.plans.SideCare;
 import icequill.plans.SiteRisks;
 import java.util.List;
@@ -17,12 +18,12 @@ import java.util.stream.Stream;
 record LastYear(SiteRisks risks) {
 
     /** How the calls of all machines would have been distributed by some guesses. */
-    CountDistribution calls(SiteRisks.Guessed guessed) {
+    CountDistribution calls(EstimateLevels guessed) {
         return site(guessed).calls();
     }
 
     /** The same in each scenario of how bad the site is. */
-    List<CountDistribution> callsInScenarios(SiteRisks.Guessed guessed) {
+    List<CountDistribution> callsInScenarios(EstimateLevels guessed) {
         return site(guessed).callsInScenarios();
     }
 
@@ -30,7 +31,7 @@ record LastYear(SiteRisks risks) {
         return risks.policy().shared().scenarios().stream();
     }
 
-    private KnownSite site(SiteRisks.Guessed guessed) {
+    private KnownSite site(EstimateLevels guessed) {
         List<MachineRisk> now = risks.machines(guessed);
         List<SiteRisks.Since> since = risks.since();
         CareHistory.Span year = new CareHistory.Span(risks.day().minusYears(1), risks.day());

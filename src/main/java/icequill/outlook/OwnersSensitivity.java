@@ -10,7 +10,7 @@ import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.FoulingEstimate;
 import icequill.forecast.stops.MachineRisk;
 import icequill.money.Percent;
-import icequill.plans.SiteRisks;
+import icequill.plans.EstimateLevels;
 import icequill.work.Band;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -34,41 +34,41 @@ record OwnersSensitivity(SiteForecast forecast) {
     private static final double A_FIFTH_MORE = 1.2;
 
     /** By how much the recommended plan is expected to be cheaper than paying per call in the first year. */
-    private PolicyComparison question(List<MachineRisk> machines) {
-        return forecast.question(forecast.recommended(), machines);
+    private PolicyComparison comparison(List<MachineRisk> machines) {
+        return forecast.comparison(forecast.recommended(), machines);
     }
 
     Sensitivity<Phrase> sensitivity() {
         ForecastRates rates = forecast.rates();
-        PolicyComparison usual = question(forecast.risks().machines());
-        List<Sensitivity.Doubt<Phrase>> doubts = new ArrayList<>();
-        doubts.add(doubt(Phrase.of("mine.swing.faults", measure(rates.faults(), Estimate::low),
+        PolicyComparison usual = comparison(forecast.risks().machines());
+        List<Sensitivity.ParameterRange<Phrase>> ranges = new ArrayList<>();
+        ranges.add(range(Phrase.of("mine.swing.faults", measure(rates.faults(), Estimate::low),
                 measure(rates.faults(), Estimate::high)),
-                level -> new SiteRisks.Guessed(level, SiteRisks.Level.USUAL, SiteRisks.Level.USUAL)));
+                level -> new EstimateLevels(level, EstimateLevels.Level.USUAL, EstimateLevels.Level.USUAL)));
         if (forecast.risks().hasCondensers()) {
-            doubts.add(doubt(dirt("mine.swing.condenser", rates.condenser()),
-                    level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, level, SiteRisks.Level.USUAL)));
+            ranges.add(range(dirt("mine.swing.condenser", rates.condenser()),
+                    level -> new EstimateLevels(EstimateLevels.Level.USUAL, level, EstimateLevels.Level.USUAL)));
         }
-        doubts.add(doubt(dirt("mine.swing.water", rates.water()),
-                level -> new SiteRisks.Guessed(SiteRisks.Level.USUAL, SiteRisks.Level.USUAL, level)));
-        doubts.add(new Sensitivity.Doubt<>(Phrase.of("mine.swing.run"), Assumption.MONTHS_RUN.times(HALF, usual),
+        ranges.add(range(dirt("mine.swing.water", rates.water()),
+                level -> new EstimateLevels(EstimateLevels.Level.USUAL, EstimateLevels.Level.USUAL, level)));
+        ranges.add(new Sensitivity.ParameterRange<>(Phrase.of("mine.swing.run"), Assumption.MONTHS_RUN.times(HALF, usual),
                 Assumption.MONTHS_RUN.times(DOUBLE, usual)));
-        doubts.add(new Sensitivity.Doubt<>(Phrase.of("mine.swing.charges"),
+        ranges.add(new Sensitivity.ParameterRange<>(Phrase.of("mine.swing.charges"),
                 Assumption.CALL_CHARGES.times(A_FIFTH_LESS, usual),
                 Assumption.CALL_CHARGES.times(A_FIFTH_MORE, usual)));
-        doubts.add(doubt(Phrase.of("mine.swing.cleans"), rates.withCallsThatClean(Percent.ZERO),
+        ranges.add(range(Phrase.of("mine.swing.cleans"), rates.withCallsThatClean(Percent.ZERO),
                 rates.withCallsThatClean(Percent.HUNDRED)));
-        doubts.add(doubt(Phrase.of("mine.swing.restores", new Fact.Part(RESTORES_LITTLE)),
+        ranges.add(range(Phrase.of("mine.swing.restores", new Fact.Part(RESTORES_LITTLE)),
                 rates.withRestores(RESTORES_LITTLE), rates.withRestores(Percent.HUNDRED)));
         Estimate differ = rates.sitesDiffer();
         if (differ.high().signum() > 0) {
-            doubts.add(doubt(
+            ranges.add(range(
                     Phrase.of("mine.swing.sites", measure(differ, Estimate::low), measure(differ, Estimate::high)),
                     rates.withSitesDiffer(differ.low()), rates.withSitesDiffer(differ.high())));
         }
-        sundays().ifPresent(band -> doubts.add(doubt(Phrase.of("mine.swing.band", new Fact.Named(band.name().english(), band.name().spanish())),
+        sundays().ifPresent(band -> ranges.add(range(Phrase.of("mine.swing.band", new Fact.Named(band.name().english(), band.name().spanish())),
                 rates.withShareOf(band.id(), BigDecimal.ZERO), rates.withShareOf(band.id(), BigDecimal.TWO))));
-        return Sensitivity.of(usual, doubts);
+        return Sensitivity.of(usual, ranges);
     }
 
     private static Fact measure(Estimate guess, Function<Estimate, BigDecimal> which) {
@@ -80,18 +80,18 @@ record OwnersSensitivity(SiteForecast forecast) {
                 Fact.number(FoulingEstimate.Stops.OF, ""));
     }
 
-    private Sensitivity.Doubt<Phrase> doubt(Phrase what, Function<SiteRisks.Level, SiteRisks.Guessed> guessed) {
-        return new Sensitivity.Doubt<>(what,
-                question(forecast.risks().machines(guessed.apply(SiteRisks.Level.LOW))),
-                question(forecast.risks().machines(guessed.apply(SiteRisks.Level.HIGH))));
+    private Sensitivity.ParameterRange<Phrase> range(Phrase what, Function<EstimateLevels.Level, EstimateLevels> levels) {
+        return new Sensitivity.ParameterRange<>(what,
+                comparison(forecast.risks().machines(levels.apply(EstimateLevels.Level.LOW))),
+                comparison(forecast.risks().machines(levels.apply(EstimateLevels.Level.HIGH))));
     }
 
-    private Sensitivity.Doubt<Phrase> doubt(Phrase what, ForecastRates low, ForecastRates high) {
-        return new Sensitivity.Doubt<>(what, question(forecast.with(low)), question(forecast.with(high)));
+    private Sensitivity.ParameterRange<Phrase> range(Phrase what, ForecastRates low, ForecastRates high) {
+        return new Sensitivity.ParameterRange<>(what, comparison(forecast.with(low)), comparison(forecast.with(high)));
     }
 
-    private static PolicyComparison question(SiteForecast other) {
-        return other.question(other.recommended(), other.risks().machines());
+    private static PolicyComparison comparison(SiteForecast other) {
+        return other.comparison(other.recommended(), other.risks().machines());
     }
 
     /** The band of a Sunday noon. */

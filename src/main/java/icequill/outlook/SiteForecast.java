@@ -80,7 +80,7 @@ public record SiteForecast(PlanContext hand, ForecastRates rates, EnergyLimits l
     }
 
     /** What a way saves in the first year beside paying per call. */
-    PolicyComparison question(CareOption way, List<MachineRisk> machines) {
+    PolicyComparison comparison(CareOption way, List<MachineRisk> machines) {
         return new PolicyComparison(machines, way.choice(), payPerCall().choice(), risks.policy(), MONTHS,
                 PriceTerms.NONE);
     }

@@ -5,6 +5,7 @@ import icequill.forecast.inputs.SiteHistory;
 import icequill.forecast.stops.MachineRisk;
 import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.plans.EstimateLevels;
 import icequill.plans.SideCare;
 import icequill.plans.SiteRisks;
 import icequill.problem.Problem;
@@ -27,13 +28,13 @@ public record SiteYear(Site site, List<Visit> visits, SideWork work, LocalDate b
 
     /** Figures by which a machine would have stopped hundreds of times. */
     public List<Problem> problems() {
-        return Stream.of(SiteRisks.Level.values())
+        return Stream.of(EstimateLevels.Level.values())
                 .flatMap(level -> machines(level).stream())
                 .flatMap(machine -> machine.problems(work.rates().place()).stream()).distinct().toList();
     }
 
     /** The calls by one figure of each guess. */
-    public KnownSite expected(SiteRisks.Level level) {
+    public KnownSite expected(EstimateLevels.Level level) {
         return KnownSite.of(machines(level), risks().policy().shared());
     }
 
@@ -63,10 +64,10 @@ public record SiteYear(Site site, List<Visit> visits, SideWork work, LocalDate b
         return new SiteRisks(site, work.rates(), SiteHistory.UNKNOWN, Optional.empty(), until, begins);
     }
 
-    private List<CareHistory> machines(SiteRisks.Level level) {
+    private List<CareHistory> machines(EstimateLevels.Level level) {
         SiteRisks risks = risks();
         CareHistory.Span year = new CareHistory.Span(begins, until);
-        List<MachineRisk> guessed = risks.machines(SiteRisks.Guessed.all(level));
+        List<MachineRisk> guessed = risks.machines(EstimateLevels.all(level));
         return IntStream.range(0, guessed.size()).filter(i -> year.has(site.machines().get(i)))
                 .mapToObj(i -> {
                     Machine machine = site.machines().get(i);

@@ -70,16 +70,16 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
             nameplate(care).ifPresent(problems::take);
         }
         if (problems.isEmpty()) {
-            problems.addAll(absurd(Guessed.USUAL, months));
+            problems.addAll(absurd(EstimateLevels.USUAL, months));
         }
         if (problems.isEmpty()) {
-            problems.addAll(absurd(Guessed.GLOOMY, months));
+            problems.addAll(absurd(EstimateLevels.GLOOMY, months));
         }
         return problems.or(() -> this);
     }
 
-    private List<Problem> absurd(Guessed guessed, double months) {
-        return Forecast.problems(machines(guessed), CleaningSchedule.NEVER, CleaningSchedule.NEVER, policy(), months,
+    private List<Problem> absurd(EstimateLevels levels, double months) {
+        return Forecast.problems(machines(levels), CleaningSchedule.NEVER, CleaningSchedule.NEVER, policy(), months,
                 rates.place());
     }
 
@@ -107,45 +107,13 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
     }
 
     public List<MachineRisk> machines() {
-        return machines(Guessed.USUAL);
+        return machines(EstimateLevels.USUAL);
     }
 
-    /** Which of its three figures each guess is taken at. */
-    public record Guessed(Level faults, Level condenser, Level water) {
-        public static final Guessed CAREFUL = all(Level.LOW);
-        public static final Guessed USUAL = all(Level.USUAL);
-        public static final Guessed GLOOMY = all(Level.HIGH);
-
-        public static Guessed all(Level level) {
-            return new Guessed(level, level, level);
-        }
-    }
-
-    /** One of the three figures of a guess. */
-    public enum Level {
-        LOW, USUAL, HIGH;
-
-        private BigDecimal of(Estimate guess) {
-            return switch (this) {
-            case LOW -> guess.low();
-            case USUAL -> guess.usual();
-            case HIGH -> guess.high();
-            };
-        }
-
-        private FoulingEstimate.Stops of(FoulingEstimate dirt) {
-            return switch (this) {
-            case LOW -> dirt.low();
-            case USUAL -> dirt.usual();
-            case HIGH -> dirt.high();
-            };
-        }
-    }
-
-    public List<MachineRisk> machines(Guessed guessed) {
-        FoulingLife condenser = clock(guessed.condenser().of(rates.condenser()), SiteFactors.Speed::condenser);
-        FoulingLife water = clock(guessed.water().of(rates.water()), SiteFactors.Speed::water);
-        double faults = guessed.faults().of(rates.faults()).doubleValue();
+    public List<MachineRisk> machines(EstimateLevels levels) {
+        FoulingLife condenser = clock(levels.condenser().of(rates.condenser()), SiteFactors.Speed::condenser);
+        FoulingLife water = clock(levels.water().of(rates.water()), SiteFactors.Speed::water);
+        double faults = levels.faults().of(rates.faults()).doubleValue();
         return since().stream()
                 .map(since -> new MachineRisk(faults,
                         isBrushed(since.machine()) ? Optional.of(condenser) : Optional.empty(),

@@ -104,9 +104,9 @@ class FiguresForReadersTest {
                         question.months()));
     }
 
-    private static Sensitivity.Doubt<Assumption> doubt(Assumption figure, double low, double high,
+    private static Sensitivity.ParameterRange<Assumption> doubt(Assumption figure, double low, double high,
             PolicyComparison question) {
-        return new Sensitivity.Doubt<>(figure, figure.times(low, question), figure.times(high, question));
+        return new Sensitivity.ParameterRange<>(figure, figure.times(low, question), figure.times(high, question));
     }
 
     /** Choices that share a table share their random faults; an agreement whose calls are dearer or cheaper keeps the difference. */
