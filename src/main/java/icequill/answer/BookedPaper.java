@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.explain.ConstantKey;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
@@ -9,7 +10,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
@@ -50,7 +50,7 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
 
     /** A kind in words. */
     public static String words(PaperKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return ConstantKey.words(kind.name());
     }
 
     /** Kind, number and what it comes to. */

@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.explain.ConstantKey;
 import icequill.ledger.trail.TrailRow;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -48,12 +49,8 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
         static Step of(TrailRow row, ZoneId zone) {
             boolean isForgotten = row.before().isGone() || row.after().isGone();
             return new Step(row.number(), row.at().atZone(zone), row.who(), row.office(),
-                    words(row.kind()), row.entry(), words(row.event()), isForgotten, row.before().hash().isEmpty(),
+                    ConstantKey.words(row.kind()), row.entry(), ConstantKey.words(row.event()), isForgotten, row.before().hash().isEmpty(),
                     isForgotten ? List.of() : ChangedKey.between(row.before().data(), row.after().data()));
-        }
-
-        private static String words(String constant) {
-            return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
         }
 
         /** When, who, what; then a line for each key, or one line for all of what is new. */

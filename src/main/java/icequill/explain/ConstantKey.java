@@ -12,4 +12,9 @@ public final class ConstantKey {
     public static String of(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
+
+    /** The name of a constant as English words, such as {@code credit note}. */
+    public static String words(String name) {
+        return name.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }
