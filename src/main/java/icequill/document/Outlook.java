@@ -45,6 +45,13 @@ public record Outlook(int years, Wording recommended, List<Phrase> answer, List<
             ChancesPerTenSites sites, Span first, Span later, Optional<ChanceInTen> cheaperFirst,
             Optional<ChanceInTen> cheaperLater, ExpectedYear year, Optional<MonetaryAmount> withOwnCosts) {}
 
+    /** Which costs of dirt there are to speak of beside the cash, as the words files name them. */
+    public static String dirtCosts(List<Way> ways) {
+        boolean own = ways.stream().anyMatch(way -> way.withOwnCosts().isPresent());
+        boolean power = ways.stream().anyMatch(way -> !way.year().beside().electricity().isZero());
+        return (own ? "own" : "ice") + (power ? "-power" : "");
+    }
+
     /**
      * What the first year may be expected to come to, in parts that add up as they stand.
      *

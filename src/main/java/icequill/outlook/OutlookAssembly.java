@@ -32,7 +32,7 @@ record OutlookAssembly(SiteForecast forecast) {
         List<EstimateWeights.Likely> weights = new EstimateWeights(forecast).weights();
         List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
-        return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval), ways,
+        return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval, ways), ways,
                 new NonCashAssembly(forecast).all(),
                 new InputsAssembly(forecast).all(), interval.reasons());
     }
@@ -90,7 +90,7 @@ record OutlookAssembly(SiteForecast forecast) {
      * About the plan that cleans as often as recommended, or the nearest to it, first beside the same cleanings one at a time. All
      * sums are those that the table prints, so that a reader finds them again.
      */
-    private List<Phrase> answer(CleaningInterval interval) {
+    private List<Phrase> answer(CleaningInterval interval, List<Outlook.Way> ways) {
         CareOption plan = forecast.recommended();
         PricedPlan recommended = plan.plan().orElseThrow();
         Fact name = name(plan.name().orElseThrow());
@@ -103,7 +103,7 @@ record OutlookAssembly(SiteForecast forecast) {
                     Fact.number(interval.months(), MONTH)));
         }
         answer.addAll(calls(name));
-        answer.addAll(cash(plan, name));
+        answer.addAll(cash(plan, name, ways));
         return answer;
     }
 
@@ -135,7 +135,7 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     /** From how many calls the plan pays, and what the first year comes to, in cash and with what dirt costs besides. */
-    private List<Phrase> cash(CareOption plan, Fact name) {
+    private List<Phrase> cash(CareOption plan, Fact name, List<Outlook.Way> ways) {
         MonetaryAmount call = forecast.meanCall();
         List<Phrase> cash = new ArrayList<>();
         cash.add(BreakEven.calls(plan.planned(), call)
@@ -148,15 +148,8 @@ record OutlookAssembly(SiteForecast forecast) {
         boolean pays = with.cash().isLessThan(without.cash());
         cash.add(Phrase.of(pays ? "outlook.pays" : "outlook.pays-not", plain(with.cash()), plain(without.cash()),
                 ofTen(pays ? cheaper : 1 - cheaper)));
-        cash.add(Phrase.of("outlook.beside-" + kind(), plain(with.all()), plain(without.all())));
+        cash.add(Phrase.of("outlook.beside-" + Outlook.dirtCosts(ways), plain(with.all()), plain(without.all())));
         return cash;
-    }
-
-    /** What of dirt's costs there is to speak of. */
-    private String kind() {
-        boolean own = new OwnCostsAhead(forecast).aStop().isPresent();
-        boolean power = !new NonCashAssembly(forecast).electricity().isEmpty();
-        return (own ? "own" : "ice") + (power ? "-power" : "");
     }
 
     /** So many of ten in words. */

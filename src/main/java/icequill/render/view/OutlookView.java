@@ -31,7 +31,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("legend", legend());
         model.put("pictures", Stream.of(ordered().getFirst(), ordered().getLast()).map(this::picture).toList());
         model.put("rows", ordered().stream().map(this::row).toList());
-        model.put("besideHead", sentences.word("outlook.beside-head." + kind()));
+        model.put("besideHead", sentences.word("outlook.beside-head." + Outlook.dirtCosts(outlook.ways())));
         model.put("yearNote", sentences.word(isOwn() ? "outlook.year-note-own" : "outlook.year-note"));
         model.put("later", sentences.word("outlook.over-years", String.valueOf(outlook.years())));
         model.put("ways", ordered().stream().map(this::way).toList());
@@ -79,11 +79,6 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         model.put("all", sum(year.all()));
         model.put("isNeglect", way.kind() == CareOptionKind.PAY_PER_CALL);
         return model;
-    }
-
-    private String kind() {
-        boolean power = outlook.ways().stream().anyMatch(way -> !way.year().beside().electricity().isZero());
-        return (isOwn() ? "own" : "ice") + (power ? "-power" : "");
     }
 
     private boolean isOwn() {
