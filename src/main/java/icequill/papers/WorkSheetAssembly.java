@@ -42,6 +42,13 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
     /** How long a repair takes is not known, and nobody makes timetables for a crowd. */
     private static final Optional<ScheduleAssembly> NO_SCHEDULE = Optional.empty();
 
+    /** The sheet of a planned visit, for its own shop; none for one that is only proposed, or why the work must not be done. */
+    public static Checked<Optional<WorkSheet>> ofPlanned(VisitContext hand, LocalDate date) {
+        return hand.visit().proposal().isPresent()
+                ? Checked.sound(Optional.empty())
+                : new WorkSheetAssembly(hand, hand.shop().language()).sheet(date).map(Optional::of);
+    }
+
     /** The sheet, or why the work must not be done as it is planned. */
     public Checked<WorkSheet> sheet(LocalDate date) {
         Problems problems = new Problems();

@@ -108,8 +108,7 @@ public final class CheckShop {
         case VISIT ->
             new VisitLoader(whole).read(form, problems).ifPresent(hand -> problems.take(hand.vouched()));
         case PLANNED_VISIT -> new VisitLoader(whole).read(form, problems)
-                .filter(hand -> hand.visit().proposal().isEmpty()).ifPresent(
-                        hand -> problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today)));
+                .ifPresent(hand -> problems.take(WorkSheetAssembly.ofPlanned(hand, today)));
         case BRUSHING_REQUEST -> new BrushingLoader(whole).read(form, today, problems)
                 .filter(hand -> arePricesSound(whole))
                 .ifPresent(hand -> problems.take(hand.sheet(today, Optional.empty())));

@@ -176,8 +176,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
     /** Whether a work sheet could be made; what is only to be quoted needs none. */
     private boolean isPlannable(Form form, VisitContext hand) {
         return form.kind().filter(kind -> kind == FormKind.PLANNED_VISIT).isEmpty()
-                || hand.visit().proposal().isPresent()
-                || problems.take(new WorkSheetAssembly(hand, hand.shop().language()).sheet(today)).isPresent();
+                || problems.take(WorkSheetAssembly.ofPlanned(hand, today)).isPresent();
     }
 
     private Optional<Storable> visit(Form form) {
