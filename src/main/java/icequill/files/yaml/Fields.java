@@ -21,12 +21,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.regex.Pattern;
 
 /**
  * The keys and values of one place in a file. A value that is missing or of the wrong kind is simply empty: the schema check
  * has reported it. Only what a schema cannot see is reported from here.
  */
 public record Fields(Tree.Branch branch, Problems problems) {
+
+    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
 
     /** No machine is older, and no agreement runs longer; anything beyond is a slip of the pen. */
     private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
@@ -60,7 +63,12 @@ public record Fields(Tree.Branch branch, Problems problems) {
 
     /** A name as files refer to each other by it; anything else, above all a path, is empty. */
     public Optional<String> id(String key) {
-        return text(key).filter(text -> text.matches("[a-z0-9][a-z0-9-]{0,59}"));
+        return text(key).filter(Fields::isId);
+    }
+
+    /** Whether a name is one by which files, and entries of the book, refer to each other. */
+    public static boolean isId(String text) {
+        return ID.matcher(text).matches();
     }
 
     public boolean flag(String key) {
