@@ -51,7 +51,8 @@ record ForecastJson(SiteForecast forecast) {
         view.put("usual", ForecastInputsJson.sixDecimals(weights.get(1).weight()));
         view.put("gloomy", ForecastInputsJson.sixDecimals(weights.get(2).weight()));
         view.put("callsLastYear", estimates.record().map(EstimateWeights.LastYearsCalls::had).orElse(null));
-        view.put("expectedLastYear", estimates.record().map(found -> ForecastInputsJson.sixDecimals(found.expected())).orElse(null));
+        view.put("expectedLastYear",
+                estimates.record().map(found -> ForecastInputsJson.sixDecimals(found.expected())).orElse(null));
         return view;
     }
 
@@ -113,9 +114,11 @@ record ForecastJson(SiteForecast forecast) {
         horizon.put("plannedPrice", ForecastInputsJson.number(forecast.amount(over.planned())));
         horizon.putAll(figures(over));
         horizon.put("chanceCheaperThanPayPerCall", forecast
-                .chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(ForecastInputsJson::sixDecimals).orElse(null));
+                .chanceCheaper(way, forecast.payPerCall(), forecast.years()).map(ForecastInputsJson::sixDecimals)
+                .orElse(null));
         horizon.put("chanceCheaperThanBookedSingly", forecast
-                .chanceCheaper(way, forecast.bookedSingly(), forecast.years()).map(ForecastInputsJson::sixDecimals).orElse(null));
+                .chanceCheaper(way, forecast.bookedSingly(), forecast.years()).map(ForecastInputsJson::sixDecimals)
+                .orElse(null));
         view.put("horizon", horizon);
         return view;
     }

@@ -49,7 +49,8 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
         static Step of(TrailRow row, ZoneId zone) {
             boolean isForgotten = row.before().isGone() || row.after().isGone();
             return new Step(row.number(), row.at().atZone(zone), row.who(), row.office(),
-                    ConstantKey.words(row.kind()), row.entry(), ConstantKey.words(row.event()), isForgotten, row.before().hash().isEmpty(),
+                    ConstantKey.words(row.kind()), row.entry(), ConstantKey.words(row.event()), isForgotten,
+                    row.before().hash().isEmpty(),
                     isForgotten ? List.of() : ChangedKey.between(row.before().data(), row.after().data()));
         }
 

@@ -36,7 +36,8 @@ record HorizonYear(DoubleUnaryOperator random, List<MachineSide> condensers, Cle
 
     CountDistribution calls() {
         return CountDistribution.poisson(random.applyAsDouble(months))
-                .plus(MachineSide.stops(condensers, policy, months, brushings)).plus(MachineSide.stops(waters, policy, months, cleanings));
+                .plus(MachineSide.stops(condensers, policy, months, brushings))
+                .plus(MachineSide.stops(waters, policy, months, cleanings));
     }
 
     /**
@@ -108,10 +109,12 @@ record HorizonYear(DoubleUnaryOperator random, List<MachineSide> condensers, Cle
         for (MachineSide side : sides) {
             begun.computeIfAbsent(side, key -> {
                 List<MachineSide> one = List.of(key);
-                double expected = MachineSide.stops(one, policy, until, care).mean() - MachineSide.stops(one, policy, from, care).mean();
+                double expected = MachineSide.stops(one, policy, until, care).mean()
+                        - MachineSide.stops(one, policy, from, care).mean();
                 StopCounts stops = new StopCounts(key.clock(), policy,
                         Stretches.of(year, key.season(), until - from));
-                return new MachineSide(key.clock(), age(stops, expected, key.age() + key.season().run(from)), key.season());
+                return new MachineSide(key.clock(), age(stops, expected, key.age() + key.season().run(from)),
+                        key.season());
             });
         }
         return sides.stream().map(side -> Objects.requireNonNull(begun.get(side))).toList();

@@ -55,12 +55,14 @@ final class ScenarioForecast {
     /** As {@link Forecast#of(List, MaintenancePolicy, StopPolicy, double, PriceTerms)}, but for what the policy says of machines together. */
     static ScenarioForecast of(List<MachineRisk> machines, MaintenancePolicy choice, StopPolicy policy, double months,
             PriceTerms terms) {
-        List<MachineSide> condensers = machines.stream().flatMap(machine -> MachineSide.condenser(machine).stream()).toList();
+        List<MachineSide> condensers = machines.stream().flatMap(machine -> MachineSide.condenser(machine).stream())
+                .toList();
         List<MachineSide> waters = machines.stream().map(MachineSide::water).toList();
         DoubleUnaryOperator random = until -> machines.stream().mapToDouble(machine -> machine.randomUntil(until))
                 .sum();
         YearlyCharges charged = YearlyCharges.of(terms, months, Map.of(Cause.RANDOM, random,
-                Cause.CONDENSER, until -> MachineSide.stops(condensers, policy, until, choice.condenser()).mean(), Cause.WATER,
+                Cause.CONDENSER, until -> MachineSide.stops(condensers, policy, until, choice.condenser()).mean(),
+                Cause.WATER,
                 until -> MachineSide.stops(waters, policy, until, choice.water()).mean()));
         Map<Cause, CountDistribution> counts = new EnumMap<>(Cause.class);
         counts.put(Cause.RANDOM, CountDistribution.poisson(random.applyAsDouble(months)));
@@ -71,8 +73,10 @@ final class ScenarioForecast {
             double begins = from;
             double until = Math.min(months, from + YEAR);
             years.add(new HorizonYear(month -> random.applyAsDouble(begins + month) - random.applyAsDouble(begins),
-                    HorizonYear.begun(condensers, choice.condenser(), policy, from, until), choice.condenser().within(from, until),
-                    HorizonYear.begun(waters, choice.water(), policy, from, until), choice.water().within(from, until), policy,
+                    HorizonYear.begun(condensers, choice.condenser(), policy, from, until),
+                    choice.condenser().within(from, until),
+                    HorizonYear.begun(waters, choice.water(), policy, from, until), choice.water().within(from, until),
+                    policy,
                     until - from));
         }
         return new ScenarioForecast(choice, months, counts, charged, years);

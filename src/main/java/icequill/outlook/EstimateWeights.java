@@ -16,7 +16,8 @@ import java.util.stream.IntStream;
  */
 public record EstimateWeights(SiteForecast forecast) {
 
-    private static final List<EstimateLevels> GUESSES = List.of(EstimateLevels.CAREFUL, EstimateLevels.USUAL, EstimateLevels.GLOOMY);
+    private static final List<EstimateLevels> GUESSES = List.of(EstimateLevels.CAREFUL, EstimateLevels.USUAL,
+            EstimateLevels.GLOOMY);
     private static final List<Double> BEFOREHAND = List.of(0.25, 0.5, 0.25);
 
     /**

@@ -29,13 +29,15 @@ public record OwnersAssembly(SiteForecast forecast) {
     private static final double HUNDRED = 100;
     private static final int DIGITS = 3;
     private static final double TEN = 10;
+
     public OwnersOutlook page(PaperOptions options) {
         PlanContext hand = forecast.hand();
         Sensitivity<Phrase> sensitivity = new OwnersSensitivity(forecast).sensitivity();
         return new OwnersOutlook(options.date(), hand.setting().shop(),
                 options.language().orElse(hand.setting().shop().language()), hand.setting().shop().paper(),
                 hand.setting().site().customer().name(), Where.of(hand.setting().site()),
-                forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(), new IntervalAssembly(forecast).said(),
+                forecast.ways().stream().map(OwnersAssembly::head).toList(), lines(),
+                new IntervalAssembly(forecast).said(),
                 head(forecast.recommended()), forecast.amount(sensitivity.base()),
                 sensitivity.swings().stream().map(this::swing).toList(),
                 notes());

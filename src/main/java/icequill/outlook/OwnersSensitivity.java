@@ -51,8 +51,9 @@ record OwnersSensitivity(SiteForecast forecast) {
         }
         ranges.add(range(dirt("mine.swing.water", rates.water()),
                 level -> new EstimateLevels(EstimateLevels.Level.USUAL, EstimateLevels.Level.USUAL, level)));
-        ranges.add(new Sensitivity.ParameterRange<>(Phrase.of("mine.swing.run"), Assumption.MONTHS_RUN.times(HALF, usual),
-                Assumption.MONTHS_RUN.times(DOUBLE, usual)));
+        ranges.add(
+                new Sensitivity.ParameterRange<>(Phrase.of("mine.swing.run"), Assumption.MONTHS_RUN.times(HALF, usual),
+                        Assumption.MONTHS_RUN.times(DOUBLE, usual)));
         ranges.add(new Sensitivity.ParameterRange<>(Phrase.of("mine.swing.charges"),
                 Assumption.CALL_CHARGES.times(A_FIFTH_LESS, usual),
                 Assumption.CALL_CHARGES.times(A_FIFTH_MORE, usual)));
@@ -66,8 +67,9 @@ record OwnersSensitivity(SiteForecast forecast) {
                     Phrase.of("mine.swing.sites", measure(differ, Estimate::low), measure(differ, Estimate::high)),
                     rates.withSitesDiffer(differ.low()), rates.withSitesDiffer(differ.high())));
         }
-        sundays().ifPresent(band -> ranges.add(range(Phrase.of("mine.swing.band", new Fact.Named(band.name().english(), band.name().spanish())),
-                rates.withShareOf(band.id(), BigDecimal.ZERO), rates.withShareOf(band.id(), BigDecimal.TWO))));
+        sundays().ifPresent(band -> ranges
+                .add(range(Phrase.of("mine.swing.band", new Fact.Named(band.name().english(), band.name().spanish())),
+                        rates.withShareOf(band.id(), BigDecimal.ZERO), rates.withShareOf(band.id(), BigDecimal.TWO))));
         return Sensitivity.of(usual, ranges);
     }
 
@@ -80,7 +82,8 @@ record OwnersSensitivity(SiteForecast forecast) {
                 Fact.number(FoulingEstimate.Stops.OF, ""));
     }
 
-    private Sensitivity.ParameterRange<Phrase> range(Phrase what, Function<EstimateLevels.Level, EstimateLevels> levels) {
+    private Sensitivity.ParameterRange<Phrase> range(Phrase what,
+            Function<EstimateLevels.Level, EstimateLevels> levels) {
         return new Sensitivity.ParameterRange<>(what,
                 comparison(forecast.risks().machines(levels.apply(EstimateLevels.Level.LOW))),
                 comparison(forecast.risks().machines(levels.apply(EstimateLevels.Level.HIGH))));

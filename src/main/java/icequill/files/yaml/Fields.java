@@ -19,9 +19,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import java.util.regex.Pattern;
 
 /**
  * The keys and values of one place in a file. A value that is missing or of the wrong kind is simply empty: the schema check
