@@ -4,7 +4,6 @@ import icequill.explain.ConstantKey;
 import icequill.forecast.Decimals;
 import icequill.forecast.Tally;
 import icequill.forecast.stops.CountDistribution;
-import icequill.plans.EstimateLevels;
 import icequill.plans.EstimateLevels.Level;
 import java.math.BigDecimal;
 import java.util.Comparator;

@@ -5,7 +5,6 @@ import icequill.forecast.Cause;
 import icequill.forecast.stops.CountDistribution;
 import icequill.outlook.KnownSite;
 import icequill.outlook.SiteYear;
-import icequill.plans.EstimateLevels;
 import icequill.plans.EstimateLevels.Level;
 import icequill.work.Visit;
 import java.util.Arrays;

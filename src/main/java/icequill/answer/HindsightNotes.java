@@ -2,7 +2,6 @@ package icequill.answer;
 
 import icequill.forecast.Decimals;
 import icequill.forecast.Tally;
-import icequill.plans.EstimateLevels;
 import icequill.plans.EstimateLevels.Level;
 import java.util.List;
 import java.util.Optional;
