@@ -171,14 +171,14 @@ class ArchitectureTest {
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
                 "office.billing answer shop ledger ledger.papers ledger.entries files.form files.yaml"
-                        + " files.disk papers outlook plans visits request document tax work account party money");
+                        + " files.disk papers outlook plans visits request document tax account party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");
         room(arrows, "office.care",
                 "office.register office.billing office.writing answer.rates answer shop ledger ledger.care"
                         + " ledger.papers ledger.entries ledger.trail einvoice render.pdf files.pricing files.form files.paper files.yaml files.disk papers outlook"
-                        + " plans visits request document work party");
+                        + " plans visits request document party");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
