@@ -40,6 +40,7 @@ class OwnSiteKindTest {
 
     @Test
     void ownKind_speedsDirtUpByItsAir_orByItsOwnRecords() throws IOException {
+        replace("pricing/forecast.yaml", "{usual: 30, low: 15, high: 50}", "{usual: 0, low: 0, high: 0}");
         JsonNode before = shop.json("compare", quote);
         assertThat(before.findValue("siteFactors").propertyNames()).contains("yeast", "heat");
 

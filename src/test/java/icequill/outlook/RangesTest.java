@@ -60,7 +60,7 @@ class RangesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 5})
+    @ValueSource(ints = {0, 1, 2})
     void ranges_generatedRequests_holdWhatTheySay(int number) throws IOException {
         assertHold(number);
     }
@@ -73,7 +73,7 @@ class RangesTest {
     }
 
     static IntStream many() {
-        return IntStream.range(6, 60);
+        return IntStream.range(3, 60);
     }
 
     private void assertHold(int number) throws IOException {
