@@ -135,23 +135,39 @@ public final class PlanOffice {
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
     public Checked<ComparisonResult> compare(FormName name, PaperOptions options, LookAhead asked) {
-        ShopFolder shop = BookForms.shop(book);
-        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(name, options.date()))
-                .then(hand -> forecast(shop, hand, options, asked)
-                        .then(forecast -> new ComparisonAssembly(hand, forecast).sheet(options)
-                                .then(sheet -> write(sheet, "comparison-" + name.stem(), hand.setting().site(),
-                                        options,
-                                        true).map(paper -> new ComparisonResult(paper, sheet, forecast)))));
+        return compared(name, options, asked).then(ahead -> sheet(ahead, name, options));
     }
 
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
     public Checked<WrittenPaper> ownersOutlook(FormName name, PaperOptions options, LookAhead asked) {
+        return compared(name, options, asked).then(ahead -> ownersPage(ahead, name, options));
+    }
+
+    /** Writes both of one forecast, the customer's sheet first. */
+    public Checked<List<WrittenPaper>> bothPages(FormName name, PaperOptions options, LookAhead asked) {
+        return compared(name, options, asked).then(ahead -> sheet(ahead, name, options)
+                .then(sheet -> ownersPage(ahead, name, options).map(page -> List.of(sheet.paper(), page))));
+    }
+
+    /** A request, and the forecast of its site; none where there are no rates for one. */
+    private record Ahead(PlanContext hand, Optional<SiteForecast> forecast) {}
+
+    private Checked<Ahead> compared(FormName name, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookForms.shop(book);
         return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(name, options.date()))
-                .then(hand -> forecast(shop, hand, options, asked)
-                        .then(found -> found.map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(options)))))
+                .then(hand -> forecast(shop, hand, options, asked).map(forecast -> new Ahead(hand, forecast)));
+    }
+
+    private Checked<ComparisonResult> sheet(Ahead ahead, FormName name, PaperOptions options) {
+        return new ComparisonAssembly(ahead.hand(), ahead.forecast()).sheet(options)
+                .then(sheet -> write(sheet, "comparison-" + name.stem(), ahead.hand().setting().site(), options, true)
+                        .map(paper -> new ComparisonResult(paper, sheet, ahead.forecast())));
+    }
+
+    private Checked<WrittenPaper> ownersPage(Ahead ahead, FormName name, PaperOptions options) {
+        return ahead.forecast().map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(options)))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + name.stem(),
-                        forecast.hand().setting().site(), options, true));
+                        ahead.hand().setting().site(), options, true));
     }
 
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */

@@ -694,6 +694,28 @@ class OutlookTest {
         }
     }
 
+    /** Made of one forecast, the customer's sheet and the owner's page are those that are made by themselves. */
+    @Test
+    void bothPages_areThoseOfEachAlone() throws IOException {
+        FormName request = FormName.file(folder.resolve(BAKERY));
+        List<byte[]> alone = List.of(
+                bytes(compare(BAKERY, wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow().paper()),
+                bytes(DemoShop.office(folder).plans().ownersOutlook(request, wish(Language.ENGLISH), LookAhead.USUAL)
+                        .orElseThrow()));
+
+        List<WrittenPaper> both = DemoShop.office(folder).plans()
+                .bothPages(request, wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
+
+        assertThat(both).hasSize(2);
+        for (int page = 0; page < both.size(); page++) {
+            assertThat(bytes(both.get(page))).isEqualTo(alone.get(page));
+        }
+    }
+
+    private static byte[] bytes(WrittenPaper paper) throws IOException {
+        return Files.readAllBytes(paper.files().getFirst());
+    }
+
     /** Front and back, as it comes with the program: in the longer language on the shorter paper, and the longest on the other. */
     @Test
     void sheets_ofTheDemo_takeASheetEach() throws IOException {

@@ -1,6 +1,5 @@
 package icequill.office.demo;
 
-import icequill.answer.ComparisonResult;
 import icequill.answer.FitResult;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
@@ -40,8 +39,9 @@ record DemoPlans(ShopBook book, DemoEntries entries, Consumer<String> progress) 
         List<Checked<WrittenPaper>> papers = new ArrayList<>();
         for (FormName request : entries.requests()) {
             progress.accept("Comparison: " + request.text());
-            papers.add(office.compare(request, options(COMPARISON_DAY), LookAhead.USUAL).map(ComparisonResult::paper));
-            papers.add(office.ownersOutlook(request, options(COMPARISON_DAY), LookAhead.USUAL));
+            Checked<List<WrittenPaper>> both = office.bothPages(request, options(COMPARISON_DAY), LookAhead.USUAL);
+            papers.add(both.map(List::getFirst));
+            papers.add(both.map(List::getLast));
         }
         progress.accept("Fit of records: " + RECORDS);
         papers.add(DemoForms.inFiles(files -> office.fit(files.resolve(RECORDS), options(COMPARISON_DAY)))
