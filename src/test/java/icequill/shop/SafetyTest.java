@@ -70,7 +70,7 @@ class SafetyTest {
         return Stream.of(
                 says(Hazard.CHEMICAL, CLEANING,
                         "Label of the product, its safety data sheet; chemical-resistant gloves",
-                        "etiqueta del producto, su ficha de seguridad; guantes resistentes a químicos"),
+                        "etiqueta, hoja de datos de seguridad y manual; guantes para químicos"),
                 says(Hazard.ACID, CLEANING,
                         "gloves that resist acid; closed goggles; cleaner into water, never water into",
                         "guantes resistentes al ácido; gafas cerradas; limpiador en el agua, nunca agua en"),
