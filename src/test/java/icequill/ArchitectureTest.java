@@ -159,10 +159,15 @@ class ArchitectureTest {
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party money");
         room(arrows, "answer",
-                "shop ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.form files.paper files.yaml files.disk"
+                "ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.form files.paper files.yaml files.disk"
                         + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"
                         + " agreement work account party explain money");
         room(arrows, "answer.rates", "ledger.papers files.pricing");
+        // ledger.entries, because a history tells whether a visit was planned or withdrawn
+        room(arrows, "answer.history",
+                "answer ledger.papers ledger.entries render.words rates work party explain");
+        room(arrows, "answer.shown", "answer.history answer shop ledger ledger.papers render.words document party"
+                + " explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -170,25 +175,27 @@ class ArchitectureTest {
                 "office.writing answer shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
-                "office.billing answer shop ledger ledger.papers ledger.entries files.form files.yaml"
+                "office.billing answer.shown answer shop ledger ledger.papers ledger.entries files.form files.yaml"
                         + " files.disk papers outlook plans visits request document tax account party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");
-        room(arrows, "office.care",
-                "office.register office.billing office.writing answer.rates answer shop ledger ledger.care"
-                        + " ledger.papers ledger.entries ledger.trail einvoice render.pdf files.pricing files.form files.paper files.yaml files.disk papers outlook"
-                        + " plans visits request document party");
+        // ledger.find, because names are compared as papers are found
+        room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
+                + " answer.rates answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
+                + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
+                + " outlook plans visits request document rates work party explain");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal", "office.care office office.billing answer shop request files.yaml party");
-        room(arrows, "cli.entry", "cli.terminal office.register office.billing answer");
+        room(arrows, "cli.entry",
+                "cli.terminal office.care office.register office.billing answer.history answer");
         room(arrows, "cli.paper", "cli.terminal office office.billing answer shop outlook request document money");
         room(arrows, "cli.book",
-                "cli.terminal office.demo office.care office.register office.billing answer.rates answer shop files.form"
-                        + " request party");
+                "cli.terminal office.demo office.care office.register office.billing answer.shown answer.history"
+                        + " answer.rates answer shop files.form request party");
         room(arrows, "cli", "cli.book cli.paper cli.entry cli.terminal");
         return arrows;
     }

@@ -29,7 +29,7 @@ public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<Monet
     }
 
     /** Empty for a paper that asks for no money and gives none back. */
-    static Optional<PaidSheet> of(Reading book, IssuedPaper paper) {
+    public static Optional<PaidSheet> of(Reading book, IssuedPaper paper) {
         PaperKind kind = paper.series().kind();
         return paper.gross().filter(sum -> kind == PaperKind.INVOICE || kind == PaperKind.CREDIT_NOTE)
                 .map(gross -> of(book, paper, gross));
@@ -58,7 +58,7 @@ public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<Monet
     }
 
     /** Names and values, for a table of text. */
-    List<List<String>> rows() {
+    public List<List<String>> rows() {
         List<List<String>> rows = new ArrayList<>();
         payments.forEach(part -> rows.add(
                 List.of("paidBy", part.payment() + ", " + part.date() + ", " + Amounts.plain(part.amount()))));
@@ -67,7 +67,7 @@ public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<Monet
         return rows;
     }
 
-    Map<String, Object> json() {
+    public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put(name(), Amounts.plain(paid));
         open.ifPresent(left -> view.put("open", Amounts.plain(left)));

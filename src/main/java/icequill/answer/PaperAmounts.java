@@ -32,10 +32,10 @@ import javax.money.MonetaryAmount;
  * Every amount that a paper has, by name, as texts with the currency's decimals. What a credit gives back is negative here,
  * whatever sign it has on paper.
  */
-record PaperAmounts(Language language, Sentences sentences) {
+public record PaperAmounts(Language language, Sentences sentences) {
 
     /** Empty for a paper whose figures have a form of their own, or that has none. */
-    static Map<String, Object> of(Paper paper) {
+    public static Map<String, Object> of(Paper paper) {
         PaperAmounts amounts = new PaperAmounts(paper.language(),
                 Sentences.of(paper.language(), paper.shop().address().country()));
         return switch (paper) {

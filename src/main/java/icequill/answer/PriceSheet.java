@@ -13,11 +13,11 @@ import icequill.render.words.Sentences;
 import icequill.tax.TaxTotal;
 import icequill.tax.TaxedVisit;
 import icequill.visits.VisitContext;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -27,7 +27,6 @@ public final class PriceSheet {
     private final TaxedVisit taxed;
     private final PricedVisit priced;
     private final CurrencyUnit currency;
-    private final Language language;
     private final Sentences sentences;
     private final List<Problem> notices;
 
@@ -35,7 +34,6 @@ public final class PriceSheet {
         this.taxed = hand.taxed();
         this.priced = taxed.priced();
         this.currency = priced.currency();
-        this.language = language;
         this.sentences = Sentences.of(language, hand.shop().address().country());
         this.notices = hand.notices();
     }
@@ -89,7 +87,8 @@ public final class PriceSheet {
         List<List<String>> sums = new ArrayList<>();
         sums.add(List.of(sentences.word("total.net"), plain(priced.net())));
         taxes().forEach(tax -> sums.add(
-                List.of(tax.rate().map(rate -> tax.name() + " " + rate + " %").orElse(tax.name()), tax.amount())));
+                List.of(tax.percent().map(rate -> tax.name() + " " + rate.toPlainString() + " %").orElse(tax.name()),
+                        plain(tax.amount()))));
         sums.add(
                 List.of(sentences.word("total.gross") + " (" + currency.getCurrencyCode() + ")", plain(taxed.gross())));
         if (owner) {
@@ -132,22 +131,8 @@ public final class PriceSheet {
         return how.reasons().stream().map(sentences::say).toList();
     }
 
-    /** One part of a tax, as texts; without a rate where nothing is charged, and the name says why. */
-    private record Tax(String name, String base, Optional<String> rate, String amount, Explanation how) {}
-
-    private List<Tax> taxes() {
-        List<Tax> taxes = new ArrayList<>();
-        for (TaxTotal total : taxed.totals()) {
-            if (total.components().isEmpty()) {
-                taxes.add(new Tax(sentences.say(total.rate().untaxed()), plain(total.base()), Optional.empty(),
-                        plain(total.tax()), total.how()));
-            }
-            total.components()
-                    .forEach(part -> taxes.add(new Tax(part.component().name().in(language), plain(total.base()),
-                            Optional.of(part.component().percent().value().toPlainString()), plain(part.amount()),
-                            part.how())));
-        }
-        return taxes;
+    private List<LeviedTax> taxes() {
+        return LeviedTax.of(taxed.totals(), sentences);
     }
 
     /** The price as JSON; amounts are texts with the currency's decimals. */
@@ -213,12 +198,12 @@ public final class PriceSheet {
         return view;
     }
 
-    private Map<String, Object> tax(Tax tax) {
+    private Map<String, Object> tax(LeviedTax tax) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("name", tax.name());
-        view.put("base", tax.base());
-        view.put("rate", tax.rate().orElse("0"));
-        view.put("amount", tax.amount());
+        view.put("base", plain(tax.base()));
+        view.put("rate", tax.percent().map(BigDecimal::toPlainString).orElse("0"));
+        view.put("amount", plain(tax.amount()));
         view.put("how", tax.how().text(currency));
         view.put("why", why(tax.how()));
         return view;

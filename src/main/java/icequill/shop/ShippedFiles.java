@@ -21,6 +21,8 @@ import java.util.function.UnaryOperator;
 /** The files that come with the program, which a new shop folder starts from. */
 public final class ShippedFiles {
 
+    private static final String SCHEMAS = "schema";
+
     private ShippedFiles() {
     }
 
@@ -28,12 +30,12 @@ public final class ShippedFiles {
      * The rates, a shop.yaml to change, and the schemas of all. What is invented in them is marked as still to be replaced ({@link ShippedMarks}).
      */
     public static Checked<Path> copyStarter(Path folder) {
-        return copy(List.of("starter", "pricing", "schema"), folder, ShippedMarks::marked);
+        return copy(List.of("starter", "pricing", SCHEMAS), folder, ShippedMarks::marked);
     }
 
     /** An invented shop, the rates, and the schemas of all. */
     public static Checked<Path> copyDemo(Path folder) {
-        return copy(List.of("demo", "pricing", "schema"), folder, text -> text);
+        return copy(List.of("demo", "pricing", SCHEMAS), folder, text -> text);
     }
 
     /** The forms of the invented shop, and lists and tables that go with them. */
@@ -57,14 +59,20 @@ public final class ShippedFiles {
     /** Nothing is written when any of the files exists already. */
     private static Checked<Path> copy(List<String> sets, Path folder, UnaryOperator<String> change) {
         Problems problems = new Problems();
-        List<String> names = sets.stream().flatMap(set -> names(set).stream()).toList();
-        names.stream().filter(name -> Files.exists(folder.resolve(name))).forEach(name -> problems
-                .add(Code.ALREADY_EXISTS, Place.ofFile(name), "the file exists already", "a new or empty folder"));
+        sets.stream().flatMap(set -> names(set).stream().map(name -> inShop(set, name)))
+                .filter(name -> Files.exists(folder.resolve(name))).forEach(name -> problems
+                        .add(Code.ALREADY_EXISTS, Place.ofFile(name), "the file exists already",
+                                "a new or empty folder"));
         if (problems.isEmpty()) {
-            sets.forEach(set -> names(set).forEach(name -> problems
-                    .take(SafeFile.write(folder.resolve(name), changed(resource(set, name), change), false))));
+            sets.forEach(set -> names(set).forEach(name -> problems.take(SafeFile
+                    .write(folder.resolve(inShop(set, name)), changed(resource(set, name), change), false))));
         }
         return problems.or(() -> folder);
+    }
+
+    /** What forms may hold lies with what rates may hold. */
+    private static String inShop(String set, String name) {
+        return set.equals(SCHEMAS) ? "pricing/" + name : name;
     }
 
     /** What a shop starts from has a folder of its own among the resources; rates and schemas lie there as in the shop. */

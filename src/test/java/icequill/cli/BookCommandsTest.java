@@ -260,8 +260,9 @@ class BookCommandsTest {
     @ParameterizedTest
     @CsvSource({"inv-2026-1, did you mean INV-2026-00001?", "2026-0001, did you mean INV-2026-00001?",
             "INV-2026-00002, icequill find", "nonsense, icequill find"})
-    void show_unknownNumber_namesTheNearest(String number, String hint) {
-        assertThat(issued.problems("show", number).getFirst()).contains("no paper \"" + number + "\" was issued", hint);
+    void reprint_unknownNumber_namesTheNearest(String number, String hint) {
+        assertThat(issued.problems("reprint", number).getFirst()).contains("no paper \"" + number + "\" was issued",
+                hint);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package icequill.ledger;
 
+import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.store.BookPlace;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
@@ -55,7 +56,7 @@ public final class BookBench implements AutoCloseable {
     }
 
     public List<IssuedPaper> find(String text) {
-        return Books.read(opened(), reading -> reading.papers().find(text, 50));
+        return Books.read(opened(), reading -> reading.papers().find(text, PaperFilter.NONE, 50));
     }
 
     public IssuedPaper show() {

@@ -1,6 +1,7 @@
 package icequill.ledger;
 
 import icequill.ledger.care.AuditReport;
+import icequill.ledger.find.PaperFilter;
 import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Marks;
@@ -120,7 +121,7 @@ public final class Books {
 
     /** At most a hundred. */
     public static List<IssuedPaper> found(Book book, String text) {
-        return read(book, reading -> reading.papers().find(text, 100));
+        return read(book, reading -> reading.papers().find(text, PaperFilter.NONE, 100));
     }
 
     public static PrintedPaper printed(Numbered numbered, int seed) {

@@ -2,6 +2,7 @@ package icequill.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.ledger.find.PaperFilter;
 import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
@@ -54,9 +55,9 @@ class FindTest {
     void papers_comeNewestFirstAndNoMoreThanAsked(Database database) {
         try (Book book = filled(database)) {
             assertThat(numbers(book, "crumb")).containsExactly("INV-2026-00004", "INV-2026-00003", "INV-2026-00001");
-            assertThat(Books.read(book, reading -> reading.papers().find("street", 2)))
+            assertThat(Books.read(book, reading -> reading.papers().find("street", PaperFilter.NONE, 2)))
                     .extracting(IssuedPaper::number).containsExactly("INV-2026-00004", "INV-2026-00003");
-            assertThat(Books.read(book, reading -> reading.papers().find("2026-06-01", 2)))
+            assertThat(Books.read(book, reading -> reading.papers().find("2026-06-01", PaperFilter.NONE, 2)))
                     .extracting(IssuedPaper::number).containsExactly("INV-2026-00004", "INV-2026-00003");
         }
     }

@@ -13,6 +13,7 @@ import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
 import icequill.agreement.Plans;
 import icequill.agreement.Tier;
+import icequill.files.form.FormKind;
 import icequill.files.yaml.ShippedMarks;
 import icequill.money.Amounts;
 import icequill.money.Percent;
@@ -28,10 +29,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -49,6 +52,8 @@ class ShippedFilesTest {
     /** The origins a value may have. */
     private static final Pattern ORIGIN = Pattern
             .compile("ublished source|5 U\\.S\\.C\\.|ommon practice|rom memory|nvented for the demo|ur estimate");
+
+    private static final Pattern HINT = Pattern.compile("# yaml-language-server: \\$schema=(\\S+)");
 
     @TempDir
     Path shop;
@@ -74,7 +79,11 @@ class ShippedFilesTest {
         assertThat(folder.shop()).isPresent();
         assertThat(folder.schedule()).isPresent();
         assertThat(folder.problems()).isEmpty();
-        assertThat(shop.resolve("schema/visit.schema.json")).exists();
+        assertThat(shop.resolve("pricing/schema/visit.schema.json")).exists();
+        try (Stream<Path> files = Files.list(shop)) {
+            assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrder("pricing",
+                    "shop.yaml");
+        }
     }
 
     /** "acid" stands on many papers, and never because a shop's file has it in a list of qualifications. */
@@ -82,7 +91,7 @@ class ShippedFilesTest {
     void asShipped_wordsChosenFromTheSchemas_areNotTakenForWhatIsPrinted() throws IOException {
         ShippedFiles.copyStarter(shop).orElseThrow();
         Set<String> chosen = new TreeSet<>();
-        try (Stream<Path> schemas = Stream.of("schema", "pricing/schema").flatMap(this::files)) {
+        try (Stream<Path> schemas = files("pricing/schema")) {
             schemas.forEach(schema -> JsonMapper.shared().readTree(schema.toFile()).findValues("enum")
                     .forEach(words -> words.forEach(word -> chosen.add(word.asString("")))));
         }
@@ -93,6 +102,36 @@ class ShippedFilesTest {
         assertThat(marked).extracting(ShippedMarks::line).contains("qualified: [acid, electrical, refrigerant]");
         assertThat(marked.stream().flatMap(value -> value.printed().stream())).doesNotContainAnyElementsOf(chosen)
                 .contains("1 Your Street", "98.00", "DEMO-00000-1");
+    }
+
+    static Stream<String> hinted() {
+        return Stream.concat(Stream.of("shop.yaml"), ShippedFiles.names("forms").stream());
+    }
+
+    /** An editor that goes by the hint finds the schema, and nothing wrong in the form as it was printed. */
+    @ParameterizedTest
+    @MethodSource("hinted")
+    void hintForEditors_namesASchemaOfTheShop_thatTheFileKeeps(String name) throws IOException {
+        ShippedFiles.copyStarter(shop).orElseThrow();
+        String text = name.startsWith("forms/")
+                ? ShippedFiles.form(FormKind.of(name.substring("forms/".length(), name.indexOf(".yaml")))
+                        .orElseThrow()).orElseThrow()
+                : Files.readString(shop.resolve(name));
+        Matcher hint = HINT.matcher(text);
+        assertThat(hint.find()).isTrue();
+        Map<String, String> there = new HashMap<>();
+        try (Stream<Path> schemas = files("pricing/schema")) {
+            for (Path schema : schemas.toList()) {
+                there.put("https://shop.example/" + shop.relativize(schema), Files.readString(schema));
+            }
+        }
+
+        Schema rules = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
+                registry -> registry.schemas(there))
+                .getSchema(SchemaLocation.of("https://shop.example/" + hint.group(1)));
+
+        assertThat(rules.validate(text, InputFormat.YAML)).isEmpty();
+        assertThat(rules.validate(text + "\nunheardOf: 1\n", InputFormat.YAML)).isNotEmpty();
     }
 
     private Stream<Path> files(String within) {

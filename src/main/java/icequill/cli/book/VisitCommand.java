@@ -12,16 +12,18 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
-/** Records a visit in the book, or takes one back. */
-@Command(name = "visit", mixinStandardHelpOptions = true, description = "Records a finished visit in the shop's book, priced, to be billed by: icequill issue. Recorded again before it is billed, it takes the place of the first. A visit that is not to be billed is withdrawn; the book keeps it, and why.", footerHeading = "%nExamples:%n", footer = {
+/** Records a visit in the book, or takes one back; lists them by its subcommand. */
+@Command(name = "visit", mixinStandardHelpOptions = true, subcommands = VisitListCommand.class, description = "Records a finished visit in the shop's book, priced, to be billed by: icequill issue. Recorded again before it is billed, it takes the place of the first. A visit that is not to be billed is withdrawn; the book keeps it, and why. All that the book has: icequill visit list.", footerHeading = "%nExamples:%n", footer = {
         "  icequill visit today.yaml", "  icequill visit today.yaml --json",
+        "  icequill visit list --month 2026-05 --state done",
         "  icequill visit --withdraw late-call-copy --reason \"The same visit as late-call.\""})
 public final class VisitCommand extends BookCommand {
 
-    @ArgGroup(multiplicity = "1")
-    private What what = new What();
+    @ArgGroup(multiplicity = "0..1")
+    private @Nullable What what;
 
     @Option(names = "--reason", paramLabel = "TEXT", description = "With --withdraw: why.")
     private String reason = "";
@@ -42,6 +44,10 @@ public final class VisitCommand extends BookCommand {
 
     @Override
     public Integer call() {
+        if (what == null) {
+            throw new ParameterException(spec().commandLine(),
+                    "what to do is missing: FILE, --withdraw VISIT, or: list");
+        }
         return what.file == null ? withdraw(what.withdraw == null ? "" : what.withdraw) : record(what.file);
     }
 

@@ -7,11 +7,13 @@ import picocli.CommandLine.Spec;
 /** The commands on the book's machines. */
 @Command(name = "machine", mixinStandardHelpOptions = true, subcommands = {MachineAddCommand.class,
         MachineChangeCommand.class, MachineListCommand.class,
-        MachineShowCommand.class}, description = "Keeps the machines of the shop's book.", footerHeading = "%nExamples:%n", footer = {
+        MachineShowCommand.class,
+        MachineHistoryCommand.class}, description = "Keeps the machines of the shop's book.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill machine add mill-lane back-bar --model \"Cuber 500\" --where \"back bar\" --make batch --form head --cooling air --harvest-rate 500 --connection hard-wired",
                 "  icequill machine change mill-lane back-bar --condition \"plating worn\"",
                 "  icequill machine list QD-500",
-                "  icequill machine show mill-lane back-bar"})
+                "  icequill machine show mill-lane back-bar",
+                "  icequill machine history mill-lane back-bar --from 2026-01-01"})
 public final class MachineCommand implements Runnable {
 
     @Spec

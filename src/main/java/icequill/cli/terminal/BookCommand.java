@@ -116,6 +116,11 @@ public abstract class BookCommand implements Callable<Integer> {
         lines.map(PlainText::line).forEach(this::print);
     }
 
+    /** Texts that are broken where they are too long for a line. */
+    protected final void printParagraphs(List<String> texts) {
+        texts.stream().flatMap(text -> Paragraph.lines(text).stream()).forEach(this::print);
+    }
+
     /** Says how far a long run has come, where somebody reads along. */
     protected final LongConsumer progress(String what) {
         Printout printout = printout();

@@ -6,6 +6,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -101,6 +102,16 @@ public final class Entries {
         return VisitRows.atSite(handle, site);
     }
 
+    /** Planned and done, by their beginning; those too that were withdrawn. */
+    public List<VisitEntry> visits(VisitQuestion question) {
+        return VisitRows.find(handle, question);
+    }
+
+    /** What the visits say that somebody asked for, by id. */
+    public Map<String, String> calls() {
+        return VisitRows.askedFor(handle);
+    }
+
     /** Those that were done and share a moment with the time. */
     public List<VisitEntry> visitsDuring(ZonedDateTime from, ZonedDateTime until) {
         return VisitRows.around(handle, from, until).stream()
@@ -139,6 +150,11 @@ public final class Entries {
     /** Of one site, by kind and id. */
     public List<RequestEntry> requestsAt(String site) {
         return RequestRows.atSite(handle, site);
+    }
+
+    /** By visit; those that stand are not among them. */
+    public Map<String, Withdrawal> withdrawals() {
+        return VisitRows.withdrawals(handle);
     }
 
     /** Empty for a visit that stands. */

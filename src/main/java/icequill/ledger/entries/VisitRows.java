@@ -3,10 +3,13 @@ package icequill.ledger.entries;
 import icequill.ledger.store.Column;
 import java.time.Instant;
 import java.time.ZonedDateTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.result.RowView;
+import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.Update;
 
 /** Visits as rows. */
@@ -36,6 +39,32 @@ public final class VisitRows {
                 .map(VisitRows::read).list();
     }
 
+    /** Planned and done, by their beginning. */
+    static List<VisitEntry> find(Handle handle, VisitQuestion question) {
+        StringBuilder where = new StringBuilder("WHERE 1 = 1");
+        if (!question.sites().isEmpty()) {
+            where.append(" AND site_id IN (<sites>)");
+        }
+        question.from().ifPresent(day -> where.append(" AND began >= :from"));
+        question.until().ifPresent(day -> where.append(" AND began < :beyond"));
+        Query query = handle.createQuery(SELECT + where + " ORDER BY began, id");
+        if (!question.sites().isEmpty()) {
+            query.bindList("sites", question.sites());
+        }
+        question.from().ifPresent(day -> query.bind("from", day.toString()));
+        question.until().ifPresent(day -> query.bind("beyond", day.plusDays(1).toString()));
+        return query.map(VisitRows::read).list();
+    }
+
+    /** What those say that somebody asked for, by id. */
+    static Map<String, String> askedFor(Handle handle) {
+        Map<String, String> all = new HashMap<>();
+        handle.createQuery("SELECT id, data FROM visit WHERE data LIKE '%\"asked\"%'")
+                .map(row -> Map.entry(Column.text(row, "id"), Column.text(row, "data")))
+                .forEach(one -> all.put(one.getKey(), one.getValue()));
+        return all;
+    }
+
     /** Those that were done and share a moment with the time, and others of the days around it. */
     static List<VisitEntry> around(Handle handle, ZonedDateTime from, ZonedDateTime until) {
         return handle
@@ -47,9 +76,20 @@ public final class VisitRows {
 
     static Optional<Withdrawal> withdrawal(Handle handle, String id) {
         return handle.createQuery("SELECT withdrawn_at, reason FROM visit_withdrawn WHERE visit_id = :id")
-                .bind("id", id).map(row -> new Withdrawal(Instant.parse(Column.text(row, "withdrawn_at")),
-                        Column.text(row, "reason")))
-                .findOne();
+                .bind("id", id).map(VisitRows::withdrawal).findOne();
+    }
+
+    /** All of them, by visit. */
+    static Map<String, Withdrawal> withdrawals(Handle handle) {
+        Map<String, Withdrawal> all = new HashMap<>();
+        handle.createQuery("SELECT visit_id, withdrawn_at, reason FROM visit_withdrawn")
+                .map(row -> Map.entry(Column.text(row, "visit_id"), withdrawal(row)))
+                .forEach(one -> all.put(one.getKey(), one.getValue()));
+        return all;
+    }
+
+    private static Withdrawal withdrawal(RowView row) {
+        return new Withdrawal(Instant.parse(Column.text(row, "withdrawn_at")), Column.text(row, "reason"));
     }
 
     static void withdraw(Handle handle, String id, String reason, Instant now) {

@@ -66,7 +66,8 @@ public final class FindWords {
         return cut(BETWEEN.matcher(plain(piece)).replaceAll(""));
     }
 
-    private static String plain(String text) {
+    /** As names are compared, however somebody writes them: lower case, without accents. */
+    public static String plain(String text) {
         return MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("").toLowerCase(Locale.ROOT);
     }
 

@@ -28,6 +28,7 @@ public final class Finder {
 
     private final Handle handle;
     private final int most;
+    private final PaperFilter filter;
 
     /** A word, with how often it stands in papers and in where they went (up to the limit of counting). */
     private record Counted(String word, int papers, int whereabouts) {}
@@ -48,19 +49,27 @@ public final class Finder {
         }
     }
 
-    public Finder(Handle handle, int most) {
+    public Finder(Handle handle, int most, PaperFilter filter) {
         this.handle = handle;
         this.most = most;
+        this.filter = filter;
     }
 
-    /** Ids of papers, the newest first. */
+    /** Ids of papers, the newest first; none for a question that asks nothing. */
     public List<Long> find(List<String> words) {
         if (words.isEmpty()) {
-            return List.of();
+            return filter.isNone() ? List.of() : filtered();
         }
         List<Counted> counted = words.stream().map(this::counted).toList();
         return splits(counted).filter(Split::isPossible).flatMap(split -> found(split).stream()).distinct()
                 .sorted(Comparator.reverseOrder()).limit(most).toList();
+    }
+
+    /** Adding 0 keeps the ids from being the way where there is a shorter one. */
+    private List<Long> filtered() {
+        return filter.bind(handle.createQuery("SELECT p.id FROM paper p WHERE 1 = 1" + filter.sql()
+                + " ORDER BY p.id" + (filter.leads() ? " + 0" : "") + " DESC LIMIT :most").bind("most", most))
+                .mapTo(Long.class).list();
     }
 
     private Counted counted(String word) {
@@ -93,7 +102,7 @@ public final class Finder {
 
     private List<Long> found(Split split) {
         if (split.papers().isEmpty()) {
-            return newestAt(split.whereabouts());
+            return filter.isNone() ? newestAt(split.whereabouts()) : fromPlaces(split);
         }
         // Looking through the papers of few places is quicker than through those of a common word.
         return split.leastWhereabouts() * papersEach() < split.leastPapers() ? fromPlaces(split) : fromWords(split);
@@ -107,10 +116,7 @@ public final class Finder {
 
     /** The newest papers are among those of the places that had one last: no other place can hold one of so many. */
     private List<Long> newestAt(List<Counted> words) {
-        String among = words.getFirst().whereabouts() > FEW
-                ? "(w.id IN (" + places(words) + ")) IS TRUE"
-                : "w.id IN (" + places(words) + ")";
-        List<Long> last = bound("SELECT w.id FROM whereabouts w WHERE " + among
+        List<Long> last = bound("SELECT w.id FROM whereabouts w WHERE " + among("w.id", words)
                 + " ORDER BY w.last_paper DESC LIMIT :most", List.of(), words).mapTo(Long.class).list();
         return last.isEmpty()
                 ? last
@@ -121,8 +127,9 @@ public final class Finder {
 
     /** Goes through the papers of some places, and keeps those that have the words. Adding 0 keeps the ids from being the way. */
     private List<Long> fromPlaces(Split split) {
-        return bound("SELECT p.id FROM paper p WHERE p.whereabouts_id IN (" + places(split.whereabouts()) + ")"
-                + having(0, split.papers().size(), "p.id") + " ORDER BY p.id + 0 DESC LIMIT :most", split.papers(),
+        return bound("SELECT p.id FROM paper p WHERE " + among("p.whereabouts_id", split.whereabouts())
+                + having(0, split.papers().size(), "p.id") + filter.sql() + " ORDER BY p.id + 0 DESC LIMIT :most",
+                split.papers(),
                 split.whereabouts()).mapTo(Long.class).list();
     }
 
@@ -133,10 +140,23 @@ public final class Finder {
     private List<Long> fromWords(Split split) {
         String places = split.whereabouts().isEmpty()
                 ? ""
-                : " AND (p.whereabouts_id IN (" + places(split.whereabouts()) + ")) IS TRUE";
-        return bound("SELECT p.paper_id FROM paper_word p WHERE p.word = :own0"
-                + having(1, split.papers().size(), "p.paper_id") + places + " ORDER BY p.paper_id DESC LIMIT :most",
+                : " AND (n.whereabouts_id IN (" + places(split.whereabouts()) + ")) IS TRUE";
+        return bound("SELECT n.paper_id FROM paper_word n WHERE n.word = :own0"
+                + having(1, split.papers().size(), "n.paper_id") + places + alike()
+                + " ORDER BY n.paper_id DESC LIMIT :most",
                 split.papers(), split.whereabouts()).mapTo(Long.class).list();
+    }
+
+    private String alike() {
+        return filter.isNone()
+                ? ""
+                : " AND (EXISTS (SELECT 1 FROM paper p WHERE p.id = n.paper_id" + filter.sql() + ")) IS TRUE";
+    }
+
+    /** Few places lead the way; many are looked up in. */
+    private static String among(String place, List<Counted> words) {
+        String among = place + " IN (" + places(words) + ")";
+        return words.getFirst().whereabouts() > FEW ? "(" + among + ") IS TRUE" : among;
     }
 
     private static String having(int first, int end, String paper) {
@@ -161,7 +181,7 @@ public final class Finder {
         for (int i = 0; i < whereabouts.size(); i++) {
             query.bind("word" + i, whereabouts.get(i).word()).bind("end" + i, end(whereabouts.get(i).word()));
         }
-        return query;
+        return filter.bind(query);
     }
 
     private static String fits(String word, int i) {

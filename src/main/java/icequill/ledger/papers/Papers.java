@@ -2,6 +2,7 @@ package icequill.ledger.papers;
 
 import icequill.ledger.find.FindWords;
 import icequill.ledger.find.Finder;
+import icequill.ledger.find.PaperFilter;
 import icequill.ledger.store.Column;
 import icequill.ledger.store.Minor;
 import icequill.problem.Checked;
@@ -11,7 +12,10 @@ import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
@@ -77,14 +81,23 @@ public final class Papers {
      * The papers that every word of the text is found in, the newest first: number, customer, store, address, purchase order, serial,
      * amount ({@code 1250.00}) or day ({@code 2026-05-14}). Words of customer, store and address may be cut short.
      *
+     * @param filter what they are to be like besides; all such are found by a text without words
      * @param most how many at most, from 1
      */
-    public List<IssuedPaper> find(String text, int most) {
-        List<Long> ids = new Finder(handle, most).find(FindWords.ofQuestion(text));
+    public List<IssuedPaper> find(String text, PaperFilter filter, int most) {
+        List<Long> ids = new Finder(handle, most, filter).find(FindWords.ofQuestion(text));
         return ids.isEmpty()
                 ? List.of()
                 : handle.createQuery(COLUMNS + "WHERE p.id IN (<ids>) ORDER BY p.id DESC").bindList("ids", ids)
                         .map(Papers::paper).list();
+    }
+
+    /** The papers that have a position in their series, in the order of issue. */
+    public List<IssuedPaper> at(int position) {
+        return handle
+                .createQuery(COLUMNS + "WHERE p.position = :position AND p.id IN"
+                        + " (SELECT paper_id FROM paper_word WHERE word = :word) ORDER BY p.id")
+                .bind("position", position).bind("word", String.valueOf(position)).map(Papers::paper).list();
     }
 
     /** The credit notes of an invoice, in the order of issue. */
@@ -95,6 +108,18 @@ public final class Papers {
     /** What was issued for a visit, in the order of issue. */
     public List<IssuedPaper> ofVisit(String visit) {
         return by("p.visit_id", visit);
+    }
+
+    /** The same for many visits; those that nothing was issued for are not among them. */
+    public Map<String, List<IssuedPaper>> ofVisits(List<String> visits) {
+        Map<String, List<IssuedPaper>> papers = new HashMap<>();
+        for (int from = 0; from < visits.size(); from += FETCHED) {
+            handle.createQuery(COLUMNS + "WHERE p.visit_id IN (<visits>) ORDER BY p.id")
+                    .bindList("visits", visits.subList(from, Math.min(visits.size(), from + FETCHED)))
+                    .map(Papers::paper).forEach(paper -> paper.origin().visit().ifPresent(
+                            visit -> papers.computeIfAbsent(visit, none -> new ArrayList<>()).add(paper)));
+        }
+        return papers;
     }
 
     /** What was issued for a customer, and for those who were merged into him, in the order of issue. */

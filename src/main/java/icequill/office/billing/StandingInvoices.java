@@ -75,6 +75,15 @@ public final class StandingInvoices {
                                 : Stream.empty());
     }
 
+    /** The invoices that stand among papers with whatever corrects them. */
+    public static List<IssuedPaper> among(List<IssuedPaper> papers) {
+        return papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
+                .filter(invoice -> !isGivenBack(invoice, papers.stream()
+                        .filter(paper -> paper.origin().corrects().filter(invoice.number()::equals).isPresent())
+                        .toList()))
+                .toList();
+    }
+
     private static Stream<IssuedPaper> standing(Reading book, List<IssuedPaper> papers) {
         return papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
                 .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number())));

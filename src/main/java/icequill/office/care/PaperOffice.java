@@ -1,7 +1,6 @@
 package icequill.office.care;
 
 import icequill.answer.BookedPaper;
-import icequill.answer.PaperSheet;
 import icequill.answer.Reprint;
 import icequill.document.Paper;
 import icequill.files.disk.SafeFile;
@@ -26,7 +25,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 
-/** The office that finds, shows and prints again what the book issued. */
+/** The office that finds and prints again what the book issued. */
 public final class PaperOffice {
 
     private final ShopBook book;
@@ -41,19 +40,10 @@ public final class PaperOffice {
         return new PaperOffice(folder, clock);
     }
 
-    /**
-     * The papers that have every word of the text, the newest first.
-     *
-     * @param most how many at most, from 1
-     */
-    public Checked<List<BookedPaper>> find(String text, int most) {
-        return book.read(open -> Checked
-                .sound(open.papers().find(text, most).stream().map(paper -> BookedPaper.of(paper, open)).toList()));
-    }
-
-    /** All that the book knows of a paper. */
-    public Checked<PaperSheet> show(String number) {
-        return book.read(open -> PaperNumbers.find(open, number).map(paper -> PaperSheet.of(open, paper)));
+    /** The papers that somebody looks for, the newest first. */
+    public Checked<List<BookedPaper>> find(PaperWish wish) {
+        return book.read(open -> new PaperSearch(open, wish).found()
+                .map(papers -> papers.stream().map(paper -> BookedPaper.of(paper, open)).toList()));
     }
 
     /** What a paper needs to be printed again. */

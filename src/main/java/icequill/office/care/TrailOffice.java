@@ -5,9 +5,6 @@ import icequill.ledger.Reading;
 import icequill.ledger.trail.TrailQuestion;
 import icequill.ledger.trail.TrailRow;
 import icequill.problem.Checked;
-import icequill.problem.Code;
-import icequill.problem.Place;
-import icequill.problem.Problem;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import icequill.shop.UnknownName;
@@ -45,13 +42,11 @@ public final class TrailOffice {
      */
     public Checked<TrailSheet> trail(Optional<String> entry, Optional<LocalDate> from, Optional<LocalDate> until,
             Optional<String> who, int most) {
-        if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
-            return Checked.faulty(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
-                    "--until " + until.get() + " is before --from " + from.get(), "a last day on or after the first"));
-        }
-        TrailQuestion question = new TrailQuestion(entry, from.map(this::begin),
-                until.map(day -> begin(day.plusDays(1))), who, most + 1);
-        return book.read(open -> found(open, question).map(rows -> TrailSheet.of(rows, most, zone)));
+        return new AskedPeriod(Optional.empty(), from, until).period().then(period -> {
+            TrailQuestion question = new TrailQuestion(entry, period.from().map(this::begin),
+                    period.until().map(day -> begin(day.plusDays(1))), who, most + 1);
+            return book.read(open -> found(open, question).map(rows -> TrailSheet.of(rows, most, zone)));
+        });
     }
 
     private Instant begin(LocalDate day) {

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 record NamingFiles(Path folder, List<String> ids, List<String> names) {
 
     /** What is issued stays, and the book itself was blanked; the rest names nobody. */
-    private static final List<String> PASSED = List.of("book/", "papers/issued/", "pricing/", "schema/", "templates/");
+    private static final List<String> PASSED = List.of("book/", "papers/issued/", "pricing/", "templates/");
     private static final List<String> TEXTS = List.of(".yaml", ".yml", ".csv", ".json", ".html", ".xml", ".ics", ".txt",
             ".md", ".eml");
     private static final String BACKUP = ".backup";

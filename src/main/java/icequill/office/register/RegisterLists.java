@@ -2,17 +2,13 @@ package icequill.office.register;
 
 import icequill.answer.EntrySheet;
 import icequill.answer.Listing;
-import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.SiteEntry;
-import icequill.ledger.papers.IssuedPaper;
 import icequill.problem.Checked;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Shows and lists the customers, sites and machines of the book. */
@@ -30,19 +26,8 @@ public final class RegisterLists {
 
     /** A customer, with his sites. */
     public Checked<EntrySheet> customer(String id) {
-        return book.read(open -> RegisterOffice.payer(open, Optional.of(id)).map(entry -> {
-            Map<String, Object> values = new LinkedHashMap<>(Export.customer(entry));
-            values.put("sites", open.entries().sitesOf(id).stream().map(SiteEntry::id).toList());
-            List<String> merged = open.entries().mergedInto(id).stream().map(CustomerEntry::id).toList();
-            if (!merged.isEmpty()) {
-                values.put("merged", merged);
-            }
-            List<String> papers = open.papers().ofCustomer(id).stream().map(IssuedPaper::number).toList();
-            if (!papers.isEmpty()) {
-                values.put("papers", papers);
-            }
-            return new EntrySheet("customer", id, values);
-        }));
+        return book.read(open -> RegisterOffice.payer(open, Optional.of(id))
+                .map(entry -> EntriesByName.customer(open, entry)));
     }
 
     /** A site, with its machines. */

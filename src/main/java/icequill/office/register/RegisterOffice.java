@@ -102,7 +102,8 @@ public final class RegisterOffice {
                 machines(open, wish.id()), List.of());
     }
 
-    static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
+    /** A customer of the book, or who is near. */
+    public static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
         if (id.isEmpty()) {
             return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
                     "--customer with a customer of the book"));
@@ -130,7 +131,8 @@ public final class RegisterOffice {
         }));
     }
 
-    static Checked<SiteEntry> found(Reading open, String site) {
+    /** A site of the book, or which is near. */
+    public static Checked<SiteEntry> found(Reading open, String site) {
         return open.entries().site(site).found().map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(open.entries().merged("site", site)
                         .orElseGet(() -> UnknownName.name("site", site,

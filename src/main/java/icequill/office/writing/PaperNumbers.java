@@ -9,6 +9,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -21,6 +22,8 @@ public final class PaperNumbers {
             .compile("([a-z]{2,3})[- ]?(?:([a-z0-9]{1,12})-)?([0-9]{4})[- /]0*([0-9]{1,7})");
     private static final Pattern SHORT = Pattern.compile("([0-9]{4})[- /]0*([0-9]{1,7})");
 
+    private static final Pattern COUNT = Pattern.compile("[0-9]{1,7}");
+
     private PaperNumbers() {
     }
 
@@ -28,14 +31,17 @@ public final class PaperNumbers {
     public static Checked<IssuedPaper> find(Reading book, String number) {
         return book.papers().show(number).found().map(Checked::sound)
                 .orElseGet(() -> Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
-                        "no paper \"" + number + "\" was issued", meant(book, number)
-                                .map(near -> "did you mean " + near + "?")
+                        "no paper \"" + number + "\" was issued", meant(book, number).stream().findFirst()
+                                .map(near -> "did you mean " + near.number() + "?")
                                 .orElse("icequill find, by customer, store, address, purchase order, serial, amount or date"))));
     }
 
-    private static Optional<String> meant(Reading book, String number) {
-        return written(number.strip().toLowerCase(Locale.ROOT))
-                .flatMap(right -> book.papers().show(right).found()).map(IssuedPaper::number);
+    /** What a number may mean that is typed in another way than it is printed; one without a kind and a year, any paper that has it. */
+    public static List<IssuedPaper> meant(Reading book, String number) {
+        String typed = number.strip().toLowerCase(Locale.ROOT);
+        return COUNT.matcher(typed).matches()
+                ? book.papers().at(Integer.parseInt(typed))
+                : written(typed).flatMap(right -> book.papers().show(right).found()).stream().toList();
     }
 
     /** As the book writes it: the kind in capitals, the count with its zeros; an invoice where no kind is given. */

@@ -7,6 +7,7 @@ import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Entered;
 import icequill.ledger.Tampering;
+import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
@@ -121,7 +122,7 @@ class EveryCellAttackTest {
             book.read(reading -> {
                 reading.papers().each(paper -> {
                 });
-                return Checked.sound(reading.papers().find("crumb", 9));
+                return Checked.sound(reading.papers().find("crumb", PaperFilter.NONE, 9));
             });
             book.read(reading -> Checked.sound(reading.entries().customers()));
             book.read(reading -> Checked.sound(reading.entries().sites()));

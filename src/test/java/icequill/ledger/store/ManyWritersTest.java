@@ -7,6 +7,7 @@ import icequill.ledger.BookChild;
 import icequill.ledger.Books;
 import icequill.ledger.Database;
 import icequill.ledger.Opening;
+import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.Origin;
 import icequill.problem.Checked;
 import icequill.problem.Code;
@@ -91,7 +92,7 @@ class ManyWritersTest {
                 assertThat(problems.getFirst().message())
                         .startsWith("process " + holder.pid() + " on ")
                         .endsWith(" is writing in the book, and goes on");
-                assertThat(Books.read(book, reading -> reading.papers().find("crumb", 9))).isEmpty();
+                assertThat(Books.read(book, reading -> reading.papers().find("crumb", PaperFilter.NONE, 9))).isEmpty();
 
                 in.write('\n');
                 in.flush();

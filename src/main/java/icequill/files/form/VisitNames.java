@@ -1,0 +1,44 @@
+package icequill.files.form;
+
+import icequill.files.yaml.Json;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The names that a visit's stored form has, read without holding it against its schema: lists go through all visits of a book.
+ *
+ * @param caller who asked for it
+ * @param machines by id, that something was done at or put into
+ */
+public record VisitNames(Optional<String> caller, List<String> people, List<String> machines) {
+
+    public VisitNames {
+        people = List.copyOf(people);
+        machines = List.copyOf(machines);
+    }
+
+    /**
+     * The names of one visit.
+     *
+     * @param data as the book has it; blank once it was forgotten
+     */
+    public static VisitNames of(String data) {
+        Map<String, Object> form = Json.map(data);
+        return new VisitNames(form.get("asked") instanceof Map<?, ?> asked ? text(asked, "by") : Optional.empty(),
+                rows(form, "people").flatMap(person -> text(person, "name").stream()).toList(),
+                Stream.of("machines", "lines").flatMap(key -> rows(form, key))
+                        .flatMap(row -> text(row, "machine").stream()).distinct().toList());
+    }
+
+    private static Stream<Map<?, ?>> rows(Map<String, Object> form, String key) {
+        return form.get(key) instanceof List<?> rows
+                ? rows.stream().flatMap(row -> row instanceof Map<?, ?> map ? Stream.of(map) : Stream.empty())
+                : Stream.empty();
+    }
+
+    private static Optional<String> text(Map<?, ?> row, String key) {
+        return row.get(key) instanceof String text && !text.isBlank() ? Optional.of(text) : Optional.empty();
+    }
+}

@@ -1,0 +1,138 @@
+package icequill.office.care;
+
+import icequill.answer.history.HistorySheet;
+import icequill.answer.history.Period;
+import icequill.answer.history.SiteHistory;
+import icequill.answer.history.ToldPaper;
+import icequill.answer.history.ToldVisit;
+import icequill.answer.history.VisitSheet;
+import icequill.answer.history.VisitTelling;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.office.register.RegisterOffice;
+import icequill.party.Language;
+import icequill.party.Site;
+import icequill.problem.Checked;
+import icequill.problem.Place;
+import icequill.rates.Rates;
+import icequill.render.words.MachineName;
+import icequill.render.words.Sentences;
+import icequill.shop.BookForms;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
+import icequill.work.Visit;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The office that tells what was done where. */
+public final class HistoryOffice {
+
+    private final ShopBook book;
+
+    private HistoryOffice(ShopBook book) {
+        this.book = book;
+    }
+
+    public static HistoryOffice of(Path folder, Clock clock) {
+        return new HistoryOffice(ShopBook.of(folder, clock));
+    }
+
+    /** What the book holds, before it is put into words. */
+    private record Held(SiteEntry site, Optional<String> machine, Period period, List<FoundVisits.One> visits) {}
+
+    /**
+     * The history of a site, or of one of its machines.
+     *
+     * @param machine by id; empty for all
+     * @param language of the reader; empty for the shop's
+     */
+    public Checked<HistorySheet> site(String site, Optional<String> machine, AskedPeriod asked,
+            Optional<Language> language) {
+        return asked.period().then(period -> book.read(open -> held(open, site, machine, period)))
+                .then(held -> telling(shop -> told(shop, held, language)));
+    }
+
+    private static Checked<Held> held(Reading open, String site, Optional<String> machine, Period period) {
+        return RegisterOffice.found(open, site)
+                .then(entry -> VisitScope.of(open, Optional.of(site), Optional.empty(), machine).map(scope -> {
+                    FoundVisits visits = FoundVisits.in(open);
+                    return new Held(entry, scope.machine(), period, visits.of(visits.entries(scope, period)));
+                }));
+    }
+
+    /** One visit, told like those of a history. */
+    public Checked<VisitSheet> visit(String id, Optional<Language> language) {
+        return book
+                .read(open -> open.entries().visit(id)
+                        .map(entry -> FoundVisits.in(open).of(List.of(entry)).getFirst()))
+                .then(one -> telling(shop -> of(shop, language).map(told -> new VisitSheet(
+                        told.visit(one, one.entry().site(), Optional.empty()), papers(List.of(one)),
+                        told.sentences()))));
+    }
+
+    private <T> Checked<T> telling(Function<ShopFolder, Checked<T>> work) {
+        return book.together(held -> work.apply(BookForms.shop(held)));
+    }
+
+    private static Checked<HistorySheet> told(ShopFolder folder, Held held, Optional<Language> language) {
+        SiteEntry entry = held.site();
+        return of(folder, language).map(telling -> new HistorySheet(new SiteHistory(entry.id(), entry.name(),
+                entry.storeNumber(), entry.address(), held.machine().map(id -> telling.machine(entry.id(), id)),
+                held.period(),
+                held.visits().stream().map(one -> telling.visit(one, entry.id(), held.machine())).toList(),
+                papers(held.visits())), telling.sentences()));
+    }
+
+    /** Each once, in the order of issue. */
+    private static List<ToldPaper> papers(Collection<FoundVisits.One> visits) {
+        Map<String, IssuedPaper> papers = new LinkedHashMap<>();
+        visits.stream().flatMap(visit -> visit.papers().stream())
+                .forEach(paper -> papers.putIfAbsent(paper.number(), paper));
+        return papers.values().stream().map(ToldPaper::of).toList();
+    }
+
+    private static Checked<Telling> of(ShopFolder folder, Optional<Language> language) {
+        return sentences(folder, language).map(sentences -> new Telling(folder, sentences));
+    }
+
+    /** In the language of the reader, or else the shop's; what is wrong with the shop where it is not known. */
+    static Checked<Sentences> sentences(ShopFolder folder, Optional<Language> language) {
+        return folder.shop()
+                .map(shop -> Checked.sound(
+                        Sentences.of(language.orElse(shop.language()), shop.address().country())))
+                .orElseGet(() -> new Checked.Faulty<>(folder.problems()));
+    }
+
+    /** Looks up what visits name. What is wrong with the shop's rates does not keep anybody from what was done. */
+    private record Telling(ShopFolder folder, Sentences sentences) {
+
+        private Optional<Site> site(String id) {
+            return folder.site(id, Place.NOWHERE);
+        }
+
+        String machine(String site, String id) {
+            return site(site).flatMap(found -> found.machine(id))
+                    .map(machine -> new MachineName(machine, sentences).text()).orElse(id);
+        }
+
+        ToldVisit visit(FoundVisits.One one, String site, Optional<String> machine) {
+            Optional<Visit> visit = one.entry().isForgotten()
+                    ? Optional.empty()
+                    : folder.visit(BookForms.form(one.entry()));
+            return new VisitTelling(site(site), sentences).told(new VisitTelling.Kept(one.entry(), one.state(), visit,
+                    rates(one.entry().began().toLocalDate()), one.withdrawal(), one.papers(), machine));
+        }
+
+        private Optional<Rates> rates(LocalDate day) {
+            return folder.schedule().flatMap(schedule -> schedule.asOf(day).found());
+        }
+    }
+}

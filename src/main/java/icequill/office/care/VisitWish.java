@@ -1,0 +1,23 @@
+package icequill.office.care;
+
+import icequill.answer.history.VisitState;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which visits somebody wants to see; whatever is empty leaves none out.
+ *
+ * @param site by id
+ * @param customer by id; accounts below him count as his
+ * @param machine by id, with its site before it ({@code hotel/lobby-bar}) where no site is asked for and several have one of that id
+ * @param technician a part of the name
+ * @param caller a part of the name of who asked for it
+ * @param most how many at most, from 1
+ */
+public record VisitWish(Optional<String> site, Optional<String> customer, Optional<String> machine,
+        Optional<String> technician, Optional<String> caller, AskedPeriod period, Set<VisitState> states, int most) {
+
+    public VisitWish {
+        states = Set.copyOf(states);
+    }
+}
