@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 /** Breaks long lines of text between words; what follows stands a little further in than its beginning. */
 public final class Paragraph {
 
-    private static final int WIDTH = 100;
+    /** Longer lines are hard to read. */
+    private static final int WIDEST = 100;
     private static final int HANGING = 4;
     private static final Pattern BLANK = Pattern.compile(" +");
 
@@ -19,10 +20,11 @@ public final class Paragraph {
         String shown = PlainText.line(text);
         int indent = shown.length() - shown.stripLeading().length();
         List<String> lines = new ArrayList<>();
+        int width = Math.min(WIDEST, Terminal.columns());
         StringBuilder line = new StringBuilder(" ".repeat(indent));
         int begun = line.length();
         for (String word : BLANK.splitAsStream(shown.strip()).toList()) {
-            if (line.length() > begun && line.length() + 1 + word.length() > WIDTH) {
+            if (line.length() > begun && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(" ".repeat(indent + HANGING));
                 begun = line.length();
