@@ -165,7 +165,7 @@ class ArchitectureTest {
         room(arrows, "answer.rates", "ledger.papers files.pricing");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn
         room(arrows, "answer.history",
-                "answer ledger.papers ledger.entries render.words rates work party explain");
+                "ledger.papers ledger.entries render.words rates work party explain money");
         room(arrows, "answer.shown", "answer.history answer shop ledger ledger.papers render.words document party"
                 + " explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
@@ -184,7 +184,7 @@ class ArchitectureTest {
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.rates answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook plans visits request document rates work party explain");
+                + " outlook plans visits request document rates party explain");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");

@@ -1,6 +1,5 @@
 package icequill.answer.history;
 
-import icequill.answer.RecordJson;
 import icequill.explain.ConstantKey;
 import icequill.render.words.Sentences;
 import java.util.List;

@@ -1,4 +1,4 @@
-package icequill.answer;
+package icequill.answer.history;
 
 import icequill.explain.ConstantKey;
 import icequill.money.Amounts;
