@@ -7,6 +7,7 @@ import icequill.answer.BookedPaper;
 import icequill.ledger.Database;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.store.BookPlace;
+import icequill.office.care.RatesOffice;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -139,6 +140,9 @@ class ChangedMeanwhileAttackTest {
                     StandardOpenOption.APPEND);
         }
         DemoShop.imported(shop);
+        if (database == Database.POSTGRESQL) {
+            RatesOffice.of(shop, CLOCK).adopt(true).orElseThrow();
+        }
         return shop;
     }
 }
