@@ -61,6 +61,9 @@ class RegisterCommandsTest {
         assertThat(shop.run("record", visit, "--html").out()).contains("record-mill-lane-brushing.pdf");
         assertThat(shop.run("invoice", visit).out()).contains("Mill Lane Bakery");
         assertThat(shop.run("check").status()).isZero();
+        if (database == Database.POSTGRESQL) {
+            shop.json("rates", "adopt", "--yes");
+        }
         JsonNode invoice = shop.issue("mill-lane-brushing", "2026-05-14");
         assertThat(invoice.path("for").asString()).contains("Mill Lane Bakery", "Mill Lane 17", "4 Mill Lane");
         assertThat(shop.json("find", "ML-77").path("papers")).hasSize(1);
