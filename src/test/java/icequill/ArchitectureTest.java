@@ -162,7 +162,7 @@ class ArchitectureTest {
                 "ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.form files.paper files.yaml files.disk"
                         + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"
                         + " agreement work account party explain money");
-        room(arrows, "answer.rates", "ledger.papers files.pricing");
+        room(arrows, "answer.rates", "answer ledger.papers files.pricing");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn
         room(arrows, "answer.history",
                 "ledger.papers ledger.entries render.words rates work party explain money");

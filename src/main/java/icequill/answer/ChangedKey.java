@@ -38,6 +38,11 @@ public record ChangedKey(String key, Optional<String> before, Optional<String> a
         return Stream.concat(own, given.stream()).toList();
     }
 
+    /** Of two papers as JSON; by key. */
+    public static List<ChangedKey> ofPapers(String before, String after) {
+        return changes(flat(map(before)), flat(map(after)));
+    }
+
     private boolean isToldBy(ChangedKey other) {
         return (other.key.equals(key) || other.key.endsWith("." + key)) && other.before.equals(before)
                 && other.after.equals(after);
@@ -108,12 +113,17 @@ public record ChangedKey(String key, Optional<String> before, Optional<String> a
         }
     }
 
+    /** The key, before and after. */
+    public String text() {
+        return text(false);
+    }
+
     /** @param isNew whether the whole entry is, so that nothing was before */
     String text(boolean isNew) {
         return key + ": " + (isNew ? "" : before.orElse(NOTHING) + " -> ") + after.orElse(NOTHING);
     }
 
-    Map<String, Object> json() {
+    public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("key", key);
         before.ifPresent(value -> view.put("before", value));

@@ -9,17 +9,31 @@ import java.util.Optional;
  * The file of a paper, byte for byte as it was issued.
  *
  * @param hash SHA-256, in hexadecimal digits
- * @param printed whether it had to be printed again
  * @param aside where the file lies now that stood in its place and was not the same
  */
-public record Reprint(String number, Path file, String hash, boolean printed, Optional<Path> aside) {
+public record Reprint(String number, Path file, String hash, Way way, Optional<Path> aside) {
+
+    /** How it came to lie there. */
+    public enum Way {
+        THERE, COPIED, PRINTED
+    }
+
+    /** As it is told. */
+    public String words() {
+        return switch (way) {
+        case THERE -> "There";
+        case COPIED -> "Copied from the book";
+        case PRINTED -> "Printed again";
+        } + ", byte for byte as issued (SHA-256 " + hash + ")";
+    }
 
     public Map<String, Object> json() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("number", number);
         view.put("file", file.toString());
         view.put("sha256", hash);
-        view.put("printed", printed);
+        view.put("printed", way == Way.PRINTED);
+        view.put("copied", way == Way.COPIED);
         aside.ifPresent(changed -> view.put("aside", changed.toString()));
         return view;
     }

@@ -65,7 +65,7 @@ public final class Book implements AutoCloseable {
     /** Looks at the book; all that the work sees is of one moment. */
     public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
         return SqlErrors.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
-                handle -> work.apply(new Reading(handle, files))));
+                handle -> work.apply(new Reading(handle, files, connections.dialect()))));
     }
 
     /**

@@ -14,8 +14,10 @@ import icequill.ledger.papers.Numbered;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
+import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.papers.Series;
+import icequill.ledger.store.Dialect;
 import icequill.ledger.trail.Trail;
 import icequill.problem.Checked;
 import java.time.Instant;
@@ -34,9 +36,10 @@ public final class Transaction extends Reading {
     private final Trail trail;
     private final Function<PaperReader, FromPapers> fromPapers;
 
-    Transaction(Handle handle, PaperFiles files, Instant now, Trail trail, Issuing issuing) {
-        super(handle, files);
-        this.fromPapers = reader -> new FromPapers(handle, files, reader, now, trail);
+    Transaction(Handle handle, PaperFiles files, Instant now, Trail trail, Issuing issuing,
+            Dialect dialect) {
+        super(handle, files, dialect);
+        this.fromPapers = reader -> new FromPapers(handle, files, reader, now, trail, keptPdfs());
         this.register = new Register(handle, now, trail);
         this.receiving = new Receiving(handle, now, trail);
         this.merging = new Merging(handle, now, trail);
@@ -65,6 +68,11 @@ public final class Transaction extends Reading {
     /** Puts a version of the rates into force, unless it is. */
     public Adoption adopt(RatesVersion version) {
         return adopting.adopt(version);
+    }
+
+    /** Puts the file of a paper into the book that came there without it, from an earlier version. */
+    public void keepPdf(String number, Pdf pdf) {
+        keptPdfs().keep(number, pdf.bytes());
     }
 
     FromPapers fromPapers(PaperReader reader) {

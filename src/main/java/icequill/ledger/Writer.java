@@ -1,6 +1,7 @@
 package icequill.ledger;
 
 import icequill.ledger.papers.Issuing;
+import icequill.ledger.papers.KeptPdfs;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperRows;
 import icequill.ledger.store.BookContext;
@@ -147,8 +148,8 @@ final class Writer implements AutoCloseable {
         dialect.becomeWriter(handle, surroundings.patience());
         Instant now = surroundings.clock().instant();
         Trail trail = new Trail(handle, now, surroundings.author());
-        Issuing issuing = new Issuing(handle, files, surroundings, trail);
-        return new Done<>(work.apply(new Transaction(handle, files, now, trail, issuing))
+        Issuing issuing = new Issuing(handle, files, surroundings, trail, new KeptPdfs(handle, dialect));
+        return new Done<>(work.apply(new Transaction(handle, files, now, trail, issuing, dialect))
                 .then(issuing::unlessAtFault), issuing);
     }
 

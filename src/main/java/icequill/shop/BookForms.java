@@ -183,8 +183,13 @@ public final class BookForms implements FormSource {
 
     /** The customer, billed through the parent account where nobody is named for himself. */
     static Checked<Customer> customer(Reading reading, CustomerEntry entry) {
+        return customer(entry, id -> reading.entries().customer(id));
+    }
+
+    /** The same with the accounts above him, by their ids. */
+    static Checked<Customer> customer(CustomerEntry entry, Function<String, Checked<CustomerEntry>> known) {
         return entry.parent().isPresent() && entry.customer().billTo().entries().isEmpty()
-                ? reading.entries().customer(entry.parent().get()).then(parent -> customer(reading, parent))
+                ? known.apply(entry.parent().get()).then(parent -> customer(parent, known))
                         .map(parent -> entry.customer().billed(parent.addressed()))
                 : Checked.sound(entry.customer());
     }

@@ -41,6 +41,18 @@ record BookShop(Path folder) {
         return new BookShop(folder);
     }
 
+    /** Two offices with folders of their own that share a book on a server, which has customers and sites. */
+    static List<BookShop> offices(Path folder) throws IOException {
+        BookShop north = empty(folder.resolve("north"), Database.POSTGRESQL);
+        Path settings = north.folder().resolve("shop.yaml");
+        String shared = Files.readString(settings);
+        Files.writeString(settings, shared.replace("book:\n", "book:\n  office: north\n"));
+        BookShop south = new BookShop(DemoShop.files(folder.resolve("south")));
+        Files.writeString(south.folder().resolve("shop.yaml"), shared.replace("book:\n", "book:\n  office: south\n"));
+        DemoShop.imported(north.folder());
+        return List.of(north, south);
+    }
+
     /** Run at the end of the year of the shop's visits, unless told otherwise. */
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-12-30T17:00:00Z"), ZoneOffset.UTC);
 

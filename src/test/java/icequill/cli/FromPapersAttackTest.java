@@ -58,6 +58,7 @@ class FromPapersAttackTest {
         assertThat(shop.json("show", "INV-2026-00002").path("replaces").asString()).isEqualTo("INV-2026-00001");
         assertThat(shop.json("find", "PO-9").path("papers")).hasSize(1);
         DemoShop.imported(shop.folder());
+        shop.json("rates", "adopt", "--yes");
         assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
                 .isEqualTo("INV-2026-00003");
         assertThat(shop.json("audit").path("findings")).isEmpty();
@@ -90,6 +91,7 @@ class FromPapersAttackTest {
         assertThat(shop.json("audit").path("findings")).isEmpty();
         assertThat(half).doesNotExist();
         DemoShop.imported(shop.folder());
+        shop.json("rates", "adopt", "--yes");
         assertThat(shop.issue("ten-minute-brushing", "2026-05-21").path("number").asString())
                 .isEqualTo("INV-2026-00002");
     }
@@ -115,6 +117,7 @@ class FromPapersAttackTest {
                 .anySatisfy(finding -> assertThat(finding).contains("INV-2026-00002.pdf: the PDF cannot be read"))
                 .anySatisfy(finding -> assertThat(finding).contains("INV-2026-00002 is missing"));
         DemoShop.imported(shop.folder());
+        shop.json("rates", "adopt", "--yes");
         assertThat(shop.issue("goodwill-clinic", "2026-05-14").path("number").asString())
                 .isEqualTo("INV-2026-00003");
         assertThat(pdfs(shop).get(1)).hasContent("%PDF-1.7 and nothing more");

@@ -3,18 +3,14 @@ package icequill.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
-import icequill.cli.CommandsTest.Run;
+import icequill.OwnProcess;
 import icequill.ledger.Database;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -144,29 +140,28 @@ class ImportTest {
 
     @ParameterizedTest
     @EnumSource(Database.class)
-    void twoAtOnce_bothAreTakenInWhole(Database database) throws Exception {
+    void twoProcessesAtOnce_bothAreTakenInWhole(Database database) throws Exception {
         BookShop shop = BookShop.empty(folder.resolve("shop"), database);
         shop.json("import", shop.folder().resolve("sites/hotel-fernhill.yaml").toString());
-        List<Callable<Run>> imports = Stream.of("clinic", "pantry").map(name -> written(shop, name)).toList();
-        try (ExecutorService both = Executors.newFixedThreadPool(2)) {
-            for (Future<Run> run : both.invokeAll(imports)) {
-                assertThat(run.get()).satisfies(done -> assertThat(done.status()).as(done.err()).isZero());
-            }
+        List<Process> both = new ArrayList<>();
+        for (String name : List.of("clinic", "pantry")) {
+            both.add(new ProcessBuilder(OwnProcess.java(List.of(), Main.class,
+                    List.of("import", form(shop, name).toString(), "--shop", shop.folder().toString())))
+                    .redirectErrorStream(true).start());
+        }
+        for (Process one : both) {
+            String told = new String(one.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(one.waitFor()).as(told).isZero();
         }
 
         assertThat(shop.json("site", "list").path("sites")).hasSize(3);
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
-    /** The import of a site under a name of its own. */
-    private static Callable<Run> written(BookShop shop, String name) {
-        try {
-            String clinic = Files.readString(shop.folder().resolve("sites/harbor-street-clinic.yaml"));
-            Path form = shop.write(name + ".yaml", clinic.replace("form: site", "form: site\nid: " + name));
-            return () -> shop.run("import", form.toString());
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
+    /** A site under a name of its own. */
+    private static Path form(BookShop shop, String name) throws IOException {
+        String clinic = Files.readString(shop.folder().resolve("sites/harbor-street-clinic.yaml"));
+        return shop.write(name + ".yaml", clinic.replace("form: site", "form: site\nid: " + name));
     }
 
     private static String[] importing(List<Path> files) {

@@ -2,7 +2,6 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import java.io.IOException;
@@ -74,6 +73,9 @@ class RatesTest {
                 "Papers issued by it: 1");
         assertThat(shop.run("trail", second.path("version").asString()).out()).contains("adopted");
 
+        assertThat(shop.run("reprint", "INV-2026-00001", "--rework").out())
+                .contains("INV-2026-00001 worked out again by version " + first + " of the rates: as issued");
+        assertThat(shop.json("reprint", "INV-2026-00002", "--rework").path("same").asBoolean()).isTrue();
         assertThat(shop.run("rates", "export", first.substring(0, 6), other.resolve("then").toString()).status())
                 .isZero();
         assertThat(other.resolve("then").resolve(LABOR)).content().contains("standard: 98.00");
@@ -92,13 +94,9 @@ class RatesTest {
 
     @Test
     void offices_workByWhatOneOfThemAdopted() throws IOException {
-        BookShop north = BookShop.empty(other.resolve("north"), Database.POSTGRESQL);
-        replace(north.folder().resolve("shop.yaml"), "book:\n", "book:\n  office: north\n");
-        BookShop south = new BookShop(other.resolve("south"));
-        DemoShop.files(south.folder());
-        Files.writeString(south.folder().resolve("shop.yaml"), Files.readString(north.folder().resolve("shop.yaml"))
-                .replace("office: north", "office: south"));
-        DemoShop.imported(north.folder());
+        List<BookShop> offices = BookShop.offices(other);
+        BookShop north = offices.getFirst();
+        BookShop south = offices.getLast();
         raise(south.folder());
         north.json("visit", north.folder().resolve("visits/late-call.yaml").toString());
 
@@ -140,5 +138,47 @@ class RatesTest {
 
         assertThat(shop.problems("rates", "adopt", "--yes")).allSatisfy(problem -> assertThat(problem).contains(LABOR));
         assertThat(shop.json("rates").path("versions")).isEmpty();
+    }
+
+    /** The quote was made of a file that says 20 minutes more than the book: 120 of 98.00 an hour are 196.00, and 100 would be 163.33. */
+    @Test
+    void rework_ofWhatIsNotInTheBook_tellsWhereItDiffers() throws IOException {
+        BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
+        Path file = shop.folder().resolve("quotes/float-switch.yaml");
+        replace(file, "left: 2026-05-20T10:15", "left: 2026-05-20T11:00");
+        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("issue", "--quote", file.toString(), "--date", "2026-05-14");
+
+        Run none = shop.run("reprint", "RQ-2026-00001", "--rework");
+
+        assertThat(none.status()).isEqualTo(3);
+        assertThat(none.out() + none.err()).contains("otherwise than issued");
+        assertThat(none.out()).contains("196.00 -> 122.50");
+    }
+
+    /** Files are in the book too, so any office can make its folder of them anew. */
+    @Test
+    void papers_ofOneOffice_areCopiedByAnother() throws IOException {
+        List<BookShop> offices = BookShop.offices(other);
+        BookShop north = offices.getFirst();
+        BookShop south = offices.getLast();
+        north.json("rates", "adopt", "--yes");
+        JsonNode issued = north.issue("late-call", "2026-05-14");
+        byte[] paper = Files.readAllBytes(Path.of(issued.path("file").asString()));
+        Path copy = south.folder().resolve("papers/issued/INV-north-2026/INV-north-2026-00001.pdf");
+        assertThat(copy).doesNotExist();
+
+        assertThat(south.run("reprint", "--all").out()).contains("Copied from the book, byte for byte as issued",
+                "1 made anew; all others are there.");
+        assertThat(copy).hasBinaryContent(paper);
+        assertThat(south.run("reprint", "--all").out()).contains("All papers are there as issued.");
+        Files.writeString(copy, "forged");
+        assertThat(south.problemsOfAudit()).singleElement().asString().contains("was changed after it was issued");
+        assertThat(south.json("reprint", "INV-north-2026-00001").path("copied").asBoolean()).isTrue();
+        assertThat(copy).hasBinaryContent(paper);
+
+        north.issue("clock-change", "2026-05-15");
+        assertThat(south.json("audit").path("findings")).as("what was issued elsewhere since").isEmpty();
+        assertThat(north.json("audit").path("findings")).isEmpty();
     }
 }

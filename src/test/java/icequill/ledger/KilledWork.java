@@ -1,11 +1,16 @@
 package icequill.ledger;
 
+import icequill.files.pricing.RatesVersion;
 import icequill.ledger.entries.AccountEntry;
+import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.Register;
+import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.Adoption;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperKind;
@@ -15,10 +20,12 @@ import icequill.money.Amounts;
 import icequill.problem.Checked;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -99,16 +106,60 @@ enum KilledWork {
         @Override
         String once(Book book, BookPlace place, String name, int seed) {
             book.write(open -> {
-                IntStream.range(0, IMPORTED).forEach(i -> open.register().add(customer(name + "-" + i)).orElseThrow());
+                IntStream.range(0, IMPORTED).forEach(i -> all(open.register(), name + "-" + i).orElseThrow());
                 return Checked.sound(true);
             }).orElseThrow();
             return name;
         }
 
+        // One of each kind that forms tell of, as an import stores them.
+        private Checked<?> all(Register register, String id) {
+            VisitEntry visit = Entered.visit();
+            return register.add(customer(id)).then(done -> register.add(site(id)))
+                    .then(done -> register.add(new MachineEntry(id, "flaker", "Flake ice machine", Optional.empty(),
+                            Optional.empty(), 0, "{}")))
+                    .then(done -> register.record(new VisitEntry(id, id, visit.began(), visit.ended(),
+                            visit.purchaseOrder(), false, visit.data())))
+                    .then(done -> register.record(new VisitEntry(id + "-to-come", id, visit.began(), visit.ended(),
+                            visit.purchaseOrder(), true, visit.data())))
+                    .then(done -> register.add(new AgreementEntry(id, id, id, "{}")))
+                    .then(done -> register.add(new RequestEntry("maintenance-request", id, id, "{}")));
+        }
+
+        // As many of each, in whole imports.
         @Override
         boolean isWell(Book book, BookPlace place, List<String> told) {
-            int customers = Books.read(book, open -> open.entries().customers()).size();
-            return customers % IMPORTED == 0 && customers >= told.size() * IMPORTED;
+            List<Integer> counts = Books.read(book, open -> List.of(open.entries().customers().size(),
+                    open.entries().sites().size(), open.entries().machines().size(), open.entries().visits().size(),
+                    open.entries().plannedVisits().size(), open.entries().agreements().size(),
+                    open.entries().requests().size()));
+            return counts.stream().distinct().count() == 1 && counts.getFirst() % IMPORTED == 0
+                    && counts.getFirst() >= told.size() * IMPORTED;
+        }
+    },
+    ADOPT {
+        @Override
+        String once(Book book, BookPlace place, String name, int seed) {
+            return book.write(open -> Checked.sound(open.adopt(version(name)))).orElseThrow().version();
+        }
+
+        private RatesVersion version(String name) {
+            return RatesVersion.of(Map.of("shop.yaml", text(name), "pricing/labor.yaml", text(name.repeat(200)),
+                    "logo.png", new byte[]{0, -1}));
+        }
+
+        private byte[] text(String text) {
+            return text.getBytes(StandardCharsets.UTF_8);
+        }
+
+        // Each that came into force has all of its files, and what was told of did.
+        @Override
+        boolean isWell(Book book, BookPlace place, List<String> told) {
+            List<String> adopted = Books.read(book,
+                    open -> open.rates().adoptions().stream().map(Adoption::version).toList());
+            boolean areWhole = adopted.stream().allMatch(id -> Books.read(book,
+                    open -> open.rates().version(id).map(RatesVersion::id).stream().toList()).equals(List.of(id)));
+            return areWhole && adopted.containsAll(told);
         }
     },
     /** A payment with two shares, then what is left of it for a third bill. */
@@ -147,14 +198,11 @@ enum KilledWork {
     FORGET {
         @Override
         String once(Book book, BookPlace place, String name, int seed) {
-            SiteEntry site = Entered.site();
             VisitEntry visit = Entered.visit();
             book.write(open -> {
                 Register register = open.register();
                 return register.add(customer(name))
-                        .then(done -> register
-                                .add(new SiteEntry(name, name, site.name(), site.storeNumber(), site.address(),
-                                        site.taxPlace(), site.data())))
+                        .then(done -> register.add(site(name)))
                         .then(done -> register.record(new VisitEntry(name, name, visit.began(), visit.ended(),
                                 visit.purchaseOrder(), false, visit.data())))
                         .then(done -> register.withdraw(name, "Mrs. Baker says no"));
@@ -183,7 +231,7 @@ enum KilledWork {
 
     private static final Series CREDITS = new Series(PaperKind.CREDIT_NOTE, "", 2026);
     private static final String ENDING = ".backup";
-    private static final int IMPORTED = 50;
+    private static final int IMPORTED = 10;
     private static final String PAYER = "payer";
 
     /**
@@ -202,6 +250,11 @@ enum KilledWork {
 
     private static CustomerEntry customer(String id) {
         return CustomerEntry.of(id, Entered.group().customer());
+    }
+
+    private static SiteEntry site(String id) {
+        SiteEntry site = Entered.site();
+        return new SiteEntry(id, id, site.name(), site.storeNumber(), site.address(), site.taxPlace(), site.data());
     }
 
     private static Stream<String> numbers(Series series) {

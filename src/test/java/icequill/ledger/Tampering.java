@@ -15,7 +15,8 @@ public final class Tampering {
     /** Of a book that is a file. */
     public static final List<String> TRIGGERS = List.of("paper_never_changes", "paper_never_goes",
             "paper_line_never_changes",
-            "paper_line_never_goes", "visit_withdrawn_never_changes", "visit_withdrawn_never_goes",
+            "paper_line_never_goes", "paper_pdf_never_changes", "paper_pdf_never_goes", "visit_withdrawn_never_changes",
+            "visit_withdrawn_never_goes",
             "paper_backdated_never_changes", "paper_backdated_never_goes", "trail_never_changes", "trail_never_goes",
             "trail_value_never_changes", "trail_value_only_forgotten", "rates_version_never_changes",
             "rates_version_never_goes", "rates_file_never_changes", "rates_file_never_goes",
@@ -67,6 +68,8 @@ public final class Tampering {
         case POSTGRESQL -> {
             handle.execute("DROP TRIGGER paper_never_changes ON paper");
             handle.execute("DROP TRIGGER paper_line_never_changes ON paper_line");
+            handle.execute("DROP TRIGGER paper_pdf_never_changes ON paper_pdf");
+            handle.execute("ALTER TABLE paper_pdf DROP CONSTRAINT paper_pdf_paper_id_fkey");
             handle.execute("DROP TRIGGER visit_withdrawn_never_changes ON visit_withdrawn");
             handle.execute("DROP TRIGGER visit_withdrawn_never_goes ON visit_withdrawn");
             handle.execute("DROP TRIGGER paper_backdated_never_changes ON paper_backdated");

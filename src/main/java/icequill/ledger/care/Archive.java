@@ -105,6 +105,11 @@ public final class Archive {
         return "the file of " + number + " is missing";
     }
 
+    /** What an audit says of a paper whose file is another than was issued. */
+    static String isChanged(String number) {
+        return "the file of " + number + " was changed after it was issued";
+    }
+
     /** What was issued wrong is restored as it was issued; only damage is in the way. */
     static boolean isDamage(Problem finding) {
         return finding.code() == Code.BOOK_DAMAGED;

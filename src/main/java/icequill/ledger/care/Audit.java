@@ -1,9 +1,11 @@
 package icequill.ledger.care;
 
+import icequill.ledger.papers.KeptPdfs;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.PaperRows;
+import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.papers.SeriesRows;
@@ -41,6 +43,7 @@ public final class Audit {
     private final LongConsumer progress;
     private final Problems findings = new Problems();
     private final Map<String, Chain> chains = new LinkedHashMap<>();
+    private final boolean keepsPdfs;
     private long looked;
 
     /** @param progress is told how many papers were looked at, now and then */
@@ -51,6 +54,7 @@ public final class Audit {
         this.reader = reader;
         this.files = files;
         this.progress = progress;
+        this.keepsPdfs = dialect.keepsPdfs() && Schema.version(handle) >= Schema.WITH_PDFS;
     }
 
     public AuditReport report() {
@@ -116,7 +120,8 @@ public final class Audit {
                 papers.check(sealed);
                 // A number that is none would lead out of the folder.
                 if (isHere(sealed.row())) {
-                    ahead.look(() -> lookedThrough(sealed.row()));
+                    Optional<Pdf> kept = kept(sealed.row());
+                    ahead.look(() -> lookedThrough(sealed.row(), kept));
                 }
             });
         }
@@ -125,15 +130,20 @@ public final class Audit {
     }
 
     private boolean isHere(PaperRow row) {
-        return files.isHere(row.series()) && row.number().equals(row.series().number(row.position()));
+        return (files.isHere(row.series()) || keepsPdfs) && row.number().equals(row.series().number(row.position()));
     }
 
-    private List<Problem> lookedThrough(PaperRow row) {
+    private List<Problem> lookedThrough(PaperRow row, Optional<Pdf> kept) {
         try {
-            return PaperFileCheck.problems(files.files(), reader, row);
+            return PaperFileCheck.problems(files, reader, row, kept);
         } catch (RuntimeException odd) {
             return List.of(misunderstood(row.number(), odd));
         }
+    }
+
+    /** What the book itself has of a paper's file. */
+    private Optional<Pdf> kept(PaperRow row) {
+        return keepsPdfs ? new KeptPdfs(handle, dialect).of(row.number()) : Optional.empty();
     }
 
     private static Problem misunderstood(String what, RuntimeException odd) {

@@ -3,9 +3,11 @@ package icequill.ledger.care;
 import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
 import icequill.files.disk.Unfinished;
+import icequill.ledger.papers.KeptPdfs;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRows;
+import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.Series;
 import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.store.Dialect;
@@ -29,8 +31,10 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 import java.util.zip.ZipEntry;
@@ -91,23 +95,29 @@ public final class Backup {
             hashes.put(table.name(), table(handle, zip, table));
         }
         List<String> missing = new ArrayList<>();
+        Set<String> mended = new HashSet<>();
         long papers = 0;
         for (SeriesHead head : audit.heads()) {
-            papers = papers(handle, zip, head.series(), new Progress(papers, progress, missing));
+            papers = papers(handle, zip, head.series(), new Progress(papers, progress, missing, mended));
         }
         progress.accept(papers);
         return new Archive.Contents(Archive.FORMAT, Schema.NEWEST, clock.instant().toString(), papers, audit.heads(),
                 audit.trail(), hashes, missing,
-                audit.findings().stream().filter(Archive::isDamage).map(Problem::message).toList());
+                audit.findings().stream().filter(Archive::isDamage).map(Problem::message)
+                        .filter(message -> !mended.contains(message)).toList());
     }
 
-    /** How far it has come, and what was found on the way. */
-    private record Progress(long before, LongConsumer told, List<String> missing) {}
+    /**
+     * How far it has come, and what was found on the way.
+     *
+     * @param mended what an audit says of files here in whose place the backup has those of the book itself
+     */
+    private record Progress(long before, LongConsumer told, List<String> missing, Set<String> mended) {}
 
     private long papers(Handle handle, ZipOutputStream zip, Series series, Progress progress) {
         long[] count = {progress.before()};
         PaperRows.eachFile(handle, series, (number, hash) -> {
-            paper(zip, series, number, hash, progress);
+            paper(handle, zip, series, number, hash, progress);
             count[0]++;
             if (count[0] % 100 == 0) {
                 progress.told().accept(count[0]);
@@ -116,16 +126,25 @@ public final class Backup {
         return count[0];
     }
 
-    private void paper(ZipOutputStream zip, Series series, String number, String hash, Progress progress)
+    private void paper(Handle handle, ZipOutputStream zip, Series series, String number, String hash, Progress progress)
             throws IOException {
         // A number that is none would lead out of the folder.
-        byte[] pdf = series.has(number) ? fileOf(series, number, hash) : null;
-        if (pdf != null && Hash.of(pdf).equals(hash)) {
+        byte[] file = series.has(number) ? fileOf(series, number, hash) : null;
+        boolean isHere = isWhole(file, hash);
+        byte[] pdf = isHere ? file : new KeptPdfs(handle, dialect).of(number).map(Pdf::bytes).orElse(null);
+        if (series.has(number) && pdf != null && isWhole(pdf, hash)) {
             entry(zip, Archive.entry(series, number), pdf);
+            if (!isHere) {
+                progress.mended().addAll(List.of(Archive.isMissing(number), Archive.isChanged(number)));
+            }
         } else {
             // The audit has told of it, unless another office has it.
             progress.missing().add(number);
         }
+    }
+
+    private static boolean isWhole(byte @Nullable [] pdf, String hash) {
+        return pdf != null && Hash.of(pdf).equals(hash);
     }
 
     private byte @Nullable [] fileOf(Series series, String number, String hash) {

@@ -12,9 +12,14 @@ import java.util.Optional;
  */
 public record FileScope(PaperFiles files, Optional<String> own) {
 
+    /** Those of which this folder must have the files, whatever else does. */
+    boolean isOwn(Series series) {
+        return own.isEmpty() || own.get().equals(series.office());
+    }
+
     /** Those of another office lie here when there is a folder for them. */
     boolean isHere(Series series) {
-        return own.isEmpty() || own.get().equals(series.office())
+        return isOwn(series)
                 || Files.isDirectory(files.folder().resolve(series.text()));
     }
 }

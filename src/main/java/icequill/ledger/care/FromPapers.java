@@ -9,6 +9,7 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitRows;
 import icequill.ledger.find.FindWords;
 import icequill.ledger.find.SearchKeys;
+import icequill.ledger.papers.KeptPdfs;
 import icequill.ledger.papers.Marks;
 import icequill.ledger.papers.NewPaper;
 import icequill.ledger.papers.NewestSeals;
@@ -59,6 +60,7 @@ public final class FromPapers {
     private final PaperReader reader;
     private final Instant now;
     private final Trail trail;
+    private final KeptPdfs kept;
     private final Problems problems = new Problems();
     private final List<String> taken = new ArrayList<>();
 
@@ -68,12 +70,14 @@ public final class FromPapers {
     /** What was taken, and what could not be. */
     public record Outcome(List<String> taken, List<Problem> problems) {}
 
-    public FromPapers(Handle handle, PaperFiles files, PaperReader reader, Instant now, Trail trail) {
+    public FromPapers(Handle handle, PaperFiles files, PaperReader reader, Instant now, Trail trail,
+            KeptPdfs kept) {
         this.handle = handle;
         this.files = files;
         this.reader = reader;
         this.now = now;
         this.trail = trail;
+        this.kept = kept;
     }
 
     public Outcome run() throws IOException {
@@ -120,6 +124,7 @@ public final class FromPapers {
                         .then(read -> follows(read, Optional.ofNullable(seals.get(position.get() - 1))))) {
                 case Checked.Sound<Found>(Found sound) -> {
                     store(sound);
+                    kept.keep(number, pdf.bytes());
                     seals.put(position.get(), sound.row().seal());
                     taken.add(number);
                 }

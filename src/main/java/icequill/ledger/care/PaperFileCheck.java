@@ -15,19 +15,24 @@ import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.money.MonetaryAmount;
 
 /** Checks the file of one paper, and what it says of itself, against the paper's row. */
-record PaperFileCheck(PaperFiles files, PaperReader reader, Problems findings) {
+record PaperFileCheck(FileScope scope, PaperReader reader, Problems findings) {
 
-    static List<Problem> problems(PaperFiles files, PaperReader reader, PaperRow row) {
-        PaperFileCheck check = new PaperFileCheck(files, reader, new Problems());
-        check.check(row);
+    /** @param kept what the book itself has; it stands for a file that another office has */
+    static List<Problem> problems(FileScope scope, PaperReader reader, PaperRow row, Optional<Pdf> kept) {
+        PaperFileCheck check = new PaperFileCheck(scope, reader, new Problems());
+        kept.filter(pdf -> !pdf.hash().equals(row.pdfHash())).ifPresent(changed -> check.damaged(Place.NOWHERE,
+                "the file of " + row.number() + " in the book itself was changed after it was issued"));
+        check.check(row, kept);
         return check.findings.list();
     }
 
-    private void check(PaperRow row) {
+    private void check(PaperRow row, Optional<Pdf> kept) {
+        PaperFiles files = scope.files();
         Place place = Place.ofFile(files.place(row.series(), row.number()).toString());
         try {
             Pdf pdf = Pdf.of(files.read(row.series(), row.number(), row.pdfHash()));
@@ -35,10 +40,14 @@ record PaperFileCheck(PaperFiles files, PaperReader reader, Problems findings) {
                 // A file that was changed is told of once.
                 checkCarried(row, pdf, place);
             } else {
-                damaged(place, "the file of " + row.number() + " was changed after it was issued");
+                damaged(place, Archive.isChanged(row.number()));
             }
         } catch (NoSuchFileException gone) {
-            damaged(place, Archive.isMissing(row.number()));
+            if (scope.isOwn(row.series()) || (kept.isEmpty() && scope.isHere(row.series()))) {
+                damaged(place, Archive.isMissing(row.number()));
+            }
+            kept.filter(pdf -> pdf.hash().equals(row.pdfHash()))
+                    .ifPresent(pdf -> checkCarried(row, pdf, Place.NOWHERE));
         } catch (IOException unreadable) {
             damaged(place, "the file of " + row.number() + " cannot be read: " + unreadable);
         }

@@ -2,6 +2,7 @@ package icequill.ledger.care;
 
 import icequill.files.disk.Folder;
 import icequill.files.disk.OwnersOnly;
+import icequill.ledger.papers.KeptPdfs;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRows;
@@ -199,6 +200,7 @@ public final class Restore {
             }
         }
         dialect.afterLoading(handle);
+        KeptPdfs kept = new KeptPdfs(handle, dialect);
         for (SeriesHead head : contents.heads()) {
             PaperRows.eachFile(handle, head.series(), (number, hash) -> {
                 if (!head.series().has(number)) {
@@ -210,6 +212,9 @@ public final class Restore {
                     Folder.madeFor(place);
                     Flush.write(place, pdf.get());
                     Flush.file(place);
+                    if (contents.schema() >= Schema.WITH_PDFS) {
+                        kept.keep(number, pdf.get());
+                    }
                 }
             });
         }

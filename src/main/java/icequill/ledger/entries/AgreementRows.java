@@ -45,7 +45,7 @@ final class AgreementRows {
                 .bind("data", agreement.data()).bind("now", now.toString());
     }
 
-    private static AgreementEntry read(RowView row) {
+    static AgreementEntry read(RowView row) {
         return new AgreementEntry(Column.text(row, "id"), Column.text(row, "number"), Column.text(row, "site_id"),
                 Column.text(row, "data"));
     }

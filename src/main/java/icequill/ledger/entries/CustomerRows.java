@@ -2,6 +2,7 @@ package icequill.ledger.entries;
 
 import icequill.ledger.store.AddressColumns;
 import icequill.ledger.store.Column;
+import icequill.ledger.trail.PastRow;
 import icequill.party.Acceptance;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
@@ -128,14 +129,27 @@ public final class CustomerRows {
 
     private CustomerEntry read(RowView row) {
         String id = Column.text(row, "id");
+        return entry(row, billTo(id), certificates(id), contacts(id));
+    }
+
+    /** As the trail says that he was. */
+    static CustomerEntry past(PastRow row) {
+        return entry(row, new Timeline<>(row.parts("billTo").stream().map(CustomerRows::datedBillTo).toList()),
+                row.parts("certificates").stream().map(CustomerRows::certificate).toList(),
+                row.parts("contacts").stream().map(CustomerRows::contact).toList());
+    }
+
+    private static CustomerEntry entry(RowView row, Timeline<BillTo> billTo, List<Certificate> certificates,
+            List<Contact> contacts) {
         Optional<Acceptance> accepted = Column.day(row, "accepted_on")
                 .map(day -> new Acceptance(day, Column.text(row, "accepted_paper")));
         Customer customer = new Customer(Column.text(row, "name"),
-                Column.mayBe(row, "language").flatMap(Language::ofTag), billTo(id), Column.mayBe(row, "vendor_number"),
+                Column.mayBe(row, "language").flatMap(Language::ofTag), billTo, Column.mayBe(row, "vendor_number"),
                 Column.mayBe(row, "payment_days").map(days -> Column.whole("payment_days", days)),
-                Column.whole(row, "claims_exemption") == 1, certificates(id), accepted,
-                new Contacts(Column.mayBe(row, "telephone"), contacts(id)), Column.mayBe(row, "notes"));
-        return new CustomerEntry(id, customer, Column.mayBe(row, "parent_id"), Column.day(row, "forgotten_on"));
+                Column.whole(row, "claims_exemption") == 1, certificates, accepted,
+                new Contacts(Column.mayBe(row, "telephone"), contacts), Column.mayBe(row, "notes"));
+        return new CustomerEntry(Column.text(row, "id"), customer, Column.mayBe(row, "parent_id"),
+                Column.day(row, "forgotten_on"));
     }
 
     private Timeline<BillTo> billTo(String customer) {
@@ -155,21 +169,25 @@ public final class CustomerRows {
     private List<Certificate> certificates(String customer) {
         return handle.createQuery("SELECT kind, number, state, reason, signed_on, expires_on FROM customer_certificate"
                 + " WHERE customer_id = :customer ORDER BY position").bind("customer", customer)
-                .map(row -> new Certificate(
-                        Column.made("certificate", () -> Certificate.Kind.valueOf(Column.text(row, "kind"))),
-                        Column.text(row, "number"), Column.text(row, "state"), Column.text(row, "reason"),
-                        Column.day("signed_on", Column.text(row, "signed_on")), Column.day(row, "expires_on"),
-                        Place.NOWHERE))
-                .list();
+                .map(CustomerRows::certificate).list();
+    }
+
+    private static Certificate certificate(RowView row) {
+        return new Certificate(
+                Column.made("certificate", () -> Certificate.Kind.valueOf(Column.text(row, "kind"))),
+                Column.text(row, "number"), Column.text(row, "state"), Column.text(row, "reason"),
+                Column.day("signed_on", Column.text(row, "signed_on")), Column.day(row, "expires_on"), Place.NOWHERE);
     }
 
     private List<Contact> contacts(String customer) {
         return handle.createQuery("SELECT name, role, purposes, telephone, email FROM customer_contact"
                 + " WHERE customer_id = :customer ORDER BY position").bind("customer", customer)
-                .map(row -> new Contact(Column.text(row, "name"), Column.mayBe(row, "role"),
-                        purposes(Column.text(row, "purposes")), Column.mayBe(row, "telephone"),
-                        Column.mayBe(row, "email")))
-                .list();
+                .map(CustomerRows::contact).list();
+    }
+
+    private static Contact contact(RowView row) {
+        return new Contact(Column.text(row, "name"), Column.mayBe(row, "role"),
+                purposes(Column.text(row, "purposes")), Column.mayBe(row, "telephone"), Column.mayBe(row, "email"));
     }
 
     private static Set<Contact.Purpose> purposes(String words) {

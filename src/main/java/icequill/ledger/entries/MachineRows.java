@@ -39,7 +39,7 @@ final class MachineRows {
                 .bind("position", machine.position()).bind("data", machine.data());
     }
 
-    private static MachineEntry read(RowView row) {
+    static MachineEntry read(RowView row) {
         return new MachineEntry(Column.text(row, "site_id"), Column.text(row, "id"), Column.text(row, "model"),
                 Column.mayBe(row, "serial"), Column.day(row, "installed_on"),
                 Column.whole(row, "position"), Column.text(row, "data"));

@@ -45,7 +45,7 @@ final class RequestRows {
                 .bind("data", request.data()).bind("now", now.toString());
     }
 
-    private static RequestEntry read(RowView row) {
+    static RequestEntry read(RowView row) {
         return new RequestEntry(Column.text(row, "kind"), Column.text(row, "id"), Column.text(row, "site_id"),
                 Column.text(row, "data"));
     }

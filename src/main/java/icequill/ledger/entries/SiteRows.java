@@ -50,7 +50,7 @@ public final class SiteRows {
                 .bind("data", site.data());
     }
 
-    private static SiteEntry read(RowView row) {
+    static SiteEntry read(RowView row) {
         return new SiteEntry(Column.text(row, "id"), Column.text(row, "customer_id"), Column.text(row, "name"),
                 Column.mayBe(row, "store_number"), AddressColumns.read(row), Column.mayBe(row, "tax_place"),
                 Column.text(row, "data"));

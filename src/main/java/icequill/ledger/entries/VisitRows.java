@@ -122,7 +122,7 @@ public final class VisitRows {
                 .bind("state", state(visit.isPlanned())).bind("data", visit.data()).bind("now", now.toString());
     }
 
-    private static VisitEntry read(RowView row) {
+    static VisitEntry read(RowView row) {
         return new VisitEntry(Column.text(row, "id"), Column.text(row, "site_id"),
                 Column.made("began", () -> ZonedDateTime.parse(Column.text(row, "began"))),
                 Column.made("ended", () -> ZonedDateTime.parse(Column.text(row, "ended"))),

@@ -28,17 +28,19 @@ public final class Issuing {
     private final PaperFiles files;
     private final BookContext surroundings;
     private final Trail trail;
+    private final KeptPdfs kept;
     private final List<PaperRow> issued = new ArrayList<>();
     private final Problems problems = new Problems();
 
     /** A number that was taken, and the seal of the paper before. */
     private record Taken(Series series, int position, String head, String issuedAt) {}
 
-    public Issuing(Handle handle, PaperFiles files, BookContext surroundings, Trail trail) {
+    public Issuing(Handle handle, PaperFiles files, BookContext surroundings, Trail trail, KeptPdfs kept) {
         this.handle = handle;
         this.files = files;
         this.surroundings = surroundings;
         this.trail = trail;
+        this.kept = kept;
     }
 
     /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
@@ -116,6 +118,7 @@ public final class Issuing {
         issued.add(row);
         storeFile(row, printed.pdf().bytes());
         trail.begin(Subject.PAPER, row.number(), TrailEvent.ISSUED, () -> storeRows(rows, row, printed));
+        kept.keep(row.number(), printed.pdf().bytes());
         step(Step.WORDS_STORED);
         return Papers.byNumber(handle, row.number()).orElseThrow();
     }

@@ -15,10 +15,13 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 15;
+    public static final int NEWEST = 17;
 
     /** The first that holds versions of the rates. */
     public static final int WITH_RATES = 11;
+
+    /** The first that has room for files of papers. */
+    public static final int WITH_PDFS = 16;
 
     /** Where Flyway writes which migrations were run. */
     public static final String HISTORY = "flyway_schema_history";

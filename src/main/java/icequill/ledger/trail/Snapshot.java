@@ -60,7 +60,7 @@ public record Snapshot(Optional<String> owner, String data) {
     }
 
     /** {@code customer} for a column {@code customer_id}, {@code paymentDays} for {@code payment_days}. */
-    private static String name(String column) {
+    static String name(String column) {
         return BREAK.matcher(ID.matcher(column).replaceFirst(""))
                 .replaceAll(letter -> letter.group(1).toUpperCase(Locale.ROOT));
     }

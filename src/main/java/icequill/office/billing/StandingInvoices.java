@@ -11,6 +11,7 @@ import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,11 +69,22 @@ public final class StandingInvoices {
 
     /** The invoices of an agreement's payments that stand. */
     static Stream<InstallmentInvoice> payments(Reading book, String agreement) {
-        return standing(book, book.papers().ofAgreement(agreement))
-                .flatMap(
-                        paper -> BookedPapers.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
-                                ? Stream.of(invoice)
-                                : Stream.empty());
+        return invoices(book, standing(book, book.papers().ofAgreement(agreement)));
+    }
+
+    /** The nets of an agreement's payments whose invoices stood when another paper was issued. */
+    public static Invoiced netsBefore(Reading book, String agreement, Instant moment) {
+        return nets(invoices(book, book.papers().ofAgreement(agreement).stream()
+                .filter(paper -> paper.series().kind() == PaperKind.INVOICE && paper.issuedAt().isBefore(moment))
+                .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number()).stream()
+                        .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))));
+    }
+
+    private static Stream<InstallmentInvoice> invoices(Reading book, Stream<IssuedPaper> papers) {
+        return papers.flatMap(
+                paper -> BookedPapers.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
+                        ? Stream.of(invoice)
+                        : Stream.empty());
     }
 
     /** The invoices that stand among papers with whatever corrects them. */

@@ -15,6 +15,7 @@ import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.request.Extras;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -22,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,13 +33,13 @@ public final class PaperOffice {
     private final ShopBook book;
     private final Path papers;
 
-    private PaperOffice(Path folder, Clock clock) {
-        this.book = ShopBook.of(folder, clock);
-        this.papers = folder.resolve("papers");
+    private PaperOffice(ShopBook book) {
+        this.book = book;
+        this.papers = book.folder().resolve("papers");
     }
 
     public static PaperOffice of(Path folder, Clock clock) {
-        return new PaperOffice(folder, clock);
+        return new PaperOffice(ShopBook.of(folder, clock));
     }
 
     /** The papers that somebody looks for, the newest first. */
@@ -47,24 +49,54 @@ public final class PaperOffice {
     }
 
     /** What a paper needs to be printed again. */
-    private record Kept(IssuedPaper issued, Path file, Checked<Pdf> pdf, Checked<Paper> paper) {
+    private record Kept(IssuedPaper issued, Path file, Checked<Pdf> pdf, Optional<Pdf> inBook, Checked<Paper> paper) {
 
         static Kept of(Reading open, IssuedPaper issued) {
             String number = issued.number();
             return new Kept(issued, open.papers().file(issued), open.papers().pdf(number),
+                    open.keptPdfs().of(number).filter(pdf -> pdf.hash().equals(issued.pdfHash())),
                     open.papers().data(number).then(data -> PaperJson.read(data, number)));
         }
     }
 
     /**
-     * Makes sure that the paper's file is there as it was issued. Where it is gone or was changed it is printed again from the
-     * paper's data, which gives the same bytes, or else is a problem; a file that was changed is kept aside.
+     * Makes sure that the paper's file is there as it was issued. Where it is gone or was changed it is copied out of a book that has it,
+     * or printed again from the paper's data, which gives the same bytes, or else is a problem; a file that was changed is kept aside.
+     * A book that should have the file, and comes from before it did, gets it.
      */
     public Checked<Reprint> reprint(String number) {
-        return kept(number).then(kept -> kept.pdf() instanceof Checked.Sound<Pdf>
-                ? Checked.sound(new Reprint(kept.issued().number(), kept.file(), kept.issued().pdfHash(), false,
-                        Optional.empty()))
+        return kept(number).then(kept -> kept.pdf() instanceof Checked.Sound<Pdf>(Pdf pdf)
+                ? given(kept, pdf).map(done -> new Reprint(kept.issued().number(), kept.file(),
+                        kept.issued().pdfHash(), Reprint.Way.THERE, Optional.empty()))
                 : again(kept));
+    }
+
+    /** The same for every paper of the book; those that were there are not told. */
+    public Checked<List<Reprint>> reprintAll() {
+        return book.together(held -> {
+            PaperOffice office = new PaperOffice(held);
+            List<String> numbers = new ArrayList<>();
+            Problems problems = new Problems();
+            List<Reprint> made = new ArrayList<>();
+            problems.take(held.read(open -> {
+                open.papers().each(paper -> numbers.add(paper.number()));
+                return Checked.sound(true);
+            }));
+            numbers.forEach(number -> problems.take(office.reprint(number))
+                    .filter(paper -> paper.way() != Reprint.Way.THERE).ifPresent(made::add));
+            return problems.or(() -> made);
+        });
+    }
+
+    private Checked<Boolean> given(Kept kept, Pdf pdf) {
+        return book.isShared() && kept.inBook().isEmpty()
+                ? book.write(open -> {
+                    if (open.keptPdfs().of(kept.issued().number()).isEmpty()) {
+                        open.keepPdf(kept.issued().number(), pdf);
+                    }
+                    return Checked.sound(true);
+                })
+                : Checked.sound(false);
     }
 
     /** Writes copies into papers/ that differ from what was issued: without data within, or as HTML or XML beside it. */
@@ -86,6 +118,10 @@ public final class PaperOffice {
 
     private Checked<Reprint> again(Kept kept) {
         IssuedPaper issued = kept.issued();
+        if (kept.inBook().isPresent()) {
+            return aside(kept.file()).then(old -> SafeFile.write(kept.file(), kept.inBook().get().bytes(), true)
+                    .map(file -> new Reprint(issued.number(), file, issued.pdfHash(), Reprint.Way.COPIED, old)));
+        }
         return desk(issued).then(desk -> kept.paper().then(paper -> desk.pdf(paper, Marks.of(issued)))).then(pdf -> {
             if (!Pdf.of(pdf).hash().equals(issued.pdfHash())) {
                 return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(kept.file().toString()),
@@ -94,7 +130,7 @@ public final class PaperOffice {
                         "the file from a backup, or a copy that says so: --html or --bare"));
             }
             return aside(kept.file()).then(old -> SafeFile.write(kept.file(), pdf, true)
-                    .map(file -> new Reprint(issued.number(), file, issued.pdfHash(), true, old)));
+                    .map(file -> new Reprint(issued.number(), file, issued.pdfHash(), Reprint.Way.PRINTED, old)));
         });
     }
 

@@ -1,0 +1,96 @@
+package icequill.shop;
+
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.files.form.StoredForms;
+import icequill.ledger.entries.AgreementEntry;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.MachineEntry;
+import icequill.ledger.entries.PastEntries;
+import icequill.ledger.entries.RequestEntry;
+import icequill.ledger.entries.SiteEntry;
+import icequill.party.Customer;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The forms of a shop's book as they were when a paper was issued. */
+public record PastForms(PastEntries then) implements FormSource {
+
+    /**
+     * A shop as it was when a paper was issued.
+     *
+     * @param book by the rates of then
+     */
+    public ShopFolder shop(ShopBook book) {
+        ShopFolder shop = ShopFolder.of(book.folder(), book.ratesInUse().settings(), this, List.of());
+        return book.given().isEmpty()
+                ? shop
+                : shop.with(book.given().stream().flatMap(file -> shop.forms(file).stream()).toList());
+    }
+
+    @Override
+    public Checked<Optional<Customer>> customer(String id) {
+        return then.customer(id).map(entry -> BookForms.customer(entry, this::known).map(Optional::of))
+                .orElseGet(() -> Checked.sound(Optional.empty()));
+    }
+
+    @Override
+    public Checked<Optional<StoredForms.Stored>> site(String id) {
+        return then.site(id).map(site -> known(site.customer())
+                .then(payer -> BookForms.customer(payer, this::known)).map(customer -> stored(site, customer)))
+                .orElseGet(() -> Checked.sound(Optional.empty()));
+    }
+
+    private Optional<StoredForms.Stored> stored(SiteEntry site, Customer customer) {
+        return Optional.of(new StoredForms.Stored(site.id(), customer, site.data(),
+                then.machinesOf(site.id()).stream().map(MachineEntry::data).toList()));
+    }
+
+    private Checked<CustomerEntry> known(String id) {
+        return then.customer(id).map(Checked::sound).orElseGet(() -> Checked.faulty(new Problem(Code.MISSING,
+                Place.NOWHERE, "what customer \"" + id + "\" was then is not known any more", "")));
+    }
+
+    @Override
+    public Checked<Optional<Form>> form(FormKind kind, String name) {
+        return Checked.sound(switch (kind) {
+        case AGREEMENT -> agreements().filter(entry -> entry.id().equals(name) || entry.number().equals(name))
+                .findFirst().map(BookForms::form);
+        case VISIT, PLANNED_VISIT -> then.visit(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
+        case MAINTENANCE_REQUEST, BRUSHING_REQUEST -> then.request(kind.key(), name)
+                .filter(entry -> !entry.isForgotten()).map(BookForms::form);
+        case CUSTOMER, SITE, CREDIT, ACCOUNT, PAYMENT -> Optional.empty();
+        });
+    }
+
+    private Stream<AgreementEntry> agreements() {
+        return then.agreements().stream().filter(entry -> !entry.isForgotten());
+    }
+
+    @Override
+    public Checked<List<Form>> agreementsAt(String site) {
+        return Checked.sound(agreements().filter(entry -> entry.site().equals(site)).map(BookForms::form).toList());
+    }
+
+    /** What was to be quoted at a site. */
+    public List<Form> quotable(String site) {
+        return Stream.concat(
+                then.visitsAt(site).stream().filter(entry -> !entry.isForgotten() && entry.isPlanned())
+                        .map(BookForms::form),
+                then.requestsAt(site).stream().filter(PastForms::isMaintenance).map(BookForms::form)).toList();
+    }
+
+    private static boolean isMaintenance(RequestEntry entry) {
+        return !entry.isForgotten() && entry.kind().equals(FormKind.MAINTENANCE_REQUEST.key());
+    }
+
+    @Override
+    public Checked<List<String>> ids(FormKind kind) {
+        return Checked.sound(List.of());
+    }
+}
