@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
@@ -66,6 +67,7 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
         case CreditNote credit ->
             new Sums(totals.net().negate(), totals.tax().negate(), totals.gross().negate(), true);
         case Invoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
+        case CombinedInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case InstallmentInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
         };

@@ -39,14 +39,16 @@ record CiiParties(InvoiceContent content) {
         return agreement;
     }
 
-    /** BG-13: the site, and the last day. */
+    /** BG-13: the site, where there is but one, and the last day. */
     HeaderTradeDeliveryType delivery() {
         ServicePeriod served = content.bill().served();
-        TradePartyType site = named(served.site());
-        served.storeNumber().map(IDType::new).ifPresent(site::addID);
-        site.setPostalTradeAddress(address(served.address()));
         HeaderTradeDeliveryType delivery = new HeaderTradeDeliveryType();
-        delivery.setShipToTradeParty(site);
+        if (served.isAtOneSite()) {
+            TradePartyType site = named(served.site());
+            served.storeNumber().map(IDType::new).ifPresent(site::addID);
+            site.setPostalTradeAddress(address(served.address()));
+            delivery.setShipToTradeParty(site);
+        }
         content.delivered().ifPresent(day -> {
             SupplyChainEventType done = new SupplyChainEventType();
             done.setOccurrenceDateTime(CiiValues.date(day));

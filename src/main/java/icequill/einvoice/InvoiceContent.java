@@ -1,6 +1,7 @@
 package icequill.einvoice;
 
 import icequill.document.Bill;
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
@@ -77,6 +78,7 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
     private static List<String> notes(PricedPaper bill, Function<Phrase, String> wording) {
         return switch (bill) {
         case Invoice invoice -> invoice.remarks().stream().map(wording).toList();
+        case CombinedInvoice invoice -> invoice.remarks().stream().map(wording).toList();
         case InstallmentInvoice invoice -> invoice.remarks().stream().map(wording).toList();
         case CreditNote credit -> {
             List<String> notes = new ArrayList<>(List.of(credit.reason()));
@@ -95,6 +97,8 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
         return wording.apply(switch (bill) {
         case Invoice invoice when invoice.totals().gross().isZero() -> Phrase.of("pay.nothing");
         case Invoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
+        case CombinedInvoice invoice when invoice.totals().gross().isZero() -> Phrase.of("pay.nothing");
+        case CombinedInvoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case InstallmentInvoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case CreditNote credit -> Phrase.of("credit.settle");
         case RepairQuote quote -> Phrase.of("quote.tax-estimated");
@@ -105,6 +109,7 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
     String typeCode() {
         return switch (bill) {
         case Invoice invoice -> Codes.INVOICE;
+        case CombinedInvoice invoice -> Codes.INVOICE;
         case InstallmentInvoice invoice -> Codes.INVOICE;
         case CreditNote credit -> Codes.CREDIT_NOTE;
         case RepairQuote quote -> throw new IllegalStateException("an offer is no invoice");
@@ -116,6 +121,7 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
         return switch (bill) {
         case CreditNote credit -> Optional.of(credit.original());
         case Invoice invoice -> Optional.empty();
+        case CombinedInvoice invoice -> Optional.empty();
         case InstallmentInvoice invoice -> Optional.empty();
         case RepairQuote quote -> Optional.empty();
         };

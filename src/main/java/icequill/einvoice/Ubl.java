@@ -1,6 +1,7 @@
 package icequill.einvoice;
 
 import com.helger.ubl21.UBL21Marshaller;
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
@@ -15,6 +16,7 @@ final class Ubl {
     static byte[] bytes(InvoiceContent content) {
         return switch (content.bill()) {
         case Invoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
+        case CombinedInvoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
         case InstallmentInvoice invoice -> XmlBytes.of(UBL21Marshaller.invoice(), UblInvoice.of(content));
         case RepairQuote quote -> XmlBytes.of(UBL21Marshaller.quotation(), UblQuotation.of(content, quote));
         case CreditNote credit -> XmlBytes.of(UBL21Marshaller.creditNote(), UblCreditNote.of(content));

@@ -67,16 +67,18 @@ record UblHead(InvoiceContent content) {
         }).toList();
     }
 
-    /** BG-13: the site, and the last day. */
+    /** BG-13: the site, where there is but one, and the last day. */
     List<DeliveryType> delivery() {
         ServicePeriod served = content.bill().served();
-        LocationType location = new LocationType();
-        served.storeNumber().ifPresent(location::setID);
-        location.setAddress(UblParties.address(served.address()));
         DeliveryType delivery = new DeliveryType();
         content.delivered().ifPresent(delivery::setActualDeliveryDate);
-        delivery.setDeliveryLocation(location);
-        delivery.setDeliveryParty(UblParties.named(served.site()));
+        if (served.isAtOneSite()) {
+            LocationType location = new LocationType();
+            served.storeNumber().ifPresent(location::setID);
+            location.setAddress(UblParties.address(served.address()));
+            delivery.setDeliveryLocation(location);
+            delivery.setDeliveryParty(UblParties.named(served.site()));
+        }
         return List.of(delivery);
     }
 

@@ -33,15 +33,19 @@ public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, Ta
 
     /** The invoice of a visit, or that nobody is billed on its date. */
     public static Checked<Invoice> of(VisitContext hand, PaperOptions options) {
-        LocalDate ended = hand.visit().ended().toLocalDate();
-        if (options.number().isPresent() && options.date().isBefore(ended)) {
-            return Checked.faulty(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
-                    "dated " + options.date() + ", but visit \"" + hand.visit().id() + "\" ended on " + ended,
-                    "that day or a later one"));
-        }
-        return hand.site().billTo(options.date())
+        return dated(hand, options).then(later -> hand.site().billTo(options.date()))
                 .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
                         billTo, hand.language(options.language())).invoice(options.number(), options.date()));
+    }
+
+    /** The visit, unless its invoice would bear an earlier day. */
+    static Checked<VisitContext> dated(VisitContext hand, PaperOptions options) {
+        LocalDate ended = hand.visit().ended().toLocalDate();
+        return options.number().isPresent() && options.date().isBefore(ended)
+                ? Checked.faulty(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
+                        "dated " + options.date() + ", but visit \"" + hand.visit().id() + "\" ended on " + ended,
+                        "that day or a later one"))
+                : Checked.sound(hand);
     }
 
     Invoice invoice(Optional<String> number, LocalDate date) {

@@ -3,6 +3,7 @@ package icequill.render;
 import icequill.document.Attachment;
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
+import icequill.document.CombinedInvoice;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
 import icequill.document.FitSheet;
@@ -24,6 +25,7 @@ import icequill.render.pdf.Html;
 import icequill.render.pdf.Logo;
 import icequill.render.pdf.PdfSetter;
 import icequill.render.view.BrushingSheetView;
+import icequill.render.view.CombinedInvoiceView;
 import icequill.render.view.ComparisonSheetView;
 import icequill.render.view.CreditNoteView;
 import icequill.render.view.FitSheetView;
@@ -78,6 +80,7 @@ public final class Printer {
     private Checked<Html> filled(Paper paper) {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
+        case CombinedInvoice invoice -> fill("combined-invoice.ftlh", paper, CombinedInvoiceView.of(invoice));
         case InstallmentInvoice invoice ->
             fill("installment-invoice.ftlh", paper, InstallmentInvoiceView.of(invoice));
         case MaintenanceQuote quote -> fill("maintenance-quote.ftlh", paper, MaintenanceQuoteView.of(quote));

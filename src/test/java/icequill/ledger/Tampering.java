@@ -22,7 +22,7 @@ public final class Tampering {
             "rates_version_never_goes", "rates_file_never_changes", "rates_file_never_goes",
             "rates_adopted_never_changes", "rates_adopted_never_goes", "payment_never_changes", "payment_never_goes",
             "payment_share_never_changes", "payment_share_never_goes", "payment_withdrawn_never_changes",
-            "payment_withdrawn_never_goes");
+            "payment_withdrawn_never_goes", "further_visit_never_changes", "further_visit_never_goes");
 
     private Tampering() {
     }

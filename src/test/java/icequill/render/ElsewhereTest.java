@@ -36,7 +36,7 @@ class ElsewhereTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17})
     void pdf_printedAgainElsewhere_isTheSameBytes(int kind) {
         Paper paper = InvoiceFixture.of(Language.SPANISH, PaperSize.A4, "EUR", "ES").withLines(30).papers().get(kind);
         byte[] first = pdf(paper);

@@ -3,6 +3,7 @@ package icequill.render;
 import icequill.RatesFixture;
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
@@ -164,7 +165,24 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
                 brushingPair(), plans.quote(), plans.agreement(), plans.installment(), plans.renewal(),
                 plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(),
-                account.reminder());
+                account.reminder(), combined());
+    }
+
+    /** The same lines, of two visits: the last of them at another site, which has nothing but them. */
+    public CombinedInvoice combined() {
+        Invoice billed = invoice();
+        VisitSummary first = billed.attended();
+        VisitSummary second = new VisitSummary("second-visit", "Quay <2>", Optional.of("0043"),
+                new Address(List.of("7 Quay"), first.address().city(), first.address().region(),
+                        first.address().postalCode(), first.address().country()),
+                Optional.empty(), first.order(), first.arrived().plusDays(2), first.left().plusDays(2), first.people());
+        int half = billed.lines().size() / 2;
+        return new CombinedInvoice(billed.number(), billed.date(), billed.due(), billed.shop(), billed.language(),
+                billed.size(), billed.billTo(), billed.vendorNumber(),
+                List.of(new CombinedInvoice.Part(first, billed.machines(), billed.lines().subList(0, half)),
+                        new CombinedInvoice.Part(second, List.of(),
+                                billed.lines().subList(half, billed.lines().size()))),
+                billed.totals(), billed.remarks());
     }
 
     /** For as many machines as the invoice has lines, one of each kind that is left to a technician. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
+import icequill.document.CombinedInvoice;
 import icequill.document.ComparisonSheet;
 import icequill.document.CreditNote;
 import icequill.document.FitSheet;
@@ -110,6 +111,7 @@ class PrinterTest {
         case BrushingSheet sheet -> "brushing";
         case MaintenanceQuote quote -> "maintenance-quote";
         case ServiceAgreement agreement -> "agreement";
+        case CombinedInvoice invoice -> "combined";
         case InstallmentInvoice invoice -> "installment";
         case RenewalNotice notice -> "renewal";
         case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";

@@ -46,6 +46,8 @@ public record PaperSheet(BookedPaper paper, Map<String, String> details, List<Bo
         issued.origin().customer().ifPresent(id -> details.put("customer", id));
         issued.origin().site().ifPresent(id -> details.put("site", id));
         issued.origin().visit().ifPresent(id -> details.put("visit", id));
+        issued.origin().further()
+                .forEach(at -> details.merge("visit", at.visit(), (one, more) -> one + " " + more));
         issued.origin().agreement().ifPresent(id -> details.put("agreement", id));
         paper.ifPresent(found -> said(found, details));
         open.papers().backdated(issued.number()).ifPresent(reason -> details.put("backdated", reason));

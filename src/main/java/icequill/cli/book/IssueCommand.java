@@ -33,6 +33,7 @@ import picocli.CommandLine.Parameters;
 /** Issues papers out of the book. */
 @Command(name = "issue", mixinStandardHelpOptions = true, description = "Issues invoices and quotes: takes the next number, prints the PDF, and stores it in the shop's book for good.", footerHeading = "%nExamples:%n", footer = {
         "  icequill issue late-call                         the invoice of a recorded visit",
+        "  icequill issue late-call valve-repair --together   one invoice for both",
         "  icequill issue --all --dry-run                   what billing every visit that is not billed yet would give",
         "  icequill issue --all                             does it, each invoice dated today",
         "  icequill issue --quote float-switch --date 2026-05-14",
@@ -49,6 +50,8 @@ public final class IssueCommand extends BookCommand {
     @Option(names = "--out-of-order", description = "With --payment: bill it though an earlier one is not billed.")
     private boolean outOfOrder;
 
+    @Option(names = "--together", description = "Bill the visits, all of one customer, by one invoice: all of them or none.")
+    private boolean together;
     @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
     private @Nullable LocalDate date;
 
@@ -97,6 +100,9 @@ public final class IssueCommand extends BookCommand {
         }
         IssueOffice office = IssueOffice.of(pricing(folder()), clock());
         IssueOptions wish = wish(folder());
+        if (together) {
+            return booking.show(office.together(what.visits, wish).map(List::of), printout());
+        }
         return what.all
                 ? office.unbilled() instanceof Checked.Faulty<List<String>> faulty
                         ? printout().problems(faulty.problems())

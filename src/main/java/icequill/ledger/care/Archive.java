@@ -47,6 +47,7 @@ public final class Archive {
             new Table("rates_adopted", "number", Schema.WITH_RATES), new Table("series", "kind, office, year"),
             new Table("whereabouts", "id"), new Table("whereabouts_word", "word, whereabouts_id"),
             new Table("paper", "id"), new Table("paper_line", "paper_id, position"),
+            new Table("paper_further_visit", "number, position", Schema.WITH_PAPER_VISITS),
             new Table("paper_word", "word, paper_id"), new Table("paper_backdated", "paper_id", WITH_REASONS),
             new Table("trail", "number", Trail.SINCE), new Table("trail_value", "trail_number, side", Trail.SINCE));
 

@@ -188,14 +188,24 @@ public final class FromPapers {
                     () -> new CustomerRows(handle).insert(CustomerEntry.named(customer, facts.customer())));
             problems.add(named("customer \"" + customer + "\""));
         }
-        String site = origin.site().orElse("");
+        Stream<Origin.At> visits = Stream.concat(
+                Stream.of(new Origin.At(origin.visit().orElse(""), origin.site().orElse(""))),
+                origin.further().stream());
+        visits.forEach(at -> name(found, customer, at));
+    }
+
+    /** A site and a visit; either may be of no letters. */
+    private void name(Found found, String customer, Origin.At at) {
+        SearchKeys facts = found.read().facts();
+        Entries entries = new Entries(handle);
+        String site = at.site();
         if (!site.isEmpty() && !entries.has("site", site)) {
             trail.begin(Subject.SITE, site, TrailEvent.TAKEN_FROM_PAPER,
                     () -> SiteRows.insert(handle, new SiteEntry(site, customer, facts.store(), Optional.empty(),
                             new Address(List.of(facts.address()), "", "", "", ""), Optional.empty(), "")));
             problems.add(named("site \"" + site + "\""));
         }
-        String visit = origin.visit().orElse("");
+        String visit = at.visit();
         if (!visit.isEmpty() && !entries.has("visit", visit)) {
             ZonedDateTime day = found.read().date().atStartOfDay(ZoneOffset.UTC);
             trail.begin(Subject.VISIT, visit, TrailEvent.TAKEN_FROM_PAPER, () -> VisitRows.insert(handle,

@@ -150,7 +150,8 @@ public final class Register {
     }
 
     private Optional<String> paperOf(String visit) {
-        return handle.createQuery("SELECT number FROM paper WHERE visit_id = :visit ORDER BY id LIMIT 1")
+        return handle.createQuery("SELECT number FROM paper WHERE visit_id = :visit OR number IN"
+                + " (SELECT number FROM paper_further_visit WHERE visit_id = :visit) ORDER BY id LIMIT 1")
                 .bind("visit", visit).mapTo(String.class).findOne();
     }
 

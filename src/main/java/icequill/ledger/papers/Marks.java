@@ -1,10 +1,12 @@
 package icequill.ledger.papers;
 
 import icequill.ledger.find.SearchKeys;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What a paper's file says of its row, besides the data of the paper: with both, the row can be made again, and its seal fits the seal
@@ -21,6 +23,8 @@ public final class Marks {
     private static final String CUSTOMER = "Customer";
     private static final String SITE = "Site";
     private static final String VISIT = "Visit";
+    private static final String FURTHER = "FurtherVisits";
+    private static final String BETWEEN = "/";
     private static final String AGREEMENT = "Agreement";
     private static final String CORRECTS = "Corrects";
     private static final String REPLACES = "Replaces";
@@ -52,6 +56,10 @@ public final class Marks {
         origin.customer().ifPresent(id -> marks.put(CUSTOMER, id));
         origin.site().ifPresent(id -> marks.put(SITE, id));
         origin.visit().ifPresent(id -> marks.put(VISIT, id));
+        if (!origin.further().isEmpty()) {
+            marks.put(FURTHER, String.join(" ",
+                    origin.further().stream().map(at -> at.visit() + BETWEEN + at.site()).toList()));
+        }
         origin.agreement().ifPresent(number -> marks.put(AGREEMENT, number));
         origin.corrects().ifPresent(number -> marks.put(CORRECTS, number));
         origin.replaces().ifPresent(number -> marks.put(REPLACES, number));
@@ -60,7 +68,13 @@ public final class Marks {
 
     public static Origin origin(Map<String, String> marks) {
         return new Origin(mark(marks, CUSTOMER), mark(marks, SITE), mark(marks, VISIT), mark(marks, AGREEMENT),
-                mark(marks, CORRECTS), mark(marks, REPLACES));
+                mark(marks, CORRECTS), mark(marks, REPLACES), further(mark(marks, FURTHER).orElse("")));
+    }
+
+    /** Visits, each with its site. */
+    private static List<Origin.At> further(String text) {
+        return Stream.of(text.split(" ", -1)).filter(at -> at.contains(BETWEEN)).map(at -> new Origin.At(
+                at.substring(0, at.indexOf(BETWEEN)), at.substring(at.indexOf(BETWEEN) + 1))).toList();
     }
 
     /** Whether the row can be made again by them. */

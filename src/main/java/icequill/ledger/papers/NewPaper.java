@@ -46,6 +46,7 @@ public final class NewPaper {
                 .bind("data", row.data()).bind("hash", row.pdfHash()).bind("previous", row.previousSeal())
                 .bind("seal", seal).bind("whereabouts", row.whereabouts()).mapTo(Long.class).one();
         storeLines(id, row);
+        storeVisits(row);
         return id;
     }
 
@@ -57,6 +58,16 @@ public final class NewPaper {
         batch.execute();
         handle.createUpdate("UPDATE whereabouts SET last_paper = :paper WHERE id = :id").bind("paper", id)
                 .bind("id", whereabouts).execute();
+    }
+
+    private void storeVisits(PaperRow row) {
+        int position = 1;
+        for (Origin.At at : row.origin().further()) {
+            position++;
+            handle.createUpdate("INSERT INTO paper_further_visit (number, position, visit_id, site_id)"
+                    + " VALUES (:number, :position, :visit, :site)").bind("number", row.number())
+                    .bind("position", position).bind("visit", at.visit()).bind("site", at.site()).execute();
+        }
     }
 
     private void storeLines(long id, PaperRow row) {

@@ -59,6 +59,10 @@ public record PaperRow(long id, String number, String kind, String office, int y
         for (Line line : lines) {
             all.addAll(List.of(line.chargeClass(), line.outcome(), line.text(), text(line.net()), text(line.base())));
         }
+        if (!origin.further().isEmpty()) {
+            all.add("visits");
+            origin.further().forEach(at -> all.addAll(List.of(at.visit(), at.site())));
+        }
         return all;
     }
 

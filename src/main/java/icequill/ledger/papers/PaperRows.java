@@ -21,6 +21,8 @@ public final class PaperRows {
             FROM paper p LEFT JOIN whereabouts w ON w.id = p.whereabouts_id
             """;
 
+    /** In the data of papers that bill several visits. */
+    private static final String OF_SEVERAL = "\"is\":\"CombinedInvoice\"";
     /** Rows that are fetched at once from a server. */
     private static final int FETCHED = 200;
 
@@ -95,15 +97,33 @@ public final class PaperRows {
         long id = Column.units(row, "id");
         return new PaperRow(id, Column.text(row, "number"), Column.text(row, "kind"), Column.text(row, "office"),
                 Column.whole(row, "year"), Column.whole(row, "position"),
-                Column.text(row, "dated"), Column.mayBe(row, "due"), Column.text(row, "issued_at"), origin(row),
+                Column.text(row, "dated"), Column.mayBe(row, "due"), Column.text(row, "issued_at"), origin(handle, row),
                 sums(row), Column.text(row, "rates_version"), Column.text(row, "data"), Column.text(row, "pdf_hash"),
                 Column.text(row, "previous_seal"), Column.units(row, "whereabouts_id"),
                 Column.mayBe(row, "place").orElse(""), lines(handle, id));
     }
 
-    private static Origin origin(RowView row) {
+    /** A backup of an earlier version has no table of further visits, nor a paper that could have any. */
+    private static Origin origin(Handle handle, RowView row) {
+        Origin origin = origin(row);
+        return Column.text(row, "data").contains(OF_SEVERAL)
+                ? origin.with(further(handle, Column.text(row, "number")))
+                : origin;
+    }
+
+    /** But for further visits. */
+    static Origin origin(RowView row) {
         return new Origin(Column.mayBe(row, "customer_id"), Column.mayBe(row, "site_id"), Column.mayBe(row, "visit_id"),
                 Column.mayBe(row, "agreement"), Column.mayBe(row, "corrects"), Column.mayBe(row, "replaces"));
+    }
+
+    /** The visits that are billed with a paper's first. */
+    static List<Origin.At> further(Handle handle, String number) {
+        return handle
+                .createQuery(
+                        "SELECT visit_id, site_id FROM paper_further_visit WHERE number = :number ORDER BY position")
+                .bind("number", number)
+                .map(at -> new Origin.At(Column.text(at, "visit_id"), Column.text(at, "site_id"))).list();
     }
 
     private static Optional<PaperRow.Amounts> sums(RowView row) {

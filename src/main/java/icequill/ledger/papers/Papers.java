@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.result.RowView;
 
@@ -89,7 +90,7 @@ public final class Papers {
         return ids.isEmpty()
                 ? List.of()
                 : handle.createQuery(COLUMNS + "WHERE p.id IN (<ids>) ORDER BY p.id DESC").bindList("ids", ids)
-                        .map(Papers::paper).list();
+                        .map(row -> paper(handle, row)).list();
     }
 
     /** The papers that have a position in their series, in the order of issue. */
@@ -107,17 +108,24 @@ public final class Papers {
 
     /** What was issued for a visit, in the order of issue. */
     public List<IssuedPaper> ofVisit(String visit) {
-        return by("p.visit_id", visit);
+        return handle.createQuery(COLUMNS + "WHERE p.visit_id = :visit OR p.number IN"
+                + " (SELECT number FROM paper_further_visit WHERE visit_id = :visit) ORDER BY p.id")
+                .bind("visit", visit)
+                .map(row -> paper(handle, row)).list();
     }
 
     /** The same for many visits; those that nothing was issued for are not among them. */
     public Map<String, List<IssuedPaper>> ofVisits(List<String> visits) {
         Map<String, List<IssuedPaper>> papers = new HashMap<>();
         for (int from = 0; from < visits.size(); from += FETCHED) {
-            handle.createQuery(COLUMNS + "WHERE p.visit_id IN (<visits>) ORDER BY p.id")
-                    .bindList("visits", visits.subList(from, Math.min(visits.size(), from + FETCHED)))
-                    .map(Papers::paper).forEach(paper -> paper.origin().visit().ifPresent(
-                            visit -> papers.computeIfAbsent(visit, none -> new ArrayList<>()).add(paper)));
+            List<String> some = visits.subList(from, Math.min(visits.size(), from + FETCHED));
+            handle.createQuery(COLUMNS + "WHERE p.visit_id IN (<visits>) OR p.number IN"
+                    + " (SELECT number FROM paper_further_visit WHERE visit_id IN (<visits>)) ORDER BY p.id")
+                    .bindList("visits", some).map(row -> paper(handle, row)).forEach(paper -> Stream
+                            .concat(paper.origin().visit().stream(),
+                                    paper.origin().further().stream().map(Origin.At::visit))
+                            .filter(some::contains)
+                            .forEach(visit -> papers.computeIfAbsent(visit, none -> new ArrayList<>()).add(paper)));
         }
         return papers;
     }
@@ -126,7 +134,7 @@ public final class Papers {
     public List<IssuedPaper> ofCustomer(String customer) {
         return handle.createQuery(COLUMNS + "WHERE p.customer_id = :id OR p.customer_id IN"
                 + " (SELECT customer_id FROM customer_merged WHERE into_id = :id) ORDER BY p.id").bind("id", customer)
-                .map(Papers::paper).list();
+                .map(row -> paper(handle, row)).list();
     }
 
     /** What was issued under an agreement, in the order of issue. */
@@ -150,24 +158,27 @@ public final class Papers {
 
     /** All of them, in the order of issue, one after the other. */
     public void each(Consumer<IssuedPaper> reader) {
-        handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(Papers::paper).forEach(reader);
+        handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(row -> paper(handle, row))
+                .forEach(reader);
     }
 
     static Optional<IssuedPaper> byNumber(Handle handle, String number) {
-        return handle.createQuery(COLUMNS + "WHERE p.number = :number").bind("number", number).map(Papers::paper)
+        return handle.createQuery(COLUMNS + "WHERE p.number = :number").bind("number", number)
+                .map(row -> paper(handle, row))
                 .findOne();
     }
 
     private List<IssuedPaper> by(String column, String value) {
         return handle.createQuery(COLUMNS + "WHERE " + column + " = :value ORDER BY p.id").bind("value", value)
-                .map(Papers::paper).list();
+                .map(row -> paper(handle, row)).list();
     }
 
-    private static IssuedPaper paper(RowView row) {
+    private static IssuedPaper paper(Handle handle, RowView row) {
         Series series = Series.stored(Column.text(row, "kind"), Column.text(row, "office"), Column.text(row, "year"));
-        Origin origin = new Origin(Column.mayBe(row, "customer_id"), Column.mayBe(row, "site_id"),
-                Column.mayBe(row, "visit_id"),
-                Column.mayBe(row, "agreement"), Column.mayBe(row, "corrects"), Column.mayBe(row, "replaces"));
+        Origin first = PaperRows.origin(row);
+        Origin origin = series.kind() == PaperKind.INVOICE && first.visit().isPresent()
+                ? first.with(PaperRows.further(handle, Column.text(row, "number")))
+                : first;
         return new IssuedPaper(Column.text(row, "number"), series, Column.whole(row, "position"),
                 Column.day("dated", Column.text(row, "dated")), Column.day(row, "due"), Column.moment(row, "issued_at"),
                 origin,

@@ -15,13 +15,16 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 17;
+    public static final int NEWEST = 19;
 
     /** The first that holds versions of the rates. */
     public static final int WITH_RATES = 11;
 
     /** The first that has room for files of papers. */
     public static final int WITH_PDFS = 16;
+
+    /** The first whose papers may bill several visits. */
+    public static final int WITH_PAPER_VISITS = 18;
 
     /** Where Flyway writes which migrations were run. */
     public static final String HISTORY = "flyway_schema_history";

@@ -110,6 +110,7 @@ public enum Subject {
                 Part.one("merged", "customer_merged", "customer_id"));
         case SITE -> List.of(Part.one("merged", "site_merged", "site_id"));
         case VISIT -> List.of(Part.one("withdrawn", "visit_withdrawn", "visit_id"));
+        case PAPER -> List.of(Part.list("visits", "paper_further_visit", "number", "position"));
         case PAYMENT -> List.of(Part.list("shares", "payment_share", "payment_id", "position"),
                 Part.one("withdrawn", "payment_withdrawn", "payment_id"));
         case RATES -> List.of(Part.list("adopted", "rates_adopted", "version_id", "number"));

@@ -1,6 +1,7 @@
 package icequill.office.billing;
 
 import icequill.document.Bill;
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
@@ -80,6 +81,11 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
         case Invoice old -> new Invoice(Optional.of(number), date, due, old.shop(), old.language(), old.size(), billTo,
                 vendorNumber, attended(old.attended()), old.machines(), old.lines(), old.totals(),
                 remarks(old.remarks()));
+        case CombinedInvoice old -> new CombinedInvoice(Optional.of(number), date, due, old.shop(), old.language(),
+                old.size(), billTo, vendorNumber,
+                old.parts().stream().map(part -> new CombinedInvoice.Part(attended(part.attended()), part.machines(),
+                        part.lines())).toList(),
+                old.totals(), remarks(old.remarks()));
         case InstallmentInvoice old -> new InstallmentInvoice(Optional.of(number), date, due, old.shop(),
                 old.language(), old.size(), billTo, vendorNumber, old.agreement(), old.plan(), old.payment(),
                 old.payments(), served(old.served()), old.lines(), old.totals(), remarks(old.remarks()));

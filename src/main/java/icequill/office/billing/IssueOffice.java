@@ -17,6 +17,7 @@ import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.office.writing.PaperIssuer;
 import icequill.office.writing.RepairQuoting;
+import icequill.papers.CombinedInvoiceAssembly;
 import icequill.papers.InstallmentAssembly;
 import icequill.papers.InvoiceAssembly;
 import icequill.party.Site;
@@ -39,6 +40,8 @@ import icequill.visits.VisitContext;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -121,6 +124,55 @@ public final class IssueOffice {
                 .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
                         .map(draft -> new PendingWrite<>(book, open -> forms.unchanged(open,
                                 () -> unchanged(open, entry).then(same -> issue(open, hand, entry, wish)))))));
+    }
+
+    /** Issues one invoice for several recorded visits of a customer; all of them are billed, or none. */
+    public Checked<BookedPaper> together(List<String> visits, IssueOptions wish) {
+        if (Set.copyOf(visits).size() < visits.size() || visits.size() < 2) {
+            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "to bill together: " + String.join(", ", visits), "two visits or more, each once"));
+        }
+        BookForms forms = new BookForms(book);
+        Problems problems = new Problems();
+        List<VisitEntry> entries = new ArrayList<>();
+        List<VisitContext> hands = new ArrayList<>();
+        for (String id : visits) {
+            problems.take(book.read(open -> visit(open, id))).ifPresent(entry -> problems.take(
+                    new VisitLoader(forms.shop()).of(BookForms.form(entry)).then(VisitContext::withinLimit))
+                    .ifPresent(hand -> {
+                        entries.add(entry);
+                        hands.add(hand);
+                    }));
+        }
+        return problems.or(() -> hands).then(sound -> CombinedInvoiceAssembly.of(sound, wish.numbered("0")))
+                .then(draft -> wish.booking().of(new PendingWrite<>(book, open -> forms.unchanged(open,
+                        () -> together(open, entries, hands, wish)))));
+    }
+
+    private Checked<BookedPaper> together(Transaction open, List<VisitEntry> entries, List<VisitContext> hands,
+            IssueOptions wish) {
+        Problems problems = new Problems();
+        List<SiteEntry> sites = new ArrayList<>();
+        List<VisitEntry> ordered = entries.stream().sorted(Comparator.comparing(VisitEntry::began)).toList();
+        for (VisitEntry entry : ordered) {
+            problems.take(unchanged(open, entry).then(same -> unlessBilled(open, entry)));
+            problems.addAll(dates.stillToCome(entry.id(), entry.ended()).list());
+            problems.take(open.entries().siteNow(entry.site())).ifPresent(sites::add);
+        }
+        List<String> customers = sites.stream().map(SiteEntry::customer).distinct().toList();
+        if (customers.size() > 1) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "they are visits of several customers: " + String.join(", ", customers), "visits of one");
+        }
+        List<Origin.At> further = new ArrayList<>();
+        for (int i = 1; i < sites.size(); i++) {
+            further.add(new Origin.At(ordered.get(i).id(), sites.get(i).id()));
+        }
+        return problems.or(() -> Origin.ofVisit(customers.getFirst(), sites.getFirst().id(), ordered.getFirst().id())
+                .with(further)).then(origin -> issue(open, PaperKind.INVOICE, wish, origin,
+                        number -> CombinedInvoiceAssembly.of(hands, wish.numbered(number))))
+                .map(paper -> BookedPaper.of(paper, open)
+                        .with(hands.stream().flatMap(hand -> hand.notices().stream()).toList()));
     }
 
     /** A colleague may have recorded it anew. */

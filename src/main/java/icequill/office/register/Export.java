@@ -20,6 +20,7 @@ import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Origin;
 import icequill.money.Amounts;
 import icequill.problem.Checked;
 import icequill.problem.Problems;
@@ -142,8 +143,13 @@ public record Export(Reading book, LongConsumer progress) {
                 priced.map(found -> amount(found, found.totals().tax())).orElse(""),
                 priced.map(found -> amount(found, found.totals().gross())).orElse(""),
                 paper.origin().corrects().orElse(""), paper.origin().replaces().orElse(""),
-                paper.origin().visit().orElse(""), paper.origin().agreement().orElse(""), paper.ratesVersion(),
+                visits(paper), paper.origin().agreement().orElse(""), paper.ratesVersion(),
                 paper.pdfHash());
+    }
+
+    private static String visits(IssuedPaper paper) {
+        return Stream.concat(paper.origin().visit().stream(), paper.origin().further().stream().map(Origin.At::visit))
+                .collect(Collectors.joining(" "));
     }
 
     private static String amount(PricedPaper paper, MonetaryAmount amount) {

@@ -3,6 +3,7 @@ package icequill.office.writing;
 import icequill.document.Attachment;
 import icequill.document.Attachment.Relation;
 import icequill.document.Bill;
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
@@ -67,6 +68,7 @@ final class PaperAttachments {
     private static String name(PricedPaper paper) {
         return switch (paper) {
         case Invoice invoice -> "invoice.xml";
+        case CombinedInvoice invoice -> "invoice.xml";
         case InstallmentInvoice invoice -> "invoice.xml";
         case CreditNote credit -> "credit-note.xml";
         case Offer offer -> "quotation.xml";

@@ -1,6 +1,7 @@
 package icequill.office.writing;
 
 import icequill.document.Bill;
+import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
@@ -23,6 +24,7 @@ import icequill.tax.TaxRate;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -46,10 +48,17 @@ public final class PaperFacts {
         ServicePeriod served = paper.served();
         Totals totals = paper.totals();
         String store = store(served.site(), served.storeNumber());
-        return new SearchKeys(who(paper.billTo(), customer, store), store,
-                address(served.address()),
+        return new SearchKeys(who(paper.billTo(), customer, store), store, where(paper),
                 served.purchaseOrder(), serials(paper), amounts(totals),
                 Stream.of(paper.date(), served.from(), served.until()).distinct().toList());
+    }
+
+    /** Of several sites, all. */
+    private static String where(PricedPaper paper) {
+        return paper instanceof CombinedInvoice combined
+                ? combined.parts().stream().map(part -> address(part.attended().address())).distinct()
+                        .collect(Collectors.joining("; "))
+                : address(paper.served().address());
     }
 
     /** Those of a quote with choices. */
@@ -100,6 +109,7 @@ public final class PaperFacts {
         return switch (paper) {
         case Invoice invoice -> serials(invoice.machines().stream().map(MachineReport::machine));
         case RepairQuote quote -> serials(Stream.of(quote.machine()));
+        case CombinedInvoice invoice -> serials(invoice.machines().map(MachineReport::machine));
         case InstallmentInvoice payment -> List.of();
         case CreditNote credit -> List.of();
         };

@@ -1,0 +1,126 @@
+package icequill.papers;
+
+import icequill.document.CombinedInvoice;
+import icequill.document.CombinedInvoice.Part;
+import icequill.document.Totals;
+import icequill.explain.Explanation;
+import icequill.explain.Fact;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.party.Shop;
+import icequill.pricer.SharedDiscount;
+import icequill.problem.Checked;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.request.PaperOptions;
+import icequill.tax.TaxPlace;
+import icequill.tax.TaxTotal;
+import icequill.tax.TaxTotals;
+import icequill.tax.Taxable;
+import icequill.tax.TaxedVisit;
+import icequill.visits.ChargeSheet;
+import icequill.visits.VisitContext;
+import icequill.visits.VisitReport;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/**
+ * Puts one invoice together from several priced and taxed visits. Nets are the sum of the visits'; tax by invoice is figured once for each
+ * rate of a place on the sum of the bases, tax by item line by line as ever.
+ *
+ * @param visits in the order in which they began
+ */
+public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) {
+
+    public CombinedInvoiceAssembly {
+        visits = List.copyOf(visits);
+    }
+
+    /** The invoice of visits, two or more, or all that keeps them from being billed together. */
+    public static Checked<CombinedInvoice> of(List<VisitContext> all, PaperOptions options) {
+        List<VisitContext> visits = all.stream().sorted(Comparator.comparing(hand -> hand.visit().began())).toList();
+        Problems problems = new Problems();
+        visits.forEach(hand -> problems.take(InvoiceAssembly.dated(hand, options)));
+        List<BillTo> payers = visits.stream()
+                .flatMap(hand -> problems.take(hand.site().billTo(options.date())).stream())
+                .toList();
+        same(visits, hand -> payers.get(visits.indexOf(hand)), "have other payers", problems, payers.size());
+        same(visits, hand -> hand.site().customer().vendorNumber(), "have other vendor numbers", problems, 0);
+        same(visits, hand -> hand.visit().order().purchaseOrder(), "are under other purchase orders", problems, 0);
+        same(visits, hand -> hand.site().customer().paymentDays(), "have other terms of payment", problems, 0);
+        same(visits, hand -> hand.taxed().place().regime(), "have another kind of tax", problems, 0);
+        same(visits, hand -> hand.taxed().priced().discount().map(SharedDiscount::text), "have another discount",
+                problems, 0);
+        return problems.or(() -> new CombinedInvoiceAssembly(visits, payers.getFirst())
+                .invoice(options, visits.getFirst().language(options.language())));
+    }
+
+    /** @param known how many there is a value of; 0 for all */
+    private static void same(List<VisitContext> visits, Function<VisitContext, Object> what, String differ,
+            Problems problems, int known) {
+        if (known > 0 && known < visits.size()) {
+            return;
+        }
+        VisitContext first = visits.getFirst();
+        visits.stream().filter(hand -> !what.apply(hand).equals(what.apply(first))).findFirst()
+                .ifPresent(other -> problems.add(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "visits \"" + first.visit().id() + "\" and \"" + other.visit().id() + "\" " + differ,
+                        "an invoice for each")));
+    }
+
+    private CombinedInvoice invoice(PaperOptions options, Language language) {
+        VisitContext first = visits.getFirst();
+        Shop shop = first.shop();
+        LocalDate date = options.date();
+        int days = first.site().customer().paymentDays().orElse(shop.paymentDays());
+        return new CombinedInvoice(options.number(), date, date.plusDays(days), shop, language, shop.paper(), billTo,
+                first.site().customer().vendorNumber(), visits.stream().map(hand -> part(hand, language)).toList(),
+                totals(first), remarks());
+    }
+
+    private static Part part(VisitContext hand, Language language) {
+        VisitReport report = new VisitReport(hand.site(), hand.visit(), hand.rates(), language);
+        return new Part(report.attended(), report.machines(), new ChargeSheet(hand.site(), hand.taxed()).lines());
+    }
+
+    private Totals totals(VisitContext first) {
+        CurrencyUnit currency = first.taxed().priced().currency();
+        TaxPlace place = first.taxed().place();
+        List<Totals> each = visits.stream().map(hand -> new ChargeSheet(hand.site(), hand.taxed()).totals()).toList();
+        MonetaryAmount net = Amounts.sum(each.stream().map(Totals::net).toList(), currency);
+        List<TaxTotal> taxes = TaxTotals.of(visits.stream().map(VisitContext::taxed)
+                .flatMap(CombinedInvoiceAssembly::taxables).toList(), place.basis(first.shop().taxBasis()), currency);
+        MonetaryAmount tax = Amounts.sum(taxes.stream().map(TaxTotal::tax).toList(), currency);
+        return new Totals(Amounts.sum(each.stream().map(Totals::lines).toList(), currency),
+                each.stream().flatMap(totals -> totals.discount().stream()).reduce(this::together), net, place, taxes,
+                tax, net.add(tax));
+    }
+
+    private static Stream<Taxable> taxables(TaxedVisit taxed) {
+        return taxed.lines().stream().flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream());
+    }
+
+    private Totals.Discount together(Totals.Discount one, Totals.Discount other) {
+        return new Totals.Discount(one.text(), one.amount().add(other.amount()),
+                Explanation.of(Figure.price(one.amount(), "").plus(Figure.price(other.amount(), ""))));
+    }
+
+    /** What is said of a visit's limit names the visit. */
+    private List<Phrase> remarks() {
+        Stream<Phrase> taxes = visits.stream().flatMap(hand -> hand.taxed().remarks().stream()).distinct();
+        Stream<Phrase> limits = visits.stream().flatMap(hand -> hand.visit().order().limit()
+                .map(limit -> Phrase.of("remark.limit-of", new Fact.Text(hand.visit().id()), new Fact.Amount(limit)))
+                .stream());
+        return Stream.concat(taxes, limits).toList();
+    }
+}

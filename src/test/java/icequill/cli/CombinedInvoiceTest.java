@@ -1,0 +1,197 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import tools.jackson.databind.JsonNode;
+
+/** Several visits of a customer, at several sites, on one invoice. */
+class CombinedInvoiceTest {
+
+    private static final String[] LANE = {"--street", "4 Mill Lane", "--city", "Alderton", "--region", "NY",
+            "--postal-code", "10999", "--country", "US"};
+    private static final String NUMBER = "INV-2026-00001";
+
+    @TempDir
+    Path folder;
+
+    /** A bakery with two sites, in Alder County (8.875 %) and in Palma County (7 %, labor only with parts). */
+    private BookShop shop(Database database, String name) throws IOException {
+        BookShop shop = BookShop.in(folder.resolve(name), database);
+        shop.json(with(LANE, "customer", "add", "mill", "--name", "Mill Bakeries", "--payment-days", "30"));
+        site(shop, "lane", "alder-county", "0412");
+        site(shop, "quay", "palma-county", "0388");
+        shop.json("import", visit(shop, "may", "lane", "2026-05-13", ""), visit(shop, "june", "lane", "2026-06-10", ""),
+                visit(shop, "july", "quay", "2026-07-08", "lines: [{material: water-inlet-valve, amount: 1}]\n"));
+        return shop;
+    }
+
+    private static void site(BookShop shop, String id, String place, String store) {
+        shop.json(with(LANE, "site", "add", id, "--customer", "mill", "--name", "Mill " + id, "--kind", "bakery",
+                "--miles", "3", "--tax-place", place, "--store-number", store));
+        shop.json("machine", "add", id, "cuber", "--model", "Cuber 300", "--where", "back", "--make", "batch", "--form",
+                "head", "--cooling", "air", "--harvest-rate", "300", "--connection", "hard-wired", "--serial",
+                "S-" + store);
+    }
+
+    /** Ten minutes, which are 52.00 and 98.00. */
+    private static String visit(BookShop shop, String id, String site, String day, String more) throws IOException {
+        return shop.write("own/" + id + ".yaml", """
+                format: 1
+                form: visit
+                id: %s
+                site: %s
+                people:
+                  - {name: Rosa, grade: lead, arrived: %sT10:00, left: %sT10:10, on: cleaning}
+                machines:
+                  - {machine: cuber, complaint: Too warm., cause: Dust., correction: Brushed the condenser.}
+                %s""".formatted(id, site, day, day, more)).toString();
+    }
+
+    /**
+     * 150.00 and 150.00 at 8.875 % are 26.625, so 26.63 and not twice 13.31; 150.00 and 125.50 at 7 % are 19.285, so 19.29. In all
+     * 575.50 + 45.92.
+     */
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void twoPlaces_taxedOncePerRate_toTheCent(Database database) throws IOException {
+        BookShop shop = shop(database, "shop");
+
+        JsonNode issued = shop.json("issue", "july", "may", "june", "--together", "--date", "2026-07-10")
+                .path("papers").get(0);
+        JsonNode shown = shop.json("show", NUMBER);
+
+        assertThat(issued.path("gross").asString()).isEqualTo("621.42");
+        assertThat(shown.path("amounts").path("net").asString()).isEqualTo("575.50");
+        assertThat(shown.path("amounts").path("taxes")).extracting(tax -> tax.path("base").asString() + " "
+                + tax.path("amount").asString()).containsExactly("300.00 26.63", "275.50 19.29");
+        assertThat(shown.path("visit").asString()).isEqualTo("may june july");
+        assertThat(texts(shop.json("find", "0388").path("papers"))).containsExactly(NUMBER);
+        assertThat(texts(shop.json("find", "S-0412").path("papers"))).containsExactly(NUMBER);
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+
+        // Each of them is billed, and changes no more.
+        for (String visit : List.of("may", "june", "july")) {
+            assertThat(shop.run("issue", visit).err()).contains("was billed as " + NUMBER);
+        }
+        assertThat(shop.json("issue", "--all", "--dry-run").path("wouldIssue")).isEmpty();
+        assertThat(shop.problems("import", visit(shop, "july", "quay", "2026-07-08", "")).getFirst())
+                .contains("was billed as " + NUMBER);
+    }
+
+    @Test
+    void paper_tellsVisitByVisit_andAddsUp() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        shop.json("issue", "may", "july", "--together", "--date", "2026-07-10");
+
+        shop.json("reprint", NUMBER, "--html", "--xml");
+        String html = Files.readString(shop.folder().resolve("papers/" + NUMBER + ".html"));
+        String xml = Files.readString(shop.folder().resolve("papers/" + NUMBER + ".xml"));
+
+        assertThat(html).contains("Visit of May 13, 2026: Mill lane, 0412", "Visit of July 8, 2026: Mill quay, 0388",
+                "This visit together, before tax (USD)</th><td class=\"amount\">150.00</td>",
+                "This visit together, before tax (USD)</th><td class=\"amount\">275.50</td>",
+                "May 13, 2026; July 8, 2026",
+                "<td class=\"line-number\">5</td>").doesNotContain("<td class=\"line-number\">6</td>");
+        assertThat(xml).contains("458.10").doesNotContain("DeliveryLocation");
+    }
+
+    /** A line of the second visit is given back, at its own place's rate: 125.50 and 8.79 (7 % of 125.50 is 8.785). */
+    @ParameterizedTest
+    @EnumSource(Database.class)
+    void credit_byLine_andReissue(Database database) throws IOException {
+        BookShop shop = shop(database, "shop");
+        shop.json("issue", "may", "july", "--together", "--date", "2026-07-10");
+
+        JsonNode credit = shop.json("credit", NUMBER, "--lines", "5", "--reason", "No valve.", "--date", "2026-07-11")
+                .path("papers").get(0);
+
+        assertThat(credit.path("gross").asString()).isEqualTo("-134.29");
+        shop.json("credit", NUMBER, "--reason", "All of it.", "--date", "2026-07-12");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+        assertThat(texts(shop.json("issue", "july", "may", "--together", "--date", "2026-07-13").path("papers")))
+                .containsExactly("INV-2026-00002");
+
+        JsonNode again = shop.json("credit", "INV-2026-00002", "--reissue", "--purchase-order", "PO-7", "--due", "keep",
+                "--reason", "Wrong order.", "--date", "2026-07-14");
+        assertThat(texts(again.path("papers"))).containsExactly("CN-2026-00003", "INV-2026-00003");
+        assertThat(shop.run("issue", "july").err()).contains("was billed as INV-2026-00003");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    /** Billed together they are one paper in a backup, and in the paper itself, for whoever makes the book anew. */
+    @Test
+    void restoredAndTakenFromPapers_eachVisitIsBilled() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        shop.json("issue", "may", "june", "july", "--together", "--date", "2026-07-10");
+        Path backup = folder.resolve("book.backup");
+        shop.json("backup", backup.toString());
+        BookShop restored = BookShop.empty(folder.resolve("restored"), Database.POSTGRESQL);
+        restored.json("restore", backup.toString());
+        BookShop anew = BookShop.empty(folder.resolve("anew"), Database.SQLITE);
+        copy(shop.folder().resolve("papers/issued"), anew.folder().resolve("papers/issued"));
+        anew.run("restore", "--from-papers");
+
+        for (BookShop other : List.of(restored, anew)) {
+            assertThat(other.json("show", NUMBER).path("visit").asString()).isEqualTo("may june july");
+            assertThat(other.json("audit").path("findings")).isEmpty();
+        }
+        assertThat(restored.run("issue", "june").err()).contains("was billed as " + NUMBER);
+        assertThat(shop.json("reprint", NUMBER).path("printedAgain").asBoolean()).isFalse();
+    }
+
+    /** Nothing of it is billed where one of them cannot be. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"may may | two visits or more, each once",
+            "may | two visits or more, each once",
+            "may late-call | have other payers", "may ordered | are under other purchase orders",
+            "may nobody | the book has no visit \"nobody\"",
+            "may june | dated 2026-06-09, but visit \"june\" ended on"})
+    void visitsThatDoNotGoTogether_billNone(String visits, String problem) throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("import", visit(shop, "ordered", "lane", "2026-05-14", "order: {purchaseOrder: PO-9}\n"));
+        List<String> line = new ArrayList<>(List.of("issue"));
+        line.addAll(List.of(visits.split(" ", -1)));
+        line.addAll(List.of("--together", "--date", "2026-06-09"));
+
+        assertThat(shop.problems(line.toArray(String[]::new))).anySatisfy(text -> assertThat(text).contains(problem));
+        assertThat(shop.json("find", "Mill").path("papers")).isEmpty();
+        assertThat(shop.json("issue", "may", "--date", "2026-06-09").path("papers").get(0).path("number").asString())
+                .isEqualTo(NUMBER);
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (var files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                Files.createDirectories(target.getParent());
+                if (!Files.isDirectory(target)) {
+                    Files.copy(file, target);
+                }
+            }
+        }
+    }
+
+    private static List<String> texts(JsonNode papers) {
+        List<String> numbers = new ArrayList<>();
+        papers.forEach(paper -> numbers.add(paper.path("number").asString()));
+        return numbers;
+    }
+
+    private static String[] with(String[] more, String... line) {
+        List<String> all = new ArrayList<>(List.of(line));
+        all.addAll(List.of(more));
+        return all.toArray(String[]::new);
+    }
+}
