@@ -50,8 +50,11 @@ public record PaperFilter(Optional<LocalDate> from, Optional<LocalDate> until, S
         sql.append(kinds.isEmpty() ? "" : " AND p.kind IN (<kinds>)");
         state.ifPresent(wanted -> sql.append(" AND ").append(wanted.sql()));
         sql.append(sites.isEmpty() ? "" : " AND p.site_id IN (<sites>)");
-        return sql.append(visits.isEmpty() ? "" : " AND (p.visit_id IN (<visits>) OR p.number IN"
-                + " (SELECT number FROM paper_further_visit WHERE visit_id IN (<visits>)))").toString();
+        return sql.append(visits.isEmpty()
+                ? ""
+                : " AND (p.visit_id IN (<visits>) OR p.number IN"
+                        + " (SELECT number FROM paper_further_visit WHERE visit_id IN (<visits>)))")
+                .toString();
     }
 
     Query bind(Query query) {

@@ -98,7 +98,8 @@ public final class Papers {
         return handle
                 .createQuery(COLUMNS + "WHERE p.position = :position AND p.id IN"
                         + " (SELECT paper_id FROM paper_word WHERE word = :word) ORDER BY p.id")
-                .bind("position", position).bind("word", String.valueOf(position)).map(Papers::paper).list();
+                .bind("position", position).bind("word", String.valueOf(position)).map(row -> paper(handle, row))
+                .list();
     }
 
     /** The credit notes of an invoice, in the order of issue. */
