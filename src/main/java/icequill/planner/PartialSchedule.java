@@ -37,7 +37,8 @@ final class PartialSchedule {
         }
     }
 
-    private PartialSchedule(StateLayout layout, LongestPaths paths, BitSet done, int[] place, int walking, @Nullable Step last) {
+    private PartialSchedule(StateLayout layout, LongestPaths paths, BitSet done, int[] place, int walking,
+            @Nullable Step last) {
         this.layout = layout;
         this.network = layout.network();
         this.paths = paths;
