@@ -19,6 +19,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.request.PaperOptions;
 import icequill.tax.TaxPlace;
+import icequill.tax.TaxPlace.Regime;
 import icequill.tax.TaxTotal;
 import icequill.tax.TaxTotals;
 import icequill.tax.Taxable;
@@ -48,7 +49,7 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
 
     /** The invoice of visits, two or more, or all that keeps them from being billed together. */
     public static Checked<CombinedInvoice> of(List<VisitContext> all, PaperOptions options) {
-        List<VisitContext> visits = all.stream().sorted(Comparator.comparing(hand -> hand.visit().began())).toList();
+        List<VisitContext> visits = placed(all).sorted(Comparator.comparing(hand -> hand.visit().began())).toList();
         Problems problems = new Problems();
         visits.forEach(hand -> problems.take(InvoiceAssembly.dated(hand, options)));
         List<BillTo> payers = visits.stream()
@@ -63,6 +64,14 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
                 problems, 0);
         return problems.or(() -> new CombinedInvoiceAssembly(visits, payers.getFirst())
                 .invoice(options, visits.getFirst().language(options.language())));
+    }
+
+    /** A sales tax goes to authorities of its place, even where those of another charge the same. */
+    private static Stream<VisitContext> placed(List<VisitContext> visits) {
+        boolean apart = visits.stream().map(hand -> hand.taxed().place().id()).distinct().count() > 1;
+        return visits.stream().map(hand -> apart && hand.taxed().place().regime() == Regime.SALES_TAX
+                ? hand.namingTaxPlace()
+                : hand);
     }
 
     /** @param known how many there is a value of; 0 for all */

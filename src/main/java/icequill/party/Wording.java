@@ -8,6 +8,11 @@ public record Wording(String english, String spanish) {
         return new Wording(text, text);
     }
 
+    /** Both, such as a place and what is there. */
+    public Wording and(Wording other) {
+        return new Wording(english + ": " + other.english, spanish + ": " + other.spanish);
+    }
+
     public String in(Language language) {
         return language.equals(Language.SPANISH) ? spanish : english;
     }

@@ -18,7 +18,12 @@ import java.util.Optional;
 public record TaxRate(String id, Category category, List<Component> components, Optional<Wording> reason) {
 
     /** Part of a rate that one authority levies. */
-    public record Component(Wording name, Percent percent, Levy levy) {}
+    public record Component(Wording name, Percent percent, Levy levy) {
+
+        Component at(TaxPlace place) {
+            return new Component(place.name().and(name), percent, levy);
+        }
+    }
 
     /** Whose a part of a rate is; electronic invoices tell the two parts of US sales taxes apart. */
     public enum Levy {
@@ -67,6 +72,12 @@ public record TaxRate(String id, Category category, List<Component> components, 
         return this.category == Category.AE
                 ? given.map(text -> Phrase.of("tax.category.ae-by", text)).orElse(category)
                 : given.map(text -> Phrase.of("tax.reason", text)).orElse(category);
+    }
+
+    /** The same under the name of its place: another than an equal rate elsewhere. */
+    TaxRate at(TaxPlace place) {
+        return new TaxRate(place.id() + "/" + id, category,
+                components.stream().map(component -> component.at(place)).toList(), reason);
     }
 
     public Percent total() {

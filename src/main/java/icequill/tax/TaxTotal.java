@@ -19,4 +19,9 @@ public record TaxTotal(TaxRate rate, MonetaryAmount base, MonetaryAmount tax, Ex
     public TaxTotal {
         components = List.copyOf(components);
     }
+
+    TaxTotal at(TaxPlace place) {
+        return new TaxTotal(rate.at(place), base, tax, how, components.stream()
+                .map(part -> new ComponentTax(part.component().at(place), part.amount(), part.how())).toList());
+    }
 }

@@ -22,6 +22,14 @@ public record TaxedVisit(PricedVisit priced, TaxPlace place, List<LineTax> lines
         remarks = List.copyOf(remarks);
     }
 
+    /** The same with its place's name in each rate, for a paper on which rates of several places stand. */
+    public TaxedVisit namingPlace() {
+        return new TaxedVisit(priced, place,
+                lines.stream().map(line -> new LineTax(line.base(), line.how(),
+                        line.rate().map(rate -> rate.at(place)), line.why())).toList(),
+                totals.stream().map(total -> total.at(place)).toList(), remarks);
+    }
+
     public MonetaryAmount tax() {
         return Amounts.sum(totals.stream().map(TaxTotal::tax).toList(), priced.currency());
     }

@@ -23,6 +23,10 @@ import java.util.stream.Stream;
  */
 public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, VisitTerms terms) {
 
+    public VisitContext namingTaxPlace() {
+        return new VisitContext(shop, site, visit, rates, taxed.namingPlace(), terms);
+    }
+
     public Contradictions contradictions(Finding finding) {
         return new Contradictions(finding, site.machine(finding.machine()).orElseThrow(), site.layout(), rates);
     }

@@ -89,6 +89,34 @@ class CombinedInvoiceTest {
                 .contains("was billed as " + NUMBER);
     }
 
+    /** Two counties that charge alike are two counties: 150.00 at 8.875 % is 13.31 in each, and not 26.63 in both. */
+    @Test
+    void twoPlaces_thatChargeAlike_areTaxedEachByItself() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        Path taxes = shop.folder().resolve("pricing/taxes.yaml");
+        String rules = Files.readString(taxes);
+        int alder = rules.indexOf("  - id: alder-county");
+        Files.writeString(taxes, rules.stripTrailing() + "\n"
+                + rules.substring(alder, rules.indexOf("\n\n", alder)).replace("alder-county", "birch-county")
+                        .replace("Alder County", "Birch County").replace("Condado de Alder", "Condado de Birch")
+                + "\n");
+        site(shop, "hill", "birch-county", "0500");
+        shop.json("import", visit(shop, "hill-visit", "hill", "2026-05-14", ""));
+
+        shop.json("issue", "may", "hill-visit", "--together", "--date", "2026-07-10");
+
+        JsonNode amounts = shop.json("show", NUMBER).path("amounts");
+        assertThat(amounts.path("taxes")).extracting(tax -> tax.path("amount").asString()).containsExactly("13.31",
+                "13.31");
+        assertThat(amounts.path("gross").asString()).isEqualTo("326.62");
+        shop.json("reprint", NUMBER, "--html");
+        assertThat(Files.readString(shop.folder().resolve("papers/" + NUMBER + ".html")))
+                .contains("Alder County (demo): county tax", "Birch County (demo): county tax");
+        assertThat(shop.json("credit", NUMBER, "--reason", "All of it.", "--date", "2026-07-12").path("papers").get(0)
+                .path("gross").asString()).isEqualTo("-326.62");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
     @Test
     void paper_tellsVisitByVisit_andAddsUp() throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");
