@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "find", mixinStandardHelpOptions = true, description = "Finds papers that the book issued, the newest first: by number, customer, store, address, purchase order, serial, amount (301.13) or date (2026-05-13), by month, kind, state, store or who called. Everything that is asked for has to fit.", footerHeading = "%nExamples:%n", footer = {
         "  icequill find pennon wharf", "  icequill find PO-7731", "  icequill find 301.13 2026-05-13",
         "  icequill find --month 2026-05 --kind invoice --state open", "  icequill find --store 0412 --caller castell",
-        "  icequill find 12                        number 12 of any kind, and whatever else is called 12"})
+        "  icequill find 12               number 12 of any series, and the like"})
 public final class FindCommand extends BookCommand {
 
     @Parameters(paramLabel = "TEXT", arity = "0..*", description = "Words to look for; of names and addresses, beginnings are enough.")
