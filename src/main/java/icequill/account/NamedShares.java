@@ -10,6 +10,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -44,19 +45,21 @@ public record NamedShares(MonetaryAmount amount, LocalDate day, Map<String, Open
     public Checked<List<Share>> of(List<Named> named, Place place) {
         Problems problems = new Problems();
         List<Share> shares = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
+        Set<Object> seen = new HashSet<>();
+        Map<String, Open> before = new HashMap<>(open);
         MonetaryAmount left = amount;
         for (Named bill : named) {
-            Open bounds = open.get(bill.number());
-            if (!seen.add(bill.number())) {
+            Open bounds = before.get(bill.number());
+            if (!seen.add(List.of(bill.number(), bill.day()))) {
                 problems.add(Code.DUPLICATE_NAME, bill.place(), bill.number() + " stands here a second time",
-                        "each bill once");
+                        "each bill once, or from another day on");
             } else if (bounds == null) {
                 problems.add(notOpen.apply(bill));
             } else {
                 MonetaryAmount part = bill.amount().orElse(smaller(bounds.amount(), left));
                 shares.add(new Share(bill.number(), counts(bill, bounds, problems), part));
                 within(bill, part, bounds, problems);
+                before.put(bill.number(), new Open(bounds.date(), bounds.amount().subtract(part)));
                 left = left.subtract(part);
             }
         }

@@ -183,7 +183,7 @@ class PaymentsTest {
                 .anySatisfy(text -> assertThat(text).contains("paid.yaml:14", "2026-0099 stands here a second time"))
                 .anySatisfy(text -> assertThat(text).contains("paid.yaml:17", "from 2026-07-01 on, before the payment"))
                 .anySatisfy(text -> assertThat(text).contains("paid on 2026-12-31, but today is 2026-12-30"))
-                .anySatisfy(text -> assertThat(text).contains("there is no customer \"penon-wharf-taproom\"",
+                .anySatisfy(text -> assertThat(text).contains("the book has no customer \"penon-wharf-taproom\"",
                         "did you mean \"pennon-wharf-taproom\"?"));
         assertThat(shop.problems("import", wrong.toString()))
                 .anySatisfy(text -> assertThat(text).contains("wrong.yaml:1", "above 0 and up to"))

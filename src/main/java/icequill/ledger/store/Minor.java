@@ -28,8 +28,9 @@ public final class Minor {
     /** For messages, whatever the currency. */
     public static String text(BigInteger minor, String currency) {
         return Monetary.isCurrencyAvailable(currency)
-                ? Amounts.of(new BigDecimal(minor, Monetary.getCurrency(currency).getDefaultFractionDigits()),
-                        Monetary.getCurrency(currency)).toString()
+                ? currency + " " + Amounts.plain(Amounts.of(
+                        new BigDecimal(minor, Monetary.getCurrency(currency).getDefaultFractionDigits()),
+                        Monetary.getCurrency(currency)))
                 : minor + " of " + currency;
     }
 }
