@@ -61,7 +61,7 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         if (inForce.isEmpty()) {
             return included().map(place -> new Problem(Code.NOT_ALLOWED, place,
                     "included, but no accepted agreement for site \"" + site.id() + "\" runs on " + visit.day(),
-                    "charged, callback or goodwill; or the agreement in agreements/, with the day it was accepted"))
+                    "charged, callback or goodwill; or an agreement of the site in the book, with the day it was accepted"))
                     .distinct().toList();
         }
         String numbers = numbers();

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
 import icequill.document.Bill;
+import icequill.document.CombinedInvoice;
 import icequill.explain.Phrase;
+import icequill.papers.CombinedInvoiceAssembly;
 import icequill.party.Language;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
@@ -13,15 +15,22 @@ import icequill.party.Site;
 import icequill.party.TaxBasis;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
+import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.rates.Rates;
 import icequill.render.words.Sentences;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import icequill.shop.ShopFolder;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
+import icequill.visits.VisitContext;
+import icequill.visits.VisitTerms;
 import icequill.work.Visit;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -83,6 +92,34 @@ class PricedBillsTest {
         }
     }
 
+    /** Every two visits to a site that may be billed together, each in a place of its own where the tax is a sales tax. */
+    @Test
+    void twoVisitsOnOneInvoice_areValidAndWorkOut() throws Exception {
+        ShopFolder shop = DemoShop.read(folder);
+        List<Path> visits = DemoShop.files(folder, "visits");
+        List<List<String>> places = List.of(List.of("alder-county", "palma-county"), List.of("hafenland", "hafenland"),
+                List.of("fir-county", "ceniza-county"));
+        List<String> billed = new ArrayList<>();
+
+        for (int i = 0; i < visits.size(); i++) {
+            for (int j = i + 1; j < visits.size(); j++) {
+                List<String> two = places.get((i + j) % places.size());
+                TaxBasis basis = TaxBasis.values()[j % TaxBasis.values().length];
+                Checked<CombinedInvoice> together = CombinedInvoiceAssembly.of(
+                        List.of(context(shop, visits.get(i), two.getFirst(), basis),
+                                context(shop, visits.get(j), two.getLast(), basis)),
+                        new PaperOptions(Optional.of("1"), LocalDate.of(2026, 12, 30), Optional.of(Language.SPANISH),
+                                Extras.NONE));
+                if (together.problems().isEmpty()) {
+                    assertRight(together.orElseThrow(), SchematronRules.UBL_INVOICE);
+                    billed.add(two + " " + basis);
+                }
+            }
+        }
+        assertThat(billed).contains("[hafenland, hafenland] INVOICE", "[alder-county, palma-county] INVOICE",
+                "[fir-county, ceniza-county] ITEM");
+    }
+
     /** 52.00 + 65.33 + 159.25 = 276.58 as the README has it, and 19 % of that, 52.5502. */
     @Test
     void aVisitWithVat_totalsAsWorkedOutByHand() throws Exception {
@@ -124,21 +161,26 @@ class PricedBillsTest {
     }
 
     private static PricedBill bill(ShopFolder folder, Path file, String placeId, TaxBasis basis) {
+        VisitContext hand = context(folder, file, placeId, basis);
+        return new PricedBill(hand.shop(), hand.site(), hand.visit(), hand.taxed());
+    }
+
+    private static VisitContext context(ShopFolder folder, Path file, String placeId, TaxBasis basis) {
         Visit visit = DemoShop.visit(folder, file).orElseThrow();
         Site site = folder.site(visit.site(), visit.place()).orElseThrow();
         Rates rates = folder.schedule().orElseThrow().asOf(visit.day()).orElseThrow();
         PricedVisit priced = Pricer.price(visit, site, rates).orElseThrow();
         TaxPlace place = folder.taxes().orElseThrow().at(visit.day(), Optional.of(placeId), Place.NOWHERE)
                 .orElseThrow();
-        Shop shop = withVatId(folder.shop().orElseThrow());
-        return new PricedBill(shop, site, visit,
-                TaxCalculator.tax(priced, place, basis, site.customer(), visit.day()));
+        return new VisitContext(withVatId(folder.shop().orElseThrow(), basis), site, visit, rates,
+                TaxCalculator.tax(priced, place, basis, site.customer(), visit.day()),
+                new VisitTerms(visit, site, List.of()));
     }
 
-    private static Shop withVatId(Shop shop) {
+    private static Shop withVatId(Shop shop, TaxBasis basis) {
         return new Shop(shop.name(), shop.address(), shop.phone(), shop.email(), shop.registrations(),
                 Optional.of("DE123456789"), shop.remittance(), shop.zone(), shop.currency(), shop.language(),
-                shop.paper(), shop.accent(), shop.logo(), shop.taxBasis(), shop.sourcing(), shop.taxPlace(),
+                shop.paper(), shop.accent(), shop.logo(), basis, shop.sourcing(), shop.taxPlace(),
                 shop.paymentDays(), SalesTaxEncoding.PLAIN);
     }
 }
