@@ -36,6 +36,11 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
         return regime == Regime.VAT ? TaxBasis.INVOICE : shops;
     }
 
+    /** A rate of this place under its name. */
+    TaxRate named(TaxRate rate) {
+        return rate.of(id, name);
+    }
+
     Rule rule(ChargeClass chargeClass) {
         return Objects.requireNonNull(rules.get(chargeClass));
     }

@@ -20,8 +20,8 @@ public record TaxRate(String id, Category category, List<Component> components, 
     /** Part of a rate that one authority levies. */
     public record Component(Wording name, Percent percent, Levy levy) {
 
-        Component at(TaxPlace place) {
-            return new Component(place.name().and(name), percent, levy);
+        Component of(Wording place) {
+            return new Component(place.and(name), percent, levy);
         }
     }
 
@@ -75,9 +75,9 @@ public record TaxRate(String id, Category category, List<Component> components, 
     }
 
     /** The same under the name of its place: another than an equal rate elsewhere. */
-    TaxRate at(TaxPlace place) {
-        return new TaxRate(place.id() + "/" + id, category,
-                components.stream().map(component -> component.at(place)).toList(), reason);
+    TaxRate of(String place, Wording name) {
+        return new TaxRate(place + "/" + id, category,
+                components.stream().map(component -> component.of(name)).toList(), reason);
     }
 
     public Percent total() {

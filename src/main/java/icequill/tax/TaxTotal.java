@@ -21,7 +21,7 @@ public record TaxTotal(TaxRate rate, MonetaryAmount base, MonetaryAmount tax, Ex
     }
 
     TaxTotal at(TaxPlace place) {
-        return new TaxTotal(rate.at(place), base, tax, how, components.stream()
-                .map(part -> new ComponentTax(part.component().at(place), part.amount(), part.how())).toList());
+        return new TaxTotal(place.named(rate), base, tax, how, components.stream()
+                .map(part -> new ComponentTax(part.component().of(place.name()), part.amount(), part.how())).toList());
     }
 }

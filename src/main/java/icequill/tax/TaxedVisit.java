@@ -26,7 +26,7 @@ public record TaxedVisit(PricedVisit priced, TaxPlace place, List<LineTax> lines
     public TaxedVisit namingPlace() {
         return new TaxedVisit(priced, place,
                 lines.stream().map(line -> new LineTax(line.base(), line.how(),
-                        line.rate().map(rate -> rate.at(place)), line.why())).toList(),
+                        line.rate().map(place::named), line.why())).toList(),
                 totals.stream().map(total -> total.at(place)).toList(), remarks);
     }
 
