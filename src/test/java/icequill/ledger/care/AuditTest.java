@@ -64,7 +64,7 @@ class AuditTest {
         assertThat(afterwards(database, "UPDATE paper_line SET net_minor = net_minor + 100 WHERE position = 1"
                 + " AND paper_id = (SELECT id FROM paper WHERE number = 'INV-2026-00003')"))
                 .contains("INV-2026-00003 was changed after it was issued: its row does not fit its seal",
-                        "INV-2026-00003: the lines together come to USD 114, not USD 113");
+                        "INV-2026-00003: the lines together come to USD 114.00, not USD 113.00");
     }
 
     @ParameterizedTest
