@@ -47,7 +47,12 @@ public final class BookForms implements FormSource {
 
     /** The folder of the book's shop, whose forms come from here. */
     public ShopFolder shop() {
-        ShopFolder shop = ShopFolder.of(book.folder(), book.ratesInUse().settings(), this, List.of());
+        return shop(book, this);
+    }
+
+    /** The folder of a book's shop, with whatever was laid over its forms. */
+    static ShopFolder shop(ShopBook book, FormSource forms) {
+        ShopFolder shop = ShopFolder.of(book.folder(), book.ratesInUse().settings(), forms, List.of());
         return book.given().isEmpty()
                 ? shop
                 : shop.with(book.given().stream().flatMap(file -> shop.forms(file).stream()).toList());

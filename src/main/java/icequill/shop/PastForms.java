@@ -27,10 +27,7 @@ public record PastForms(PastEntries then) implements FormSource {
      * @param book by the rates of then
      */
     public ShopFolder shop(ShopBook book) {
-        ShopFolder shop = ShopFolder.of(book.folder(), book.ratesInUse().settings(), this, List.of());
-        return book.given().isEmpty()
-                ? shop
-                : shop.with(book.given().stream().flatMap(file -> shop.forms(file).stream()).toList());
+        return BookForms.shop(book, this);
     }
 
     @Override
