@@ -154,6 +154,11 @@ class CombinedInvoiceTest {
                 "--reason", "Wrong order.", "--date", "2026-07-14");
         assertThat(texts(again.path("papers"))).containsExactly("CN-2026-00003", "INV-2026-00003");
         assertThat(shop.run("issue", "july").err()).contains("was billed as INV-2026-00003");
+        for (String number : List.of(NUMBER, "INV-2026-00003")) {
+            JsonNode rework = shop.json("reprint", number, "--rework");
+            assertThat(rework.path("differences").isArray()).as(rework.toString()).isTrue();
+            assertThat(rework.path("differences")).as(number + " worked out again").isEmpty();
+        }
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 

@@ -2,6 +2,7 @@ package icequill.office.care;
 
 import icequill.answer.BookedPaper;
 import icequill.answer.rates.Rework;
+import icequill.document.CombinedInvoice;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
@@ -12,15 +13,18 @@ import icequill.ledger.Reading;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.PastEntries;
 import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.Origin;
 import icequill.office.billing.StandingInvoices;
 import icequill.office.writing.PaperNumbers;
 import icequill.office.writing.RepairQuoting;
+import icequill.papers.CombinedInvoiceAssembly;
 import icequill.papers.InstallmentAssembly;
 import icequill.papers.InvoiceAssembly;
 import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
@@ -31,6 +35,7 @@ import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
+import icequill.visits.VisitContext;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -38,6 +43,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The office that works issued papers out again: by the version of the rates that they name, from what the trail says that the book held
@@ -112,6 +119,8 @@ public final class ReworkOffice {
         case Invoice invoice -> new VisitLoader(shop).of(new FormName.InBook(kept.issued().origin().visit().orElse("")))
                 .then(hand -> InvoiceAssembly.of(hand, kept.options()))
                 .map(again -> kept.against(addressed(again, invoice, kept.issued())));
+        case CombinedInvoice invoice -> together(shop, kept)
+                .map(again -> kept.against(addressed(again, invoice, kept.issued())));
         case InstallmentInvoice invoice -> payment(open, shop, kept, invoice);
         case RepairQuote quote -> nearest(kept, forms, name -> RepairQuoting
                 .of(then.folder(), forms.shop(then), name, kept.options())
@@ -134,6 +143,26 @@ public final class ReworkOffice {
                 : new Invoice(issued.number(), issued.date(), issued.due(), issued.shop(), issued.language(),
                         issued.size(), issued.billTo(), issued.vendorNumber(), issued.attended(), issued.machines(),
                         again.lines(), again.totals(), issued.remarks());
+    }
+
+    private static Checked<CombinedInvoice> together(ShopFolder shop, Kept kept) {
+        Origin origin = kept.issued().origin();
+        Problems problems = new Problems();
+        List<VisitContext> visits = Stream
+                .concat(origin.visit().stream(), origin.further().stream().map(Origin.At::visit))
+                .flatMap(id -> problems.take(new VisitLoader(shop).of(new FormName.InBook(id))).stream()).toList();
+        return problems.or(() -> visits).then(sound -> CombinedInvoiceAssembly.of(sound, kept.options()));
+    }
+
+    private static CombinedInvoice addressed(CombinedInvoice again, CombinedInvoice issued, IssuedPaper row) {
+        return row.origin().replaces().isEmpty()
+                ? again
+                : new CombinedInvoice(issued.number(), issued.date(), issued.due(), issued.shop(), issued.language(),
+                        issued.size(), issued.billTo(), issued.vendorNumber(),
+                        IntStream.range(0, again.parts().size()).mapToObj(i -> new CombinedInvoice.Part(
+                                issued.parts().get(i).attended(), issued.parts().get(i).machines(),
+                                again.parts().get(i).lines())).toList(),
+                        again.totals(), issued.remarks());
     }
 
     private static Checked<Rework> payment(Reading open, ShopFolder shop, Kept kept, InstallmentInvoice invoice) {
