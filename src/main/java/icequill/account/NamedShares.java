@@ -3,11 +3,11 @@ package icequill.account;
 import icequill.account.Payment.Share;
 import icequill.account.PaymentRequest.Named;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -42,7 +42,7 @@ public record NamedShares(MonetaryAmount amount, LocalDate day, Map<String, Open
      *
      * @param place of the payment as a whole
      */
-    public Checked<List<Share>> of(List<Named> named, Place place) {
+    public Validated<List<Share>> of(List<Named> named, Place place) {
         Problems problems = new Problems();
         List<Share> shares = new ArrayList<>();
         Set<Object> seen = new HashSet<>();

@@ -2,7 +2,7 @@ package icequill.answer;
 
 import icequill.files.disk.SafeFile;
 import icequill.files.yaml.YamlWriter;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,7 +25,7 @@ public record ExportedForms(List<Map<String, Object>> forms) {
      *
      * @param replace whether an existing file may be replaced
      */
-    public Checked<Path> write(Path file, boolean replace) {
+    public Validated<Path> write(Path file, boolean replace) {
         return SafeFile.write(file, yaml().getBytes(StandardCharsets.UTF_8), replace);
     }
 

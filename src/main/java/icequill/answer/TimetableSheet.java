@@ -8,7 +8,7 @@ import icequill.party.Language;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.render.words.Sentences;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.TimetableRequest;
@@ -45,7 +45,7 @@ public final class TimetableSheet {
     }
 
     /** The timetable of a visit, its alarms in a language. */
-    public static Checked<TimetableSheet> of(TimetableRequest planning, Language language) {
+    public static Validated<TimetableSheet> of(TimetableRequest planning, Language language) {
         return planning.timetable().map(table -> of(planning, table, language));
     }
 
@@ -57,7 +57,7 @@ public final class TimetableSheet {
     }
 
     /** Writes the alarms into a file (iCalendar), in place of an earlier one. */
-    public Checked<Path> writeAlarms(Path file) {
+    public Validated<Path> writeAlarms(Path file) {
         return SafeFile.write(file, alarms.calendar(), true);
     }
 

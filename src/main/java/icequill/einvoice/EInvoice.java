@@ -4,7 +4,7 @@ import icequill.document.Bill;
 import icequill.document.Offer;
 import icequill.explain.Phrase;
 import icequill.party.SalesTaxEncoding;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.util.function.Function;
 
 /**
@@ -22,7 +22,7 @@ public final class EInvoice {
      * @param encoding of sales tax; VAT has only one
      * @param wording says a phrase in the language of the bill
      */
-    public static Checked<byte[]> ubl(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
+    public static Validated<byte[]> ubl(Bill bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         return InvoiceContent.of(bill, encoding, wording).map(TotalsCheck::checked).map(Ubl::bytes);
     }
 
@@ -31,7 +31,7 @@ public final class EInvoice {
      *
      * @param wording says a phrase in the language of the offer
      */
-    public static Checked<byte[]> quotation(Offer offer, Function<Phrase, String> wording) {
+    public static Validated<byte[]> quotation(Offer offer, Function<Phrase, String> wording) {
         return InvoiceContent.of(offer, SalesTaxEncoding.PLAIN, wording).map(TotalsCheck::checked).map(Ubl::bytes);
     }
 
@@ -40,7 +40,7 @@ public final class EInvoice {
      *
      * @param wording says a phrase in the language of the bill
      */
-    public static Checked<byte[]> cii(Bill bill, Function<Phrase, String> wording) {
+    public static Validated<byte[]> cii(Bill bill, Function<Phrase, String> wording) {
         return InvoiceContent.of(bill, SalesTaxEncoding.EN16931, wording).map(TotalsCheck::checked).map(Cii::bytes);
     }
 }

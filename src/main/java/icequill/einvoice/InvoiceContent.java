@@ -11,7 +11,7 @@ import icequill.document.RepairQuote;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.SalesTaxEncoding;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,7 +43,7 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
     }
 
     /** The content, or what is missing for it. */
-    static Checked<InvoiceContent> of(PricedPaper bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
+    static Validated<InvoiceContent> of(PricedPaper bill, SalesTaxEncoding encoding, Function<Phrase, String> wording) {
         List<InvoiceLine> billed = bill.lines().stream().filter(line -> line.outcome().isDone()).toList();
         TaxScheme taxing = TaxScheme.of(bill, billed, encoding, wording);
         return RequiredFields.of(bill, billed, taxing).or(() -> of(bill, billed, taxing, wording));

@@ -1,10 +1,10 @@
 package icequill.einvoice;
 
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -48,11 +48,11 @@ public record StatedBill(String number, LocalDate date, MonetaryAmount total, Mo
     }
 
     /** Reads XML, which may be anything; what is missing or said twice is a problem. */
-    public static Checked<StatedBill> read(String xml) {
+    public static Validated<StatedBill> read(String xml) {
         try {
-            return Checked.sound(stated(new Texts(xml)));
+            return Validated.valid(stated(new Texts(xml)));
         } catch (XMLStreamException | RuntimeException unreadable) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.UNREADABLE, Place.NOWHERE,
                     "no electronic bill: " + unreadable.getMessage(), "one as it was issued"));
         }
     }

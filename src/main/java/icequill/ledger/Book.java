@@ -17,10 +17,10 @@ import icequill.ledger.store.Caches;
 import icequill.ledger.store.Connections;
 import icequill.ledger.store.SqlErrors;
 import icequill.ledger.store.Workroom;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -58,12 +58,12 @@ public final class Book implements AutoCloseable {
      *
      * @return the work's own result, or what was in the way: somebody else writing, a full disk, papers that the book does not know
      */
-    public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
-        return ahead.isEmpty() ? writer.write(work) : new Checked.Faulty<>(ahead);
+    public <T> Validated<T> write(Function<Transaction, Validated<T>> work) {
+        return ahead.isEmpty() ? writer.write(work) : new Validated.Invalid<>(ahead);
     }
 
     /** Looks at the book; all that the work sees is of one moment. */
-    public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
+    public <T> Validated<T> read(Function<Reading, Validated<T>> work) {
         return SqlErrors.caught(place, () -> reader.inTransaction(connections.dialect().snapshot(),
                 handle -> work.apply(new Reading(handle, files, connections.dialect()))));
     }
@@ -75,7 +75,7 @@ public final class Book implements AutoCloseable {
      * @param office whose papers lie here, where offices that share the book have folders of their own; empty where all do
      * @param progress is told how many papers were looked at, now and then
      */
-    public Checked<AuditReport> audit(PaperReader reader, Optional<String> office, LongConsumer progress) {
+    public Validated<AuditReport> audit(PaperReader reader, Optional<String> office, LongConsumer progress) {
         return SqlErrors.caught(place, () -> {
             TransactionIsolationLevel snapshot = connections.dialect().snapshot();
             AtomicReference<List<Path>> unknown = new AtomicReference<>(List.of());
@@ -84,7 +84,7 @@ public final class Book implements AutoCloseable {
                 return new Audit(handle, connections.dialect(), new FileScope(files, office), reader, progress)
                         .report();
             }).and(PapersAhead.of(this.reader, files));
-            return Checked.sound(this.reader.inTransaction(snapshot,
+            return Validated.valid(this.reader.inTransaction(snapshot,
                     later -> Audit.withUnknown(report, unknown.get(), files, later)));
         });
     }
@@ -95,8 +95,8 @@ public final class Book implements AutoCloseable {
      * @param kept files (backups, PDFs, notes with a {@link SealLine}) or such lines
      * @return what differs
      */
-    public Checked<List<Problem>> against(List<String> kept, PaperReader reader) {
-        return SqlErrors.caught(place, () -> Checked.sound(this.reader.inTransaction(connections.dialect().snapshot(),
+    public Validated<List<Problem>> against(List<String> kept, PaperReader reader) {
+        return SqlErrors.caught(place, () -> Validated.valid(this.reader.inTransaction(connections.dialect().snapshot(),
                 handle -> new Against(handle, reader).findings(kept))));
     }
 
@@ -108,7 +108,8 @@ public final class Book implements AutoCloseable {
      * @param office whose papers lie here, as for {@link #audit}
      * @param progress is told how many papers were written, now and then
      */
-    public Checked<BackupReport> backup(Path file, PaperReader reader, Optional<String> office, LongConsumer progress) {
+    public Validated<BackupReport> backup(Path file, PaperReader reader, Optional<String> office,
+            LongConsumer progress) {
         return SqlErrors.caught(place,
                 () -> new Backup(this.reader, connections.dialect(), new FileScope(files, office),
                         reader, writer.clock()).write(file, progress));
@@ -119,10 +120,10 @@ public final class Book implements AutoCloseable {
      *
      * @return the book's audit after it, with what could not be taken as findings before
      */
-    public Checked<AuditReport> takeFromPapers(PaperReader reader, Optional<String> office, LongConsumer progress) {
+    public Validated<AuditReport> takeFromPapers(PaperReader reader, Optional<String> office, LongConsumer progress) {
         return writer.write(transaction -> {
             try {
-                return Checked.sound(transaction.fromPapers(reader).run());
+                return Validated.valid(transaction.fromPapers(reader).run());
             } catch (IOException unreadable) {
                 throw new UncheckedIOException(unreadable);
             }
@@ -130,10 +131,10 @@ public final class Book implements AutoCloseable {
     }
 
     /** Tries whether a backup can be restored: makes a book of it in a cache that has room for it, and removes that. */
-    public static Checked<AuditReport> verify(Path file, PaperReader reader, LongConsumer progress) {
+    public static Validated<AuditReport> verify(Path file, PaperReader reader, LongConsumer progress) {
         Problems unsuitable = new Problems();
         for (Path cache : Caches.of(file.toAbsolutePath())) {
-            Checked<AuditReport> tried = SqlErrors.caught(BookPlace.inShop(cache), () -> {
+            Validated<AuditReport> tried = SqlErrors.caught(BookPlace.inShop(cache), () -> {
                 try (Workroom room = Workroom.in(cache)) {
                     return restore(file, BookPlace.inShop(room.folder()), reader, progress);
                 }
@@ -143,7 +144,7 @@ public final class Book implements AutoCloseable {
             }
             unsuitable.addAll(tried.problems());
         }
-        return new Checked.Faulty<>(unsuitable.list());
+        return new Validated.Invalid<>(unsuitable.list());
     }
 
     /**
@@ -152,7 +153,7 @@ public final class Book implements AutoCloseable {
      * @param target where there must be no book yet
      * @param reader of the papers' data
      */
-    public static Checked<AuditReport> restore(Path file, BookPlace target, PaperReader reader,
+    public static Validated<AuditReport> restore(Path file, BookPlace target, PaperReader reader,
             LongConsumer progress) {
         return SqlErrors.caught(target, () -> new Restore(target, reader, progress).from(file));
     }

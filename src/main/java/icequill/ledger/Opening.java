@@ -14,10 +14,10 @@ import icequill.ledger.store.PlaceCheck;
 import icequill.ledger.store.Schema;
 import icequill.ledger.store.SqlErrors;
 import icequill.ledger.trail.Trail;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.nio.file.Files;
@@ -33,7 +33,7 @@ public final class Opening {
     }
 
     /** Opens the book at a place, and makes it when there is none; finishes what a stop left undone. Waits ten seconds for others. */
-    public static Checked<Book> open(BookPlace place, Clock clock, Author author) {
+    public static Validated<Book> open(BookPlace place, Clock clock, Author author) {
         return open(place, clock, author, LockWait.USUAL);
     }
 
@@ -42,25 +42,25 @@ public final class Opening {
      *
      * @param patience with others who write in it
      */
-    public static Checked<Book> open(BookPlace place, Clock clock, Author author, LockWait patience) {
+    public static Validated<Book> open(BookPlace place, Clock clock, Author author, LockWait patience) {
         return open(place, BookContext.usual(clock, patience, author));
     }
 
     /** The same, though papers may lie there already and a new book begin beside them. */
-    public static Checked<Book> despitePapers(BookPlace place, Clock clock, Author author) {
+    public static Validated<Book> despitePapers(BookPlace place, Clock clock, Author author) {
         return open(place, BookContext.usual(clock, LockWait.USUAL, author), true);
     }
 
-    static Checked<Book> open(BookPlace place, BookContext surroundings) {
+    static Validated<Book> open(BookPlace place, BookContext surroundings) {
         return open(place, surroundings, false);
     }
 
     /** @param despitePapers whether a book may begin where there are papers already */
-    private static Checked<Book> open(BookPlace place, BookContext surroundings, boolean despitePapers) {
+    private static Validated<Book> open(BookPlace place, BookContext surroundings, boolean despitePapers) {
         return SqlErrors.caught(place, () -> {
             if (place instanceof BookPlace.InFile(Path database, Path papers) && isReadOnly(database)) {
                 if (!Connections.isWhole(database) && Files.notExists(beside(database, "-shm"))) {
-                    return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+                    return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
                             "the newest entries stand in " + beside(database, "-wal") + " still, and the folder may not"
                                     + " be written to, which it takes to read them",
                             "a copy of the shop that may be written to"));
@@ -71,17 +71,17 @@ public final class Opening {
             Optional<BookLock> lock = Optional.empty();
             Optional<Problem> unsuitable = PlaceCheck.unsuitable(place);
             if (unsuitable.isPresent()) {
-                return Checked.faulty(unsuitable.get());
+                return Validated.invalid(unsuitable.get());
             }
             if (place instanceof BookPlace.InFile(Path database, Path papers)) {
                 BookLock own = BookLock.of(database, surroundings.patience());
                 lock = Optional.of(own);
-                Checked<Boolean> begun = Files.exists(database)
-                        ? Checked.sound(true)
+                Validated<Boolean> begun = Files.exists(database)
+                        ? Validated.valid(true)
                         : begun(place, own, database, despitePapers);
-                if (begun instanceof Checked.Faulty<Boolean> faulty) {
+                if (begun instanceof Validated.Invalid<Boolean> invalid) {
                     own.close();
-                    return new Checked.Faulty<>(faulty.problems());
+                    return new Validated.Invalid<>(invalid.problems());
                 }
             }
             return opened(place, Connections.to(place), lock, surroundings, despitePapers);
@@ -89,22 +89,22 @@ public final class Opening {
     }
 
     /** Makes the database with the lock held, since a restore may be putting one there. */
-    private static Checked<Boolean> begun(BookPlace place, BookLock lock, Path database, boolean despitePapers)
+    private static Validated<Boolean> begun(BookPlace place, BookLock lock, Path database, boolean despitePapers)
             throws IOException {
         return switch (lock.take()) {
-        case Checked.Sound<FileLock>(FileLock held) -> {
+        case Validated.Valid<FileLock>(FileLock held) -> {
             try (held) {
                 // Connecting would make a new file.
                 if (!despitePapers && !Files.exists(database) && !Folder.isEmpty(place.papers())) {
-                    yield Checked.faulty(gone(place));
+                    yield Validated.invalid(gone(place));
                 }
                 try (Connections connections = Connections.to(place)) {
                     Schema.migrate(connections, Schema.NEWEST);
                 }
-                yield Checked.sound(true);
+                yield Validated.valid(true);
             }
         }
-        case Checked.Faulty<FileLock> inUse -> new Checked.Faulty<>(inUse.problems());
+        case Validated.Invalid<FileLock> inUse -> new Validated.Invalid<>(inUse.problems());
         };
     }
 
@@ -118,29 +118,29 @@ public final class Opening {
     }
 
     /** A copy that may not be written to is looked at as it is; what a stop left undone stays so. */
-    private static Checked<Book> looked(BookPlace place, Connections connections, BookContext surroundings) {
-        Checked<Book> book = SqlErrors.caught(place, () -> {
+    private static Validated<Book> looked(BookPlace place, Connections connections, BookContext surroundings) {
+        Validated<Book> book = SqlErrors.caught(place, () -> {
             int version = Schema.version(connections.reader());
             return version == Schema.NEWEST
-                    ? Checked.sound(new Book(place, connections,
+                    ? Validated.valid(new Book(place, connections,
                             new Writer(place, connections, Optional.empty(), surroundings),
                             PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))))
-                    : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+                    : Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
                             "the book was written by another version of the program, and may not be written to",
                             "a copy of the shop that may be written to"));
         });
-        if (book instanceof Checked.Faulty<Book>) {
+        if (book instanceof Validated.Invalid<Book>) {
             connections.close();
         }
         return book;
     }
 
-    private static Checked<Book> opened(BookPlace place, Connections connections, Optional<BookLock> lock,
+    private static Validated<Book> opened(BookPlace place, Connections connections, Optional<BookLock> lock,
             BookContext surroundings, boolean despitePapers) {
         Writer writer = new Writer(place, connections, lock, surroundings);
-        Checked<Book> book = SqlErrors.caught(place, () -> ready(place, connections, writer, despitePapers)
+        Validated<Book> book = SqlErrors.caught(place, () -> ready(place, connections, writer, despitePapers)
                 .map(ahead -> new Book(place, connections, writer, ahead)));
-        if (book instanceof Checked.Faulty<Book>) {
+        if (book instanceof Validated.Invalid<Book>) {
             writer.close();
             connections.close();
         }
@@ -148,23 +148,23 @@ public final class Opening {
     }
 
     /** What shows that the papers are ahead of the book; nothing of theirs is touched then. */
-    private static Checked<List<Problem>> ready(BookPlace place, Connections connections, Writer writer,
+    private static Validated<List<Problem>> ready(BookPlace place, Connections connections, Writer writer,
             boolean despitePapers)
             throws IOException {
         int version = Schema.version(connections.writer());
         if (version > Schema.NEWEST) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(place.text()),
                     "the book was written by a newer version of the program", "that version, or a later one"));
         }
         if (version == 0 && !despitePapers && !Folder.isEmpty(place.papers())) {
-            return Checked.faulty(gone(place));
+            return Validated.invalid(gone(place));
         }
         if (version > 0) {
             Files.deleteIfExists(new PaperFiles(place.papers()).restoring());
         }
-        Checked<Boolean> current = version == Schema.NEWEST ? Checked.sound(true) : writer.alone(() -> {
+        Validated<Boolean> current = version == Schema.NEWEST ? Validated.valid(true) : writer.alone(() -> {
             Schema.migrate(connections, Schema.NEWEST);
-            return Checked.sound(true);
+            return Validated.valid(true);
         });
         List<Problem> ahead = current.problems().isEmpty()
                 ? PapersAhead.of(connections.reader(), new PaperFiles(place.papers()))
@@ -173,15 +173,15 @@ public final class Opening {
             return current.map(done -> ahead);
         }
         boolean isNew = despitePapers && connections.reader().withHandle(Schema::isEmpty);
-        return current.then(done -> isNew ? Checked.sound(false) : writer.recoverIfNeeded())
+        return current.then(done -> isNew ? Validated.valid(false) : writer.recoverIfNeeded())
                 .then(done -> takenOver(connections, writer)).map(done -> ahead);
     }
 
     /** A book that is older than its trail goes into it as it stands. */
-    private static Checked<Boolean> takenOver(Connections connections, Writer writer) {
+    private static Validated<Boolean> takenOver(Connections connections, Writer writer) {
         return connections.reader().withHandle(Trail::isBehind)
                 ? writer.write(Transaction::takeOver)
-                : Checked.sound(false);
+                : Validated.valid(false);
     }
 
     private static Problem gone(BookPlace place) {

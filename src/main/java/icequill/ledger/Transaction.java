@@ -19,7 +19,7 @@ import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.trail.Trail;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.Instant;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
@@ -80,9 +80,9 @@ public final class Transaction extends Reading {
     }
 
     /** Notes in the trail all that stood in the book otherwise. */
-    Checked<Boolean> takeOver() {
+    Validated<Boolean> takeOver() {
         trail.takeOver();
-        return Checked.sound(true);
+        return Validated.valid(true);
     }
 
     /**
@@ -91,7 +91,8 @@ public final class Transaction extends Reading {
      *
      * @param print prints the paper under the number it is given
      */
-    public Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<PrintedPaper>> print) {
+    public Validated<IssuedPaper> issue(Series series, Origin origin,
+            Function<Numbered, Validated<PrintedPaper>> print) {
         return issuing.issue(series, origin, print);
     }
 }

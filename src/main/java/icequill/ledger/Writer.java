@@ -13,7 +13,7 @@ import icequill.ledger.store.Dialect;
 import icequill.ledger.store.SqlErrors;
 import icequill.ledger.store.Step;
 import icequill.ledger.trail.Trail;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.time.Clock;
@@ -55,33 +55,33 @@ final class Writer implements AutoCloseable {
         return surroundings.clock();
     }
 
-    <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+    <T> Validated<T> write(Function<Transaction, Validated<T>> work) {
         return alone(() -> committed(work));
     }
 
     /** Finishes what a stop left undone, if anything. */
-    Checked<Boolean> recoverIfNeeded() {
-        return SqlErrors.caught(place, () -> files.unfinished().isEmpty() ? Checked.sound(false) : alone(() -> {
+    Validated<Boolean> recoverIfNeeded() {
+        return SqlErrors.caught(place, () -> files.unfinished().isEmpty() ? Validated.valid(false) : alone(() -> {
             recover();
-            return Checked.sound(true);
+            return Validated.valid(true);
         }));
     }
 
     /** Runs something while nobody else writes. */
-    <T> Checked<T> alone(SqlErrors.Work<T> work) {
+    <T> Validated<T> alone(SqlErrors.Work<T> work) {
         turn.lock();
         try {
             return SqlErrors.caught(place, () -> {
                 if (lock.isEmpty()) {
                     return work.run();
                 }
-                Checked<FileLock> taken = lock.get().take();
-                if (taken instanceof Checked.Sound<FileLock>(FileLock held)) {
+                Validated<FileLock> taken = lock.get().take();
+                if (taken instanceof Validated.Valid<FileLock>(FileLock held)) {
                     try (held) {
                         return work.run();
                     }
                 }
-                return new Checked.Faulty<>(taken.problems());
+                return new Validated.Invalid<>(taken.problems());
             });
         } finally {
             turn.unlock();
@@ -93,7 +93,7 @@ final class Writer implements AutoCloseable {
         lock.ifPresent(BookLock::close);
     }
 
-    private <T> Checked<T> committed(Function<Transaction, Checked<T>> work) throws IOException {
+    private <T> Validated<T> committed(Function<Transaction, Validated<T>> work) throws IOException {
         @Nullable
         Done<T> done = null;
         try (Handle handle = database.open()) {
@@ -110,7 +110,7 @@ final class Writer implements AutoCloseable {
         } catch (CutAtCommit cut) {
             CutAtCommit.Fate fate = cut.fate(afresh, surroundings.patience());
             if (fate != CutAtCommit.Fate.STORED) {
-                return Checked.faulty(CutAtCommit.problem(fate, place));
+                return Validated.invalid(CutAtCommit.problem(fate, place));
             }
         } catch (RuntimeException | Error failed) {
             // Whether a commit that failed was done none the less, only the rows can tell.
@@ -126,14 +126,14 @@ final class Writer implements AutoCloseable {
     }
 
     /** What the work came to, and the papers that it issued. */
-    private record Done<T>(Checked<T> result, Issuing issuing) {
+    private record Done<T>(Validated<T> result, Issuing issuing) {
 
         boolean isSound() {
             return result.problems().isEmpty();
         }
 
         /** After the transaction. */
-        Checked<T> finished() {
+        Validated<T> finished() {
             if (isSound()) {
                 issuing.step(Step.COMMITTED);
                 issuing.finish();
@@ -144,7 +144,7 @@ final class Writer implements AutoCloseable {
         }
     }
 
-    private <T> Done<T> worked(Handle handle, Function<Transaction, Checked<T>> work) {
+    private <T> Done<T> worked(Handle handle, Function<Transaction, Validated<T>> work) {
         dialect.becomeWriter(handle, surroundings.patience());
         Instant now = surroundings.clock().instant();
         Trail trail = new Trail(handle, now, surroundings.author());

@@ -8,7 +8,7 @@ import icequill.office.writing.PaperWriter;
 import icequill.papers.AccountPapers;
 import icequill.papers.AccountSnapshot;
 import icequill.party.Language;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.AccountLoader;
 import icequill.shop.FormName;
@@ -39,28 +39,28 @@ public final class AccountOffice {
      *
      * @param since the first day whose movements are listed; empty for the usual one
      */
-    public Checked<WrittenPaper> statement(FormName name, PaperOptions options, Optional<LocalDate> since) {
+    public Validated<WrittenPaper> statement(FormName name, PaperOptions options, Optional<LocalDate> since) {
         return account(name, options)
                 .then(hand -> write(new AccountPapers(hand, language(hand, options)).statement(since),
                         "statement", hand, options));
     }
 
     /** Writes a reminder of what is past due on the options's date into papers/, in place of an earlier one of that date. */
-    public Checked<WrittenPaper> reminder(FormName name, PaperOptions options, Reminder.Level level) {
+    public Validated<WrittenPaper> reminder(FormName name, PaperOptions options, Reminder.Level level) {
         return account(name, options).then(hand -> new AccountPapers(hand, language(hand, options)).reminder(level)
                 .then(reminder -> write(reminder, "reminder", hand, options)));
     }
 
-    private Checked<AccountSnapshot> account(FormName name, PaperOptions options) {
+    private Validated<AccountSnapshot> account(FormName name, PaperOptions options) {
         return OwnNumber.unnumbered(options)
-                .then(sound -> new AccountLoader(book).of(name, options.date()));
+                .then(valid -> new AccountLoader(book).of(name, options.date()));
     }
 
     private static Language language(AccountSnapshot hand, PaperOptions options) {
         return options.language().or(hand::language).orElse(hand.shop().language());
     }
 
-    private Checked<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
+    private Validated<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
         String name = kind + "-" + hand.customer() + "-" + options.date();
         return desk.write(paper, name, options.extras(), true).map(files -> WrittenPaper.of(files, paper,
                 hand.billTo().name(), hand.notices()));

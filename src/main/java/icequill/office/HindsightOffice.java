@@ -12,11 +12,11 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.outlook.SideWork;
 import icequill.outlook.SiteYear;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
@@ -49,13 +49,13 @@ public final class HindsightOffice {
      *
      * @param until the day after the last
      */
-    public Checked<Hindsight> year(LocalDate until) {
+    public Validated<Hindsight> year(LocalDate until) {
         return book.read(HindsightOffice::visits).then(visits -> book
                 .together(held -> hindsight(BookForms.shop(held), visits, until)));
     }
 
     /** The visits that stand, by site and day; without those of customers who were forgotten. */
-    private static Checked<Map<String, List<VisitEntry>>> visits(Reading open) {
+    private static Validated<Map<String, List<VisitEntry>>> visits(Reading open) {
         Map<String, List<VisitEntry>> visits = new LinkedHashMap<>();
         List<String> forgotten = open.entries().customers().stream()
                 .filter(customer -> customer.forgotten().isPresent()).map(CustomerEntry::id)
@@ -63,10 +63,10 @@ public final class HindsightOffice {
         open.entries().visits().stream().filter(visit -> !forgotten.contains(visit.site()))
                 .filter(visit -> open.entries().withdrawal(visit.id()).isEmpty())
                 .forEach(visit -> visits.computeIfAbsent(visit.site(), site -> new ArrayList<>()).add(visit));
-        return Checked.sound(visits);
+        return Validated.valid(visits);
     }
 
-    private static Checked<Hindsight> hindsight(ShopFolder shop, Map<String, List<VisitEntry>> recorded,
+    private static Validated<Hindsight> hindsight(ShopFolder shop, Map<String, List<VisitEntry>> recorded,
             LocalDate until) {
         LocalDate begins = until.minusYears(1);
         Problems problems = new Problems();

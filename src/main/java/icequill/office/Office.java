@@ -15,8 +15,8 @@ import icequill.papers.InvoiceAssembly;
 import icequill.papers.RecordAssembly;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.CreditRequest;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
@@ -76,7 +76,7 @@ public final class Office {
     }
 
     /** The price of a visit. */
-    public Checked<PriceSheet> price(FormName name, Optional<Language> language) {
+    public Validated<PriceSheet> price(FormName name, Optional<Language> language) {
         return new VisitLoader(BookForms.shop(book)).of(name)
                 .map(hand -> new PriceSheet(hand, hand.language(language)));
     }
@@ -85,17 +85,17 @@ public final class Office {
      * Writes the invoice of a visit into papers/. A draft replaces an earlier draft; a numbered invoice never replaces
      * anything. A price above the customer's limit is a problem.
      */
-    public Checked<WrittenPaper> invoice(FormName name, PaperOptions options) {
+    public Validated<WrittenPaper> invoice(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> invoice(hand, options));
     }
 
     /** The same for a visit that was priced already. */
-    Checked<WrittenPaper> invoice(VisitContext hand, PaperOptions options) {
-        return OwnNumber.numbered(book, options).then(sound -> hand.withinLimit())
+    Validated<WrittenPaper> invoice(VisitContext hand, PaperOptions options) {
+        return OwnNumber.numbered(book, options).then(valid -> hand.withinLimit())
                 .then(found -> InvoiceAssembly.of(found, options).then(invoice -> write(found, invoice, options)));
     }
 
-    private Checked<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {
+    private Validated<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {
         String stem = options.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
         return desk.write(invoice, stem, options.extras(), invoice.isDraft())
                 .map(files -> WrittenPaper.of(files, invoice, hand.notices()));
@@ -105,16 +105,16 @@ public final class Office {
      * Writes a credit note into papers/. The invoice is worked out anew from the visit it billed, at the prices and for the
      * addressee of its own date.
      */
-    public Checked<WrittenPaper> credit(FormName name, PaperOptions options) {
+    public Validated<WrittenPaper> credit(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
         Optional<CreditRequest> request = shop.form(name, List.of(FormKind.CREDIT)).flatMap(shop::credit);
         return GlyphCheck.report(shop, new Problems()).or(request::orElseThrow)
                 .then(wanted -> new VisitLoader(shop).of(FormName.in(book.folder(), wanted.visit()))
                         .then(hand -> OwnNumber.numbered(book, options)
-                                .then(sound -> credit(hand, wanted, options))));
+                                .then(valid -> credit(hand, wanted, options))));
     }
 
-    private Checked<WrittenPaper> credit(VisitContext hand, CreditRequest request, PaperOptions options) {
+    private Validated<WrittenPaper> credit(VisitContext hand, CreditRequest request, PaperOptions options) {
         PaperOptions original = new PaperOptions(Optional.of(request.invoice().number()), request.invoice().date(),
                 options.language(),
                 Extras.NONE);
@@ -131,12 +131,12 @@ public final class Office {
      * Writes the quote of a planned repair, or of maintenance, into papers/, at the prices of the quote's own date, which it
      * holds.
      */
-    public Checked<WrittenPaper> quote(FormName name, PaperOptions options) {
+    public Validated<WrittenPaper> quote(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
         if (shop.isMaintenance(name)) {
             return plans().quote(name, options);
         }
-        return OwnNumber.numbered(book, options).then(sound -> RepairQuoting.of(book.folder(), shop, name, options))
+        return OwnNumber.numbered(book, options).then(valid -> RepairQuoting.of(book.folder(), shop, name, options))
                 .then(quoting -> quoting.quote(options).then(quote -> desk
                         .write(quote, fileName("quote", quoting.hand(), options), options.extras(), quote.isDraft())
                         .map(files -> WrittenPaper.of(files, quote,
@@ -144,7 +144,7 @@ public final class Office {
     }
 
     /** The price of a planned repair as its quote has it, for the owner. */
-    public Checked<PriceSheet> priceOfQuote(FormName name, PaperOptions options) {
+    public Validated<PriceSheet> priceOfQuote(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name, visit -> options.date())
                 .map(hand -> new PriceSheet(hand, options.language().orElse(hand.shop().language())));
     }
@@ -154,16 +154,16 @@ public final class Office {
     }
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
-    public Checked<WrittenPaper> record(FormName name, PaperOptions options) {
+    public Validated<WrittenPaper> record(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> record(hand, options));
     }
 
     /** The same for a visit that was read already. */
-    public Checked<WrittenPaper> record(VisitContext hand, PaperOptions options) {
+    public Validated<WrittenPaper> record(VisitContext hand, PaperOptions options) {
         return hand.vouched()
-                .then(sound -> write(
-                        new RecordAssembly(sound, sound.language(options.language())).record(options.date()),
-                        "record-" + sound.visit().id(), sound.site().customer().name(), options));
+                .then(valid -> write(
+                        new RecordAssembly(valid, valid.language(options.language())).record(options.date()),
+                        "record-" + valid.visit().id(), valid.site().customer().name(), options));
     }
 
     /**
@@ -172,14 +172,14 @@ public final class Office {
      * @param crew how many come; empty for those whom the visit names
      * @param language of the alarms; empty for the shop's
      */
-    public Checked<TimetableSheet> plan(FormName name, OptionalInt crew, Optional<Language> language) {
+    public Validated<TimetableSheet> plan(FormName name, OptionalInt crew, Optional<Language> language) {
         return new VisitLoader(BookForms.shop(book)).of(name)
                 .then(hand -> TimetableSheet.of(TimetableRequest.of(hand, crew),
                         language.orElse(hand.shop().language())));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
-    public Checked<WrittenPaper> worksheet(FormName name, PaperOptions options) {
+    public Validated<WrittenPaper> worksheet(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> {
             Language language = options.language().orElse(hand.shop().language());
             return new WorkSheetAssembly(hand, language).sheet(options.date())
@@ -189,7 +189,7 @@ public final class Office {
     }
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */
-    public Checked<BrushingResult> brushing(FormName name, PaperOptions options) {
+    public Validated<BrushingResult> brushing(FormName name, PaperOptions options) {
         return new BrushingLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.sheet(options.date(), options.language()).then(sheet -> write(sheet,
                         "brushing-" + hand.site().id(), sheet.customer(), options)
@@ -197,7 +197,7 @@ public final class Office {
     }
 
     /** The same in both languages, one on each side of the sheet. */
-    public Checked<BrushingResult> brushingPair(FormName name, PaperOptions options) {
+    public Validated<BrushingResult> brushingPair(FormName name, PaperOptions options) {
         return new BrushingLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.pair(options.date(), options.language()).then(pair -> write(pair,
                         "brushing-both-" + hand.site().id(), pair.front().customer(), options)
@@ -205,8 +205,8 @@ public final class Office {
     }
 
     /** A paper without a number of its own. */
-    private Checked<WrittenPaper> write(Paper paper, String name, String customer, PaperOptions options) {
-        return OwnNumber.unnumbered(options).then(sound -> desk.write(paper, name, options.extras(), true)
+    private Validated<WrittenPaper> write(Paper paper, String name, String customer, PaperOptions options) {
+        return OwnNumber.unnumbered(options).then(valid -> desk.write(paper, name, options.extras(), true)
                 .map(files -> WrittenPaper.of(files, paper, customer, List.of())));
     }
 }

@@ -26,11 +26,11 @@ import icequill.party.Site;
 import icequill.plans.AgreementState;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
@@ -58,9 +58,9 @@ public final class PlanOffice {
     }
 
     /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
-    Checked<WrittenPaper> quote(FormName name, PaperOptions options) {
+    Validated<WrittenPaper> quote(FormName name, PaperOptions options) {
         return OwnNumber.numbered(book, options)
-                .then(sound -> new PlanLoader(BookForms.shop(book)).of(name, options.date()))
+                .then(valid -> new PlanLoader(BookForms.shop(book)).of(name, options.date()))
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
                         .then(quote -> write(quote, options.number().map(number -> "quote-" + number)
@@ -70,17 +70,17 @@ public final class PlanOffice {
     }
 
     /** What the plans of a maintenance quote cost the shop and earn, for the owner. */
-    public Checked<PlanEarnings> earnings(FormName name, PaperOptions options) {
+    public Validated<PlanEarnings> earnings(FormName name, PaperOptions options) {
         return new PlanLoader(BookForms.shop(book)).of(name, options.date())
                 .map(hand -> new PlanEarnings(hand,
                         options.language().orElse(hand.setting().shop().language())));
     }
 
     /** Writes an agreement into papers/, in place of an earlier print. */
-    public Checked<WrittenPaper> agreement(FormName name, PaperOptions options) {
+    public Validated<WrittenPaper> agreement(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> agreementOf(shop, name, options))
+                .then(valid -> agreementOf(shop, name, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
@@ -93,15 +93,15 @@ public final class PlanOffice {
      *
      * @param payment from 1
      */
-    public Checked<WrittenPaper> payment(FormName name, int payment, PaperOptions options) {
+    public Validated<WrittenPaper> payment(FormName name, int payment, PaperOptions options) {
         return OwnNumber.numbered(book, options)
-                .then(sound -> agreementOf(BookForms.shop(book), name, options))
+                .then(valid -> agreementOf(BookForms.shop(book), name, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
                         .then(invoice -> write(invoice, options)));
     }
 
-    private Checked<WrittenPaper> write(InstallmentInvoice invoice, PaperOptions options) {
+    private Validated<WrittenPaper> write(InstallmentInvoice invoice, PaperOptions options) {
         String stem = options.number().map(number -> "invoice-" + number)
                 .orElse("draft-" + invoice.agreement() + "-" + invoice.payment());
         return desk.write(invoice, stem, options.extras(), invoice.isDraft())
@@ -113,16 +113,16 @@ public final class PlanOffice {
      *
      * @param late why it does not come in time, printed for the customer; empty where it does
      */
-    public Checked<RenewalAdvice> renewal(FormName name, PaperOptions options, Optional<String> late) {
+    public Validated<RenewalAdvice> renewal(FormName name, PaperOptions options, Optional<String> late) {
         ShopFolder shop = BookForms.shop(book);
         return OwnNumber.unnumbered(options)
-                .then(sound -> agreementOf(shop, name, options))
+                .then(valid -> agreementOf(shop, name, options))
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
                                 options, late)));
     }
 
-    private Checked<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
+    private Validated<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
         NoticeRules rules = assembly.notices().orElseThrow();
         return assembly.notice(options, late)
                 .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(),
@@ -134,17 +134,17 @@ public final class PlanOffice {
     }
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
-    public Checked<ComparisonResult> compare(FormName name, PaperOptions options, LookAhead asked) {
+    public Validated<ComparisonResult> compare(FormName name, PaperOptions options, LookAhead asked) {
         return compared(name, options, asked).then(ahead -> sheet(ahead, name, options));
     }
 
     /** Writes the owner's page of a comparison into papers/, in place of an earlier one; for her eyes only. */
-    public Checked<WrittenPaper> ownersOutlook(FormName name, PaperOptions options, LookAhead asked) {
+    public Validated<WrittenPaper> ownersOutlook(FormName name, PaperOptions options, LookAhead asked) {
         return compared(name, options, asked).then(ahead -> ownersPage(ahead, name, options));
     }
 
     /** Writes both of one forecast, the customer's sheet first. */
-    public Checked<List<WrittenPaper>> bothPages(FormName name, PaperOptions options, LookAhead asked) {
+    public Validated<List<WrittenPaper>> bothPages(FormName name, PaperOptions options, LookAhead asked) {
         return compared(name, options, asked).then(ahead -> sheet(ahead, name, options)
                 .then(sheet -> ownersPage(ahead, name, options).map(page -> List.of(sheet.paper(), page))));
     }
@@ -152,26 +152,26 @@ public final class PlanOffice {
     /** A request, and the forecast of its site; none where there are no rates for one. */
     private record Ahead(PlanContext hand, Optional<SiteForecast> forecast) {}
 
-    private Checked<Ahead> compared(FormName name, PaperOptions options, LookAhead asked) {
+    private Validated<Ahead> compared(FormName name, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookForms.shop(book);
-        return OwnNumber.unnumbered(options).then(sound -> new PlanLoader(shop).of(name, options.date()))
+        return OwnNumber.unnumbered(options).then(valid -> new PlanLoader(shop).of(name, options.date()))
                 .then(hand -> forecast(shop, hand, options, asked).map(forecast -> new Ahead(hand, forecast)));
     }
 
-    private Checked<ComparisonResult> sheet(Ahead ahead, FormName name, PaperOptions options) {
+    private Validated<ComparisonResult> sheet(Ahead ahead, FormName name, PaperOptions options) {
         return new ComparisonAssembly(ahead.hand(), ahead.forecast()).sheet(options)
                 .then(sheet -> write(sheet, "comparison-" + name.stem(), ahead.hand().setting().site(), options, true)
                         .map(paper -> new ComparisonResult(paper, sheet, ahead.forecast())));
     }
 
-    private Checked<WrittenPaper> ownersPage(Ahead ahead, FormName name, PaperOptions options) {
-        return ahead.forecast().map(Checked::sound).orElseGet(() -> Checked.faulty(noRates(options)))
+    private Validated<WrittenPaper> ownersPage(Ahead ahead, FormName name, PaperOptions options) {
+        return ahead.forecast().map(Validated::valid).orElseGet(() -> Validated.invalid(noRates(options)))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + name.stem(),
                         ahead.hand().setting().site(), options, true));
     }
 
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
-    public Checked<FitResult> fit(Path file, PaperOptions options) {
+    public Validated<FitResult> fit(Path file, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
         Problems problems = new Problems();
         problems.addAll(shop.problems());
@@ -188,7 +188,7 @@ public final class PlanOffice {
                 }));
     }
 
-    private Checked<AgreementState> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {
+    private Validated<AgreementState> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, options.date());
     }
 
@@ -198,20 +198,20 @@ public final class PlanOffice {
     }
 
     /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
-    private static Checked<Optional<SiteForecast>> forecast(ShopFolder shop, PlanContext hand, PaperOptions options,
+    private static Validated<Optional<SiteForecast>> forecast(ShopFolder shop, PlanContext hand, PaperOptions options,
             LookAhead asked) {
         Optional<ForecastRates> rates = shop.forecast(options.date());
         if (rates.isEmpty()) {
             return asked.equals(LookAhead.USUAL)
-                    ? Checked.sound(Optional.empty())
-                    : Checked.faulty(noRates(options));
+                    ? Validated.valid(Optional.empty())
+                    : Validated.invalid(noRates(options));
         }
         return asked.checked()
-                .then(sound -> SiteForecast.of(hand, rates.get(), shop.energy(), options.date(), sound))
+                .then(valid -> SiteForecast.of(hand, rates.get(), shop.energy(), options.date(), valid))
                 .map(Optional::of);
     }
 
-    private Checked<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options, boolean replace) {
+    private Validated<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options, boolean replace) {
         return desk.write(paper, name, options.extras(), replace).map(files -> WrittenPaper.of(files, paper,
                 site.customer().name(), List.of()));
     }

@@ -17,10 +17,10 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.plans.HypotheticalCall;
 import icequill.pricer.PricedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
 import icequill.work.Caution;
@@ -49,7 +49,7 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
     private static final int MONTHS = 12;
 
     /** The sheet, or why there can be none for this site. */
-    Checked<BrushingSheet> sheet(LocalDate date) {
+    Validated<BrushingSheet> sheet(LocalDate date) {
         Problems problems = new Problems();
         if (yours().isEmpty()) {
             problems.add(new Problem(Code.NOT_ALLOWED, request.place(),
@@ -64,9 +64,9 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
                         .map(savings -> assembled(date, priced, savings)));
     }
 
-    private Checked<Optional<BrushingSheet.Savings>> savings(LocalDate date, Comparison comparison) {
+    private Validated<Optional<BrushingSheet.Savings>> savings(LocalDate date, Comparison comparison) {
         return expected.map(found -> new BrushingSavings(shop, site, rates, found, limits, request, yours())
-                .over(date, comparison).map(Optional::of)).orElseGet(() -> Checked.sound(Optional.empty()));
+                .over(date, comparison).map(Optional::of)).orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
     private List<Machine> yours() {

@@ -8,8 +8,8 @@ import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
 import java.time.LocalDate;
@@ -29,7 +29,7 @@ public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest
     }
 
     /** In the language asked for, or else the customer's, and once more for those who read another one. */
-    public Checked<BrushingSheetPair> pair(LocalDate day, Optional<Language> wanted) {
+    public Validated<BrushingSheetPair> pair(LocalDate day, Optional<Language> wanted) {
         return sheet(day, wanted).then(front -> sheet(day, Optional.of(other(front.language())))
                 .map(back -> new BrushingSheetPair(front, back)));
     }
@@ -39,7 +39,7 @@ public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest
         return language.equals(Language.ENGLISH) ? Language.SPANISH : Language.ENGLISH;
     }
 
-    public Checked<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
+    public Validated<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
         Language language = wanted.orElseGet(() -> site.customer().language().orElse(shop.language()));
         return new BrushingAssembly(shop, site, rates, request, expected, limits, language).sheet(day);
     }

@@ -23,9 +23,9 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.plans.ExpectedCharges;
 import icequill.plans.SiteRisks;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
 import icequill.work.Visit;
@@ -48,9 +48,9 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
     private static final int MONTHS = 12;
     private static final int RISES = 3;
 
-    Checked<Savings> over(LocalDate day, Comparison comparison) {
+    Validated<Savings> over(LocalDate day, Comparison comparison) {
         if (request.lastBrushed().filter(date -> date.isAfter(day)).isPresent()) {
-            return Checked.faulty(new Problem(Code.WRONG_ORDER, request.place(),
+            return Validated.invalid(new Problem(Code.WRONG_ORDER, request.place(),
                     "last brushed on " + request.lastBrushed().get() + ", after " + day, "a day that has been"));
         }
         SiteRisks risks = risks(day);

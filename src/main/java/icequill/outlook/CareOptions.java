@@ -16,8 +16,8 @@ import icequill.plans.OpenMonths;
 import icequill.plans.PlanContext;
 import icequill.plans.PricedPlan;
 import icequill.pricer.PricedSlot;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +38,7 @@ record CareOptions(PlanContext hand, ForecastRates rates, LocalDate day, Optiona
     private static final String BOOKED_SINGLY = "bookedSingly";
 
     /** Paying per call first, then the same cleanings booked singly, then each plan, then the interval asked for. */
-    Checked<List<CareOption>> all() {
+    Validated<List<CareOption>> all() {
         Problems problems = new Problems();
         ExpectedCharges prices = new ExpectedCharges(hand.setting().shop(), hand.setting().site(),
                 hand.setting().rates(), rates, day);
@@ -67,10 +67,10 @@ record CareOptions(PlanContext hand, ForecastRates rates, LocalDate day, Optiona
     }
 
     /** What neglected machines add to the first visit of a plan; zero where none was found neglected. */
-    private Checked<CatchUpAmounts> catchUp(PricedPlan plan) {
+    private Validated<CatchUpAmounts> catchUp(PricedPlan plan) {
         return hand.request().survey()
                 .map(survey -> new CatchUpAssembly(plan, survey).ahead())
-                .orElseGet(() -> Checked.sound(CatchUpAmounts.none(currency())));
+                .orElseGet(() -> Validated.valid(CatchUpAmounts.none(currency())));
     }
 
     private CareOption planned(String key, CareOptionKind kind, PricedPlan plan, MonetaryAmount price,

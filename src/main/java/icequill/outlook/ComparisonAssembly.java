@@ -9,10 +9,10 @@ import icequill.party.Site;
 import icequill.plans.PlanContext;
 import icequill.plans.PricedPlan;
 import icequill.plans.TypicalCall;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.CallHistory;
 import icequill.request.PaperOptions;
 import icequill.work.Band;
@@ -34,7 +34,7 @@ public record ComparisonAssembly(PlanContext hand, Optional<SiteForecast> foreca
     private static final int MOST_ROWS = 12;
 
     /** The sheet, or what is missing for it. */
-    public Checked<ComparisonSheet> sheet(PaperOptions options) {
+    public Validated<ComparisonSheet> sheet(PaperOptions options) {
         Band band = hand.setting().rates().labor().bands().getFirst();
         Optional<TypicalCall> typical = hand.request().calls().map(calls -> new TypicalCall(hand.setting(), calls));
         if (forecast.isPresent()) {
@@ -43,7 +43,7 @@ public record ComparisonAssembly(PlanContext hand, Optional<SiteForecast> foreca
             return problems.or(() -> sheet(options, band, List.of(), forecast.get().meanCall()));
         }
         if (typical.isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, hand.request().scope().place(),
+            return Validated.invalid(new Problem(Code.MISSING, hand.request().scope().place(),
                     "\"calls\" is missing", "what a typical call takes: calls: {minutes: ..., on: repair}"));
         }
         return typical.get().price(options.date())

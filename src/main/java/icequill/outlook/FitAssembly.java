@@ -18,8 +18,8 @@ import icequill.forecast.inputs.FoulingEstimate;
 import icequill.forecast.stops.FoulingLife;
 import icequill.forecast.stops.Pace;
 import icequill.party.Shop;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -37,7 +37,7 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     private static final int YEAR = 12;
 
     /** All fits, each side's for all sites first. */
-    public Checked<List<SideFit>> fits() {
+    public Validated<List<SideFit>> fits() {
         Problems problems = new Problems();
         List<SideFit> fits = new ArrayList<>();
         for (Side side : Side.values()) {

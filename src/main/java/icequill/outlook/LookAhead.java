@@ -1,9 +1,9 @@
 package icequill.outlook;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.Optional;
 
 /**
@@ -21,7 +21,7 @@ public record LookAhead(Optional<Integer> years, Optional<Integer> interval) {
     public static final LookAhead USUAL = new LookAhead(Optional.empty(), Optional.empty());
 
     /** The same, or that it is out of bounds. */
-    public Checked<LookAhead> checked() {
+    public Validated<LookAhead> checked() {
         Problems problems = new Problems();
         years.filter(found -> found < 1 || found > MOST_YEARS)
                 .ifPresent(found -> problems.add(Code.OUT_OF_RANGE, Place.NOWHERE, "--years " + found,

@@ -16,7 +16,7 @@ import icequill.party.Site;
 import icequill.plans.PlanContext;
 import icequill.plans.PricedPlan;
 import icequill.plans.SiteRisks;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +47,8 @@ public record SiteForecast(PlanContext hand, ForecastRates rates, EnergyLimits l
     }
 
     /** The forecast, or what is wrong with what it goes by. */
-    public static Checked<SiteForecast> of(PlanContext hand, ForecastRates expected, EnergyLimits limits, LocalDate day,
+    public static Validated<SiteForecast> of(PlanContext hand, ForecastRates expected, EnergyLimits limits,
+            LocalDate day,
             LookAhead asked) {
         Site site = hand.setting().site();
         ForecastRates rates = expected.at(site.kind()).with(hand.history().assumed());
@@ -57,7 +58,7 @@ public record SiteForecast(PlanContext hand, ForecastRates rates, EnergyLimits l
         return risks
                 .checked(hand.setting().whole().machines().stream().map(machine -> machine.id()).toList(),
                         (double) MONTHS * Math.max(FEWEST_YEARS, years))
-                .then(sound -> new CareOptions(hand, rates, day, asked.interval()).all())
+                .then(valid -> new CareOptions(hand, rates, day, asked.interval()).all())
                 .map(ways -> new SiteForecast(hand, rates, limits, risks, ways, years));
     }
 

@@ -8,10 +8,10 @@ import icequill.document.Reminder;
 import icequill.document.Statement;
 import icequill.money.Amounts;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,17 +55,17 @@ public record AccountPapers(AccountSnapshot hand, Language language) {
     }
 
     /** The reminder, or that there is nothing to remind of. */
-    public Checked<Reminder> reminder(Reminder.Level level) {
+    public Validated<Reminder> reminder(Reminder.Level level) {
         LocalDate day = hand.standing().day();
         Optional<LateTerms> terms = hand.terms().late().filter(late -> level.number() >= late.fromLevel());
         Claims claims = Claims.of(hand.standing(), terms);
         if (claims.asked().isZero()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED,
                     Place.NOWHERE,
                     "nothing of " + hand.customer() + " is past due on " + day + " that may be asked for",
                     "a reminder when an invoice is past due that is neither disputed nor covered by a credit"));
         }
-        return Checked.sound(new Reminder(day, hand.shop(), language, hand.shop().paper(), hand.billTo(),
+        return Validated.valid(new Reminder(day, hand.shop(), language, hand.shop().paper(), hand.billTo(),
                 hand.vendorNumber(), level, hand.reminded().stream().filter(day::isAfter).sorted().toList(),
                 day.plusDays(hand.terms().payWithin()), claims,
                 terms.filter(late -> claims.onTop().isPositive())

@@ -18,7 +18,7 @@ import icequill.plans.CallCharges;
 import icequill.plans.PlanSetting;
 import icequill.plans.PlanYearAssembly;
 import icequill.plans.PricedPlan;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,7 +28,7 @@ import javax.money.MonetaryAmount;
 /** Puts the paper of an agreement together. */
 public record AgreementAssembly(AgreementState hand, BillTo billTo, Earning earning) {
 
-    public Checked<ServiceAgreement> agreement(PaperOptions options) {
+    public Validated<ServiceAgreement> agreement(PaperOptions options) {
         return new CallCharges(hand.setting(), options.date()).all().map(calls -> agreement(options, calls));
     }
 

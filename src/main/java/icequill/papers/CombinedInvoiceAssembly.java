@@ -12,11 +12,11 @@ import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.pricer.SharedDiscount;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxPlace.Regime;
@@ -48,7 +48,7 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
     }
 
     /** The invoice of visits, two or more, or all that keeps them from being billed together. */
-    public static Checked<CombinedInvoice> of(List<VisitContext> all, PaperOptions options) {
+    public static Validated<CombinedInvoice> of(List<VisitContext> all, PaperOptions options) {
         List<VisitContext> visits = placed(all).sorted(Comparator.comparing(hand -> hand.visit().began())).toList();
         Problems problems = new Problems();
         visits.forEach(hand -> problems.take(InvoiceAssembly.dated(hand, options)));

@@ -11,11 +11,11 @@ import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Exact;
 import icequill.party.TaxBasis;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.CreditRequest;
 import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
@@ -44,7 +44,7 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
     }
 
     /** By a request that says which lines the earlier credit notes had: they are worked out again, one after another. */
-    public static Checked<CreditAssembly> of(Bill invoice, CreditRequest request) {
+    public static Validated<CreditAssembly> of(Bill invoice, CreditRequest request) {
         Problems problems = new Problems();
         List<CreditNote> notes = new ArrayList<>();
         for (List<Integer> lines : request.before()) {
@@ -59,7 +59,7 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
     }
 
     /** The credit note, or which lines cannot be credited. */
-    public Checked<CreditNote> credit(Optional<String> number, LocalDate date) {
+    public Validated<CreditNote> credit(Optional<String> number, LocalDate date) {
         Problems problems = new Problems();
         checkLines(problems);
         return problems.or(() -> assembled(number, date));

@@ -11,10 +11,10 @@ import icequill.party.Wording;
 import icequill.plans.AgreementState;
 import icequill.plans.InstallmentTax;
 import icequill.plans.PlanSetting;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
@@ -31,18 +31,18 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
      * @param number of the payment, from 1
      * @return a problem when there is no such payment, or when changes have left nothing of it to ask for
      */
-    public Checked<InstallmentInvoice> invoice(int number, PaperOptions options) {
+    public Validated<InstallmentInvoice> invoice(int number, PaperOptions options) {
         Optional<Installment> payment = hand.payments().stream().filter(one -> one.number() == number).findFirst();
         if (payment.isEmpty()) {
-            return Checked.faulty(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
                     "the agreement has no payment " + number, "--payment from 1 to " + hand.payments().size()));
         }
         if (!hand.isPayable(payment.get())) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "nothing of payment " + number + " is left after the changes",
                     "a payment that asks for something"));
         }
-        return Checked.sound(invoice(payment.get(), options));
+        return Validated.valid(invoice(payment.get(), options));
     }
 
     private InstallmentInvoice invoice(Installment payment, PaperOptions options) {

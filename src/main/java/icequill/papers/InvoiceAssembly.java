@@ -7,10 +7,10 @@ import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.PaperOptions;
 import icequill.tax.TaxedVisit;
@@ -32,20 +32,20 @@ public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, Ta
         Language language) {
 
     /** The invoice of a visit, or that nobody is billed on its date. */
-    public static Checked<Invoice> of(VisitContext hand, PaperOptions options) {
+    public static Validated<Invoice> of(VisitContext hand, PaperOptions options) {
         return dated(hand, options).then(later -> hand.site().billTo(options.date()))
                 .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
                         billTo, hand.language(options.language())).invoice(options.number(), options.date()));
     }
 
     /** The visit, unless its invoice would bear an earlier day. */
-    static Checked<VisitContext> dated(VisitContext hand, PaperOptions options) {
+    static Validated<VisitContext> dated(VisitContext hand, PaperOptions options) {
         LocalDate ended = hand.visit().ended().toLocalDate();
         return options.number().isPresent() && options.date().isBefore(ended)
-                ? Checked.faulty(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
+                ? Validated.invalid(new Problem(Code.WRONG_ORDER, Place.NOWHERE,
                         "dated " + options.date() + ", but visit \"" + hand.visit().id() + "\" ended on " + ended,
                         "that day or a later one"))
-                : Checked.sound(hand);
+                : Validated.valid(hand);
     }
 
     Invoice invoice(Optional<String> number, LocalDate date) {

@@ -6,10 +6,10 @@ import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.planner.Crew;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Material;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.StepsAssembly;
@@ -43,14 +43,14 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
     private static final Optional<ScheduleAssembly> NO_SCHEDULE = Optional.empty();
 
     /** The sheet of a planned visit, for its own shop; none for one that is only proposed, or why the work must not be done. */
-    public static Checked<Optional<WorkSheet>> ofPlanned(VisitContext hand, LocalDate date) {
+    public static Validated<Optional<WorkSheet>> ofPlanned(VisitContext hand, LocalDate date) {
         return hand.visit().proposal().isPresent()
-                ? Checked.sound(Optional.empty())
+                ? Validated.valid(Optional.empty())
                 : new WorkSheetAssembly(hand, hand.shop().language()).sheet(date).map(Optional::of);
     }
 
     /** The sheet, or why the work must not be done as it is planned. */
-    public Checked<WorkSheet> sheet(LocalDate date) {
+    public Validated<WorkSheet> sheet(LocalDate date) {
         Problems problems = new Problems();
         List<Finding> findings = hand.visit().findings();
         if (findings.isEmpty()) {
@@ -59,14 +59,14 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         }
         findings.forEach(finding -> check(finding, problems));
         boolean repairs = findings.stream().anyMatch(finding -> tasks(finding).isEmpty());
-        return problems.or(() -> hand).then(sound -> repairs ? Checked.sound(NO_SCHEDULE) : schedule())
+        return problems.or(() -> hand).then(valid -> repairs ? Validated.valid(NO_SCHEDULE) : schedule())
                 .map(schedule -> assembled(date, schedule));
     }
 
-    private Checked<Optional<ScheduleAssembly>> schedule() {
+    private Validated<Optional<ScheduleAssembly>> schedule() {
         TimetableRequest planning = TimetableRequest.of(hand, OptionalInt.empty());
         return planning.people().size() > Crew.MOST
-                ? Checked.sound(NO_SCHEDULE)
+                ? Validated.valid(NO_SCHEDULE)
                 : planning.timetable()
                         .map(table -> Optional.of(new ScheduleAssembly(hand, table, planning.people(), language)));
     }

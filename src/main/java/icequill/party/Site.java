@@ -1,9 +1,9 @@
 package icequill.party;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
@@ -54,10 +54,10 @@ public record Site(String id, Customer customer, String name, Optional<String> s
     }
 
     /** Who is billed for it on a day; bills that nobody is named for go to its contact for bills, else to the customer's. */
-    public Checked<BillTo> billTo(LocalDate day) {
+    public Validated<BillTo> billTo(LocalDate day) {
         return customer.billTo().at(day).map(payer -> payer.attended(contactFor(Contact.Purpose.BILLS)))
-                .map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.ofFile("sites/" + id + ".yaml"),
+                .map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, Place.ofFile("sites/" + id + ".yaml"),
                         "nobody is billed on " + day, "a billTo entry that covers the day")));
     }
 }

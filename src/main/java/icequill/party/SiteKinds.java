@@ -1,8 +1,8 @@
 package icequill.party;
 
-import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.util.List;
 
 /** The kinds of sites that a shop tells apart. */
@@ -17,9 +17,9 @@ public record SiteKinds(List<SiteKind> all) {
      *
      * @param place where the id stands
      */
-    public Checked<SiteKind> named(String id, Place place) {
-        return all.stream().filter(kind -> kind.id().equals(id)).findFirst().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(Problem.unknownName(place, "kind of site", id,
+    public Validated<SiteKind> named(String id, Place place) {
+        return all.stream().filter(kind -> kind.id().equals(id)).findFirst().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(Problem.unknownName(place, "kind of site", id,
                         all.stream().map(SiteKind::id).toList())));
     }
 }

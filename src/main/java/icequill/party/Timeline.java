@@ -1,10 +1,10 @@
 package icequill.party;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,7 +35,7 @@ public record Timeline<T>(List<Entry<T>> entries) {
     }
 
     /** A problem for each two entries that claim the same day. */
-    public static <T> Checked<Timeline<T>> of(List<Entry<T>> entries) {
+    public static <T> Validated<Timeline<T>> of(List<Entry<T>> entries) {
         Problems problems = new Problems();
         Timeline<T> timeline = new Timeline<>(entries);
         for (int i = 1; i < timeline.entries.size(); i++) {

@@ -1,7 +1,7 @@
 package icequill.planner;
 
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -15,7 +15,7 @@ public final class Planner {
     private static final int KEPT = 200;
 
     /** What was asked before: one site's plans, agreements and visits ask for the same again and again. */
-    private static final Map<Asked, Checked<Timetable>> FOUND = new ConcurrentHashMap<>();
+    private static final Map<Asked, Validated<Timetable>> FOUND = new ConcurrentHashMap<>();
 
     private record Asked(VisitWork work, Crew crew, Effort effort) {}
 
@@ -28,21 +28,21 @@ public final class Planner {
      *
      * @return why the work cannot be done as it is planned, where it cannot
      */
-    public static Checked<Timetable> timetable(VisitWork work, Crew crew, Effort effort) {
+    public static Validated<Timetable> timetable(VisitWork work, Crew crew, Effort effort) {
         Asked asked = new Asked(work, crew, effort);
-        Checked<Timetable> known = FOUND.get(asked);
+        Validated<Timetable> known = FOUND.get(asked);
         if (known != null) {
             return known;
         }
         if (FOUND.size() >= KEPT) {
             FOUND.clear();
         }
-        Checked<Timetable> found = search(work, crew, effort);
+        Validated<Timetable> found = search(work, crew, effort);
         FOUND.put(asked, found);
         return found;
     }
 
-    private static Checked<Timetable> search(VisitWork work, Crew crew, Effort effort) {
+    private static Validated<Timetable> search(VisitWork work, Crew crew, Effort effort) {
         Problems problems = new WorkCheck(work, crew).problems();
         return problems.or(() -> new Search(Network.of(work.sorted()), crew, effort).shortest());
     }

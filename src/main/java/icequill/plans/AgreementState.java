@@ -13,10 +13,10 @@ import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.party.Language;
 import icequill.party.Machine;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Change;
 import icequill.work.Visit;
@@ -45,19 +45,19 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         List<ServiceAgreement.Change> changes, PaymentChange changed) {
 
     /** The priced agreement, or what of its changes cannot be priced. */
-    public static Checked<AgreementState> of(PlanSetting setting, AgreementRequest request, Tier tier,
+    public static Validated<AgreementState> of(PlanSetting setting, AgreementRequest request, Tier tier,
             TierPricing pricing,
-            Function<AgreementRequest, Checked<Invoiced>> invoiced) {
+            Function<AgreementRequest, Validated<Invoiced>> invoiced) {
         return pricing.of(setting, tier).then(plan -> invoiced.apply(request)
                 .then(known -> changed(setting, pricing, request, plan, known)));
     }
 
-    private static Checked<AgreementState> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
+    private static Validated<AgreementState> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
             PricedPlan plan, Invoiced invoiced) {
         MonetaryAmount yearPrice = yearPrice(request, plan);
         PaymentChange payments = PaymentChange.none(plan.payments(yearPrice));
         AgreementState unchanged = new AgreementState(setting, pricing, request, plan, invoiced, List.of(), payments);
-        Checked<AgreementState> hand = Checked.sound(unchanged);
+        Validated<AgreementState> hand = Validated.valid(unchanged);
         for (Change change : request.changes()) {
             hand = hand.then(before -> before.with(change));
         }
@@ -80,7 +80,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         return new AgreementState(after, pricing, request, plan, invoiced, all, next);
     }
 
-    private Checked<AgreementState> with(Change change) {
+    private Validated<AgreementState> with(Change change) {
         Problems problems = new Problems();
         Set<String> ids = new LinkedHashSet<>(setting.site().machines().stream().map(Machine::id).toList());
         List<String> all = setting.whole().machines().stream().map(Machine::id).toList();

@@ -3,8 +3,8 @@ package icequill.plans;
 import icequill.document.CallCharge;
 import icequill.pricer.PricedLine;
 import icequill.pricer.PricedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Grade;
 import icequill.work.Band;
 import icequill.work.ChargeClass;
@@ -15,7 +15,7 @@ import java.util.List;
 /** What calls to a site cost in every labor band. */
 public record CallCharges(PlanSetting setting, LocalDate day) {
 
-    public Checked<List<CallCharge>> all() {
+    public Validated<List<CallCharge>> all() {
         Problems problems = new Problems();
         List<CallCharge> charges = new ArrayList<>();
         for (Band band : setting.rates().labor().bands()) {

@@ -13,9 +13,9 @@ import icequill.pricer.ExtraWork;
 import icequill.pricer.PricedSlot;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.StaffedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.Survey;
 import icequill.tax.TaxedVisit;
@@ -34,18 +34,18 @@ import javax.money.MonetaryAmount;
 public record CatchUpAssembly(PricedPlan plan, Survey survey) {
 
     /** The price, or which names of the survey are unknown. */
-    public Checked<CatchUpPrice> price() {
+    public Validated<CatchUpPrice> price() {
         Problems problems = new Problems();
         List<Found> found = found(problems);
-        return problems.or(() -> found).then(sound -> firstVisit().map(first -> assembled(sound, first)));
+        return problems.or(() -> found).then(valid -> firstVisit().map(first -> assembled(valid, first)));
     }
 
     /** What it adds for the customer and for the shop, or which names of the survey are unknown. */
-    public Checked<CatchUpAmounts> ahead() {
+    public Validated<CatchUpAmounts> ahead() {
         PricedVisit usual = plan.year().slots().getFirst().priced();
         Problems problems = new Problems();
         found(problems);
-        return problems.or(() -> usual).then(sound -> firstVisit().map(PricedSlot::priced)
+        return problems.or(() -> usual).then(valid -> firstVisit().map(PricedSlot::priced)
                 .map(first -> new CatchUpAmounts(first.net().subtract(usual.net()),
                         first.cost().subtract(usual.cost()))));
     }
@@ -54,7 +54,7 @@ public record CatchUpAssembly(PricedPlan plan, Survey survey) {
         return survey.machines().stream().flatMap(condition -> found(condition, problems).stream()).toList();
     }
 
-    private Checked<PricedSlot> firstVisit() {
+    private Validated<PricedSlot> firstVisit() {
         List<ExtraWork> extra = survey.machines().stream().flatMap(condition -> machine(condition).stream()
                 .flatMap(machine -> tasks(condition, machine).stream()
                         .map(task -> new ExtraWork(machine.id(), task.id()))))

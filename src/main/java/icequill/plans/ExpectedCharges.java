@@ -14,9 +14,9 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.Wording;
 import icequill.pricer.PricedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.work.Band;
 import icequill.work.Outcome;
@@ -80,7 +80,7 @@ public record ExpectedCharges(Shop shop, Site site, Rates prices, ForecastRates 
     }
 
     /** Priced at list, or with the discounts of a tier. */
-    public Checked<Charges> charges(Optional<Tier> tier) {
+    public Validated<Charges> charges(Optional<Tier> tier) {
         Problems problems = new Problems();
         List<PricedKind> kinds = new ArrayList<>();
         List<Machine> brushed = site.machines().stream().filter(SiteRisks::isBrushed).toList();

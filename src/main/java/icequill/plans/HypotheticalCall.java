@@ -5,8 +5,8 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
-import icequill.problem.Checked;
 import icequill.problem.Place;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Band;
@@ -60,12 +60,12 @@ public record HypotheticalCall(Shop shop, Site site, Rates rates) {
      *
      * @param day of the call
      */
-    public Checked<PricedVisit> price(LocalDate day, Band band, Work work) {
+    public Validated<PricedVisit> price(LocalDate day, Band band, Work work) {
         return Pricer.price(visit(day, work), site, rates.within(band));
     }
 
     /** The same under an agreement. */
-    public Checked<PricedVisit> price(LocalDate day, Band band, Work work, Tier tier) {
+    public Validated<PricedVisit> price(LocalDate day, Band band, Work work, Tier tier) {
         return Pricer.price(visit(day, work), site, rates.within(band), tier);
     }
 

@@ -14,9 +14,9 @@ import icequill.forecast.inputs.SiteHistory;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.CallHistory;
 import icequill.request.PaperOptions;
 import icequill.request.PlanRequest;
@@ -36,13 +36,13 @@ public record PlanContext(PlanSetting setting, PlanRequest request, List<PricedP
         List<Problem> leftOut) {
 
     /** The priced request, or what of it cannot be priced. */
-    public static Checked<PlanContext> of(PlanSetting setting, PlanRequest request, SiteHistory history,
+    public static Validated<PlanContext> of(PlanSetting setting, PlanRequest request, SiteHistory history,
             TierPricing pricing) {
         Problems problems = new Problems();
         List<PricedPlan> plans = new ArrayList<>();
         List<Problem> leftOut = new ArrayList<>();
         for (Tier tier : tiers(setting, request, problems)) {
-            Checked<PricedPlan> plan = pricing.of(setting, tier);
+            Validated<PricedPlan> plan = pricing.of(setting, tier);
             if (request.tiers().isEmpty() && pricing.knowsTooLittleOf(setting, tier)) {
                 leftOut.addAll(plan.problems());
             } else {
@@ -75,20 +75,20 @@ public record PlanContext(PlanSetting setting, PlanRequest request, List<PricedP
     }
 
     /** The quote, or what cannot be priced. */
-    public Checked<MaintenanceQuote> quote(PaperOptions options, BillTo billTo) {
-        Checked<Optional<CatchUpPrice>> catchUp = request.survey()
+    public Validated<MaintenanceQuote> quote(PaperOptions options, BillTo billTo) {
+        Validated<Optional<CatchUpPrice>> catchUp = request.survey()
                 .map(survey -> new CatchUpAssembly(choices().yardstick(), survey).price().map(Optional::of))
-                .orElseGet(() -> Checked.sound(Optional.empty()));
+                .orElseGet(() -> Validated.valid(Optional.empty()));
         return catchUp.then(caughtUp -> new CallCharges(setting, options.date()).all()
                 .then(calls -> lastYear(options.date())
                         .map(past -> quote(options, billTo, calls, caughtUp, past))));
     }
 
     /** Empty when nobody counted. */
-    private Checked<Optional<PastCalls>> lastYear(LocalDate day) {
+    private Validated<Optional<PastCalls>> lastYear(LocalDate day) {
         Optional<CallHistory> counted = request.calls().filter(calls -> calls.lastYear().isPresent());
         return counted.isEmpty()
-                ? Checked.sound(Optional.empty())
+                ? Validated.valid(Optional.empty())
                 : new TypicalCall(setting, counted.get()).price(day)
                         .map(call -> Optional.of(past(counted.get().lastYear().orElseThrow(), call.net())));
     }

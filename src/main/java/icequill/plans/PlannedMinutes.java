@@ -8,11 +8,11 @@ import icequill.planner.Effort;
 import icequill.planner.Planner;
 import icequill.planner.Timetable;
 import icequill.pricer.StaffedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Grade;
 import icequill.request.PlannedWork;
 import icequill.visits.VisitWorkAssembly;
@@ -38,14 +38,14 @@ record PlannedMinutes(PlanSetting setting) {
      * @return a problem for each unknown grade, where the work cannot be done safely as it is planned, and where several people come
      *         for whom there is no timetable
      */
-    Checked<List<TimedVisit>> timed(List<PlannedVisit> visits) {
+    Validated<List<TimedVisit>> timed(List<PlannedVisit> visits) {
         Problems problems = new Problems();
         List<Grade> grades = grades(problems);
         List<Minutes> found = new ArrayList<>();
         if (problems.isEmpty()) {
-            Map<Kind, Checked<Minutes>> known = new HashMap<>();
+            Map<Kind, Validated<Minutes>> known = new HashMap<>();
             for (PlannedVisit visit : visits) {
-                Checked<Minutes> minutes = known.computeIfAbsent(
+                Validated<Minutes> minutes = known.computeIfAbsent(
                         new Kind(visit.slot().scope().id(), visit.filtersDue()), kind -> minutes(visit, grades));
                 problems.take(minutes).ifPresent(found::add);
             }
@@ -74,33 +74,33 @@ record PlannedMinutes(PlanSetting setting) {
                 .toList();
     }
 
-    private Checked<Minutes> minutes(PlannedVisit visit, List<Grade> crew) {
+    private Validated<Minutes> minutes(PlannedVisit visit, List<Grade> crew) {
         String scope = visit.slot().scope().id();
         Optional<Integer> given = Optional.ofNullable(work().minutes().get(scope));
         if (given.isPresent()) {
-            return Checked.sound(new Minutes(given.get(), MinutesFrom.ESTIMATE, Optional.empty()));
+            return Validated.valid(new Minutes(given.get(), MinutesFrom.ESTIMATE, Optional.empty()));
         }
-        Checked<Optional<Minutes>> tried = crew.size() <= Crew.MOST
+        Validated<Optional<Minutes>> tried = crew.size() <= Crew.MOST
                 ? timetable(visit, crew)
-                : Checked.sound(Optional.empty());
-        return tried.then(planned -> planned.map(Checked::sound).orElseGet(() -> sum(visit, crew.size())));
+                : Validated.valid(Optional.empty());
+        return tried.then(planned -> planned.map(Validated::valid).orElseGet(() -> sum(visit, crew.size())));
     }
 
     /** Where there is no timetable, since nothing is done or a crowd comes: a problem for several people. */
-    private Checked<Minutes> sum(PlannedVisit visit, int people) {
+    private Validated<Minutes> sum(PlannedVisit visit, int people) {
         String scope = visit.slot().scope().id();
         if (people > 1) {
-            return Checked.faulty(new Problem(Code.MISSING, work().place(),
+            return Validated.invalid(new Problem(Code.MISSING, work().place(),
                     people + " people come, but there is no timetable for the visit \"" + scope + "\"",
                     "minutes: {" + scope + ": ...}"));
         }
-        return Checked.sound(new Minutes(sum(visit), MinutesFrom.SUM, Optional.empty()));
+        return Validated.valid(new Minutes(sum(visit), MinutesFrom.SUM, Optional.empty()));
     }
 
     /** Empty where nothing is done at any machine; a problem where it cannot be done safely, or nobody who comes may do it. */
-    private Checked<Optional<Minutes>> timetable(PlannedVisit visit, List<Grade> grades) {
+    private Validated<Optional<Minutes>> timetable(PlannedVisit visit, List<Grade> grades) {
         if (setting.site().machines().stream().allMatch(machine -> tasks(visit, machine).isEmpty())) {
-            return Checked.sound(Optional.empty());
+            return Validated.valid(Optional.empty());
         }
         VisitWorkAssembly assembly = new VisitWorkAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());

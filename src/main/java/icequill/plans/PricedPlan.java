@@ -13,10 +13,10 @@ import icequill.pricer.CallReserve;
 import icequill.pricer.PricedAgreement;
 import icequill.pricer.PricedSlot;
 import icequill.pricer.StaffedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.PlanScope;
 import icequill.work.Unit;
 import java.util.LinkedHashMap;
@@ -39,30 +39,31 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     private static final int YEAR = 12;
 
     /** Prices a tier for a site, or says what is in the way. */
-    static Checked<PricedPlan> of(PlanSetting setting, Tier tier) {
+    static Validated<PricedPlan> of(PlanSetting setting, Tier tier) {
         PlanScope scope = setting.scope();
         VisitCalendar calendar = VisitCalendar.of(scope.term(), tier, setting.site().season(),
                 setting.rates().plans().filters());
         if (calendar.firstYear().isEmpty()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("sites/" + setting.site().id() + ".yaml"),
-                    "the site is closed whenever the tier \"" + tier.id() + "\" has a visit in the first year",
-                    "a season with a month in which somebody can come"));
+            return Validated
+                    .invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile("sites/" + setting.site().id() + ".yaml"),
+                            "the site is closed whenever the tier \"" + tier.id() + "\" has a visit in the first year",
+                            "a season with a month in which somebody can come"));
         }
         return new PlannedMinutes(setting).timed(calendar.visits())
                 .then(visits -> priced(setting, tier, calendar, visits));
     }
 
-    private static Checked<PricedPlan> priced(PlanSetting setting, Tier tier, VisitCalendar calendar,
+    private static Validated<PricedPlan> priced(PlanSetting setting, Tier tier, VisitCalendar calendar,
             List<TimedVisit> crews) {
         List<StaffedVisit> visits = crews.stream().map(TimedVisit::staffed).toList();
         List<StaffedVisit> first = visits.subList(0, calendar.firstYear().size());
         return price(setting, tier, first)
-                .then(year -> (visits.size() == first.size() ? Checked.sound(year) : price(setting, tier, visits))
+                .then(year -> (visits.size() == first.size() ? Validated.valid(year) : price(setting, tier, visits))
                         .map(whole -> new PricedPlan(setting, tier, calendar, crews, year,
                                 whole.slots())));
     }
 
-    private static Checked<PricedAgreement> price(PlanSetting setting, Tier tier, List<StaffedVisit> visits) {
+    private static Validated<PricedAgreement> price(PlanSetting setting, Tier tier, List<StaffedVisit> visits) {
         return AgreementPricer.price(tier, visits, setting.scope().reserve(), setting.site(), setting.rates(),
                 setting.shop().zone());
     }

@@ -13,11 +13,11 @@ import icequill.document.Where;
 import icequill.explain.Phrase;
 import icequill.party.BillTo;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.RateSchedule;
 import icequill.rates.Rates;
 import icequill.request.AgreementRequest.RaiseBy;
@@ -33,7 +33,7 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
         Optional<RateSchedule> schedule) {
 
     /** What the notice says, or why its price is not known. */
-    public Checked<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
+    public Validated<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
         Problems problems = new Problems();
         Optional<NoticePlan> plan = notices.map(rules -> plan(rules, options.date()));
         Optional<Problem> timing = plan.flatMap(found -> found.problem(options.date(), hand.request().scope().place()));
@@ -71,25 +71,25 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
         return hand.request().renewal();
     }
 
-    private Checked<RenewalPrice> price() {
+    private Validated<RenewalPrice> price() {
         Tier tier = hand.plan().tier();
         return raise().map(raise -> RenewalPrice.of(hand.currentYearPrice(), raise, tier.step(), tier.cap()));
     }
 
-    private Checked<Raise> raise() {
+    private Validated<Raise> raise() {
         if (renewal().raise().isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, hand.request().scope().place(),
+            return Validated.invalid(new Problem(Code.MISSING, hand.request().scope().place(),
                     "nothing says how the price of the renewal comes about",
                     "renewal: {raise: {percent: ...}}, or index, or repriced: true"));
         }
         return switch (renewal().raise().get()) {
-        case RaiseBy.Given given -> Checked.sound(given.raise());
+        case RaiseBy.Given given -> Validated.valid(given.raise());
         case RaiseBy.Repricing repricing -> repriced();
         };
     }
 
     /** The year's price of the machines as they are now, by the rates of the first day of the renewal. */
-    private Checked<Raise> repriced() {
+    private Validated<Raise> repriced() {
         Problems problems = new Problems();
         Term next = new Term(renewal().terms().term().renewal(), renewal().terms().renewalMonths());
         PlanScope scope = hand.setting().scope().over(next);

@@ -12,7 +12,7 @@ import icequill.money.MinorUnits;
 import icequill.money.Rounding;
 import icequill.party.Machine;
 import icequill.pricer.CallReserve;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.Survey;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,13 +34,13 @@ public record ReserveAhead(ForecastRates expected, SiteHistory history, Optional
     private static final int DECIMALS = 6;
 
     /** The calls under a plan's own care, charged with its discounts, or what is wrong with what the forecast goes by. */
-    Checked<CallReserve> of(PricedPlan plan) {
+    Validated<CallReserve> of(PricedPlan plan) {
         PlanSetting setting = plan.setting();
         ForecastRates rates = expected.with(history.assumed());
         SiteRisks risks = new SiteRisks(setting.site(), rates, history, survey, day, plan.term().start());
         ExpectedCharges prices = new ExpectedCharges(setting.shop(), setting.site(), setting.rates(), rates, day);
         return risks.checked(setting.whole().machines().stream().map(Machine::id).toList(), YEAR)
-                .then(sound -> prices.charges(Optional.of(plan.tier())))
+                .then(valid -> prices.charges(Optional.of(plan.tier())))
                 .map(charges -> reserve(plan, charges, forecast(plan, rates, risks, charges)));
     }
 

@@ -22,11 +22,11 @@ import icequill.forecast.stops.StopPolicy;
 import icequill.money.Percent;
 import icequill.party.Machine;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.Survey;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -59,7 +59,7 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
      *
      * @param months that are looked ahead
      */
-    public Checked<SiteRisks> checked(List<String> machines, double months) {
+    public Validated<SiteRisks> checked(List<String> machines, double months) {
         Problems problems = new Problems();
         for (SiteHistory.Care care : history.machines()) {
             if (!machines.contains(care.machine().id())) {
@@ -149,13 +149,13 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
     public Optional<EnergyUse> energy(Machine machine, EnergyLimits limits) {
         return rates.beside().iceUsed().usual().signum() == 0
                 ? Optional.empty()
-                : history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Checked::orElseThrow)
+                : history.of(machine.id()).flatMap(SiteRisks::nameplate).map(Validated::orElseThrow)
                         .or(() -> limits.rate(machine, machine.installed().orElse(LocalDate.EPOCH)))
                         .map(rate -> new EnergyUse(rate, need(machine), season().days(),
                                 rates.beside().electricity().price()));
     }
 
-    private static Optional<Checked<EnergyRate>> nameplate(SiteHistory.Care care) {
+    private static Optional<Validated<EnergyRate>> nameplate(SiteHistory.Care care) {
         return care.nameplate().map(rate -> EnergyRate.ofNameplate(rate, care.machine().place()));
     }
 

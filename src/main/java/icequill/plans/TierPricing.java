@@ -3,7 +3,7 @@ package icequill.plans;
 import icequill.agreement.Tier;
 import icequill.money.Amounts;
 import icequill.pricer.CallReserve;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.math.BigDecimal;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
@@ -16,7 +16,7 @@ import javax.money.MonetaryAmount;
 public record TierPricing(Optional<ReserveAhead> ahead) {
 
     /** The plan, or what is in the way: where a tier includes calls, that nothing says what to expect of them. */
-    Checked<PricedPlan> of(PlanSetting setting, Tier tier) {
+    Validated<PricedPlan> of(PlanSetting setting, Tier tier) {
         return isForecast(setting, tier)
                 ? PricedPlan.of(setting.withReserve(nothing(setting)), tier)
                         .then(plan -> ahead.orElseThrow().of(plan).map(plan::with))

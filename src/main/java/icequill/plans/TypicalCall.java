@@ -1,9 +1,9 @@
 package icequill.plans;
 
 import icequill.pricer.PricedVisit;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Material;
 import icequill.rates.Rates;
 import icequill.request.CallHistory;
@@ -18,7 +18,7 @@ import java.util.Optional;
 public record TypicalCall(PlanSetting setting, CallHistory history) {
 
     /** Whether all that it takes is known to the rates. */
-    public Checked<TypicalCall> known() {
+    public Validated<TypicalCall> known() {
         Problems problems = new Problems();
         history.parts().stream().filter(part -> rates().material(part.material().id()).isEmpty())
                 .forEach(part -> problems.add(Problem.unknownName(part.material().place(), "material",
@@ -27,8 +27,8 @@ public record TypicalCall(PlanSetting setting, CallHistory history) {
     }
 
     /** In the first labor band. */
-    public Checked<PricedVisit> price(LocalDate day) {
-        return known().then(sound -> new HypotheticalCall(setting.shop(), setting.site(), rates()).price(day, band(),
+    public Validated<PricedVisit> price(LocalDate day) {
+        return known().then(valid -> new HypotheticalCall(setting.shop(), setting.site(), rates()).price(day, band(),
                 HypotheticalCall.Work.of(history.minutes(), history.on(), lines())));
     }
 

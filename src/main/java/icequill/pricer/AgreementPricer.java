@@ -3,10 +3,10 @@ package icequill.pricer;
 import icequill.agreement.Tier;
 import icequill.party.Site;
 import icequill.problem.Check;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -31,7 +31,7 @@ public final class AgreementPricer {
      * @param zone of the shop
      * @return a problem for each name that the site or the rates do not know, and when the calls are missing
      */
-    public static Checked<PricedAgreement> price(Tier tier, List<StaffedVisit> visits, Optional<CallReserve> calls,
+    public static Validated<PricedAgreement> price(Tier tier, List<StaffedVisit> visits, Optional<CallReserve> calls,
             Site site, Rates rates, ZoneId zone) {
         Check.that(!visits.isEmpty(), "an agreement without visits");
         Problems problems = new Problems();
@@ -62,7 +62,7 @@ public final class AgreementPricer {
      *
      * @param extra at machines and of tasks that the site and the rates know
      */
-    public static Checked<PricedSlot> visit(StaffedVisit staffed, List<ExtraWork> extra, Site site, Rates rates,
+    public static Validated<PricedSlot> visit(StaffedVisit staffed, List<ExtraWork> extra, Site site, Rates rates,
             ZoneId zone) {
         return new SlotVisit(site, rates, zone).cheapest(staffed, extra);
     }

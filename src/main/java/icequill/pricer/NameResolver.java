@@ -5,11 +5,11 @@ import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
 import icequill.pricer.ResolvedVisit.Use;
 import icequill.pricer.ResolvedVisit.Worker;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Grade;
@@ -52,7 +52,7 @@ final class NameResolver {
         this.rates = rates;
     }
 
-    Checked<ResolvedVisit> bind() {
+    Validated<ResolvedVisit> bind() {
         if (!visit.serviceCall().isDone()) {
             problems.add(Code.NOT_ALLOWED, visit.place(), "the service call is marked declined, but somebody came",
                     "charged, included, warranty, callback or goodwill");

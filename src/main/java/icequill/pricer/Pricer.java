@@ -11,8 +11,8 @@ import icequill.money.Rounding;
 import icequill.money.Shares;
 import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Rates;
@@ -40,7 +40,7 @@ public final class Pricer {
      * @param rates of the day the visit began
      * @return a problem for each name in the visit that the site or the rates do not know
      */
-    public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates) {
+    public static Validated<PricedVisit> price(Visit visit, Site site, Rates rates) {
         return new NameResolver(visit, site, rates).bind().map(Pricer::price);
     }
 
@@ -48,13 +48,13 @@ public final class Pricer {
      * The same for a visit to a site under an agreement: the tier's discounts on other work are taken off what is charged, unless
      * the visit names a class discount of its own.
      */
-    public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates, Tier tier) {
+    public static Validated<PricedVisit> price(Visit visit, Site site, Rates rates, Tier tier) {
         return price(visit, site, rates,
                 new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), tier.place()));
     }
 
     /** The same with the discount of an agreement under its own name. */
-    public static Checked<PricedVisit> price(Visit visit, Site site, Rates rates, ClassDiscount agreed) {
+    public static Validated<PricedVisit> price(Visit visit, Site site, Rates rates, ClassDiscount agreed) {
         return new NameResolver(visit, site, rates).bind().map(bound -> price(bound.under(agreed)));
     }
 

@@ -5,9 +5,9 @@ import icequill.agreement.PlannedVisit;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
@@ -37,7 +37,7 @@ import java.util.stream.Stream;
 record SlotVisit(Site site, Rates rates, ZoneId zone) {
 
     /** The visit at the hour asked for, or else at the one at which it costs least, the earliest of them. */
-    Checked<PricedSlot> cheapest(StaffedVisit staffed, List<ExtraWork> extra) {
+    Validated<PricedSlot> cheapest(StaffedVisit staffed, List<ExtraWork> extra) {
         ArrivalTimes times = new ArrivalTimes(rates.labor().week(), site.access());
         LocalDate day = times.day(staffed.visit().date());
         List<LocalDateTime> arrivals = staffed.arrive().map(day::atTime).map(List::of)

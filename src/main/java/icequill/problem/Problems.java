@@ -38,12 +38,12 @@ public final class Problems {
         problems.forEach(this::add);
     }
 
-    /** The value of a sound result; of a faulty one, the problems are collected here. */
-    public <T> Optional<T> take(Checked<T> checked) {
+    /** The value of a valid result; of an invalid one, the problems are collected here. */
+    public <T> Optional<T> take(Validated<T> checked) {
         return switch (checked) {
-        case Checked.Sound<T> sound -> Optional.of(sound.value());
-        case Checked.Faulty<T> faulty -> {
-            addAll(faulty.problems());
+        case Validated.Valid<T> valid -> Optional.of(valid.value());
+        case Validated.Invalid<T> invalid -> {
+            addAll(invalid.problems());
             yield Optional.empty();
         }
         };
@@ -64,7 +64,7 @@ public final class Problems {
     }
 
     /** The value when nothing was found, otherwise the problems. */
-    public <T> Checked<T> or(Supplier<T> value) {
-        return found.isEmpty() ? Checked.sound(value.get()) : new Checked.Faulty<>(list());
+    public <T> Validated<T> or(Supplier<T> value) {
+        return found.isEmpty() ? Validated.valid(value.get()) : new Validated.Invalid<>(list());
     }
 }

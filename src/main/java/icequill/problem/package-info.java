@@ -1,5 +1,5 @@
 /**
- * What is wrong with input: a code, a message and a place; enter at {@link icequill.problem.Checked}, a value or its
+ * What is wrong with input: a code, a message and a place; enter at {@link icequill.problem.Validated}, a value or its
  * problems.
  */
 @NullMarked

@@ -2,11 +2,11 @@ package icequill.rates;
 
 import icequill.agreement.Plans;
 import icequill.party.Timeline;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.work.Task;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,7 +19,7 @@ public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Ti
         Timeline<Plans> plans) {
 
     /** The prices of one day; a problem for each kind of price that no file covers on that day, and for each dose above its label. */
-    public Checked<Rates> asOf(LocalDate day) {
+    public Validated<Rates> asOf(LocalDate day) {
         Problems problems = new Problems();
         Optional<LaborRates> dayLabor = on(day, labor, "labor", problems);
         Optional<ServiceCallRates> dayCall = on(day, serviceCall, "service-call", problems);

@@ -2,8 +2,8 @@ package icequill.rates;
 
 import icequill.agreement.Plans;
 import icequill.agreement.Tier;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.work.Band;
 import icequill.work.ChemicalOrder;
 import icequill.work.Chemistry;
@@ -73,9 +73,9 @@ public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates se
     }
 
     /** The tier of a name, or that there is none. */
-    public Checked<Tier> tier(Visit.Named named) {
-        return plans.tier(named.id()).map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(Problem.unknownName(named.place(), "tier", named.id(),
+    public Validated<Tier> tier(Visit.Named named) {
+        return plans.tier(named.id()).map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(Problem.unknownName(named.place(), "tier", named.id(),
                         plans.tiers().stream().map(Tier::id).toList())));
     }
 

@@ -19,7 +19,7 @@ import icequill.document.ServiceAgreement;
 import icequill.document.Statement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.render.limits.PrintRoom;
 import icequill.render.pdf.Html;
 import icequill.render.pdf.Logo;
@@ -73,11 +73,11 @@ public final class Printer {
     }
 
     /** The paper as HTML, or what is wrong with the template. */
-    public Checked<Html> html(Paper paper) {
+    public Validated<Html> html(Paper paper) {
         return room.print(() -> filled(paper));
     }
 
-    private Checked<Html> filled(Paper paper) {
+    private Validated<Html> filled(Paper paper) {
         return switch (paper) {
         case Invoice invoice -> fill("invoice.ftlh", paper, InvoiceView.of(invoice));
         case CombinedInvoice invoice -> fill("combined-invoice.ftlh", paper, CombinedInvoiceView.of(invoice));
@@ -107,11 +107,11 @@ public final class Printer {
      * @param attachments files to carry within it; may be empty
      * @param marks what the shop's book says of a paper that it numbered, by name, for its metadata; empty for others
      */
-    public Checked<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
+    public Validated<byte[]> pdf(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
         return room.print(() -> new PdfSetter(shop).set(paper, html, attachments, marks));
     }
 
-    private Checked<Html> fill(String template, Paper paper, Map<String, Object> model) {
+    private Validated<Html> fill(String template, Paper paper, Map<String, Object> model) {
         return Logo.of(paper.shop(), shop).then(logo -> templates.fill("paper.css.ftl", model).then(style -> {
             Map<String, Object> whole = new LinkedHashMap<>(model);
             whole.put("logo", logo);

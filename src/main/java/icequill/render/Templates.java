@@ -11,10 +11,10 @@ import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.render.limits.CountedTemplates;
 import icequill.render.limits.LimitedText;
 import icequill.render.limits.PrintRoom;
@@ -67,22 +67,22 @@ final class Templates {
     }
 
     /** The filled-in template, or what is wrong with it. */
-    Checked<String> fill(String name, Map<String, Object> model) {
+    Validated<String> fill(String name, Map<String, Object> model) {
         try {
             Template template = configuration.getTemplate(name);
             LimitedText out = new LimitedText();
             template.process(model, out);
-            return Checked.sound(out.toString());
+            return Validated.valid(out.toString());
         } catch (LimitedText.Full full) {
             return PrintRoom.limit("the template " + name + " writes " + full.getMessage());
         } catch (ParseException broken) {
-            return faulty(broken.getTemplateName(), broken.getLineNumber(), broken.getEditorMessage());
+            return invalid(broken.getTemplateName(), broken.getLineNumber(), broken.getEditorMessage());
         } catch (TemplateException failed) {
             if (failed.getCause() instanceof LimitedText.Full full) {
                 return PrintRoom.limit("the template " + name + " writes " + full.getMessage());
             }
             int line = Objects.requireNonNullElse(failed.getLineNumber(), 0);
-            return faulty(failed.getTemplateSourceName(), line, failed.getMessageWithoutStackTop());
+            return invalid(failed.getTemplateSourceName(), line, failed.getMessageWithoutStackTop());
         } catch (RuntimeException failed) {
             if (PrintThread.isSpent()) {
                 return PrintRoom
@@ -90,13 +90,13 @@ final class Templates {
             }
             throw failed;
         } catch (IOException unreadable) {
-            return faulty(name, 0, String.valueOf(unreadable.getMessage()));
+            return invalid(name, 0, String.valueOf(unreadable.getMessage()));
         }
     }
 
-    private static Checked<String> faulty(String template, int line, String message) {
+    private static Validated<String> invalid(String template, int line, String message) {
         String first = message.lines().findFirst().orElse("");
-        return Checked.faulty(new Problem(Code.TEMPLATE, new Place("templates/" + template, Math.max(0, line), ""),
+        return Validated.invalid(new Problem(Code.TEMPLATE, new Place("templates/" + template, Math.max(0, line), ""),
                 first, "mend the line, or move your copy out of templates/ to use ours again"));
     }
 }

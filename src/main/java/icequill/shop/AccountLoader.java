@@ -8,11 +8,11 @@ import icequill.account.Standing;
 import icequill.ledger.Reading;
 import icequill.papers.AccountSnapshot;
 import icequill.party.Shop;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -20,29 +20,29 @@ import java.util.List;
 public record AccountLoader(ShopBook book) {
 
     /** The account of a customer as it stands at the end of a day; one report holds all that is wrong with it. */
-    public Checked<AccountSnapshot> of(FormName customer, LocalDate day) {
+    public Validated<AccountSnapshot> of(FormName customer, LocalDate day) {
         return switch (customer) {
         case FormName.InBook(String id) -> of(id, day);
-        case FormName.InFile file -> Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.text()),
+        case FormName.InFile file -> Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.text()),
                 "an account is worked out of the book, not of a file",
                 "the id of a customer; --with " + file.text() + " lays the form of an account over the book"));
         };
     }
 
-    private Checked<AccountSnapshot> of(String customer, LocalDate day) {
+    private Validated<AccountSnapshot> of(String customer, LocalDate day) {
         ShopFolder folder = BookForms.shop(book);
         return GlyphCheck.report(folder, new Problems()).or(() -> folder.shop().orElseThrow())
                 .then(shop -> book.read(open -> of(folder, shop, open, customer, day)));
     }
 
-    private static Checked<AccountSnapshot> of(ShopFolder folder, Shop shop, Reading open, String customer,
+    private static Validated<AccountSnapshot> of(ShopFolder folder, Shop shop, Reading open, String customer,
             LocalDate day) {
         BookAccounts accounts = new BookAccounts(folder, open, shop.currency());
         return accounts.payer(customer).then(payer -> accounts.of(payer, true))
-                .then(found -> sound(found.account()).or(() -> found))
+                .then(found -> valid(found.account()).or(() -> found))
                 .then(found -> BookForms.customer(open, found.payer()).then(payer -> payer.addressed().at(day)
-                        .map(Checked::sound)
-                        .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE,
+                        .map(Validated::valid)
+                        .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE,
                                 "nobody is billed for " + payer.name() + " on " + day,
                                 "a billTo that covers the day")))
                         .map(billTo -> new AccountSnapshot(shop, billTo, payer.language(), payer.vendorNumber(),
@@ -50,7 +50,7 @@ public record AccountLoader(ShopBook book) {
                                 terms(folder, found.notes()), found.apart()))));
     }
 
-    private static Problems sound(Account account) {
+    private static Problems valid(Account account) {
         Problems problems = new Problems();
         problems.addAll(AccountRules.problems(account));
         return problems;

@@ -9,8 +9,8 @@ import icequill.plans.AgreementState;
 import icequill.plans.PlanSetting;
 import icequill.plans.ReserveAhead;
 import icequill.plans.TierPricing;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,14 +22,14 @@ import java.util.function.Function;
  *
  * @param invoiced which of its payments the book has invoiced
  */
-public record AgreementLoader(ShopFolder folder, Function<AgreementRequest, Checked<Invoiced>> invoiced) {
+public record AgreementLoader(ShopFolder folder, Function<AgreementRequest, Validated<Invoiced>> invoiced) {
 
     /**
      * Reads and prices an agreement; one report holds all that is wrong with it and with the rates.
      *
      * @param day whose tax rules hold
      */
-    public Checked<AgreementState> of(FormName name, LocalDate day) {
+    public Validated<AgreementState> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
         Optional<AgreementState> hand = folder.form(name, List.of(FormKind.AGREEMENT))
                 .flatMap(form -> read(form, day, problems));

@@ -15,11 +15,11 @@ import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -65,21 +65,21 @@ public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currenc
     }
 
     /** The customer of an id, who must be billed himself and not be forgotten. */
-    public Checked<CustomerEntry> payer(String id) {
-        return open.entries().customer(id).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(open.entries().merged("customer", id)
+    public Validated<CustomerEntry> payer(String id) {
+        return open.entries().customer(id).found().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(open.entries().merged("customer", id)
                         .orElseGet(() -> UnknownName.name("customer", id, open.entries().customers().stream()
                                 .map(CustomerEntry::id).toList(), "see: icequill customer list"))))
                 .then(entry -> entry.forgotten().isEmpty()
-                        ? Checked.sound(entry)
-                        : faulty("customer \"" + id + "\" was forgotten on " + entry.forgotten().get(), "another id"))
+                        ? Validated.valid(entry)
+                        : invalid("customer \"" + id + "\" was forgotten on " + entry.forgotten().get(), "another id"))
                 .then(entry -> open.accounts().payer(id).then(payer -> payer.id().equals(id)
-                        ? Checked.sound(entry)
-                        : faulty("customer \"" + id + "\" is billed through \"" + payer.id() + "\"", payer.id())));
+                        ? Validated.valid(entry)
+                        : invalid("customer \"" + id + "\" is billed through \"" + payer.id() + "\"", payer.id())));
     }
 
-    private static <T> Checked<T> faulty(String message, String allowed) {
-        return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, message, allowed));
+    private static <T> Validated<T> invalid(String message, String allowed) {
+        return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, message, allowed));
     }
 
     /**
@@ -87,7 +87,7 @@ public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currenc
      *
      * @param isTold whether purchase orders and stores are wanted, for which the papers' data are read
      */
-    public Checked<Found> of(CustomerEntry payer, boolean isTold) {
+    public Validated<Found> of(CustomerEntry payer, boolean isTold) {
         List<String> together = open.accounts().together(payer.id());
         Problems problems = new Problems();
         List<AccountNotes> notes = notes(payer.id(), together, problems);

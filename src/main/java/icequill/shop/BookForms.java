@@ -13,11 +13,11 @@ import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.party.Customer;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +34,7 @@ public final class BookForms implements FormSource {
     private final Map<String, Given> given = new LinkedHashMap<>();
 
     /** What was given, and how to ask again. */
-    private record Given(Object answer, Function<Reading, Checked<?>> again) {}
+    private record Given(Object answer, Function<Reading, Validated<?>> again) {}
 
     public BookForms(ShopBook book) {
         this.book = book;
@@ -59,38 +59,38 @@ public final class BookForms implements FormSource {
     }
 
     @Override
-    public Checked<Optional<Customer>> customer(String id) {
+    public Validated<Optional<Customer>> customer(String id) {
         return asked("customer \"" + id + "\"", reading -> customer(reading, id), Optional.empty());
     }
 
     @Override
-    public Checked<Optional<StoredForms.Stored>> site(String id) {
+    public Validated<Optional<StoredForms.Stored>> site(String id) {
         return asked("site \"" + id + "\" or its customer", reading -> site(reading, id), Optional.empty());
     }
 
     @Override
-    public Checked<Optional<Form>> form(FormKind kind, String name) {
-        return asked(kind.words() + " \"" + name + "\"", reading -> Checked.sound(form(reading, kind, name)),
+    public Validated<Optional<Form>> form(FormKind kind, String name) {
+        return asked(kind.words() + " \"" + name + "\"", reading -> Validated.valid(form(reading, kind, name)),
                 Optional.empty());
     }
 
     @Override
-    public Checked<List<Form>> agreementsAt(String site) {
-        return asked("an agreement for site \"" + site + "\"", reading -> Checked.sound(
+    public Validated<List<Form>> agreementsAt(String site) {
+        return asked("an agreement for site \"" + site + "\"", reading -> Validated.valid(
                 reading.entries().agreementsAt(site).stream().filter(entry -> !entry.isForgotten())
                         .map(BookForms::form).toList()),
                 List.of());
     }
 
     /** A customer of the book, who must be there. */
-    public Checked<Customer> payer(String id) {
-        return customer(id).then(found -> found.map(Checked::sound).orElseGet(
-                () -> ids(FormKind.CUSTOMER).then(known -> Checked.faulty(
+    public Validated<Customer> payer(String id) {
+        return customer(id).then(found -> found.map(Validated::valid).orElseGet(
+                () -> ids(FormKind.CUSTOMER).then(known -> Validated.invalid(
                         UnknownName.name("customer", id, known, "see: icequill customer list")))));
     }
 
-    private <T> Checked<T> asked(String what, Function<Reading, Checked<T>> read, T without) {
-        Checked<T> found = book.exists() ? book.read(read) : Checked.sound(without);
+    private <T> Validated<T> asked(String what, Function<Reading, Validated<T>> read, T without) {
+        Validated<T> found = book.exists() ? book.read(read) : Validated.valid(without);
         return found.map(answer -> {
             given.put(what, new Given(answer, read::apply));
             return answer;
@@ -98,7 +98,7 @@ public final class BookForms implements FormSource {
     }
 
     /** Goes on when the book still says what was given here. */
-    public <T> Checked<T> unchanged(Reading reading, Supplier<Checked<T>> next) {
+    public <T> Validated<T> unchanged(Reading reading, Supplier<Validated<T>> next) {
         Problems problems = new Problems();
         given.forEach((what, before) -> problems.take(before.again().apply(reading))
                 .filter(now -> !now.equals(before.answer())).ifPresent(now -> problems.add(changed(what))));
@@ -112,8 +112,8 @@ public final class BookForms implements FormSource {
     }
 
     @Override
-    public Checked<List<String>> ids(FormKind kind) {
-        return book.exists() ? book.read(reading -> Checked.sound(ids(reading, kind))) : Checked.sound(List.of());
+    public Validated<List<String>> ids(FormKind kind) {
+        return book.exists() ? book.read(reading -> Validated.valid(ids(reading, kind))) : Validated.valid(List.of());
     }
 
     private static List<String> ids(Reading reading, FormKind kind) {
@@ -167,35 +167,36 @@ public final class BookForms implements FormSource {
         return Form.stored(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
     }
 
-    private static Checked<Optional<StoredForms.Stored>> site(Reading reading, String id) {
+    private static Validated<Optional<StoredForms.Stored>> site(Reading reading, String id) {
         return reading.entries().siteNow(id).found().map(site -> reading.entries().customer(site.customer())
-                .then(payer -> stored(reading, site, payer))).orElseGet(() -> Checked.sound(Optional.empty()));
+                .then(payer -> stored(reading, site, payer))).orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
-    private static Checked<Optional<StoredForms.Stored>> stored(Reading reading, SiteEntry site, CustomerEntry payer) {
+    private static Validated<Optional<StoredForms.Stored>> stored(Reading reading, SiteEntry site,
+            CustomerEntry payer) {
         return payer.forgotten().isPresent()
-                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the customer of site " + site.id() + " was forgotten on " + payer.forgotten().get(), ""))
                 : customer(reading, payer)
                         .map(customer -> Optional.of(new StoredForms.Stored(site.id(), customer, site.data(),
                                 reading.entries().machinesOf(site.id()).stream().map(MachineEntry::data).toList())));
     }
 
-    private static Checked<Optional<Customer>> customer(Reading reading, String id) {
+    private static Validated<Optional<Customer>> customer(Reading reading, String id) {
         return reading.entries().customer(id).found().map(entry -> customer(reading, entry).map(Optional::of))
-                .orElseGet(() -> Checked.sound(Optional.empty()));
+                .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
     /** The customer, billed through the parent account where nobody is named for himself. */
-    static Checked<Customer> customer(Reading reading, CustomerEntry entry) {
+    static Validated<Customer> customer(Reading reading, CustomerEntry entry) {
         return customer(entry, id -> reading.entries().customer(id));
     }
 
     /** The same with the accounts above him, by their ids. */
-    static Checked<Customer> customer(CustomerEntry entry, Function<String, Checked<CustomerEntry>> known) {
+    static Validated<Customer> customer(CustomerEntry entry, Function<String, Validated<CustomerEntry>> known) {
         return entry.parent().isPresent() && entry.customer().billTo().entries().isEmpty()
                 ? known.apply(entry.parent().get()).then(parent -> customer(parent, known))
                         .map(parent -> entry.customer().billed(parent.addressed()))
-                : Checked.sound(entry.customer());
+                : Validated.valid(entry.customer());
     }
 }

@@ -4,7 +4,7 @@ import icequill.document.Paper;
 import icequill.files.paper.PaperJson;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 
 /** The papers of the book as they were issued. */
 public final class BookedPapers {
@@ -13,7 +13,7 @@ public final class BookedPapers {
     }
 
     /** The paper of a number as it was issued. */
-    public static Checked<Paper> paper(Reading open, IssuedPaper issued) {
+    public static Validated<Paper> paper(Reading open, IssuedPaper issued) {
         return open.papers().data(issued.number()).then(data -> PaperJson.read(data, issued.number()));
     }
 }

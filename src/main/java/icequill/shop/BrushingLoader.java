@@ -4,8 +4,8 @@ import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.outlook.BrushingContext;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
 import java.time.LocalDate;
@@ -16,7 +16,7 @@ import java.util.Optional;
 public record BrushingLoader(ShopFolder folder) {
 
     /** Reads one request; one report holds all that is wrong with it, its site and the rates of the day. */
-    public Checked<BrushingContext> of(FormName name, LocalDate day) {
+    public Validated<BrushingContext> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
         Optional<BrushingContext> hand = folder.form(name, List.of(FormKind.BRUSHING_REQUEST))
                 .flatMap(form -> read(form, day, problems));

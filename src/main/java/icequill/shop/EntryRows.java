@@ -8,11 +8,11 @@ import icequill.ledger.entries.SiteEntry;
 import icequill.party.Customer;
 import icequill.party.Machine;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,11 +24,11 @@ public record EntryRows(Transaction book) {
      *
      * @param parent empty to keep the one he has
      */
-    public Checked<CustomerEntry> customer(String id, Customer customer, Optional<String> parent) {
+    public Validated<CustomerEntry> customer(String id, Customer customer, Optional<String> parent) {
         Optional<CustomerEntry> before = book.entries().customer(id).found();
         Optional<String> forgotten = before.flatMap(CustomerEntry::forgotten).map(Object::toString);
         if (forgotten.isPresent()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "customer \"" + id + "\" was forgotten on " + forgotten.get(), "another id"));
         }
         CustomerEntry entry = new CustomerEntry(id, customer,
@@ -37,9 +37,9 @@ public record EntryRows(Transaction book) {
     }
 
     /** A site with its machines, new or in place of what is known of it. */
-    public Checked<SiteEntry> site(String customer, StoredForms.Whole whole) {
+    public Validated<SiteEntry> site(String customer, StoredForms.Whole whole) {
         SiteEntry entry = entry(customer, whole);
-        Checked<SiteEntry> stored = book.entries().site(entry.id()).found().isPresent()
+        Validated<SiteEntry> stored = book.entries().site(entry.id()).found().isPresent()
                 ? book.register().change(entry)
                 : book.register().add(entry);
         return stored.then(done -> machines(whole).or(() -> done));

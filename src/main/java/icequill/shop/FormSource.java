@@ -4,7 +4,7 @@ import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
 import icequill.party.Customer;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,21 +12,21 @@ import java.util.Optional;
 public interface FormSource {
 
     /** Billed through the account that he belongs to, where nobody is named for himself; empty when there is none of that id. */
-    Checked<Optional<Customer>> customer(String id);
+    Validated<Optional<Customer>> customer(String id);
 
     /** Empty when there is none of that id. */
-    Checked<Optional<StoredForms.Stored>> site(String id);
+    Validated<Optional<StoredForms.Stored>> site(String id);
 
     /**
      * Any other form; empty when there is none.
      *
      * @param name its id, or an agreement's number
      */
-    Checked<Optional<Form>> form(FormKind kind, String name);
+    Validated<Optional<Form>> form(FormKind kind, String name);
 
     /** Of one site, by id. */
-    Checked<List<Form>> agreementsAt(String site);
+    Validated<List<Form>> agreementsAt(String site);
 
     /** The ids of all of a kind, for a message about an unknown one. */
-    Checked<List<String>> ids(FormKind kind);
+    Validated<List<String>> ids(FormKind kind);
 }

@@ -10,10 +10,10 @@ import icequill.ledger.entries.PastEntries;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.party.Customer;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -31,16 +31,16 @@ public record PastForms(PastEntries then) implements FormSource {
     }
 
     @Override
-    public Checked<Optional<Customer>> customer(String id) {
+    public Validated<Optional<Customer>> customer(String id) {
         return then.customer(id).map(entry -> BookForms.customer(entry, this::known).map(Optional::of))
-                .orElseGet(() -> Checked.sound(Optional.empty()));
+                .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
     @Override
-    public Checked<Optional<StoredForms.Stored>> site(String id) {
+    public Validated<Optional<StoredForms.Stored>> site(String id) {
         return then.site(id).map(site -> known(site.customer())
                 .then(payer -> BookForms.customer(payer, this::known)).map(customer -> stored(site, customer)))
-                .orElseGet(() -> Checked.sound(Optional.empty()));
+                .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
     private Optional<StoredForms.Stored> stored(SiteEntry site, Customer customer) {
@@ -48,14 +48,14 @@ public record PastForms(PastEntries then) implements FormSource {
                 then.machinesOf(site.id()).stream().map(MachineEntry::data).toList()));
     }
 
-    private Checked<CustomerEntry> known(String id) {
-        return then.customer(id).map(Checked::sound).orElseGet(() -> Checked.faulty(new Problem(Code.MISSING,
+    private Validated<CustomerEntry> known(String id) {
+        return then.customer(id).map(Validated::valid).orElseGet(() -> Validated.invalid(new Problem(Code.MISSING,
                 Place.NOWHERE, "what customer \"" + id + "\" was then is not known any more", "")));
     }
 
     @Override
-    public Checked<Optional<Form>> form(FormKind kind, String name) {
-        return Checked.sound(switch (kind) {
+    public Validated<Optional<Form>> form(FormKind kind, String name) {
+        return Validated.valid(switch (kind) {
         case AGREEMENT -> agreements().filter(entry -> entry.id().equals(name) || entry.number().equals(name))
                 .findFirst().map(BookForms::form);
         case VISIT, PLANNED_VISIT -> then.visit(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
@@ -70,8 +70,8 @@ public record PastForms(PastEntries then) implements FormSource {
     }
 
     @Override
-    public Checked<List<Form>> agreementsAt(String site) {
-        return Checked.sound(agreements().filter(entry -> entry.site().equals(site)).map(BookForms::form).toList());
+    public Validated<List<Form>> agreementsAt(String site) {
+        return Validated.valid(agreements().filter(entry -> entry.site().equals(site)).map(BookForms::form).toList());
     }
 
     /** What was to be quoted at a site. */
@@ -87,7 +87,7 @@ public record PastForms(PastEntries then) implements FormSource {
     }
 
     @Override
-    public Checked<List<String>> ids(FormKind kind) {
-        return Checked.sound(List.of());
+    public Validated<List<String>> ids(FormKind kind) {
+        return Validated.valid(List.of());
     }
 }

@@ -8,9 +8,9 @@ import icequill.plans.PlanContext;
 import icequill.plans.PlanSetting;
 import icequill.plans.ReserveAhead;
 import icequill.plans.TierPricing;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.PlanRequest;
 import icequill.request.PlanScope;
@@ -27,7 +27,7 @@ public record PlanLoader(ShopFolder folder) {
      *
      * @param day of the quote, whose rates and tax rules hold
      */
-    public Checked<PlanContext> of(FormName name, LocalDate day) {
+    public Validated<PlanContext> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
         Optional<PlanContext> hand = folder.form(name, List.of(FormKind.MAINTENANCE_REQUEST))
                 .flatMap(form -> read(form, day, problems));

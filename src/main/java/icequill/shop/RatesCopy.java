@@ -5,10 +5,10 @@ import icequill.files.disk.OwnersOnly;
 import icequill.files.pricing.RatesFolder;
 import icequill.files.pricing.RatesVersion;
 import icequill.ledger.store.Caches;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,7 +27,7 @@ final class RatesCopy {
      *
      * @param shop whose cache will do where the user's does not
      */
-    static Checked<Path> of(RatesVersion version, Path shop) {
+    static Validated<Path> of(RatesVersion version, Path shop) {
         List<String> tried = new ArrayList<>();
         for (Path cache : Caches.of(shop.resolve("shop.yaml").toAbsolutePath())) {
             Path copy = cache.resolve("rates-" + version.hash());
@@ -35,19 +35,19 @@ final class RatesCopy {
                 if (!isWhole(copy, version)) {
                     make(copy, version);
                 }
-                return Checked.sound(copy);
+                return Validated.valid(copy);
             } catch (IOException unsuitable) {
                 tried.add(copy + ": " + unsuitable);
             }
         }
-        return Checked.faulty(new Problem(Code.CANNOT_WRITE, Place.NOWHERE,
+        return Validated.invalid(new Problem(Code.CANNOT_WRITE, Place.NOWHERE,
                 "the rates in force can be laid into no folder; tried " + String.join("; ", tried),
                 "a folder that may be written to"));
     }
 
     private static boolean isWhole(Path copy, RatesVersion version) {
         return Files.isDirectory(copy) && new RatesFolder(copy).version().map(RatesVersion::hash)
-                .equals(Checked.sound(version.hash()));
+                .equals(Validated.valid(version.hash()));
     }
 
     /** Beside its place, and moved there when it is whole; another process may be quicker. */
@@ -56,7 +56,7 @@ final class RatesCopy {
         Folder.delete(beside);
         OwnersOnly.folder(beside);
         try {
-            if (new RatesFolder(beside).write(version) instanceof Checked.Faulty<Path>(List<Problem> problems)) {
+            if (new RatesFolder(beside).write(version) instanceof Validated.Invalid<Path>(List<Problem> problems)) {
                 throw new IOException(problems.getFirst().text());
             }
             Folder.delete(copy);

@@ -5,10 +5,10 @@ import icequill.files.pricing.RatesVersion;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.papers.Adoption;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param version of these files; or why there is none
  * @param isShared whether the version comes into force on purpose only
  */
-public record RatesInUse(Path folder, ShopSettings settings, Checked<RatesVersion> version, boolean isShared) {
+public record RatesInUse(Path folder, ShopSettings settings, Validated<RatesVersion> version, boolean isShared) {
 
     private static final Problem NOT_YET = new Problem(Code.MISSING, Place.NOWHERE,
             "no rates are in force yet in the book that the offices share", "icequill rates adopt");
@@ -33,10 +33,10 @@ public record RatesInUse(Path folder, ShopSettings settings, Checked<RatesVersio
     /** Those of a folder. They are read again until nobody changes them meanwhile, so that the version is what was read. */
     static RatesInUse of(Path folder, boolean isShared) {
         RatesFolder files = new RatesFolder(folder);
-        Checked<RatesVersion> version = files.version();
+        Validated<RatesVersion> version = files.version();
         while (true) {
             ShopSettings settings = ShopSettings.read(folder);
-            Checked<RatesVersion> now = files.version();
+            Validated<RatesVersion> now = files.version();
             if (now.map(RatesVersion::hash).equals(version.map(RatesVersion::hash))) {
                 return new RatesInUse(folder, settings, version, isShared);
             }
@@ -45,43 +45,44 @@ public record RatesInUse(Path folder, ShopSettings settings, Checked<RatesVersio
     }
 
     /** Those that are in force in a book that offices share; the folder's until some are. */
-    static RatesInUse shared(Path folder, Checked<Optional<RatesVersion>> known) {
+    static RatesInUse shared(Path folder, Validated<Optional<RatesVersion>> known) {
         return switch (known) {
-        case Checked.Sound<Optional<RatesVersion>>(Optional<RatesVersion> inForce) -> inForce
+        case Validated.Valid<Optional<RatesVersion>>(Optional<RatesVersion> inForce) -> inForce
                 .map(version -> switch (earlier(version, folder)) {
-                case Checked.Sound<RatesInUse>(RatesInUse use) -> use;
-                case Checked.Faulty<RatesInUse>(List<Problem> problems) -> unknown(folder, problems);
+                case Validated.Valid<RatesInUse>(RatesInUse use) -> use;
+                case Validated.Invalid<RatesInUse>(List<Problem> problems) -> unknown(folder, problems);
                 }).orElseGet(() -> new RatesInUse(folder, ShopSettings.read(folder),
-                        Checked.faulty(NOT_YET), true));
-        case Checked.Faulty<Optional<RatesVersion>>(List<Problem> problems) -> unknown(folder, problems);
+                        Validated.invalid(NOT_YET), true));
+        case Validated.Invalid<Optional<RatesVersion>>(List<Problem> problems) -> unknown(folder, problems);
         };
     }
 
     /** A version that the book holds, laid out anew. */
-    static Checked<RatesInUse> earlier(RatesVersion version, Path shop) {
+    static Validated<RatesInUse> earlier(RatesVersion version, Path shop) {
         return RatesCopy.of(version, shop)
-                .map(copy -> new RatesInUse(copy, ShopSettings.read(copy), Checked.sound(version), true));
+                .map(copy -> new RatesInUse(copy, ShopSettings.read(copy), Validated.valid(version), true));
     }
 
     /** The version in force in a book; empty where there is none yet. */
-    static Checked<Optional<RatesVersion>> inForce(Reading open) {
-        return Checked.sound(open.rates().inForce().map(Adoption::version).flatMap(open.rates()::version));
+    static Validated<Optional<RatesVersion>> inForce(Reading open) {
+        return Validated.valid(open.rates().inForce().map(Adoption::version).flatMap(open.rates()::version));
     }
 
     private static RatesInUse unknown(Path folder, List<Problem> problems) {
-        return new RatesInUse(folder, ShopSettings.read(folder).with(problems), new Checked.Faulty<>(problems), true);
+        return new RatesInUse(folder, ShopSettings.read(folder).with(problems), new Validated.Invalid<>(problems),
+                true);
     }
 
     /** The version that a paper names which is issued in a transaction; with a book of one office it comes into force by that. */
-    public Checked<RatesVersion> forPaper(Transaction open) {
+    public Validated<RatesVersion> forPaper(Transaction open) {
         return version.then(used -> {
             if (!isShared) {
                 open.adopt(used);
-                return Checked.sound(used);
+                return Validated.valid(used);
             }
             return open.rates().inForce().filter(adoption -> adoption.version().equals(used.id())).isPresent()
-                    ? Checked.sound(used)
-                    : Checked.faulty(CHANGED);
+                    ? Validated.valid(used)
+                    : Validated.invalid(CHANGED);
         });
     }
 }

@@ -3,10 +3,10 @@ package icequill.shop;
 import icequill.files.disk.SafeFile;
 import icequill.files.form.FormKind;
 import icequill.files.yaml.ShippedMarks;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -29,17 +29,17 @@ public final class ShippedFiles {
     /**
      * The rates, a shop.yaml to change, and the schemas of all. What is invented in them is marked as still to be replaced ({@link ShippedMarks}).
      */
-    public static Checked<Path> copyStarter(Path folder) {
+    public static Validated<Path> copyStarter(Path folder) {
         return copy(List.of("starter", "pricing", SCHEMAS), folder, ShippedMarks::marked);
     }
 
     /** An invented shop, the rates, and the schemas of all. */
-    public static Checked<Path> copyDemo(Path folder) {
+    public static Validated<Path> copyDemo(Path folder) {
         return copy(List.of("demo", "pricing", SCHEMAS), folder, text -> text);
     }
 
     /** The forms of the invented shop, and lists and tables that go with them. */
-    public static Checked<Path> copyDemoForms(Path folder) {
+    public static Validated<Path> copyDemoForms(Path folder) {
         return copy(List.of("demo-forms"), folder, text -> text);
     }
 
@@ -57,7 +57,7 @@ public final class ShippedFiles {
     }
 
     /** Nothing is written when any of the files exists already. */
-    private static Checked<Path> copy(List<String> sets, Path folder, UnaryOperator<String> change) {
+    private static Validated<Path> copy(List<String> sets, Path folder, UnaryOperator<String> change) {
         Problems problems = new Problems();
         sets.stream().flatMap(set -> names(set).stream().map(name -> inShop(set, name)))
                 .filter(name -> Files.exists(folder.resolve(name))).forEach(name -> problems

@@ -8,11 +8,11 @@ import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.store.Author;
 import icequill.ledger.store.BookPlace;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -59,12 +59,12 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
      *
      * @return empty where the book has no files of it
      */
-    public Checked<Optional<ShopBook>> by(String version) {
-        return read(open -> Checked.sound(open.rates().version(version)))
+    public Validated<Optional<ShopBook>> by(String version) {
+        return read(open -> Validated.valid(open.rates().version(version)))
                 .then(found -> found.map(then -> RatesInUse.earlier(then, folder)
                         .map(use -> Optional
                                 .of(new ShopBook(folder, settings, RatesOnce.known(use), clock, held, given))))
-                        .orElseGet(() -> Checked.sound(Optional.empty())));
+                        .orElseGet(() -> Validated.valid(Optional.empty())));
     }
 
     /** Whether offices share the book. */
@@ -83,7 +83,7 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
     }
 
     public BookPlace place() {
-        return (address() instanceof Checked.Sound<Optional<String>>(Optional<String> whole)
+        return (address() instanceof Validated.Valid<Optional<String>>(Optional<String> whole)
                 ? whole
                 : settings.database())
                 .<BookPlace>map(url -> new BookPlace.OnServer(url, BookPlace.papersIn(folder)))
@@ -101,49 +101,49 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
     }
 
     /** Changes the book, which is made when there is none. */
-    public <T> Checked<T> write(Function<Transaction, Checked<T>> work) {
+    public <T> Validated<T> write(Function<Transaction, Validated<T>> work) {
         return held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work)));
     }
 
     /** Does many things in a row with the book, which is made when there is none, without opening it for each. */
-    public <T> Checked<T> together(Function<ShopBook, Checked<T>> work) {
+    public <T> Validated<T> together(Function<ShopBook, Validated<T>> work) {
         return held.isPresent()
                 ? work.apply(this)
                 : made(book -> work.apply(new ShopBook(folder, settings, rates, clock, Optional.of(book), given)));
     }
 
-    private <T> Checked<T> made(Function<Book, Checked<T>> work) {
+    private <T> Validated<T> made(Function<Book, Validated<T>> work) {
         return inShop().then(place -> Opening.open(place, clock, author())).then(book -> closing(book, work));
     }
 
-    private static <T> Checked<T> closing(Book book, Function<Book, Checked<T>> work) {
+    private static <T> Validated<T> closing(Book book, Function<Book, Validated<T>> work) {
         try (book) {
             return work.apply(book);
         }
     }
 
     /** Looks at the book; that there is none is a problem. */
-    public <T> Checked<T> read(Function<Reading, Checked<T>> work) {
+    public <T> Validated<T> read(Function<Reading, Validated<T>> work) {
         return look(book -> book.read(work));
     }
 
     /** Does something with the book itself; that there is none is a problem. */
-    public <T> Checked<T> look(Function<Book, Checked<T>> work) {
+    public <T> Validated<T> look(Function<Book, Validated<T>> work) {
         return held.map(work).orElseGet(() -> there().then(book -> closing(book, work)));
     }
 
-    private Checked<Book> there() {
+    private Validated<Book> there() {
         return inShop().then(place -> exists()
                 ? Opening.open(place, clock, author())
-                : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
+                : Validated.invalid(new Problem(Code.MISSING, Place.ofFile(place.text()), "there is no book yet",
                         "it begins with: icequill import FILE, or icequill customer add")));
     }
 
-    private Checked<BookPlace> inShop() {
-        return rightlyNamed().then(shop -> sound());
+    private Validated<BookPlace> inShop() {
+        return rightlyNamed().then(shop -> valid());
     }
 
-    private Checked<Boolean> rightlyNamed() {
+    private Validated<Boolean> rightlyNamed() {
         Problems problems = new Problems();
         if (Files.exists(folder.resolve("shop.yaml"))) {
             problems.addAll(BookSettings.problems(folder));
@@ -151,14 +151,14 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
         return problems.or(() -> true);
     }
 
-    private Checked<BookPlace> sound() {
+    private Validated<BookPlace> valid() {
         return Files.exists(folder.resolve("shop.yaml"))
                 ? address().map(url -> place())
-                : Checked.faulty(new Problem(Code.MISSING, Place.ofFile(folder.resolve("shop.yaml").toString()),
+                : Validated.invalid(new Problem(Code.MISSING, Place.ofFile(folder.resolve("shop.yaml").toString()),
                         "there is no shop here", "--shop with a shop folder, as made by: icequill new DIR"));
     }
 
-    private Checked<Optional<String>> address() {
+    private Validated<Optional<String>> address() {
         return DatabasePassword.address(settings, folder);
     }
 }

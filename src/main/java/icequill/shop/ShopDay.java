@@ -1,10 +1,10 @@
 package icequill.shop;
 
 import icequill.files.form.ShopZone;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -30,10 +30,10 @@ public final class ShopDay {
     }
 
     /** The day, unless no paper can bear it: a slip of the pen. */
-    public static Checked<LocalDate> likely(LocalDate day, Place place, String what) {
+    public static Validated<LocalDate> likely(LocalDate day, Place place, String what) {
         return day.isBefore(FIRST) || day.isAfter(LAST)
-                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place, what + " is " + day,
+                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, place, what + " is " + day,
                         "a day from " + FIRST + " to " + LAST))
-                : Checked.sound(day);
+                : Validated.valid(day);
     }
 }

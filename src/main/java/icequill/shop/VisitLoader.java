@@ -6,8 +6,8 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.AgreementRequest;
 import icequill.tax.TaxCalculator;
@@ -27,7 +27,7 @@ import java.util.function.Function;
 public record VisitLoader(ShopFolder folder) {
 
     /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
-    public Checked<VisitContext> of(FormName name) {
+    public Validated<VisitContext> of(FormName name) {
         return of(name, Visit::day);
     }
 
@@ -36,7 +36,7 @@ public record VisitLoader(ShopFolder folder) {
      *
      * @param day whose rates hold
      */
-    public Checked<VisitContext> of(FormName name, Function<Visit, LocalDate> day) {
+    public Validated<VisitContext> of(FormName name, Function<Visit, LocalDate> day) {
         Problems problems = new Problems();
         Optional<VisitContext> hand = folder.form(name, List.of(FormKind.VISIT, FormKind.PLANNED_VISIT))
                 .flatMap(form -> read(form, day, problems));
@@ -44,7 +44,7 @@ public record VisitLoader(ShopFolder folder) {
     }
 
     /** The same for a form that is there already. */
-    public Checked<VisitContext> of(Form form) {
+    public Validated<VisitContext> of(Form form) {
         Problems problems = new Problems();
         Optional<VisitContext> hand = read(form, problems);
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);

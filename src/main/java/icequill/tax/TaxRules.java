@@ -1,10 +1,10 @@
 package icequill.tax;
 
 import icequill.party.Timeline;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,14 +18,14 @@ public record TaxRules(Timeline<List<TaxPlace>> places) {
      * @param id empty when the site names no place
      * @param asked where the place is named
      */
-    public Checked<TaxPlace> at(LocalDate day, Optional<String> id, Place asked) {
+    public Validated<TaxPlace> at(LocalDate day, Optional<String> id, Place asked) {
         List<TaxPlace> known = places.at(day).orElse(List.of());
         if (id.isEmpty()) {
-            return Checked.faulty(new Problem(Code.NO_TAX_RULE, asked, "no tax place is named",
+            return Validated.invalid(new Problem(Code.NO_TAX_RULE, asked, "no tax place is named",
                     "add taxPlace; " + Problem.oneOf("", ids(known))));
         }
-        return known.stream().filter(place -> place.id().equals(id.get())).findFirst().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(new Problem(Code.NO_TAX_RULE, asked,
+        return known.stream().filter(place -> place.id().equals(id.get())).findFirst().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(new Problem(Code.NO_TAX_RULE, asked,
                         "no tax rule for \"" + id.get() + "\" on " + day, Problem.oneOf(id.get(), ids(known)))));
     }
 

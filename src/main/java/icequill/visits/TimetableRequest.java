@@ -4,9 +4,9 @@ import icequill.planner.Crew;
 import icequill.planner.Effort;
 import icequill.planner.Planner;
 import icequill.planner.Timetable;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.work.Attendance;
 import icequill.work.Qualification;
 import java.util.Collections;
@@ -44,12 +44,12 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Set<
         return new TimetableRequest(hand, List.copyOf(named.keySet()), List.copyOf(named.values()));
     }
 
-    public Checked<Timetable> timetable() {
+    public Validated<Timetable> timetable() {
         return crew().then(crew -> VisitWorkAssembly.of(hand).work()
                 .then(work -> Planner.timetable(work, crew, Effort.USUAL)));
     }
 
-    private Checked<Crew> crew() {
+    private Validated<Crew> crew() {
         Problems problems = new Problems();
         if (people.isEmpty() || people.size() > Crew.MOST) {
             problems.add(Code.OUT_OF_RANGE, hand.visit().place(), people.size() + " people come",

@@ -4,9 +4,9 @@ import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.pricer.SpendingLimit;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Contradictions;
 import icequill.rates.Rates;
 import icequill.tax.TaxedVisit;
@@ -32,7 +32,7 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
     }
 
     /** The visit, unless it says of chemicals what labels or limits contradict and nobody confirmed. */
-    public Checked<VisitContext> vouched() {
+    public Validated<VisitContext> vouched() {
         Problems problems = new Problems();
         for (Finding finding : visit.findings()) {
             Contradictions contradictions = contradictions(finding);
@@ -50,9 +50,9 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
     }
 
     /** The same, or that it costs more than the customer allows. */
-    public Checked<VisitContext> withinLimit() {
-        return SpendingLimit.exceeded(taxed.priced(), visit.order()).map(Checked::<VisitContext>faulty)
-                .orElseGet(() -> Checked.sound(this));
+    public Validated<VisitContext> withinLimit() {
+        return SpendingLimit.exceeded(taxed.priced(), visit.order()).map(Validated::<VisitContext>invalid)
+                .orElseGet(() -> Validated.valid(this));
     }
 
     /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied. */

@@ -3,11 +3,11 @@ package icequill.visits;
 import icequill.party.Site;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Finding;
@@ -47,10 +47,10 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
     }
 
     /** The visit's price with the discounts of its agreement, or that work is called included which no agreement includes. */
-    public Checked<PricedVisit> price(Rates rates) {
+    public Validated<PricedVisit> price(Rates rates) {
         Problems problems = new Problems();
         problems.addAll(notIncluded());
-        Checked<PricedVisit> priced = applied()
+        Validated<PricedVisit> priced = applied()
                 .map(agreement -> Pricer.price(visit, site, rates, agreement.discount()))
                 .orElseGet(() -> Pricer.price(visit, site, rates));
         problems.addAll(priced.problems());

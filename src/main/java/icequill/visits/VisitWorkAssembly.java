@@ -5,10 +5,10 @@ import icequill.party.Site;
 import icequill.planner.MachineTask;
 import icequill.planner.VisitWork;
 import icequill.planner.WalkTimes;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.work.Chemistry;
 import icequill.work.Finding;
@@ -42,7 +42,7 @@ public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, 
     }
 
     /** What is to be done, or that nothing is. */
-    public Checked<VisitWork> work() {
+    public Validated<VisitWork> work() {
         Problems problems = new Problems();
         List<MachineTask> tasks = findings.stream().flatMap(this::tasks).toList();
         if (tasks.isEmpty()) {

@@ -1,9 +1,9 @@
 package icequill.work;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -22,27 +22,27 @@ public final class LocalTimes {
      *
      * @param offset needed for a time that clocks repeat, checked for every other
      */
-    public static Checked<ZonedDateTime> resolve(LocalDateTime local, Optional<ZoneOffset> offset, ZoneId zone,
+    public static Validated<ZonedDateTime> resolve(LocalDateTime local, Optional<ZoneOffset> offset, ZoneId zone,
             Place place) {
         List<ZoneOffset> valid = zone.getRules().getValidOffsets(local);
         if (valid.isEmpty()) {
-            return Checked.faulty(new Problem(Code.NO_SUCH_TIME, place,
+            return Validated.invalid(new Problem(Code.NO_SUCH_TIME, place,
                     local + " does not exist in " + zone + ": clocks go forward over it",
                     "a time before " + zone.getRules().getTransition(local).getDateTimeBefore().toLocalTime()
                             + " or from " + zone.getRules().getTransition(local).getDateTimeAfter().toLocalTime()
                             + " on"));
         }
         if (offset.isPresent() && !valid.contains(offset.get())) {
-            return Checked.faulty(new Problem(Code.NO_SUCH_TIME, place,
+            return Validated.invalid(new Problem(Code.NO_SUCH_TIME, place,
                     local + " is never at offset " + offset.get() + " in " + zone, "offset " + either(valid)));
         }
         if (offset.isEmpty() && valid.size() > 1) {
-            return Checked.faulty(new Problem(Code.AMBIGUOUS_TIME, place,
+            return Validated.invalid(new Problem(Code.AMBIGUOUS_TIME, place,
                     local + " occurs twice in " + zone + ": clocks go back over it",
                     "add the offset, for example " + local + valid.getFirst() + " for the first time or " + local
                             + valid.getLast() + " for the second"));
         }
-        return Checked.sound(ZonedDateTime.ofLocal(local, zone, offset.orElse(valid.getFirst())));
+        return Validated.valid(ZonedDateTime.ofLocal(local, zone, offset.orElse(valid.getFirst())));
     }
 
     private static String either(List<ZoneOffset> valid) {

@@ -15,8 +15,8 @@ import icequill.party.Site;
 import icequill.party.TaxBasis;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
-import icequill.problem.Checked;
 import icequill.problem.Place;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.render.words.Sentences;
 import icequill.request.Extras;
@@ -105,7 +105,7 @@ class PricedBillsTest {
             for (int j = i + 1; j < visits.size(); j++) {
                 List<String> two = places.get((i + j) % places.size());
                 TaxBasis basis = j % 2 == 0 ? TaxBasis.INVOICE : TaxBasis.ITEM;
-                Checked<CombinedInvoice> together = CombinedInvoiceAssembly.of(
+                Validated<CombinedInvoice> together = CombinedInvoiceAssembly.of(
                         List.of(context(shop, visits.get(i), two.getFirst(), basis),
                                 context(shop, visits.get(j), two.getLast(), basis)),
                         new PaperOptions(Optional.of("1"), LocalDate.of(2026, 12, 30), Optional.of(Language.SPANISH),

@@ -10,8 +10,8 @@ import icequill.ledger.store.BookContext;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.LockWait;
 import icequill.ledger.store.Step;
-import icequill.problem.Checked;
 import icequill.problem.Code;
+import icequill.problem.Validated;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -90,9 +90,9 @@ public final class BookChild {
         try (Book book = Opening.open(place, new BookContext(Books.CLOCK, LockWait.USUAL, Books.AUTHOR, watcher))
                 .orElseThrow()) {
             book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
-                    numbered -> Checked.sound(Books.printed(numbered, 11)))
+                    numbered -> Validated.valid(Books.printed(numbered, 11)))
                     .then(first -> transaction.issue(Books.INVOICES, Origin.NONE,
-                            numbered -> Checked.sound(Books.printed(numbered, 12)))))
+                            numbered -> Validated.valid(Books.printed(numbered, 12)))))
                     .orElseThrow();
         }
     }
@@ -140,7 +140,7 @@ public final class BookChild {
                 } catch (IOException closed) {
                     throw new IllegalStateException(closed);
                 }
-                return Checked.sound(Books.printed(numbered, 1));
+                return Validated.valid(Books.printed(numbered, 1));
             })).orElseThrow();
         }
     }
@@ -160,7 +160,7 @@ public final class BookChild {
         int[] read = {0};
         return new PaperReader() {
             @Override
-            public Checked<Read> read(String json) {
+            public Validated<Read> read(String json) {
                 read[0]++;
                 if (read[0] == papers) {
                     Runtime.getRuntime().halt(HALTED);
@@ -169,7 +169,7 @@ public final class BookChild {
             }
 
             @Override
-            public Checked<Carried> carried(Pdf pdf) {
+            public Validated<Carried> carried(Pdf pdf) {
                 return Books.READER.carried(pdf);
             }
 

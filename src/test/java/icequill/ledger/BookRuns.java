@@ -10,7 +10,7 @@ import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.store.BookPlace;
 import icequill.party.Language;
 import icequill.party.PaperSize;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.render.InvoiceFixture;
 import icequill.render.Printer;
 import java.io.BufferedReader;
@@ -112,8 +112,8 @@ public final class BookRuns {
                 int seed = i;
                 book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE, numbered -> {
                     PrintedPaper small = Books.printed(numbered, seed);
-                    return Checked
-                            .sound(new PrintedPaper(small.date(), small.due(), small.sums(), small.facts(),
+                    return Validated
+                            .valid(new PrintedPaper(small.date(), small.due(), small.sums(), small.facts(),
                                     small.json(),
                                     small.ratesVersion(), print(printer, numbered.number())));
                 })).orElseThrow();

@@ -11,10 +11,10 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,12 +78,12 @@ class BookTest {
     void faultInPrinting_burnsNoNumberAndUndoesTheWhole(Database database) throws Exception {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place)) {
-            Checked<IssuedPaper> faulty = book.write(transaction -> {
-                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.sound(Books.printed(numbered, 1)));
-                return transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.faulty(OUT_OF_INK));
+            Validated<IssuedPaper> invalid = book.write(transaction -> {
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Validated.valid(Books.printed(numbered, 1)));
+                return transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Validated.invalid(OUT_OF_INK));
             });
 
-            assertThat(faulty.problems()).containsExactly(OUT_OF_INK);
+            assertThat(invalid.problems()).containsExactly(OUT_OF_INK);
             assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
             assertThat(Books.issue(book, 2).orElseThrow().number()).isEqualTo("INV-2026-00001");
         }
@@ -93,9 +93,9 @@ class BookTest {
     @EnumSource
     void faultInPrinting_thatTheCallerPassesOver_isNotStored(Database database) {
         try (Book book = Books.open(database.place(shop))) {
-            Checked<String> result = book.write(transaction -> {
-                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.faulty(OUT_OF_INK));
-                return Checked.sound("all is well");
+            Validated<String> result = book.write(transaction -> {
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Validated.invalid(OUT_OF_INK));
+                return Validated.valid("all is well");
             });
 
             assertThat(result.problems()).containsExactly(OUT_OF_INK);
@@ -109,12 +109,12 @@ class BookTest {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place)) {
             assertThatThrownBy(() -> book.write(transaction -> {
-                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.sound(Books.printed(numbered, 1)));
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Validated.valid(Books.printed(numbered, 1)));
                 throw new IllegalStateException("a fault of the program");
             })).isInstanceOf(IllegalStateException.class);
 
             assertThat(new PaperFiles(place.papers()).unfinished()).isEmpty();
-            assertThat(book.read(reading -> Checked.sound(reading.papers().newest(Books.INVOICES))).orElseThrow())
+            assertThat(book.read(reading -> Validated.valid(reading.papers().newest(Books.INVOICES))).orElseThrow())
                     .isEmpty();
         }
     }
@@ -125,7 +125,7 @@ class BookTest {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place)) {
             assertThatThrownBy(() -> book.write(transaction -> {
-                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Checked.sound(Books.printed(numbered, 1)));
+                transaction.issue(Books.INVOICES, Origin.NONE, numbered -> Validated.valid(Books.printed(numbered, 1)));
                 throw new StackOverflowError("a template without end");
             })).isInstanceOf(StackOverflowError.class).hasNoSuppressedExceptions();
 
@@ -166,13 +166,13 @@ class BookTest {
 
             IssuedPaper again = book.write(transaction -> transaction
                     .issue(new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting(wrong),
-                            numbered -> Checked.sound(Books.printed(numbered, 1)))
+                            numbered -> Validated.valid(Books.printed(numbered, 1)))
                     .then(credit -> transaction.issue(Books.INVOICES, Origin.NONE.replacing(wrong),
-                            numbered -> Checked.sound(Books.printed(numbered, 2)))))
+                            numbered -> Validated.valid(Books.printed(numbered, 2)))))
                     .orElseThrow();
 
             assertThat(again.origin().replaces()).contains(wrong);
-            assertThat(book.read(reading -> Checked.sound(reading.papers().creditsOf(wrong))).orElseThrow())
+            assertThat(book.read(reading -> Validated.valid(reading.papers().creditsOf(wrong))).orElseThrow())
                     .extracting(IssuedPaper::number).containsExactly("CN-2026-00001");
         }
     }

@@ -16,10 +16,10 @@ import icequill.ledger.papers.Sums;
 import icequill.ledger.store.Author;
 import icequill.ledger.store.BookPlace;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -56,32 +56,33 @@ public final class Books {
         return Opening.open(place, CLOCK, AUTHOR).orElseThrow();
     }
 
-    public static Checked<IssuedPaper> issue(Book book, int seed) {
+    public static Validated<IssuedPaper> issue(Book book, int seed) {
         return issue(book, INVOICES, Origin.NONE, seed);
     }
 
-    public static Checked<IssuedPaper> issue(Book book, Series series, Origin origin, int seed) {
+    public static Validated<IssuedPaper> issue(Book book, Series series, Origin origin, int seed) {
         return book.write(transaction -> transaction.issue(series, origin,
-                numbered -> Checked.sound(printed(numbered, seed))));
+                numbered -> Validated.valid(printed(numbered, seed))));
     }
 
     /** Reads what {@link #printed} wrote. */
     public static final PaperReader READER = new PaperReader() {
         @Override
-        public Checked<Read> read(String json) {
+        public Validated<Read> read(String json) {
             Matcher parts = FORM.matcher(json);
             if (!parts.matches()) {
-                return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "no paper of these tests", "one"));
+                return Validated.invalid(new Problem(Code.UNREADABLE, Place.NOWHERE, "no paper of these tests", "one"));
             }
             int seed = Integer.parseInt(parts.group(2));
-            return Checked.sound(new Read(Optional.of(parts.group(1)), DATE, Optional.of(DUE), Optional.of(sums(seed)),
-                    List.of(new Levied("state", usd(8))), facts(seed)));
+            return Validated
+                    .valid(new Read(Optional.of(parts.group(1)), DATE, Optional.of(DUE), Optional.of(sums(seed)),
+                            List.of(new Levied("state", usd(8))), facts(seed)));
         }
 
         @Override
-        public Checked<Carried> carried(Pdf pdf) {
+        public Validated<Carried> carried(Pdf pdf) {
             String[] parts = new String(pdf.bytes(), StandardCharsets.UTF_8).split(" ", -1);
-            return Checked.sound(new Carried(Map.of(Marks.PREVIOUS, parts[2]), Map.of(),
+            return Validated.valid(new Carried(Map.of(Marks.PREVIOUS, parts[2]), Map.of(),
                     List.of()));
         }
 
@@ -92,15 +93,15 @@ public final class Books {
     };
 
     /** The same, but for what is read from data. */
-    public static PaperReader reading(Function<String, Checked<PaperReader.Read>> read) {
+    public static PaperReader reading(Function<String, Validated<PaperReader.Read>> read) {
         return new PaperReader() {
             @Override
-            public Checked<Read> read(String json) {
+            public Validated<Read> read(String json) {
                 return read.apply(json);
             }
 
             @Override
-            public Checked<Carried> carried(Pdf pdf) {
+            public Validated<Carried> carried(Pdf pdf) {
                 return READER.carried(pdf);
             }
 
@@ -116,7 +117,7 @@ public final class Books {
     }
 
     public static <T> List<T> read(Book book, Function<Reading, List<T>> look) {
-        return book.read(reading -> Checked.sound(look.apply(reading))).orElseThrow();
+        return book.read(reading -> Validated.valid(look.apply(reading))).orElseThrow();
     }
 
     /** At most a hundred. */

@@ -18,8 +18,8 @@ import icequill.party.Customer;
 import icequill.party.Language;
 import icequill.party.Period;
 import icequill.party.Timeline;
-import icequill.problem.Checked;
 import icequill.problem.Place;
+import icequill.problem.Validated;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -80,7 +80,7 @@ public final class Entered {
             Register register = transaction.register();
             return register.add(group()).then(done -> register.add(bakery())).then(done -> register.add(site()))
                     .then(done -> register.add(machine())).then(done -> register.record(visit()))
-                    .then(done -> Checked.sound(true));
+                    .then(done -> Validated.valid(true));
         }).orElseThrow();
     }
 

@@ -9,7 +9,7 @@ import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -108,8 +108,8 @@ class FindTest {
 
     private static void issue(Book book, SearchKeys facts) {
         book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
-                numbered -> Checked
-                        .sound(new PrintedPaper(facts.days().getFirst(), Optional.empty(), Optional.empty(), facts,
+                numbered -> Validated
+                        .valid(new PrintedPaper(facts.days().getFirst(), Optional.empty(), Optional.empty(), facts,
                                 "{}", "", Pdf.of(Books.pdf(numbered, 1))))))
                 .orElseThrow();
     }

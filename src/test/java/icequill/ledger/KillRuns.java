@@ -3,9 +3,9 @@ package icequill.ledger;
 import icequill.files.disk.Folder;
 import icequill.ledger.care.AuditReport;
 import icequill.ledger.store.BookPlace;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -181,7 +181,7 @@ public final class KillRuns {
 
     /** Restores again; returns 1 where the killed process had come to the end, and 0 otherwise. */
     private static int again(Path file, BookPlace place, boolean isDone, AuditReport before) {
-        Checked<AuditReport> again = Book.restore(file, place, Books.READER, Books.UNHEARD);
+        Validated<AuditReport> again = Book.restore(file, place, Books.READER, Books.UNHEARD);
         List<Code> codes = again.problems().stream().map(Problem::code).distinct().toList();
         boolean wasThere = codes.equals(List.of(Code.ALREADY_EXISTS));
         try (Book book = Books.open(place)) {

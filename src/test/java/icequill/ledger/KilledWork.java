@@ -17,7 +17,7 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -41,9 +41,9 @@ enum KilledWork {
         String once(Book book, BookPlace place, String name, int seed) {
             String invoice = Books.issue(book, seed).orElseThrow().number();
             return book.write(open -> open.issue(CREDITS, Origin.NONE.correcting(invoice),
-                    numbered -> Checked.sound(Books.printed(numbered, seed)))
+                    numbered -> Validated.valid(Books.printed(numbered, seed)))
                     .then(credit -> open.issue(Books.INVOICES, Origin.NONE.replacing(invoice),
-                            numbered -> Checked.sound(Books.printed(numbered, seed)))
+                            numbered -> Validated.valid(Books.printed(numbered, seed)))
                             .map(again -> credit.number() + " " + again.number())))
                     .orElseThrow();
         }
@@ -107,13 +107,13 @@ enum KilledWork {
         String once(Book book, BookPlace place, String name, int seed) {
             book.write(open -> {
                 IntStream.range(0, IMPORTED).forEach(i -> all(open.register(), name + "-" + i).orElseThrow());
-                return Checked.sound(true);
+                return Validated.valid(true);
             }).orElseThrow();
             return name;
         }
 
         // One of each kind that forms tell of, as an import stores them.
-        private Checked<?> all(Register register, String id) {
+        private Validated<?> all(Register register, String id) {
             VisitEntry visit = Entered.visit();
             return register.add(customer(id)).then(done -> register.add(site(id)))
                     .then(done -> register.add(new MachineEntry(id, "flaker", "Flake ice machine", Optional.empty(),
@@ -140,7 +140,7 @@ enum KilledWork {
     ADOPT {
         @Override
         String once(Book book, BookPlace place, String name, int seed) {
-            return book.write(open -> Checked.sound(open.adopt(version(name)))).orElseThrow().version();
+            return book.write(open -> Validated.valid(open.adopt(version(name)))).orElseThrow().version();
         }
 
         private RatesVersion version(String name) {
@@ -167,7 +167,7 @@ enum KilledWork {
         @Override
         String once(Book book, BookPlace place, String name, int seed) {
             book.write(open -> open.entries().customer(PAYER).found().isPresent()
-                    ? Checked.sound(true)
+                    ? Validated.valid(true)
                     : open.register().add(customer(PAYER))
                             .then(added -> open.receiving().note(new AccountEntry(PAYER, "{\"invoices\":[{\"number\":"
                                     + "\"A\"},{\"number\":\"B\"},{\"number\":\"C\"}]}")))
@@ -178,7 +178,7 @@ enum KilledWork {
                     usd(600), "CHECK", false, Optional.of("check " + seed), List.of(
                             new PaymentEntry.Share("A", day, usd(100)), new PaymentEntry.Share("B", day, usd(200))))))
                     .orElseThrow();
-            book.write(open -> Checked.sound(open.receiving().allot(payment,
+            book.write(open -> Validated.valid(open.receiving().allot(payment,
                     List.of(new PaymentEntry.Share("C", day, usd(300)))))).orElseThrow();
             return name;
         }
@@ -222,7 +222,7 @@ enum KilledWork {
         // Customer, site, visit and the reason of its withdrawal are forgotten together.
         private boolean isAllOrNothing(Book book, CustomerEntry customer) {
             String id = customer.id();
-            Stream<String> personal = book.read(open -> Checked.sound(Stream.of(customer.customer().name(),
+            Stream<String> personal = book.read(open -> Validated.valid(Stream.of(customer.customer().name(),
                     open.entries().site(id).orElseThrow().name(), open.entries().visit(id).orElseThrow().data(),
                     open.entries().withdrawal(id).orElseThrow().reason()))).orElseThrow();
             return personal.allMatch(text -> text.isEmpty() == customer.forgotten().isPresent());

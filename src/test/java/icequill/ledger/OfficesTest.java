@@ -10,8 +10,8 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.LockWait;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,7 +87,7 @@ class OfficesTest {
                         .orElseThrow()) {
             IssuedPaper here = book.write(transaction -> transaction.issue(NORTH, Origin.NONE, numbered -> {
                 assertThat(Books.issue(other, SOUTH, Origin.NONE, 2).problems()).isEmpty();
-                return Checked.sound(Books.printed(numbered, 1));
+                return Validated.valid(Books.printed(numbered, 1));
             })).orElseThrow();
 
             assertThat(here.number()).isEqualTo("INV-north-2026-00001");

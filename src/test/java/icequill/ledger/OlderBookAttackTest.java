@@ -9,8 +9,8 @@ import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -134,10 +134,10 @@ class OlderBookAttackTest {
     void fileThatLiesInThePlaceOfAPaper_isNotReplaced(Database database) throws IOException {
         BookPlace place = database.place(shop);
         try (Book book = Books.open(place)) {
-            Checked<IssuedPaper> issued = book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
+            Validated<IssuedPaper> issued = book.write(transaction -> transaction.issue(Books.INVOICES, Origin.NONE,
                     numbered -> {
                         put(file(place, numbered.number()), "somebody's own");
-                        return Checked.sound(Books.printed(numbered, 1));
+                        return Validated.valid(Books.printed(numbered, 1));
                     }));
 
             assertThat(issued.problems()).isEmpty();

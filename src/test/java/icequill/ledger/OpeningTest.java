@@ -11,9 +11,9 @@ import icequill.ledger.store.Connections;
 import icequill.ledger.store.LockWait;
 import icequill.ledger.store.Schema;
 import icequill.ledger.store.Step;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -66,7 +66,7 @@ class OpeningTest {
         byte[] whole = Files.readAllBytes(database());
         Files.write(database(), Arrays.copyOf(whole, whole.length / 2));
 
-        Checked<AuditReport> audited = Opening.open(place, Books.CLOCK, Books.AUTHOR).then(book -> {
+        Validated<AuditReport> audited = Opening.open(place, Books.CLOCK, Books.AUTHOR).then(book -> {
             try (book) {
                 return book.audit(Books.READER, Optional.empty(), Books.UNHEARD);
             }
@@ -101,7 +101,7 @@ class OpeningTest {
         Connections connections = Connections.to(place);
         connections.writer().useHandle(handle -> handle.execute("PRAGMA max_page_count = 70"));
         List<String> issued = new ArrayList<>();
-        Checked<IssuedPaper> last;
+        Validated<IssuedPaper> last;
         try (Book book = new Book(place, connections, new Writer(place, connections, Optional.empty(),
                 BookContext.usual(Books.CLOCK, LockWait.USUAL, Books.AUTHOR)), List.of())) {
             do {
@@ -185,7 +185,7 @@ class OpeningTest {
         }
     }
 
-    private static void assertDamaged(Checked<Book> book, String message) {
+    private static void assertDamaged(Validated<Book> book, String message) {
         assertThat(book.problems()).extracting(Problem::code).containsExactly(Code.BOOK_DAMAGED);
         assertThat(book.problems().getFirst().message()).startsWith(message);
     }

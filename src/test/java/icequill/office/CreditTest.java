@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
 import icequill.answer.WrittenPaper;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
@@ -106,7 +106,7 @@ class CreditTest {
         return written(lines).orElseThrow();
     }
 
-    private Checked<WrittenPaper> written(String lines) throws Exception {
+    private Validated<WrittenPaper> written(String lines) throws Exception {
         Path file = folder.resolve("credits/test.yaml");
         Files.writeString(file, """
                 format: 1

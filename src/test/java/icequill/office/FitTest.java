@@ -7,8 +7,8 @@ import icequill.answer.FitResult;
 import icequill.answer.JsonText;
 import icequill.forecast.inputs.Origin;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.ShopFolder;
@@ -348,7 +348,7 @@ class FitTest {
         return JsonMapper.shared().readTree(JsonText.of(fit(table).orElseThrow().json()));
     }
 
-    private Checked<FitResult> fit(String table) throws IOException {
+    private Validated<FitResult> fit(String table) throws IOException {
         Path file = temporary.resolve("runs.csv");
         Files.writeString(file, table);
         return DemoShop.office(folder).plans().fit(file, paperOptions());

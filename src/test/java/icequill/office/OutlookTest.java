@@ -17,9 +17,9 @@ import icequill.outlook.OwnersAssembly;
 import icequill.outlook.SiteForecast;
 import icequill.party.Language;
 import icequill.plans.PlanContext;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.render.PaperPages;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
@@ -836,7 +836,7 @@ class OutlookTest {
         return PaperPages.flowing(compared.paper().files().getFirst());
     }
 
-    private Checked<ComparisonResult> compare(String file, PaperOptions wish, LookAhead asked) {
+    private Validated<ComparisonResult> compare(String file, PaperOptions wish, LookAhead asked) {
         return DemoShop.office(folder).plans().compare(FormName.file(folder.resolve(file)), wish, asked);
     }
 

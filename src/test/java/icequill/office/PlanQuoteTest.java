@@ -10,9 +10,9 @@ import icequill.explain.HowReader;
 import icequill.files.paper.PaperJson;
 import icequill.office.writing.PaperAttachmentsTest;
 import icequill.outlook.LookAhead;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.render.PaperPages;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
@@ -477,11 +477,11 @@ class PlanQuoteTest {
         return PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst());
     }
 
-    private Checked<WrittenPaper> write(String file) {
+    private Validated<WrittenPaper> write(String file) {
         return DemoShop.office(folder).quote(FormName.file(folder.resolve(file)), paperOptions());
     }
 
-    private Checked<WrittenPaper> compare(Path file) {
+    private Validated<WrittenPaper> compare(Path file) {
         return DemoShop.office(folder).plans().compare(FormName.file(file), paperOptions(), LookAhead.USUAL)
                 .map(ComparisonResult::paper);
     }

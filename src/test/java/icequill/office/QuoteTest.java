@@ -7,9 +7,9 @@ import icequill.answer.WrittenPaper;
 import icequill.document.RepairQuote;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
@@ -100,7 +100,7 @@ class QuoteTest {
         assertThat(problems).extracting(Problem::message).containsExactly("\"quote\" is missing");
     }
 
-    private Checked<WrittenPaper> quote() {
+    private Validated<WrittenPaper> quote() {
         return DemoShop.office(folder).quote(FormName.file(folder.resolve(QUOTE)), paperOptions());
     }
 

@@ -9,8 +9,8 @@ import icequill.document.WorkSheet;
 import icequill.files.paper.PaperJson;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.render.Printer;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
@@ -371,7 +371,7 @@ class WorkSheetTest {
         return read(folder.resolve("planned/" + name + ".yaml"), language).orElseThrow();
     }
 
-    private Checked<WorkSheet> read(Path file, Language language) {
+    private Validated<WorkSheet> read(Path file, Language language) {
         return new VisitLoader(DemoShop.read(folder)).of(FormName.file(file))
                 .then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY));
     }

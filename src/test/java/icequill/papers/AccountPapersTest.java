@@ -11,8 +11,8 @@ import icequill.document.Statement;
 import icequill.money.Amounts;
 import icequill.office.AccountOffice;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.render.Printer;
 import icequill.render.words.Sentences;
 import icequill.request.Extras;
@@ -165,7 +165,7 @@ class AccountPapersTest {
 
     @Test
     void reminder_nothingPastDue_isAProblem() {
-        Checked<Reminder> reminder = papers(MARKET, LocalDate.of(2026, 4, 26), Language.SPANISH)
+        Validated<Reminder> reminder = papers(MARKET, LocalDate.of(2026, 4, 26), Language.SPANISH)
                 .reminder(Level.FIRST);
 
         assertThat(reminder.problems()).extracting(Problem::text).singleElement().asString()

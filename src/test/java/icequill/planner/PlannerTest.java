@@ -3,9 +3,9 @@ package icequill.planner;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
@@ -362,7 +362,7 @@ class PlannerTest {
 
     @Test
     void plan_nobodyQualified_saysForWhat() {
-        Checked<Timetable> result = Planner.timetable(Visits.work(0, TWO, acidAndJobs()),
+        Validated<Timetable> result = Planner.timetable(Visits.work(0, TWO, acidAndJobs()),
                 new Crew(List.of(Set.of(), Set.of())),
                 Effort.USUAL);
 
@@ -409,7 +409,7 @@ class PlannerTest {
     @ParameterizedTest
     @MethodSource("impossible")
     void plan_impossible_saysWhichAndWhy(List<MachineTask> tasks, Code code, String message) {
-        Checked<Timetable> result = Planner.timetable(Visits.work(0, List.of("a"), tasks), new Crew(1), Effort.USUAL);
+        Validated<Timetable> result = Planner.timetable(Visits.work(0, List.of("a"), tasks), new Crew(1), Effort.USUAL);
 
         assertThat(result.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.code()).isEqualTo(code);

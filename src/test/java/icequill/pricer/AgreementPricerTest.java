@@ -24,9 +24,9 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.AccessHours;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.VisitLine.ModifierApplied;
@@ -258,11 +258,11 @@ class AgreementPricerTest {
                 .isLessThanOrEqualTo(BigDecimal.valueOf(step, 2));
     }
 
-    private static Checked<PricedAgreement> price(Tier tier, Site site, int minutes) {
+    private static Validated<PricedAgreement> price(Tier tier, Site site, int minutes) {
         return price(tier, site, minutes, Optional.empty());
     }
 
-    private static Checked<PricedAgreement> price(Tier tier, Site site, int minutes, Optional<CallReserve> calls) {
+    private static Validated<PricedAgreement> price(Tier tier, Site site, int minutes, Optional<CallReserve> calls) {
         return AgreementPricer.price(tier, plans(tier, LocalDate.of(2026, 5, 13), minutes, List.of()), calls, site,
                 rates(), NEW_YORK);
     }

@@ -41,7 +41,7 @@ class ProblemTest {
         problems.add(Code.MISSING, Place.NOWHERE, "a", "");
         problems.add(Code.MISSING, Place.NOWHERE, "a", "");
 
-        Checked<String> result = problems.or(() -> {
+        Validated<String> result = problems.or(() -> {
             throw new IllegalStateException("asked");
         });
 
@@ -55,14 +55,14 @@ class ProblemTest {
     void take_soundAndFaulty_valueOrCollected() {
         Problems problems = new Problems();
 
-        assertThat(problems.take(Checked.sound("x"))).contains("x");
-        assertThat(problems.take(Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "a", "")))).isEmpty();
+        assertThat(problems.take(Validated.valid("x"))).contains("x");
+        assertThat(problems.take(Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "a", "")))).isEmpty();
         assertThat(problems.list()).hasSize(1);
     }
 
     @Test
     void faulty_withoutProblem_refused() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new Checked.Faulty<>(List.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Validated.Invalid<>(List.of()));
         assertThatIllegalArgumentException().isThrownBy(() -> Check.inRange(5, 1, 4, "x"))
                 .withMessage("x is 5, must be from 1 to 4");
         assertThatIllegalArgumentException().isThrownBy(() -> Check.inRange(0, 1, 4, "x"));

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import icequill.document.Invoice;
 import icequill.party.Language;
 import icequill.party.PaperSize;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.render.limits.PrintRoom;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -68,7 +68,7 @@ class EndlessPaperAttackTest {
                 "<html><head><title>x</title></head><body style=\"font-family: '" + "Liberation Sans" + "'\">"
                         + ("<p style=\"" + style + "\">x y</p>").repeat(40) + "</body></html>");
 
-        Checked<byte[]> printed = printed();
+        Validated<byte[]> printed = printed();
 
         printed.problems().forEach(problem -> assertThat(problem.message()).containsAnyOf("pages, and may have 2000",
                 "seconds of a processor's work", "more memory than there is"));
@@ -97,7 +97,7 @@ class EndlessPaperAttackTest {
         // Nobody stops a thread from outside: without this it would take one of two processors from all later tests.
         AtomicBoolean seen = new AtomicBoolean();
 
-        Checked<String> given = room.print(() -> {
+        Validated<String> given = room.print(() -> {
             while (!Thread.currentThread().isInterrupted()) {
                 Thread.onSpinWait();
             }
@@ -106,13 +106,13 @@ class EndlessPaperAttackTest {
             for (long i = 0; sum >= 0 && !seen.get(); i++) {
                 sum += Math.sqrt((double) i);
             }
-            return Checked.sound("never");
+            return Validated.valid("never");
         });
         seen.set(true);
 
         assertThat(given.problems()).extracting(Problem::message)
                 .containsExactly("printing the paper takes more than 0 seconds of a processor's work");
-        assertThat(room.print(() -> Checked.sound("next")).orElseThrow()).isEqualTo("next");
+        assertThat(room.print(() -> Validated.valid("next")).orElseThrow()).isEqualTo("next");
     }
 
     @Test
@@ -130,7 +130,7 @@ class EndlessPaperAttackTest {
         assertThat(printed().problems()).isEmpty();
     }
 
-    private Checked<byte[]> printed() {
+    private Validated<byte[]> printed() {
         Printer printer = Printer.of(shop, new PrintRoom(1_000_000, Duration.ofSeconds(20)));
         return printer.html(INVOICE).then(page -> printer.pdf(INVOICE, page, List.of(), Map.of()));
     }

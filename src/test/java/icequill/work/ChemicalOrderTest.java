@@ -68,18 +68,18 @@ class ChemicalOrderTest {
     @Test
     void problems_anySequence_soundOnlyIfFlushedAndMeasured() {
         Random random = new Random(7);
-        int sound = 0;
+        int valid = 0;
         for (int i = 0; i < 20_000; i++) {
             List<ChemicalOrder.Step> steps = new ArrayList<>();
             for (int length = random.nextInt(7); length >= 0; length--) {
                 steps.add(step(List.of("A", "C", "Q", "P", "3p", "3", "p", "1p", "2").get(random.nextInt(9))));
             }
             if (ChemicalOrder.problems(steps).isEmpty()) {
-                sound++;
+                valid++;
                 assertThat(everyMeetingIsSafe(steps)).as(steps.toString()).isTrue();
             }
         }
-        assertThat(sound).isGreaterThan(1000);
+        assertThat(valid).isGreaterThan(1000);
     }
 
     /** Looks at every pair of acid and chlorine, and at all that is done between the two. */

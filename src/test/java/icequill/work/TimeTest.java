@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import icequill.RatesFixture;
 import icequill.party.Wording;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.work.Holiday.NthWeekday;
 import icequill.work.Holiday.Observed;
 import icequill.work.Holiday.Once;
@@ -53,7 +53,7 @@ class TimeTest {
         assertThat(problems.getFirst().allowed()).contains(allowed);
     }
 
-    private static Checked<ZonedDateTime> resolve(String local, String offset) {
+    private static Validated<ZonedDateTime> resolve(String local, String offset) {
         return LocalTimes.resolve(LocalDateTime.parse(local), Optional.ofNullable(offset).map(ZoneOffset::of), NEW_YORK,
                 Place.NOWHERE);
     }

@@ -5,7 +5,7 @@ import icequill.cli.terminal.AuditPrint;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.ExitCode;
 import icequill.office.care.BookMaintenance;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,8 +31,8 @@ public final class AuditCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        Checked<AuditSheet> found = BookMaintenance.of(folder(), clock()).audit(against, progress("looked at"));
-        if (seal && found instanceof Checked.Sound<AuditSheet>(AuditSheet sheet) && sheet.findings().isEmpty()) {
+        Validated<AuditSheet> found = BookMaintenance.of(folder(), clock()).audit(against, progress("looked at"));
+        if (seal && found instanceof Validated.Valid<AuditSheet>(AuditSheet sheet) && sheet.findings().isEmpty()) {
             print(sheet.seal());
             return ExitCode.OK.status();
         }

@@ -11,9 +11,9 @@ import icequill.cli.terminal.Printout;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -104,8 +104,8 @@ public final class IssueCommand extends BookCommand {
             return booking.show(office.together(what.visits, wish).map(List::of), printout());
         }
         return what.all
-                ? office.unbilled() instanceof Checked.Faulty<List<String>> faulty
-                        ? printout().problems(faulty.problems())
+                ? office.unbilled() instanceof Validated.Invalid<List<String>> invalid
+                        ? printout().problems(invalid.problems())
                         : each(office, office.unbilled().orElseThrow(), wish)
                 : each(office, what.visits, wish);
     }

@@ -4,10 +4,10 @@ import icequill.answer.rates.AdoptedRates;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.ExitCode;
 import icequill.office.care.RatesOffice;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.Clock;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -27,7 +27,7 @@ public final class RatesAdoptCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        Checked<AdoptedRates> result = RatesOffice.of(folder(), clock()).adopt(yes);
+        Validated<AdoptedRates> result = RatesOffice.of(folder(), clock()).adopt(yes);
         int status = show(result, AdoptedRates::json, this::tell);
         return result.found().filter(adopted -> !adopted.isDone()).isPresent() ? asked() : status;
     }

@@ -7,7 +7,7 @@ import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.ExtraOptions;
 import icequill.office.care.PaperOffice;
 import icequill.office.care.ReworkOffice;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -58,7 +58,7 @@ public final class ReprintCommand extends BookCommand {
             throw new ParameterException(spec().commandLine(), "--all goes with no other way to print");
         }
         if (rework) {
-            Checked<Rework> result = ReworkOffice.of(folder(), clock()).rework(number);
+            Validated<Rework> result = ReworkOffice.of(folder(), clock()).rework(number);
             int status = show(result, Rework::json, again -> printLines(again.lines()));
             return result.found().filter(again -> !again.isSame()).isPresent() ? ExitCode.PROBLEMS.status() : status;
         }

@@ -1,10 +1,10 @@
 package icequill.cli.entry;
 
 import icequill.answer.ForgetResult;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.Clock;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -28,17 +28,17 @@ public final class CustomerForgetCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        Checked<ForgetResult> sure = yes
+        Validated<ForgetResult> sure = yes
                 ? office().forget(id)
                 : office().wouldForget(id).then(this::asked).then(blanked -> office().forget(id));
         return show(sure, ForgetResult::json, this::tell);
     }
 
     /** Whoever means it types the id again. */
-    private Checked<ForgetResult> asked(ForgetResult blanked) {
+    private Validated<ForgetResult> asked(ForgetResult blanked) {
         return answer(blanked).filter(id::equals).isPresent()
-                ? Checked.sound(blanked)
-                : Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, question(blanked) + "nobody did",
+                ? Validated.valid(blanked)
+                : Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, question(blanked) + "nobody did",
                         "the id as an answer, or --yes"));
     }
 

@@ -2,7 +2,7 @@ package icequill.cli.entry;
 
 import icequill.answer.MergeResult;
 import icequill.office.register.MergeOffice;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.Clock;
 import picocli.CommandLine.Command;
 
@@ -17,7 +17,7 @@ public final class CustomerMergeCommand extends MergeCommand {
     }
 
     @Override
-    Checked<MergeResult> merged(MergeOffice office, String gone, String survivor, boolean isDryRun) {
+    Validated<MergeResult> merged(MergeOffice office, String gone, String survivor, boolean isDryRun) {
         return office.customers(gone, survivor, isDryRun);
     }
 }

@@ -8,7 +8,7 @@ import icequill.cli.terminal.Table;
 import icequill.office.billing.PaymentOffice;
 import icequill.office.register.RegisterLists;
 import icequill.office.register.RegisterOffice;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.Clock;
 import java.util.Map;
 
@@ -31,19 +31,19 @@ public abstract class EntryCommand extends BookCommand {
         return PaymentOffice.of(folder(), clock());
     }
 
-    final int showPayment(Checked<PaymentSheet> payment) {
+    final int showPayment(Validated<PaymentSheet> payment) {
         return show(payment, sheet -> Map.of("payment", sheet.json()), sheet -> sheet.lines().forEach(this::print));
     }
 
-    final int stored(Checked<EntrySheet> entry) {
+    final int stored(Validated<EntrySheet> entry) {
         return show(entry, EntrySheet::json, sheet -> print("Stored " + sheet.kind() + " " + sheet.id()));
     }
 
-    final int showEntry(Checked<EntrySheet> entry) {
+    final int showEntry(Validated<EntrySheet> entry) {
         return show(entry, EntrySheet::json, sheet -> print(Table.of(sheet.rows(), 2)));
     }
 
-    final int list(Checked<Listing> listing) {
+    final int list(Validated<Listing> listing) {
         return show(listing, Listing::json, found -> print(found.rows().isEmpty()
                 ? "None."
                 : Table.of(found.head(), found.rows(), found.head().size())));

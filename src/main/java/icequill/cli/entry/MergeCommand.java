@@ -2,7 +2,7 @@ package icequill.cli.entry;
 
 import icequill.answer.MergeResult;
 import icequill.office.register.MergeOffice;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.Clock;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,7 +24,7 @@ abstract class MergeCommand extends EntryCommand {
     }
 
     /** @param isDryRun whether to look only */
-    abstract Checked<MergeResult> merged(MergeOffice office, String gone, String survivor, boolean isDryRun);
+    abstract Validated<MergeResult> merged(MergeOffice office, String gone, String survivor, boolean isDryRun);
 
     @Override
     public final Integer call() {

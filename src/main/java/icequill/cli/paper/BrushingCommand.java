@@ -5,7 +5,7 @@ import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.time.Clock;
@@ -38,11 +38,11 @@ public final class BrushingCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return brushed(office, from, options).map(BrushingResult::paper);
     }
 
-    private Checked<BrushingResult> brushed(Office office, FormName from, PaperOptions options) {
+    private Validated<BrushingResult> brushed(Office office, FormName from, PaperOptions options) {
         return both ? office.brushingPair(from, options) : office.brushing(from, options);
     }
 }

@@ -6,7 +6,7 @@ import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.outlook.LookAhead;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.time.Clock;
@@ -47,13 +47,13 @@ public final class CompareCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return owner
                 ? office.plans().ownersOutlook(from, options, asked())
                 : compared(office, from, options).map(ComparisonResult::paper);
     }
 
-    private Checked<ComparisonResult> compared(Office office, FormName from, PaperOptions options) {
+    private Validated<ComparisonResult> compared(Office office, FormName from, PaperOptions options) {
         return office.plans().compare(from, options, asked());
     }
 

@@ -9,7 +9,7 @@ import icequill.money.Amounts;
 import icequill.office.Office;
 import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.math.BigDecimal;
@@ -125,7 +125,7 @@ public final class CreditCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.credit(from, options);
     }
 }

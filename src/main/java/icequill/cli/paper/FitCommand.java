@@ -6,7 +6,7 @@ import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.cli.terminal.Printout;
 import icequill.office.Office;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.time.Clock;
@@ -46,7 +46,7 @@ public final class FitCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.plans().fit(file(), options).map(FitResult::paper);
     }
 }

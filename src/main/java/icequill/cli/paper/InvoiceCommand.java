@@ -3,7 +3,7 @@ package icequill.cli.paper;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.time.Clock;
@@ -28,7 +28,7 @@ public final class InvoiceCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return payment == null ? office.invoice(from, options) : office.plans().payment(from, payment, options);
     }
 }

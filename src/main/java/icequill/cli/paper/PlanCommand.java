@@ -4,7 +4,7 @@ import icequill.answer.TimetableSheet;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
 import icequill.cli.terminal.Table;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -48,7 +48,7 @@ public final class PlanCommand implements Callable<Integer> {
                 options.office(printout.pricing(options.folderOf(Path.of(visit))))
                         .plan(options.form(visit), size, options.language())
                         .then(sheet -> target == null
-                                ? Checked.sound(sheet)
+                                ? Validated.valid(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),
                 sheet -> print(sheet, printout));
     }

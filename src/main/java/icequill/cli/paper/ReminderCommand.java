@@ -4,7 +4,7 @@ import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.document.Reminder;
 import icequill.office.Office;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.time.Clock;
@@ -28,7 +28,7 @@ public final class ReminderCommand extends PaperCommand {
     }
 
     @Override
-    public Checked<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
         return office.accounts().reminder(from, options, level);
     }
 

@@ -2,8 +2,8 @@ package icequill.cli.terminal;
 
 import icequill.answer.AuditSheet;
 import icequill.answer.JsonText;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 
 /** How a book was found, as text or JSON. */
 public final class AuditPrint {
@@ -16,9 +16,9 @@ public final class AuditPrint {
      *
      * @param done what was done besides looking, as a sentence
      */
-    public static int report(Checked<AuditSheet> found, String done, Printout printout) {
-        if (found instanceof Checked.Faulty<AuditSheet> faulty) {
-            return printout.problems(faulty.problems());
+    public static int report(Validated<AuditSheet> found, String done, Printout printout) {
+        if (found instanceof Validated.Invalid<AuditSheet> invalid) {
+            return printout.problems(invalid.problems());
         }
         AuditSheet sheet = found.orElseThrow();
         if (printout.json()) {

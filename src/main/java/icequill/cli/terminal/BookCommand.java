@@ -3,7 +3,7 @@ package icequill.cli.terminal;
 import icequill.answer.BookedPaper;
 import icequill.answer.JsonText;
 import icequill.office.care.CheckShop;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.shop.FormName;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -73,7 +73,7 @@ public abstract class BookCommand implements Callable<Integer> {
     }
 
     /** Shows a result as JSON where that is asked for, else as text. */
-    protected final <T> int show(Checked<T> result, Function<T, Map<String, ?>> json, Consumer<T> text) {
+    protected final <T> int show(Validated<T> result, Function<T, Map<String, ?>> json, Consumer<T> text) {
         Printout printout = printout();
         return printout.show(result, value -> {
             if (printout.json()) {
@@ -85,7 +85,7 @@ public abstract class BookCommand implements Callable<Integer> {
     }
 
     /** Shows papers that were issued. */
-    static int show(Checked<List<BookedPaper>> papers, Printout printout) {
+    static int show(Validated<List<BookedPaper>> papers, Printout printout) {
         return printout.show(papers, all -> {
             if (printout.json()) {
                 printout.out().println(JsonText.of(json(all)));

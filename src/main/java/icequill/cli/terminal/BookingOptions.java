@@ -3,7 +3,7 @@ package icequill.cli.terminal;
 import icequill.answer.BookedPaper;
 import icequill.answer.JsonText;
 import icequill.office.billing.Booking;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +29,7 @@ public final class BookingOptions {
     }
 
     /** Shows papers that were issued, or would be. */
-    public int show(Checked<List<BookedPaper>> papers, Printout printout) {
+    public int show(Validated<List<BookedPaper>> papers, Printout printout) {
         return dryRun
                 ? printout.show(papers, all -> {
                     if (printout.json()) {

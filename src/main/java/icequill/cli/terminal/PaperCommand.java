@@ -3,7 +3,7 @@ package icequill.cli.terminal;
 import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.office.Office;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import icequill.shop.ShopDay;
@@ -47,7 +47,7 @@ public abstract class PaperCommand implements Callable<Integer> {
     }
 
     /** Writes the paper that this command is for. */
-    protected abstract Checked<WrittenPaper> write(Office office, FormName from, PaperOptions wish);
+    protected abstract Validated<WrittenPaper> write(Office office, FormName from, PaperOptions wish);
 
     @Override
     public Integer call() {

@@ -2,8 +2,8 @@ package icequill.cli.terminal;
 
 import icequill.answer.JsonText;
 import icequill.office.care.RatesOffice;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,14 +23,14 @@ public record Printout(PrintWriter out, PrintWriter err, boolean json) {
         return shop;
     }
 
-    /** Prints with the printer when sound, else the problems; gives the exit status. */
-    public <T> int show(Checked<T> result, Consumer<T> printer) {
+    /** Prints with the printer when valid, else the problems; gives the exit status. */
+    public <T> int show(Validated<T> result, Consumer<T> printer) {
         return switch (result) {
-        case Checked.Sound<T> sound -> {
-            printer.accept(sound.value());
+        case Validated.Valid<T> valid -> {
+            printer.accept(valid.value());
             yield ExitCode.OK.status();
         }
-        case Checked.Faulty<T> faulty -> problems(faulty.problems());
+        case Validated.Invalid<T> invalid -> problems(invalid.problems());
         };
     }
 

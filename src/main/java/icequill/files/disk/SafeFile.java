@@ -1,9 +1,9 @@
 package icequill.files.disk;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -38,15 +38,15 @@ public final class SafeFile {
      *
      * @param replace whether an existing file may be replaced; otherwise it is a problem
      */
-    public static Checked<Path> write(Path target, byte[] bytes, boolean replace) {
+    public static Validated<Path> write(Path target, byte[] bytes, boolean replace) {
         return write(target, replace, out -> out.write(bytes));
     }
 
     /** The same for what does not fit into memory. */
-    public static Checked<Path> write(Path target, boolean replace, Filling filling) {
+    public static Validated<Path> write(Path target, boolean replace, Filling filling) {
         Optional<Problem> inTheWay = replace ? Optional.empty() : inTheWay(target);
         if (inTheWay.isPresent()) {
-            return Checked.faulty(inTheWay.get());
+            return Validated.invalid(inTheWay.get());
         }
         try {
             OwnersOnly.folder(Objects.requireNonNull(target.toAbsolutePath().getParent(), "a file lies in a folder"));
@@ -56,9 +56,9 @@ public final class SafeFile {
                 }
                 file.finish();
             }
-            return Checked.sound(target);
+            return Validated.valid(target);
         } catch (IOException | UncheckedIOException failed) {
-            return Checked.faulty(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
+            return Validated.invalid(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
                     "cannot write: " + failed, "free space, and a folder that may be written to"));
         }
     }

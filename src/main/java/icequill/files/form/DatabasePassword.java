@@ -1,9 +1,9 @@
 package icequill.files.form;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.URLEncoder;
@@ -30,13 +30,13 @@ public final class DatabasePassword {
     }
 
     /** The address of the database with the password: that of the file before that of the environment before its own. */
-    public static Checked<Optional<String>> address(BookSettings settings, Path folder) {
+    public static Validated<Optional<String>> address(BookSettings settings, Path folder) {
         return address(settings, folder, System.getenv());
     }
 
-    static Checked<Optional<String>> address(BookSettings settings, Path folder, Map<String, String> environment) {
+    static Validated<Optional<String>> address(BookSettings settings, Path folder, Map<String, String> environment) {
         return settings.database().isEmpty()
-                ? Checked.sound(Optional.empty())
+                ? Validated.valid(Optional.empty())
                 : password(settings, folder, environment)
                         .map(found -> settings.database().map(url -> found.map(word -> with(url, word)).orElse(url)));
     }
@@ -54,27 +54,27 @@ public final class DatabasePassword {
                 : Optional.empty();
     }
 
-    private static Checked<Optional<String>> password(BookSettings settings, Path folder,
+    private static Validated<Optional<String>> password(BookSettings settings, Path folder,
             Map<String, String> environment) {
         return settings.passwordFile().map(name -> line(folder.resolve(name)).map(Optional::of))
-                .orElseGet(() -> Checked
-                        .sound(Optional.ofNullable(environment.get(VARIABLE)).filter(word -> !word.isEmpty())));
+                .orElseGet(() -> Validated
+                        .valid(Optional.ofNullable(environment.get(VARIABLE)).filter(word -> !word.isEmpty())));
     }
 
-    private static Checked<String> line(Path file) {
+    private static Validated<String> line(Path file) {
         String why = "there is no such file";
         if (Files.isRegularFile(file)) {
             try (BufferedReader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
                 String line = Files.size(file) > MOST_BYTES ? null : text.readLine();
                 if (line != null && !line.isEmpty()) {
-                    return Checked.sound(line);
+                    return Validated.valid(line);
                 }
                 why = "its first line is no password";
             } catch (IOException unreadable) {
                 why = "it cannot be read";
             }
         }
-        return Checked.faulty(new Problem(Code.UNREADABLE, Place.ofFile(file.toString()),
+        return Validated.invalid(new Problem(Code.UNREADABLE, Place.ofFile(file.toString()),
                 "the password of the database is not to be had: " + why,
                 "passwordFile in shop.yaml: a file that you may read, with the password in its first line"));
     }

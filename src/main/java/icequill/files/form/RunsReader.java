@@ -9,10 +9,10 @@ import icequill.forecast.inputs.RecordedRun;
 import icequill.forecast.inputs.SiteFactors;
 import icequill.party.SiteKind;
 import icequill.party.SiteKinds;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -42,7 +42,7 @@ public final class RunsReader {
     }
 
     /** All runs of a table, or everything that is wrong with it, each with its line and column. */
-    public static Checked<List<RecordedRun>> read(Path file, SiteKinds kinds) {
+    public static Validated<List<RecordedRun>> read(Path file, SiteKinds kinds) {
         RunsReader reader = new RunsReader(kinds);
         List<CsvFile.Row> rows = CsvFile.read(file, Set.of(), COLUMNS, MOST_BYTES, reader.problems);
         List<RecordedRun> runs = reader.problems.isEmpty()

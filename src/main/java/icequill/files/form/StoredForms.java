@@ -105,8 +105,8 @@ public final class StoredForms {
         Tree.Branch tree = whole(site, all.values().stream().toList());
         int found = problems.count();
         Optional<Site> read = checked(tree).read(id, customer.orElse(SiteReader.UNKNOWN));
-        return read.filter(sound -> problems.count() == found && customer.isPresent())
-                .map(sound -> whole(sound, tree));
+        return read.filter(valid -> problems.count() == found && customer.isPresent())
+                .map(valid -> whole(valid, tree));
     }
 
     private static Tree.Branch machine(Given given, Optional<Tree.Branch> before) {

@@ -7,10 +7,10 @@ import com.fasterxml.jackson.annotation.PropertyAccessor;
 import icequill.document.Paper;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
@@ -55,12 +55,12 @@ public final class PaperJson {
      *
      * @param name of the file, for a problem's place
      */
-    public static Checked<Paper> read(String json, String name) {
+    public static Validated<Paper> read(String json, String name) {
         try {
-            return Checked.sound(MAPPER.readValue(json, Envelope.class).paper());
+            return Validated.valid(MAPPER.readValue(json, Envelope.class).paper());
         } catch (JacksonException broken) {
             int line = broken.getLocation() == null ? 0 : Math.max(0, broken.getLocation().getLineNr());
-            return Checked.faulty(new Problem(Code.UNREADABLE, new Place(name, line, ""),
+            return Validated.invalid(new Problem(Code.UNREADABLE, new Place(name, line, ""),
                     "not a paper of this program: " + broken.getOriginalMessage(), "JSON that it wrote itself"));
         }
     }

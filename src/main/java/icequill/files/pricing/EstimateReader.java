@@ -67,15 +67,15 @@ public final class EstimateReader {
         BigDecimal of = BigDecimal.valueOf(FoulingEstimate.Stops.OF);
         BigDecimal run = of.subtract(six);
         BigDecimal mostLeft = run.multiply(run);
-        boolean sound = of.subtract(twelve).multiply(of).compareTo(mostLeft) <= 0;
-        if (!sound) {
+        boolean valid = of.subtract(twelve).multiply(of).compareTo(mostLeft) <= 0;
+        if (!valid) {
             BigDecimal least = of.subtract(mostLeft.movePointLeft(1).multiply(new BigDecimal("0.5")));
             entry.problems().add(Code.NOT_ALLOWED, entry.place("by12"),
                     "with " + six.toPlainString() + " of " + FoulingEstimate.Stops.OF + " by month 6 and "
                             + twelve.toPlainString() + " by month 12, dirt would get safer with time",
                     "by month 12 at least " + least.stripTrailingZeros().toPlainString());
         }
-        return sound;
+        return valid;
     }
 
     /** Who says so, as the entry has it. */

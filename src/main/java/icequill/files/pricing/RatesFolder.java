@@ -2,11 +2,11 @@ package icequill.files.pricing;
 
 import icequill.files.disk.SafeFile;
 import icequill.files.yaml.FolderFiles;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -32,7 +32,7 @@ public record RatesFolder(Path folder) {
     private static final long MOST_BYTES = 30_000_000;
 
     /** What it holds now. Nothing is looked at but that the files can be read. */
-    public Checked<RatesVersion> version() {
+    public Validated<RatesVersion> version() {
         Problems problems = new Problems();
         Map<String, byte[]> files = new TreeMap<>();
         try {
@@ -59,11 +59,11 @@ public record RatesFolder(Path folder) {
     }
 
     /** Writes the files of a version here, where nothing of the same names may lie. */
-    public Checked<Path> write(RatesVersion version) {
+    public Validated<Path> write(RatesVersion version) {
         Problems problems = new Problems();
         version.files().keySet().stream().map(folder::resolve)
                 .forEach(target -> SafeFile.inTheWay(target).ifPresent(problems::add));
-        Checked<Path> written = problems.or(() -> folder);
+        Validated<Path> written = problems.or(() -> folder);
         for (Map.Entry<String, byte[]> file : version.files().entrySet()) {
             written = written.then(done -> SafeFile.write(folder.resolve(file.getKey()), file.getValue(), false))
                     .map(done -> folder);
@@ -71,7 +71,7 @@ public record RatesFolder(Path folder) {
         return written;
     }
 
-    private static Checked<RatesVersion> shared(Map<String, byte[]> files) {
+    private static Validated<RatesVersion> shared(Map<String, byte[]> files) {
         return SharedSettings.of(new String(files.get(SHOP), StandardCharsets.UTF_8)).map(settings -> {
             files.put(SHOP, settings.getBytes(StandardCharsets.UTF_8));
             return RatesVersion.of(files);

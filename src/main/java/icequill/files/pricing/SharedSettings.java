@@ -2,11 +2,11 @@ package icequill.files.pricing;
 
 import icequill.files.yaml.Tree;
 import icequill.files.yaml.YamlReader;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,7 +22,7 @@ final class SharedSettings {
     }
 
     /** The text without the lines of that part; what cannot be taken apart is a problem. */
-    static Checked<String> of(String text) {
+    static Validated<String> of(String text) {
         Optional<Tree.Branch> settings = parsed(text);
         String rest = text;
         // A key that stands there twice is a problem elsewhere, and must not be let through here.
@@ -34,8 +34,8 @@ final class SharedSettings {
             book = place(settings);
         }
         return settings.isPresent()
-                ? Checked.sound(rest)
-                : Checked.faulty(new Problem(Code.UNREADABLE,
+                ? Validated.valid(rest)
+                : Validated.invalid(new Problem(Code.UNREADABLE,
                         Place.ofFile(SHOP), "the part \"book\" cannot be told from the rest",
                         "keys and values, each key at the beginning of a line of its own"));
     }

@@ -2,11 +2,11 @@ package icequill.forecast.effects;
 
 import icequill.explain.Figure;
 import icequill.money.Rounding;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -24,7 +24,7 @@ public record EarlierReplacement(MonetaryAmount price, int shorter, int longer, 
     private static final int MOST_LIFE = 40;
 
     /** Checks what was entered. */
-    public static Checked<EarlierReplacement> of(MonetaryAmount price, int shorter, int longer, Interest interest,
+    public static Validated<EarlierReplacement> of(MonetaryAmount price, int shorter, int longer, Interest interest,
             Place place) {
         Problems problems = new Problems();
         if (!price.isPositive()) {

@@ -1,10 +1,10 @@
 package icequill.forecast.effects;
 
 import icequill.explain.Figure;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -33,13 +33,13 @@ public record EnergyRate(SourcedValue kilowattHours, Optional<EnergyLimit> limit
      * @param kilowattHours for 100 lb
      * @return a problem where no machine can be so good, or so bad
      */
-    public static Checked<EnergyRate> ofNameplate(BigDecimal kilowattHours, Place place) {
+    public static Validated<EnergyRate> ofNameplate(BigDecimal kilowattHours, Place place) {
         return kilowattHours.compareTo(LEAST) < 0 || kilowattHours.compareTo(MOST) > 0
-                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place,
+                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, place,
                         "a machine that takes " + kilowattHours.toPlainString() + " kWh for 100 lb of ice",
                         "from " + LEAST.toPlainString() + ", which no machine reaches, to " + MOST.toPlainString()
                                 + "; kWh for 100 lb, not for a day or for one pound"))
-                : Checked.sound(new EnergyRate(
+                : Validated.valid(new EnergyRate(
                         new SourcedValue(Figure.term(kilowattHours, "kWh"), Provenance.OWN), Optional.empty()));
     }
 }

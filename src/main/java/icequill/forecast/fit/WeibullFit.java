@@ -2,10 +2,10 @@ package icequill.forecast.fit;
 
 import icequill.forecast.stops.FoulingLife;
 import icequill.party.SiteKind;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class WeibullFit {
     }
 
     /** One fit for each kind of site, from all its machines together. */
-    public static Checked<Map<SiteKind, Fit>> byKind(List<Run> runs) {
+    public static Validated<Map<SiteKind, Fit>> byKind(List<Run> runs) {
         Problems problems = new Problems();
         Map<SiteKind, Fit> fits = new TreeMap<>(Comparator.comparing(SiteKind::id));
         for (SiteKind kind : runs.stream().map(Run::kind).distinct().toList()) {
@@ -45,7 +45,7 @@ public final class WeibullFit {
      *
      * @return problems where a run has no length or an absurd one, or where all stops came at the end of the longest run
      */
-    public static Checked<Fit> of(List<Run> runs) {
+    public static Validated<Fit> of(List<Run> runs) {
         Problems problems = new Problems();
         runs.stream().filter(run -> !(run.atMost() > run.entered() && run.atMost() <= MOST_MONTHS))
                 .forEach(run -> problems.add(new Problem(Code.OUT_OF_RANGE, run.place(),

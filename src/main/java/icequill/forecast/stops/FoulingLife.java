@@ -1,11 +1,11 @@
 package icequill.forecast.stops;
 
 import icequill.problem.Check;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -32,7 +32,7 @@ public record FoulingLife(double shape, double scale) {
      * @return a problem where a chance is not between 0 and 1, where dirt would get safer with time, or where a clock would be too
      *         steep or too fast to be believed
      */
-    public static Checked<FoulingLife> ofChances(double sixMonths, double twelveMonths, Place place) {
+    public static Validated<FoulingLife> ofChances(double sixMonths, double twelveMonths, Place place) {
         Problems problems = new Problems();
         if (!(sixMonths > 0 && sixMonths < 1 && twelveMonths > 0 && twelveMonths < 1)) {
             problems.add(new Problem(Code.OUT_OF_RANGE, place,
@@ -52,13 +52,13 @@ public record FoulingLife(double shape, double scale) {
         return new FoulingLife(shape, 12 / Math.pow(-Math.log1p(-twelveMonths), 1 / shape));
     }
 
-    private static Checked<FoulingLife> believed(FoulingLife clock, Place place) {
+    private static Validated<FoulingLife> believed(FoulingLife clock, Place place) {
         return clock.shape() > STEEPEST || clock.scale() < FASTEST
-                ? Checked.faulty(new Problem(Code.OUT_OF_RANGE, place,
+                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, place,
                         "chances by month 6 and 12 of " + clock.chanceBy(6) + " and " + clock.chanceBy(12)
                                 + " make a clock of shape " + clock.shape() + " and scale " + clock.scale() + " months",
                         "a shape up to " + STEEPEST + " and a scale of at least " + FASTEST + " month"))
-                : Checked.sound(clock);
+                : Validated.valid(clock);
     }
 
     /** The same clock running faster: yeast, heat, grease or hard water. */

@@ -13,11 +13,11 @@ import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.store.Flush;
 import icequill.ledger.store.Schema;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -64,9 +64,9 @@ public final class Backup {
         this.clock = clock;
     }
 
-    public Checked<BackupReport> write(Path target, LongConsumer progress) throws IOException {
+    public Validated<BackupReport> write(Path target, LongConsumer progress) throws IOException {
         if (Files.exists(target)) {
-            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.toString()),
+            return Validated.invalid(new Problem(Code.ALREADY_EXISTS, Place.ofFile(target.toString()),
                     "the file exists already", "a new name for each backup"));
         }
         Path folder = Folder.madeFor(target);
@@ -80,7 +80,7 @@ public final class Backup {
             }
             file.finish();
             Flush.folder(folder);
-            return Checked.sound(new BackupReport(target, contents.papers(), contents.heads(),
+            return Validated.valid(new BackupReport(target, contents.papers(), contents.heads(),
                     contents.trailHead(), contents.wrong().isEmpty(), findings.list()));
         }
     }

@@ -2,10 +2,10 @@ package icequill.ledger.care;
 
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRows;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +68,7 @@ final class CreditCheck {
     private Optional<Map<String, MonetaryAmount>> amounts(List<String> papers) {
         Map<String, MonetaryAmount> amounts = new LinkedHashMap<>();
         for (String data : papers) {
-            if (!(reader.read(data) instanceof Checked.Sound<PaperReader.Read>(PaperReader.Read paper))) {
+            if (!(reader.read(data) instanceof Validated.Valid<PaperReader.Read>(PaperReader.Read paper))) {
                 return Optional.empty();
             }
             paper.sums().ifPresent(sums -> amounts.merge(NET, sums.net(), MonetaryAmount::add));

@@ -27,11 +27,11 @@ import icequill.ledger.trail.Subject;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
 import icequill.party.Address;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -122,21 +122,21 @@ public final class FromPapers {
             } else {
                 switch (read(series, number, position.get(), pdf)
                         .then(read -> follows(read, Optional.ofNullable(seals.get(position.get() - 1))))) {
-                case Checked.Sound<Found>(Found sound) -> {
-                    store(sound);
+                case Validated.Valid<Found>(Found valid) -> {
+                    store(valid);
                     kept.keep(number, pdf.bytes());
-                    seals.put(position.get(), sound.row().seal());
+                    seals.put(position.get(), valid.row().seal());
                     taken.add(number);
                 }
-                case Checked.Faulty<Found> faulty ->
-                    faulty.problems().forEach(problem -> problems.add(wrong(file, problem.message(), EARLIER)));
+                case Validated.Invalid<Found> invalid ->
+                    invalid.problems().forEach(problem -> problems.add(wrong(file, problem.message(), EARLIER)));
                 }
             }
         }
         goOn(series, highest, seals);
     }
 
-    private Checked<Found> read(Series series, String number, int position, Pdf pdf) {
+    private Validated<Found> read(Series series, String number, int position, Pdf pdf) {
         return reader.carried(pdf).then(carried -> {
             Map<String, String> marks = carried.marks();
             return carried.data().isPresent() && Marks.areWhole(marks)
@@ -150,7 +150,7 @@ public final class FromPapers {
         });
     }
 
-    private Checked<Found> follows(Found found, Optional<String> before) {
+    private Validated<Found> follows(Found found, Optional<String> before) {
         PaperRow row = found.row();
         if (!found.read().number().equals(Optional.of(row.number()))) {
             return unfit("is paper " + found.read().number().orElse("without a number") + " within");
@@ -161,7 +161,7 @@ public final class FromPapers {
         return Stream.of(row.origin().corrects(), row.origin().replaces()).flatMap(Optional::stream)
                 .filter(other -> PaperRows.byNumber(handle, other).isEmpty()).findFirst()
                 .map(other -> unfit("goes with " + other + ", which the book lacks"))
-                .orElse(Checked.sound(found));
+                .orElse(Validated.valid(found));
     }
 
     private void store(Found found) {
@@ -238,8 +238,8 @@ public final class FromPapers {
                 .mapTo(String.class).one();
     }
 
-    private static Checked<Found> unfit(String message) {
-        return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE, message, EARLIER));
+    private static Validated<Found> unfit(String message) {
+        return Validated.invalid(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE, message, EARLIER));
     }
 
     private static Problem wrong(Path file, String message, String allowed) {

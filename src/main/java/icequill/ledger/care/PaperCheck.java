@@ -6,11 +6,11 @@ import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.PaperRows;
 import icequill.ledger.store.Minor;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Objects;
@@ -64,8 +64,8 @@ final class PaperCheck {
     }
 
     private void checkData(PaperRow row) {
-        Checked<PaperReader.Read> read = reader.read(row.data());
-        if (read instanceof Checked.Sound<PaperReader.Read>(PaperReader.Read paper)) {
+        Validated<PaperReader.Read> read = reader.read(row.data());
+        if (read instanceof Validated.Valid<PaperReader.Read>(PaperReader.Read paper)) {
             differs(row, "the number", row.number(), paper.number().orElse(row.number()));
             differs(row, "the date", row.dated(), paper.date().toString());
             differs(row, "the last day to pay", row.due(), paper.due().map(Object::toString));

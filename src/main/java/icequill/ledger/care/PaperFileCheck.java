@@ -6,11 +6,11 @@ import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.store.Minor;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
@@ -55,8 +55,8 @@ record PaperFileCheck(FileScope scope, PaperReader reader, Problems findings) {
 
     /** The file and its hash in the row may both have been changed by somebody who reckoned all seals anew. */
     private void checkCarried(PaperRow row, Pdf pdf, Place place) {
-        Checked<PaperReader.Carried> read = reader.carried(pdf);
-        if (!(read instanceof Checked.Sound<PaperReader.Carried>(PaperReader.Carried carried))) {
+        Validated<PaperReader.Carried> read = reader.carried(pdf);
+        if (!(read instanceof Validated.Valid<PaperReader.Carried>(PaperReader.Carried carried))) {
             read.problems()
                     .forEach(problem -> damaged(place, "the file of " + row.number() + ": " + problem.message()));
             return;

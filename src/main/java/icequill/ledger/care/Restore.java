@@ -16,10 +16,10 @@ import icequill.ledger.store.LockWait;
 import icequill.ledger.store.PlaceCheck;
 import icequill.ledger.store.Schema;
 import icequill.ledger.store.SqlErrors;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileLock;
@@ -52,56 +52,56 @@ public final class Restore {
         this.progress = progress;
     }
 
-    public Checked<AuditReport> from(Path file) throws IOException {
+    public Validated<AuditReport> from(Path file) throws IOException {
         Optional<Problem> unsuitable = PlaceCheck.unsuitable(target);
         if (unsuitable.isPresent()) {
-            return Checked.faulty(unsuitable.get());
+            return Validated.invalid(unsuitable.get());
         }
         if (Files.isSymbolicLink(target.papers())) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(target.papers().toString()),
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(target.papers().toString()),
                     "the folder of issued papers is a link, which a restore would replace", "a folder, or none"));
         }
         if (!Files.isRegularFile(file)) {
-            return Checked.faulty(damaged(file, "there is no such file"));
+            return Validated.invalid(damaged(file, "there is no such file"));
         }
         try (OpenArchive archive = new OpenArchive(file)) {
             Archive.Contents contents = archive.contents();
             if (contents.format() > Archive.FORMAT || contents.schema() > Schema.NEWEST) {
-                return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
+                return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
                         "the backup was written by a newer version of the program", "that version, or a later one"));
             }
             if (!contents.wrong().isEmpty()) {
-                return Checked.faulty(damaged(file, "it was written for rescue, of a book that was damaged then: "
+                return Validated.invalid(damaged(file, "it was written for rescue, of a book that was damaged then: "
                         + String.join("; ", contents.wrong())));
             }
             return alone(() -> restored(file, archive));
         } catch (ZipException | JacksonException | BrokenArchive broken) {
-            return Checked.faulty(damaged(file, String.valueOf(broken.getMessage())));
+            return Validated.invalid(damaged(file, String.valueOf(broken.getMessage())));
         }
     }
 
     /** Holds the lock of a book that is a file, until it is there. On a server the transaction does. */
-    private Checked<AuditReport> alone(SqlErrors.Work<AuditReport> work) throws IOException {
+    private Validated<AuditReport> alone(SqlErrors.Work<AuditReport> work) throws IOException {
         if (!(target instanceof BookPlace.InFile(Path database, Path papers))) {
             return work.run();
         }
         Folder.madeFor(database);
         try (BookLock lock = BookLock.of(database, LockWait.USUAL)) {
-            Checked<FileLock> taken = lock.take();
-            if (taken instanceof Checked.Sound<FileLock>(FileLock held)) {
+            Validated<FileLock> taken = lock.take();
+            if (taken instanceof Validated.Valid<FileLock>(FileLock held)) {
                 try (held) {
                     return work.run();
                 }
             }
-            return new Checked.Faulty<>(taken.problems());
+            return new Validated.Invalid<>(taken.problems());
         }
     }
 
-    private Checked<AuditReport> restored(Path file, OpenArchive archive) throws IOException {
+    private Validated<AuditReport> restored(Path file, OpenArchive archive) throws IOException {
         if (target instanceof BookPlace.InFile(Path database, Path papers)) {
             Leftovers.of(database).clear();
             if (Files.exists(database) && !isNew(database)) {
-                return Checked.faulty(inTheWay());
+                return Validated.invalid(inTheWay());
             }
             clearStopped();
         }
@@ -114,8 +114,8 @@ public final class Restore {
         case BookPlace.OnServer(String url, Path ours) -> new BookPlace.OnServer(url, papers);
         };
         try {
-            Checked<AuditReport> report = loaded(file, archive, scratch, new PaperFiles(papers));
-            if (report instanceof Checked.Sound<AuditReport>) {
+            Validated<AuditReport> report = loaded(file, archive, scratch, new PaperFiles(papers));
+            if (report instanceof Validated.Valid<AuditReport>) {
                 if (scratch instanceof BookPlace.InFile(Path from, Path ours)
                         && target instanceof BookPlace.InFile(Path to, Path theirs)) {
                     for (String part : List.of("-wal", "-shm", "")) {
@@ -144,17 +144,17 @@ public final class Restore {
         }
     }
 
-    private Checked<AuditReport> loaded(Path file, OpenArchive archive, BookPlace scratch, PaperFiles files)
+    private Validated<AuditReport> loaded(Path file, OpenArchive archive, BookPlace scratch, PaperFiles files)
             throws IOException {
         try (Connections connections = Connections.to(scratch)) {
             Schema.migrate(connections, archive.contents().schema());
-            Checked<AuditReport> report;
+            Validated<AuditReport> report;
             try (Handle handle = connections.writer().open()) {
                 handle.begin();
                 connections.dialect().becomeWriter(handle, LockWait.USUAL);
-                report = refused(handle).<Checked<AuditReport>>map(Checked::faulty)
+                report = refused(handle).<Validated<AuditReport>>map(Validated::invalid)
                         .orElseGet(() -> filled(file, archive, handle, connections.dialect(), files));
-                if (report instanceof Checked.Sound<AuditReport>) {
+                if (report instanceof Validated.Valid<AuditReport>) {
                     // The database comes last: where it is, there is a book. Until then the papers bear a mark.
                     Folder.madeFor(files.restoring());
                     Flush.write(files.restoring(), new byte[0]);
@@ -190,7 +190,7 @@ public final class Restore {
         }
     }
 
-    private Checked<AuditReport> filled(Path file, OpenArchive archive, Handle handle, Dialect dialect,
+    private Validated<AuditReport> filled(Path file, OpenArchive archive, Handle handle, Dialect dialect,
             PaperFiles files) {
         Archive.Contents contents = archive.contents();
         for (Archive.Table table : Archive.tables(contents.schema())) {
@@ -225,11 +225,11 @@ public final class Restore {
                 || !report.findings().stream().filter(Archive::isDamage).map(Problem::message)
                         .collect(Collectors.toSet())
                         .equals(expected)) {
-            return new Checked.Faulty<>(Stream.concat(Stream.of(damaged(file, "it fails its audit")),
+            return new Validated.Invalid<>(Stream.concat(Stream.of(damaged(file, "it fails its audit")),
                     report.findings().stream()).toList());
         }
         note(report.heads(), files);
-        return Checked.sound(report);
+        return Validated.valid(report);
     }
 
     private static void note(List<SeriesHead> heads, PaperFiles files) {

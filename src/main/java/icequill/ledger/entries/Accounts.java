@@ -1,9 +1,9 @@
 package icequill.ledger.entries;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,12 +52,12 @@ public record Accounts(Handle handle) {
      * Who pays what is billed to a customer: himself, or the account that he belongs to where nobody is named for him. One who was merged is found
      * as who he is now.
      */
-    public Checked<CustomerEntry> payer(String customer) {
+    public Validated<CustomerEntry> payer(String customer) {
         String standing = MergeRows.ofCustomers(handle).into(customer).orElse(customer);
-        return new CustomerRows(handle).find(standing).<Checked<CustomerEntry>>map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
+        return new CustomerRows(handle).find(standing).<Validated<CustomerEntry>>map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
                         "the book has no customer \"" + customer + "\"", "see: icequill customer list")))
-                .then(entry -> isBilledHimself(entry) ? Checked.sound(entry) : payer(entry.parent().orElseThrow()));
+                .then(entry -> isBilledHimself(entry) ? Validated.valid(entry) : payer(entry.parent().orElseThrow()));
     }
 
     private static boolean isBilledHimself(CustomerEntry entry) {

@@ -1,9 +1,9 @@
 package icequill.ledger.entries;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +19,9 @@ public final class Entries {
         this.handle = handle;
     }
 
-    public Checked<CustomerEntry> customer(String id) {
-        return MergeRows.ofCustomers(handle).problem(id).<Checked<CustomerEntry>>map(Checked::faulty)
-                .orElseGet(() -> new CustomerRows(handle).find(id).map(Checked::sound)
+    public Validated<CustomerEntry> customer(String id) {
+        return MergeRows.ofCustomers(handle).problem(id).<Validated<CustomerEntry>>map(Validated::invalid)
+                .orElseGet(() -> new CustomerRows(handle).find(id).map(Validated::valid)
                         .orElseGet(() -> missing("customer", id)));
     }
 
@@ -30,13 +30,13 @@ public final class Entries {
         return new CustomerRows(handle).all();
     }
 
-    public Checked<SiteEntry> site(String id) {
-        return MergeRows.ofSites(handle).problem(id).<Checked<SiteEntry>>map(Checked::faulty)
-                .orElseGet(() -> SiteRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("site", id)));
+    public Validated<SiteEntry> site(String id) {
+        return MergeRows.ofSites(handle).problem(id).<Validated<SiteEntry>>map(Validated::invalid)
+                .orElseGet(() -> SiteRows.find(handle, id).map(Validated::valid).orElseGet(() -> missing("site", id)));
     }
 
     /** The same; what was merged is found as what it is now, for visits that were entered before. */
-    public Checked<SiteEntry> siteNow(String id) {
+    public Validated<SiteEntry> siteNow(String id) {
         return site(MergeRows.ofSites(handle).into(id).orElse(id));
     }
 
@@ -68,8 +68,8 @@ public final class Entries {
         return all.stream().filter(site -> merged.into(site.id()).isEmpty()).toList();
     }
 
-    public Checked<MachineEntry> machine(String site, String id) {
-        return machinesOf(site).stream().filter(machine -> machine.id().equals(id)).findFirst().map(Checked::sound)
+    public Validated<MachineEntry> machine(String site, String id) {
+        return machinesOf(site).stream().filter(machine -> machine.id().equals(id)).findFirst().map(Validated::valid)
                 .orElseGet(() -> missing("machine at " + site, id));
     }
 
@@ -83,8 +83,8 @@ public final class Entries {
         return MachineRows.all(handle);
     }
 
-    public Checked<VisitEntry> visit(String id) {
-        return VisitRows.find(handle, id).map(Checked::sound).orElseGet(() -> missing("visit", id));
+    public Validated<VisitEntry> visit(String id) {
+        return VisitRows.find(handle, id).map(Validated::valid).orElseGet(() -> missing("visit", id));
     }
 
     /** Those that were done, by their beginning. */
@@ -162,8 +162,8 @@ public final class Entries {
         return VisitRows.withdrawal(handle, visit);
     }
 
-    private static <T> Checked<T> missing(String kind, String id) {
-        return Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
+    private static <T> Validated<T> missing(String kind, String id) {
+        return Validated.invalid(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
                 "the book has no " + kind + " \"" + id + "\"", "add it first, or see the list"));
     }
 

@@ -4,7 +4,7 @@ import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
 import icequill.party.Address;
 import icequill.party.Customer;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -38,7 +38,7 @@ public final class Erasure {
      *
      * @param day on which it is done
      */
-    public Checked<CustomerEntry> forget(String id, LocalDate day) {
+    public Validated<CustomerEntry> forget(String id, LocalDate day) {
         return entries.customer(id).map(known -> {
             CustomerEntry blank = blank(known, day);
             List<CustomerEntry> merged = entries.mergedInto(id);

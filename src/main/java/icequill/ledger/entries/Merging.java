@@ -3,10 +3,10 @@ package icequill.ledger.entries;
 import icequill.ledger.trail.Subject;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashSet;
@@ -38,7 +38,7 @@ public final class Merging {
      * @param into as he is to be
      * @param account what is known of both accounts, as it is to stand in the survivor's
      */
-    public Checked<CustomerEntry> customers(String from, CustomerEntry into, AccountEntry account, LocalDate day) {
+    public Validated<CustomerEntry> customers(String from, CustomerEntry into, AccountEntry account, LocalDate day) {
         Problems problems = new Problems();
         Optional<CustomerEntry> first = problems.take(entries.customer(from));
         problems.take(entries.customer(into.id()));
@@ -101,7 +101,7 @@ public final class Merging {
      * @param from whose row stays for its papers, and which is not worked on any more
      * @param into as it is to be
      */
-    public Checked<SiteEntry> sites(String from, SiteEntry into, LocalDate day) {
+    public Validated<SiteEntry> sites(String from, SiteEntry into, LocalDate day) {
         Problems problems = new Problems();
         Optional<SiteEntry> known = problems.take(entries.site(from));
         problems.take(entries.site(into.id()));
@@ -138,7 +138,7 @@ public final class Merging {
                                 machine.site(), machine.id())));
     }
 
-    private <T> Checked<T> stored(Problems problems, T entry, Noted noted, Runnable store) {
+    private <T> Validated<T> stored(Problems problems, T entry, Noted noted, Runnable store) {
         return problems.or(() -> {
             noted.in(trail, store);
             return entry;

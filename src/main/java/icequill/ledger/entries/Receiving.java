@@ -3,11 +3,11 @@ package icequill.ledger.entries;
 import icequill.ledger.entries.PaymentEntry.Share;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.Instant;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
@@ -30,7 +30,7 @@ public final class Receiving {
     }
 
     /** A payment of an id that no other has. */
-    public Checked<PaymentEntry> record(PaymentEntry payment) {
+    public Validated<PaymentEntry> record(PaymentEntry payment) {
         Problems problems = new Problems();
         if (rows.find(payment.id()).isPresent()) {
             problems.add(Code.ALREADY_EXISTS, Place.NOWHERE,
@@ -51,7 +51,7 @@ public final class Receiving {
     }
 
     /** Takes back a payment that was recorded by mistake; the book keeps it, and why. */
-    public Checked<Withdrawal> withdraw(PaymentEntry payment, String reason) {
+    public Validated<Withdrawal> withdraw(PaymentEntry payment, String reason) {
         Problems problems = new Problems();
         rows.withdrawal(payment.id()).ifPresent(before -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                 before.told("payment", payment.id()), ""));
@@ -62,7 +62,7 @@ public final class Receiving {
     }
 
     /** What is known of a customer's account, in place of what was. */
-    public Checked<AccountEntry> note(AccountEntry account) {
+    public Validated<AccountEntry> note(AccountEntry account) {
         boolean isNew = AccountRows.find(handle, account.customer()).isEmpty();
         return standing(account.customer()).map(stands -> {
             Noted.of(account, isNew ? TrailEvent.ADDED : TrailEvent.CHANGED).in(trail,
@@ -72,10 +72,10 @@ public final class Receiving {
     }
 
     /** A customer whom the book has not forgotten. */
-    private Checked<CustomerEntry> standing(String customer) {
+    private Validated<CustomerEntry> standing(String customer) {
         return entries.customer(customer).then(entry -> entry.forgotten().isEmpty()
-                ? Checked.sound(entry)
-                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                ? Validated.valid(entry)
+                : Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "customer \"" + customer + "\" was forgotten on " + entry.forgotten().get(), "another id")));
     }
 }

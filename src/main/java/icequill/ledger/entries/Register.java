@@ -3,11 +3,11 @@ package icequill.ledger.entries;
 import icequill.ledger.trail.Subject;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
@@ -30,47 +30,47 @@ public final class Register {
         this.trail = trail;
     }
 
-    public Checked<CustomerEntry> add(CustomerEntry entry) {
+    public Validated<CustomerEntry> add(CustomerEntry entry) {
         Problems problems = takenOrMerged("customer", entry.id());
         problems.addAll(parentProblems(entry));
         return stored(problems, entry, Noted.of(entry, TrailEvent.ADDED), () -> new CustomerRows(handle).insert(entry));
     }
 
-    public Checked<CustomerEntry> change(CustomerEntry entry) {
+    public Validated<CustomerEntry> change(CustomerEntry entry) {
         Problems problems = missing(entries.customer(entry.id()));
         problems.addAll(parentProblems(entry));
         return stored(problems, entry, Noted.of(entry, TrailEvent.CHANGED),
                 () -> new CustomerRows(handle).update(entry));
     }
 
-    public Checked<SiteEntry> add(SiteEntry site) {
+    public Validated<SiteEntry> add(SiteEntry site) {
         Problems problems = takenOrMerged("site", site.id());
         problems.take(entries.customer(site.customer()));
         return stored(problems, site, Noted.of(site, TrailEvent.ADDED), () -> SiteRows.insert(handle, site));
     }
 
-    public Checked<SiteEntry> change(SiteEntry site) {
+    public Validated<SiteEntry> change(SiteEntry site) {
         Problems problems = missing(entries.site(site.id()));
         problems.take(entries.customer(site.customer()));
         return stored(problems, site, Noted.of(site, TrailEvent.CHANGED), () -> SiteRows.update(handle, site));
     }
 
-    public Checked<MachineEntry> add(MachineEntry machine) {
+    public Validated<MachineEntry> add(MachineEntry machine) {
         Problems problems = missing(entries.site(machine.site()));
-        if (entries.machine(machine.site(), machine.id()) instanceof Checked.Sound<MachineEntry>) {
+        if (entries.machine(machine.site(), machine.id()) instanceof Validated.Valid<MachineEntry>) {
             problems.add(exists("a machine at " + machine.site(), machine.id()));
         }
         return stored(problems, machine, Noted.of(machine, TrailEvent.ADDED),
                 () -> MachineRows.insert(handle, machine));
     }
 
-    public Checked<MachineEntry> change(MachineEntry machine) {
+    public Validated<MachineEntry> change(MachineEntry machine) {
         return stored(missing(entries.machine(machine.site(), machine.id())), machine,
                 Noted.of(machine, TrailEvent.CHANGED), () -> MachineRows.update(handle, machine));
     }
 
     /** A visit that is planned, or was done. */
-    public Checked<VisitEntry> record(VisitEntry visit) {
+    public Validated<VisitEntry> record(VisitEntry visit) {
         Problems problems = taken("a visit", "visit", visit.id());
         problems.take(entries.site(visit.site()));
         return stored(problems, visit, Noted.of(visit, TrailEvent.RECORDED),
@@ -78,8 +78,8 @@ public final class Register {
     }
 
     /** Notes a visit anew, as long as no paper was issued for it; one that was planned may be done now, but not the other way. */
-    public Checked<VisitEntry> change(VisitEntry visit) {
-        Checked<VisitEntry> before = entries.visit(visit.id());
+    public Validated<VisitEntry> change(VisitEntry visit) {
+        Validated<VisitEntry> before = entries.visit(visit.id());
         Problems problems = missing(before);
         before.found().filter(known -> visit.isPlanned() && !known.isPlanned()).ifPresent(done -> problems.add(
                 Code.NOT_ALLOWED, Place.NOWHERE, "visit \"" + visit.id() + "\" was done already",
@@ -92,7 +92,7 @@ public final class Register {
         return stored(problems, visit, Noted.of(visit, TrailEvent.CHANGED), () -> VisitRows.update(handle, visit, now));
     }
 
-    public Checked<AgreementEntry> add(AgreementEntry agreement) {
+    public Validated<AgreementEntry> add(AgreementEntry agreement) {
         Problems problems = taken("an agreement", "agreement", agreement.id());
         problems.addAll(sameNumber(agreement));
         problems.take(entries.site(agreement.site()));
@@ -100,7 +100,7 @@ public final class Register {
                 () -> AgreementRows.insert(handle, agreement, now));
     }
 
-    public Checked<AgreementEntry> change(AgreementEntry agreement) {
+    public Validated<AgreementEntry> change(AgreementEntry agreement) {
         Problems problems = new Problems();
         problems.addAll(sameNumber(agreement));
         problems.take(entries.site(agreement.site()));
@@ -114,20 +114,20 @@ public final class Register {
                 .toList();
     }
 
-    public Checked<RequestEntry> add(RequestEntry request) {
+    public Validated<RequestEntry> add(RequestEntry request) {
         Problems problems = missing(entries.site(request.site()));
         return stored(problems, request, Noted.of(request, TrailEvent.ADDED),
                 () -> RequestRows.insert(handle, request, now));
     }
 
-    public Checked<RequestEntry> change(RequestEntry request) {
+    public Validated<RequestEntry> change(RequestEntry request) {
         Problems problems = missing(entries.site(request.site()));
         return stored(problems, request, Noted.of(request, TrailEvent.CHANGED),
                 () -> RequestRows.update(handle, request, now));
     }
 
     /** Takes a recorded visit back. Whether an invoice of it stands is for the caller to know. */
-    public Checked<Withdrawal> withdraw(String visit, String reason) {
+    public Validated<Withdrawal> withdraw(String visit, String reason) {
         Problems problems = missing(entries.visit(visit));
         problems.addAll(withdrawn(visit));
         Withdrawal withdrawal = new Withdrawal(now, reason);
@@ -193,14 +193,14 @@ public final class Register {
                 "another id, or change it");
     }
 
-    private static Problems missing(Checked<?> found) {
+    private static Problems missing(Validated<?> found) {
         Problems problems = new Problems();
         problems.addAll(found.problems());
         return problems;
     }
 
     /** Changes an entry that has no problems, and leaves the trail of it. */
-    private <T> Checked<T> stored(Problems problems, T entry, Noted noted, Runnable store) {
+    private <T> Validated<T> stored(Problems problems, T entry, Noted noted, Runnable store) {
         return problems.or(() -> {
             noted.in(trail, store);
             return entry;

@@ -9,9 +9,9 @@ import icequill.ledger.store.Step;
 import icequill.ledger.trail.Subject;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.temporal.ChronoUnit;
@@ -44,16 +44,17 @@ public final class Issuing {
     }
 
     /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
-    public Checked<IssuedPaper> issue(Series series, Origin origin, Function<Numbered, Checked<PrintedPaper>> print) {
+    public Validated<IssuedPaper> issue(Series series, Origin origin,
+            Function<Numbered, Validated<PrintedPaper>> print) {
         Taken taken = take(series);
         step(Step.NUMBER_TAKEN);
         Optional<Problem> issuedBefore = issuedBefore(taken);
         if (issuedBefore.isPresent()) {
             problems.add(issuedBefore.get());
-            return Checked.faulty(issuedBefore.get());
+            return Validated.invalid(issuedBefore.get());
         }
         Numbered numbered = new Numbered(series.number(taken.position()), taken.head(), taken.issuedAt());
-        Checked<IssuedPaper> paper = print.apply(numbered).map(printed -> {
+        Validated<IssuedPaper> paper = print.apply(numbered).map(printed -> {
             step(Step.PRINTED);
             return stored(taken, numbered, origin, printed);
         });
@@ -62,7 +63,7 @@ public final class Issuing {
     }
 
     /** The result, unless a paper could not be printed: its number would be missing. */
-    public <T> Checked<T> unlessAtFault(T result) {
+    public <T> Validated<T> unlessAtFault(T result) {
         return problems.or(() -> result);
     }
 

@@ -1,7 +1,7 @@
 package icequill.ledger.papers;
 
 import icequill.ledger.find.SearchKeys;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -64,9 +64,9 @@ public interface PaperReader {
     /** What an electronic bill says that a paper's file carries. */
     record Stated(String file, LocalDate date, MonetaryAmount total, MonetaryAmount payable) {}
 
-    Checked<Read> read(String json);
+    Validated<Read> read(String json);
 
-    Checked<Carried> carried(Pdf pdf);
+    Validated<Carried> carried(Pdf pdf);
 
     /** Whether a text without blanks is to be read on its pages. */
     boolean prints(Pdf pdf, String text);

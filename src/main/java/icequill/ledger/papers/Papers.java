@@ -5,10 +5,10 @@ import icequill.ledger.find.Finder;
 import icequill.ledger.find.PaperFilter;
 import icequill.ledger.store.Column;
 import icequill.ledger.store.Minor;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -43,31 +43,31 @@ public final class Papers {
     }
 
     /** The paper of that number, exactly as it is printed; a problem names the nearest way to it. */
-    public Checked<IssuedPaper> show(String number) {
-        return byNumber(handle, number).map(Checked::sound).orElseGet(() -> Checked.faulty(new Problem(
+    public Validated<IssuedPaper> show(String number) {
+        return byNumber(handle, number).map(Validated::valid).orElseGet(() -> Validated.invalid(new Problem(
                 Code.UNKNOWN_NAME, Place.NOWHERE, "no paper \"" + number + "\" was issued",
                 "find it by customer, store, address, purchase order, serial, amount or date")));
     }
 
     /** The full data of a paper, as it was given when it was issued. */
-    public Checked<String> data(String number) {
+    public Validated<String> data(String number) {
         return show(number).map(paper -> handle.createQuery("SELECT data FROM paper WHERE number = :number")
                 .bind("number", paper.number()).mapTo(String.class).one());
     }
 
     /** The PDF of a paper, the very bytes that were issued; a problem when the file is gone or was changed. */
-    public Checked<Pdf> pdf(String number) {
+    public Validated<Pdf> pdf(String number) {
         return show(number).then(paper -> {
             Place place = Place.ofFile(files.place(paper.series(), number).toString());
             try {
                 Pdf pdf = Pdf.of(files.read(paper.series(), number, paper.pdfHash()));
                 return pdf.hash().equals(paper.pdfHash())
-                        ? Checked.sound(pdf)
-                        : Checked.faulty(
+                        ? Validated.valid(pdf)
+                        : Validated.invalid(
                                 new Problem(Code.BOOK_DAMAGED, place, "the file was changed after it was issued",
                                         "the file from a backup"));
             } catch (IOException gone) {
-                return Checked.faulty(new Problem(Code.BOOK_DAMAGED, place, "the file of " + number + " is gone",
+                return Validated.invalid(new Problem(Code.BOOK_DAMAGED, place, "the file of " + number + " is gone",
                         "the file from a backup"));
             }
         });

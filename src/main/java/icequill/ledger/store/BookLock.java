@@ -1,9 +1,9 @@
 package icequill.ledger.store;
 
 import icequill.files.disk.OwnersOnly;
-import icequill.problem.Checked;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
@@ -63,7 +63,7 @@ public final class BookLock implements AutoCloseable {
     }
 
     /** Becomes the writer, or says who is. */
-    public Checked<FileLock> take() throws IOException {
+    public Validated<FileLock> take() throws IOException {
         if (Thread.currentThread().isInterrupted()) {
             // A file that is touched by a stopped thread is closed for all.
             throw new InterruptedIOException("stopped before it wrote");
@@ -72,10 +72,10 @@ public final class BookLock implements AutoCloseable {
         try (FileLock next = waitFor(NEXT, until)) {
             FileLock writer = next == null ? null : waitFor(WRITER, until);
             if (writer == null) {
-                return Checked.faulty(inUse());
+                return Validated.invalid(inUse());
             }
             sign();
-            return Checked.sound(writer);
+            return Validated.valid(writer);
         }
     }
 

@@ -1,9 +1,9 @@
 package icequill.ledger.store;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -24,20 +24,20 @@ public final class SqlErrors {
      */
     @FunctionalInterface
     public interface Work<T> {
-        Checked<T> run() throws IOException;
+        Validated<T> run() throws IOException;
     }
 
     private SqlErrors() {
     }
 
     /** Runs the work; what was in its way becomes a problem, a fault of the program stays one. */
-    public static <T> Checked<T> caught(BookPlace book, Work<T> work) {
+    public static <T> Validated<T> caught(BookPlace book, Work<T> work) {
         try {
             return work.run();
         } catch (IOException failed) {
-            return Checked.faulty(ofFile(failed));
+            return Validated.invalid(ofFile(failed));
         } catch (RuntimeException failed) {
-            return Checked.faulty(of(failed, book).orElseThrow(() -> failed));
+            return Validated.invalid(of(failed, book).orElseThrow(() -> failed));
         }
     }
 

@@ -2,7 +2,7 @@ package icequill.ledger.store;
 
 import icequill.files.disk.Folder;
 import icequill.files.disk.OwnersOnly;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.nio.file.Path;
@@ -21,7 +21,7 @@ public record Workroom(Path folder, BookLock door, FileLock held) implements Aut
         for (int number = 1;; number++) {
             Path folder = cache.resolve("work-" + number);
             BookLock door = BookLock.at(cache.resolve(folder.getFileName() + ".lock"), LockWait.of(Duration.ZERO));
-            if (door.take() instanceof Checked.Sound<FileLock>(FileLock held)) {
+            if (door.take() instanceof Validated.Valid<FileLock>(FileLock held)) {
                 Folder.delete(folder);
                 OwnersOnly.folder(folder);
                 return new Workroom(folder, door, held);

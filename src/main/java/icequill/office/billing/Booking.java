@@ -1,6 +1,6 @@
 package icequill.office.billing;
 
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.util.Optional;
 
 /**
@@ -15,7 +15,7 @@ public record Booking(Optional<String> backdate, boolean outOfOrder, boolean isT
     /** In order, and for good. */
     public static final Booking USUAL = new Booking(Optional.empty(), false, false);
 
-    <T> Checked<T> of(PendingWrite<T> pending) {
+    <T> Validated<T> of(PendingWrite<T> pending) {
         return isTrial ? pending.tried() : pending.done();
     }
 }

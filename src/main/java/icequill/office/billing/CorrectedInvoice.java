@@ -12,11 +12,11 @@ import icequill.explain.Phrase;
 import icequill.party.BillTo;
 import icequill.party.Customer;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopFolder;
@@ -42,10 +42,10 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
     record Payer(BillTo billTo, Optional<String> vendorNumber) {}
 
     /** What is asked for, or why it cannot be. */
-    static Checked<CorrectedInvoice> of(BookForms forms, Billing billing, CreditOptions.Reissue asked,
+    static Validated<CorrectedInvoice> of(BookForms forms, Billing billing, CreditOptions.Reissue asked,
             LocalDate date) {
         if (asked.purchaseOrder().isEmpty() && asked.billTo().isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",
+            return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be different",
                     "--purchase-order or --bill-to"));
         }
         Bill original = billing.bill();
@@ -53,23 +53,23 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
         case KEEP -> original.dueDate().orElseThrow();
         case RESTART -> date.plusDays(ChronoUnit.DAYS.between(original.date(), original.dueDate().orElseThrow()));
         };
-        Checked<Optional<Payer>> payer = asked.billTo()
+        Validated<Optional<Payer>> payer = asked.billTo()
                 .map(customer -> (customer.isEmpty()
                         ? ofSite(forms.shop(), billing)
                         : forms.payer(customer))
                         .then(found -> billed(found, date)).map(Optional::of))
-                .orElse(Checked.sound(Optional.empty()));
+                .orElse(Validated.valid(Optional.empty()));
         return payer.map(found -> new CorrectedInvoice(original, date, due, found, asked.purchaseOrder()));
     }
 
-    private static Checked<Customer> ofSite(ShopFolder shop, Billing billing) {
+    private static Validated<Customer> ofSite(ShopFolder shop, Billing billing) {
         Optional<Site> site = shop.site(billing.issued().origin().site().orElse(""), Place.NOWHERE);
         return GlyphCheck.report(shop, new Problems()).or(() -> site.orElseThrow().customer());
     }
 
-    private static Checked<Payer> billed(Customer customer, LocalDate day) {
-        return customer.addressed().at(day).map(billTo -> Checked.sound(new Payer(billTo, customer.vendorNumber())))
-                .orElseGet(() -> Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE,
+    private static Validated<Payer> billed(Customer customer, LocalDate day) {
+        return customer.addressed().at(day).map(billTo -> Validated.valid(new Payer(billTo, customer.vendorNumber())))
+                .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE,
                         "nobody is billed for " + customer.name() + " on " + day, "a billTo that covers the day")));
     }
 

@@ -16,11 +16,11 @@ import icequill.office.writing.PaperIssuer;
 import icequill.office.writing.PaperNumbers;
 import icequill.papers.CreditAssembly;
 import icequill.plans.AgreementState;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.CreditRequest;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
@@ -61,7 +61,7 @@ public final class CreditOffice {
      *
      * @return the credit note, then the new invoice
      */
-    public Checked<List<BookedPaper>> credit(String number, CreditOptions wish) {
+    public Validated<List<BookedPaper>> credit(String number, CreditOptions wish) {
         return pending(number, wish).then(wish.booking()::of);
     }
 
@@ -71,55 +71,55 @@ public final class CreditOffice {
      * @param number of the payment's invoice
      * @param name of the agreement
      */
-    public Checked<ChangeCredit> byChanges(String number, FormName name, LocalDate day) {
+    public Validated<ChangeCredit> byChanges(String number, FormName name, LocalDate day) {
         return new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(name, day)
                 .then(hand -> book.read(open -> billing(open, number).then(billing -> creditedBefore(open,
                         billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
     }
 
-    private static Checked<ChangeCredit> byChanges(Billing billing, AgreementState hand, List<CreditNote> before) {
+    private static Validated<ChangeCredit> byChanges(Billing billing, AgreementState hand, List<CreditNote> before) {
         String number = billing.issued().number();
         String agreement = hand.request().number();
         if (billing.bill() instanceof InstallmentInvoice invoice && invoice.agreement().equals(agreement)) {
             CurrencyUnit currency = invoice.totals().net().getCurrency();
-            return Checked.sound(ChangeCredit.of(number, invoice, hand, Amounts.sum(before.stream()
+            return Validated.valid(ChangeCredit.of(number, invoice, hand, Amounts.sum(before.stream()
                     .map(note -> note.totals().net()).toList(), currency)));
         }
-        return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no payment of " + agreement,
+        return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no payment of " + agreement,
                 "the invoice of one of its payments"));
     }
 
-    Checked<PendingWrite<List<BookedPaper>>> pending(String number, CreditOptions wish) {
+    Validated<PendingWrite<List<BookedPaper>>> pending(String number, CreditOptions wish) {
         BookForms forms = new BookForms(book);
         return book.read(open -> billing(open, number)).then(billing -> wish.reissue()
                 .map(asked -> CorrectedInvoice.of(forms, billing, asked, wish.date()).map(Optional::of))
-                .orElse(Checked.sound(Optional.empty()))
+                .orElse(Validated.valid(Optional.empty()))
                 .map(instead -> new PendingWrite<>(book,
                         open -> forms.unchanged(open, () -> credit(open, billing, wish, instead)))));
     }
 
-    private Checked<Billing> billing(Reading open, String number) {
+    private Validated<Billing> billing(Reading open, String number) {
         return PaperNumbers.find(open, number).then(issued -> BookedPapers.paper(open, issued).then(paper -> {
             if (paper instanceof Bill bill && !(bill instanceof CreditNote)) {
-                return Checked.sound(new Billing(issued, bill));
+                return Validated.valid(new Billing(issued, bill));
             }
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     issued.number() + " is a " + BookedPaper.words(issued.series().kind()),
                     "the number of an invoice"));
         }));
     }
 
-    private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
+    private Validated<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
             Optional<CorrectedInvoice> instead) {
         return creditedBefore(open, billing.issued().number())
                 .then(before -> credit(open, billing, wish, instead, before));
     }
 
-    private Checked<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
+    private Validated<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
             Optional<CorrectedInvoice> instead, List<CreditNote> before) {
         IssuedPaper invoice = billing.issued();
         if (instead.isPresent() && !before.isEmpty()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "part of " + invoice.number() + " was given back already",
                     "give back the rest, and bill the visit anew: icequill issue"));
         }
@@ -128,14 +128,14 @@ public final class CreditOffice {
         Problems problems = wrong(wish, invoice);
         problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
         return problems.or(() -> wish)
-                .then(sound -> issue(open, PaperKind.CREDIT_NOTE, wish,
+                .then(valid -> issue(open, PaperKind.CREDIT_NOTE, wish,
                         invoice.origin().correcting(invoice.number()),
                         number -> assembly.credit(Optional.of(number), wish.date())))
                 .map(credit -> BookedPaper.of(credit, open))
                 .then(credit -> instead.map(other -> issue(open, PaperKind.INVOICE, wish,
-                        origin(invoice, wish), number -> Checked.sound(other.bill(number)))
+                        origin(invoice, wish), number -> Validated.valid(other.bill(number)))
                         .map(paper -> List.of(credit, BookedPaper.of(paper, open))))
-                        .orElseGet(() -> Checked.sound(List.of(credit))));
+                        .orElseGet(() -> Validated.valid(List.of(credit))));
     }
 
     /** An invoice that is billed to another customer of the book is his. */
@@ -145,8 +145,8 @@ public final class CreditOffice {
                 .map(origin::billedTo).orElse(origin);
     }
 
-    private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, CreditOptions wish, Origin origin,
-            Function<String, Checked<? extends Paper>> paper) {
+    private Validated<IssuedPaper> issue(Transaction open, PaperKind kind, CreditOptions wish, Origin origin,
+            Function<String, Validated<? extends Paper>> paper) {
         return new IssueDates(book).issue(open, kind, wish.date(), wish.booking().backdate(),
                 () -> desk.issue(open, kind, wish.date(), origin, paper));
     }
@@ -174,7 +174,7 @@ public final class CreditOffice {
         return problems;
     }
 
-    private static Checked<List<CreditNote>> creditedBefore(Reading open, String number) {
+    private static Validated<List<CreditNote>> creditedBefore(Reading open, String number) {
         List<CreditNote> notes = new ArrayList<>();
         Problems problems = new Problems();
         for (IssuedPaper credit : open.papers().creditsOf(number)) {

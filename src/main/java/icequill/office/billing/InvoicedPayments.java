@@ -2,7 +2,7 @@ package icequill.office.billing;
 
 import icequill.agreement.Invoiced;
 import icequill.plans.AgreementState;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
 import icequill.shop.ShopBook;
 import java.util.Optional;
@@ -11,11 +11,11 @@ import java.util.Optional;
 public record InvoicedPayments(ShopBook book) {
 
     /** Asked of the book only where a change makes it matter. */
-    public Checked<Invoiced> of(AgreementRequest agreement) {
+    public Validated<Invoiced> of(AgreementRequest agreement) {
         return agreement.changes().isEmpty() || !book.exists()
-                ? Checked.sound(Invoiced.NOTHING)
-                : book.read(open -> Checked
-                        .sound(StandingInvoices.nets(StandingInvoices.payments(open, agreement.number()))));
+                ? Validated.valid(Invoiced.NOTHING)
+                : book.read(open -> Validated
+                        .valid(StandingInvoices.nets(StandingInvoices.payments(open, agreement.number()))));
     }
 
     /** What the payments were worked out from; empty where no change makes it matter. */

@@ -6,11 +6,11 @@ import icequill.ledger.Transaction;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import java.time.LocalDate;
@@ -37,8 +37,8 @@ record IssueDates(ShopBook book) {
      *
      * @param backdate why an earlier day than that of the paper before it
      */
-    Checked<IssuedPaper> issue(Transaction open, PaperKind kind, LocalDate date, Optional<String> backdate,
-            Supplier<Checked<IssuedPaper>> issue) {
+    Validated<IssuedPaper> issue(Transaction open, PaperKind kind, LocalDate date, Optional<String> backdate,
+            Supplier<Validated<IssuedPaper>> issue) {
         Optional<LocalDate> newest = newest(open, kind, date).filter(date::isBefore);
         Problems problems = new Problems();
         LocalDate today = ShopDay.today(book.folder(), book.clock());

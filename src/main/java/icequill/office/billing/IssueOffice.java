@@ -22,11 +22,11 @@ import icequill.papers.InstallmentAssembly;
 import icequill.papers.InvoiceAssembly;
 import icequill.party.Site;
 import icequill.plans.AgreementState;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.FormName;
@@ -77,7 +77,7 @@ public final class IssueOffice {
      * Records a visit, done or planned, priced first so that nothing is recorded that could not be billed. Recorded again, it takes
      * the place of what was recorded, as long as it was not billed.
      */
-    public Checked<RecordedVisit> record(FormName name) {
+    public Validated<RecordedVisit> record(FormName name) {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
         VisitBooking booking = new VisitBooking(book);
@@ -94,9 +94,9 @@ public final class IssueOffice {
      *
      * @param reason not blank
      */
-    public Checked<WithdrawnVisit> withdraw(String visit, String reason) {
+    public Validated<WithdrawnVisit> withdraw(String visit, String reason) {
         if (reason.isBlank()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
+            return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
                     "--reason, which the book keeps"));
         }
         return book.write(open -> known(open, visit).then(entry -> unlessBilled(open, entry))
@@ -106,18 +106,18 @@ public final class IssueOffice {
     }
 
     /** The visits that are recorded and have no invoice that stands, by their beginning. */
-    public Checked<List<String>> unbilled() {
-        return book.read(open -> Checked.sound(open.entries().visits().stream().map(VisitEntry::id)
+    public Validated<List<String>> unbilled() {
+        return book.read(open -> Validated.valid(open.entries().visits().stream().map(VisitEntry::id)
                 .filter(id -> open.entries().withdrawal(id).isEmpty() && StandingInvoices.visit(open, id).isEmpty())
                 .toList()));
     }
 
     /** Issues the invoice of a recorded visit. */
-    public Checked<BookedPaper> issue(String visit, IssueOptions wish) {
+    public Validated<BookedPaper> issue(String visit, IssueOptions wish) {
         return pending(visit, wish).then(wish.booking()::of);
     }
 
-    Checked<PendingWrite<BookedPaper>> pending(String visit, IssueOptions wish) {
+    Validated<PendingWrite<BookedPaper>> pending(String visit, IssueOptions wish) {
         BookForms forms = new BookForms(book);
         return book.read(open -> visit(open, visit)).then(entry -> new VisitLoader(forms.shop())
                 .of(BookForms.form(entry)).then(VisitContext::withinLimit)
@@ -127,9 +127,9 @@ public final class IssueOffice {
     }
 
     /** Issues one invoice for several recorded visits of a customer; all of them are billed, or none. */
-    public Checked<BookedPaper> together(List<String> visits, IssueOptions wish) {
+    public Validated<BookedPaper> together(List<String> visits, IssueOptions wish) {
         if (Set.copyOf(visits).size() < visits.size() || visits.size() < 2) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "to bill together: " + String.join(", ", visits), "two visits or more, each once"));
         }
         BookForms forms = new BookForms(book);
@@ -144,12 +144,12 @@ public final class IssueOffice {
                         hands.add(hand);
                     }));
         }
-        return problems.or(() -> hands).then(sound -> CombinedInvoiceAssembly.of(sound, wish.numbered("0")))
+        return problems.or(() -> hands).then(valid -> CombinedInvoiceAssembly.of(valid, wish.numbered("0")))
                 .then(draft -> wish.booking().of(new PendingWrite<>(book, open -> forms.unchanged(open,
                         () -> together(open, entries, hands, wish)))));
     }
 
-    private Checked<BookedPaper> together(Transaction open, List<VisitEntry> entries, List<VisitContext> hands,
+    private Validated<BookedPaper> together(Transaction open, List<VisitEntry> entries, List<VisitContext> hands,
             IssueOptions wish) {
         Problems problems = new Problems();
         List<SiteEntry> sites = new ArrayList<>();
@@ -176,34 +176,34 @@ public final class IssueOffice {
     }
 
     /** A colleague may have recorded it anew. */
-    private static Checked<VisitEntry> unchanged(Transaction open, VisitEntry entry) {
+    private static Validated<VisitEntry> unchanged(Transaction open, VisitEntry entry) {
         return open.entries().visit(entry.id()).then(now -> now.equals(entry)
-                ? Checked.sound(now)
-                : Checked.faulty(BookForms.changed("visit \"" + entry.id() + "\"")));
+                ? Validated.valid(now)
+                : Validated.invalid(BookForms.changed("visit \"" + entry.id() + "\"")));
     }
 
     /** One that was done and stands. */
-    private static Checked<VisitEntry> visit(Reading open, String id) {
+    private static Validated<VisitEntry> visit(Reading open, String id) {
         return known(open, id).then(entry -> VisitBooking.standing(open, entry)).then(entry -> entry.isPlanned()
-                ? Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "visit \"" + id + "\" is only planned", "first record what was done: icequill visit FILE"))
-                : Checked.sound(entry));
+                : Validated.valid(entry));
     }
 
-    private static Checked<VisitEntry> known(Reading open, String id) {
-        return open.entries().visit(id).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(UnknownName.name("visit", id,
+    private static Validated<VisitEntry> known(Reading open, String id) {
+        return open.entries().visit(id).found().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(UnknownName.name("visit", id,
                         open.entries().visits().stream().map(VisitEntry::id).toList(),
                         "record it first: icequill visit FILE")));
     }
 
-    private static Checked<VisitEntry> unlessBilled(Reading open, VisitEntry entry) {
-        return StandingInvoices.visit(open, entry.id()).map(number -> Checked.<VisitEntry>faulty(new Problem(
+    private static Validated<VisitEntry> unlessBilled(Reading open, VisitEntry entry) {
+        return StandingInvoices.visit(open, entry.id()).map(number -> Validated.<VisitEntry>invalid(new Problem(
                 Code.ALREADY_EXISTS, Place.NOWHERE, "visit \"" + entry.id() + "\" was billed as " + number,
-                "if that is wrong: icequill credit " + number))).orElse(Checked.sound(entry));
+                "if that is wrong: icequill credit " + number))).orElse(Validated.valid(entry));
     }
 
-    private Checked<BookedPaper> issue(Transaction open, VisitContext hand, VisitEntry entry, IssueOptions wish) {
+    private Validated<BookedPaper> issue(Transaction open, VisitContext hand, VisitEntry entry, IssueOptions wish) {
         return unlessBilled(open, entry)
                 .then(free -> dates.stillToCome(entry.id(), entry.ended()).or(() -> free))
                 .then(free -> open.entries().site(entry.site()))
@@ -214,11 +214,11 @@ public final class IssueOffice {
     }
 
     /** Issues the quote of a planned repair, or of maintenance. */
-    public Checked<BookedPaper> quote(FormName name, IssueOptions wish) {
+    public Validated<BookedPaper> quote(FormName name, IssueOptions wish) {
         return pendingQuote(name, wish).then(wish.booking()::of);
     }
 
-    Checked<PendingWrite<BookedPaper>> pendingQuote(FormName name, IssueOptions wish) {
+    Validated<PendingWrite<BookedPaper>> pendingQuote(FormName name, IssueOptions wish) {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
         boolean maintenance = shop.isMaintenance(name);
@@ -241,19 +241,19 @@ public final class IssueOffice {
      *
      * @param payment from 1
      */
-    public Checked<BookedPaper> payment(FormName name, int payment, IssueOptions wish) {
+    public Validated<BookedPaper> payment(FormName name, int payment, IssueOptions wish) {
         return pendingPayment(name, payment, wish).then(wish.booking()::of);
     }
 
     /** The payment of an agreement that is to be billed next. */
-    public Checked<NextPayment> nextPayment(FormName name, LocalDate day) {
+    public Validated<NextPayment> nextPayment(FormName name, LocalDate day) {
         return new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(name, day).then(hand -> {
             String number = hand.request().number();
             Set<Integer> billed = new HashSet<>();
-            Checked<Boolean> looked = book.exists()
-                    ? book.read(open -> Checked.sound(billed.addAll(
+            Validated<Boolean> looked = book.exists()
+                    ? book.read(open -> Validated.valid(billed.addAll(
                             StandingInvoices.payments(open, number).map(InstallmentInvoice::payment).toList())))
-                    : Checked.sound(true);
+                    : Validated.valid(true);
             return looked.map(done -> new NextPayment(number, payable(hand)
                     .filter(payment -> !billed.contains(payment.number())).map(NextPayment.Payment::of).findFirst()));
         });
@@ -264,7 +264,7 @@ public final class IssueOffice {
         return hand.payments().stream().filter(hand::isPayable);
     }
 
-    Checked<PendingWrite<BookedPaper>> pendingPayment(FormName name, int payment, IssueOptions wish) {
+    Validated<PendingWrite<BookedPaper>> pendingPayment(FormName name, int payment, IssueOptions wish) {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, wish.date()).then(hand -> {
@@ -285,16 +285,16 @@ public final class IssueOffice {
 
     /** A paper that no visit is behind, as it is under its number. */
     private record Unbilled(Site site, PaperKind kind, Optional<StandingInvoices.Payment> payment,
-            Function<String, Checked<? extends Paper>> paper, List<Problem> notices) {}
+            Function<String, Validated<? extends Paper>> paper, List<Problem> notices) {}
 
-    private Checked<PendingWrite<BookedPaper>> pending(BookForms forms, Unbilled asked,
+    private Validated<PendingWrite<BookedPaper>> pending(BookForms forms, Unbilled asked,
             IssueOptions wish) {
         return asked.paper().apply("0").map(draft -> new PendingWrite<>(book, open -> forms.unchanged(open,
                 () -> open.entries().site(asked.site().id()).then(entry -> issue(open, entry, asked, wish)))));
     }
 
-    private Checked<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueOptions wish) {
-        return asked.payment().map(one -> StandingInvoices.unlessBilled(open, one)).orElse(Checked.sound(true))
+    private Validated<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueOptions wish) {
+        return asked.payment().map(one -> StandingInvoices.unlessBilled(open, one)).orElse(Validated.valid(true))
                 .then(free -> issue(open, asked.kind(), wish, new Origin(Optional.of(entry.customer()),
                         Optional.of(entry.id()), Optional.empty(),
                         asked.payment().map(StandingInvoices.Payment::agreement),
@@ -302,8 +302,8 @@ public final class IssueOffice {
                 .map(issued -> BookedPaper.of(issued, open).with(asked.notices()));
     }
 
-    private Checked<IssuedPaper> issue(Transaction open, PaperKind kind, IssueOptions wish, Origin origin,
-            Function<String, Checked<? extends Paper>> paper) {
+    private Validated<IssuedPaper> issue(Transaction open, PaperKind kind, IssueOptions wish, Origin origin,
+            Function<String, Validated<? extends Paper>> paper) {
         return dates.issue(open, kind, wish.date(), wish.booking().backdate(),
                 () -> desk.issue(open, kind, wish.date(), origin, paper));
     }

@@ -12,11 +12,11 @@ import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.PaymentEntry.Share;
 import icequill.money.Amounts;
 import icequill.party.Shop;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookAccounts;
 import icequill.shop.EntryId;
 import icequill.shop.ShopFolder;
@@ -30,7 +30,7 @@ import javax.money.MonetaryAmount;
  * Notes payments in the book, each shared out over bills that are open. What was noted is never another: it is withdrawn, or more of it is
  * taken for bills.
  *
- * @param shop whose settings are sound
+ * @param shop whose settings are valid
  */
 public record PaymentBooking(ShopFolder shop, LocalDate today) {
 
@@ -47,12 +47,12 @@ public record PaymentBooking(ShopFolder shop, LocalDate today) {
      *
      * @param id empty to make one of the customer and the day
      */
-    public Checked<Booked> store(Optional<String> id, PaymentRequest wish, Transaction open) {
+    public Validated<Booked> store(Optional<String> id, PaymentRequest wish, Transaction open) {
         Optional<PaymentEntry> known = id.flatMap(open.accounts()::payment);
         return known.map(entry -> again(entry, wish, open)).orElseGet(() -> first(id, wish, open));
     }
 
-    private Checked<Booked> first(Optional<String> id, PaymentRequest wish, Transaction open) {
+    private Validated<Booked> first(Optional<String> id, PaymentRequest wish, Transaction open) {
         Problems problems = new Problems();
         id.flatMap(name -> EntryId.problem(name, wish.place())).ifPresent(problems::add);
         if (wish.day().isAfter(today)) {
@@ -77,9 +77,9 @@ public record PaymentBooking(ShopFolder shop, LocalDate today) {
     }
 
     /** With the place of the payment, where a problem has none. */
-    private static <T> Checked<T> at(Checked<T> found, PaymentRequest wish) {
-        return found instanceof Checked.Faulty<T>(List<Problem> problems)
-                ? new Checked.Faulty<>(problems.stream().map(problem -> problem.place().file().isEmpty()
+    private static <T> Validated<T> at(Validated<T> found, PaymentRequest wish) {
+        return found instanceof Validated.Invalid<T>(List<Problem> problems)
+                ? new Validated.Invalid<>(problems.stream().map(problem -> problem.place().file().isEmpty()
                         ? new Problem(problem.code(), wish.place(), problem.message(), problem.allowed())
                         : problem).toList())
                 : found;
@@ -109,24 +109,24 @@ public record PaymentBooking(ShopFolder shop, LocalDate today) {
     }
 
     /** A payment that the book has under this name: the same, or with more bills that it is for. */
-    private Checked<Booked> again(PaymentEntry entry, PaymentRequest wish, Transaction open) {
+    private Validated<Booked> again(PaymentEntry entry, PaymentRequest wish, Transaction open) {
         Optional<Problem> withdrawn = open.accounts().withdrawal(entry.id())
                 .map(before -> new Problem(Code.NOT_ALLOWED, wish.place(), before.told("payment", entry.id()),
                         "a payment of another id"));
         if (withdrawn.isPresent()) {
-            return Checked.faulty(withdrawn.get());
+            return Validated.invalid(withdrawn.get());
         }
         boolean isOfSame = wish.customer().equals(entry.customer()) || open.entries().mergedInto(entry.customer())
                 .stream().map(CustomerEntry::id).anyMatch(wish.customer()::equals);
         List<Named> more = wish.bills().orElse(List.of()).stream().filter(named -> isMore(entry, named)).toList();
         boolean holds = wish.bills().isEmpty() || !wish.bills().get().isEmpty() || entry.shares().isEmpty();
         if (!isOfSame || !isSame(entry, wish) || !holds || more.stream().anyMatch(named -> isHeld(entry, named))) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, wish.place(),
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, wish.place(),
                     "payment \"" + entry.id() + "\" was noted otherwise, and what was noted is not changed",
                     "icequill payment withdraw " + entry.id() + " --reason ..., and a payment of another id"));
         }
         return more.isEmpty()
-                ? Checked.sound(new Booked(entry, State.SAME, Optional.empty()))
+                ? Validated.valid(new Booked(entry, State.SAME, Optional.empty()))
                 : allotted(entry, with(wish, more), open);
     }
 
@@ -151,24 +151,24 @@ public record PaymentBooking(ShopFolder shop, LocalDate today) {
      *
      * @param bills empty to take those that are likely meant
      */
-    public Checked<Booked> allot(PaymentEntry entry, LocalDate day, Optional<List<Named>> bills, Transaction open) {
+    public Validated<Booked> allot(PaymentEntry entry, LocalDate day, Optional<List<Named>> bills, Transaction open) {
         PaymentRequest wish = new PaymentRequest(entry.customer(), day, entry.amount(), Way.OTHER,
                 entry.isBack(), Optional.empty(), bills, Place.NOWHERE);
         return allotted(entry, wish, open);
     }
 
-    private Checked<Booked> allotted(PaymentEntry entry, PaymentRequest wish, Transaction open) {
+    private Validated<Booked> allotted(PaymentEntry entry, PaymentRequest wish, Transaction open) {
         MonetaryAmount left = onAccount(entry);
         BookAccounts accounts = accounts(open);
         return accounts.payer(entry.customer()).then(payer -> accounts.of(payer, false))
                 .then(found -> new PaymentShares(found, open).of(left, wish))
                 .then(shared -> shared.shares().isEmpty()
-                        ? Checked.faulty(new Problem(Code.NOT_ALLOWED, wish.place(),
+                        ? Validated.invalid(new Problem(Code.NOT_ALLOWED, wish.place(),
                                 left.isZero()
                                         ? "nothing of payment \"" + entry.id() + "\" is on account"
                                         : "no bill is open that it could be for",
                                 "a payment with money on account, and a bill that is open"))
-                        : Checked.sound(new Booked(open.receiving().allot(entry, shared.entries()), State.CHANGED,
+                        : Validated.valid(new Booked(open.receiving().allot(entry, shared.entries()), State.CHANGED,
                                 shared.reason())));
     }
 

@@ -12,11 +12,11 @@ import icequill.files.yaml.Tree;
 import icequill.files.yaml.ValueTree;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.PaymentEntry;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
@@ -52,7 +52,7 @@ public final class PaymentOffice {
      * @param id empty to make one of the customer and the day
      * @param flags further values by the names of their flags
      */
-    public Checked<PaymentSheet> add(Optional<String> id, String customer, String amount, Map<String, String> flags) {
+    public Validated<PaymentSheet> add(Optional<String> id, String customer, String amount, Map<String, String> flags) {
         ShopFolder shop = BookForms.shop(book);
         Map<Column, GivenValue> values = new LinkedHashMap<>();
         values.put(Column.LISTED_PAYMENT.getFirst(), new GivenValue(customer, new Place("", 0, "CUSTOMER")));
@@ -62,7 +62,7 @@ public final class PaymentOffice {
         values.putAll(EntryFlag.values(dated, Column.PAYMENT));
         Optional<PaymentRequest> wish = shop.payment(form(id.orElse(""), values, Place.NOWHERE));
         return GlyphCheck.report(shop, new Problems()).or(wish::orElseThrow)
-                .then(sound -> book.write(open -> new PaymentBooking(shop, today).store(id, sound, open)))
+                .then(valid -> book.write(open -> new PaymentBooking(shop, today).store(id, valid, open)))
                 .map(booked -> new PaymentSheet(booked.entry(), booked.reason(), Optional.empty()));
     }
 
@@ -81,18 +81,18 @@ public final class PaymentOffice {
      * @param bills as the flag has them; empty for those that are likely meant
      * @param day from which they count as paid; empty for today
      */
-    public Checked<PaymentSheet> allot(String id, Optional<String> bills, Optional<LocalDate> day) {
+    public Validated<PaymentSheet> allot(String id, Optional<String> bills, Optional<LocalDate> day) {
         ShopFolder shop = BookForms.shop(book);
-        return GlyphCheck.report(shop, new Problems()).or(() -> id).then(sound -> book.write(open -> standing(open, id)
+        return GlyphCheck.report(shop, new Problems()).or(() -> id).then(valid -> book.write(open -> standing(open, id)
                 .then(entry -> named(shop, entry, bills).then(
                         named -> new PaymentBooking(shop, today).allot(entry, day.orElse(today), named, open)))))
                 .map(booked -> new PaymentSheet(booked.entry(), booked.reason(), Optional.empty()));
     }
 
-    private static Checked<Optional<List<PaymentRequest.Named>>> named(ShopFolder shop, PaymentEntry entry,
+    private static Validated<Optional<List<PaymentRequest.Named>>> named(ShopFolder shop, PaymentEntry entry,
             Optional<String> bills) {
         if (bills.isEmpty()) {
-            return Checked.sound(Optional.empty());
+            return Validated.valid(Optional.empty());
         }
         Map<Column, GivenValue> values = EntryFlag.values(Map.of("--for", bills.get(), "--date",
                 entry.day().toString()), Column.PAYMENT);
@@ -107,39 +107,39 @@ public final class PaymentOffice {
      *
      * @param reason not blank
      */
-    public Checked<PaymentSheet> withdraw(String id, String reason) {
+    public Validated<PaymentSheet> withdraw(String id, String reason) {
         if (reason.isBlank()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
+            return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
                     "--reason, which the book keeps"));
         }
         return book.write(open -> known(open, id).then(entry -> open.receiving().withdraw(entry, reason)
                 .map(done -> new PaymentSheet(entry, Optional.empty(), Optional.of(done)))));
     }
 
-    public Checked<PaymentSheet> show(String id) {
+    public Validated<PaymentSheet> show(String id) {
         return book.read(open -> known(open, id)
                 .map(entry -> new PaymentSheet(entry, Optional.empty(), open.accounts().withdrawal(id))));
     }
 
     /** The payments that have a text somewhere, by day; all for no letters. */
-    public Checked<Listing> list(String text) {
-        return book.read(open -> Checked.sound(new Listing("payments", PaymentSheet.HEAD, open.accounts().payments()
+    public Validated<Listing> list(String text) {
+        return book.read(open -> Validated.valid(new Listing("payments", PaymentSheet.HEAD, open.accounts().payments()
                 .stream().map(entry -> new PaymentSheet(entry, Optional.empty(),
                         open.accounts().withdrawal(entry.id())).row())
                 .toList()).with(text)));
     }
 
-    private static Checked<PaymentEntry> known(Reading open, String id) {
-        return open.accounts().payment(id).map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(UnknownName.name("payment", id,
+    private static Validated<PaymentEntry> known(Reading open, String id) {
+        return open.accounts().payment(id).map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(UnknownName.name("payment", id,
                         open.accounts().payments().stream().map(PaymentEntry::id).toList(),
                         "see: icequill payment list")));
     }
 
-    private static Checked<PaymentEntry> standing(Reading open, String id) {
+    private static Validated<PaymentEntry> standing(Reading open, String id) {
         return known(open, id).then(entry -> open.accounts().withdrawal(id)
-                .map(back -> Checked.<PaymentEntry>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                .map(back -> Validated.<PaymentEntry>invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         back.told("payment", id), "a payment that stands")))
-                .orElse(Checked.sound(entry)));
+                .orElse(Validated.valid(entry)));
     }
 }

@@ -16,9 +16,9 @@ import icequill.ledger.entries.PaymentEntry.Share;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.BookAccounts;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -39,20 +39,20 @@ record PaymentShares(BookAccounts.Found account, Reading book) {
         }
     }
 
-    Checked<Shared> of(PaymentRequest wish) {
+    Validated<Shared> of(PaymentRequest wish) {
         Standing standing = Standing.of(account.account(), LocalDate.MAX);
         return wish.isBack() ? back(standing.credits(), wish) : in(standing.owed(), wish.amount(), wish);
     }
 
     /** The shares of what a payment that came in has on account. */
-    Checked<Shared> of(MonetaryAmount left, PaymentRequest wish) {
+    Validated<Shared> of(MonetaryAmount left, PaymentRequest wish) {
         return in(Standing.of(account.account(), LocalDate.MAX).owed(), left, wish);
     }
 
-    private Checked<Shared> in(List<Owed> owed, MonetaryAmount amount, PaymentRequest wish) {
+    private Validated<Shared> in(List<Owed> owed, MonetaryAmount amount, PaymentRequest wish) {
         if (wish.bills().isEmpty()) {
             Allotment allotment = Allotment.of(amount, wish.day(), wish.reference(), owed);
-            return Checked.sound(new Shared(allotment.shares(), Optional.of(allotment.reason())));
+            return Validated.valid(new Shared(allotment.shares(), Optional.of(allotment.reason())));
         }
         Map<String, Open> bills = new LinkedHashMap<>();
         owed.forEach(one -> bills.put(one.number(), new Open(one.date(), one.open())));
@@ -62,7 +62,7 @@ record PaymentShares(BookAccounts.Found account, Reading book) {
     }
 
     /** All that goes back is for credit notes, the oldest first where none is named. */
-    private Checked<Shared> back(List<OpenCredit> credits, PaymentRequest wish) {
+    private Validated<Shared> back(List<OpenCredit> credits, PaymentRequest wish) {
         Map<String, Open> notes = new LinkedHashMap<>();
         credits.forEach(credit -> credit.number()
                 .ifPresent(number -> notes.put(number, new Open(credit.date(), credit.open()))));
@@ -73,9 +73,10 @@ record PaymentShares(BookAccounts.Found account, Reading book) {
                     MonetaryAmount left = wish.amount().subtract(Amounts.sum(
                             shares.stream().map(Payment.Share::amount).toList(), wish.amount().getCurrency()));
                     return left.isZero()
-                            ? Checked.sound(new Shared(shares, Optional.empty()))
-                            : Checked.faulty(new Problem(Code.OUT_OF_RANGE, wish.place(), Amounts.plain(left) + " of "
-                                    + Amounts.plain(wish.amount()) + " paid back is for no credit note",
+                            ? Validated.valid(new Shared(shares, Optional.empty()))
+                            : Validated.invalid(new Problem(Code.OUT_OF_RANGE, wish.place(),
+                                    Amounts.plain(left) + " of "
+                                            + Amounts.plain(wish.amount()) + " paid back is for no credit note",
                                     "what credit notes leave to be paid back, and no more"));
                 });
     }

@@ -1,10 +1,10 @@
 package icequill.office.billing;
 
 import icequill.ledger.Transaction;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
@@ -14,21 +14,21 @@ import java.util.function.Function;
  *
  * @param work compares first what was read
  */
-public record PendingWrite<T>(ShopBook book, Function<Transaction, Checked<T>> work) {
+public record PendingWrite<T>(ShopBook book, Function<Transaction, Validated<T>> work) {
 
-    public Checked<T> done() {
+    public Validated<T> done() {
         return book.write(work);
     }
 
     /** What {@link #done} would give if it were called now. All of it is undone again: nothing is stored, no number taken. */
-    public Checked<T> tried() {
-        AtomicReference<Checked<T>> result = new AtomicReference<>();
+    public Validated<T> tried() {
+        AtomicReference<Validated<T>> result = new AtomicReference<>();
         Problem undone = new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "only tried", "");
-        Checked<T> stopped = book.write(open -> {
+        Validated<T> stopped = book.write(open -> {
             result.set(work.apply(open));
-            return Checked.faulty(undone);
+            return Validated.invalid(undone);
         });
-        Checked<T> tried = result.get();
+        Validated<T> tried = result.get();
         return tried == null ? stopped : tried;
     }
 }

@@ -5,10 +5,10 @@ import icequill.document.InstallmentInvoice;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
 import java.time.Instant;
@@ -44,7 +44,7 @@ public final class StandingInvoices {
     }
 
     /** A problem when the payment has an invoice that stands, or one that comes before it has none. */
-    static Checked<Boolean> unlessBilled(Reading book, Payment payment) {
+    static Validated<Boolean> unlessBilled(Reading book, Payment payment) {
         Map<Integer, String> billed = new HashMap<>();
         List<InstallmentInvoice> invoices = payments(book, payment.agreement()).toList();
         invoices.forEach(invoice -> billed.put(invoice.payment(), invoice.number().orElse("")));
@@ -82,7 +82,7 @@ public final class StandingInvoices {
 
     private static Stream<InstallmentInvoice> invoices(Reading book, Stream<IssuedPaper> papers) {
         return papers.flatMap(
-                paper -> BookedPapers.paper(book, paper) instanceof Checked.Sound<?>(InstallmentInvoice invoice)
+                paper -> BookedPapers.paper(book, paper) instanceof Validated.Valid<?>(InstallmentInvoice invoice)
                         ? Stream.of(invoice)
                         : Stream.empty());
     }

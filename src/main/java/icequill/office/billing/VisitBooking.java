@@ -7,11 +7,11 @@ import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.Withdrawal;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.EntryId;
 import icequill.shop.ShopBook;
 import icequill.visits.VisitContext;
@@ -35,7 +35,7 @@ public record VisitBooking(ShopBook book) {
     }
 
     /** A visit that could be billed once it is done; one that was done is vouched for, and is over. */
-    public Checked<Bookable> bookable(Form form, VisitContext hand) {
+    public Validated<Bookable> bookable(Form form, VisitContext hand) {
         Bookable visit = new Bookable(form, hand);
         Problems problems = new Problems();
         EntryId.problem(hand.visit().id(), hand.visit().place()).ifPresent(problems::add);
@@ -47,28 +47,29 @@ public record VisitBooking(ShopBook book) {
     }
 
     /** New, or in place of what is known of it, as long as that is not billed. */
-    public Checked<RecordedVisit> store(Bookable visit, Transaction open) {
+    public Validated<RecordedVisit> store(Bookable visit, Transaction open) {
         VisitEntry entry = visit.entry();
         Optional<VisitEntry> before = open.entries().visit(entry.id()).found();
         Problems problems = visit.isPlanned()
                 ? new Problems()
                 : new SamePeople(book, open).problems(visit.hand().visit());
-        Checked<VisitEntry> done = problems.or(() -> entry).then(alone -> before.isEmpty()
+        Validated<VisitEntry> done = problems.or(() -> entry).then(alone -> before.isEmpty()
                 ? open.register().record(entry)
                 : standing(open, before.get()).then(known -> known.data().equals(entry.data())
                         && known.isPlanned() == entry.isPlanned()
-                                ? Checked.sound(entry)
+                                ? Validated.valid(entry)
                                 : open.register().change(entry)));
         return done.map(recorded -> RecordedVisit.of(visit.hand(), visit.isPlanned()));
     }
 
     /** A visit that was not withdrawn. */
-    static Checked<VisitEntry> standing(Reading open, VisitEntry entry) {
+    static Validated<VisitEntry> standing(Reading open, VisitEntry entry) {
         Optional<Withdrawal> withdrawal = open.entries().withdrawal(entry.id());
         return withdrawal.isEmpty()
-                ? Checked.sound(entry)
-                : Checked
-                        .faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, withdrawal.get().told("visit", entry.id()),
-                                "a visit that stands; record it under another id to bill it"));
+                ? Validated.valid(entry)
+                : Validated
+                        .invalid(
+                                new Problem(Code.NOT_ALLOWED, Place.NOWHERE, withdrawal.get().told("visit", entry.id()),
+                                        "a visit that stands; record it under another id to bill it"));
     }
 }

@@ -1,10 +1,10 @@
 package icequill.office.care;
 
 import icequill.answer.history.Period;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
@@ -26,7 +26,7 @@ public record AskedPeriod(Optional<String> month, Optional<LocalDate> from, Opti
     }
 
     /** The days, or that there are none such. */
-    public Checked<Period> period() {
+    public Validated<Period> period() {
         Problems problems = new Problems();
         if (month.isPresent() && (from.isPresent() || until.isPresent())) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,

@@ -9,10 +9,10 @@ import icequill.ledger.care.AuditReport;
 import icequill.ledger.care.BackupReport;
 import icequill.ledger.papers.PaperReader;
 import icequill.office.register.Export;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -41,7 +41,7 @@ public final class BookMaintenance {
      * @param against what was kept elsewhere: files of backups, PDFs or seals, or lines of seals; may be empty
      * @param progress is told how many papers were looked at, now and then
      */
-    public Checked<AuditSheet> audit(List<String> against, LongConsumer progress) {
+    public Validated<AuditSheet> audit(List<String> against, LongConsumer progress) {
         return book.look(open -> open.audit(READER, book.office(), progress).then(report -> open
                 .against(against, READER).map(differing -> AuditSheet.of(report.and(differing)))));
     }
@@ -51,12 +51,12 @@ public final class BookMaintenance {
      *
      * @param file must not exist yet
      */
-    public Checked<AuditSheet> backup(Path file, LongConsumer progress) {
+    public Validated<AuditSheet> backup(Path file, LongConsumer progress) {
         return book.look(open -> open.backup(file, READER, book.office(), progress)).map(BookMaintenance::told);
     }
 
     /** Tries whether a backup can be restored; changes nothing. */
-    public static Checked<AuditSheet> verify(Path file, LongConsumer progress) {
+    public static Validated<AuditSheet> verify(Path file, LongConsumer progress) {
         return Book.verify(file, READER, progress).map(AuditSheet::of);
     }
 
@@ -71,12 +71,12 @@ public final class BookMaintenance {
     }
 
     /** Makes the shop's book out of a backup; there must be no book yet. */
-    public Checked<AuditSheet> restore(Path file, LongConsumer progress) {
+    public Validated<AuditSheet> restore(Path file, LongConsumer progress) {
         return Book.restore(file, book.place(), READER, progress).map(AuditSheet::of);
     }
 
     /** Takes into the shop's book the papers beside it that it lacks, out of their PDFs. */
-    public Checked<AuditSheet> restoreFromPapers(LongConsumer progress) {
+    public Validated<AuditSheet> restoreFromPapers(LongConsumer progress) {
         return Opening.despitePapers(book.place(), book.clock(), book.author()).then(opened -> {
             try (opened) {
                 return opened.takeFromPapers(READER, book.office(), progress).map(AuditSheet::of);
@@ -89,7 +89,7 @@ public final class BookMaintenance {
      *
      * @param replace whether an existing file may be replaced
      */
-    public Checked<ExportResult> export(Path file, boolean replace, LongConsumer progress) {
+    public Validated<ExportResult> export(Path file, boolean replace, LongConsumer progress) {
         return book.look(open -> open.read(reading -> new Export(reading, progress).everything(file, replace)));
     }
 
@@ -98,13 +98,13 @@ public final class BookMaintenance {
      *
      * @param names of what is asked for, ids and numbers; all where there are none
      */
-    public Checked<ExportedForms> forms(List<String> names) {
+    public Validated<ExportedForms> forms(List<String> names) {
         return book.look(open -> open.read(reading -> new Export(reading, count -> {
         }).forms(names)));
     }
 
     /** Writes the list of papers as CSV. */
-    public Checked<ExportResult> papers(Path file, boolean replace, LongConsumer progress) {
+    public Validated<ExportResult> papers(Path file, boolean replace, LongConsumer progress) {
         return book.look(open -> open.read(reading -> new Export(reading, progress).papers(file, replace)));
     }
 }

@@ -16,11 +16,11 @@ import icequill.party.Certificate;
 import icequill.party.Site;
 import icequill.plans.CatchUpAssembly;
 import icequill.plans.PlanContext;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.BrushingLoader;
@@ -63,18 +63,18 @@ public final class CheckShop {
         readablePassword(folder).ifPresent(problems::add);
         ShippedMarks.of(folder).forEach(value -> problems.add(value.problem()));
         return book.exists()
-                ? problems.take(book.together(open -> Checked.sound(check(open, today, problems))))
+                ? problems.take(book.together(open -> Validated.valid(check(open, today, problems))))
                         .orElseGet(() -> new Report(0, 0, problems.list()))
                 : new Report(0, 0, GlyphCheck.report(BookForms.shop(book), problems).list());
     }
 
     private static Report check(ShopBook book, LocalDate today, Problems problems) {
         ShopFolder whole = BookForms.shop(book);
-        List<String> sites = problems.take(book.read(open -> Checked.sound(living(open)))).orElse(List.of());
+        List<String> sites = problems.take(book.read(open -> Validated.valid(living(open)))).orElse(List.of());
         for (String id : sites) {
             whole.site(id, Place.NOWHERE).ifPresent(site -> certificates(site, today, problems));
         }
-        List<Form> forms = problems.take(book.read(open -> Checked.sound(forms(open)))).orElse(List.of());
+        List<Form> forms = problems.take(book.read(open -> Validated.valid(forms(open)))).orElse(List.of());
         forms.forEach(form -> check(book, whole, form, today, problems));
         return new Report(sites.size(), forms.size(), GlyphCheck.report(whole, problems).list());
     }

@@ -13,8 +13,8 @@ import icequill.ledger.papers.IssuedPaper;
 import icequill.office.register.RegisterOffice;
 import icequill.party.Language;
 import icequill.party.Site;
-import icequill.problem.Checked;
 import icequill.problem.Place;
+import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
@@ -54,13 +54,13 @@ public final class HistoryOffice {
      * @param machine by id; empty for all
      * @param language of the reader; empty for the shop's
      */
-    public Checked<HistorySheet> site(String site, Optional<String> machine, AskedPeriod asked,
+    public Validated<HistorySheet> site(String site, Optional<String> machine, AskedPeriod asked,
             Optional<Language> language) {
         return asked.period().then(period -> book.read(open -> held(open, site, machine, period)))
                 .then(held -> telling(shop -> told(shop, held, language)));
     }
 
-    private static Checked<Held> held(Reading open, String site, Optional<String> machine, Period period) {
+    private static Validated<Held> held(Reading open, String site, Optional<String> machine, Period period) {
         return RegisterOffice.found(open, site)
                 .then(entry -> VisitScope.of(open, Optional.of(site), Optional.empty(), machine).map(scope -> {
                     FoundVisits visits = FoundVisits.in(open);
@@ -69,7 +69,7 @@ public final class HistoryOffice {
     }
 
     /** One visit, told like those of a history. */
-    public Checked<VisitSheet> visit(String id, Optional<Language> language) {
+    public Validated<VisitSheet> visit(String id, Optional<Language> language) {
         return book
                 .read(open -> open.entries().visit(id)
                         .map(entry -> FoundVisits.in(open).of(List.of(entry)).getFirst()))
@@ -78,11 +78,11 @@ public final class HistoryOffice {
                         told.sentences()))));
     }
 
-    private <T> Checked<T> telling(Function<ShopFolder, Checked<T>> work) {
+    private <T> Validated<T> telling(Function<ShopFolder, Validated<T>> work) {
         return book.together(held -> work.apply(BookForms.shop(held)));
     }
 
-    private static Checked<HistorySheet> told(ShopFolder folder, Held held, Optional<Language> language) {
+    private static Validated<HistorySheet> told(ShopFolder folder, Held held, Optional<Language> language) {
         SiteEntry entry = held.site();
         return of(folder, language).map(telling -> new HistorySheet(new SiteHistory(entry.id(), entry.name(),
                 entry.storeNumber(), entry.address(), held.machine().map(id -> telling.machine(entry.id(), id)),
@@ -99,16 +99,16 @@ public final class HistoryOffice {
         return papers.values().stream().map(ToldPaper::of).toList();
     }
 
-    private static Checked<Telling> of(ShopFolder folder, Optional<Language> language) {
+    private static Validated<Telling> of(ShopFolder folder, Optional<Language> language) {
         return sentences(folder, language).map(sentences -> new Telling(folder, sentences));
     }
 
     /** In the language of the reader, or else the shop's; what is wrong with the shop where it is not known. */
-    static Checked<Sentences> sentences(ShopFolder folder, Optional<Language> language) {
+    static Validated<Sentences> sentences(ShopFolder folder, Optional<Language> language) {
         return folder.shop()
-                .map(shop -> Checked.sound(
+                .map(shop -> Validated.valid(
                         Sentences.of(language.orElse(shop.language()), shop.address().country())))
-                .orElseGet(() -> new Checked.Faulty<>(folder.problems()));
+                .orElseGet(() -> new Validated.Invalid<>(folder.problems()));
     }
 
     /** Looks up what visits name. What is wrong with the shop's rates does not keep anybody from what was done. */

@@ -8,11 +8,11 @@ import icequill.files.paper.PaperJson;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
 import icequill.office.writing.PaperFacts;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.render.pdf.PrintedFile;
 import java.util.List;
 import java.util.Optional;
@@ -23,20 +23,20 @@ final class IssuedPaperReader implements PaperReader {
     private static final String XML = ".xml";
 
     @Override
-    public Checked<Read> read(String json) {
+    public Validated<Read> read(String json) {
         return PaperJson.read(json, "book").then(paper -> switch (paper) {
-        case PricedPaper priced -> Checked.sound(new Read(priced.number(), priced.date(), PaperFacts.due(priced),
+        case PricedPaper priced -> Validated.valid(new Read(priced.number(), priced.date(), PaperFacts.due(priced),
                 Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced),
                 PaperFacts.of(priced, Optional.empty())));
-        case MaintenanceQuote quote -> Checked.sound(new Read(quote.number(), quote.date(), Optional.empty(),
+        case MaintenanceQuote quote -> Validated.valid(new Read(quote.number(), quote.date(), Optional.empty(),
                 Optional.empty(), List.of(), PaperFacts.of(quote, Optional.empty())));
-        case Paper other -> Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
+        case Paper other -> Validated.invalid(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
                 "a kind of paper that is not issued", "invoices, credit notes and quotes"));
         });
     }
 
     @Override
-    public Checked<Carried> carried(Pdf pdf) {
+    public Validated<Carried> carried(Pdf pdf) {
         return PrintedFile.read(pdf.bytes()).then(file -> {
             Problems problems = new Problems();
             List<Stated> bills = file.files().entrySet().stream().filter(each -> each.getKey().endsWith(XML))

@@ -11,11 +11,11 @@ import icequill.ledger.papers.Marks;
 import icequill.ledger.papers.Pdf;
 import icequill.office.writing.PaperIssuer;
 import icequill.office.writing.PaperNumbers;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -43,13 +43,14 @@ public final class PaperOffice {
     }
 
     /** The papers that somebody looks for, the newest first. */
-    public Checked<List<BookedPaper>> find(PaperWish wish) {
+    public Validated<List<BookedPaper>> find(PaperWish wish) {
         return book.read(open -> new PaperSearch(open, wish).found()
                 .map(papers -> papers.stream().map(paper -> BookedPaper.of(paper, open)).toList()));
     }
 
     /** What a paper needs to be printed again. */
-    private record Kept(IssuedPaper issued, Path file, Checked<Pdf> pdf, Optional<Pdf> inBook, Checked<Paper> paper) {
+    private record Kept(IssuedPaper issued, Path file, Validated<Pdf> pdf, Optional<Pdf> inBook,
+            Validated<Paper> paper) {
 
         static Kept of(Reading open, IssuedPaper issued) {
             String number = issued.number();
@@ -64,15 +65,15 @@ public final class PaperOffice {
      * or printed again from the paper's data, which gives the same bytes, or else is a problem; a file that was changed is kept aside.
      * A book that should have the file, and comes from before it did, gets it.
      */
-    public Checked<Reprint> reprint(String number) {
-        return kept(number).then(kept -> kept.pdf() instanceof Checked.Sound<Pdf>(Pdf pdf)
+    public Validated<Reprint> reprint(String number) {
+        return kept(number).then(kept -> kept.pdf() instanceof Validated.Valid<Pdf>(Pdf pdf)
                 ? given(kept, pdf).map(done -> new Reprint(kept.issued().number(), kept.file(),
                         kept.issued().pdfHash(), Reprint.Way.THERE, Optional.empty()))
                 : again(kept));
     }
 
     /** The same for every paper of the book; those that were there are not told. */
-    public Checked<List<Reprint>> reprintAll() {
+    public Validated<List<Reprint>> reprintAll() {
         return book.together(held -> {
             PaperOffice office = new PaperOffice(held);
             List<String> numbers = new ArrayList<>();
@@ -80,7 +81,7 @@ public final class PaperOffice {
             List<Reprint> made = new ArrayList<>();
             problems.take(held.read(open -> {
                 open.papers().each(paper -> numbers.add(paper.number()));
-                return Checked.sound(true);
+                return Validated.valid(true);
             }));
             numbers.forEach(number -> problems.take(office.reprint(number))
                     .filter(paper -> paper.way() != Reprint.Way.THERE).ifPresent(made::add));
@@ -88,19 +89,19 @@ public final class PaperOffice {
         });
     }
 
-    private Checked<Boolean> given(Kept kept, Pdf pdf) {
+    private Validated<Boolean> given(Kept kept, Pdf pdf) {
         return book.isShared() && kept.inBook().isEmpty()
                 ? book.write(open -> {
                     if (open.keptPdfs().of(kept.issued().number()).isEmpty()) {
                         open.keepPdf(kept.issued().number(), pdf);
                     }
-                    return Checked.sound(true);
+                    return Validated.valid(true);
                 })
-                : Checked.sound(false);
+                : Validated.valid(false);
     }
 
     /** Writes copies into papers/ that differ from what was issued: without data within, or as HTML or XML beside it. */
-    public Checked<List<Path>> copies(String number, Extras extras) {
+    public Validated<List<Path>> copies(String number, Extras extras) {
         return kept(number).then(kept -> desk(kept.issued()).then(desk -> kept.paper()
                 .then(paper -> desk.desk().printed(paper, kept.issued().number() + (extras.bare() ? "-bare" : ""),
                         extras, Marks.of(kept.issued())))
@@ -108,15 +109,15 @@ public final class PaperOffice {
     }
 
     /** Prints by the templates of then, as far as the book has them. */
-    private Checked<PaperIssuer> desk(IssuedPaper issued) {
+    private Validated<PaperIssuer> desk(IssuedPaper issued) {
         return book.by(issued.ratesVersion()).map(then -> PaperIssuer.of(then.orElse(book)));
     }
 
-    private Checked<Kept> kept(String number) {
+    private Validated<Kept> kept(String number) {
         return book.read(open -> PaperNumbers.find(open, number).map(issued -> Kept.of(open, issued)));
     }
 
-    private Checked<Reprint> again(Kept kept) {
+    private Validated<Reprint> again(Kept kept) {
         IssuedPaper issued = kept.issued();
         if (kept.inBook().isPresent()) {
             return aside(kept.file()).then(old -> SafeFile.write(kept.file(), kept.inBook().get().bytes(), true)
@@ -124,7 +125,7 @@ public final class PaperOffice {
         }
         return desk(issued).then(desk -> kept.paper().then(paper -> desk.pdf(paper, Marks.of(issued)))).then(pdf -> {
             if (!Pdf.of(pdf).hash().equals(issued.pdfHash())) {
-                return Checked.faulty(new Problem(Code.BOOK_DAMAGED, Place.ofFile(kept.file().toString()),
+                return Validated.invalid(new Problem(Code.BOOK_DAMAGED, Place.ofFile(kept.file().toString()),
                         "printed again, " + issued.number()
                                 + " is not what was issued: the program has changed since, or templates of which the book has no copy",
                         "the file from a backup, or a copy that says so: --html or --bare"));
@@ -135,15 +136,15 @@ public final class PaperOffice {
     }
 
     /** Moves a file that was changed out of the way. */
-    private Checked<Optional<Path>> aside(Path file) {
+    private Validated<Optional<Path>> aside(Path file) {
         if (!Files.exists(file)) {
-            return Checked.sound(Optional.empty());
+            return Validated.valid(Optional.empty());
         }
         Path target = papers.resolve("changed-" + file.getFileName());
         try {
-            return Checked.sound(Optional.of(Files.move(file, target, StandardCopyOption.REPLACE_EXISTING)));
+            return Validated.valid(Optional.of(Files.move(file, target, StandardCopyOption.REPLACE_EXISTING)));
         } catch (IOException failed) {
-            return Checked.faulty(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
+            return Validated.invalid(new Problem(Code.CANNOT_WRITE, Place.ofFile(target.toString()),
                     "cannot move the changed file here: " + failed, "a folder that may be written to"));
         }
     }

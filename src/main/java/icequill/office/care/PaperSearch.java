@@ -10,11 +10,11 @@ import icequill.ledger.find.FindWords;
 import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.UnknownName;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,7 +37,7 @@ record PaperSearch(Reading open, PaperWish wish) {
     private static final int VISITS_AT_ONCE = 500;
 
     /** The newest first, or all that is wrong with what is asked for. */
-    Checked<List<IssuedPaper>> found() {
+    Validated<List<IssuedPaper>> found() {
         Problems problems = new Problems();
         if (isEmpty()) {
             problems.add(Code.MISSING, Place.NOWHERE, "what to look for is missing",

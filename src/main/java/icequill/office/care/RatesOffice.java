@@ -11,11 +11,11 @@ import icequill.files.pricing.RatesVersion;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.papers.Adoption;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
@@ -46,8 +46,8 @@ public final class RatesOffice {
     }
 
     /** All versions, the newest first. */
-    public Checked<RatesList> list() {
-        return book.read(open -> Checked.sound(RatesList.of(open.rates(), zone)));
+    public Validated<RatesList> list() {
+        return book.read(open -> Validated.valid(RatesList.of(open.rates(), zone)));
     }
 
     /**
@@ -55,7 +55,7 @@ public final class RatesOffice {
      *
      * @param name its id or the beginning of it; empty for the one in force
      */
-    public Checked<RatesSheet> show(Optional<String> name) {
+    public Validated<RatesSheet> show(Optional<String> name) {
         return book.read(open -> named(open, name).map(version -> sheet(open, version)));
     }
 
@@ -74,11 +74,11 @@ public final class RatesOffice {
     }
 
     /** Writes the files of a version into a folder, where nothing of the same names may lie. */
-    public Checked<Path> export(String name, Path target) {
+    public Validated<Path> export(String name, Path target) {
         return book.read(open -> named(open, Optional.of(name))).then(new RatesFolder(target)::write);
     }
 
-    private static Checked<RatesVersion> named(Reading open, Optional<String> name) {
+    private static Validated<RatesVersion> named(Reading open, Optional<String> name) {
         Set<String> known = new TreeSet<>();
         open.rates().adoptions().forEach(adoption -> known.add(adoption.version()));
         List<String> meant = name
@@ -86,8 +86,8 @@ public final class RatesOffice {
                         || (begin.length() >= SHORTEST && id.startsWith(begin))).toList())
                 .orElseGet(() -> open.rates().inForce().map(Adoption::version).stream().toList());
         return meant.size() == 1
-                ? Checked.sound(open.rates().version(meant.getFirst()).orElseThrow())
-                : Checked.faulty(name.map(wrong -> Problem.unknownName(Place.NOWHERE, "version of the rates", wrong,
+                ? Validated.valid(open.rates().version(meant.getFirst()).orElseThrow())
+                : Validated.invalid(name.map(wrong -> Problem.unknownName(Place.NOWHERE, "version of the rates", wrong,
                         known)).orElseGet(() -> new Problem(Code.MISSING, Place.NOWHERE, "no rates are in force yet",
                                 "icequill rates adopt, or the first paper that is issued")));
     }
@@ -97,15 +97,15 @@ public final class RatesOffice {
      *
      * @param sure otherwise nothing is stored, and it is told what would be
      */
-    public Checked<AdoptedRates> adopt(boolean sure) {
+    public Validated<AdoptedRates> adopt(boolean sure) {
         return GlyphCheck.report(BookForms.shop(book), new Problems()).or(() -> book)
-                .then(sound -> book.ratesInUse().version())
+                .then(valid -> book.ratesInUse().version())
                 .then(version -> book.exists()
-                        ? book.read(open -> Checked.sound(wouldAdopt(open, version)))
-                                .then(planned -> sure ? adopted(planned, version) : Checked.sound(planned))
+                        ? book.read(open -> Validated.valid(wouldAdopt(open, version)))
+                                .then(planned -> sure ? adopted(planned, version) : Validated.valid(planned))
                         : sure
                                 ? adopted(first(version), version)
-                                : Checked.sound(first(version)));
+                                : Validated.valid(first(version)));
     }
 
     private static AdoptedRates first(RatesVersion version) {
@@ -121,10 +121,10 @@ public final class RatesOffice {
     }
 
     /** What was shown is what is done: somebody else may have adopted another meanwhile. */
-    private Checked<AdoptedRates> adopted(AdoptedRates planned, RatesVersion version) {
+    private Validated<AdoptedRates> adopted(AdoptedRates planned, RatesVersion version) {
         return book.write(open -> inForce(open).equals(planned.before())
-                ? Checked.sound(open.adopt(version)).map(done -> planned.adopted())
-                : Checked.faulty(BookForms.changed("what rates are in force")));
+                ? Validated.valid(open.adopt(version)).map(done -> planned.adopted())
+                : Validated.invalid(BookForms.changed("what rates are in force")));
     }
 
     private static Optional<String> inForce(Transaction open) {
@@ -145,7 +145,7 @@ public final class RatesOffice {
         }
         Problems untold = new Problems();
         return untold.take(book.ratesInUse().version()).flatMap(own -> untold
-                .take(book.read(open -> Checked.sound(wouldAdopt(open, own))))
+                .take(book.read(open -> Validated.valid(wouldAdopt(open, own))))
                 .filter(planned -> planned.before().filter(id -> !id.equals(own.id())).isPresent())
                 .map(planned -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "this folder is not as version " + planned.before().orElseThrow()

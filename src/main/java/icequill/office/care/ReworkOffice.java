@@ -20,11 +20,11 @@ import icequill.office.writing.RepairQuoting;
 import icequill.papers.CombinedInvoiceAssembly;
 import icequill.papers.InstallmentAssembly;
 import icequill.papers.InvoiceAssembly;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
@@ -85,7 +85,7 @@ public final class ReworkOffice {
     }
 
     /** Holds what a paper would be now that is worked out from all that it was worked out from then, against what was issued. */
-    public Checked<Rework> rework(String number) {
+    public Validated<Rework> rework(String number) {
         return book.read(open -> PaperNumbers.find(open, number).then(issued -> unlessForgotten(open, issued))
                 .then(issued -> BookedPapers.paper(open, issued).map(paper -> new Kept(issued, paper))))
                 .then(kept -> book.by(kept.issued().ratesVersion()).then(found -> found
@@ -94,21 +94,21 @@ public final class ReworkOffice {
                                 "a paper that was issued since the book keeps them"))));
     }
 
-    private static Checked<IssuedPaper> unlessForgotten(Reading open, IssuedPaper issued) {
+    private static Validated<IssuedPaper> unlessForgotten(Reading open, IssuedPaper issued) {
         return issued.origin().customer().flatMap(id -> open.entries().customer(id).found())
                 .flatMap(CustomerEntry::forgotten)
-                .map(day -> Checked.<IssuedPaper>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                .map(day -> Validated.<IssuedPaper>invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the customer of " + issued.number() + " was forgotten on " + day
                                 + ", and with him what it was worked out from",
                         "a paper of another customer")))
-                .orElseGet(() -> Checked.sound(issued));
+                .orElseGet(() -> Validated.valid(issued));
     }
 
-    private static Checked<Rework> missing(Kept kept, String what, String allowed) {
-        return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, kept.number() + ": " + what, allowed));
+    private static Validated<Rework> missing(Kept kept, String what, String allowed) {
+        return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, kept.number() + ": " + what, allowed));
     }
 
-    private static Checked<Rework> again(Reading open, ShopBook then, Kept kept) {
+    private static Validated<Rework> again(Reading open, ShopBook then, Kept kept) {
         Optional<PastEntries> past = open.past(kept.number());
         if (past.isEmpty()) {
             return missing(kept, "the trail does not know of it", "what icequill audit says of it");
@@ -129,7 +129,7 @@ public final class ReworkOffice {
                 .of(name, quote.date())
                 .then(hand -> hand.setting().site().billTo(quote.date())
                         .then(billTo -> hand.quote(kept.options(), billTo))));
-        default -> Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+        default -> Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                 kept.number() + " is a " + BookedPaper.words(kept.issued().series().kind())
                         + ", whose amounts are those of the invoice that it corrects",
                 "the number of that invoice"));
@@ -145,13 +145,13 @@ public final class ReworkOffice {
                         again.lines(), again.totals(), issued.remarks());
     }
 
-    private static Checked<CombinedInvoice> together(ShopFolder shop, Kept kept) {
+    private static Validated<CombinedInvoice> together(ShopFolder shop, Kept kept) {
         Origin origin = kept.issued().origin();
         Problems problems = new Problems();
         List<VisitContext> visits = Stream
                 .concat(origin.visit().stream(), origin.further().stream().map(Origin.At::visit))
                 .flatMap(id -> problems.take(new VisitLoader(shop).of(new FormName.InBook(id))).stream()).toList();
-        return problems.or(() -> visits).then(sound -> CombinedInvoiceAssembly.of(sound, kept.options()));
+        return problems.or(() -> visits).then(valid -> CombinedInvoiceAssembly.of(valid, kept.options()));
     }
 
     private static CombinedInvoice addressed(CombinedInvoice again, CombinedInvoice issued, IssuedPaper row) {
@@ -165,9 +165,9 @@ public final class ReworkOffice {
                         again.totals(), issued.remarks());
     }
 
-    private static Checked<Rework> payment(Reading open, ShopFolder shop, Kept kept, InstallmentInvoice invoice) {
+    private static Validated<Rework> payment(Reading open, ShopFolder shop, Kept kept, InstallmentInvoice invoice) {
         LocalDate day = invoice.date();
-        return new AgreementLoader(shop, agreement -> Checked.sound(StandingInvoices.netsBefore(open,
+        return new AgreementLoader(shop, agreement -> Validated.valid(StandingInvoices.netsBefore(open,
                 agreement.number(), kept.issued().issuedAt()))).of(new FormName.InBook(invoice.agreement()), day)
                 .then(hand -> hand.setting().whole().billTo(day)
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(invoice.payment(),
@@ -187,15 +187,15 @@ public final class ReworkOffice {
     /** Makes the paper of a request. */
     @FunctionalInterface
     private interface Quoting {
-        Checked<? extends Paper> of(FormName name);
+        Validated<? extends Paper> of(FormName name);
     }
 
     /** A quote does not say which request it answers: the one at its site that comes nearest. */
-    private static Checked<Rework> nearest(Kept kept, PastForms forms, Quoting quoting) {
+    private static Validated<Rework> nearest(Kept kept, PastForms forms, Quoting quoting) {
         List<Rework> all = new ArrayList<>();
         forms.quotable(kept.issued().origin().site().orElse("")).forEach(form -> quoting
                 .of(new FormName.InBook(form.id())).found().ifPresent(again -> all.add(kept.against(again))));
-        return all.stream().min(Comparator.comparingInt(rework -> rework.differences().size())).map(Checked::sound)
+        return all.stream().min(Comparator.comparingInt(rework -> rework.differences().size())).map(Validated::valid)
                 .orElseGet(() -> missing(kept, "what was to be quoted is not in the book",
                         "a quote whose request was imported; this one's stood in a file"));
     }

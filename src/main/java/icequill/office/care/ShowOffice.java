@@ -8,10 +8,10 @@ import icequill.ledger.papers.IssuedPaper;
 import icequill.office.register.EntriesByName;
 import icequill.office.writing.PaperNumbers;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
@@ -45,28 +45,28 @@ public final class ShowOffice {
      *
      * @param language of visits; empty for the shop's
      */
-    public Checked<Shown> show(String name, Optional<Language> language) {
+    public Validated<Shown> show(String name, Optional<Language> language) {
         return book.read(open -> found(open, name)).then(found -> found.hasVisit()
                 ? histories.visit(name, language)
                         .map(visit -> new Shown(found.shown().paper(), found.shown().entries(), Optional.of(visit)))
-                : Checked.sound(found.shown()));
+                : Validated.valid(found.shown()));
     }
 
-    private static Checked<Found> found(Reading open, String name) {
+    private static Validated<Found> found(Reading open, String name) {
         Optional<IssuedPaper> exact = open.papers().show(name).found();
         if (exact.isPresent()) {
-            return Checked.sound(paper(open, exact.get()));
+            return Validated.valid(paper(open, exact.get()));
         }
         EntriesByName entries = new EntriesByName(open);
         List<EntrySheet> named = entries.of(name);
         boolean hasVisit = open.entries().visit(name).found().isPresent();
         if (!named.isEmpty() || hasVisit) {
-            return Checked.sound(new Found(new Shown(Optional.empty(), named, Optional.empty()), hasVisit));
+            return Validated.valid(new Found(new Shown(Optional.empty(), named, Optional.empty()), hasVisit));
         }
         List<IssuedPaper> meant = PaperNumbers.meant(open, name);
         return meant.size() == 1
-                ? Checked.sound(paper(open, meant.getFirst()))
-                : Checked.faulty(entries.merged(name).orElseGet(() -> meant.isEmpty()
+                ? Validated.valid(paper(open, meant.getFirst()))
+                : Validated.invalid(entries.merged(name).orElseGet(() -> meant.isEmpty()
                         ? UnknownName.name("paper, customer, site, machine, visit, agreement or request called", name,
                                 entries.known(), FIND)
                         : new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "\"" + name + "\" may be several papers",

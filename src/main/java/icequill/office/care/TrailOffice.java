@@ -4,7 +4,7 @@ import icequill.answer.TrailSheet;
 import icequill.ledger.Reading;
 import icequill.ledger.trail.TrailQuestion;
 import icequill.ledger.trail.TrailRow;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import icequill.shop.UnknownName;
@@ -40,7 +40,7 @@ public final class TrailOffice {
      * @param who did it
      * @param most how many at most, from 1
      */
-    public Checked<TrailSheet> trail(Optional<String> entry, Optional<LocalDate> from, Optional<LocalDate> until,
+    public Validated<TrailSheet> trail(Optional<String> entry, Optional<LocalDate> from, Optional<LocalDate> until,
             Optional<String> who, int most) {
         return new AskedPeriod(Optional.empty(), from, until).period().then(period -> {
             TrailQuestion question = new TrailQuestion(entry, period.from().map(this::begin),
@@ -53,11 +53,11 @@ public final class TrailOffice {
         return day.atStartOfDay(zone).toInstant();
     }
 
-    private static Checked<List<TrailRow>> found(Reading open, TrailQuestion question) {
+    private static Validated<List<TrailRow>> found(Reading open, TrailQuestion question) {
         List<TrailRow> rows = open.trail().find(question);
         return rows.isEmpty() && question.entry().filter(entry -> !open.trail().knows(entry)).isPresent()
-                ? Checked.faulty(UnknownName.name("trail of", question.entry().get(), open.trail().entries(),
+                ? Validated.invalid(UnknownName.name("trail of", question.entry().get(), open.trail().entries(),
                         "the id of a customer, site, machine or visit, or the number of a paper"))
-                : Checked.sound(rows);
+                : Validated.valid(rows);
     }
 }

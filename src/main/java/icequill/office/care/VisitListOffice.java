@@ -10,8 +10,8 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
 import icequill.ledger.find.FindWords;
 import icequill.party.Language;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
@@ -40,20 +40,20 @@ public final class VisitListOffice {
      *
      * @param language of the reader; empty for the shop's
      */
-    public Checked<VisitListSheet> visits(VisitWish wish, Optional<Language> language) {
+    public Validated<VisitListSheet> visits(VisitWish wish, Optional<Language> language) {
         return wish.period().period().then(period -> book.read(open -> found(open, wish, period)))
                 .then(listing -> HistoryOffice.sentences(BookForms.shop(book), language)
                         .map(sentences -> new VisitListSheet(listing, sentences)));
     }
 
-    private static Checked<VisitListing> found(Reading open, VisitWish wish, Period period) {
+    private static Validated<VisitListing> found(Reading open, VisitWish wish, Period period) {
         return VisitScope.of(open, wish.site(), wish.customer(), wish.machine()).then(scope -> {
             FoundVisits visits = FoundVisits.in(open);
             List<VisitEntry> named = visits.entries(scope, period).reversed().stream()
                     .filter(entry -> isNamed(VisitNames.of(entry.data()), wish)).toList();
             return named.isEmpty()
                     ? unknown(open, wish).map(none -> rows(visits, named, wish))
-                    : Checked.sound(rows(visits, named, wish));
+                    : Validated.valid(rows(visits, named, wish));
         });
     }
 
@@ -82,9 +82,9 @@ public final class VisitListOffice {
     }
 
     /** A problem where no visit of the whole book has a name that was asked for. */
-    private static Checked<List<VisitNames>> unknown(Reading open, VisitWish wish) {
+    private static Validated<List<VisitNames>> unknown(Reading open, VisitWish wish) {
         if (wish.technician().isEmpty() && wish.caller().isEmpty()) {
-            return Checked.sound(List.of());
+            return Validated.valid(List.of());
         }
         List<VisitNames> all = open.entries().visits(VisitQuestion.ALL).stream()
                 .map(entry -> VisitNames.of(entry.data())).toList();

@@ -5,11 +5,11 @@ import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.office.register.RegisterOffice;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.UnknownName;
 import java.util.HashSet;
 import java.util.List;
@@ -29,7 +29,7 @@ record VisitScope(Optional<Set<String>> sites, Optional<String> machine) {
     private static final String SLASH = "/";
 
     /** What names of a site, a customer and a machine mean together, or all that is wrong with them. */
-    static Checked<VisitScope> of(Reading open, Optional<String> site, Optional<String> customer,
+    static Validated<VisitScope> of(Reading open, Optional<String> site, Optional<String> customer,
             Optional<String> machine) {
         Problems problems = new Problems();
         Optional<SiteEntry> asked = site.flatMap(id -> problems.take(RegisterOffice.found(open, id)));
@@ -60,22 +60,22 @@ record VisitScope(Optional<Set<String>> sites, Optional<String> machine) {
                 .collect(Collectors.toSet());
     }
 
-    private static Checked<MachineEntry> machine(Reading open, String name, Optional<Set<String>> sites) {
+    private static Validated<MachineEntry> machine(Reading open, String name, Optional<Set<String>> sites) {
         List<MachineEntry> there = open.entries().machines().stream()
                 .filter(machine -> sites.isEmpty() || sites.get().contains(machine.site())).toList();
         boolean isWhole = name.contains(SLASH);
         List<MachineEntry> found = there.stream()
                 .filter(machine -> name.equals(isWhole ? whole(machine) : machine.id())).toList();
         if (found.isEmpty()) {
-            return Checked.faulty(UnknownName.name(
+            return Validated.invalid(UnknownName.name(
                     sites.filter(some -> some.size() == 1).map(some -> "machine at " + some.iterator().next())
                             .orElse("machine"),
                     name, there.stream().map(machine -> isWhole ? whole(machine) : machine.id()).distinct().toList(),
                     "see: icequill machine list"));
         }
         return found.size() == 1
-                ? Checked.sound(found.getFirst())
-                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                ? Validated.valid(found.getFirst())
+                : Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "several sites have a machine \"" + name + "\"",
                         "one of: " + found.stream().map(VisitScope::whole).collect(Collectors.joining(", "))));
     }

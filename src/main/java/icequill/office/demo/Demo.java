@@ -6,11 +6,11 @@ import icequill.document.Reminder;
 import icequill.ledger.entries.VisitEntry;
 import icequill.money.Amounts;
 import icequill.office.Office;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.BookForms;
@@ -78,7 +78,7 @@ public final class Demo {
      * @param folder new, empty, or with an earlier demo and nothing else, which is then replaced
      * @param progress is told what comes next
      */
-    public static Checked<Made> run(Path folder, Consumer<String> progress) {
+    public static Validated<Made> run(Path folder, Consumer<String> progress) {
         DemoFolder own = new DemoFolder(folder);
         return own.room().then(room -> {
             try {
@@ -94,17 +94,17 @@ public final class Demo {
         });
     }
 
-    private static Checked<Made> papers(Path folder, Consumer<String> progress) {
+    private static Validated<Made> papers(Path folder, Consumer<String> progress) {
         return ShopBook.of(folder, DemoForms.CLOCK).together(book -> papers(book, progress));
     }
 
-    private static Checked<Made> papers(ShopBook book, Consumer<String> progress) {
+    private static Validated<Made> papers(ShopBook book, Consumer<String> progress) {
         Path folder = book.folder();
         Office office = Office.of(book);
         Problems problems = new Problems();
         List<WrittenPaper> papers = new ArrayList<>();
         DemoEntries entries = DemoEntries.of(book);
-        List<Checked<WrittenPaper>> issued = new DemoBook(book, entries, progress).papers();
+        List<Validated<WrittenPaper>> issued = new DemoBook(book, entries, progress).papers();
         issued.forEach(made -> problems.take(made).ifPresent(papers::add));
         for (VisitEntry visit : entries.visits().stream().sorted(Comparator.comparing(VisitEntry::id)).toList()) {
             progress.accept("Record: " + visit.id());
@@ -130,8 +130,8 @@ public final class Demo {
         return problems.or(() -> new Made(folder, papers));
     }
 
-    private static List<Checked<WrittenPaper>> accounts(Office office, Consumer<String> progress) {
-        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+    private static List<Validated<WrittenPaper>> accounts(Office office, Consumer<String> progress) {
+        List<Validated<WrittenPaper>> papers = new ArrayList<>();
         PaperOptions options = unnumbered(ACCOUNT_DAY);
         for (String account : List.of("fernhill-hotels", "mercado-del-mar")) {
             progress.accept("Statement and reminder: " + account);

@@ -12,7 +12,7 @@ import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.StandingInvoices;
 import icequill.plans.AgreementState;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
@@ -42,8 +42,8 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
     private static final String LATE_CALL = "late-call";
     private static final String WRONG_ORDER = "valve-repair-taproom";
 
-    List<Checked<WrittenPaper>> papers() {
-        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+    List<Validated<WrittenPaper>> papers() {
+        List<Validated<WrittenPaper>> papers = new ArrayList<>();
         List<VisitEntry> visits = entries.visits();
         for (int i = 0; i < visits.size(); i++) {
             progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());
@@ -62,20 +62,20 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
     }
 
     /** The evening hour of the late call given back: line 3, 159.25 and its tax. */
-    private Stream<Checked<WrittenPaper>> evening() {
+    private Stream<Validated<WrittenPaper>> evening() {
         return each(invoiceOf(LATE_CALL).then(number -> CreditOffice.of(book).credit(number,
                 new CreditOptions(List.of(3),
                         "We promised to come by five and began late, so the evening rate is on us.", CREDIT_DAY,
                         Optional.empty()))));
     }
 
-    private Checked<String> invoiceOf(String visit) {
-        return book.read(open -> Checked.sound(StandingInvoices.visit(open, visit).orElse(visit)));
+    private Validated<String> invoiceOf(String visit) {
+        return book.read(open -> Validated.valid(StandingInvoices.visit(open, visit).orElse(visit)));
     }
 
     /** An invoice that named the wrong purchase order. */
-    private Stream<Checked<WrittenPaper>> reissued() {
-        Checked<List<BookedPaper>> papers = invoiceOf(WRONG_ORDER)
+    private Stream<Validated<WrittenPaper>> reissued() {
+        Validated<List<BookedPaper>> papers = invoiceOf(WRONG_ORDER)
                 .then(number -> CreditOffice.of(book).credit(number,
                         new CreditOptions(List.of(), "It named the wrong purchase order.", CREDIT_DAY,
                                 Optional.of(new CreditOptions.Reissue(Optional.of("CK-1193"), Optional.empty(),
@@ -87,16 +87,16 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
     private record Due(FormName agreement, int payment, LocalDate day) {}
 
     /** The payments that have fallen due, in the order of their days; the first ones are billed late. */
-    private List<Checked<WrittenPaper>> payments(List<FormName> agreements) {
+    private List<Validated<WrittenPaper>> payments(List<FormName> agreements) {
         LocalDate today = ShopDay.today(book.folder(), book.clock());
-        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        List<Validated<WrittenPaper>> papers = new ArrayList<>();
         List<Due> due = new ArrayList<>();
         for (FormName agreement : agreements) {
             switch (new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(agreement,
                     AGREEMENT_DAY)) {
-            case Checked.Sound<AgreementState>(AgreementState hand) -> hand.payments().stream().limit(PAYMENTS)
+            case Validated.Valid<AgreementState>(AgreementState hand) -> hand.payments().stream().limit(PAYMENTS)
                     .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);
-            case Checked.Faulty<AgreementState> faulty -> papers.add(new Checked.Faulty<>(faulty.problems()));
+            case Validated.Invalid<AgreementState> invalid -> papers.add(new Validated.Invalid<>(invalid.problems()));
             }
         }
         due.stream().filter(payment -> !payment.day().isAfter(today)).sorted(Comparator.comparing(Due::day))
@@ -106,14 +106,14 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
         return papers;
     }
 
-    private Stream<Checked<WrittenPaper>> each(Checked<List<BookedPaper>> papers) {
+    private Stream<Validated<WrittenPaper>> each(Validated<List<BookedPaper>> papers) {
         return switch (papers) {
-        case Checked.Sound<List<BookedPaper>>(List<BookedPaper> all) -> all.stream().map(this::written);
-        case Checked.Faulty<List<BookedPaper>> faulty -> Stream.of(new Checked.Faulty<>(faulty.problems()));
+        case Validated.Valid<List<BookedPaper>>(List<BookedPaper> all) -> all.stream().map(this::written);
+        case Validated.Invalid<List<BookedPaper>> invalid -> Stream.of(new Validated.Invalid<>(invalid.problems()));
         };
     }
 
-    private Checked<WrittenPaper> written(BookedPaper paper) {
+    private Validated<WrittenPaper> written(BookedPaper paper) {
         return book.read(open -> open.papers().show(paper.number()).then(issued -> BookedPapers.paper(open, issued)))
                 .map(data -> switch (data) {
                 case PricedPaper priced ->

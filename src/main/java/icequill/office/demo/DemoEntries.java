@@ -5,7 +5,7 @@ import icequill.ledger.Reading;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.VisitEntry;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.time.LocalDate;
@@ -24,7 +24,7 @@ record DemoEntries(List<VisitEntry> visits, List<FormName> quoted, List<FormName
         List<FormName> brushings, List<FormName> agreements) {
 
     static DemoEntries of(ShopBook book) {
-        return book.read(open -> Checked.sound(of(open))).orElseThrow();
+        return book.read(open -> Validated.valid(of(open))).orElseThrow();
     }
 
     private static DemoEntries of(Reading open) {

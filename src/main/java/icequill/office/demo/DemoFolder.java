@@ -2,11 +2,11 @@ package icequill.office.demo;
 
 import icequill.files.disk.Folder;
 import icequill.files.disk.Hash;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -43,7 +43,7 @@ record DemoFolder(Path folder) {
      * A room to make a demo in, not there yet. What stopped demos left in rooms of theirs is removed; what is in the way of the demo is
      * a problem, and then all stays as it is.
      */
-    Checked<Path> room() {
+    Validated<Path> room() {
         try {
             Problems problems = new Problems();
             problems.addAll(inTheWay());
@@ -66,11 +66,11 @@ record DemoFolder(Path folder) {
     }
 
     /** Puts what was made in a room into its place, instead of an earlier demo. */
-    Checked<Path> filled(Path room) {
+    Validated<Path> filled(Path room) {
         try {
             List<Problem> changed = inTheWay();
             if (!changed.isEmpty()) {
-                return new Checked.Faulty<>(changed);
+                return new Validated.Invalid<>(changed);
             }
             new DemoFolder(room).list();
             for (String name : there().keySet().stream().toList().reversed()) {
@@ -81,7 +81,7 @@ record DemoFolder(Path folder) {
                 Files.move(made, folder.resolve(made.getFileName()));
             }
             Files.delete(room);
-            return Checked.sound(folder);
+            return Validated.valid(folder);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

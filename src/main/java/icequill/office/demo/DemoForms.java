@@ -2,7 +2,7 @@ package icequill.office.demo;
 
 import icequill.files.disk.Folder;
 import icequill.office.register.ImportOffice;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.shop.ShippedFiles;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -31,17 +31,17 @@ final class DemoForms {
     }
 
     /** Puts those into a book that bills are made of. */
-    static Checked<Boolean> taken(ShopBook book) {
+    static Validated<Boolean> taken(ShopBook book) {
         List<String> later = Stream.concat(FOR_ONE_PAPER.stream(), OF_BILLS.stream()).toList();
         return taken(book, folder -> later.stream().noneMatch(folder::equals));
     }
 
     /** Puts what is known of customers' accounts, and what they paid, into a book that has issued their bills. */
-    static Checked<Boolean> paid(ShopBook book) {
+    static Validated<Boolean> paid(ShopBook book) {
         return taken(book, OF_BILLS::contains);
     }
 
-    private static Checked<Boolean> taken(ShopBook book, Predicate<String> folders) {
+    private static Validated<Boolean> taken(ShopBook book, Predicate<String> folders) {
         return inFiles(folder -> ImportOffice.of(book).run(stored(folder, folders), false).map(done -> true));
     }
 

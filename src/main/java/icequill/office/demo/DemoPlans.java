@@ -6,7 +6,7 @@ import icequill.answer.WrittenPaper;
 import icequill.office.Office;
 import icequill.office.PlanOffice;
 import icequill.outlook.LookAhead;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
@@ -34,12 +34,12 @@ record DemoPlans(ShopBook book, DemoEntries entries, Consumer<String> progress) 
             LocalDate.of(2027, 3, 5), "hotel-fernhill", LocalDate.of(2027, 1, 31), "mercado-del-mar",
             LocalDate.of(2027, 4, 20));
 
-    List<Checked<WrittenPaper>> papers() {
+    List<Validated<WrittenPaper>> papers() {
         PlanOffice office = Office.of(book).plans();
-        List<Checked<WrittenPaper>> papers = new ArrayList<>();
+        List<Validated<WrittenPaper>> papers = new ArrayList<>();
         for (FormName request : entries.requests()) {
             progress.accept("Comparison: " + request.text());
-            Checked<List<WrittenPaper>> both = office.bothPages(request, options(COMPARISON_DAY), LookAhead.USUAL);
+            Validated<List<WrittenPaper>> both = office.bothPages(request, options(COMPARISON_DAY), LookAhead.USUAL);
             papers.add(both.map(List::getFirst));
             papers.add(both.map(List::getLast));
         }

@@ -1,10 +1,10 @@
 package icequill.office.demo;
 
 import icequill.files.disk.OwnersOnly;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.ShippedFiles;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -26,9 +26,9 @@ public final class NewShop {
      * @param folder must not exist or be empty
      * @param demo whether to fill it with an invented shop, whose forms are taken in at a moment of its own
      */
-    public static Checked<Path> create(Path folder, boolean demo) {
+    public static Validated<Path> create(Path folder, boolean demo) {
         if (!isFree(folder)) {
-            return Checked.faulty(new Problem(Code.ALREADY_EXISTS, Place.ofFile(folder.toString()),
+            return Validated.invalid(new Problem(Code.ALREADY_EXISTS, Place.ofFile(folder.toString()),
                     "the folder holds something already", "a new or empty folder"));
         }
         return (demo ? ShippedFiles.copyDemo(folder) : ShippedFiles.copyStarter(folder)).then(made -> {
@@ -38,7 +38,7 @@ public final class NewShop {
                 throw new UncheckedIOException(failed);
             }
             return ShopBook.of(made, demo ? DemoForms.CLOCK : Clock.systemUTC())
-                    .together(book -> demo ? DemoForms.taken(book) : Checked.sound(true))
+                    .together(book -> demo ? DemoForms.taken(book) : Validated.valid(true))
                     .map(taken -> made);
         });
     }

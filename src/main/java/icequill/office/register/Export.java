@@ -22,8 +22,8 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.money.Amounts;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookedPapers;
 import icequill.shop.UnknownName;
 import java.io.IOException;
@@ -51,7 +51,7 @@ public record Export(Reading book, LongConsumer progress) {
     private static final Set<Integer> NUMBERS = Set.of(8, 9, 10);
     private static final int STEP = 100;
 
-    public Checked<ExportResult> everything(Path file, boolean replace) {
+    public Validated<ExportResult> everything(Path file, boolean replace) {
         AtomicLong count = new AtomicLong();
         Map<String, Consumer<Consumer<Object>>> lists = new LinkedHashMap<>();
         lists.put("customers", out -> book.entries().customers().forEach(entry -> out.accept(customer(entry))));
@@ -74,7 +74,7 @@ public record Export(Reading book, LongConsumer progress) {
     }
 
     /** One row a paper. What a credit note gives back is negative, so that the sums of the columns are true. */
-    public Checked<ExportResult> papers(Path file, boolean replace) {
+    public Validated<ExportResult> papers(Path file, boolean replace) {
         AtomicLong count = new AtomicLong();
         return SafeFile.write(file, replace, out -> rows(out, count))
                 .map(written -> new ExportResult(written, count.get()));
@@ -86,7 +86,7 @@ public record Export(Reading book, LongConsumer progress) {
      *
      * @param names of what is asked for; all where there are none
      */
-    public Checked<ExportedForms> forms(List<String> names) {
+    public Validated<ExportedForms> forms(List<String> names) {
         Entries entries = book.entries();
         Problems problems = new Problems();
         List<Named> all = new ArrayList<>();

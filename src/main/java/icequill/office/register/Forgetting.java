@@ -14,10 +14,10 @@ import icequill.party.BillTo;
 import icequill.party.Contact;
 import icequill.party.Customer;
 import icequill.party.Timeline;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -32,7 +32,7 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
 
     private static final MonthDay LAST_DAY = MonthDay.of(12, 31);
 
-    Checked<ForgetResult> forget(CustomerEntry entry, LocalDate day) {
+    Validated<ForgetResult> forget(CustomerEntry entry, LocalDate day) {
         List<SiteEntry> sites = book.entries().sitesOf(entry.id());
         List<Customer> known = Stream.concat(Stream.of(entry), book.entries().mergedInto(entry.id()).stream())
                 .map(CustomerEntry::customer).toList();

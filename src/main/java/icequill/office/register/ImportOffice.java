@@ -8,11 +8,11 @@ import icequill.files.form.StoredForms;
 import icequill.ledger.Transaction;
 import icequill.office.billing.PendingWrite;
 import icequill.office.register.StorableForms.Storable;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.ExistingEntries;
 import icequill.shop.GlyphCheck;
@@ -52,18 +52,18 @@ public final class ImportOffice {
      *
      * @param dryRun whether to look only
      */
-    public Checked<ImportResult> run(List<Path> files, boolean dryRun) {
+    public Validated<ImportResult> run(List<Path> files, boolean dryRun) {
         if (files.isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "no file is given",
+            return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no file is given",
                     "files of forms (.yaml) or lists (.csv)"));
         }
         LocalDate today = ShopDay.today(book.folder(), book.clock());
         BookForms source = new BookForms(book);
         ShopFolder bare = source.shop();
         Problems problems = new Problems();
-        Checked<ExistingEntries> before = book.exists()
-                ? book.read(open -> Checked.sound(ExistingEntries.of(open)))
-                : Checked.sound(ExistingEntries.EMPTY);
+        Validated<ExistingEntries> before = book.exists()
+                ? book.read(open -> Validated.valid(ExistingEntries.of(open)))
+                : Validated.valid(ExistingEntries.EMPTY);
         return before.then(known -> {
             List<Form> forms = ordered(new HandedForms(bare, known, today, problems).of(files), problems);
             ShopFolder shop = bare.with(forms);
@@ -75,12 +75,12 @@ public final class ImportOffice {
                 if (!dryRun) {
                     return pending.done();
                 }
-                return book.exists() ? pending.tried() : Checked.sound(allNew(all));
+                return book.exists() ? pending.tried() : Validated.valid(allNew(all));
             });
         });
     }
 
-    private static Checked<ImportResult> stored(Transaction open, List<Storable> all, boolean dryRun) {
+    private static Validated<ImportResult> stored(Transaction open, List<Storable> all, boolean dryRun) {
         Problems problems = new Problems();
         List<ImportResult.Taken> taken = new ArrayList<>();
         for (Storable form : all) {

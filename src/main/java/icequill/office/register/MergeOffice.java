@@ -15,11 +15,11 @@ import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.PendingWrite;
 import icequill.party.Customer;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.EntryRows;
 import icequill.shop.GlyphCheck;
@@ -67,7 +67,7 @@ public final class MergeOffice {
      *
      * @param dryRun whether to look only
      */
-    public Checked<MergeResult> customers(String from, String into, boolean dryRun) {
+    public Validated<MergeResult> customers(String from, String into, boolean dryRun) {
         ShopFolder shop = BookForms.shop(book);
         return merged(from, into, dryRun, open -> RegisterOffice.payer(open, Optional.of(from))
                 .then(first -> RegisterOffice.payer(open, Optional.of(into))
@@ -79,23 +79,24 @@ public final class MergeOffice {
      *
      * @param dryRun whether to look only
      */
-    public Checked<MergeResult> sites(String from, String into, boolean dryRun) {
+    public Validated<MergeResult> sites(String from, String into, boolean dryRun) {
         ShopFolder shop = BookForms.shop(book);
         return merged(from, into, dryRun, open -> RegisterOffice.found(open, from)
                 .then(first -> RegisterOffice.found(open, into).then(second -> sites(shop, open, first, second))));
     }
 
-    private Checked<MergeResult> merged(String from, String into, boolean dryRun,
-            Function<Transaction, Checked<MergeResult>> work) {
+    private Validated<MergeResult> merged(String from, String into, boolean dryRun,
+            Function<Transaction, Validated<MergeResult>> work) {
         if (from.equals(into)) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "\"" + from + "\" and itself",
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "\"" + from + "\" and itself",
                     "--into with another id"));
         }
-        return book.read(open -> Checked.sound(new PendingWrite<>(book, work)))
+        return book.read(open -> Validated.valid(new PendingWrite<>(book, work)))
                 .then(pending -> dryRun ? pending.tried().map(MergeResult::tried) : pending.done());
     }
 
-    private Checked<MergeResult> customers(ShopFolder shop, Transaction open, CustomerEntry from, CustomerEntry into) {
+    private Validated<MergeResult> customers(ShopFolder shop, Transaction open, CustomerEntry from,
+            CustomerEntry into) {
         MergedForm form = MergedForm.of(CustomerForm.of(from.customer()), CustomerForm.of(into.customer()),
                 OF_CUSTOMER);
         Optional<Customer> customer = shop.forms().customer(form.values(), into.parent().isPresent());
@@ -107,8 +108,8 @@ public final class MergeOffice {
                 .filter(entry -> entry.customer().equals(from.id())).map(PaymentEntry::id).toList();
         MergedForm account = MergedForm.of(account(open, from.id()), account(open, into.id()), OF_ACCOUNT);
         return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
-                .then(sound -> open.merging().customers(from.id(),
-                        new CustomerEntry(into.id(), sound, into.parent(), into.forgotten()),
+                .then(valid -> open.merging().customers(from.id(),
+                        new CustomerEntry(into.id(), valid, into.parent(), into.forgotten()),
                         new AccountEntry(into.id(), Json.line(account.values())), today))
                 .map(done -> new MergeResult("customer", from.id(), into.id(),
                         Map.of("sites", sites, "accounts", accounts, "payments", payments), papers,
@@ -122,7 +123,7 @@ public final class MergeOffice {
                 .map(entry -> Json.map(entry.data())).orElseGet(() -> Map.of("format", 1));
     }
 
-    private Checked<MergeResult> sites(ShopFolder shop, Transaction open, SiteEntry from, SiteEntry into) {
+    private Validated<MergeResult> sites(ShopFolder shop, Transaction open, SiteEntry from, SiteEntry into) {
         MergedForm form = MergedForm.of(Json.map(from.data()), Json.map(into.data()), OF_SITE);
         Map<String, String> machines = new LinkedHashMap<>(RegisterOffice.machines(open, into.id()));
         Map<String, String> moved = RegisterOffice.machines(open, from.id());
@@ -137,7 +138,7 @@ public final class MergeOffice {
         int papers = Math
                 .toIntExact(visits.stream().mapToLong(visit -> open.papers().ofVisit(visit.id()).size()).sum());
         return GlyphCheck.report(shop, problems).or(whole::orElseThrow)
-                .then(sound -> open.merging().sites(from.id(), EntryRows.entry(into.customer(), sound), today))
+                .then(valid -> open.merging().sites(from.id(), EntryRows.entry(into.customer(), valid), today))
                 .then(done -> toldAnew(open, visits, into.id()))
                 .then(done -> toldAnew(open, agreements, requests, into.id()))
                 .map(done -> new MergeResult("site", from.id(), into.id(),
@@ -149,7 +150,7 @@ public final class MergeOffice {
     }
 
     /** What is not billed yet says its new site itself; what is billed stays as it was recorded. */
-    private static Checked<Boolean> toldAnew(Transaction open, List<VisitEntry> visits, String site) {
+    private static Validated<Boolean> toldAnew(Transaction open, List<VisitEntry> visits, String site) {
         Problems problems = new Problems();
         visits.stream().filter(visit -> open.papers().ofVisit(visit.id()).isEmpty()
                 && open.entries().withdrawal(visit.id()).isEmpty())
@@ -158,7 +159,7 @@ public final class MergeOffice {
         return problems.or(() -> true);
     }
 
-    private static Checked<Boolean> toldAnew(Transaction open, List<AgreementEntry> agreements,
+    private static Validated<Boolean> toldAnew(Transaction open, List<AgreementEntry> agreements,
             List<RequestEntry> requests, String site) {
         Problems problems = new Problems();
         agreements.forEach(agreement -> problems.take(open.register().change(new AgreementEntry(agreement.id(),

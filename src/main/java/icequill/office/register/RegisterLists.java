@@ -3,7 +3,7 @@ package icequill.office.register;
 import icequill.answer.EntrySheet;
 import icequill.answer.Listing;
 import icequill.ledger.entries.SiteEntry;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
@@ -25,30 +25,30 @@ public final class RegisterLists {
     }
 
     /** A customer, with his sites. */
-    public Checked<EntrySheet> customer(String id) {
+    public Validated<EntrySheet> customer(String id) {
         return book.read(open -> RegisterOffice.payer(open, Optional.of(id))
                 .map(entry -> EntriesByName.customer(open, entry)));
     }
 
     /** A site, with its machines. */
-    public Checked<EntrySheet> site(String id) {
+    public Validated<EntrySheet> site(String id) {
         return book.read(open -> RegisterOffice.found(open, id).map(entry -> RegisterOffice.sheet(open, entry)));
     }
 
     /** A machine of a site. */
-    public Checked<EntrySheet> machine(String site, String id) {
+    public Validated<EntrySheet> machine(String site, String id) {
         return book
                 .read(open -> RegisterOffice.found(open, site)
                         .then(entry -> open.entries().machine(site, id).found()
-                                .map(machine -> Checked.sound(new EntrySheet("machine", id, Export.machine(machine))))
-                                .orElseGet(() -> Checked.faulty(UnknownName.name("machine at " + site, id,
+                                .map(machine -> Validated.valid(new EntrySheet("machine", id, Export.machine(machine))))
+                                .orElseGet(() -> Validated.invalid(UnknownName.name("machine at " + site, id,
                                         RegisterOffice.machines(open, site).keySet(),
                                         "see: icequill machine list " + site)))));
     }
 
     /** The customers that have a text somewhere; all for no letters. */
-    public Checked<Listing> customers(String text) {
-        return book.read(open -> Checked.sound(new Listing("customers", List.of("id", "name", "account", "sites"),
+    public Validated<Listing> customers(String text) {
+        return book.read(open -> Validated.valid(new Listing("customers", List.of("id", "name", "account", "sites"),
                 open.entries().customers().stream()
                         .map(entry -> List.of(entry.id(), entry.customer().name(), entry.parent().orElse(""),
                                 String.join(" ", open.entries().sitesOf(entry.id()).stream().map(SiteEntry::id)
@@ -58,8 +58,8 @@ public final class RegisterLists {
     }
 
     /** The sites that have a text somewhere; all for no letters. */
-    public Checked<Listing> sites(String text) {
-        return book.read(open -> Checked.sound(new Listing("sites",
+    public Validated<Listing> sites(String text) {
+        return book.read(open -> Validated.valid(new Listing("sites",
                 List.of("id", "name", "store", "customer", "city"),
                 open.entries().sites().stream().map(entry -> List.of(entry.id(), entry.name(),
                         entry.storeNumber().orElse(""), entry.customer(), entry.address().city())).toList())
@@ -67,8 +67,8 @@ public final class RegisterLists {
     }
 
     /** The machines that have a text somewhere; all for no letters. */
-    public Checked<Listing> machines(String text) {
-        return book.read(open -> Checked.sound(new Listing("machines", List.of("site", "id", "model", "serial"),
+    public Validated<Listing> machines(String text) {
+        return book.read(open -> Validated.valid(new Listing("machines", List.of("site", "id", "model", "serial"),
                 open.entries().machines().stream().map(entry -> List.of(entry.site(), entry.id(), entry.model(),
                         entry.serial().orElse(""))).toList())
                 .with(text)));

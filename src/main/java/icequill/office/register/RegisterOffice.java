@@ -12,11 +12,11 @@ import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.office.billing.PendingWrite;
 import icequill.party.Customer;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.EntryId;
 import icequill.shop.EntryRows;
@@ -58,12 +58,12 @@ public final class RegisterOffice {
      * @param parent the account that he belongs to; empty to leave it
      * @param from the day from which another is billed; empty to correct who is billed now
      */
-    public Checked<EntrySheet> customer(EntryChange wish, Optional<String> parent, Optional<LocalDate> from) {
+    public Validated<EntrySheet> customer(EntryChange wish, Optional<String> parent, Optional<LocalDate> from) {
         ShopFolder shop = BookForms.shop(book);
         return write(wish, open -> {
             Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
             return standing(open, "customer", wish).then(stands -> known("customer", wish, before.isPresent(),
-                    ids(open.entries().customers()))).then(sound -> {
+                    ids(open.entries().customers()))).then(valid -> {
                         boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
                         Optional<Customer> customer = shop.forms().customer(
                                 EntryFlag.values(wish.flags(), Column.CUSTOMER), Place.NOWHERE,
@@ -80,14 +80,14 @@ public final class RegisterOffice {
      *
      * @param customer who pays, by id; empty to leave it
      */
-    public Checked<EntrySheet> site(EntryChange wish, Optional<String> customer) {
+    public Validated<EntrySheet> site(EntryChange wish, Optional<String> customer) {
         ShopFolder shop = BookForms.shop(book);
         return write(wish, open -> {
             Optional<SiteEntry> before = open.entries().site(wish.id()).found();
             return standing(open, "site", wish)
                     .then(stands -> known("site", wish, before.isPresent(),
                             open.entries().sites().stream().map(SiteEntry::id).toList()))
-                    .then(sound -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
+                    .then(valid -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
                     .then(payer -> whole(shop, site(shop, open, wish, payer))
                             .then(whole -> new EntryRows(open).site(payer.id(), whole)))
                     .map(entry -> sheet(open, entry));
@@ -103,24 +103,24 @@ public final class RegisterOffice {
     }
 
     /** A customer of the book, or who is near. */
-    public static Checked<CustomerEntry> payer(Reading open, Optional<String> id) {
+    public static Validated<CustomerEntry> payer(Reading open, Optional<String> id) {
         if (id.isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
+            return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "who pays is missing",
                     "--customer with a customer of the book"));
         }
-        return open.entries().customer(id.get()).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(open.entries().merged("customer", id.get())
+        return open.entries().customer(id.get()).found().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(open.entries().merged("customer", id.get())
                         .orElseGet(() -> UnknownName.name("customer", id.get(), ids(open.entries().customers()),
                                 "add it first: icequill customer add"))));
     }
 
     /** Adds or changes a machine of a site. */
-    public Checked<EntrySheet> machine(String site, EntryChange wish) {
+    public Validated<EntrySheet> machine(String site, EntryChange wish) {
         ShopFolder shop = BookForms.shop(book);
         return write(wish, open -> found(open, site).then(entry -> {
             Map<String, String> machines = machines(open, site);
             return known("machine at " + site, wish, machines.containsKey(wish.id()), machines.keySet())
-                    .then(sound -> open.entries().customer(entry.customer()))
+                    .then(valid -> open.entries().customer(entry.customer()))
                     .then(payer -> whole(shop, shop.forms().site(site, Optional.of(payer.customer()), Map.of(),
                             Place.NOWHERE, Optional.of(entry.data()), machines,
                             List.of(new StoredForms.Given(wish.id(),
@@ -132,28 +132,29 @@ public final class RegisterOffice {
     }
 
     /** A site of the book, or which is near. */
-    public static Checked<SiteEntry> found(Reading open, String site) {
-        return open.entries().site(site).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(open.entries().merged("site", site)
+    public static Validated<SiteEntry> found(Reading open, String site) {
+        return open.entries().site(site).found().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(open.entries().merged("site", site)
                         .orElseGet(() -> UnknownName.name("site", site,
                                 open.entries().sites().stream().map(SiteEntry::id).toList(),
                                 "see: icequill site list"))));
     }
 
     /** Blanks what is personal about a customer, as far as it need not be kept. */
-    public Checked<ForgetResult> forget(String id) {
+    public Validated<ForgetResult> forget(String id) {
         return forgetting(id).then(PendingWrite::done);
     }
 
     /** What {@link #forget} would blank, of which nothing is blanked yet. */
-    public Checked<ForgetResult> wouldForget(String id) {
+    public Validated<ForgetResult> wouldForget(String id) {
         return forgetting(id).then(PendingWrite::tried);
     }
 
-    private Checked<PendingWrite<ForgetResult>> forgetting(String id) {
-        return book.read(open -> Checked.sound(new PendingWrite<>(book, writing -> payer(writing, Optional.of(id)).then(
-                entry -> new Forgetting(folder, book.settings(), writing).forget(entry,
-                        ShopDay.today(folder, clock))))));
+    private Validated<PendingWrite<ForgetResult>> forgetting(String id) {
+        return book.read(open -> Validated.valid(new PendingWrite<>(book,
+                writing -> payer(writing, Optional.of(id)).then(
+                        entry -> new Forgetting(folder, book.settings(), writing).forget(entry,
+                                ShopDay.today(folder, clock))))));
     }
 
     static Map<String, String> machines(Reading open, String site) {
@@ -172,7 +173,7 @@ public final class RegisterOffice {
         return new EntrySheet("site", entry.id(), values);
     }
 
-    private Checked<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
+    private Validated<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {
         Problems problems = new Problems();
         read.flatMap(whole -> whole.site().taxPlace()).flatMap(
                 place -> taxPlace(shop, place, new Place("", 0, "taxPlace"), ShopDay.today(folder, clock)))
@@ -189,23 +190,23 @@ public final class RegisterOffice {
         return customers.stream().map(CustomerEntry::id).toList();
     }
 
-    private static Checked<EntryChange> standing(Reading open, String kind, EntryChange wish) {
-        return open.entries().merged(kind, wish.id()).<Checked<EntryChange>>map(Checked::faulty)
-                .orElseGet(() -> Checked.sound(wish));
+    private static Validated<EntryChange> standing(Reading open, String kind, EntryChange wish) {
+        return open.entries().merged(kind, wish.id()).<Validated<EntryChange>>map(Validated::invalid)
+                .orElseGet(() -> Validated.valid(wish));
     }
 
-    private static Checked<EntryChange> known(String kind, EntryChange wish, boolean there, Collection<String> all) {
+    private static Validated<EntryChange> known(String kind, EntryChange wish, boolean there, Collection<String> all) {
         if (wish.isNew() == there) {
-            return Checked.faulty(there
+            return Validated.invalid(there
                     ? new Problem(Code.ALREADY_EXISTS, Place.NOWHERE,
                             "the book has a " + kind + " \"" + wish.id() + "\" already", "another id, or: change")
                     : UnknownName.name(kind, wish.id(), all, "to add it: add"));
         }
-        return Checked.sound(wish);
+        return Validated.valid(wish);
     }
 
-    private <T> Checked<T> write(EntryChange wish, Function<Transaction, Checked<T>> work) {
-        return EntryId.problem(wish.id(), Place.NOWHERE).<Checked<T>>map(Checked::faulty)
+    private <T> Validated<T> write(EntryChange wish, Function<Transaction, Validated<T>> work) {
+        return EntryId.problem(wish.id(), Place.NOWHERE).<Validated<T>>map(Validated::invalid)
                 .orElseGet(() -> book.write(work));
     }
 }

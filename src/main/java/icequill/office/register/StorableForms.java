@@ -21,8 +21,8 @@ import icequill.office.billing.PaymentBooking;
 import icequill.office.billing.VisitBooking;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Shop;
-import icequill.problem.Checked;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookAccounts;
 import icequill.shop.BrushingLoader;
@@ -47,7 +47,7 @@ import java.util.stream.Collectors;
 record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems problems) {
 
     /** A form that is right. */
-    record Storable(FormKind kind, String id, Function<Transaction, Checked<State>> store) {}
+    record Storable(FormKind kind, String id, Function<Transaction, Validated<State>> store) {}
 
     /** Empty where something is wrong, which was collected. */
     Optional<Storable> of(Form form) {
@@ -68,7 +68,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         };
     }
 
-    private static Optional<Storable> storable(Form form, Function<Transaction, Checked<State>> store) {
+    private static Optional<Storable> storable(Form form, Function<Transaction, Validated<State>> store) {
         return Optional.of(new Storable(form.kind().orElseThrow(), form.id(), store));
     }
 
@@ -79,13 +79,13 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         return isSame ? State.SAME : State.CHANGED;
     }
 
-    private static <T> Checked<State> stored(Optional<T> before, T entry, Function<T, Checked<T>> add,
-            Function<T, Checked<T>> change) {
+    private static <T> Validated<State> stored(Optional<T> before, T entry, Function<T, Validated<T>> add,
+            Function<T, Validated<T>> change) {
         State state = state(before, before.filter(entry::equals).isPresent());
         return switch (state) {
         case NEW -> add.apply(entry).map(done -> state);
         case CHANGED -> change.apply(entry).map(done -> state);
-        case SAME -> Checked.sound(state);
+        case SAME -> Validated.valid(state);
         };
     }
 
@@ -99,7 +99,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
             boolean isSame = before.filter(old -> old.parent().equals(parent) && old.forgotten().isEmpty()
                     && CustomerForm.of(old.customer()).equals(CustomerForm.of(customer))).isPresent();
             return isSame
-                    ? Checked.sound(State.SAME)
+                    ? Validated.valid(State.SAME)
                     : new EntryRows(open).customer(form.id(), customer, parent).map(done -> state(before, false));
         }));
     }
@@ -120,7 +120,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         });
     }
 
-    private static Checked<State> site(Transaction open, String payer, StoredForms.Whole whole) {
+    private static Validated<State> site(Transaction open, String payer, StoredForms.Whole whole) {
         String id = whole.site().id();
         Optional<SiteEntry> before = open.entries().site(id).found();
         Map<String, String> machines = open.entries().machinesOf(id).stream()
@@ -130,7 +130,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
                 && whole.machines().entrySet().stream()
                         .allMatch(machine -> machine.getValue().equals(machines.get(machine.getKey())));
         return isSame
-                ? Checked.sound(State.SAME)
+                ? Validated.valid(State.SAME)
                 : new EntryRows(open).site(payer, whole).map(done -> state(before, false));
     }
 
@@ -152,13 +152,13 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         return shop.account(form).flatMap(notes -> storable(form, open -> {
             BookAccounts accounts = new BookAccounts(shop, open, shop.shop().map(Shop::currency).orElseThrow());
             AccountEntry entry = new AccountEntry(form.id(), form.data());
-            return accounts.payer(form.id()).then(payer -> accounts.of(payer, false)).then(this::sound)
+            return accounts.payer(form.id()).then(payer -> accounts.of(payer, false)).then(this::valid)
                     .then(found -> stored(open.accounts().account(form.id()), entry, open.receiving()::note,
                             open.receiving()::note));
         }));
     }
 
-    private Checked<BookAccounts.Found> sound(BookAccounts.Found found) {
+    private Validated<BookAccounts.Found> valid(BookAccounts.Found found) {
         Problems wrong = new Problems();
         wrong.addAll(AccountRules.problems(found.account()));
         wrong.addAll(found.unknown());

@@ -1,9 +1,9 @@
 package icequill.office.writing;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.ShopBook;
 
@@ -16,23 +16,23 @@ public final class OwnNumber {
     }
 
     /** The options, or that they have a number, which not every kind of paper can have. */
-    public static Checked<PaperOptions> unnumbered(PaperOptions options) {
+    public static Validated<PaperOptions> unnumbered(PaperOptions options) {
         return options.number().isEmpty()
-                ? Checked.sound(options)
-                : Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",
+                ? Validated.valid(options)
+                : Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this kind of paper has no number",
                         "leave out --number"));
     }
 
     /** The options, or that their number cannot be used: once there is a book, the book numbers. */
-    public static Checked<PaperOptions> numbered(ShopBook book, PaperOptions options) {
+    public static Validated<PaperOptions> numbered(ShopBook book, PaperOptions options) {
         if (options.number().isPresent() && book.exists()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "this shop has a book, which gives the numbers",
                     "icequill visit FILE, then icequill issue VISIT; for quotes, icequill issue --quote FILE; for credit notes, icequill credit NUMBER"));
         }
         return options.number().filter(number -> !number.matches(NUMBER))
-                .map(number -> Checked.<PaperOptions>faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                .map(number -> Validated.<PaperOptions>invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the number \"" + number + "\" cannot be used", "up to 30 letters, digits and hyphens")))
-                .orElseGet(() -> Checked.sound(options));
+                .orElseGet(() -> Validated.valid(options));
     }
 }

@@ -15,7 +15,7 @@ import icequill.files.paper.PaperJson;
 import icequill.ledger.papers.PaperReader;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.render.words.Sentences;
 import icequill.tax.TaxPlace;
 import java.nio.charset.StandardCharsets;
@@ -33,7 +33,7 @@ final class PaperAttachments {
     }
 
     /** A bill carries an electronic invoice, an offer a quotation, any other paper and a draft its own data. */
-    static Checked<List<Attachment>> of(Paper paper) {
+    static Validated<List<Attachment>> of(Paper paper) {
         Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
         if (paper instanceof PricedPaper priced && isElectronic(priced)) {
             return priced instanceof Bill bill && followsEn16931(bill)
@@ -41,11 +41,11 @@ final class PaperAttachments {
                             .map(xml -> List.of(attachment(Attachment.HYBRID, sentences.word("attachment.cii"), xml)))
                     : ubl(priced).map(xml -> List.of(attachment(name(priced), sentences.word("attachment.ubl"), xml)));
         }
-        return Checked.sound(List.of(data(sentences, PaperJson.write(paper))));
+        return Validated.valid(List.of(data(sentences, PaperJson.write(paper))));
     }
 
     /** The same of a paper of the book, and its data as the book keeps it. */
-    static Checked<List<Attachment>> withData(Paper paper) {
+    static Validated<List<Attachment>> withData(Paper paper) {
         Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
         return of(paper).map(all -> Stream.concat(all.stream().filter(one -> !one.name().equals(PaperReader.DATA)),
                 Stream.of(data(sentences, PaperJson.compact(paper)))).toList());
@@ -57,7 +57,7 @@ final class PaperAttachments {
     }
 
     /** The paper in UBL; a bill the way the shop writes it. */
-    static Checked<byte[]> ubl(PricedPaper paper) {
+    static Validated<byte[]> ubl(PricedPaper paper) {
         Sentences sentences = Sentences.of(paper.language(), paper.shop().address().country());
         return switch (paper) {
         case Bill bill -> EInvoice.ubl(bill, bill.shop().salesTaxEncoding(), sentences::say);

@@ -13,8 +13,8 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
 import icequill.ledger.papers.Series;
-import icequill.problem.Checked;
 import icequill.problem.Place;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
@@ -36,18 +36,18 @@ public record PaperIssuer(ShopBook shop, PaperWriter desk) {
      * @param date of the paper, whose year chooses the series
      * @param paper as it is under its number
      */
-    public Checked<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
-            Function<String, Checked<? extends Paper>> paper) {
+    public Validated<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
+            Function<String, Validated<? extends Paper>> paper) {
         Series series = new Series(kind, shop.settings().office().orElse(""), date.getYear());
         Optional<String> customer = origin.customer().flatMap(id -> book.entries().customer(id).found())
                 .map(entry -> entry.customer().name());
-        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(sound -> shop.ratesInUse().forPaper(book))
+        return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(valid -> shop.ratesInUse().forPaper(book))
                 .then(rates -> book.issue(series, origin, numbered -> paper
                         .apply(numbered.number()).then(desk::finished)
                         .then(ready -> printed(ready, numbered, origin, rates.id(), customer))));
     }
 
-    private Checked<PrintedPaper> printed(Paper paper, Numbered numbered, Origin origin, String rates,
+    private Validated<PrintedPaper> printed(Paper paper, Numbered numbered, Origin origin, String rates,
             Optional<String> customer) {
         SearchKeys facts = PaperFacts.ofPaper(paper, customer);
         Optional<PricedPaper> priced = paper instanceof PricedPaper found ? Optional.of(found) : Optional.empty();
@@ -57,7 +57,7 @@ public record PaperIssuer(ShopBook shop, PaperWriter desk) {
     }
 
     /** The paper's file as it is issued: with its data, and what the book says of it. */
-    public Checked<byte[]> pdf(Paper paper, Map<String, String> marks) {
+    public Validated<byte[]> pdf(Paper paper, Map<String, String> marks) {
         return desk.printed(paper, "", Extras.NONE, marks).map(files -> files.values().iterator().next());
     }
 }

@@ -4,10 +4,10 @@ import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -28,9 +28,9 @@ public final class PaperNumbers {
     }
 
     /** The paper of that number; a problem names the one that was most likely meant. */
-    public static Checked<IssuedPaper> find(Reading book, String number) {
-        return book.papers().show(number).found().map(Checked::sound)
-                .orElseGet(() -> Checked.faulty(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
+    public static Validated<IssuedPaper> find(Reading book, String number) {
+        return book.papers().show(number).found().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
                         "no paper \"" + number + "\" was issued", meant(book, number).stream().findFirst()
                                 .map(near -> "did you mean " + near.number() + "?")
                                 .orElse("icequill find, by customer, store, address, purchase order, serial, amount or date"))));

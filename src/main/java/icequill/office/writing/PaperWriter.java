@@ -5,11 +5,11 @@ import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.files.disk.SafeFile;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.render.Printer;
 import icequill.render.pdf.Html;
 import icequill.render.pdf.Imprint;
@@ -54,8 +54,8 @@ public final class PaperWriter {
      * @param replace whether files of that name may be replaced at all
      * @return the files, the PDF first
      */
-    public Checked<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
-        return finished(paper).then(sound -> printed(paper, name, extras)).then(files -> {
+    public Validated<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
+        return finished(paper).then(valid -> printed(paper, name, extras)).then(files -> {
             if (!replace || isFree(name, files)) {
                 return written(files, replace);
             }
@@ -67,7 +67,7 @@ public final class PaperWriter {
     }
 
     /** The paper, unless it goes out and something on it is still as it came with the program. */
-    Checked<Paper> finished(Paper paper) {
+    Validated<Paper> finished(Paper paper) {
         return printer().html(paper)
                 .then(html -> ShippedValues.problems(shop.ratesInUse().folder(), paper, html).or(() -> paper));
     }
@@ -86,7 +86,7 @@ public final class PaperWriter {
         }
     }
 
-    private Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
+    private Validated<Map<String, byte[]>> printed(Paper paper, String name, Extras extras) {
         return printed(paper, name, extras, Map.of());
     }
 
@@ -95,9 +95,9 @@ public final class PaperWriter {
      *
      * @param marks what the book says of a paper that it numbered; its data are then in the file too
      */
-    public Checked<Map<String, byte[]>> printed(Paper paper, String name, Extras extras, Map<String, String> marks) {
-        Checked<List<Attachment>> enclosed = extras.bare()
-                ? Checked.sound(List.of())
+    public Validated<Map<String, byte[]>> printed(Paper paper, String name, Extras extras, Map<String, String> marks) {
+        Validated<List<Attachment>> enclosed = extras.bare()
+                ? Validated.valid(List.of())
                 : marks.isEmpty() ? PaperAttachments.of(paper) : PaperAttachments.withData(paper);
         return enclosed.then(attachments -> printer().html(paper)
                 .then(html -> printer().pdf(paper, html, attachments, marks).then(pdf -> {
@@ -106,23 +106,23 @@ public final class PaperWriter {
                     if (extras.html()) {
                         files.put(name + ".html", bytes(html));
                     }
-                    return extras.xml() ? withXml(paper, name, files) : Checked.sound(files);
+                    return extras.xml() ? withXml(paper, name, files) : Validated.valid(files);
                 })));
     }
 
-    private static Checked<Map<String, byte[]>> withXml(Paper paper, String name, Map<String, byte[]> files) {
+    private static Validated<Map<String, byte[]>> withXml(Paper paper, String name, Map<String, byte[]> files) {
         if (paper instanceof MaintenanceQuote) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "a maintenance quote leaves the choice between plans to the customer, and UBL has no document with choices",
                     "leave out --xml; its data is in the PDF as paper.json"));
         }
         if (!(paper instanceof PricedPaper priced)) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "there is no XML for this kind of paper, only for invoices, credit notes and repair quotes",
                     "leave out --xml; its data is in the PDF as paper.json"));
         }
         if (priced.isDraft()) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "only a numbered invoice, credit note or quote can be written as XML", "give --number"));
         }
         return PaperAttachments.ubl(priced).map(xml -> {
@@ -132,11 +132,11 @@ public final class PaperWriter {
     }
 
     /** Writes files into papers/, the first of which is given back first. */
-    public Checked<List<Path>> written(Map<String, byte[]> files, boolean replace) {
+    public Validated<List<Path>> written(Map<String, byte[]> files, boolean replace) {
         Problems inTheWay = new Problems();
         files.keySet().stream().filter(name -> !replace).map(papers::resolve)
                 .forEach(target -> SafeFile.inTheWay(target).ifPresent(inTheWay::add));
-        Checked<List<Path>> paths = inTheWay.or(List::<Path>of);
+        Validated<List<Path>> paths = inTheWay.or(List::<Path>of);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             paths = paths.then(before -> SafeFile.write(papers.resolve(file.getKey()), file.getValue(), replace)
                     .map(path -> Stream.concat(before.stream(), Stream.of(path))

@@ -6,11 +6,11 @@ import icequill.papers.RepairQuoteAssembly;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Machine;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import icequill.shop.GlyphCheck;
@@ -28,7 +28,7 @@ import java.util.Optional;
 public record RepairQuoting(Path folder, ShopFolder shop, VisitContext hand, BillTo billTo, Language language) {
 
     /** Reads and prices what is to be quoted, at the prices of the quote's own date. */
-    public static Checked<RepairQuoting> of(Path folder, ShopFolder shop, FormName name, PaperOptions options) {
+    public static Validated<RepairQuoting> of(Path folder, ShopFolder shop, FormName name, PaperOptions options) {
         return new VisitLoader(shop).of(name, visit -> options.date())
                 .then(hand -> hand.site().billTo(options.date())
                         .map(billTo -> new RepairQuoting(folder, shop, hand, billTo,
@@ -36,10 +36,10 @@ public record RepairQuoting(Path folder, ShopFolder shop, VisitContext hand, Bil
     }
 
     /** The quote, or all that its request has wrong. */
-    public Checked<RepairQuote> quote(PaperOptions options) {
+    public Validated<RepairQuote> quote(PaperOptions options) {
         Optional<Proposal> proposal = hand.visit().proposal();
         if (proposal.isEmpty()) {
-            return Checked.faulty(new Problem(Code.MISSING, hand.visit().place(), "\"quote\" is missing",
+            return Validated.invalid(new Problem(Code.MISSING, hand.visit().place(), "\"quote\" is missing",
                     "what is to be quoted: quote: {machine: ..., work: ...}"));
         }
         Problems problems = new Problems();

@@ -1,9 +1,9 @@
 package icequill.render.limits;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.time.Duration;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -33,10 +33,10 @@ public record PrintRoom(long steps, Duration work) {
     private static final String ADVICE = "mend your templates, or move them out of templates/ to use ours again";
 
     /** Does it, or says which limit was in the way. */
-    public <T> Checked<T> print(Supplier<Checked<T>> printing) {
+    public <T> Validated<T> print(Supplier<Validated<T>> printing) {
         AtomicReference<@Nullable PrintThread> at = new AtomicReference<>();
         AtomicLong before = new AtomicLong();
-        Future<Checked<T>> paper = THREADS.submit(() -> {
+        Future<Validated<T>> paper = THREADS.submit(() -> {
             if (Thread.currentThread() instanceof PrintThread thread) {
                 before.set(thread.worked());
                 at.set(thread);
@@ -66,11 +66,11 @@ public record PrintRoom(long steps, Duration work) {
         }
     }
 
-    public static <T> Checked<T> limit(String message) {
-        return Checked.faulty(new Problem(Code.TOO_LARGE, Place.ofFile("templates"), message, ADVICE));
+    public static <T> Validated<T> limit(String message) {
+        return Validated.invalid(new Problem(Code.TOO_LARGE, Place.ofFile("templates"), message, ADVICE));
     }
 
-    private static <T> Checked<T> thrown(@Nullable Throwable cause) {
+    private static <T> Validated<T> thrown(@Nullable Throwable cause) {
         return switch (cause) {
         case StackOverflowError deep ->
             limit("what is printed is nested without end: it takes more depth than there is");

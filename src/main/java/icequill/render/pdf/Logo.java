@@ -1,10 +1,10 @@
 package icequill.render.pdf;
 
 import icequill.party.Shop;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
@@ -21,19 +21,19 @@ public final class Logo {
     }
 
     /** The picture and its size in millimeters; empty when the shop has none. */
-    public static Checked<Map<String, Object>> of(Shop shop, Path folder) {
-        return shop.logo().map(name -> read(name, folder)).orElseGet(() -> Checked.sound(Map.of()));
+    public static Validated<Map<String, Object>> of(Shop shop, Path folder) {
+        return shop.logo().map(name -> read(name, folder)).orElseGet(() -> Validated.valid(Map.of()));
     }
 
-    private static Checked<Map<String, Object>> read(String name, Path folder) {
+    private static Validated<Map<String, Object>> read(String name, Path folder) {
         try {
             Picture picture = Picture.of(folder.resolve(name));
             BufferedImage image = picture.image();
             int width = Math.min(MOST_WIDE, Math.max(1, MOST_HIGH * image.getWidth() / image.getHeight()));
             int height = Math.min(MOST_HIGH, Math.max(1, MOST_WIDE * image.getHeight() / image.getWidth()));
-            return Checked.sound(Map.of("data", picture.data(), "width", width + "mm", "height", height + "mm"));
+            return Validated.valid(Map.of("data", picture.data(), "width", width + "mm", "height", height + "mm"));
         } catch (IOException unreadable) {
-            return Checked.faulty(new Problem(Code.NOT_ALLOWED, Place.ofFile("shop.yaml"),
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile("shop.yaml"),
                     "the logo " + name + " cannot be used: " + why(unreadable),
                     "a PNG or JPEG that lies in the shop folder"));
         }

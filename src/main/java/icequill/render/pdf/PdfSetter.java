@@ -2,11 +2,11 @@ package icequill.render.pdf;
 
 import icequill.document.Attachment;
 import icequill.document.Paper;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.render.drawing.Drawings;
 import icequill.render.limits.PrintRoom;
 import icequill.render.words.DateForms;
@@ -52,12 +52,12 @@ public final class PdfSetter {
         this.shop = shop;
     }
 
-    public Checked<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
+    public Validated<byte[]> set(Paper paper, Html html, List<Attachment> attachments, Map<String, String> marks) {
         return parse(html).then(PdfSetter::whole).then(PdfSetter::measured).then(PdfSetter::drawable)
                 .then(document -> set(paper, document, attachments, marks));
     }
 
-    private Checked<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
+    private Validated<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
             Map<String, String> marks) {
         boolean wide = FallbackRuns.mark(document) || usesFallback(document);
         TaggedDevice device = new TaggedDevice();
@@ -81,7 +81,7 @@ public final class PdfSetter {
         try {
             renderer.createPDF(bytes);
         } catch (PdfXConformanceException notForArchives) {
-            return Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+            return Validated.invalid(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
                     "the page cannot be kept in archives: " + notForArchives.getMessage(),
                     "the fonts and colors of our own templates"));
         }
@@ -96,17 +96,17 @@ public final class PdfSetter {
     }
 
     /** A page has a title for its readers, and a body. */
-    private static Checked<Document> whole(Document document) {
+    private static Validated<Document> whole(Document document) {
         List<String> missing = NEEDED.stream().filter(name -> document.getElementsByTagName(name).getLength() == 0)
                 .toList();
         return missing.isEmpty()
-                ? Checked.sound(document)
-                : Checked.faulty(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
+                ? Validated.valid(document)
+                : Validated.invalid(new Problem(Code.TEMPLATE, Place.ofFile("templates"),
                         "the page lacks " + String.join(" and ", missing), "html with head, title and body"));
     }
 
     /** Cells that reach over many others take room for each. */
-    private static Checked<Document> measured(Document document) {
+    private static Validated<Document> measured(Document document) {
         NodeList cells = document.getElementsByTagName("*");
         for (int i = 0; i < cells.getLength(); i++) {
             if (cells.item(i) instanceof Element cell) {
@@ -118,15 +118,15 @@ public final class PdfSetter {
                 }
             }
         }
-        return Checked.sound(document);
+        return Validated.valid(document);
     }
 
     /** What the shop's files say is checked where it is read; this finds what a template of its own says. */
-    private static Checked<Document> drawable(Document document) {
+    private static Validated<Document> drawable(Document document) {
         List<Integer> missing = Fonts.missing(document.getElementsByTagName("body").item(0).getTextContent());
         return missing.isEmpty()
-                ? Checked.sound(document)
-                : Checked.faulty(new Problem(Code.NO_GLYPH, Place.ofFile("templates"),
+                ? Validated.valid(document)
+                : Validated.invalid(new Problem(Code.NO_GLYPH, Place.ofFile("templates"),
                         "our fonts cannot draw " + Fonts.named(missing),
                         "letters of scripts that run from left to right, and common signs"));
     }
@@ -138,7 +138,7 @@ public final class PdfSetter {
     }
 
     /** No document type and no entity from outside is read. */
-    private static Checked<Document> parse(Html html) {
+    private static Validated<Document> parse(Html html) {
         String text = html.text().startsWith(DOCUMENT_TYPE)
                 ? html.text().substring(DOCUMENT_TYPE.length())
                 : html.text();
@@ -148,10 +148,10 @@ public final class PdfSetter {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             factory.setXIncludeAware(false);
             factory.setExpandEntityReferences(false);
-            return Checked.sound(factory.newDocumentBuilder().parse(new InputSource(new StringReader(text))));
+            return Validated.valid(factory.newDocumentBuilder().parse(new InputSource(new StringReader(text))));
         } catch (SAXParseException broken) {
-            return Checked
-                    .faulty(new Problem(Code.TEMPLATE, new Place("the filled-in template", broken.getLineNumber(), ""),
+            return Validated
+                    .invalid(new Problem(Code.TEMPLATE, new Place("the filled-in template", broken.getLineNumber(), ""),
                             "not well-formed: " + broken.getMessage(),
                             "close every element; no document type but " + DOCUMENT_TYPE));
         } catch (SAXException | IOException | ParserConfigurationException broken) {

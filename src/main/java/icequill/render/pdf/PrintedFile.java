@@ -1,9 +1,9 @@
 package icequill.render.pdf;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -41,12 +41,13 @@ public record PrintedFile(Map<String, String> marks, Map<String, String> files) 
     }
 
     /** Reads a PDF, which may be anything. */
-    public static Checked<PrintedFile> read(byte[] pdf) {
+    public static Validated<PrintedFile> read(byte[] pdf) {
         try (PdfReader reader = new PdfReader(pdf)) {
-            return Checked.sound(new PrintedFile(marks(reader), files(reader)));
+            return Validated.valid(new PrintedFile(marks(reader), files(reader)));
         } catch (IOException | SAXException | RuntimeException unreadable) {
-            return Checked.faulty(new Problem(Code.UNREADABLE, Place.NOWHERE, "the PDF cannot be read: " + unreadable,
-                    "a PDF as it was issued"));
+            return Validated
+                    .invalid(new Problem(Code.UNREADABLE, Place.NOWHERE, "the PDF cannot be read: " + unreadable,
+                            "a PDF as it was issued"));
         }
     }
 

@@ -2,9 +2,9 @@ package icequill.files.pricing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -90,7 +90,7 @@ class RatesFolderTest {
         assertThat(version.files().keySet()).containsExactly("logo.png", "pricing/labor.yaml", "seal.jpg", "shop.yaml",
                 "templates/paper.css.ftl", "templates/parts/foot.ftlh");
         RatesFolder copy = new RatesFolder(folder.resolve("copy"));
-        assertThat(copy.write(version)).isEqualTo(Checked.sound(copy.folder()));
+        assertThat(copy.write(version)).isEqualTo(Validated.valid(copy.folder()));
         assertThat(copy.version().orElseThrow().hash()).isEqualTo(version.hash());
         assertThat(copy.write(version).problems()).hasSize(6).extracting(Problem::code)
                 .containsOnly(Code.ALREADY_EXISTS);

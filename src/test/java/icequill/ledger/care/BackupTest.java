@@ -12,9 +12,9 @@ import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.store.BookPlace;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -108,7 +108,7 @@ class BackupTest {
             book.backup(file, Books.READER, Optional.empty(), Books.UNHEARD).orElseThrow();
         }
 
-        Checked<AuditReport> restored = Book.restore(file, place, Books.READER, Books.UNHEARD);
+        Validated<AuditReport> restored = Book.restore(file, place, Books.READER, Books.UNHEARD);
 
         assertThat(restored.problems()).extracting(Problem::code).containsExactly(Code.ALREADY_EXISTS);
         try (Book book = Books.open(place)) {
@@ -127,7 +127,7 @@ class BackupTest {
         Path changed = ArchiveEdit.replaced(file, "tables/paper.jsonl", "2026-05-14", "2026-05-15");
         BookPlace place = database.place(other);
 
-        Checked<AuditReport> restored = Book.restore(changed, place, Books.READER, Books.UNHEARD);
+        Validated<AuditReport> restored = Book.restore(changed, place, Books.READER, Books.UNHEARD);
 
         assertThat(restored.problems()).extracting(Problem::message)
                 .containsExactly("the backup cannot be used: table paper is not as it was written");
@@ -146,7 +146,7 @@ class BackupTest {
         }
         Path changed = ArchiveEdit.replaced(file, "papers/INV-2026/INV-2026-00002.pdf", "PDF", "pdf");
 
-        Checked<AuditReport> restored = Book.restore(changed, BookPlace.inShop(other), Books.READER, Books.UNHEARD);
+        Validated<AuditReport> restored = Book.restore(changed, BookPlace.inShop(other), Books.READER, Books.UNHEARD);
 
         assertThat(restored.problems()).extracting(Problem::message).containsExactly(
                 "the backup cannot be used: it fails its audit",

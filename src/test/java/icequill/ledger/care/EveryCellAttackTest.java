@@ -14,7 +14,7 @@ import icequill.ledger.papers.Series;
 import icequill.ledger.papers.StoredRatesTest;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Schema;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DatabaseMetaData;
@@ -85,9 +85,9 @@ class EveryCellAttackTest {
         int changes = 0;
         try (Book book = Books.open(place)) {
             Entered.all(book);
-            book.write(open -> Checked.sound(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
-            book.write(open -> Checked.sound(open.adopt(StoredRatesTest.SECOND))).orElseThrow();
-            book.write(open -> Checked.sound(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
+            book.write(open -> Validated.valid(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
+            book.write(open -> Validated.valid(open.adopt(StoredRatesTest.SECOND))).orElseThrow();
+            book.write(open -> Validated.valid(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
             Books.issue(book, 1).orElseThrow();
             Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
                     .orElseThrow();
@@ -118,18 +118,18 @@ class EveryCellAttackTest {
     /** What should not have happened. */
     private static Optional<String> outcome(Book book) {
         try {
-            Checked<AuditReport> audit = book.audit(Books.READER, Optional.empty(), Books.UNHEARD);
+            Validated<AuditReport> audit = book.audit(Books.READER, Optional.empty(), Books.UNHEARD);
             book.read(reading -> {
                 reading.papers().each(paper -> {
                 });
-                return Checked.sound(reading.papers().find("crumb", PaperFilter.NONE, 9));
+                return Validated.valid(reading.papers().find("crumb", PaperFilter.NONE, 9));
             });
-            book.read(reading -> Checked.sound(reading.entries().customers()));
-            book.read(reading -> Checked.sound(reading.entries().sites()));
-            book.read(reading -> Checked.sound(reading.entries().machines()));
-            book.read(reading -> Checked.sound(reading.entries().visits()));
-            book.read(reading -> Checked.sound(reading.accounts().payments()));
-            book.read(reading -> Checked.sound(reading.accounts().accounts()));
+            book.read(reading -> Validated.valid(reading.entries().customers()));
+            book.read(reading -> Validated.valid(reading.entries().sites()));
+            book.read(reading -> Validated.valid(reading.entries().machines()));
+            book.read(reading -> Validated.valid(reading.entries().visits()));
+            book.read(reading -> Validated.valid(reading.accounts().payments()));
+            book.read(reading -> Validated.valid(reading.accounts().accounts()));
             boolean silent = audit.problems().isEmpty() && audit.orElseThrow().findings().isEmpty();
             return silent ? Optional.of("not found") : Optional.empty();
         } catch (RuntimeException crash) {

@@ -16,9 +16,9 @@ import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -115,12 +115,12 @@ class RestoreAttackTest {
     void customerAddedDuringARestore_isNotLost(Database database) throws IOException {
         Path file = backup();
         BookPlace place = database.place(other);
-        CompletableFuture<Checked<CustomerEntry>> adding = new CompletableFuture<>();
+        CompletableFuture<Validated<CustomerEntry>> adding = new CompletableFuture<>();
         PaperReader reader = new PaperReader() {
             private boolean begun;
 
             @Override
-            public Checked<Read> read(String json) {
+            public Validated<Read> read(String json) {
                 if (!begun) {
                     begun = true;
                     Thread.ofVirtual()
@@ -134,7 +134,7 @@ class RestoreAttackTest {
             }
 
             @Override
-            public Checked<Carried> carried(Pdf pdf) {
+            public Validated<Carried> carried(Pdf pdf) {
                 return Books.READER.carried(pdf);
             }
 
@@ -234,7 +234,7 @@ class RestoreAttackTest {
         return file;
     }
 
-    private static Checked<AuditReport> restore(Path file, BookPlace place) {
+    private static Validated<AuditReport> restore(Path file, BookPlace place) {
         return Book.restore(file, place, Books.READER, Books.UNHEARD);
     }
 
@@ -242,7 +242,7 @@ class RestoreAttackTest {
         BookPlace place = database.place(other);
         List<Path> before = all();
 
-        Checked<AuditReport> restored = restore(file, place);
+        Validated<AuditReport> restored = restore(file, place);
 
         assertThat(restored.problems()).extracting(Problem::code).contains(Code.BOOK_DAMAGED);
         assertThat(restored.problems().getFirst().message()).contains(why);

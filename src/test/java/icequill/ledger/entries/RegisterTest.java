@@ -11,7 +11,7 @@ import icequill.ledger.papers.Origin;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.party.BillTo;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -172,11 +172,11 @@ class RegisterTest {
     }
 
     private static Withdrawal withdrawal(Book book) {
-        return book.read(reading -> Checked.sound(reading.entries().withdrawal("callback").orElseThrow()))
+        return book.read(reading -> Validated.valid(reading.entries().withdrawal("callback").orElseThrow()))
                 .orElseThrow();
     }
 
-    private static List<String> refused(Checked<?> result) {
+    private static List<String> refused(Validated<?> result) {
         return result.problems().stream().map(problem -> problem.code() + " " + problem.message()).toList();
     }
 }

@@ -13,8 +13,8 @@ import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.ledger.trail.TrailQuestion;
 import icequill.ledger.trail.TrailRow;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -150,7 +150,7 @@ public class StoredRatesTest {
     }
 
     private static void adopt(Book book, RatesVersion version) {
-        book.write(open -> Checked.sound(open.adopt(version))).orElseThrow();
+        book.write(open -> Validated.valid(open.adopt(version))).orElseThrow();
     }
 
     private static String stored(Book book, RatesVersion version) {

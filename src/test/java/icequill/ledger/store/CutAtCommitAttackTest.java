@@ -8,9 +8,9 @@ import icequill.ledger.CuttingProxy;
 import icequill.ledger.Database;
 import icequill.ledger.Opening;
 import icequill.ledger.papers.IssuedPaper;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -62,7 +62,7 @@ class CutAtCommitAttackTest {
             Books.issue(book, 1).orElseThrow();
             proxy.at(CuttingProxy.Cut.FOR_GOOD);
 
-            Checked<IssuedPaper> second = Books.issue(book, 2);
+            Validated<IssuedPaper> second = Books.issue(book, 2);
 
             assertThat(second.problems()).extracting(Problem::code).containsExactly(Code.OUTCOME_UNKNOWN);
             assertThat(second.problems().getFirst().text()).contains("is not known yet").doesNotContain("nothing was");

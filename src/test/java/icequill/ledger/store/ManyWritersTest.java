@@ -9,9 +9,9 @@ import icequill.ledger.Database;
 import icequill.ledger.Opening;
 import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.Origin;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -137,7 +137,7 @@ class ManyWritersTest {
                         } catch (IOException | InterruptedException failed) {
                             throw new IllegalStateException(failed);
                         }
-                        return Checked.sound(Books.printed(numbered, 1));
+                        return Validated.valid(Books.printed(numbered, 1));
                     })).problems();
 
             assertThat(problems).isEmpty();

@@ -18,10 +18,10 @@ import icequill.ledger.store.Author;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
 import icequill.ledger.store.Step;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -99,7 +99,7 @@ class TrailTest {
             book.write(transaction -> transaction.register().change(Entered.group())).orElseThrow();
             assertThat(book.write(transaction -> transaction.register().add(Entered.group())).problems()).hasSize(1);
             assertThat(book.write(transaction -> transaction.register().change(Entered.group(30))
-                    .then(changed -> Checked.<Boolean>faulty(new Problem(Code.MISSING, Place.NOWHERE, "no", "yes"))))
+                    .then(changed -> Validated.<Boolean>invalid(new Problem(Code.MISSING, Place.NOWHERE, "no", "yes"))))
                     .problems()).hasSize(1);
 
             assertThat(told(book)).isEqualTo(ENTERED);
@@ -252,7 +252,7 @@ class TrailTest {
     private static void done(Book book, Consumer<Transaction> work) {
         book.write(transaction -> {
             work.accept(transaction);
-            return Checked.sound(true);
+            return Validated.valid(true);
         }).orElseThrow();
     }
 

@@ -8,9 +8,9 @@ import icequill.ledger.Database;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.store.BookPlace;
 import icequill.office.care.RatesOffice;
-import icequill.problem.Checked;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -129,7 +129,7 @@ class ChangedMeanwhileAttackTest {
                         site.address(), site.taxPlace(), site.data().replace("\"name\":\"", "\"name\":\"New ")))
                         .orElseThrow();
             }
-            return Checked.sound(open);
+            return Validated.valid(open);
         }).problems()).isEmpty();
     }
 

@@ -9,8 +9,8 @@ import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
-import icequill.problem.Checked;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,15 +39,15 @@ class ReworkTest {
         Files.writeString(calls, Files.readString(calls).replace("standard: 52.00", "standard: 104.00"));
         List<IssuedPaper> papers = new ArrayList<>();
 
-        Checked<Integer> compared = ShopBook.of(shop, CLOCK).together(book -> {
+        Validated<Integer> compared = ShopBook.of(shop, CLOCK).together(book -> {
             book.read(open -> {
                 open.papers().each(papers::add);
-                return Checked.sound(true);
+                return Validated.valid(true);
             }).orElseThrow();
             book.write(ReworkTest::changed).orElseThrow();
             int same = 0;
             for (IssuedPaper paper : papers) {
-                Checked<Rework> again = ReworkOffice.of(book).rework(paper.number());
+                Validated<Rework> again = ReworkOffice.of(book).rework(paper.number());
                 if (paper.series().kind() == PaperKind.CREDIT_NOTE) {
                     assertThat(again.problems()).extracting(Problem::message).singleElement().asString()
                             .contains("whose amounts are those of the invoice that it corrects");
@@ -57,19 +57,19 @@ class ReworkTest {
                     same++;
                 }
             }
-            return Checked.sound(same);
+            return Validated.valid(same);
         });
 
-        assertThat(compared).isEqualTo(Checked.sound(25));
+        assertThat(compared).isEqualTo(Validated.valid(25));
     }
 
     /** Every site lies 99 miles away now, and no agreement says anything any more. */
-    private static Checked<Boolean> changed(Transaction open) {
+    private static Validated<Boolean> changed(Transaction open) {
         open.entries().sites().forEach(site -> open.register().change(new SiteEntry(site.id(), site.customer(),
                 site.name(), site.storeNumber(), site.address(), site.taxPlace(),
                 site.data().replaceFirst("\"miles\":[0-9.]+", "\"miles\":99"))).orElseThrow());
         open.entries().agreements().forEach(agreement -> open.register().change(
                 new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), "{}")).orElseThrow());
-        return Checked.sound(true);
+        return Validated.valid(true);
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import icequill.party.Language;
 import icequill.party.PaperSize;
-import icequill.problem.Checked;
+import icequill.problem.Validated;
 import icequill.render.InvoiceFixture;
 import icequill.render.Printer;
 import icequill.render.pdf.Html;
@@ -106,7 +106,7 @@ class DrawingTest {
                 .hasMessageContaining("viewBox");
     }
 
-    private Checked<byte[]> pdf(String body) {
+    private Validated<byte[]> pdf(String body) {
         return Printer.of(shop).pdf(InvoiceFixture.of(Language.ENGLISH, PaperSize.A4, "USD", "US").invoice(), new Html(
                 "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>Test</title>"
                         + "<style type=\"text/css\">@page { size: 210mm 297mm; margin: 0 } "
