@@ -6,7 +6,11 @@ import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.LocalTimes;
 import icequill.work.Outcome;
+import icequill.work.OwnPrice;
 import icequill.work.PurchaseOrder;
+import icequill.work.Quantity;
+import icequill.work.TakenBack;
+import icequill.work.Unit;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
@@ -76,6 +80,13 @@ public final class VisitBuilder {
 
     private VisitBuilder modifier(String id, String quantity, Outcome outcome, Optional<String> machine) {
         lines.add(new VisitLine.ModifierApplied(id, new BigDecimal(quantity), machine, outcome, place()));
+        return this;
+    }
+
+    /** A line in one's own words, for the site as a whole. */
+    public VisitBuilder own(ChargeClass on, String quantity, OwnPrice price, Optional<TakenBack> back) {
+        lines.add(new VisitLine.Own("as I say", on, new Quantity(new BigDecimal(quantity), Unit.EACH), price, back,
+                Optional.empty(), Outcome.CHARGED, place()));
         return this;
     }
 

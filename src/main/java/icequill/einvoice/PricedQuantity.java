@@ -31,7 +31,7 @@ record PricedQuantity(BigDecimal number, String unit, MonetaryAmount price, BigD
     }
 
     /**
-     * The line's own quantity and price where they give its list price, and one of it at the list price where they do not or
+     * The line's own quantity and price where they give its list price, and one of it at the list price (minus one where it is taken back) where they do not or
      * where it has no price for one: a service call beyond the last zone, a surcharge, half of a line that is credited, minutes
      * that do not come to whole yen.
      * Minutes stay minutes, at a price for 60 of them; as hours they would have to be rounded.
@@ -51,7 +51,9 @@ record PricedQuantity(BigDecimal number, String unit, MonetaryAmount price, BigD
 
     private static PricedQuantity single(InvoiceLine line) {
         String unit = line.quantity().unit() == Unit.VISIT ? Unit.VISIT.code() : LUMP_SUM;
-        return new PricedQuantity(BigDecimal.ONE, unit, line.list(), BigDecimal.ONE);
+        boolean isTakenBack = line.list().isNegative();
+        return new PricedQuantity(isTakenBack ? BigDecimal.ONE.negate() : BigDecimal.ONE, unit,
+                isTakenBack ? line.list().negate() : line.list(), BigDecimal.ONE);
     }
 
     /** As a reader works it out: to two decimals also where the currency has none, which few readers know. */

@@ -55,9 +55,13 @@ public record SideWork(ForecastRates rates, RateSchedule schedule) {
     }
 
     private boolean isPart(VisitLine line, Visit visit) {
-        return line instanceof VisitLine.MaterialUsed used && used.outcome().isDone()
+        return switch (line) {
+        case VisitLine.Own own -> own.isPutIn() && own.chargeClass() == ChargeClass.PARTS;
+        case VisitLine.MaterialUsed used -> used.outcome().isDone()
                 && schedule.materials().at(visit.day()).orElse(List.of()).stream()
                         .anyMatch(material -> material.id().equals(used.material())
                                 && material.chargeClass() == ChargeClass.PARTS);
+        case VisitLine.ModifierApplied applied -> false;
+        };
     }
 }

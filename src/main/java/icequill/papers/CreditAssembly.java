@@ -84,6 +84,27 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
         if (problems.isEmpty()) {
             amount.ifPresent(part -> checkAmount(part, problems));
         }
+        if (problems.isEmpty()) {
+            checkLeft(problems);
+        }
+    }
+
+    /** What was taken back makes less be left than the lines by themselves come to. */
+    private void checkLeft(Problems problems) {
+        CreditLines known = known();
+        CurrencyUnit currency = invoice.totals().gross().getCurrency();
+        MonetaryAmount left = Amounts.sum(
+                known.open().stream().map(line -> known.line(line).rest().tax().base()).toList(), currency);
+        MonetaryAmount wanted = Amounts.sum(chosen().stream().map(line -> line.tax().base()).toList(), currency);
+        boolean fits = invoice.totals().taxes().stream()
+                .allMatch(total -> credit(total).allows(Amounts.sum(bases(total), currency)));
+        if (!fits || wanted.isNegative() || wanted.isGreaterThan(left)) {
+            List<Integer> back = known.open().stream().filter(line -> known.line(line).left().isNegative()).toList();
+            problems.add(new Problem(Code.OUT_OF_RANGE, request.place(),
+                    "lines " + numbers() + " come to " + Amounts.plain(wanted)
+                            + ", more than what is left beside what was taken back",
+                    "the lines of what was taken back, " + back + ", together with those it belongs to; or an amount"));
+        }
     }
 
     private void checkAmount(BigDecimal part, Problems problems) {
@@ -134,16 +155,22 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
     }
 
     private Optional<TaxTotal> tax(TaxTotal original) {
-        List<MonetaryAmount> bases = chosen().stream()
-                .filter(line -> line.tax().rate().equals(Optional.of(original.rate())))
-                .map(line -> line.tax().base()).toList();
+        List<MonetaryAmount> bases = bases(original);
         if (Amounts.sum(bases, original.base().getCurrency()).isZero()) {
             return Optional.empty();
         }
-        List<TaxTotal> notes = before.stream().flatMap(note -> note.totals().taxes().stream())
-                .filter(total -> total.rate().equals(original.rate())).toList();
         TaxBasis basis = invoice.totals().taxPlace().basis(invoice.shop().taxBasis());
-        return Optional.of(new TaxCredit(original, notes).further(bases, basis));
+        return Optional.of(credit(original).further(bases, basis));
+    }
+
+    private List<MonetaryAmount> bases(TaxTotal original) {
+        return chosen().stream().filter(line -> line.tax().rate().equals(Optional.of(original.rate())))
+                .map(line -> line.tax().base()).toList();
+    }
+
+    private TaxCredit credit(TaxTotal original) {
+        return new TaxCredit(original, before.stream().flatMap(note -> note.totals().taxes().stream())
+                .filter(total -> total.rate().equals(original.rate())).toList());
     }
 
     private List<InvoiceLine> chosen() {

@@ -57,7 +57,13 @@ public record RecordAssembly(VisitContext hand, Language language) {
     private List<VisitRecord.Used> used(Finding finding) {
         return hand.visit().lines().stream().filter(line -> line.outcome().isDone()
                 && line.machine().equals(Optional.of(finding.machine())))
-                .flatMap(line -> line instanceof VisitLine.MaterialUsed used ? used(used) : Stream.empty()).toList();
+                .flatMap(line -> switch (line) {
+                case VisitLine.MaterialUsed used -> used(used);
+                case VisitLine.Own own when own.isPutIn() -> Stream
+                        .of(new VisitRecord.Used(own.text(), own.quantity()));
+                case VisitLine.Own own -> Stream.empty();
+                case VisitLine.ModifierApplied applied -> Stream.empty();
+                }).toList();
     }
 
     private Stream<VisitRecord.Used> used(VisitLine.MaterialUsed line) {

@@ -124,10 +124,15 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         hand.visit().lines().stream().flatMap(line -> line instanceof VisitLine.MaterialUsed used
                 ? Stream.of(used)
                 : Stream.empty()).forEach(used -> amounts.merge(used.material(), used.quantity(), BigDecimal::add));
-        return amounts.entrySet().stream().map(each -> {
+        Stream<WorkSheet.Load> own = hand.visit().lines().stream()
+                .flatMap(line -> line instanceof VisitLine.Own words && words.isPutIn()
+                        ? Stream.of(new WorkSheet.Load(words.text(), words.quantity()))
+                        : Stream.empty());
+        Stream<WorkSheet.Load> named = amounts.entrySet().stream().map(each -> {
             Material material = hand.rates().material(each.getKey()).orElseThrow();
             return new WorkSheet.Load(material.name().in(language), new Quantity(each.getValue(), material.unit()));
-        }).toList();
+        });
+        return Stream.concat(named, own).toList();
     }
 
     private WorkSheet.Job job(Finding finding, Optional<ScheduleAssembly> schedule) {

@@ -4,7 +4,6 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
-import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.party.Machine;
@@ -20,7 +19,7 @@ import javax.money.MonetaryAmount;
 
 /**
  * A charge at its list price, which {@link #line} turns into a line: what the customer does not pay is taken off as an
- * allowance, and so is a class discount.
+ * allowance, and so is a class discount. What is taken back bears none.
  *
  * @param list the list price's figure, already rounded
  */
@@ -30,12 +29,13 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
     PricedLine line(Optional<ClassDiscount> discount, CurrencyUnit currency) {
         MonetaryAmount listPrice = new Explanation(list, List.of()).amount(currency);
         List<Phrase> why = new ArrayList<>(reasons);
-        Percent off = off(discount, why);
+        Percent off = off(listPrice.isNegative() ? Optional.empty() : discount, why);
         Figure allowance = Figure.percent(off).times(Figure.price(listPrice, "")).rounded(Rounding.ALLOWANCE, currency);
         Explanation net = new Explanation(off.isZero() ? list : list.minus(allowance), why);
         MonetaryAmount netPrice = net.amount(currency);
         return new PricedLine(chargeClass, outcome, text, machine.map(Machine::id), quantity, unitPrice, listPrice,
-                listPrice.subtract(netPrice), netPrice, net, outcome.isDone() ? cost : nothing(currency));
+                listPrice.subtract(netPrice), netPrice, net,
+                outcome.isDone() ? cost : Cost.none(currency, "owner.none"));
     }
 
     /** The part of the list price to take off, its reason being added. */
@@ -65,8 +65,4 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
         };
     }
 
-    private static Cost nothing(CurrencyUnit currency) {
-        MonetaryAmount zero = Amounts.zero(currency);
-        return new Cost(zero, Explanation.of(Figure.price(zero, ""), Phrase.of("owner.none")));
-    }
 }

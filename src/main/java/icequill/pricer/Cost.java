@@ -1,7 +1,18 @@
 package icequill.pricer;
 
 import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /** What a line costs the shop, with the rate it was priced from by file and line. Never shown to a customer. */
-public record Cost(MonetaryAmount amount, Explanation how) {}
+public record Cost(MonetaryAmount amount, Explanation how) {
+
+    /** Nothing, or nothing that is known, for the reason under a key of the words. */
+    static Cost none(CurrencyUnit currency, String why) {
+        MonetaryAmount zero = Amounts.zero(currency);
+        return new Cost(zero, Explanation.of(Figure.price(zero, ""), Phrase.of(why)));
+    }
+}

@@ -1,8 +1,6 @@
 package icequill.pricer;
 
 import icequill.agreement.Installment;
-import icequill.explain.Explanation;
-import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.work.ChargeClass;
@@ -31,7 +29,7 @@ public final class InstallmentPricing {
         MonetaryAmount zero = Amounts.zero(currency);
         PricedLine line = new PricedLine(ChargeClass.AGREEMENT, Outcome.CHARGED, text, Optional.empty(),
                 Quantity.of(1, Unit.EACH), Optional.empty(), payment.amount(), zero, payment.amount(), payment.how(),
-                new Cost(zero, Explanation.of(Figure.price(zero, ""), Phrase.of("owner.none"))));
+                Cost.none(currency, "owner.none"));
         return new PricedVisit(currency, List.of(line), Optional.empty());
     }
 }

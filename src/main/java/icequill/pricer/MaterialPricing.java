@@ -4,8 +4,6 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
-import icequill.money.Amounts;
-import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.party.Machine;
 import icequill.pricer.ResolvedVisit.Use;
@@ -88,9 +86,7 @@ final class MaterialPricing {
     private MonetaryAmount unitPrice(Material material) {
         return switch (material.price()) {
         case Given given -> given.price();
-        case MarkedUp marked -> Amounts.of(Rounding.UNIT_PRICE.round(
-                Figure.price(marked.cost(), "").times(Figure.percent(Percent.HUNDRED.plus(marked.markup()))).exact(),
-                currency), currency);
+        case MarkedUp marked -> UnitPrice.markedUp(marked.cost(), marked.markup(), currency);
         };
     }
 

@@ -3,6 +3,7 @@ package icequill.pricer;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
+import icequill.pricer.ResolvedVisit.OwnWords;
 import icequill.pricer.ResolvedVisit.Use;
 import icequill.pricer.ResolvedVisit.Worker;
 import icequill.problem.Code;
@@ -64,10 +65,12 @@ final class NameResolver {
             finding.chemicals().forEach(this::checkChemical);
         }
         List<Applied> modifiers = new ArrayList<>();
+        List<OwnWords> own = new ArrayList<>();
         for (VisitLine line : visit.lines()) {
             switch (line) {
             case MaterialUsed used -> use(used).ifPresent(uses::add);
             case ModifierApplied applied -> modifier(applied).ifPresent(modifiers::add);
+            case VisitLine.Own words -> own.add(own(words));
             }
         }
         List<Surcharge> surcharges = surcharges();
@@ -77,6 +80,7 @@ final class NameResolver {
                 "document discount", rates.adjustments().documentDiscounts(), DocumentDiscount::id));
         return problems
                 .or(() -> new ResolvedVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
+                        List.copyOf(own),
                         surcharges, classDiscount, documentDiscount));
     }
 
@@ -187,6 +191,12 @@ final class NameResolver {
                 rates.adjustments().modifiers(), Modifier::id);
         modifier.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
         return modifier.map(found -> new Applied(found, line.quantity(), machine, line.outcome()));
+    }
+
+    private OwnWords own(VisitLine.Own line) {
+        Optional<Machine> machine = line.machine().flatMap(id -> machine(id, line.place()));
+        checkWarranty(line, machine, line.chargeClass());
+        return new OwnWords(line, machine);
     }
 
     /** Nobody pays a claim for a machine whose warranty has ended, so it must not be left off the invoice as one. */

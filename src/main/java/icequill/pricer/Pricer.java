@@ -11,6 +11,7 @@ import icequill.money.Rounding;
 import icequill.money.Shares;
 import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
+import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.rates.ClassDiscount;
@@ -34,14 +35,15 @@ public final class Pricer {
     }
 
     /**
-     * The visit's lines in the order service call, labor, materials, modifiers, surcharges, with class discounts taken off
-     * line by line before surcharges are figured, and a document discount last, shared over all lines.
+     * The visit's lines in the order service call, labor, materials, modifiers, what stands in one's own
+     * words, surcharges, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
+     * lines. What is taken back bears none of these.
      *
      * @param rates of the day the visit began
      * @return a problem for each name in the visit that the site or the rates do not know
      */
     public static Validated<PricedVisit> price(Visit visit, Site site, Rates rates) {
-        return new NameResolver(visit, site, rates).bind().map(Pricer::price);
+        return new NameResolver(visit, site, rates).bind().then(Pricer::billable);
     }
 
     /**
@@ -55,7 +57,7 @@ public final class Pricer {
 
     /** The same with the discount of an agreement under its own name. */
     public static Validated<PricedVisit> price(Visit visit, Site site, Rates rates, ClassDiscount agreed) {
-        return new NameResolver(visit, site, rates).bind().map(bound -> price(bound.under(agreed)));
+        return new NameResolver(visit, site, rates).bind().then(bound -> billable(bound.under(agreed)));
     }
 
     /**
@@ -65,6 +67,16 @@ public final class Pricer {
      */
     public static List<Problem> problems(Visit visit, Site site, Rates rates) {
         return new NameResolver(visit, site, rates).bind().problems();
+    }
+
+    /** The price, or that more is taken back than is charged. */
+    private static Validated<PricedVisit> billable(ResolvedVisit bound) {
+        PricedVisit priced = price(bound);
+        return priced.net().isNegative()
+                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, bound.own().getFirst().line().place(),
+                        "with what is taken back, the visit comes to " + Amounts.plain(priced.net()),
+                        "at least 0; what goes beyond that is a credit note for what was bought"))
+                : Validated.valid(priced);
     }
 
     private static PricedVisit price(ResolvedVisit bound) {
@@ -90,11 +102,14 @@ public final class Pricer {
         ModifierPricing modifiers = new ModifierPricing(currency);
         bound.modifiers().forEach(applied -> charges.add(modifiers.charge(applied,
                 instead.filter(applied::equals).isPresent() ? labor.costs() : List.of())));
+        OwnPricing own = new OwnPricing(currency);
+        bound.own().forEach(words -> charges.add(own.charge(words)));
         return charges;
     }
 
     private static Optional<PricedLine> surcharge(Surcharge surcharge, List<PricedLine> lines, CurrencyUnit currency) {
-        MonetaryAmount base = Amounts.sum(lines.stream().filter(line -> surcharge.on().contains(line.chargeClass()))
+        MonetaryAmount base = Amounts.sum(lines.stream()
+                .filter(line -> surcharge.on().contains(line.chargeClass()) && !line.net().isNegative())
                 .map(PricedLine::net).toList(), currency);
         if (base.isZero()) {
             return Optional.empty();
@@ -104,16 +119,17 @@ public final class Pricer {
                 Figure.percent(surcharge.percent()).times(Figure.price(base, "")).rounded(Rounding.SURCHARGE, currency),
                 Phrase.of("reason.surcharge", percent, new Fact.Amount(base)));
         MonetaryAmount net = how.amount(currency);
-        MonetaryAmount zero = Amounts.zero(currency);
         return Optional.of(new PricedLine(surcharge.chargeClass(), Outcome.CHARGED,
                 Phrase.of("line.surcharge", Names.of(surcharge.name()), percent), Optional.empty(),
-                Quantity.of(1, Unit.EACH), Optional.empty(), net, zero, net, how,
-                new Cost(zero, Explanation.of(Figure.price(zero, ""), Phrase.of("owner.none")))));
+                Quantity.of(1, Unit.EACH), Optional.empty(), net, Amounts.zero(currency), net, how,
+                Cost.none(currency, "owner.none")));
     }
 
     private static Optional<SharedDiscount> shared(DocumentDiscount discount, List<PricedLine> lines,
             CurrencyUnit currency) {
-        MonetaryAmount sum = Amounts.sum(lines.stream().map(PricedLine::net).toList(), currency);
+        List<MonetaryAmount> charged = lines.stream()
+                .map(line -> Amounts.larger(line.net(), Amounts.zero(currency))).toList();
+        MonetaryAmount sum = Amounts.sum(charged, currency);
         if (sum.isZero()) {
             return Optional.empty();
         }
@@ -126,7 +142,7 @@ public final class Pricer {
         };
         MonetaryAmount amount = how.amount(currency);
         List<MonetaryAmount> shares = Shares.byLargestRemainder(amount,
-                lines.stream().map(line -> Amounts.number(line.net())).toList());
+                charged.stream().map(Amounts::number).toList());
         return Optional.of(
                 new SharedDiscount(Phrase.of("discount.document", Names.of(discount.name())), amount, how, shares));
     }

@@ -13,12 +13,14 @@ import icequill.work.Attendance;
 import icequill.work.Outcome;
 import icequill.work.Task;
 import icequill.work.Visit;
+import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
 /** A visit whose every name has been looked up: what the calculators work on. */
 record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, List<Use> uses, List<Applied> modifiers,
+        List<OwnWords> own,
         List<Surcharge> surcharges, Optional<ClassDiscount> classDiscount,
         Optional<DocumentDiscount> documentDiscount) {
 
@@ -44,9 +46,12 @@ record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, 
     /** A modifier that applied. */
     record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
 
+    /** A line in one's own words. */
+    record OwnWords(VisitLine.Own line, Optional<Machine> machine) {}
+
     /** The visit with an agreement's discounts on other work, unless it names a class discount of its own. */
     ResolvedVisit under(ClassDiscount agreed) {
-        return new ResolvedVisit(visit, site, rates, workers, uses, modifiers, surcharges,
+        return new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, surcharges,
                 classDiscount.or(() -> Optional.of(agreed)), documentDiscount);
     }
 

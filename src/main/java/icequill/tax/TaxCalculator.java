@@ -34,7 +34,8 @@ public final class TaxCalculator {
     public static TaxedVisit tax(PricedVisit priced, TaxPlace place, TaxBasis basis, Customer customer, LocalDate day) {
         Exemption exemption = Exemption.of(customer, place, day);
         boolean partsFurnished = priced.lines().stream()
-                .anyMatch(line -> line.chargeClass().isFurnished() && line.outcome().isDone());
+                .anyMatch(line -> line.chargeClass().isFurnished() && line.outcome().isDone()
+                        && !line.net().isNegative());
         List<LineTax> lines = IntStream.range(0, priced.lines().size())
                 .mapToObj(i -> line(priced, i, place, exemption, partsFurnished)).toList();
         List<Taxable> taxables = lines.stream()

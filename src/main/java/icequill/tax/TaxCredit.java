@@ -33,23 +33,39 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
      * What goes back with a further credit. The one that completes the base takes what tax is left, and none takes more; up to
      * then each is rounded by the invoice's own basis, and each authority gives its share by the rates, as far as it has it.
      *
-     * @param bases of the lines that are credited; together positive, and at most what is left of the base
+     * @param bases of the lines that are credited, such that it {@link #allows} their sum
      */
     public TaxTotal further(List<MonetaryAmount> bases, TaxBasis basis) {
         CurrencyUnit currency = original.base().getCurrency();
         MonetaryAmount amount = Amounts.sum(bases, currency);
-        MonetaryAmount left = original.base().subtract(Amounts.sum(notes.stream().map(TaxTotal::base).toList(),
-                currency));
-        Check.that(amount.isPositive() && amount.isLessThanOrEqualTo(left), "only " + left + " is left, not " + amount);
+        MonetaryAmount left = left();
+        Check.that(allows(amount), "only " + left + " is left, not " + amount);
         TaxTotal byRate = TaxTotals.total(original.rate(), amount,
                 TaxTotals.explained(original.rate(), bases, basis).because(Phrase.of("reason.credit-rate")));
         boolean isLast = amount.isEqualTo(left);
-        if (!isLast && fits(byRate)) {
+        if (isWhole(amount) || (!isLast && fits(byRate))) {
             return byRate;
         }
         Explanation how = isLast || byRate.tax().isGreaterThan(taxLeft()) ? rest() : byRate.how();
         MonetaryAmount tax = how.amount(currency);
         return new TaxTotal(original.rate(), amount, tax, how, components(tax));
+    }
+
+    /** What is left of the base; negative where more was taken back than charged. */
+    public MonetaryAmount left() {
+        return original.base()
+                .subtract(Amounts.sum(notes.stream().map(TaxTotal::base).toList(), original.base().getCurrency()));
+    }
+
+    /** Whether so much can go back: no more than is left; what was taken back goes back as a whole or with what was charged. */
+    public boolean allows(MonetaryAmount amount) {
+        MonetaryAmount left = left();
+        return amount.isZero() || amount.isEqualTo(left)
+                || (amount.isPositive() && amount.isLessThanOrEqualTo(left));
+    }
+
+    private boolean isWhole(MonetaryAmount amount) {
+        return notes.isEmpty() && amount.isNegative();
     }
 
     private boolean fits(TaxTotal share) {

@@ -7,7 +7,8 @@ import java.util.Optional;
  * What quantities are counted in. The codes are those of UN/ECE Recommendation 20 (units) as EN 16931 accepts them.
  */
 public enum Unit {
-    MINUTE("min", "MIN"), HOUR("h", "HUR"), MILE("mi", "SMI"), VISIT("visit", "E48"), EACH("ea", "EA"),
+    MINUTE("min", "MIN"), HOUR("h", "HUR"), DAY("day", "DAY"), MILE("mi", "SMI"), VISIT("visit", "E48"),
+    EACH("ea", "EA"),
     FLUID_OUNCE("floz", "OZA"), GALLON("gal", "GLL"), MILLILITER("ml", "MLT"), LITER("l", "LTR"), OUNCE("oz", "ONZ"),
     POUND("lb", "LBR"), GRAM("g", "GRM"), FOOT("ft", "FOT"), DOCUMENT("doc", "LS");
 

@@ -27,4 +27,22 @@ public sealed interface VisitLine {
     record ModifierApplied(String modifier, BigDecimal quantity, Optional<String> machine, Outcome outcome, Place place)
             implements
             VisitLine {}
+
+    /**
+     * Something that no rates know, in the office's own words: a part bought for this once, freight, a permit, a rented lift.
+     *
+     * @param text as it is printed, in every language
+     * @param quantity above zero
+     * @param back why it is taken off the bill; empty where it is charged
+     */
+    record Own(String text, ChargeClass chargeClass, Quantity quantity, OwnPrice price, Optional<TakenBack> back,
+            Optional<String> machine, Outcome outcome, Place place)
+            implements
+            VisitLine {
+
+        /** Whether it stays with the customer, as a part does. */
+        public boolean isPutIn() {
+            return chargeClass.isFurnished() && back.isEmpty() && outcome.isDone();
+        }
+    }
 }

@@ -2,6 +2,7 @@ package icequill.einvoice;
 
 import static icequill.RatesFixture.rates;
 import static icequill.RatesFixture.site;
+import static icequill.RatesFixture.usd;
 import static icequill.einvoice.BillBuilder.EXEMPT;
 import static icequill.einvoice.BillBuilder.OUTSIDE;
 import static icequill.einvoice.BillBuilder.REDUCED;
@@ -27,6 +28,8 @@ import icequill.tax.Taxability;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
+import icequill.work.OwnPrice;
+import icequill.work.TakenBack;
 import icequill.work.Visit;
 import java.util.Arrays;
 import java.util.List;
@@ -96,6 +99,9 @@ class AnyVisitTest {
                 .modifier("waiting", "17").person("lead", new Attendance.Spell(VisitBuilder.at("2026-05-13T15:00"),
                         VisitBuilder.at("2026-05-13T15:00").plusMinutes(minutes), on, Outcome.CHARGED));
         String amount = hundredths / 100 + "." + (hundredths % 100 + 100 + "").substring(1);
+        OwnPrice each = new OwnPrice.Given(usd(amount), Optional.empty());
+        builder.own(ChargeClass.PARTS, "2.5", each, Optional.empty()).own(ChargeClass.PARTS, "1", each,
+                Optional.of(TakenBack.CORE_RETURN));
         used.forEach(material -> builder.material(material, amount, outcome, Optional.empty()));
         return (discounted ? builder.documentDiscount("five-percent") : builder).build();
     }

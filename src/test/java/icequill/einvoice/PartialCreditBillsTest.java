@@ -3,6 +3,7 @@ package icequill.einvoice;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import icequill.DemoShop;
 import icequill.answer.BookedPaper;
@@ -17,6 +18,8 @@ import icequill.office.billing.CreditOptions;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.party.SalesTaxEncoding;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.FormName;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -64,6 +67,19 @@ class PartialCreditBillsTest {
               - {material: ring, amount: 1}
             documentDiscount: group
             """;
+    /** A part at 5.00 more than its core, one passed on at cost, and a trade-in taxed in another way; 5 % off what is charged. */
+    private static final String TAKEN_BACK = """
+            format: 1
+            site: pennon-wharf-taproom
+            people:
+              - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T10:05, on: repair}
+            lines:
+              - {text: compressor, class: parts, price: 412.37, cost: 280}
+              - {text: its core, class: parts, price: 65.00, back: core-return}
+              - {text: rented lift, class: travel, unit: day, amount: 1.5, cost: 80, markup: 12.5}
+              - {text: old filter head, class: filters, price: 20, back: trade-in}
+            documentDiscount: group
+            """;
 
     @TempDir
     Path temporary;
@@ -97,7 +113,40 @@ class PartialCreditBillsTest {
             "ceniza-county| plain   | item    | 3:80; 3; 4:0.01; 1,2; rest"})
     void parts_ofSeveralRatesAndADiscount_areGoodBillsAndEndAtTheInvoice(String place, String encoding, String basis,
             String parts) throws Exception {
-        Path shop = shop(place, encoding, basis);
+        assertEndsAtTheInvoice(shop(place, encoding, basis, VISIT), parts);
+    }
+
+    /** Lines: service call, labor, compressor, core, lift, filter head. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', value = {"hafenland    | plain   | invoice | rest",
+            "hafenland    | plain   | invoice | 3:100.01; 6,5; 1; 3,4; rest",
+            "palma-county | plain   | item    | 3,4; 1; 5,6; rest",
+            "ceniza-county| plain   | item    | 3,4,6; 1; 5; rest",
+            "palma-county | en16931 | invoice | 3:17.29; 4,3; rest"})
+    void parts_withSomethingTakenBack_areGoodBillsAndEndAtTheInvoice(String place, String encoding, String basis,
+            String parts) throws Exception {
+        assertEndsAtTheInvoice(shop(place, encoding, basis, TAKEN_BACK), parts);
+    }
+
+    /** 52.00 + 122.50 + 412.37 + 135.00 less 5 % (36.09), less 65.00 and 20.00: 600.78, and 7 % of that: 42.05. */
+    @Test
+    void part_thatIsMoreThanWhatIsLeft_isAProblem() throws Exception {
+        Path shop = shop("palma-county", "plain", "invoice", TAKEN_BACK);
+        Sent invoice = sent(IssueOffice.of(shop, CLOCK)
+                .issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow());
+        credited(shop, "1,2,3");
+
+        Validated<BookedPaper> core = credit(shop, "4");
+        Validated<BookedPaper> lift = credit(shop, "5");
+
+        assertThat(invoice.shares().get("gross")).isEqualByComparingTo("642.83");
+        assertThat(core.problems()).extracting(Problem::text).singleElement(STRING)
+                .contains("lines [4] come to -65.00", "the lines of what was taken back, [4, 6]");
+        assertThat(lift.problems()).extracting(Problem::text).singleElement(STRING)
+                .contains("lines [5] come to 128.25, more than what is left");
+    }
+
+    private void assertEndsAtTheInvoice(Path shop, String parts) throws Exception {
         Sent invoice = sent(IssueOffice.of(shop, CLOCK)
                 .issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow());
         List<Sent> notes = new ArrayList<>();
@@ -122,7 +171,7 @@ class PartialCreditBillsTest {
     /** The official rules are asked of what a customer gets, which is the CII within the PDF. */
     @Test
     void partOfALine_inThePdf_isTheSameCii() throws Exception {
-        Path shop = shop("hafenland", "plain", "invoice");
+        Path shop = shop("hafenland", "plain", "invoice", VISIT);
         IssueOffice.of(shop, CLOCK).issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow();
 
         BookedPaper note = credited(shop, "2:40.01");
@@ -160,7 +209,7 @@ class PartialCreditBillsTest {
                         .compareTo(tax.number("CalculatedAmount", "")) == 0);
     }
 
-    private Path shop(String place, String encoding, String basis) throws Exception {
+    private Path shop(String place, String encoding, String basis, String text) throws Exception {
         Path shop = DemoShop.in(temporary.resolve("shop"));
         change(shop.resolve("shop.yaml"), "taxBasis: invoice", "taxBasis: " + basis);
         change(shop.resolve("shop.yaml"), "paymentDays: 30",
@@ -174,7 +223,7 @@ class PartialCreditBillsTest {
                           - {id: clip, name: {en: clip, es: clip}, class: parts, unit: ea, cost: 0.10, price: 0.07}
                           - {id: ring, name: {en: ring, es: aro}, class: parts, unit: ea, cost: 0.50, price: 1.10}
                         """);
-        Path visit = Files.writeString(shop.resolve("visits/many-rates.yaml"), VISIT);
+        Path visit = Files.writeString(shop.resolve("visits/many-rates.yaml"), text);
         DemoShop.imported(shop);
         IssueOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
@@ -187,6 +236,10 @@ class PartialCreditBillsTest {
     }
 
     private static BookedPaper credited(Path shop, String part) {
+        return credit(shop, part).orElseThrow();
+    }
+
+    private static Validated<BookedPaper> credit(Path shop, String part) {
         String[] lineAndAmount = part.split(":", -1);
         List<Integer> lines = lineAndAmount[0].equals("rest")
                 ? List.of()
@@ -194,8 +247,8 @@ class PartialCreditBillsTest {
         Optional<BigDecimal> amount = IntStream.range(1, lineAndAmount.length)
                 .mapToObj(i -> new BigDecimal(lineAndAmount[i])).findFirst();
         return CreditOffice.of(shop, CLOCK).credit("INV-2026-00001",
-                new CreditOptions(lines, amount, "Not used.", DATE, Optional.empty(), Booking.USUAL)).orElseThrow()
-                .getFirst();
+                new CreditOptions(lines, amount, "Not used.", DATE, Optional.empty(), Booking.USUAL))
+                .map(List::getFirst);
     }
 
     private static Sent sent(BookedPaper paper) throws Exception {

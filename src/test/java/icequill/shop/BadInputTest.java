@@ -106,6 +106,12 @@ class BadInputTest {
                   - {material: water-filter}
                   - {amount: 1}
                   - {material: water-filter, modifier: roof, amount: 1}
+                  - {text: a lift, price: 20}
+                  - {text: a lift, class: travel}
+                  - {text: a lift, class: travel, price: 20, markup: 5}
+                  - {text: a core, class: parts, cost: 20, back: core-return, outcome: goodwill}
+                  - {text: a lift, class: lifts, price: -20}
+                  - {material: water-filter, amount: 1, price: 20}
                 """);
 
         ShopFolder folder = DemoShop.read(shop);
@@ -114,7 +120,8 @@ class BadInputTest {
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().line())
                 .containsExactlyInAnyOrder("UNKNOWN_KEY 3", "WRONG_ORDER 5", "AMBIGUOUS_TIME 6", "NOT_ALLOWED 6",
                         "WRONG_ORDER 11", "MISSING 12", "MISSING 17", "OUT_OF_RANGE 19", "MISSING 20", "NOT_ALLOWED 21",
-                        "NOT_ALLOWED 22");
+                        "NOT_ALLOWED 22", "MISSING 23", "MISSING 24", "NOT_ALLOWED 25", "NOT_ALLOWED 26", "MISSING 26",
+                        "NOT_ALLOWED 27", "OUT_OF_RANGE 27", "NOT_ALLOWED 28");
     }
 
     @ParameterizedTest(name = "{0}: {1} -> {2}")

@@ -31,6 +31,8 @@ import icequill.tax.TaxPlace.Rule;
 import icequill.tax.TaxRate.Category;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
+import icequill.work.OwnPrice;
+import icequill.work.TakenBack;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -92,6 +94,20 @@ class TaxCalculatorTest {
                 RatesFixture.customer());
 
         assertThat(taxed.tax().isZero()).isTrue();
+    }
+
+    /** 65.00 at 8.875 % goes back, 5.76875; the hour of labor stays untaxed. */
+    @Test
+    void tax_partTakenBack_isNotFurnishedAndItsTaxGoesBack() {
+        PricedVisit priced = price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").own(ChargeClass.PARTS, "1",
+                new OwnPrice.Given(RatesFixture.usd("65"), Optional.empty()), Optional.of(TakenBack.RETURNED_PART)));
+
+        TaxedVisit taxed = tax(priced,
+                place(Taxability.TAXABLE_IF_PARTS_ON_VISIT, Taxability.TAXABLE, Regime.SALES_TAX),
+                RatesFixture.customer());
+
+        assertThat(Amounts.plain(taxed.tax())).isEqualTo("-5.77");
+        assertThat(Amounts.plain(taxed.gross())).isEqualTo("79.23");
     }
 
     @Test

@@ -71,7 +71,8 @@ public record VisitTelling(Optional<Site> site, Sentences sentences) {
     /** Those that something was found or done at, and those that only a part was put into. */
     private Stream<ToldMachine> machines(Kept kept, Visit visit) {
         List<String> found = visit.findings().stream().map(Finding::machine).toList();
-        Stream<Finding> others = visit.lines().stream().filter(MaterialUsed.class::isInstance)
+        Stream<Finding> others = visit.lines().stream()
+                .filter(line -> line instanceof MaterialUsed || (line instanceof VisitLine.Own own && isPart(own)))
                 .flatMap(line -> line.machine().stream()).distinct().filter(id -> !found.contains(id))
                 .map(id -> new Finding(id, Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(),
                         List.of(), visit.place()));
@@ -100,13 +101,27 @@ public record VisitTelling(Optional<Site> site, Sentences sentences) {
 
     private List<String> parts(Kept kept, Visit visit, Predicate<VisitLine> where) {
         return visit.lines().stream().filter(line -> line.outcome().isDone()).filter(where)
-                .flatMap(line -> line instanceof MaterialUsed used ? part(kept, used) : Stream.empty()).toList();
+                .flatMap(line -> part(kept, line)).toList();
     }
 
     private Stream<String> declined(Kept kept, Visit visit, String machine) {
         return visit.lines().stream().filter(line -> !line.outcome().isDone())
                 .filter(line -> line.machine().filter(machine::equals).isPresent())
-                .flatMap(line -> line instanceof MaterialUsed used ? part(kept, used) : Stream.empty());
+                .flatMap(line -> part(kept, line));
+    }
+
+    private Stream<String> part(Kept kept, VisitLine line) {
+        return switch (line) {
+        case MaterialUsed used -> part(kept, used);
+        case VisitLine.Own own when isPart(own) -> Stream.of(counted(own.text(), sentences.quantity(own.quantity())));
+        case VisitLine.Own own -> Stream.empty();
+        case VisitLine.ModifierApplied applied -> Stream.empty();
+        };
+    }
+
+    /** Also one that was refused. */
+    private static boolean isPart(VisitLine.Own own) {
+        return own.chargeClass().isFurnished() && own.back().isEmpty();
     }
 
     /** Of what is known not to be put in, such as cleaners, nothing. */

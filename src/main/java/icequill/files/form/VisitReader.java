@@ -32,6 +32,8 @@ import java.util.Optional;
 public final class VisitReader {
 
     private static final Duration LONGEST = Duration.ofHours(24);
+    private static final String OWN = "text";
+    private static final List<String> WHAT = List.of("material", "modifier", OWN);
 
     private final Fields fields;
     private final Shop shop;
@@ -202,14 +204,23 @@ public final class VisitReader {
     private Optional<VisitLine> line(Fields entry) {
         Optional<String> material = entry.text("material");
         Optional<String> modifier = entry.text("modifier");
-        if (material.isPresent() == modifier.isPresent()) {
+        List<String> named = WHAT.stream().filter(entry.entries()::containsKey).toList();
+        if (named.size() != 1) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place(),
-                    material.isPresent() ? "both a material and a modifier" : "neither a material nor a modifier",
-                    "one of material, modifier on each line");
+                    named.isEmpty()
+                            ? "nothing says what the line is"
+                            : "the line is said to be " + String.join(" and ", named),
+                    "one of material, modifier, text on each line");
             return Optional.empty();
         }
         Optional<String> machine = entry.text("machine");
         Outcome outcome = outcome(entry, "outcome");
+        if (named.contains(OWN)) {
+            return new OwnLineReader(entry, shop.currency()).read(outcome);
+        }
+        OwnLineReader.KEYS.stream().filter(entry.entries()::containsKey)
+                .forEach(key -> entry.problems().add(Code.NOT_ALLOWED, entry.place(key),
+                        key + " belongs to a line in one's own words", "text: in place of the " + named.getFirst()));
         if (material.isPresent()) {
             if (!entry.entries().containsKey("amount")) {
                 entry.problems().add(Code.MISSING, entry.place(), "\"amount\" is missing", "how much was used");
@@ -218,7 +229,7 @@ public final class VisitReader {
                     .map(amount -> new VisitLine.MaterialUsed(material.get(), amount, machine, outcome,
                             entry.place("material")));
         }
-        return Optional.of(new VisitLine.ModifierApplied(modifier.get(), entry.number("amount").orElse(BigDecimal.ONE),
+        return modifier.map(id -> new VisitLine.ModifierApplied(id, entry.number("amount").orElse(BigDecimal.ONE),
                 machine, outcome, entry.place("modifier")));
     }
 
