@@ -150,14 +150,16 @@ class ArchitectureTest {
         room(arrows, "ledger.trail", "ledger.store");
         room(arrows, "ledger.entries", "ledger.trail ledger.store party money");
         // files.pricing, because papers name the version of the rates that they were made by
-        room(arrows, "ledger.papers", "ledger.trail ledger.find ledger.store files.pricing files.disk money");
+        // explain, because kinds of papers have names
+        room(arrows, "ledger.papers",
+                "ledger.trail ledger.find ledger.store files.pricing files.disk explain money");
         room(arrows, "ledger.care",
-                "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party");
+                "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party explain");
         room(arrows, "ledger",
                 "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                + " forecast.inputs forecast.effects tax pricer rates agreement work account party money");
+                + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "answer",
                 "ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.form files.paper files.yaml files.disk"
                         + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"

@@ -6,6 +6,8 @@ import icequill.ledger.Book;
 import icequill.ledger.Opening;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
+import icequill.ledger.papers.PaperKind;
+import icequill.ledger.papers.Series;
 import icequill.ledger.store.Author;
 import icequill.ledger.store.BookPlace;
 import icequill.problem.Code;
@@ -95,6 +97,11 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
         return settings.database().map(server -> settings.office().orElse(""));
     }
 
+    /** That of a kind and year, with the letters that it begins with. */
+    public Series series(PaperKind kind, int year) {
+        return new SeriesLetters(settings).series(kind, year);
+    }
+
     /** By whom it is changed. */
     public Author author() {
         return Author.ofSystem(settings.office().orElse(""));
@@ -147,6 +154,7 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
         Problems problems = new Problems();
         if (Files.exists(folder.resolve("shop.yaml"))) {
             problems.addAll(BookSettings.problems(folder));
+            problems.addAll(new SeriesLetters(settings).problems());
         }
         return problems.or(() -> true);
     }

@@ -82,7 +82,8 @@ class ExchangedBillAttackTest {
         try (Connections connections = Connections.to(BookPlace.inShop(shop))) {
             connections.writer().useTransaction(handle -> {
                 handle.execute("UPDATE paper SET pdf_hash = ?", Hash.of(changed));
-                Tampering.reckonAnew(handle, new Series(PaperKind.INVOICE, "", 2026), 1);
+                Tampering.reckonAnew(handle, new Series(PaperKind.INVOICE, PaperKind.INVOICE.usualLetters(), "", 2026),
+                        1);
             });
         }
         Folder.delete(shop.resolve("papers/issued/.seals"));

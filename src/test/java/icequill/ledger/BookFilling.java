@@ -99,7 +99,7 @@ public record BookFilling(int customers, int machines, int papers) {
     }
 
     private static Series series(int paper) {
-        return new Series(PaperKind.INVOICE, "o" + paper / SERIES, 2026);
+        return new Series(PaperKind.INVOICE, PaperKind.INVOICE.usualLetters(), "o" + paper / SERIES, 2026);
     }
 
     private LocalDate day(int paper) {
@@ -221,8 +221,10 @@ public record BookFilling(int customers, int machines, int papers) {
     private static void series(Connection connection, int paper, String seal) throws SQLException {
         Series series = series(paper);
         try (PreparedStatement insert = connection
-                .prepareStatement("INSERT INTO series (kind, office, year, next, head) VALUES (?, ?, ?, ?, ?)")) {
-            add(insert, series.kind().name(), series.office(), series.year(), paper % SERIES + 2, seal);
+                .prepareStatement(
+                        "INSERT INTO series (kind, letters, office, year, next, head) VALUES (?, ?, ?, ?, ?, ?)")) {
+            add(insert, series.kind().name(), series.letters(), series.office(), series.year(), paper % SERIES + 2,
+                    seal);
             run(insert);
         }
     }

@@ -66,8 +66,11 @@ class BookTest {
         try (Book book = Books.open(database.place(shop))) {
             Books.issue(book, 1);
 
-            assertThat(List.of(new Series(PaperKind.INVOICE, "north", 2026), new Series(PaperKind.INVOICE, "", 2027),
-                    new Series(PaperKind.CREDIT_NOTE, "", 2026)).stream()
+            assertThat(List
+                    .of(new Series(PaperKind.INVOICE, PaperKind.INVOICE.usualLetters(), "north", 2026),
+                            new Series(PaperKind.INVOICE, "INV", "", 2027),
+                            new Series(PaperKind.CREDIT_NOTE, PaperKind.CREDIT_NOTE.usualLetters(), "", 2026))
+                    .stream()
                     .map(series -> Books.issue(book, series, Origin.NONE, 1).orElseThrow().number()))
                     .containsExactly("INV-north-2026-00001", "INV-2027-00001", "CN-2026-00001");
         }
@@ -165,7 +168,8 @@ class BookTest {
             String wrong = Books.issue(book, 1).orElseThrow().number();
 
             IssuedPaper again = book.write(transaction -> transaction
-                    .issue(new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting(wrong),
+                    .issue(new Series(PaperKind.CREDIT_NOTE, PaperKind.CREDIT_NOTE.usualLetters(), "", 2026),
+                            Origin.NONE.correcting(wrong),
                             numbered -> Validated.valid(Books.printed(numbered, 1)))
                     .then(credit -> transaction.issue(Books.INVOICES, Origin.NONE.replacing(wrong),
                             numbered -> Validated.valid(Books.printed(numbered, 2)))))

@@ -43,7 +43,7 @@ public final class Books {
     public static final Author AUTHOR = new Author("ann", "");
     public static final LongConsumer UNHEARD = count -> {
     };
-    public static final Series INVOICES = new Series(PaperKind.INVOICE, "", 2026);
+    public static final Series INVOICES = new Series(PaperKind.INVOICE, PaperKind.INVOICE.usualLetters(), "", 2026);
 
     private static final LocalDate DATE = LocalDate.of(2026, 5, 14);
     private static final LocalDate DUE = LocalDate.of(2026, 6, 13);
@@ -75,7 +75,8 @@ public final class Books {
             }
             int seed = Integer.parseInt(parts.group(2));
             return Validated
-                    .valid(new Read(Optional.of(parts.group(1)), DATE, Optional.of(DUE), Optional.of(sums(seed)),
+                    .valid(new Read(parts.group(1).startsWith("CN") ? PaperKind.CREDIT_NOTE : PaperKind.INVOICE,
+                            Optional.of(parts.group(1)), DATE, Optional.of(DUE), Optional.of(sums(seed)),
                             List.of(new Levied("state", usd(8))), facts(seed)));
         }
 

@@ -229,7 +229,8 @@ enum KilledWork {
         }
     };
 
-    private static final Series CREDITS = new Series(PaperKind.CREDIT_NOTE, "", 2026);
+    private static final Series CREDITS = new Series(PaperKind.CREDIT_NOTE, PaperKind.CREDIT_NOTE.usualLetters(), "",
+            2026);
     private static final String ENDING = ".backup";
     private static final int IMPORTED = 10;
     private static final String PAYER = "payer";

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Two offices share a book on a server. */
 class OfficesTest {
 
-    private static final Series NORTH = new Series(PaperKind.INVOICE, "north", 2026);
-    private static final Series SOUTH = new Series(PaperKind.INVOICE, "south", 2026);
+    private static final Series NORTH = new Series(PaperKind.INVOICE, PaperKind.INVOICE.usualLetters(), "north", 2026);
+    private static final Series SOUTH = new Series(PaperKind.INVOICE, PaperKind.INVOICE.usualLetters(), "south", 2026);
 
     @TempDir
     private Path north;

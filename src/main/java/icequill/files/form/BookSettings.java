@@ -5,11 +5,14 @@ import icequill.files.yaml.SchemaCheck;
 import icequill.files.yaml.Tree;
 import icequill.files.yaml.YamlReader;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,18 +21,26 @@ import java.util.Set;
  *
  * @param database a PostgreSQL database, as a JDBC URL; empty for a file in the shop folder
  * @param passwordFile from the shop folder on, whose first line is the password of the database
+ * @param letters that numbers begin with, by kinds of papers such as {@code credit-note}; of the others the usual ones
+ * @param lettersPlace where they stand
  * @param office its mark in paper numbers; empty where there is only one
  * @param retentionYears from the end of a paper's year, for which it is kept
  */
 public record BookSettings(Optional<String> database, Optional<String> passwordFile, Optional<String> office,
-        int retentionYears) {
+        Map<String, String> letters, Place lettersPlace, int retentionYears) {
 
     private static final String BOOK = "book";
-    private static final Set<String> KEYS = Set.of("database", "office", "retentionYears");
+    private static final String LETTERS = "letters";
+    private static final Set<String> KEYS = Set.of("database", "office", LETTERS, "retentionYears");
+    private static final Set<String> NUMBERED = Set.of("invoice", "credit-note", "maintenance-quote", "repair-quote");
 
     /** A file in the shop folder, and seven years (common practice; ask your adviser). */
     public static final BookSettings USUAL = new BookSettings(Optional.empty(), Optional.empty(),
-            Optional.empty(), 7);
+            Optional.empty(), Map.of(), Place.NOWHERE, 7);
+
+    public BookSettings {
+        letters = Map.copyOf(letters);
+    }
 
     /** Those of a shop folder, as far as shop.yaml can be read; its faults show when the shop itself is read. */
     public static BookSettings of(Path folder) {
@@ -60,12 +71,28 @@ public record BookSettings(Optional<String> database, Optional<String> passwordF
     private static boolean looksWrong(Tree tree) {
         return tree instanceof Tree.Branch branch && branch.entries().entrySet().stream()
                 .anyMatch(entry -> entry.getKey().equals(BOOK)
-                        ? !(entry.getValue() instanceof Tree.Branch book && KEYS.containsAll(book.entries().keySet()))
+                        ? !(entry.getValue() instanceof Tree.Branch book && KEYS.containsAll(book.entries().keySet())
+                                && Optional.ofNullable(book.entries().get(LETTERS)).filter(BookSettings::areOddLetters)
+                                        .isEmpty())
                         : Problem.nearest(entry.getKey(), List.of(BOOK)).isPresent());
+    }
+
+    private static boolean areOddLetters(Tree letters) {
+        return !(letters instanceof Tree.Branch branch) || !NUMBERED.containsAll(branch.entries().keySet())
+                || !branch.entries().values().stream().allMatch(
+                        value -> value instanceof Tree.Leaf leaf && leaf.kind() == Tree.Leaf.Kind.TEXT
+                                && leaf.text().matches("[A-Z]{1,6}"));
     }
 
     private static BookSettings read(Fields fields) {
         return new BookSettings(fields.text("database"), fields.text("passwordFile"), fields.text("office"),
+                fields.child(LETTERS).map(BookSettings::letters).orElse(Map.of()), fields.place(LETTERS),
                 fields.integer("retentionYears").orElse(USUAL.retentionYears));
+    }
+
+    private static Map<String, String> letters(Fields fields) {
+        Map<String, String> found = new HashMap<>();
+        fields.branch().entries().keySet().forEach(kind -> fields.text(kind).ifPresent(set -> found.put(kind, set)));
+        return found;
     }
 }

@@ -24,7 +24,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
@@ -42,7 +44,7 @@ public final class Audit {
     private final FileScope files;
     private final LongConsumer progress;
     private final Problems findings = new Problems();
-    private final Map<String, Chain> chains = new LinkedHashMap<>();
+    private final Map<List<String>, Chain> chains = new LinkedHashMap<>();
     private final boolean keepsPdfs;
     private long looked;
 
@@ -62,15 +64,15 @@ public final class Audit {
             findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, "the database says of itself: " + fault, "a backup");
         }
         List<SeriesRows.Row> series = SeriesRows.all(handle);
+        series.stream().flatMap(row -> row.series().stream()).forEach(head -> chain(head.series()));
+        Set<Series> counted = chains.values().stream().map(Chain::series).collect(Collectors.toSet());
         try (FilesAhead ahead = new FilesAhead(findings)) {
             PaperRows.each(handle, found -> check(found, ahead));
             ahead.finish();
         }
         series.forEach(this::end);
-        List<String> counted = series.stream().flatMap(row -> row.series().stream()).map(head -> head.series().text())
-                .toList();
         // A series whose row is gone would else be passed over.
-        chains.values().stream().filter(chain -> !counted.contains(chain.text()))
+        chains.values().stream().filter(chain -> !counted.contains(chain.series()))
                 .flatMap(chain -> chain.numbers().stream())
                 .forEach(number -> findings.add(Code.BOOK_DAMAGED, Place.NOWHERE, number + " belongs to no series",
                         "the series' row from a backup"));
@@ -164,18 +166,21 @@ public final class Audit {
 
     private Optional<Chain> chain(PaperRow row) {
         try {
-            Series series = Series.stored(row.kind(), row.office(), String.valueOf(row.year()));
-            return Optional.of(chains.computeIfAbsent(series.text(), text -> new Chain(series, findings)));
+            return Optional.of(chain(row.series()));
         } catch (DamagedRow none) {
             damaged(row.number() + " belongs to no series: " + none.getMessage());
             return Optional.empty();
         }
     }
 
+    /** That of its kind, office and year, whatever letters a changed number bears. */
+    private Chain chain(Series series) {
+        return chains.computeIfAbsent(List.of(series.kind().name(), series.office(), String.valueOf(series.year())),
+                run -> new Chain(series, findings));
+    }
+
     private void end(SeriesRows.Row row) {
-        row.series().ifPresentOrElse(
-                head -> chains.computeIfAbsent(head.series().text(), text -> new Chain(head.series(), findings))
-                        .end(head),
+        row.series().ifPresentOrElse(head -> chain(head.series()).end(head),
                 () -> damaged("a series cannot be read: " + row));
     }
 
@@ -200,8 +205,8 @@ public final class Audit {
             this.findings = findings;
         }
 
-        String text() {
-            return series.text();
+        Series series() {
+            return series;
         }
 
         /** Of the papers that were looked at, a few. */

@@ -1,5 +1,6 @@
 package icequill.ledger.care;
 
+import icequill.explain.ConstantKey;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.CustomerRows;
 import icequill.ledger.entries.Entries;
@@ -15,6 +16,7 @@ import icequill.ledger.papers.NewPaper;
 import icequill.ledger.papers.NewestSeals;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
+import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.PaperRow;
 import icequill.ledger.papers.PaperRows;
@@ -89,7 +91,7 @@ public final class FromPapers {
         }
         List<Series> found = new ArrayList<>();
         for (Path folder : folders) {
-            Series.ofText(String.valueOf(folder.getFileName())).ifPresentOrElse(found::add,
+            series(folder).ifPresentOrElse(found::add,
                     () -> problems.add(wrong(folder, "is not the folder of a series", "moved elsewhere")));
         }
         // What corrects or replaces an invoice points to it.
@@ -100,12 +102,40 @@ public final class FromPapers {
         return new Outcome(List.copyOf(taken), problems.list());
     }
 
+    /** Of the kind that its papers say, since a shop sets its letters; where none can be read, the book's or the usual kind. */
+    private Optional<Series> series(Path folder) throws IOException {
+        String text = String.valueOf(folder.getFileName());
+        if (!Series.isText(text)) {
+            return Optional.empty();
+        }
+        for (Path file : PaperFiles.inSeries(folder)) {
+            Optional<PaperKind> kind = reader.carried(Pdf.of(Files.readAllBytes(file))).found()
+                    .flatMap(PaperReader.Carried::data).flatMap(data -> reader.read(data).found())
+                    .filter(read -> read.number().equals(Optional.of(number(file))))
+                    .map(PaperReader.Read::kind);
+            if (kind.isPresent()) {
+                return kind.flatMap(said -> Series.ofText(text, said));
+            }
+        }
+        Stream<Series> known = SeriesRows.heads(handle).stream().map(SeriesHead::series);
+        Stream<Series> usual = Stream.of(PaperKind.values()).flatMap(kind -> Series.ofText(text, kind).stream())
+                .filter(series -> series.letters().equals(series.kind().usualLetters()));
+        return Stream.concat(known, usual).filter(series -> series.text().equals(text)).findFirst();
+    }
+
     private void take(Series series) throws IOException {
+        Optional<Series> other = SeriesRows.heads(handle).stream().map(SeriesHead::series)
+                .filter(known -> known.isSameRunAs(series) && !known.equals(series)).findFirst();
+        if (other.isPresent()) {
+            problems.add(wrong(files.folder().resolve(series.text()),
+                    "is of the kind and year of " + other.get().text() + ", which has other letters",
+                    "moved elsewhere"));
+            return;
+        }
         Map<Integer, String> seals = new HashMap<>();
         int highest = 0;
         for (Path file : PaperFiles.inSeries(files.folder().resolve(series.text()))) {
-            String name = String.valueOf(file.getFileName());
-            String number = name.substring(0, name.length() - ".pdf".length());
+            String number = number(file);
             Optional<Integer> position = series.position(number);
             if (position.isEmpty()) {
                 problems.add(wrong(file, "bears no number of its series", "moved elsewhere"));
@@ -121,7 +151,7 @@ public final class FromPapers {
                 }
             } else {
                 switch (read(series, number, position.get(), pdf)
-                        .then(read -> follows(read, Optional.ofNullable(seals.get(position.get() - 1))))) {
+                        .then(read -> follows(series, read, Optional.ofNullable(seals.get(position.get() - 1))))) {
                 case Validated.Valid<Found>(Found valid) -> {
                     store(valid);
                     kept.keep(number, pdf.bytes());
@@ -150,10 +180,13 @@ public final class FromPapers {
         });
     }
 
-    private Validated<Found> follows(Found found, Optional<String> before) {
+    private Validated<Found> follows(Series series, Found found, Optional<String> before) {
         PaperRow row = found.row();
         if (!found.read().number().equals(Optional.of(row.number()))) {
             return unfit("is paper " + found.read().number().orElse("without a number") + " within");
+        }
+        if (found.read().kind() != series.kind()) {
+            return unfit("is of the kind " + ConstantKey.words(found.read().kind().name()) + " within");
         }
         if (before.filter(seal -> !seal.equals(row.previousSeal())).isPresent()) {
             return unfit("does not follow the paper before it: one of the two was changed");
@@ -226,11 +259,17 @@ public final class FromPapers {
             handle.createUpdate("DELETE FROM series WHERE kind = :kind AND office = :office AND year = :year")
                     .bind("kind", series.kind().name()).bind("office", series.office()).bind("year", series.year())
                     .execute();
-            handle.createUpdate("INSERT INTO series (kind, office, year, next, head) VALUES (:kind, :office, :year,"
-                    + " :next, :head)").bind("kind", series.kind().name()).bind("office", series.office())
+            handle.createUpdate("INSERT INTO series (kind, letters, office, year, next, head) VALUES (:kind, :letters,"
+                    + " :office, :year, :next, :head)").bind("kind", series.kind().name())
+                    .bind("letters", series.letters()).bind("office", series.office())
                     .bind("year", series.year()).bind("next", highest + 1).bind("head", seal).execute();
             files.seals().note(series, highest, seal);
         }
+    }
+
+    private static String number(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.substring(0, name.length() - ".pdf".length());
     }
 
     private String storedSeal(String number) {

@@ -30,7 +30,7 @@ final class OpenArchive implements AutoCloseable {
     private static final long ALWAYS_ALLOWED = 64L << 20;
     private static final long LONGEST_CONTENTS = 16L << 20;
     private static final Pattern PAPER = Pattern
-            .compile("papers/([A-Z]{2,3}(?:-[a-z0-9]{1,12})?-[0-9]{4})/\\1-[0-9]{5,10}\\.pdf");
+            .compile("papers/(" + Series.FORM + ")/\\1-[0-9]{5,10}\\.pdf");
 
     private final ZipFile zip;
     private final Archive.Contents contents;

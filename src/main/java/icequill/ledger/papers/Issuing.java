@@ -46,6 +46,11 @@ public final class Issuing {
     /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
     public Validated<IssuedPaper> issue(Series series, Origin origin,
             Function<Numbered, Validated<PrintedPaper>> print) {
+        Optional<Problem> clash = new SeriesBeginning(handle, series).clash();
+        if (clash.isPresent()) {
+            problems.add(clash.get());
+            return Validated.invalid(clash.get());
+        }
         Taken taken = take(series);
         step(Step.NUMBER_TAKEN);
         Optional<Problem> issuedBefore = issuedBefore(taken);
@@ -53,7 +58,7 @@ public final class Issuing {
             problems.add(issuedBefore.get());
             return Validated.invalid(issuedBefore.get());
         }
-        Numbered numbered = new Numbered(series.number(taken.position()), taken.head(), taken.issuedAt());
+        Numbered numbered = new Numbered(taken.series().number(taken.position()), taken.head(), taken.issuedAt());
         Validated<IssuedPaper> paper = print.apply(numbered).map(printed -> {
             step(Step.PRINTED);
             return stored(taken, numbered, origin, printed);
@@ -97,16 +102,20 @@ public final class Issuing {
         }
     }
 
+    /** A series that has begun keeps its letters. */
     private Taken take(Series series) {
         handle.createUpdate("""
-                INSERT INTO series (kind, office, year, next, head) VALUES (:kind, :office, :year, 1, :head)
-                ON CONFLICT DO NOTHING""").bind("kind", series.kind().name()).bind("office", series.office())
+                INSERT INTO series (kind, letters, office, year, next, head)
+                VALUES (:kind, :letters, :office, :year, 1, :head) ON CONFLICT (kind, office, year) DO NOTHING""")
+                .bind("kind", series.kind().name()).bind("letters", series.letters()).bind("office", series.office())
                 .bind("year", series.year()).bind("head", Seal.NONE).execute();
         return handle.createQuery("""
                 UPDATE series SET next = next + 1 WHERE kind = :kind AND office = :office AND year = :year
-                RETURNING next - 1 AS position, head""").bind("kind", series.kind().name())
+                RETURNING next - 1 AS position, letters, head""").bind("kind", series.kind().name())
                 .bind("office", series.office()).bind("year", series.year())
-                .map((row, context) -> new Taken(series, row.getInt("position"), row.getString("head"),
+                .map((row, context) -> new Taken(
+                        new Series(series.kind(), row.getString("letters"), series.office(), series.year()),
+                        row.getInt("position"), row.getString("head"),
                         surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString()))
                 .one();
     }

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 public record NewestSeals(Path folder) {
 
     private static final Pattern FORM = Pattern
-            .compile("([A-Z]{2,3}(?:-[a-z0-9]{1,12})?-\\d{4}-\\d{5,10}) ([0-9a-f]{64})\\s*");
+            .compile("(" + Series.FORM + "-\\d{5,10}) ([0-9a-f]{64})\\s*");
     private static final int LONGEST = 200;
 
     /** The last paper that was issued in a series, and its seal. */

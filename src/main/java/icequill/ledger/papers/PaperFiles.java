@@ -39,7 +39,11 @@ public record PaperFiles(Path folder) {
     }
 
     public Path place(Series series, String number) {
-        return folder.resolve(series.text()).resolve(number + ".pdf");
+        return place(series.text(), number);
+    }
+
+    private Path place(String series, String number) {
+        return folder.resolve(series).resolve(number + ".pdf");
     }
 
     public Path unfinished(String number, String hash) {
@@ -67,7 +71,10 @@ public record PaperFiles(Path folder) {
 
     /** Moves a file to its place; done already is done, and what lies there is never replaced. */
     void finish(Series series, String number, String hash) throws IOException {
-        Path target = place(series, number);
+        finish(place(series, number), number, hash);
+    }
+
+    private void finish(Path target, String number, String hash) throws IOException {
         Folder.madeFor(target);
         if (Files.exists(target)) {
             if (Hash.of(Files.readAllBytes(target)).equals(hash)) {
@@ -101,10 +108,10 @@ public record PaperFiles(Path folder) {
     public List<String> finishWaiting() throws IOException {
         List<String> moved = new ArrayList<>();
         for (Unfinished left : unfinished()) {
-            Optional<Series> series = Series.ofNumber(left.number());
-            if (series.isPresent() && Files.notExists(place(series.get(), left.number()))
+            Optional<Path> target = Series.textOf(left.number()).map(series -> place(series, left.number()));
+            if (target.filter(Files::notExists).isPresent()
                     && Hash.of(Files.readAllBytes(left.file())).equals(left.hash())) {
-                finish(series.get(), left.number(), left.hash());
+                finish(target.get(), left.number(), left.hash());
                 moved.add(left.number());
             }
         }

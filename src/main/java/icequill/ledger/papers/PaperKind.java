@@ -7,14 +7,14 @@ public enum PaperKind {
             "RN"),
     VISIT_RECORD("VR"), STATEMENT("ST"), REMINDER("RM");
 
-    private final String prefix;
+    private final String usualLetters;
 
-    PaperKind(String prefix) {
-        this.prefix = prefix;
+    PaperKind(String usualLetters) {
+        this.usualLetters = usualLetters;
     }
 
-    /** What its numbers begin with. */
-    public String prefix() {
-        return prefix;
+    /** What its numbers begin with, unless the shop sets other letters. */
+    public String usualLetters() {
+        return usualLetters;
     }
 }

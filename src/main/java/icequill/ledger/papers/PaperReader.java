@@ -17,13 +17,14 @@ public interface PaperReader {
     /**
      * What the data says of a paper.
      *
+     * @param kind that its numbers count
      * @param number empty where a paper of its kind does not say it
      * @param due the last day to pay
      * @param sums of a paper with prices
      * @param taxes what each authority gets by it, or gives back
      * @param facts what it is found by; the customer as the paper alone names him
      */
-    record Read(Optional<String> number, LocalDate date, Optional<LocalDate> due, Optional<Sums> sums,
+    record Read(PaperKind kind, Optional<String> number, LocalDate date, Optional<LocalDate> due, Optional<Sums> sums,
             List<Levied> taxes, SearchKeys facts) {
 
         public Read {

@@ -67,7 +67,7 @@ public record PaperRow(long id, String number, String kind, String office, int y
     }
 
     public Series series() {
-        return new Series(PaperKind.valueOf(kind), office, year);
+        return Series.stored(kind, Series.lettersOf(number), office, String.valueOf(year));
     }
 
     /** The same with the id of where it went. */

@@ -88,8 +88,8 @@ public final class PaperRows {
 
     public static Optional<Series> seriesOf(Handle handle, String number) {
         return handle.createQuery("SELECT kind, office, year FROM paper WHERE number = :number").bind("number", number)
-                .map(row -> Series.stored(Column.text(row, "kind"), Column.text(row, "office"),
-                        Column.text(row, "year")))
+                .map(row -> Series.stored(Column.text(row, "kind"), Series.lettersOf(number),
+                        Column.text(row, "office"), Column.text(row, "year")))
                 .findOne();
     }
 

@@ -175,12 +175,14 @@ public final class Papers {
     }
 
     private static IssuedPaper paper(Handle handle, RowView row) {
-        Series series = Series.stored(Column.text(row, "kind"), Column.text(row, "office"), Column.text(row, "year"));
+        String number = Column.text(row, "number");
+        Series series = Series.stored(Column.text(row, "kind"), Series.lettersOf(number), Column.text(row, "office"),
+                Column.text(row, "year"));
         Origin first = PaperRows.origin(row);
         Origin origin = series.kind() == PaperKind.INVOICE && first.visit().isPresent()
-                ? first.with(PaperRows.further(handle, Column.text(row, "number")))
+                ? first.with(PaperRows.further(handle, number))
                 : first;
-        return new IssuedPaper(Column.text(row, "number"), series, Column.whole(row, "position"),
+        return new IssuedPaper(number, series, Column.whole(row, "position"),
                 Column.day("dated", Column.text(row, "dated")), Column.day(row, "due"), Column.moment(row, "issued_at"),
                 origin,
                 Column.mayBe(row, "currency")

@@ -21,7 +21,7 @@ public record SealLine(List<String> papers, String hash) {
     private static final String BEGIN = "icequill-seal";
     private static final Pattern FORM = Pattern
             .compile(BEGIN
-                    + "((?: [A-Z]{2,3}(?:-[a-z0-9]{1,12})?-[0-9]{4}-[0-9]{5,10}| trail-[0-9]{1,18})+) ([0-9a-f]{64})");
+                    + "((?: " + Series.FORM + "-[0-9]{5,10}| trail-[0-9]{1,18})+) ([0-9a-f]{64})");
 
     public SealLine {
         papers = List.copyOf(papers);

@@ -2,6 +2,8 @@ package icequill.ledger.papers;
 
 import icequill.ledger.store.Column;
 import icequill.ledger.store.DamagedRow;
+import icequill.ledger.store.Schema;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -12,10 +14,11 @@ public final class SeriesRows {
     /**
      * A row, as texts.
      *
+     * @param letters that its numbers begin with
      * @param next the position of the paper to come
      * @param head the seal of the last one
      */
-    public record Row(String kind, String office, String year, String next, String head) {
+    public record Row(String kind, String letters, String office, String year, String next, String head) {
 
         /** How far the series has come; empty where its row says no such thing. */
         public Optional<SeriesHead> series() {
@@ -23,7 +26,7 @@ public final class SeriesRows {
                 int position = Column.whole("next", next);
                 return position < 1
                         ? Optional.empty()
-                        : Optional.of(new SeriesHead(Series.stored(kind, office, year), position - 1, head));
+                        : Optional.of(new SeriesHead(Series.stored(kind, letters, office, year), position - 1, head));
             } catch (DamagedRow none) {
                 return Optional.empty();
             }
@@ -34,10 +37,21 @@ public final class SeriesRows {
     }
 
     public static List<Row> all(Handle handle) {
-        return handle.createQuery("SELECT kind, office, year, next, head FROM series ORDER BY kind, office, year")
-                .map(row -> new Row(Column.text(row, "kind"), Column.text(row, "office"), Column.text(row, "year"),
-                        Column.text(row, "next"), Column.text(row, "head")))
+        boolean hasLetters = Schema.version(handle) >= Schema.WITH_LETTERS;
+        return handle
+                .createQuery("SELECT kind, " + (hasLetters ? "letters, " : "")
+                        + "office, year, next, head FROM series ORDER BY kind, office, year")
+                .map(row -> new Row(Column.text(row, "kind"),
+                        hasLetters ? Column.text(row, "letters") : usualLetters(Column.text(row, "kind")),
+                        Column.text(row, "office"), Column.text(row, "year"), Column.text(row, "next"),
+                        Column.text(row, "head")))
                 .list();
+    }
+
+    /** Of a kind as a row says it, which may be none. */
+    private static String usualLetters(String kind) {
+        return Arrays.stream(PaperKind.values()).filter(known -> known.name().equals(kind))
+                .map(PaperKind::usualLetters).findFirst().orElse("");
     }
 
     /** Those that can be read. */

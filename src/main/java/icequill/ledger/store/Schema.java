@@ -15,7 +15,7 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 19;
+    public static final int NEWEST = 20;
 
     /** The first that holds versions of the rates. */
     public static final int WITH_RATES = 11;
@@ -25,6 +25,9 @@ public final class Schema {
 
     /** The first whose papers may bill several visits. */
     public static final int WITH_PAPER_VISITS = 18;
+
+    /** The first whose series have letters of their own. */
+    public static final int WITH_LETTERS = 20;
 
     /** Where Flyway writes which migrations were run. */
     public static final String HISTORY = "flyway_schema_history";

@@ -5,7 +5,6 @@ import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
-import icequill.ledger.papers.Series;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -59,6 +58,6 @@ record IssueDates(ShopBook book) {
     }
 
     private Optional<LocalDate> newest(Reading open, PaperKind kind, LocalDate date) {
-        return open.papers().newest(new Series(kind, book.settings().office().orElse(""), date.getYear()));
+        return open.papers().newest(book.series(kind, date.getYear()));
     }
 }

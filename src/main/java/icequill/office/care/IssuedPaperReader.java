@@ -5,6 +5,7 @@ import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.einvoice.StatedBill;
 import icequill.files.paper.PaperJson;
+import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
 import icequill.office.writing.PaperFacts;
@@ -25,11 +26,13 @@ final class IssuedPaperReader implements PaperReader {
     @Override
     public Validated<Read> read(String json) {
         return PaperJson.read(json, "book").then(paper -> switch (paper) {
-        case PricedPaper priced -> Validated.valid(new Read(priced.number(), priced.date(), PaperFacts.due(priced),
-                Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced),
-                PaperFacts.of(priced, Optional.empty())));
-        case MaintenanceQuote quote -> Validated.valid(new Read(quote.number(), quote.date(), Optional.empty(),
-                Optional.empty(), List.of(), PaperFacts.of(quote, Optional.empty())));
+        case PricedPaper priced ->
+            Validated.valid(new Read(PaperFacts.kind(priced), priced.number(), priced.date(), PaperFacts.due(priced),
+                    Optional.of(PaperFacts.sums(priced)), PaperFacts.taxes(priced),
+                    PaperFacts.of(priced, Optional.empty())));
+        case MaintenanceQuote quote ->
+            Validated.valid(new Read(PaperKind.MAINTENANCE_QUOTE, quote.number(), quote.date(), Optional.empty(),
+                    Optional.empty(), List.of(), PaperFacts.of(quote, Optional.empty())));
         case Paper other -> Validated.invalid(new Problem(Code.BOOK_DAMAGED, Place.NOWHERE,
                 "a kind of paper that is not issued", "invoices, credit notes and quotes"));
         });

@@ -14,6 +14,7 @@ import icequill.document.RepairQuote;
 import icequill.document.ServicePeriod;
 import icequill.document.Totals;
 import icequill.ledger.find.SearchKeys;
+import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Sums;
 import icequill.party.Address;
@@ -103,6 +104,17 @@ public final class PaperFacts {
     /** The last day to pay, of a paper that asks for money. */
     public static Optional<LocalDate> due(PricedPaper paper) {
         return paper instanceof Bill bill ? bill.dueDate() : Optional.empty();
+    }
+
+    /** As its numbers count it. */
+    public static PaperKind kind(PricedPaper paper) {
+        return switch (paper) {
+        case Invoice invoice -> PaperKind.INVOICE;
+        case CombinedInvoice invoice -> PaperKind.INVOICE;
+        case InstallmentInvoice payment -> PaperKind.INVOICE;
+        case CreditNote credit -> PaperKind.CREDIT_NOTE;
+        case RepairQuote quote -> PaperKind.REPAIR_QUOTE;
+        };
     }
 
     private static List<String> serials(PricedPaper paper) {

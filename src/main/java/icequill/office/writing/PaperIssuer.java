@@ -38,7 +38,7 @@ public record PaperIssuer(ShopBook shop, PaperWriter desk) {
      */
     public Validated<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
             Function<String, Validated<? extends Paper>> paper) {
-        Series series = new Series(kind, shop.settings().office().orElse(""), date.getYear());
+        Series series = shop.series(kind, date.getYear());
         Optional<String> customer = origin.customer().flatMap(id -> book.entries().customer(id).found())
                 .map(entry -> entry.customer().name());
         return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(valid -> shop.ratesInUse().forPaper(book))

@@ -8,10 +8,8 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,7 +17,7 @@ import java.util.regex.Pattern;
 public final class PaperNumbers {
 
     private static final Pattern TYPED = Pattern
-            .compile("([a-z]{2,3})[- ]?(?:([a-z0-9]{1,12})-)?([0-9]{4})[- /]0*([0-9]{1,7})");
+            .compile("([a-z]{1,6})[- ]?(?:([a-z0-9]{1,12})-)?([0-9]{4})[- /]0*([0-9]{1,7})");
     private static final Pattern SHORT = Pattern.compile("([0-9]{4})[- /]0*([0-9]{1,7})");
 
     private static final Pattern COUNT = Pattern.compile("[0-9]{1,7}");
@@ -41,25 +39,24 @@ public final class PaperNumbers {
         String typed = number.strip().toLowerCase(Locale.ROOT);
         return COUNT.matcher(typed).matches()
                 ? book.papers().at(Integer.parseInt(typed))
-                : written(typed).flatMap(right -> book.papers().show(right).found()).stream().toList();
+                : written(book, typed);
     }
 
-    /** As the book writes it: the kind in capitals, the count with its zeros; an invoice where no kind is given. */
-    private static Optional<String> written(String typed) {
+    /** The whole number of one that is typed with letters, office and year; an invoice's where only the year is given. */
+    private static List<IssuedPaper> written(Reading book, String typed) {
         Matcher whole = TYPED.matcher(typed);
         if (whole.matches()) {
-            String office = whole.group(2) == null ? "" : whole.group(2);
-            return Arrays.stream(PaperKind.values())
-                    .filter(kind -> kind.prefix().equalsIgnoreCase(whole.group(1))).findFirst()
-                    .map(kind -> written(kind, office, whole.group(3), whole.group(4)));
+            String office = whole.group(2) == null ? "" : "-" + whole.group(2);
+            String series = whole.group(1).toUpperCase(Locale.ROOT) + office + "-" + whole.group(3);
+            return book.papers().show(Series.number(series, Integer.parseInt(whole.group(4)))).found().stream()
+                    .toList();
         }
         Matcher part = SHORT.matcher(typed);
         return part.matches()
-                ? Optional.of(written(PaperKind.INVOICE, "", part.group(1), part.group(2)))
-                : Optional.empty();
-    }
-
-    private static String written(PaperKind kind, String office, String year, String position) {
-        return new Series(kind, office, Math.max(1900, Integer.parseInt(year))).number(Integer.parseInt(position));
+                ? book.papers().at(Integer.parseInt(part.group(2))).stream()
+                        .filter(paper -> paper.series().kind() == PaperKind.INVOICE
+                                && String.valueOf(paper.series().year()).equals(part.group(1)))
+                        .toList()
+                : List.of();
     }
 }

@@ -222,7 +222,7 @@ class AuditTest {
     @EnumSource
     void creditedToTheWrongAuthority_isFoundAndRestoredAsItWasIssued(Database database) {
         PaperReader reader = Books.reading(json -> Books.READER.read(json)
-                .map(read -> new PaperReader.Read(read.number(),
+                .map(read -> new PaperReader.Read(read.kind(), read.number(),
                         read.date(), read.due(), read.sums(), read.number().orElseThrow().startsWith("CN")
                                 ? List.of(levied("state", 7), levied("county", 1))
                                 : List.of(levied("state", 6), levied("county", 2)),
@@ -247,7 +247,8 @@ class AuditTest {
     }
 
     private static void credit(Book book) {
-        Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
+        Books.issue(book, new Series(PaperKind.CREDIT_NOTE, PaperKind.CREDIT_NOTE.usualLetters(), "", 2026),
+                Origin.NONE.correcting("INV-2026-00001"), 1)
                 .orElseThrow();
     }
 

@@ -89,7 +89,8 @@ class EveryCellAttackTest {
             book.write(open -> Validated.valid(open.adopt(StoredRatesTest.SECOND))).orElseThrow();
             book.write(open -> Validated.valid(open.adopt(StoredRatesTest.FIRST))).orElseThrow();
             Books.issue(book, 1).orElseThrow();
-            Books.issue(book, new Series(PaperKind.CREDIT_NOTE, "", 2026), Origin.NONE.correcting("INV-2026-00001"), 1)
+            Books.issue(book, new Series(PaperKind.CREDIT_NOTE, PaperKind.CREDIT_NOTE.usualLetters(), "", 2026),
+                    Origin.NONE.correcting("INV-2026-00001"), 1)
                     .orElseThrow();
             Entered.paid(book);
             Connection connection = free(database, place);
