@@ -25,8 +25,10 @@ import icequill.party.Wording;
 import icequill.problem.Place;
 import icequill.rates.Adjustments;
 import icequill.rates.ClassDiscount;
+import icequill.rates.Counting;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Grade;
+import icequill.rates.HourPrices;
 import icequill.rates.Label;
 import icequill.rates.LaborRates;
 import icequill.rates.Material;
@@ -96,24 +98,37 @@ public final class RatesFixture {
     }
 
     public static LaborRates labor() {
-        Grade lead = new Grade("lead", new Wording("lead technician", "técnico principal"), bands("98", "147", "196"),
-                60, EnumSet.allOf(Qualification.class),
-                usd("46.50"), new Place("pricing/labor.yaml", 40, "grades[0]"));
-        Grade helper = new Grade("helper", new Wording("helper", "ayudante"), bands("58", "87", "116"), 0,
-                Set.of(), usd("29"),
+        Grade lead = new Grade("lead", new Wording("lead technician", "técnico principal"),
+                hours(bands("98", "147", "196"), "46.50"), minimum(60), EnumSet.allOf(Qualification.class),
+                new Place("pricing/labor.yaml", 40, "grades[0]"));
+        Grade helper = new Grade("helper", new Wording("helper", "ayudante"), hours(bands("58", "87", "116"), "29"),
+                minimum(0), Set.of(),
                 new Place("pricing/labor.yaml", 46, "grades[1]"));
         return new LaborRates(List.of(STANDARD, AFTER_HOURS, SUNDAYS), WEEK, List.of(lead, helper),
-                new BigDecimal("15"));
+                new Counting(all(new BigDecimal("15")), Counting.Per.PERSON, Optional.empty()));
+    }
+
+    private static HourPrices hours(Map<String, MonetaryAmount> work, String wage) {
+        return new HourPrices(work, Map.of(), Map.of(), all(usd(wage)));
+    }
+
+    private static Map<String, Integer> minimum(int minutes) {
+        return all(minutes);
+    }
+
+    /** The same in every band. */
+    public static <T> Map<String, T> all(T value) {
+        return Map.of("standard", value, "after-hours", value, "sundays-and-holidays", value);
     }
 
     private static ServiceCallRates serviceCall() {
         ServiceCallRates.Zone zone = new ServiceCallRates.Zone("near", new Wording("up to 30 miles", "hasta 30 millas"),
                 new BigDecimal("30"), bands("52", "78", "104"), new Place("pricing/service-call.yaml", 9, "zones[0]"));
-        return new ServiceCallRates(List.of(zone), usd("2.40"), usd("0.725"),
+        return new ServiceCallRates(List.of(zone), usd("2.40"), Optional.empty(), 0, usd("0.725"),
                 new Place("pricing/service-call.yaml", 20, "mileCost"));
     }
 
-    private static Map<String, MonetaryAmount> bands(String standard, String afterHours, String sundays) {
+    public static Map<String, MonetaryAmount> bands(String standard, String afterHours, String sundays) {
         return Map.of("standard", usd(standard), "after-hours", usd(afterHours), "sundays-and-holidays", usd(sundays));
     }
 

@@ -135,9 +135,18 @@ public record PaperAmounts(Language language, Sentences sentences) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("band", call.band().id());
         view.put("serviceCall", plain(call.serviceCall()));
-        view.put("hours", call.grades().stream().map(hour -> Map.of("grade", hour.grade().in(language), "price",
-                plain(hour.price()), "minimumMinutes", hour.minimum())).toList());
+        view.put("hours", call.grades().stream().map(this::hour).toList());
+        call.includes().ifPresent(minutes -> view.put("includedMinutes", minutes));
         view.put("least", plain(call.least()));
+        return view;
+    }
+
+    private Map<String, Object> hour(CallCharge.Hour hour) {
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("grade", hour.grade().in(language));
+        view.put("price", plain(hour.price()));
+        hour.firstHour().ifPresent(price -> view.put("firstHour", plain(price)));
+        view.put("minimumMinutes", hour.minimum());
         return view;
     }
 

@@ -130,7 +130,8 @@ public final class PlanEarnings {
     /** What ten minutes more of the first person on each visit would cost in wages. */
     private MonetaryAmount tenMinutes(PricedPlan plan) {
         String grade = plan.staffedVisit(0).crew().getFirst().grade();
-        MonetaryAmount wage = hand.setting().rates().labor().grade(grade).orElseThrow().wage();
+        MonetaryAmount wage = hand.setting().rates().labor().grade(grade).orElseThrow().hourly()
+                .wage(hand.setting().rates().labor().bands().getFirst());
         return Explanation.of(Figure.term(10L * plan.year().slots().size(), "min")
                 .times(Figure.price(wage, "h"))
                 .over(Figure.term(60, "min/h"))

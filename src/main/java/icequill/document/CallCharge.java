@@ -3,23 +3,27 @@ package icequill.document;
 import icequill.party.Wording;
 import icequill.work.Band;
 import java.util.List;
+import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
  * What a call to a site costs in one labor band, before tax.
  *
  * @param serviceCall for coming out
+ * @param includes minutes at the site that this pays for
  * @param grades what an hour of each grade costs
  * @param least what the shortest call comes to: the service call, and the least that is billed of the first grade
  */
-public record CallCharge(Band band, MonetaryAmount serviceCall, List<Hour> grades, MonetaryAmount least) {
+public record CallCharge(Band band, MonetaryAmount serviceCall, Optional<Integer> includes, List<Hour> grades,
+        MonetaryAmount least) {
 
     /**
      * An hour of one grade.
      *
      * @param minimum minutes billed at least
+     * @param firstHour price of the first hour, where it has its own
      */
-    public record Hour(Wording grade, MonetaryAmount price, int minimum) {}
+    public record Hour(Wording grade, MonetaryAmount price, int minimum, Optional<MonetaryAmount> firstHour) {}
 
     public CallCharge {
         grades = List.copyOf(grades);

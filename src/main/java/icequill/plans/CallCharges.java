@@ -1,6 +1,7 @@
 package icequill.plans;
 
 import icequill.document.CallCharge;
+import icequill.money.Amounts;
 import icequill.pricer.PricedLine;
 import icequill.pricer.PricedVisit;
 import icequill.problem.Problems;
@@ -11,6 +12,8 @@ import icequill.work.ChargeClass;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javax.money.MonetaryAmount;
 
 /** What calls to a site cost in every labor band. */
 public record CallCharges(PlanSetting setting, LocalDate day) {
@@ -27,13 +30,17 @@ public record CallCharges(PlanSetting setting, LocalDate day) {
     }
 
     private CallCharge charge(Band band, PricedVisit shortest) {
-        PricedLine serviceCall = shortest.lines().stream()
-                .filter(line -> line.chargeClass() == ChargeClass.TRAVEL).findFirst().orElseThrow();
-        return new CallCharge(band, serviceCall.net(), setting.rates().labor().grades().stream()
-                .map(grade -> hour(grade, band)).toList(), shortest.net());
+        List<MonetaryAmount> comingOut = shortest.lines().stream()
+                .filter(line -> line.chargeClass() == ChargeClass.TRAVEL).map(PricedLine::net).toList();
+        return new CallCharge(band, Amounts.sum(comingOut, shortest.currency()),
+                Optional.of(setting.rates().serviceCall().includes()).filter(minutes -> minutes > 0),
+                setting.rates().labor().grades().stream()
+                        .map(grade -> hour(grade, band)).toList(),
+                shortest.net());
     }
 
     private static CallCharge.Hour hour(Grade grade, Band band) {
-        return new CallCharge.Hour(grade.name(), grade.hourly(band), grade.minimum());
+        return new CallCharge.Hour(grade.name(), grade.hourly().work(band), grade.minimum(band),
+                grade.hourly().firstHour(band));
     }
 }

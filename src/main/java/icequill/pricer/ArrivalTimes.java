@@ -10,8 +10,16 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** When a planned visit may begin. */
-record ArrivalTimes(BandWeek week, Optional<AccessHours> access) {
+/**
+ * When a planned visit may begin.
+ *
+ * @param turns minutes from arrival on at which the price of an hour may change
+ */
+record ArrivalTimes(BandWeek week, Optional<AccessHours> access, List<Integer> turns) {
+
+    ArrivalTimes {
+        turns = List.copyOf(turns);
+    }
 
     /** The planned day, or the first working day after it. */
     LocalDate day(LocalDate planned) {
@@ -23,7 +31,7 @@ record ArrivalTimes(BandWeek week, Optional<AccessHours> access) {
     }
 
     /**
-     * All beginnings of which one is cheapest: the price changes only where the visit's beginning or its end passes from one
+     * All beginnings of which one is cheapest: the price changes only where the visit's beginning, its end or a turn passes from one
      * labor band into another. Without hours of access, where the day's windows begin.
      *
      * @param minutes that the visit takes
@@ -36,7 +44,9 @@ record ArrivalTimes(BandWeek week, Optional<AccessHours> access) {
     private List<LocalDateTime> within(AccessHours hours, LocalDate day, int minutes) {
         int latest = Math.max(0, hours.length() - minutes);
         IntStream edges = week.windows().stream().flatMap(window -> Stream.of(window.from(), window.until()))
-                .flatMapToInt(edge -> IntStream.of(hours.after(edge), hours.after(edge.minusMinutes(minutes))));
+                .flatMapToInt(edge -> IntStream
+                        .concat(IntStream.of(0, minutes), turns.stream().mapToInt(Integer::intValue))
+                        .map(before -> hours.after(edge.minusMinutes(before))));
         return IntStream.concat(IntStream.of(0, latest), edges).filter(begin -> begin <= latest).distinct().sorted()
                 .mapToObj(day.atTime(hours.from())::plusMinutes).toList();
     }

@@ -7,6 +7,8 @@ import icequill.explain.Phrase;
 import icequill.money.Rounding;
 import icequill.party.Acceptance;
 import icequill.pricer.BilledTime.Piece;
+import icequill.pricer.BilledTime.Rate;
+import icequill.pricer.ResolvedVisit.Worker;
 import icequill.rates.Grade;
 import icequill.rates.LaborRates;
 import icequill.work.Quantity;
@@ -22,7 +24,8 @@ import javax.money.MonetaryAmount;
 /** Prices labor: one charge per grade, band, class and outcome, the minutes summed over people before they are priced. */
 final class LaborPricing {
 
-    private static final Figure HOUR = Figure.term(60, "min/h");
+    private static final int MINUTES = 60;
+    private static final Figure HOUR = Figure.term(MINUTES, "min/h");
 
     private final ResolvedVisit bound;
     private final LaborRates rates;
@@ -39,7 +42,8 @@ final class LaborPricing {
         Map<BilledTime.Key, List<Piece>> byKey = new LinkedHashMap<>();
         times.stream().flatMap(time -> time.pieces().stream())
                 .forEach(piece -> byKey.computeIfAbsent(piece.key(), key -> new ArrayList<>()).add(piece));
-        boolean severalBands = byKey.keySet().stream().map(BilledTime.Key::band).distinct().count() > 1;
+        boolean severalBands = byKey.keySet().stream().filter(key -> key.rate() != Rate.OVERTIME)
+                .map(BilledTime.Key::band).distinct().count() > 1;
         return byKey.entrySet().stream()
                 .map(entry -> charge(entry.getKey(), entry.getValue(), reasons(entry.getKey(), times, severalBands)))
                 .toList();
@@ -48,30 +52,43 @@ final class LaborPricing {
     /** What the people's time costs the shop, where none of it is charged as labor. */
     List<Figure> costs() {
         return times().stream().flatMap(time -> time.pieces().stream())
-                .map(piece -> costFigure(piece.key().grade(), piece.worked())).toList();
+                .map(piece -> costFigure(piece.key(), piece.worked())).toList();
     }
 
     private List<BilledTime> times() {
-        return bound.workers().stream().map(worker -> BilledTime.of(worker, rates)).toList();
+        Worker first = BilledTime.first(bound.workers());
+        return BilledTime.together(bound.workers(), rates).stream().map(people -> BilledTime.of(people, rates,
+                people.contains(first) ? bound.rates().serviceCall().includes() : 0)).toList();
     }
 
     private Charge charge(BilledTime.Key key, List<Piece> pieces, List<Phrase> reasons) {
         long billed = pieces.stream().mapToLong(Piece::billed).sum();
         long worked = pieces.stream().mapToLong(Piece::worked).sum();
         Grade grade = key.grade();
-        MonetaryAmount hourly = grade.hourly(key.band());
+        MonetaryAmount hourly = key.hourly();
+        MonetaryAmount wage = grade.hourly().wage(key.band());
         Figure list = Figure.term(billed, Unit.MINUTE.symbol()).times(Figure.price(hourly, Unit.HOUR.symbol()))
                 .over(HOUR)
                 .rounded(Rounding.LINE, currency);
-        Phrase text = Phrase.of("line.labor", Names.of(grade.name()), Names.of(key.band().name()), key.on().word());
-        Explanation cost = Explanation.of(costFigure(grade, worked),
-                Phrase.of("owner.wage", new Fact.Amount(grade.wage()), Names.of(grade.place())));
+        Phrase text = Phrase.of(line(key.rate()), Names.of(grade.name()), Names.of(key.band().name()),
+                key.on().word());
+        Explanation cost = Explanation.of(costFigure(key, worked),
+                Phrase.of("owner.wage", new Fact.Amount(wage), Names.of(grade.place())));
         return new Charge(key.on(), key.outcome(), text, Optional.empty(), Quantity.of(billed, Unit.MINUTE),
                 Optional.of(new UnitPrice(hourly, Unit.HOUR)), list, reasons, new Cost(cost.amount(currency), cost));
     }
 
-    private Figure costFigure(Grade grade, long worked) {
-        return Figure.term(worked, Unit.MINUTE.symbol()).times(Figure.price(grade.wage(), Unit.HOUR.symbol()))
+    private static String line(Rate rate) {
+        return switch (rate) {
+        case WORK, TRAVEL -> "line.labor";
+        case FIRST_HOUR -> "line.labor-first-hour";
+        case OVERTIME -> "line.labor-overtime";
+        };
+    }
+
+    private Figure costFigure(BilledTime.Key key, long worked) {
+        return Figure.term(worked, Unit.MINUTE.symbol())
+                .times(Figure.price(key.grade().hourly().wage(key.band()), Unit.HOUR.symbol()))
                 .over(HOUR)
                 .rounded(Rounding.COST, currency);
     }
@@ -80,17 +97,23 @@ final class LaborPricing {
         List<BilledTime> mine = times.stream()
                 .filter(time -> time.pieces().stream().anyMatch(piece -> piece.key().equals(key))).toList();
         List<Phrase> reasons = new ArrayList<>();
-        if (mine.size() > 1) {
-            reasons.add(Phrase.of("reason.people", Fact.number(mine.size(), ""),
-                    new Fact.Several(mine.stream().map(time -> minutes(time.billed(key))).toList())));
+        List<Long> people = mine.stream().flatMap(time -> time.billed(key).stream()).toList();
+        if (people.size() > 1) {
+            reasons.add(Phrase.of("reason.people", Fact.number(people.size(), ""),
+                    new Fact.Several(people.stream().map(LaborPricing::minutes).toList())));
         }
-        if (severalBands) {
+        if (key.rate() == Rate.OVERTIME) {
+            reasons.add(Phrase.of("reason.overtime",
+                    Fact.number(rates.counting().overtime().orElseThrow().after() / MINUTES, Unit.HOUR.symbol())));
+        } else if (severalBands) {
             long minutes = mine.stream().flatMap(time -> time.pieces().stream())
                     .filter(piece -> piece.key().equals(key)).mapToLong(Piece::worked).sum();
             reasons.add(Phrase.of("reason.band", minutes(minutes), Names.of(key.band().name())));
         }
         mine.stream().filter(time -> time.topUp() > 0 && time.pieces().getFirst().key().equals(key))
                 .map(this::topUp).distinct().forEach(reasons::add);
+        mine.stream().filter(time -> time.included() > 0 && time.pieces().getFirst().key().equals(key))
+                .map(time -> Phrase.of("reason.in-service-call", minutes(time.included()))).forEach(reasons::add);
         return reasons;
     }
 
@@ -98,7 +121,7 @@ final class LaborPricing {
         Fact worked = minutes(time.worked());
         Fact billed = minutes(time.billed());
         if (!time.byMinimum()) {
-            Fact increment = new Fact.Measure(rates.increment(), Unit.MINUTE.symbol());
+            Fact increment = new Fact.Measure(time.increment(), Unit.MINUTE.symbol());
             return Phrase.of("reason.increment", worked, billed, increment);
         }
         Optional<Acceptance> accepted = bound.site().customer().accepted();

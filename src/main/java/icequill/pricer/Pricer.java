@@ -93,6 +93,7 @@ public final class Pricer {
         CurrencyUnit currency = bound.rates().currency();
         List<Charge> charges = new ArrayList<>();
         charges.add(ServiceCallPricing.charge(bound));
+        ServiceCallPricing.miles(bound).ifPresent(charges::add);
         LaborPricing labor = new LaborPricing(bound);
         Optional<Applied> instead = bound.insteadOfLabor();
         if (instead.isEmpty()) {

@@ -44,6 +44,10 @@ final class ServiceCallPricing {
         if (bound.visit().days() > 1) {
             reasons.add(Phrase.of("reason.one-trip", Fact.number(bound.visit().days(), "")));
         }
+        if (rates.includes() > 0) {
+            reasons.add(Phrase.of("reason.includes-minutes",
+                    Fact.number(rates.includes(), Unit.MINUTE.symbol())));
+        }
         Figure figure = Figure.price(price, "");
         Phrase text = Phrase.of("line.service-call", Names.of(zone.name()), Names.of(band.name()));
         if (within.isEmpty()) {
@@ -56,6 +60,19 @@ final class ServiceCallPricing {
         return new Charge(ChargeClass.TRAVEL, bound.visit().serviceCall(), text, Optional.empty(),
                 Quantity.of(1, Unit.VISIT), within.map(inside -> new UnitPrice(price, Unit.VISIT)),
                 figure.rounded(Rounding.LINE, currency), reasons, cost(rates, miles, currency));
+    }
+
+    /** The miles that are charged by themselves; what they cost the shop is part of the service call's cost. */
+    static Optional<Charge> miles(ResolvedVisit bound) {
+        CurrencyUnit currency = bound.rates().currency();
+        String mile = Unit.MILE.symbol();
+        BigDecimal both = bound.site().miles().multiply(BOTH_WAYS);
+        return bound.rates().serviceCall().perMile().filter(price -> both.signum() > 0)
+                .map(price -> new Charge(ChargeClass.TRAVEL, bound.visit().serviceCall(), Phrase.of("line.miles"),
+                        Optional.empty(), new Quantity(both, Unit.MILE), Optional.of(new UnitPrice(price, Unit.MILE)),
+                        Figure.term(both, mile).times(Figure.price(price, mile)).rounded(Rounding.LINE, currency),
+                        List.of(Phrase.of("reason.both-ways", miles(bound.site().miles()))),
+                        Cost.none(currency, "owner.in-service-call")));
     }
 
     private static Cost cost(ServiceCallRates rates, BigDecimal miles, CurrencyUnit currency) {

@@ -8,6 +8,7 @@ import icequill.party.Site;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.rates.Counting.Overtime;
 import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
@@ -36,9 +37,11 @@ import java.util.stream.Stream;
  */
 record SlotVisit(Site site, Rates rates, ZoneId zone) {
 
+    private static final int HOUR = 60;
+
     /** The visit at the hour asked for, or else at the one at which it costs least, the earliest of them. */
     Validated<PricedSlot> cheapest(StaffedVisit staffed, List<ExtraWork> extra) {
-        ArrivalTimes times = new ArrivalTimes(rates.labor().week(), site.access());
+        ArrivalTimes times = new ArrivalTimes(rates.labor().week(), site.access(), turns());
         LocalDate day = times.day(staffed.visit().date());
         List<LocalDateTime> arrivals = staffed.arrive().map(day::atTime).map(List::of)
                 .orElseGet(() -> times.on(day, longest(staffed)));
@@ -53,6 +56,12 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
             }
         }
         return problems.or(() -> found.stream().min(Comparator.comparing(slot -> slot.priced().net())).orElseThrow());
+    }
+
+    /** Minutes from arrival on at which the price of an hour may change. */
+    private List<Integer> turns() {
+        return Stream.concat(Stream.of(HOUR, rates.serviceCall().includes()),
+                rates.labor().counting().overtime().map(Overtime::after).stream()).toList();
     }
 
     /** With more work than the visit's scope. */

@@ -2,16 +2,15 @@ package icequill.rates;
 
 import icequill.work.Band;
 import icequill.work.BandWeek;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What an hour of work costs, and when.
  *
- * @param increment minutes to which each person's time is raised
+ * @param counting how minutes become billed ones
  */
-public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, BigDecimal increment) {
+public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, Counting counting) {
 
     public LaborRates {
         bands = List.copyOf(bands);
@@ -19,7 +18,7 @@ public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, Bi
     }
 
     LaborRates within(Band band) {
-        return new LaborRates(bands, BandWeek.always(band), grades, increment);
+        return new LaborRates(bands, BandWeek.always(band), grades, counting);
     }
 
     public Optional<Grade> grade(String id) {

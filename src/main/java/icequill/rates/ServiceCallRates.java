@@ -16,9 +16,12 @@ import javax.money.MonetaryAmount;
  *
  * @param zones by rising distance
  * @param beyond price of each mile past the last zone, charged for both ways
+ * @param perMile price of each mile driven, both ways, on top of the zone's; empty where miles are in the zones' prices
+ * @param includes minutes of the first person that it pays for
  * @param mileCost what a mile driven costs the shop
  */
-public record ServiceCallRates(List<Zone> zones, MonetaryAmount beyond, MonetaryAmount mileCost, Place place) {
+public record ServiceCallRates(List<Zone> zones, MonetaryAmount beyond, Optional<MonetaryAmount> perMile,
+        int includes, MonetaryAmount mileCost, Place place) {
 
     /**
      * Sites up to a distance.

@@ -2,7 +2,6 @@ package icequill.work;
 
 import icequill.problem.Check;
 import icequill.problem.Place;
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -49,10 +48,5 @@ public record Attendance(String person, String grade, List<Spell> spells, Place 
     /** Whether the two share a moment; one that begins when the other ends does not. */
     public boolean overlaps(Attendance other) {
         return arrived().isBefore(other.left()) && other.arrived().isBefore(left());
-    }
-
-    /** Real minutes, not those of the clock on the wall. */
-    public long minutes() {
-        return Duration.between(arrived(), left()).toMinutes();
     }
 }

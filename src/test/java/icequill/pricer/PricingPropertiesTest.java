@@ -56,8 +56,9 @@ class PricingPropertiesTest {
         Attendance attendance = attendance(ZonedDateTime.ofInstant(FIRST.plusSeconds(60L * start), NEW_YORK), minutes);
 
         BilledTime time = BilledTime.of(
-                new ResolvedVisit.Worker(List.of(attendance), RatesFixture.labor().grade("lead").orElseThrow()),
-                RatesFixture.labor());
+                List.of(new ResolvedVisit.Worker(List.of(attendance),
+                        RatesFixture.labor().grade("lead").orElseThrow())),
+                RatesFixture.labor(), 0);
 
         assertThat(time.pieces().stream().mapToLong(BilledTime.Piece::worked).sum()).isEqualTo(minutes);
         assertThat(time.pieces().stream().mapToLong(BilledTime.Piece::billed).sum()).isEqualTo(time.billed());

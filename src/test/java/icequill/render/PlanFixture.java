@@ -124,11 +124,13 @@ public record PlanFixture(Invoice like, int lines) {
     }
 
     private List<CallCharge> calls() {
-        return List.of(new CallCharge(RatesFixture.STANDARD, amount("52"),
-                List.of(new CallCharge.Hour(new Wording("lead", "principal"), amount("98"), 60),
-                        new CallCharge.Hour(Wording.same("helper"), amount("58"), 0)),
+        return List.of(new CallCharge(RatesFixture.STANDARD, amount("52"), Optional.of(30),
+                List.of(new CallCharge.Hour(new Wording("lead", "principal"), amount("98"), 60,
+                        Optional.of(amount("130"))),
+                        new CallCharge.Hour(Wording.same("helper"), amount("58"), 0, Optional.empty())),
                 amount("150")),
-                new CallCharge(new Band("unknown", Wording.same("by night")), amount("104"), List.of(), amount("300")));
+                new CallCharge(new Band("unknown", Wording.same("by night")), amount("104"), Optional.empty(),
+                        List.of(), amount("300")));
     }
 
     private static Tier tier() {

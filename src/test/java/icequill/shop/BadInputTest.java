@@ -143,6 +143,15 @@ class BadInputTest {
             pricing/labor.yaml       | - id: helper             | - id: lead                    | DUPLICATE_NAME   | "lead" is used a second time
             pricing/labor.yaml       | from: 2026-01-01}        | from: 2026-01-01, until: 2025-01-01} | WRONG_ORDER | ends on 2025-01-01
             pricing/labor.yaml       | kind: labor              | kind: labour                  | NOT_ALLOWED      | did you mean "labor"?
+            pricing/labor.yaml       | increment: 15            | increment: {standard: 15}     | MISSING          | no number of minutes for the band "after-hours"
+            pricing/labor.yaml       | minimum: 60              | minimum: {standard: 500, after-hours: 60, sundays-and-holidays: 60} | OUT_OF_RANGE | found the number 500
+            pricing/labor.yaml       | wage: 46.50              | wage: {standard: 46.50, after-hours: 60, sunday: 70} | UNKNOWN_NAME | there is no labor band "sunday"
+            pricing/labor.yaml       | minimum: 60              | firstHour: {standard: 130}\\n    minimum: 60 | MISSING | no price for the band "after-hours"
+            pricing/labor.yaml       | increment: 15            | increment: 15\\ncounted: visits | NOT_ALLOWED  | did you mean "visit"?
+            pricing/labor.yaml       | increment: 15            | increment: 15\\novertime: {after: 8, band: evenings} | UNKNOWN_NAME | there is no labor band "evenings"
+            pricing/labor.yaml       | increment: 15            | increment: 15\\novertime: {after: 0, band: after-hours} | OUT_OF_RANGE | hours of one person on one visit, from 1 to 24
+            pricing/service-call.yaml | beyond: 2.40            | beyond: 2.40\\nperMile: 1.85  | NOT_ALLOWED      | miles past the last zone would be charged twice
+            pricing/service-call.yaml | beyond: 2.40            | beyond: 2.40\\nincludes: 500  | OUT_OF_RANGE     | found the number 500
             pricing/materials.yaml   | markup: 35               | markup: 35, price: 3          | UNREADABLE       | not YAML
             pricing/materials.yaml   | unit: floz               | unit: cup                     | NOT_ALLOWED      | found the text "cup"
             pricing/materials.yaml   | percent: 30}             | upTo: 110, percent: 30}       | MISSING          | no bracket for this cost

@@ -162,11 +162,13 @@ class ShippedFilesTest {
 
         Rates rates = DemoShop.read(shop).schedule().orElseThrow().asOf(LocalDate.of(2026, 5, 13)).orElseThrow();
 
-        assertThat(rates.labor().grades().getFirst().hourly().values()).extracting(Amounts::plain)
+        assertThat(rates.labor().grades().getFirst().hourly().work().values()).extracting(Amounts::plain)
                 .containsExactlyInAnyOrder("98.00", "147.00", "196.00");
-        assertThat(rates.labor().grades()).extracting(grade -> grade.id() + " " + grade.minimum())
-                .containsExactly("lead 60", "helper 0");
-        assertThat(rates.labor().increment()).isEqualByComparingTo("15");
+        assertThat(rates.labor().grades())
+                .extracting(grade -> grade.id() + " " + new TreeSet<>(grade.minimum().values()))
+                .containsExactly("lead [60]", "helper [0]");
+        assertThat(rates.labor().counting().increments().values()).hasSize(3).allSatisfy(
+                increment -> assertThat(increment).isEqualByComparingTo("15"));
         assertThat(rates.serviceCall().zones().getFirst().prices().values()).extracting(Amounts::plain)
                 .containsExactlyInAnyOrder("52.00", "78.00", "104.00");
         assertThat(Amounts.plain(rates.serviceCall().beyond())).isEqualTo("2.40");

@@ -5,7 +5,10 @@ import icequill.files.yaml.Names;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.rates.Counting;
+import icequill.rates.Counting.Overtime;
 import icequill.rates.Grade;
+import icequill.rates.HourPrices;
 import icequill.rates.LaborRates;
 import icequill.work.Band;
 import icequill.work.BandWeek;
@@ -20,6 +23,7 @@ import java.time.LocalTime;
 import java.time.Month;
 import java.time.MonthDay;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,6 +35,8 @@ import javax.money.MonetaryAmount;
 
 /** Makes the labor rates from a file of kind labor. */
 final class LaborReader {
+
+    private static final int MINUTES_PER_HOUR = 60;
 
     private final Fields fields;
     private final CurrencyUnit currency;
@@ -56,13 +62,12 @@ final class LaborReader {
         List<Holiday> holidays = fields.children("holidays").stream().flatMap(entry -> holiday(entry).stream())
                 .toList();
         List<Grade> grades = Names.list(fields.children("grades"), this::grade);
-        int increment = fields.integer("increment").filter(minutes -> minutes > 0).orElse(1);
         if (bands.isEmpty()) {
             return Optional.empty();
         }
         BandWeek week = new BandWeek(windows, onHolidays.orElse(bands.getFirst()), otherwise.orElse(bands.getFirst()),
                 holidays);
-        return Optional.of(new LaborRates(bands, week, grades, BigDecimal.valueOf(increment)));
+        return Optional.of(new LaborRates(bands, week, grades, counting()));
     }
 
     /** Of all bands, also of those with faults of their own. */
@@ -131,11 +136,26 @@ final class LaborReader {
                 .filter(day -> day.name().substring(0, 3).toLowerCase(Locale.ROOT).equals(text)).findFirst();
     }
 
+    private Counting counting() {
+        Map<String, BigDecimal> increments = Prices.everyBand(fields, "increment", bandIds, "number of minutes",
+                (entry, key) -> entry.number(key).filter(minutes -> minutes.signum() > 0));
+        Map<String, BigDecimal> all = new HashMap<>(increments);
+        bandIds.forEach(band -> all.putIfAbsent(band, BigDecimal.ONE));
+        Optional<Overtime> overtime = fields.child("overtime").flatMap(entry -> band(entry, "band").flatMap(
+                band -> entry.integer("after").map(hours -> new Overtime(hours * MINUTES_PER_HOUR, band))));
+        return new Counting(all, fields.constant("counted", Counting.Per.class).orElse(Counting.Per.PERSON), overtime);
+    }
+
     private Optional<Grade> grade(String id, Fields entry) {
-        Map<String, MonetaryAmount> hourly = Prices.byBand(entry, "hourly", bandIds, currency);
-        Optional<MonetaryAmount> wage = Prices.amount(entry, "wage", currency);
-        return entry.wording("name").flatMap(name -> wage.map(
-                cost -> new Grade(id, name, hourly, entry.integer("minimum").orElse(0),
-                        Set.copyOf(entry.constants("qualified", Qualification.class)), cost, entry.place("hourly"))));
+        Map<String, Integer> minimum = new HashMap<>(
+                Prices.everyBand(entry, "minimum", bandIds, "number of minutes", Fields::integer));
+        bandIds.forEach(band -> minimum.putIfAbsent(band, 0));
+        Map<String, MonetaryAmount> wage = Prices.everyBand(entry, "wage", bandIds, "wage",
+                (wages, key) -> Prices.amount(wages, key, currency));
+        HourPrices hourly = new HourPrices(Prices.byBand(entry, "hourly", bandIds, currency),
+                Prices.byBand(entry, "firstHour", bandIds, currency), Prices.byBand(entry, "travel", bandIds, currency),
+                wage);
+        return entry.wording("name").filter(name -> !wage.isEmpty()).map(name -> new Grade(id, name, hourly, minimum,
+                Set.copyOf(entry.constants("qualified", Qualification.class)), entry.place("hourly")));
     }
 }

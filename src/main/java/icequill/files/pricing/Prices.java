@@ -92,6 +92,21 @@ public final class Prices {
         return values;
     }
 
+    /**
+     * One value for all bands, or one for each.
+     *
+     * @param what the value is, for a report
+     */
+    static <T> Map<String, T> everyBand(Fields fields, String key, Set<String> bands, String what,
+            BiFunction<Fields, String, Optional<T>> value) {
+        if (fields.child(key).isPresent()) {
+            return byBand(fields, key, bands, what, value);
+        }
+        Map<String, T> values = new LinkedHashMap<>();
+        value.apply(fields, key).ifPresent(same -> bands.forEach(band -> values.put(band, same)));
+        return values;
+    }
+
     private static int decimals(MonetaryAmount amount) {
         return Math.max(0, Exact.normal(Amounts.number(amount)).scale());
     }

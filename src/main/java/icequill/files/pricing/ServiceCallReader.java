@@ -2,6 +2,7 @@ package icequill.files.pricing;
 
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
+import icequill.problem.Code;
 import icequill.rates.ServiceCallRates;
 import icequill.rates.ServiceCallRates.Zone;
 import java.math.BigDecimal;
@@ -17,11 +18,18 @@ record ServiceCallReader(Fields fields, CurrencyUnit currency, Set<String> bands
     Optional<ServiceCallRates> read() {
         List<Zone> zones = Names.list(fields.children("zones"), this::zone);
         Optional<MonetaryAmount> beyond = Prices.amount(fields, "beyond", currency);
+        Optional<MonetaryAmount> perMile = Prices.amount(fields, "perMile", currency);
+        if (perMile.isPresent() && beyond.filter(price -> !price.isZero()).isPresent()) {
+            fields.problems().add(Code.NOT_ALLOWED, fields.place("perMile"),
+                    "miles past the last zone would be charged twice: by perMile and by beyond",
+                    "beyond: 0 where every mile is charged");
+        }
         Optional<MonetaryAmount> mileCost = Prices.amount(fields, "mileCost", currency);
         return zones.isEmpty()
                 ? Optional.empty()
-                : beyond.flatMap(perMile -> mileCost
-                        .map(cost -> new ServiceCallRates(zones, perMile, cost, fields.place("mileCost"))));
+                : beyond.flatMap(past -> mileCost
+                        .map(cost -> new ServiceCallRates(zones, past, perMile,
+                                fields.integer("includes").orElse(0), cost, fields.place("mileCost"))));
     }
 
     private Optional<Zone> zone(String id, Fields entry) {

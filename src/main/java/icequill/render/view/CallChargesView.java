@@ -23,7 +23,7 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
         return Map.of("plans", tiers.stream().map(tier -> Sentences.capitalized(sentences.in(tier.name()))).toList(),
                 "grades", grades().stream().map(grade -> sentences.word("calls.hour", in(grade))).toList(),
                 "bands", calls.stream().map(call -> band(call, tiers)).toList(), "minimums",
-                grades().stream().flatMap(this::minimums).toList());
+                Stream.concat(grades().stream().flatMap(this::minimums), first()).toList());
     }
 
     private List<Wording> grades() {
@@ -55,6 +55,16 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
                             sentences.duration(hour.minimum()))));
         }
         return said.stream().distinct();
+    }
+
+    /** What is another in the first hour. */
+    private Stream<String> first() {
+        List<String> said = new ArrayList<>();
+        calls.forEach(call -> call.grades().forEach(hour -> hour.firstHour().ifPresent(price -> said.add(sentences
+                .word("calls.first-hour", in(hour.grade()), in(call.band()), sentences.formats().amount(price))))));
+        calls.stream().flatMap(call -> call.includes().stream()).distinct()
+                .forEach(minutes -> said.add(sentences.word("calls.includes", sentences.duration(minutes))));
+        return said.stream();
     }
 
     private String in(Wording grade) {
