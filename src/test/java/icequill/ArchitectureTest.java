@@ -128,6 +128,7 @@ class ArchitectureTest {
         // party, because papers of earlier books name their language in words
         room(arrows, "files.paper", "document party explain money");
         // files.disk, because the version of the rates is a hash of their files
+        room(arrows, "files.answer", "explain money");
         room(arrows, "files.pricing",
                 "files.disk files.yaml forecast.inputs forecast.effects forecast tax rates agreement work party"
                         + " explain money");
@@ -160,16 +161,19 @@ class ArchitectureTest {
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+        room(arrows, "answer.forecast",
+                "outlook plans document forecast.inputs forecast.charges forecast forecast.stops pricer party explain money");
         room(arrows, "answer",
-                "ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.form files.paper files.yaml files.disk"
-                        + " outlook plans visits document forecast.inputs forecast forecast.charges forecast.stops tax pricer planner rates"
+                "answer.forecast ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.answer files.form files.paper files.yaml files.disk"
+                        + " outlook plans visits document forecast forecast.stops tax pricer planner rates"
                         + " agreement work account party explain money");
-        room(arrows, "answer.rates", "answer ledger.papers files.pricing");
+        room(arrows, "answer.paper", "answer ledger.papers files.answer");
+        room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn
         room(arrows, "answer.history",
-                "ledger.papers ledger.entries render.words rates work party explain money");
-        room(arrows, "answer.shown", "answer.history answer shop ledger ledger.papers render.words document party"
-                + " explain money");
+                "ledger.papers ledger.entries render.words files.answer rates work party explain");
+        room(arrows, "answer.shown", "answer.history answer shop ledger ledger.papers render.words files.answer"
+                + " document party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -177,7 +181,7 @@ class ArchitectureTest {
                 "office.writing answer shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
-                "office.billing answer.shown answer shop ledger ledger.papers ledger.entries files.form files.yaml"
+                "office.billing answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
                         + " files.disk papers outlook plans visits request document tax account party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
@@ -191,13 +195,14 @@ class ArchitectureTest {
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
         // files.yaml, because --lang takes any language that there are words for
-        room(arrows, "cli.terminal", "office.care office office.billing answer shop request files.yaml party");
+        room(arrows, "cli.terminal",
+                "office.care office office.billing answer.paper answer shop request files.answer files.yaml party");
         room(arrows, "cli.entry",
                 "cli.terminal office.care office.register office.billing answer.history answer");
         room(arrows, "cli.paper", "cli.terminal office office.billing answer shop outlook request document money");
         room(arrows, "cli.book",
                 "cli.terminal office.demo office.care office.register office.billing answer.shown answer.history"
-                        + " answer.rates answer shop files.form request party");
+                        + " answer.rates answer.paper answer shop files.form request party");
         room(arrows, "cli", "cli.book cli.paper cli.entry cli.terminal");
         return arrows;
     }

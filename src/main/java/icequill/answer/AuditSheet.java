@@ -5,64 +5,53 @@ import icequill.ledger.papers.SealLine;
 import icequill.ledger.papers.SeriesHead;
 import icequill.ledger.trail.TrailHead;
 import icequill.problem.Problem;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * How a book was found.
  *
  * @param papers how many were looked at
- * @param series each run of numbers: its name, how many papers, and the seal of the last
+ * @param series each run of numbers
  * @param trail how far it has come
  * @param seal one line to keep elsewhere
  * @param findings what is wrong; empty when all is in order
- * @param elsewhere series of other offices whose files lie in folders of theirs, and how many papers
+ * @param filesElsewhere series of other offices whose files lie in folders of theirs, and how many papers
  */
-public record AuditSheet(long papers, List<List<String>> series, TrailHead trail, String seal, List<Problem> findings,
-        List<String> elsewhere) {
+public record AuditSheet(long papers, List<Series> series, TrailHead trail, String seal, List<Problem> findings,
+        List<String> filesElsewhere) {
 
-    /** The heads of {@link #series}. */
+    /**
+     * A run of numbers.
+     *
+     * @param seal of the last paper
+     */
+    public record Series(String series, long papers, String seal) {
+        private static Series of(SeriesHead head) {
+            return new Series(head.series().text(), head.papers(), head.seal());
+        }
+    }
+
+    /** The heads of {@link #rows}. */
     public static final List<String> HEAD = List.of("series", "papers", "seal of the last");
 
     public AuditSheet {
         series = List.copyOf(series);
         findings = List.copyOf(findings);
-        elsewhere = List.copyOf(elsewhere);
+        filesElsewhere = List.copyOf(filesElsewhere);
     }
 
     public static AuditSheet of(AuditReport report) {
-        return new AuditSheet(report.papers(), report.heads().stream().map(AuditSheet::row).toList(), report.trail(),
+        return new AuditSheet(report.papers(), report.heads().stream().map(Series::of).toList(), report.trail(),
                 SealLine.of(report.heads(), report.trail()).text(), report.findings(), report.elsewhere());
     }
 
-    private static List<String> row(SeriesHead head) {
-        return List.of(head.series().text(), String.valueOf(head.papers()), head.seal());
+    /** A line for each series. */
+    public List<List<String>> rows() {
+        return series.stream().map(one -> List.of(one.series(), String.valueOf(one.papers()), one.seal())).toList();
     }
 
     /** How many changes the trail tells of. */
     public long changes() {
         return trail.rows();
-    }
-
-    private static Map<String, Object> view(List<String> row) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("series", row.get(0));
-        view.put("papers", row.get(1));
-        view.put("seal", row.get(2));
-        return view;
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("papers", papers);
-        view.put("series", series.stream().map(AuditSheet::view).toList());
-        view.put("trail", Map.of("rows", trail.rows(), "seal", trail.seal()));
-        view.put("seal", seal);
-        view.put("findings", findings.stream().map(Problem::text).toList());
-        if (!elsewhere.isEmpty()) {
-            view.put("filesElsewhere", elsewhere);
-        }
-        return view;
     }
 }

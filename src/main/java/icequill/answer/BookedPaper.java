@@ -8,16 +8,14 @@ import icequill.money.Amounts;
 import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
  * A paper that the book issued.
  *
- * @param kind in words, such as {@code credit note}
  * @param gross what it comes to, negative for what a credit note gives back; empty for a paper without one sum
  * @param where customer, store and address
  * @param file where its PDF lies
@@ -25,7 +23,7 @@ import javax.money.MonetaryAmount;
  * @param replaces the invoice in whose place it was issued
  * @param notices what the office should know of it
  */
-public record BookedPaper(String number, String kind, LocalDate date, Optional<LocalDate> due,
+public record BookedPaper(String number, PaperKind kind, LocalDate date, Optional<LocalDate> due,
         Optional<MonetaryAmount> gross, String where, Path file, Optional<String> corrects,
         Optional<String> replaces, List<Problem> notices) {
 
@@ -39,7 +37,7 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
     public static BookedPaper of(IssuedPaper paper, Reading book) {
         Optional<MonetaryAmount> gross = paper.gross()
                 .map(sum -> paper.series().kind() == PaperKind.CREDIT_NOTE ? sum.negate() : sum);
-        return new BookedPaper(paper.number(), words(paper.series().kind()), paper.date(), paper.due(), gross,
+        return new BookedPaper(paper.number(), paper.series().kind(), paper.date(), paper.due(), gross,
                 paper.text().replace("\n", ", "), book.papers().file(paper), paper.origin().corrects(),
                 paper.origin().replaces(), List.of());
     }
@@ -55,37 +53,32 @@ public record BookedPaper(String number, String kind, LocalDate date, Optional<L
 
     /** Kind, number and what it comes to. */
     public String title() {
-        return kind + " " + number + total().map(sum -> ", " + sum).orElse("");
+        return words(kind) + " " + number + total().map(sum -> ", " + sum).orElse("");
     }
 
     /** Kind and what it comes to, of a paper that has no number yet. */
     public String description() {
-        return kind + total().map(sum -> ", " + sum).orElse("");
+        return words(kind) + total().map(sum -> ", " + sum).orElse("");
     }
 
     /** Number, date, kind, whom it is for, total. */
     public List<String> row() {
-        return List.of(number, date.toString(), kind, where, total().orElse(""));
+        return List.of(number, date.toString(), words(kind), where, total().orElse(""));
     }
 
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("number", number);
-        view.put("kind", kind);
-        view.put("date", date.toString());
-        due.ifPresent(day -> view.put("due", day.toString()));
-        gross.ifPresent(sum -> {
-            view.put("currency", sum.getCurrency().getCurrencyCode());
-            view.put("gross", Amounts.plain(sum));
-        });
-        view.put("for", where);
-        view.put("file", file.toString());
-        corrects.ifPresent(invoice -> view.put("corrects", invoice));
-        replaces.ifPresent(invoice -> view.put("replaces", invoice));
-        if (!notices.isEmpty()) {
-            view.put("notices", notices.stream().map(JsonText::problem).toList());
-        }
-        return view;
+    /** Names and values, for a table of text. */
+    public List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("number", number));
+        rows.add(List.of("kind", words(kind)));
+        rows.add(List.of("date", date.toString()));
+        due.ifPresent(day -> rows.add(List.of("due", day.toString())));
+        total().ifPresent(sum -> rows.add(List.of("gross", sum)));
+        rows.add(List.of("where", where));
+        rows.add(List.of("file", file.toString()));
+        corrects.ifPresent(invoice -> rows.add(List.of("corrects", invoice)));
+        replaces.ifPresent(invoice -> rows.add(List.of("replaces", invoice)));
+        return rows;
     }
 
     private Optional<String> total() {

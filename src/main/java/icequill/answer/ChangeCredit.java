@@ -3,8 +3,6 @@ package icequill.answer;
 import icequill.document.InstallmentInvoice;
 import icequill.money.Amounts;
 import icequill.plans.AgreementState;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /**
@@ -12,44 +10,28 @@ import javax.money.MonetaryAmount;
  *
  * @param invoice its number
  * @param payment from 1
- * @param byChanges all of it
- * @param before what credit notes of the invoice gave back already, for whatever reason
+ * @param givenBackByChanges all of it
+ * @param givenBackBefore what credit notes of the invoice gave back already, for whatever reason
+ * @param amount what is still to be given back
  */
-public record ChangeCredit(String invoice, String agreement, int payment, MonetaryAmount byChanges,
-        MonetaryAmount before) {
+public record ChangeCredit(String invoice, String agreement, int payment, MonetaryAmount givenBackByChanges,
+        MonetaryAmount givenBackBefore, MonetaryAmount amount) {
 
     public static ChangeCredit of(String number, InstallmentInvoice invoice, AgreementState hand,
             MonetaryAmount before) {
         MonetaryAmount none = Amounts.zero(before.getCurrency());
+        MonetaryAmount byChanges = hand.payments().stream().filter(payment -> payment.number() == invoice.payment())
+                .map(hand.changed()::givenBack).reduce(none, MonetaryAmount::add);
         return new ChangeCredit(number, invoice.agreement(), invoice.payment(),
-                hand.payments().stream().filter(payment -> payment.number() == invoice.payment())
-                        .map(hand.changed()::givenBack).reduce(none, MonetaryAmount::add),
-                before);
-    }
-
-    /** What is still to be given back. */
-    public MonetaryAmount amount() {
-        MonetaryAmount rest = byChanges.subtract(before);
-        return rest.isNegative() ? Amounts.zero(rest.getCurrency()) : rest;
+                byChanges, before, Amounts.larger(none, byChanges.subtract(before)));
     }
 
     /** The payment and how the amount comes about. */
     public String text() {
-        return "The changes of " + agreement + " give back " + Amounts.plain(byChanges) + " of payment " + payment
+        return "The changes of " + agreement + " give back " + Amounts.plain(givenBackByChanges) + " of payment "
+                + payment
                 + " ("
-                + invoice + "), before tax; " + Amounts.plain(before) + " of it was given back already, "
-                + Amounts.plain(amount()) + " is left.";
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("invoice", invoice);
-        view.put("agreement", agreement);
-        view.put("payment", payment);
-        view.put("currency", byChanges.getCurrency().getCurrencyCode());
-        view.put("givenBackByChanges", Amounts.plain(byChanges));
-        view.put("givenBackBefore", Amounts.plain(before));
-        view.put("amount", Amounts.plain(amount()));
-        return view;
+                + invoice + "), before tax; " + Amounts.plain(givenBackBefore) + " of it was given back already, "
+                + Amounts.plain(amount) + " is left.";
     }
 }

@@ -122,12 +122,4 @@ public record ChangedKey(String key, Optional<String> before, Optional<String> a
     String text(boolean isNew) {
         return key + ": " + (isNew ? "" : before.orElse(NOTHING) + " -> ") + after.orElse(NOTHING);
     }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("key", key);
-        before.ifPresent(value -> view.put("before", value));
-        after.ifPresent(value -> view.put("after", value));
-        return view;
-    }
 }

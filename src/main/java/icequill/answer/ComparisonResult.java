@@ -1,6 +1,9 @@
 package icequill.answer;
 
+import icequill.answer.forecast.ForecastJson;
+import icequill.answer.forecast.OutlookJson;
 import icequill.document.ComparisonSheet;
+import icequill.files.answer.Sheet;
 import icequill.money.Amounts;
 import icequill.outlook.SiteForecast;
 import java.math.BigDecimal;
@@ -10,7 +13,7 @@ import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /** A comparison that was written, and its figures. */
-public final class ComparisonResult {
+public final class ComparisonResult implements Sheet {
 
     private final WrittenPaper paper;
     private final ComparisonSheet sheet;
@@ -24,6 +27,11 @@ public final class ComparisonResult {
 
     public WrittenPaper paper() {
         return paper;
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     /** The paper, every figure on it, and what they were figured from. */

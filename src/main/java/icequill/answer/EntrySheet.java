@@ -1,35 +1,69 @@
 package icequill.answer;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * A customer, site or machine of the book.
+ * A customer, site, machine, agreement or request of the book.
  *
- * @param values by key, as files have them
+ * @param kind as forms are called, or machine
+ * @param site where a machine stands, by id
+ * @param forgotten the day on which what is personal about a customer was blanked
+ * @param form as it can be taken in again; of a machine, its part of a site's form
+ * @param sites of a customer, by id
+ * @param merged customers, or sites, that were merged into it, by id
+ * @param papers that were issued for a customer or an agreement, by number
  */
-public record EntrySheet(String kind, String id, Map<String, Object> values) {
+public record EntrySheet(String kind, String id, Optional<String> site, Optional<LocalDate> forgotten,
+        Map<String, Object> form, List<String> sites, List<String> merged, List<String> papers) {
+
+    /** What is told already, and which version of forms it is. */
+    private static final Set<String> UNTOLD = Set.of("id", "format");
+    private static final String MACHINES = "machines";
 
     public EntrySheet {
-        values = new LinkedHashMap<>(values);
+        form = new LinkedHashMap<>(form);
+        sites = List.copyOf(sites);
+        merged = List.copyOf(merged);
+        papers = List.copyOf(papers);
     }
 
-    public Map<String, Object> json() {
-        return Map.of(kind, values);
+    /** An entry of which nothing but its form is told. */
+    public static EntrySheet of(String kind, String id, Map<String, Object> form) {
+        return new EntrySheet(kind, id, Optional.empty(), Optional.empty(), form, List.of(), List.of(), List.of());
     }
 
-    /** Names and values, for a table of text. */
+    /** Names and values, for a table of text; of a site's machines their ids alone. */
     public List<List<String>> rows() {
         List<List<String>> rows = new ArrayList<>();
-        values.forEach((name, value) -> flat(name, value, rows));
+        site.ifPresent(where -> rows.add(List.of("site", where)));
+        rows.add(List.of("id", id));
+        forgotten.ifPresent(day -> rows.add(List.of("forgotten", day.toString())));
+        form.entrySet().stream().filter(key -> !UNTOLD.contains(key.getKey()))
+                .forEach(key -> flat(key.getKey(), key.getValue(), rows));
+        listed("sites", sites, rows);
+        listed("merged", merged, rows);
+        listed("papers", papers, rows);
         return rows;
+    }
+
+    private static void listed(String name, List<String> names, List<List<String>> rows) {
+        if (!names.isEmpty()) {
+            rows.add(List.of(name, String.join("; ", names)));
+        }
     }
 
     private static void flat(String name, Object value, List<List<String>> rows) {
         switch (value) {
         case Map<?, ?> inner -> inner.forEach((key, part) -> flat(name + "." + key, part, rows));
+        case List<?> list when name.equals(MACHINES) -> listed(name, list.stream()
+                .map(part -> part instanceof Map<?, ?> machine ? String.valueOf(machine.get("id")) : "").toList(),
+                rows);
         case List<?> list when list.stream().noneMatch(part -> part instanceof Map) ->
             rows.add(List.of(name, String.join("; ", list.stream().map(String::valueOf).toList())));
         case List<?> list -> {

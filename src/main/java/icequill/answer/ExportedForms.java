@@ -28,8 +28,4 @@ public record ExportedForms(List<Map<String, Object>> forms) {
     public Validated<Path> write(Path file, boolean replace) {
         return SafeFile.write(file, yaml().getBytes(StandardCharsets.UTF_8), replace);
     }
-
-    public Map<String, Object> json() {
-        return Map.of("forms", forms);
-    }
 }

@@ -1,6 +1,7 @@
 package icequill.answer;
 
 import icequill.document.FitSheet;
+import icequill.files.answer.Sheet;
 import icequill.outlook.FitJson;
 import icequill.outlook.SideFit;
 import icequill.render.words.Sentences;
@@ -10,7 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** A fit that was made, with its sheet. */
-public final class FitResult {
+public final class FitResult implements Sheet {
 
     private final WrittenPaper paper;
     private final FitSheet sheet;
@@ -36,6 +37,11 @@ public final class FitResult {
         return Stream.concat(Stream.concat(found, notes), sheet.settings().isEmpty()
                 ? Stream.of(sentences.word("fit.settings-stay"))
                 : Stream.concat(Stream.of(sentences.word("fit.settings")), sheet.settings().stream())).toList();
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     public Map<String, Object> json() {

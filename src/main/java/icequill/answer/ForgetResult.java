@@ -1,9 +1,7 @@
 package icequill.answer;
 
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,21 +12,11 @@ import java.util.Optional;
  * @param keptUntil the last day for which any of them is kept; empty without papers
  * @param files of the shop folder that may still name him, which nobody but the shop deletes
  */
-public record ForgetResult(String customer, List<String> sites, int papers, Optional<LocalDate> keptUntil,
+public record ForgetResult(String forgotten, List<String> sites, int papers, Optional<LocalDate> keptUntil,
         List<String> files) {
 
     public ForgetResult {
         sites = List.copyOf(sites);
         files = List.copyOf(files);
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("forgotten", customer);
-        view.put("sites", sites);
-        view.put("papers", papers);
-        keptUntil.ifPresent(day -> view.put("keptUntil", day.toString()));
-        view.put("files", files);
-        return view;
     }
 }

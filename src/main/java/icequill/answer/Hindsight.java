@@ -1,12 +1,13 @@
 package icequill.answer;
 
+import icequill.files.answer.Sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /** A year's forecast held against the calls that the book has, for the owner. */
-public final class Hindsight {
+public final class Hindsight implements Sheet {
 
     public static final List<String> HEAD = List.of("", "expected", "8 years in 10", "came", "the record",
             "closest guess");
@@ -63,6 +64,11 @@ public final class Hindsight {
                 notes.unknown(unknown).stream(), HindsightNotes.callbacks(callbacks).stream(),
                 HindsightNotes.withoutVisit(withoutVisit).stream(), HindsightNotes.newer(newer).stream())
                 .flatMap(line -> line).toList();
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     public Map<String, Object> json() {

@@ -1,11 +1,8 @@
 package icequill.answer;
 
-import icequill.explain.ConstantKey;
 import icequill.files.form.FormKind;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What was taken into the book, or would be.
@@ -21,7 +18,7 @@ public record ImportResult(List<Taken> forms, boolean dryRun) {
     }
 
     /** One form. */
-    public record Taken(FormKind kind, String id, State state) {}
+    public record Taken(FormKind form, String id, State state) {}
 
     public ImportResult {
         forms = List.copyOf(forms);
@@ -36,23 +33,10 @@ public record ImportResult(List<Taken> forms, boolean dryRun) {
     }
 
     private long count(FormKind kind) {
-        return forms.stream().filter(form -> form.kind() == kind).count();
+        return forms.stream().filter(form -> form.form() == kind).count();
     }
 
     private String count(FormKind kind, State state) {
-        return String.valueOf(forms.stream().filter(form -> form.kind() == kind && form.state() == state).count());
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("forms", forms.stream().map(form -> {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("form", form.kind().key());
-            one.put("id", form.id());
-            one.put("state", ConstantKey.of(form.state()));
-            return one;
-        }).toList());
-        view.put("dryRun", dryRun);
-        return view;
+        return String.valueOf(forms.stream().filter(form -> form.form() == kind && form.state() == state).count());
     }
 }

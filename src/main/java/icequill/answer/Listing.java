@@ -1,12 +1,13 @@
 package icequill.answer;
 
+import icequill.files.answer.Sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** A list of entries of the book. */
-public record Listing(String name, List<String> head, List<List<String>> rows) {
+public record Listing(String name, List<String> head, List<List<String>> rows) implements Sheet {
 
     public Listing {
         head = List.copyOf(head);
@@ -19,6 +20,11 @@ public record Listing(String name, List<String> head, List<List<String>> rows) {
         return new Listing(name, head, rows.stream()
                 .filter(row -> row.stream().anyMatch(cell -> cell.toLowerCase(Locale.ROOT).contains(wanted)))
                 .toList());
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     public Map<String, Object> json() {

@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.files.answer.Sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.Map;
  * @param dryRun whether it was only looked at
  */
 public record MergeResult(String kind, String from, String into, Map<String, List<String>> moved, int papers,
-        List<String> taken, List<Difference> differs, boolean dryRun) {
+        List<String> taken, List<Difference> differs, boolean dryRun) implements Sheet {
 
     /** A value of the one that went which the survivor did not take; empty where it has none itself. */
     public record Difference(String key, String from, String into) {}
@@ -29,6 +30,11 @@ public record MergeResult(String kind, String from, String into, Map<String, Lis
     /** The same, of which nothing was stored. */
     public MergeResult tried() {
         return new MergeResult(kind, from, into, moved, papers, taken, differs, true);
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     public Map<String, Object> json() {

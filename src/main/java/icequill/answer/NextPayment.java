@@ -3,8 +3,6 @@ package icequill.answer;
 import icequill.agreement.Installment;
 import icequill.money.Amounts;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -32,17 +30,5 @@ public record NextPayment(String agreement, Optional<Payment> payment) {
             return "payment " + number + ", due " + due + ", " + net.getCurrency().getCurrencyCode() + " "
                     + Amounts.plain(net) + " before tax";
         }
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("agreement", agreement);
-        payment.ifPresent(next -> {
-            view.put("payment", next.number());
-            view.put("due", next.due().toString());
-            view.put("currency", next.net().getCurrency().getCurrencyCode());
-            view.put("net", Amounts.plain(next.net()));
-        });
-        return view;
     }
 }

@@ -5,10 +5,9 @@ import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -22,7 +21,7 @@ import javax.money.MonetaryAmount;
 public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<MonetaryAmount> open) {
 
     /** A payment, and what of it is for the bill. */
-    public record Part(String payment, String date, MonetaryAmount amount) {}
+    public record Part(String id, LocalDate from, MonetaryAmount amount) {}
 
     public PaidSheet {
         payments = List.copyOf(payments);
@@ -50,7 +49,7 @@ public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<Monet
     }
 
     private static Part part(PaymentEntry payment, PaymentEntry.Share share) {
-        return new Part(payment.id(), share.day().toString(), share.amount());
+        return new Part(payment.id(), share.day(), share.amount());
     }
 
     private String name() {
@@ -61,18 +60,9 @@ public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<Monet
     public List<List<String>> rows() {
         List<List<String>> rows = new ArrayList<>();
         payments.forEach(part -> rows.add(
-                List.of("paidBy", part.payment() + ", " + part.date() + ", " + Amounts.plain(part.amount()))));
+                List.of("paidBy", part.id() + ", " + part.from() + ", " + Amounts.plain(part.amount()))));
         rows.add(List.of(name(), Amounts.plain(paid)));
         open.ifPresent(left -> rows.add(List.of("open", Amounts.plain(left))));
         return rows;
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put(name(), Amounts.plain(paid));
-        open.ifPresent(left -> view.put("open", Amounts.plain(left)));
-        view.put("payments", payments.stream().map(part -> Map.of("id", part.payment(), "from", part.date(), "amount",
-                Amounts.plain(part.amount()))).toList());
-        return view;
     }
 }

@@ -1,15 +1,15 @@
 package icequill.answer;
 
 import icequill.account.Allotment;
-import icequill.explain.ConstantKey;
+import icequill.files.answer.Sheet;
 import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.Withdrawal;
 import icequill.money.Amounts;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -19,7 +19,8 @@ import javax.money.MonetaryAmount;
  * @param reason why it was taken to be for its bills; empty where that was said, or is not known any more
  * @param withdrawal empty while it stands
  */
-public record PaymentSheet(PaymentEntry payment, Optional<Allotment.Reason> reason, Optional<Withdrawal> withdrawal) {
+public record PaymentSheet(PaymentEntry payment, Optional<Allotment.Reason> reason, Optional<Withdrawal> withdrawal)
+        implements Sheet {
 
     /** The heads of {@link #row}. */
     public static final List<String> HEAD = List.of("id", "date", "customer", "for", "reference", "amount",
@@ -67,22 +68,34 @@ public record PaymentSheet(PaymentEntry payment, Optional<Allotment.Reason> reas
         return payment.way().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("id", payment.id());
-        view.put("customer", payment.customer());
-        view.put("date", payment.day().toString());
-        view.put("currency", payment.amount().getCurrency().getCurrencyCode());
-        view.put("amount", Amounts.plain(payment.amount()));
-        view.put("way", way());
-        view.put("back", payment.isBack());
-        payment.reference().ifPresent(text -> view.put("reference", text));
-        view.put("for", payment.shares().stream().map(share -> Map.of("number", share.bill(), "amount",
-                Amounts.plain(share.amount()), "from", share.day().toString())).toList());
-        view.put("onAccount", Amounts.plain(onAccount()));
-        reason.ifPresent(why -> view.put("reason", ConstantKey.of(why)));
-        withdrawal.ifPresent(back -> view.put("withdrawn",
-                Map.of("at", back.at().toString(), "reason", back.reason())));
-        return view;
+    /**
+     * What JSON shows of it.
+     *
+     * @param way as forms call it, such as bank-transfer
+     * @param isBack whether the shop paid, and not the customer
+     * @param allotted the bills that it is for
+     * @param onAccount what of it is for no bill
+     */
+    public record Payment(String id, String customer, LocalDate date, MonetaryAmount amount, String way,
+            boolean isBack, Optional<String> reference, List<Share> allotted, MonetaryAmount onAccount,
+            Optional<Allotment.Reason> reason, Optional<Withdrawn> withdrawn) {}
+
+    /**
+     * What of a payment is for one bill.
+     *
+     * @param number of the bill
+     * @param from the day on which it counts
+     */
+    public record Share(String number, MonetaryAmount amount, LocalDate from) {}
+
+    /** When, and why. */
+    public record Withdrawn(Instant at, String reason) {}
+
+    @Override
+    public Payment data() {
+        return new Payment(payment.id(), payment.customer(), payment.day(), payment.amount(), way(), payment.isBack(),
+                payment.reference(), payment.shares().stream()
+                        .map(share -> new Share(share.bill(), share.amount(), share.day())).toList(),
+                onAccount(), reason, withdrawal.map(back -> new Withdrawn(back.at(), back.reason())));
     }
 }

@@ -3,6 +3,7 @@ package icequill.answer;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
+import icequill.files.answer.Sheet;
 import icequill.money.Amounts;
 import icequill.money.Rounding;
 import icequill.party.Language;
@@ -23,7 +24,7 @@ import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** What each plan costs the shop and earns, slot by slot, and what moves it. The owner's alone. */
-public final class PlanEarnings {
+public final class PlanEarnings implements Sheet {
 
     private static final int HUNDRED = 100;
     /** How the columns are called in JSON, whatever the language. */
@@ -136,6 +137,11 @@ public final class PlanEarnings {
                 .times(Figure.price(wage, "h"))
                 .over(Figure.term(60, "min/h"))
                 .rounded(Rounding.COST, wage.getCurrency())).amount(wage.getCurrency());
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     /** The table as data; amounts are texts with the currency's decimals. */

@@ -2,7 +2,6 @@ package icequill.answer;
 
 import icequill.explain.ConstantKey;
 import icequill.explain.Explanation;
-import icequill.files.yaml.Json;
 import icequill.money.Amounts;
 import icequill.party.Language;
 import icequill.pricer.PricedLine;
@@ -136,7 +135,7 @@ public final class PriceSheet {
     }
 
     /** The price as JSON; amounts are texts with the currency's decimals. */
-    public String json(boolean owner) {
+    public Object data(boolean owner) {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("currency", currency.getCurrencyCode());
         List<Map<String, Object>> lines = new ArrayList<>();
@@ -152,7 +151,7 @@ public final class PriceSheet {
             view.put("cost", plain(priced.cost()));
             view.put("margin", plain(priced.net().subtract(priced.cost())));
         }
-        return Json.text(view);
+        return view;
     }
 
     private Map<String, Object> line(PricedLine line, boolean owner) {

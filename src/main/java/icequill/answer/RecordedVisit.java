@@ -4,9 +4,7 @@ import icequill.money.Amounts;
 import icequill.problem.Problem;
 import icequill.visits.VisitContext;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /**
@@ -16,7 +14,7 @@ import javax.money.MonetaryAmount;
  * @param gross what its invoice will come to, with tax
  * @param notices what should be known before it is billed
  */
-public record RecordedVisit(String id, String site, String customer, LocalDate day, boolean isPlanned,
+public record RecordedVisit(String visit, String site, String customer, LocalDate day, boolean isPlanned,
         MonetaryAmount gross,
         List<Problem> notices) {
 
@@ -31,19 +29,7 @@ public record RecordedVisit(String id, String site, String customer, LocalDate d
 
     /** Which visit it is, and what it comes to. */
     public String summary() {
-        return id + ": " + site + ", " + day + ", " + gross.getCurrency().getCurrencyCode() + " "
+        return visit + ": " + site + ", " + day + ", " + gross.getCurrency().getCurrencyCode() + " "
                 + Amounts.plain(gross) + " with tax";
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("visit", id);
-        view.put("site", site);
-        view.put("customer", customer);
-        view.put("day", day.toString());
-        view.put("planned", isPlanned);
-        view.put("currency", gross.getCurrency().getCurrencyCode());
-        view.put("gross", Amounts.plain(gross));
-        return view;
     }
 }

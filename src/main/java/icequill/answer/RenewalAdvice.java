@@ -5,6 +5,7 @@ import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeWindow;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.files.answer.Sheet;
 import icequill.party.Language;
 import icequill.render.words.Sentences;
 import java.time.LocalDate;
@@ -24,7 +25,8 @@ import java.util.stream.Stream;
  * @param day of the notice
  * @param country ISO 3166-1 alpha-2 of the shop, by which days are written
  */
-public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, LocalDate day, Language language, String country) {
+public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, LocalDate day, Language language, String country)
+        implements Sheet {
 
     /** What the office should know, sentence by sentence. */
     public List<String> sentences() {
@@ -59,6 +61,11 @@ public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, LocalDate day, 
         plan.rules().stream().findFirst().ifPresent(first -> ways.addAll(first.delivery()));
         plan.rules().forEach(rule -> ways.retainAll(rule.delivery()));
         return ways;
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     /** The paper and the advice as data. */

@@ -1,17 +1,15 @@
 package icequill.answer;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 
 /**
  * The file of a paper, byte for byte as it was issued.
  *
- * @param hash SHA-256, in hexadecimal digits
+ * @param sha256 SHA-256, in hexadecimal digits
  * @param aside where the file lies now that stood in its place and was not the same
  */
-public record Reprint(String number, Path file, String hash, Way way, Optional<Path> aside) {
+public record Reprint(String number, Path file, String sha256, Way way, Optional<Path> aside) {
 
     /** How it came to lie there. */
     public enum Way {
@@ -24,17 +22,6 @@ public record Reprint(String number, Path file, String hash, Way way, Optional<P
         case THERE -> "There";
         case COPIED -> "Copied from the book";
         case PRINTED -> "Printed again";
-        } + ", byte for byte as issued (SHA-256 " + hash + ")";
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("number", number);
-        view.put("file", file.toString());
-        view.put("sha256", hash);
-        view.put("printed", way == Way.PRINTED);
-        view.put("copied", way == Way.COPIED);
-        aside.ifPresent(changed -> view.put("aside", changed.toString()));
-        return view;
+        } + ", byte for byte as issued (SHA-256 " + sha256 + ")";
     }
 }

@@ -2,8 +2,8 @@ package icequill.answer;
 
 import icequill.document.Schedule;
 import icequill.explain.ConstantKey;
+import icequill.files.answer.Sheet;
 import icequill.files.disk.SafeFile;
-import icequill.files.yaml.Json;
 import icequill.party.Language;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The timetable of a visit as texts, as JSON, and as alarms for a phone. */
-public final class TimetableSheet {
+public final class TimetableSheet implements Sheet {
 
     private static final int COLUMNS = 60;
     private static final char WAITING = '.';
@@ -127,14 +127,15 @@ public final class TimetableSheet {
     }
 
     /** The timetable for other programs. */
-    public String json() {
+    @Override
+    public Object data() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("minutes", table.minutes());
         view.put("proven", table.proven());
         view.put("bound", table.bound());
         view.put("remarks", remarks);
         view.put("tasks", table.entries().stream().map(this::task).toList());
-        return Json.text(view);
+        return view;
     }
 
     private Map<String, Object> task(Entry entry) {

@@ -1,15 +1,15 @@
 package icequill.answer;
 
 import icequill.explain.ConstantKey;
+import icequill.ledger.trail.Subject;
+import icequill.ledger.trail.TrailEvent;
 import icequill.ledger.trail.TrailRow;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  *
  * @param hasMore whether there are older changes
  */
-public record TrailSheet(List<Step> steps, boolean hasMore) {
+public record TrailSheet(List<Step> trail, boolean hasMore) {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     /** The screen names so many keys of a change, and counts the rest. */
@@ -29,7 +29,7 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
     private static final Set<String> UNTOLD = Set.of("id", "number", "seal");
 
     public TrailSheet {
-        steps = List.copyOf(steps);
+        trail = List.copyOf(trail);
     }
 
     /**
@@ -39,7 +39,8 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
      * @param isForgotten whether what it was before or after is not known any more
      * @param isNew whether there was no such entry before
      */
-    public record Step(long number, ZonedDateTime at, String who, String office, String kind, String id, String event,
+    public record Step(long number, ZonedDateTime at, String who, String office, Subject kind, String id,
+            TrailEvent event,
             boolean isForgotten, boolean isNew, List<ChangedKey> changes) {
 
         public Step {
@@ -49,7 +50,7 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
         static Step of(TrailRow row, ZoneId zone) {
             boolean isForgotten = row.before().isGone() || row.after().isGone();
             return new Step(row.number(), row.at().atZone(zone), row.who(), row.office(),
-                    ConstantKey.words(row.kind()), row.entry(), ConstantKey.words(row.event()), isForgotten,
+                    Subject.valueOf(row.kind()), row.entry(), TrailEvent.valueOf(row.event()), isForgotten,
                     row.before().hash().isEmpty(),
                     isForgotten ? List.of() : ChangedKey.between(row.before().data(), row.after().data()));
         }
@@ -57,8 +58,8 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
         /** When, who, what; then a line for each key, or one line for all of what is new. */
         public List<String> lines() {
             List<String> lines = new ArrayList<>();
-            lines.add(TIME.format(at) + "  " + who + (office.isEmpty() ? "" : " (" + office + ")") + "  " + kind + " "
-                    + id + " " + event);
+            lines.add(TIME.format(at) + "  " + who + (office.isEmpty() ? "" : " (" + office + ")") + "  "
+                    + ConstantKey.words(kind.name()) + " " + id + " " + ConstantKey.words(event.name()));
             if (isForgotten) {
                 lines.add(INDENT + "what it was is forgotten with its customer");
             }
@@ -74,20 +75,6 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
             }
             return lines;
         }
-
-        Map<String, Object> json() {
-            Map<String, Object> view = new LinkedHashMap<>();
-            view.put("number", number);
-            view.put("at", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at));
-            view.put("who", who);
-            view.put("office", office);
-            view.put("kind", kind);
-            view.put("id", id);
-            view.put("event", event);
-            view.put("forgotten", isForgotten);
-            view.put("changes", changes.stream().map(ChangedKey::json).toList());
-            return view;
-        }
     }
 
     /**
@@ -100,13 +87,6 @@ public record TrailSheet(List<Step> steps, boolean hasMore) {
     }
 
     public Stream<String> lines() {
-        return steps.stream().flatMap(step -> step.lines().stream());
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("trail", steps.stream().map(Step::json).toList());
-        view.put("more", hasMore);
-        return view;
+        return trail.stream().flatMap(step -> step.lines().stream());
     }
 }

@@ -8,6 +8,7 @@ import icequill.document.Offer;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.Totals;
+import icequill.files.answer.Sheet;
 import icequill.money.Amounts;
 import icequill.problem.Problem;
 import java.nio.file.Path;
@@ -25,7 +26,7 @@ import javax.money.MonetaryAmount;
  * @param amounts every amount of the paper, by name
  */
 public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sums, Map<String, Object> amounts,
-        List<Problem> notices) {
+        List<Problem> notices) implements Sheet {
 
     /**
      * What a paper comes to.
@@ -92,6 +93,11 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
     /** Whom it is for, and the total with its currency where there is one. */
     public String summary() {
         return customer + sums.map(all -> ", " + all.currency() + " " + Amounts.plain(all.gross())).orElse("");
+    }
+
+    @Override
+    public Object data() {
+        return json();
     }
 
     public Map<String, Object> json() {

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import tools.jackson.databind.JsonNode;
 
 /** Somebody makes the whole book anew, papers, seals and all, so that it fits itself: what was kept elsewhere tells. */
 class AuditAgainstAttackTest {
@@ -59,7 +58,7 @@ class AuditAgainstAttackTest {
     private static List<String> findings(BookShop shop, String kept) {
         Run run = shop.run("audit", "--json", "--against", kept);
         assertThat(run.status()).as(run.out() + run.err()).isEqualTo(3);
-        return Stream.of(run.json()).flatMap(json -> json.path("findings").valueStream()).map(JsonNode::asString)
+        return Stream.of(run.json()).flatMap(json -> json.path("findings").valueStream()).map(BookShop::finding)
                 .toList();
     }
 }

@@ -6,6 +6,9 @@ import icequill.DemoShop;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import icequill.ledger.store.BookPlace;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,10 +86,17 @@ record BookShop(Path folder) {
         Run run = run(line.toArray(String[]::new));
         assertThat(run.status()).as(String.join(" ", args) + run.out() + run.err()).isEqualTo(3);
         List<String> texts = new ArrayList<>();
-        run.json().path("problems").forEach(problem -> texts.add(problem.path("file").asString() + ":"
-                + problem.path("line").asInt() + ": " + problem.path("path").asString() + ": "
-                + problem.path("message").asString() + " (" + problem.path("allowed").asString() + ")"));
+        run.json().path("problems").forEach(problem -> texts.add(problem.path("file").asString("") + ":"
+                + problem.path("line").asInt(0) + ": " + problem.path("path").asString("") + ": "
+                + problem.path("message").asString() + " (" + problem.path("allowed").asString("") + ")"));
         return texts;
+    }
+
+    /** What an audit found, on one line as the screen has it. */
+    static String finding(JsonNode problem) {
+        return new Problem(Code.MISSING, new Place(problem.path("file").asString(""), problem.path("line").asInt(0),
+                problem.path("path").asString("")), problem.path("message").asString(),
+                problem.path("allowed").asString("")).text();
     }
 
     /** What an audit finds, which must be something. */
@@ -94,7 +104,7 @@ record BookShop(Path folder) {
         Run run = run("audit", "--json");
         assertThat(run.status()).isEqualTo(3);
         List<String> texts = new ArrayList<>();
-        run.json().path("findings").forEach(finding -> texts.add(finding.asString()));
+        run.json().path("findings").forEach(finding -> texts.add(finding(finding)));
         return texts;
     }
 

@@ -360,7 +360,7 @@ public class CommandsTest {
         assertThat(limit.status()).isEqualTo(3);
         assertThat(limit.err()).contains("visits/late-call.yaml:6:", "276.58, above the limit of 276.57");
         assertThat(glyph.status()).isEqualTo(3);
-        assertThat(glyph.json().path("problems").get(0).path("code").asString()).isEqualTo("NO_GLYPH");
+        assertThat(glyph.json().path("problems").get(0).path("code").asString()).isEqualTo("no-glyph");
         assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(9);
         assertThat(price.err()).contains("Note:");
         assertThat(mine.resolve("papers")).doesNotExist();

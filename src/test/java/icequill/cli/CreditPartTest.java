@@ -138,7 +138,7 @@ class CreditPartTest {
         shop.json("credit", PAYMENT, "--lines", "2", "--reason", "Otra vez.", "--date", "2026-10-20");
         shop.json("credit", PAYMENT, "--reason", "Todo.", "--date", "2026-10-20");
         assertThat(shop.json("audit").path("findings")).isEmpty();
-        assertThat(shop.json("show", PAYMENT).path("credits")).hasSize(3);
+        assertThat(shop.json("show", PAYMENT).path("paper").path("credits")).hasSize(3);
     }
 
     private static BookShop paid(Path folder, Database database) throws IOException {

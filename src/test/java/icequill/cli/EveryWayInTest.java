@@ -277,7 +277,7 @@ class EveryWayInTest {
 
         JsonNode left = shown("customer", "mill");
         assertThat(left.propertyNames()).containsExactlyInAnyOrder("name", "language", "vendorNumber", "paymentDays",
-                "claimsExemption", "billTo", "sites");
+                "claimsExemption", "billTo");
     }
 
     /** A bill-to that names somebody keeps him; the site's own contact for bills comes before the customer's. */
@@ -336,15 +336,13 @@ class EveryWayInTest {
     }
 
     private JsonNode shown(String kind, String id) {
-        ObjectNode shown = (ObjectNode) shop.json(kind, "show", id).path(kind);
-        shown.remove(List.of("id", "customer"));
+        ObjectNode shown = (ObjectNode) shop.json(kind, "show", id).path("form");
+        shown.remove(List.of("id", "customer", "format", "form"));
         return shown;
     }
 
     private JsonNode machine(String site) {
-        ObjectNode shown = (ObjectNode) shop.json("machine", "show", site, "back-bar").path("machine");
-        shown.remove("site");
-        return shown;
+        return shop.json("machine", "show", site, "back-bar").path("form");
     }
 
     private static String[] names(List<Column> columns) {

@@ -54,8 +54,9 @@ class FromPapersAttackTest {
         assertThat(papers.stream().map(FromPapersAttackTest::read).toList()).usingRecursiveComparison()
                 .isEqualTo(bytes);
         assertThat(shop.json("trail", "INV-2026-00001").path("trail").get(0).path("event").asString())
-                .isEqualTo("taken from paper");
-        assertThat(shop.json("show", "INV-2026-00002").path("replaces").asString()).isEqualTo("INV-2026-00001");
+                .isEqualTo("taken-from-paper");
+        assertThat(shop.json("show", "INV-2026-00002").path("paper").path("issued").path("replaces").asString())
+                .isEqualTo("INV-2026-00001");
         assertThat(shop.json("find", "PO-9").path("papers")).hasSize(1);
         DemoShop.imported(shop.folder());
         shop.json("rates", "adopt", "--yes");
@@ -138,7 +139,7 @@ class FromPapersAttackTest {
 
     private static List<String> findings(Run run) {
         assertThat(run.status()).as(run.out() + run.err()).isEqualTo(3);
-        return run.json().path("findings").valueStream().map(JsonNode::asString).toList();
+        return run.json().path("findings").valueStream().map(BookShop::finding).toList();
     }
 
     private static List<Path> pdfs(BookShop shop) throws IOException {

@@ -69,9 +69,9 @@ class IssuingTest {
                 .isEqualTo(3);
         shop.json("issue", "ten-minute-brushing", "--date", "2026-05-19", "--backdate", "Left lying on a desk.");
 
-        assertThat(shop.json("show", "INV-2026-00002").path("backdated").asString())
+        assertThat(shop.json("show", "INV-2026-00002").path("paper").path("origin").path("backdated").asString())
                 .isEqualTo("Left lying on a desk.");
-        assertThat(shop.json("show", "INV-2026-00001").has("backdated")).isFalse();
+        assertThat(shop.json("show", "INV-2026-00001").path("paper").path("origin").has("backdated")).isFalse();
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
@@ -189,18 +189,18 @@ class IssuingTest {
         List<String> line = List.of("issue", "--agreement", "agreements/crumb-lane-bakery.yaml", "--date",
                 "2026-12-01");
 
-        assertThat(shop.json(line.toArray(String[]::new)).path("payment").asInt()).isEqualTo(1);
+        assertThat(shop.json(line.toArray(String[]::new)).path("payment").path("number").asInt()).isEqualTo(1);
         assertThat(shop.problems(with(line, "--payment", "2")).getFirst())
                 .contains("payment 1 of A-2026-004 comes before payment 2 and is not billed yet", "--out-of-order");
         shop.json(with(line, "--payment", "1"));
         JsonNode next = shop.json(line.toArray(String[]::new));
-        assertThat(next.path("payment").asInt()).isEqualTo(2);
-        assertThat(next.path("due").asString()).isEqualTo("2026-09-01");
+        assertThat(next.path("payment").path("number").asInt()).isEqualTo(2);
+        assertThat(next.path("payment").path("due").asString()).isEqualTo("2026-09-01");
         assertThat(shop.run(line.toArray(String[]::new)).out()).contains(
                 "Next of A-2026-004: payment 2, due 2026-09-01",
                 "--payment 2");
         shop.json(with(line, "--payment", "3", "--out-of-order"));
-        assertThat(shop.json(line.toArray(String[]::new)).path("payment").asInt()).isEqualTo(2);
+        assertThat(shop.json(line.toArray(String[]::new)).path("payment").path("number").asInt()).isEqualTo(2);
         assertThat(shop.json("audit").path("papers").asInt()).isEqualTo(2);
     }
 

@@ -72,7 +72,7 @@ class MergeTest {
         byte[] paper = Files.readAllBytes(pdf(shop));
 
         JsonNode dry = shop.json("customer", "merge", "mill-2", "--into", "mill", "--dry-run");
-        assertThat(shop.json("customer", "show", "mill-2").path("customer").path("sites")).hasSize(1);
+        assertThat(shop.json("customer", "show", "mill-2").path("sites")).hasSize(1);
         JsonNode done = shop.json("customer", "merge", "mill-2", "--into", "mill");
 
         assertThat(texts(dry.path("sites"))).containsExactly("lane-2");
@@ -84,14 +84,14 @@ class MergeTest {
                 .map(one -> one.path("key").asString() + " " + one.path("from").asString() + " "
                         + one.path("into").asString()))
                 .contains("name Mill Ln Bakery Mill Lane Bakery", "paymentDays 30 14");
-        JsonNode mill = shop.json("customer", "show", "mill").path("customer");
+        JsonNode mill = shop.json("customer", "show", "mill");
         assertThat(texts(mill.path("sites"))).containsExactly("lane", "lane-2");
         assertThat(texts(mill.path("merged"))).containsExactly("mill-2");
         assertThat(texts(mill.path("papers"))).containsExactly("INV-2026-00001");
-        assertThat(mill.path("contacts")).hasSize(2);
-        assertThat(mill.path("notes").asString()).isEqualTo("Pays after a call.\nClosed on Mondays.");
-        assertThat(mill.path("paymentDays").asInt()).isEqualTo(14);
-        assertThat(shop.json("customer", "show", "branch").path("customer").path("parent").asString())
+        assertThat(mill.path("form").path("contacts")).hasSize(2);
+        assertThat(mill.path("form").path("notes").asString()).isEqualTo("Pays after a call.\nClosed on Mondays.");
+        assertThat(mill.path("form").path("paymentDays").asInt()).isEqualTo(14);
+        assertThat(shop.json("customer", "show", "branch").path("form").path("parent").asString())
                 .isEqualTo("mill");
         assertThat(shop.run("customer", "list").out()).doesNotContain("mill-2");
         for (String[] line : List.of(new String[]{"customer", "show", "mill-2"},
@@ -109,7 +109,7 @@ class MergeTest {
                 "mill-2", "\"mill\"");
         assertThat(shop.json("find", "Mill Ln Bakery").path("papers")).hasSize(1);
         assertThat(shop.json("show", "INV-2026-00001").toString()).contains("Mill Ln Bakery");
-        assertThat(shop.json("issue", "june", "--date", "2026-12-30").path("papers").get(0).path("for").asString())
+        assertThat(shop.json("issue", "june", "--date", "2026-12-30").path("papers").get(0).path("where").asString())
                 .contains("Mill Lane Bakery");
         assertThat(shop.run("audit").status()).isZero();
     }
@@ -127,15 +127,16 @@ class MergeTest {
         assertThat(texts(done.path("taken"))).containsExactlyInAnyOrder("telephone", "parking");
         assertThat(done.path("differs").valueStream().map(one -> one.path("key").asString()))
                 .containsExactlyInAnyOrder("miles", "layout.walk");
-        JsonNode lane = shop.json("site", "show", "lane").path("site");
-        assertThat(texts(lane.path("machines"))).containsExactly("back-bar", "cellar");
+        JsonNode lane = shop.json("site", "show", "lane");
+        assertThat(lane.path("form").path("machines").valueStream().map(machine -> machine.path("id").asString()))
+                .containsExactly("back-bar", "cellar");
         assertThat(texts(lane.path("merged"))).containsExactly("lane-2");
-        assertThat(lane.path("parking").asString()).isEqualTo("rear dock");
-        assertThat(lane.path("miles").asInt()).isEqualTo(3);
+        assertThat(lane.path("form").path("parking").asString()).isEqualTo("rear dock");
+        assertThat(lane.path("form").path("miles").asInt()).isEqualTo(3);
         assertThat(shop.problems("site", "change", "lane-2", "--parking", "x")).singleElement().asString()
                 .contains("site \"lane-2\" was merged into \"lane\"");
         JsonNode june = shop.json("issue", "june", "--date", "2026-12-30").path("papers").get(0);
-        assertThat(june.path("for").asString()).contains("Mill Lane Bakery");
+        assertThat(june.path("where").asString()).contains("Mill Lane Bakery");
         // What was billed before still says the site that it was; issued anew, it is found as what that is now.
         shop.json("credit", "INV-2026-00001", "--reason", "Wrong price.", "--date", "2026-12-30");
         assertThat(shop.json("issue", "may", "--date", "2026-12-30").path("papers")).hasSize(1);
@@ -160,7 +161,7 @@ class MergeTest {
         assertThat(shop.problems("customer", "merge", "mill-2", "--into", "leaf").getFirst())
                 .contains("belongs to an account that belongs to \"mill-2\"");
         shop.json("customer", "merge", "mill-2", "--into", "branch");
-        assertThat(shop.json("customer", "show", "branch").path("customer").has("parent")).isFalse();
+        assertThat(shop.json("customer", "show", "branch").path("form").has("parent")).isFalse();
         assertThat(shop.run("audit").status()).isZero();
     }
 

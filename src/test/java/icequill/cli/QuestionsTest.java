@@ -250,8 +250,8 @@ class QuestionsTest {
 
         assertThat(history.path("site").asString()).isEqualTo("elm-street");
         assertThat(history.path("period").path("until").asString()).isEqualTo("2026-05-31");
-        assertThat(history.path("calls").asInt()).isEqualTo(2);
-        assertThat(history.path("billed").get(0).path("amount").asString()).isEqualTo(BRUSHED);
+        assertThat(history.path("counts").path("calls").asInt()).isEqualTo(2);
+        assertThat(history.path("counts").path("billed").get(0).path("amount").asString()).isEqualTo(BRUSHED);
         JsonNode call = history.path("visits").get(1);
         assertThat(call.path("state").asString()).isEqualTo("billed");
         assertThat(call.path("began").asString()).isEqualTo("2026-05-13T10:00:00-04:00");

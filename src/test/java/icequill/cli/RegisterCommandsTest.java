@@ -65,7 +65,7 @@ class RegisterCommandsTest {
             shop.json("rates", "adopt", "--yes");
         }
         JsonNode invoice = shop.issue("mill-lane-brushing", "2026-05-14");
-        assertThat(invoice.path("for").asString()).contains("Mill Lane Bakery", "Mill Lane 17", "4 Mill Lane");
+        assertThat(invoice.path("where").asString()).contains("Mill Lane Bakery", "Mill Lane 17", "4 Mill Lane");
         assertThat(shop.json("find", "ML-77").path("papers")).hasSize(1);
         shop.write("visits/mill-lane-brushing.yaml", VISIT.replace("mill-lane", "mill-lame"));
         assertThat(shop.problems("price", visit).getFirst()).contains("there is no site \"mill-lame\"",
@@ -95,18 +95,18 @@ class RegisterCommandsTest {
         shop.json("site", "change", "mill-lane", "--store-number", "");
         shop.json("machine", "change", "mill-lane", "back-bar", "--condition", "plating worn");
 
-        JsonNode customer = shop.json("customer", "show", "mill-lane-bakery").path("customer");
+        JsonNode customer = shop.json("customer", "show", "mill-lane-bakery").path("form");
         assertThat(customer.path("paymentDays").asInt()).isEqualTo(14);
         assertThat(customer.path("billTo")).hasSize(2);
         assertThat(customer.path("billTo").get(0).path("until").asString()).isEqualTo("2026-07-01");
         assertThat(customer.path("billTo").get(0).has("attention")).isFalse();
         assertThat(customer.path("billTo").get(1).path("attention").asString()).isEqualTo("Accounts");
         assertThat(customer.path("billTo").get(1).path("address").path("city").asString()).isEqualTo("Alderton");
-        JsonNode site = shop.json("site", "show", "mill-lane").path("site");
+        JsonNode site = shop.json("site", "show", "mill-lane").path("form");
         assertThat(site.path("parking").asString()).isEqualTo("rear dock");
         assertThat(site.path("miles").asInt()).isEqualTo(3);
         assertThat(site.has("storeNumber")).isFalse();
-        assertThat(shop.json("machine", "show", "mill-lane", "back-bar").path("machine").path("condition").asString())
+        assertThat(shop.json("machine", "show", "mill-lane", "back-bar").path("form").path("condition").asString())
                 .isEqualTo("plating worn");
         assertThat(shop.json("site", "list", "ALDERTON").path("sites")).hasSize(1);
         assertThat(shop.json("site", "list", "nowhere").path("sites")).isEmpty();
@@ -136,12 +136,12 @@ class RegisterCommandsTest {
 
         shop.json("import", shop.folder().resolve("sites/hotel-fernhill.yaml").toString());
 
-        assertThat(shop.json("site", "show", "hotel-fernhill").path("site").path("customer").asString())
+        assertThat(shop.json("site", "show", "hotel-fernhill").path("form").path("customer").asString())
                 .isEqualTo("fernhill-hotels");
         assertThat(shop.json("machine", "list", "hotel-fernhill").path("machines")).isNotEmpty();
         assertThat(shop.run("check").out()).contains("All is well: 1 sites, 0 forms");
         shop.json("site", "change", "hotel-fernhill", "--parking", "x");
-        assertThat(shop.json("site", "show", "hotel-fernhill").path("site").path("parking").asString()).isEqualTo("x");
+        assertThat(shop.json("site", "show", "hotel-fernhill").path("form").path("parking").asString()).isEqualTo("x");
     }
 
     @ParameterizedTest
@@ -290,9 +290,9 @@ class RegisterCommandsTest {
                 .containsExactly("customer quay new", "customer shore new", "site shore-1 new");
         assertThat(again.path("forms")).hasSize(3).allMatch(form -> form.path("state").asString().equals("same"));
         assertThat(shop.json("machine", "list").path("machines")).hasSize(2);
-        assertThat(shop.json("machine", "show", "shore-1", "bar").path("machine").path("serial").asString())
+        assertThat(shop.json("machine", "show", "shore-1", "bar").path("form").path("serial").asString())
                 .isEqualTo("=1");
-        assertThat(shop.json("customer", "show", "quay").path("customer").path("billTo").get(0).path("address")
+        assertThat(shop.json("customer", "show", "quay").path("form").path("billTo").get(0).path("address")
                 .path("street")).hasSize(2);
         shop.write("visits/shore.yaml", VISIT.replace("mill-lane", "shore-1").replace("back-bar", "cellar"));
         assertThat(shop.run("invoice", shop.folder().resolve("visits/shore.yaml").toString()).out())

@@ -65,7 +65,7 @@ class ShowTest {
     @CsvSource(delimiter = '|', value = {"2 | INV-2026-00002", "inv 2026/2 | INV-2026-00002", "2026-3 | INV-2026-00003",
             "INV-2026-00003 | INV-2026-00003", "mq-2026-1 | MQ-2026-00001"})
     void number_asPeopleTypeIt_isThatPaper(String typed, String number) {
-        assertThat(shop.json("show", typed).path("number").asString()).isEqualTo(number);
+        assertThat(shop.json("show", typed).path("paper").path("issued").path("number").asString()).isEqualTo(number);
     }
 
     @Test
@@ -78,7 +78,7 @@ class ShowTest {
 
     @Test
     void paymentOfAnAgreement_saysWhich_andTheQuoteItsChoices() {
-        assertThat(text("show", "INV-2026-00003")).containsPattern("payment +1 of 4\n")
+        assertThat(text("show", "INV-2026-00003")).containsPattern("installment +1 of 4\n")
                 .containsPattern("agreement +A-2026-004\n");
         assertThat(text("show", "MQ-2026-00001")).contains("validUntil", "Way", "Paying per call", "Quarterly plan");
     }
@@ -87,12 +87,15 @@ class ShowTest {
     @Test
     void nameOfSeveral_showsEach_andTheCommandThatTellsMore() {
         JsonNode shown = shop.json("show", "crumb-lane-bakery");
-        assertThat(shown.propertyNames()).containsExactly("customer", "site", "agreement", "brushing-request");
-        assertThat(shown.path("customer").path("papers").get(0).asString()).isEqualTo("INV-2026-00001");
-        assertThat(shown.path("agreement").path("papers").get(0).asString()).isEqualTo("INV-2026-00003");
+        assertThat(shown.propertyNames()).containsExactly("entries");
+        assertThat(shown.path("entries")).extracting(entry -> entry.path("kind").asString())
+                .containsExactly("customer", "site", "agreement", "brushing-request");
+        assertThat(shown.path("entries").get(0).path("papers").get(0).asString()).isEqualTo("INV-2026-00001");
+        assertThat(shown.path("entries").get(2).path("papers").get(0).asString()).isEqualTo("INV-2026-00003");
         assertThat(text("show", "crumb-lane-bakery")).contains("customer crumb-lane-bakery\n",
                 "More: icequill site history crumb-lane-bakery\n");
-        assertThat(shop.json("show", "hotel-fernhill/lobby-bar").path("machines").get(0).path("serial").asString())
+        assertThat(shop.json("show", "hotel-fernhill/lobby-bar").path("entries").get(0).path("form").path("serial")
+                .asString())
                 .isEqualTo("QD-500-7710");
         assertThat(text("show", "lobby-bar")).contains("More: icequill machine history hotel-fernhill lobby-bar");
         assertThat(text("show", "A-2026-004")).containsPattern("tier +quarterly\n");

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
 import icequill.answer.FitResult;
-import icequill.answer.JsonText;
+import icequill.files.answer.AnswerMapper;
 import icequill.forecast.inputs.Origin;
 import icequill.party.Language;
 import icequill.problem.Problem;
@@ -257,7 +257,7 @@ class FitTest {
         table.append("x,hotel,water,,2021-05-01,stopped,\n");
 
         FitResult result = fit(table.toString()).orElseThrow();
-        JsonNode fit = JsonMapper.shared().readTree(JsonText.of(result.json())).path("fits").path(0);
+        JsonNode fit = JsonMapper.shared().readTree(AnswerMapper.text(result)).path("fits").path(0);
 
         double error = 4 * 2.5 / Math.sqrt(fit.path("stops").asInt());
         assertThat(fit.path("shape").path("likeliest").asDouble()).isBetween(2.5 - error, 2.5 + error);
@@ -345,7 +345,7 @@ class FitTest {
     }
 
     private JsonNode json(String table) throws IOException {
-        return JsonMapper.shared().readTree(JsonText.of(fit(table).orElseThrow().json()));
+        return JsonMapper.shared().readTree(AnswerMapper.text(fit(table).orElseThrow()));
     }
 
     private Validated<FitResult> fit(String table) throws IOException {

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import icequill.DemoShop;
 import icequill.answer.ComparisonResult;
-import icequill.answer.JsonText;
 import icequill.answer.PlanEarnings;
 import icequill.answer.WrittenPaper;
 import icequill.document.OwnersOutlook;
 import icequill.explain.Fact;
+import icequill.files.answer.AnswerMapper;
 import icequill.money.Amounts;
 import icequill.oracle.GridStops;
 import icequill.outlook.LookAhead;
@@ -666,7 +666,7 @@ class OutlookTest {
         assertThat(page.replace(",", "")).contains(secrets.get(1));
 
         ComparisonResult compared = compare(file, wish(Language.ENGLISH), LookAhead.USUAL).orElseThrow();
-        String all = JsonText.of(compared.json())
+        String all = AnswerMapper.text(compared)
                 + Files.readString(compared.paper().files().get(1)).replaceAll("(?s)<style.*</style>", "")
                 + attachments(compared.paper().files().getFirst());
 
@@ -825,7 +825,7 @@ class OutlookTest {
     }
 
     private static JsonNode json(ComparisonResult compared) {
-        return JsonMapper.shared().readTree(JsonText.of(compared.json()));
+        return JsonMapper.shared().readTree(AnswerMapper.text(compared));
     }
 
     private String printed(String file, Language language) throws IOException {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import icequill.DemoShop;
 import icequill.answer.ComparisonResult;
-import icequill.answer.JsonText;
+import icequill.files.answer.AnswerMapper;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
@@ -209,7 +209,7 @@ class CareOptionsTest {
     private JsonNode whole(String file, LookAhead asked) {
         ComparisonResult compared = DemoShop.office(folder).plans().compare(FormName.file(folder.resolve(file)),
                 new PaperOptions(Optional.empty(), DAY, Optional.empty(), Extras.NONE), asked).orElseThrow();
-        return JsonMapper.shared().readTree(JsonText.of(compared.json()));
+        return JsonMapper.shared().readTree(AnswerMapper.text(compared));
     }
 
     private void change(String name, String from, String to) throws IOException {

@@ -1,5 +1,6 @@
 package icequill.answer.history;
 
+import icequill.explain.ConstantKey;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -52,11 +53,12 @@ public final class HistoryText {
         if (history.visits().isEmpty()) {
             parts.add(sentences.word("history.none"));
         }
-        count(history.done(), "history.done", parts);
-        count(history.planned(), "history.planned", parts);
-        count(history.withdrawn(), "history.withdrawn-visits", parts);
-        count(history.calls(), "history.calls", parts);
-        history.billed().forEach(sum -> parts.add(sentences.word("history.billed", amount(sum))));
+        count(history.counts().done(), "history.done", parts);
+        count(history.counts().planned(), "history.planned", parts);
+        count(history.counts().withdrawn(), "history.withdrawn-visits", parts);
+        count(history.counts().calls(), "history.calls", parts);
+        history.counts().billed()
+                .forEach(sum -> parts.add(sentences.word("history.billed", amount(sum.amount()))));
         return history.period().words(sentences).map(period -> period + ": ").orElse("") + String.join("; ", parts);
     }
 
@@ -80,7 +82,8 @@ public final class HistoryText {
     }
 
     private String paper(ToldPaper paper) {
-        return sentences.word("history.paper", sentences.word("paper-kind." + paper.kind()), paper.number(),
+        return sentences.word("history.paper", sentences.word("paper-kind." + ConstantKey.of(paper.kind())),
+                paper.number(),
                 sentences.formats().day(paper.date()))
                 + paper.gross().map(sum -> ": " + amount(sum)).orElse("")
                 + paper.corrects().map(invoice -> ", " + sentences.word("history.corrects", invoice)).orElse("")

@@ -1,13 +1,13 @@
 package icequill.answer.history;
 
 import icequill.explain.ConstantKey;
+import icequill.files.answer.Sheet;
 import icequill.render.words.Sentences;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
-/** A list of visits, for the screen in one language and as JSON. */
-public record VisitListSheet(VisitListing listing, Sentences sentences) {
+/** A list of visits, for the screen in one language and as data. */
+public record VisitListSheet(VisitListing data, Sentences sentences) implements Sheet {
 
     /** The heads of {@link #rows}. */
     public List<String> head() {
@@ -16,7 +16,7 @@ public record VisitListSheet(VisitListing listing, Sentences sentences) {
     }
 
     public List<List<String>> rows() {
-        return listing.visits().stream()
+        return data.visits().stream()
                 .map(visit -> List.of(visit.began().toLocalDate().toString(), visit.id(), visit.site(),
                         sentences.word("visit-state." + ConstantKey.of(visit.state())), visit.caller().orElse(""),
                         String.join(", ", visit.people()), String.join(" ", visit.invoices())))
@@ -30,9 +30,5 @@ public record VisitListSheet(VisitListing listing, Sentences sentences) {
     /** What is said where there are older ones. */
     public String more(int wanted) {
         return sentences.word("list.more", String.valueOf(wanted));
-    }
-
-    public Map<String, Object> json() {
-        return RecordJson.of(listing);
     }
 }

@@ -1,7 +1,5 @@
 package icequill.answer.rates;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -10,9 +8,9 @@ import java.util.stream.Stream;
  *
  * @param version of the folder, by id
  * @param before in force before it; empty where none was
- * @param isDone whether it is in force now
+ * @param isAdopted whether it is in force now
  */
-public record AdoptedRates(String version, Optional<String> before, ToldChanges changes, boolean isDone) {
+public record AdoptedRates(String version, Optional<String> before, ToldChanges changes, boolean isAdopted) {
 
     /** The same when it was done. */
     public AdoptedRates adopted() {
@@ -20,21 +18,12 @@ public record AdoptedRates(String version, Optional<String> before, ToldChanges 
     }
 
     public Stream<String> lines() {
-        if (isDone && before.filter(version::equals).isPresent()) {
+        if (isAdopted && before.filter(version::equals).isPresent()) {
             return Stream.of("Version " + version + " is in force already.");
         }
-        String what = isDone ? "Adopted version " : "Would adopt version ";
+        String what = isAdopted ? "Adopted version " : "Would adopt version ";
         return Stream.concat(
                 Stream.of(what + version + before.map(id -> " in place of " + id + ":").orElse(", the first.")),
                 changes.lines());
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("version", version);
-        view.put("before", before.orElse(null));
-        view.put("adopted", isDone);
-        view.put("changes", changes.json());
-        return view;
     }
 }

@@ -21,8 +21,4 @@ public record RatesList(List<ToldVersion> versions) {
                 papers.keySet().stream()).distinct()
                 .map(id -> ToldVersion.of(id, adoptions, papers.getOrDefault(id, 0L), zone)).toList());
     }
-
-    public Map<String, Object> json() {
-        return Map.of("versions", versions.stream().map(ToldVersion::json).toList());
-    }
 }

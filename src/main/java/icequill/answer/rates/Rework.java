@@ -1,9 +1,7 @@
 package icequill.answer.rates;
 
 import icequill.answer.ChangedKey;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -12,7 +10,7 @@ import java.util.stream.Stream;
  * @param version of the rates it was made by
  * @param differences from what was issued, key by key of its data; none where all is the same
  */
-public record Rework(String number, String version, List<ChangedKey> differences) {
+public record Rework(String number, String version, boolean isSame, List<ChangedKey> differences) {
 
     public Rework {
         differences = List.copyOf(differences);
@@ -20,11 +18,8 @@ public record Rework(String number, String version, List<ChangedKey> differences
 
     /** The result of holding two papers against each other, as JSON. */
     public static Rework of(String number, String version, String issued, String again) {
-        return new Rework(number, version, ChangedKey.ofPapers(issued, again));
-    }
-
-    public boolean isSame() {
-        return differences.isEmpty();
+        List<ChangedKey> differences = ChangedKey.ofPapers(issued, again);
+        return new Rework(number, version, differences.isEmpty(), differences);
     }
 
     public Stream<String> lines() {
@@ -33,14 +28,5 @@ public record Rework(String number, String version, List<ChangedKey> differences
                 : Stream.concat(Stream.of(number + " worked out again by version " + version
                         + " of the rates: otherwise than issued, issued -> again"),
                         differences.stream().map(change -> "  " + change.text()));
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("number", number);
-        view.put("version", version);
-        view.put("same", isSame());
-        view.put("differences", differences.stream().map(ChangedKey::json).toList());
-        return view;
     }
 }

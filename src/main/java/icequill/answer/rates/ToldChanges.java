@@ -1,20 +1,24 @@
 package icequill.answer.rates;
 
+import icequill.files.answer.Sheet;
 import icequill.files.pricing.RatesChange;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What is different between two versions, file by file and value by value. */
-public record ToldChanges(List<RatesChange> files) {
+public record ToldChanges(List<RatesChange> files) implements Sheet {
 
     private static final String INDENT = "    ";
 
     public ToldChanges {
         files = List.copyOf(files);
+    }
+
+    @Override
+    public List<RatesChange> data() {
+        return files;
     }
 
     public boolean isEmpty() {
@@ -31,24 +35,6 @@ public record ToldChanges(List<RatesChange> files) {
     /** The names of the files. */
     public String names() {
         return String.join(", ", files.stream().map(RatesChange::file).toList());
-    }
-
-    public List<Map<String, Object>> json() {
-        return files.stream().map(file -> {
-            Map<String, Object> view = new LinkedHashMap<>();
-            view.put("file", file.file());
-            view.put("change", word(file));
-            view.put("values", file.values().stream().map(ToldChanges::json).toList());
-            return view;
-        }).toList();
-    }
-
-    private static Map<String, Object> json(RatesChange.Value value) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("path", value.path());
-        view.put("before", value.before().orElse(null));
-        view.put("after", value.after().orElse(null));
-        return view;
     }
 
     private static String kind(RatesChange file) {

@@ -4,10 +4,8 @@ import icequill.ledger.papers.Adoption;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,7 +15,7 @@ import java.util.Optional;
  * @param inForce whether it is the one by which papers are made now
  * @param papers that were issued by it
  */
-public record ToldVersion(String id, List<Adopted> adopted, boolean inForce, long papers) {
+public record ToldVersion(String version, List<Adopted> adopted, boolean inForce, long papers) {
 
     /** The head of a table with {@link #row}. */
     public static final List<String> HEAD = List.of("version", "adopted", "by", "", "papers");
@@ -37,10 +35,6 @@ public record ToldVersion(String id, List<Adopted> adopted, boolean inForce, lon
 
         String text() {
             return TIME.format(at) + " by " + by();
-        }
-
-        private Map<String, Object> json() {
-            return Map.of("at", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at), "who", who, "office", office);
         }
     }
 
@@ -64,17 +58,8 @@ public record ToldVersion(String id, List<Adopted> adopted, boolean inForce, lon
     }
 
     public List<String> row() {
-        return List.of(id.isEmpty() ? "none" : id, newest().map(last -> TIME.format(last.at())).orElse(""),
+        return List.of(version.isEmpty() ? "none" : version, newest().map(last -> TIME.format(last.at())).orElse(""),
                 newest().map(Adopted::by).orElse(""), inForce ? "in force" : newest().isEmpty() ? "not kept" : "",
                 String.valueOf(papers));
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("version", id);
-        view.put("adopted", adopted.stream().map(Adopted::json).toList());
-        view.put("inForce", inForce);
-        view.put("papers", papers);
-        return view;
     }
 }

@@ -1,6 +1,6 @@
 package icequill.cli.book;
 
-import icequill.answer.JsonText;
+import icequill.answer.ProblemReport;
 import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
@@ -43,7 +43,11 @@ public final class CheckCommand implements Callable<Integer> {
         }
         String well = "All is well: " + report.sites() + " sites, " + report.forms()
                 + " forms of work to come or to bill.";
-        printout.out().println(options.json() ? JsonText.problems(problems) : well);
+        if (options.json()) {
+            printout.answer(new ProblemReport(problems));
+        } else {
+            printout.out().println(well);
+        }
         return ExitCode.OK.status();
     }
 }

@@ -1,6 +1,5 @@
 package icequill.cli.book;
 
-import icequill.answer.JsonText;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.Table;
 import icequill.office.demo.Demo;
@@ -30,13 +29,9 @@ public final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), json);
-        return printout.show(Demo.run(folder, step -> progress(printout, step)), made -> {
-            if (json) {
-                printout.out().println(JsonText.of(made.json()));
-            } else {
-                printout.out().println(Table.of(List.of("paper", "customer", "net", "tax", "total"), made.rows(), 2));
-                printout.out().println("Open them in " + made.folder().resolve("papers"));
-            }
+        return printout.answer(Demo.run(folder, step -> progress(printout, step)), made -> {
+            printout.out().println(Table.of(List.of("paper", "customer", "net", "tax", "total"), made.rows(), 2));
+            printout.out().println("Open them in " + made.folder().resolve("papers"));
         });
     }
 

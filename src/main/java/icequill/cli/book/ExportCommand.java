@@ -1,7 +1,5 @@
 package icequill.cli.book;
 
-import icequill.answer.ExportResult;
-import icequill.answer.ExportedForms;
 import icequill.cli.terminal.BookCommand;
 import icequill.office.care.BookMaintenance;
 import java.nio.file.Path;
@@ -38,14 +36,14 @@ public final class ExportCommand extends BookCommand {
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         BookMaintenance office = BookMaintenance.of(folder(), clock());
         if (name.equals("-")) {
-            return show(office.forms(names), ExportedForms::json, forms -> {
+            return show(office.forms(names), forms -> {
                 printout().out().print(forms.yaml());
                 printout().out().flush();
             });
         }
         if (name.endsWith(".yaml")) {
             return show(office.forms(names).then(forms -> forms.write(file, replace).map(written -> forms)),
-                    ExportedForms::json, forms -> print("Wrote " + file + ", " + forms.forms().size() + " forms"));
+                    forms -> print("Wrote " + file + ", " + forms.forms().size() + " forms"));
         }
         if (!names.isEmpty()) {
             throw new ParameterException(spec().commandLine(), "names go with a file that ends in .yaml, or with -");
@@ -56,7 +54,7 @@ public final class ExportCommand extends BookCommand {
         }
         return show(name.endsWith(".csv")
                 ? office.papers(file, replace, progress("written"))
-                : office.export(file, replace, progress("written")), ExportResult::json,
+                : office.export(file, replace, progress("written")),
                 done -> print("Wrote " + done.file() + ", " + done.papers() + " papers"));
     }
 }

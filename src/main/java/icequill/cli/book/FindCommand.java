@@ -1,6 +1,7 @@
 package icequill.cli.book;
 
 import icequill.answer.BookedPaper;
+import icequill.answer.paper.PaperList;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.PeriodOptions;
 import icequill.cli.terminal.Table;
@@ -52,13 +53,12 @@ public final class FindCommand extends BookCommand {
     public Integer call() {
         PaperWish wish = new PaperWish(String.join(" ", words), period.period(), kinds, Optional.ofNullable(state),
                 Optional.ofNullable(caller), Optional.ofNullable(store), Math.max(1, most));
-        return show(PaperOffice.of(folder(), clock()).find(wish),
-                BookCommand::json, papers -> {
-                    if (papers.isEmpty()) {
-                        print("No paper fits.");
-                    } else {
-                        print(Table.of(BookedPaper.HEAD, papers.stream().map(BookedPaper::row).toList(), 4));
-                    }
-                });
+        return show(PaperOffice.of(folder(), clock()).find(wish).map(PaperList::new), found -> {
+            if (found.papers().isEmpty()) {
+                print("No paper fits.");
+            } else {
+                print(Table.of(BookedPaper.HEAD, found.papers().stream().map(BookedPaper::row).toList(), 4));
+            }
+        });
     }
 }

@@ -31,7 +31,7 @@ public final class ImportCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(ImportOffice.of(pricing(folder()), clock()).run(files, dryRun), ImportResult::json, this::tell);
+        return show(ImportOffice.of(pricing(folder()), clock()).run(files, dryRun), this::tell);
     }
 
     private void tell(ImportResult taken) {

@@ -1,7 +1,6 @@
 package icequill.cli.book;
 
 import icequill.answer.BookedPaper;
-import icequill.answer.JsonText;
 import icequill.answer.NextPayment;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.BookingOptions;
@@ -19,9 +18,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -93,7 +90,7 @@ public final class IssueCommand extends BookCommand {
             Path folder = pricing(folderOf(Path.of(agreement)));
             IssueOffice office = IssueOffice.of(folder, clock());
             return payment == null
-                    ? show(office.nextPayment(form(agreement), wish(folder).date()), NextPayment::json,
+                    ? show(office.nextPayment(form(agreement), wish(folder).date()),
                             next -> tell(next, agreement))
                     : booking.show(office.payment(form(agreement), payment, wish(folder))
                             .map(List::of), printout());
@@ -135,9 +132,7 @@ public final class IssueCommand extends BookCommand {
             });
         }
         if (printout.json()) {
-            Map<String, Object> view = new LinkedHashMap<>(booking.json(issued));
-            view.put("problems", problems.list().stream().map(JsonText::problem).toList());
-            printout.out().println(JsonText.of(view));
+            printout.answer(booking.answer(issued, problems.list()));
         } else {
             problems.list().stream().map(Problem::text).forEach(printout.err()::println);
             if (what.all || visits.size() > 1) {

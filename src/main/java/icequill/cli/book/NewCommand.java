@@ -1,10 +1,9 @@
 package icequill.cli.book;
 
-import icequill.answer.JsonText;
+import icequill.answer.ShopMade;
 import icequill.cli.terminal.Printout;
 import icequill.office.demo.NewShop;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,16 +32,12 @@ public final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), json);
-        return printout.show(NewShop.create(folder, demo), made -> {
-            if (json) {
-                printout.out().println(JsonText.of(Map.of("shop", made.toString())));
-            } else {
-                printout.out().println("Made " + made);
-                printout.out().println(demo
-                        ? "Next: icequill check --shop " + made
-                        : "Next: put your name into shop.yaml and your prices into pricing/, then: icequill check --shop "
-                                + made);
-            }
+        return printout.answer(NewShop.create(folder, demo).map(ShopMade::new), made -> {
+            printout.out().println("Made " + made.shop());
+            printout.out().println(demo
+                    ? "Next: icequill check --shop " + made.shop()
+                    : "Next: put your name into shop.yaml and your prices into pricing/, then: icequill check --shop "
+                            + made.shop());
         });
     }
 }

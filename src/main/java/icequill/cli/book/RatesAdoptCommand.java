@@ -28,8 +28,8 @@ public final class RatesAdoptCommand extends BookCommand {
     @Override
     public Integer call() {
         Validated<AdoptedRates> result = RatesOffice.of(folder(), clock()).adopt(yes);
-        int status = show(result, AdoptedRates::json, this::tell);
-        return result.found().filter(adopted -> !adopted.isDone()).isPresent() ? asked() : status;
+        int status = show(result, this::tell);
+        return result.found().filter(adopted -> !adopted.isAdopted()).isPresent() ? asked() : status;
     }
 
     private void tell(AdoptedRates adopted) {

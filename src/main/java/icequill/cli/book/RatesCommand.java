@@ -1,6 +1,5 @@
 package icequill.cli.book;
 
-import icequill.answer.rates.RatesList;
 import icequill.answer.rates.ToldVersion;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.Table;
@@ -22,7 +21,7 @@ public final class RatesCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(RatesOffice.of(folder(), clock()).list(), RatesList::json, list -> {
+        return show(RatesOffice.of(folder(), clock()).list(), list -> {
             if (list.versions().isEmpty()) {
                 print("No rates are in force yet.");
             } else {

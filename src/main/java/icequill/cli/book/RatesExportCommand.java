@@ -1,10 +1,10 @@
 package icequill.cli.book;
 
+import icequill.answer.rates.RatesExport;
 import icequill.cli.terminal.BookCommand;
 import icequill.office.care.RatesOffice;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -24,7 +24,7 @@ public final class RatesExportCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(RatesOffice.of(folder(), clock()).export(version, target),
-                folder -> Map.of("folder", folder.toString()), folder -> print("Wrote " + folder));
+        return show(RatesOffice.of(folder(), clock()).export(version, target).map(RatesExport::new),
+                rates -> print("Wrote " + rates.folder()));
     }
 }

@@ -1,6 +1,5 @@
 package icequill.cli.book;
 
-import icequill.answer.rates.RatesSheet;
 import icequill.cli.terminal.BookCommand;
 import icequill.office.care.RatesOffice;
 import java.time.Clock;
@@ -23,7 +22,7 @@ public final class RatesShowCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(RatesOffice.of(folder(), clock()).show(Optional.ofNullable(version)), RatesSheet::json,
+        return show(RatesOffice.of(folder(), clock()).show(Optional.ofNullable(version)),
                 sheet -> printLines(sheet.lines()));
     }
 }

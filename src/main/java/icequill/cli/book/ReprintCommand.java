@@ -1,6 +1,8 @@
 package icequill.cli.book;
 
 import icequill.answer.Reprint;
+import icequill.answer.paper.PaperCopies;
+import icequill.answer.paper.Reprints;
 import icequill.answer.rates.Rework;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.ExitCode;
@@ -9,10 +11,7 @@ import icequill.office.care.PaperOffice;
 import icequill.office.care.ReworkOffice;
 import icequill.problem.Validated;
 import icequill.request.Extras;
-import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,23 +58,21 @@ public final class ReprintCommand extends BookCommand {
         }
         if (rework) {
             Validated<Rework> result = ReworkOffice.of(folder(), clock()).rework(number);
-            int status = show(result, Rework::json, again -> printLines(again.lines()));
+            int status = show(result, again -> printLines(again.lines()));
             return result.found().filter(again -> !again.isSame()).isPresent() ? ExitCode.PROBLEMS.status() : status;
         }
         PaperOffice office = PaperOffice.of(folder(), clock());
         if (which.all) {
-            return show(office.reprintAll(), papers -> Map.of("papers", papers.stream().map(Reprint::json).toList()),
-                    this::tell);
+            return show(office.reprintAll().map(Reprints::new), this::tell);
         }
         if (!extras.extras().equals(Extras.NONE)) {
-            return show(office.copies(number, extras.extras()),
-                    files -> Map.of("files", files.stream().map(Path::toString).toList()), this::wrote);
+            return show(office.copies(number, extras.extras()).map(PaperCopies::new), this::wrote);
         }
-        return show(office.reprint(number), Reprint::json, this::tell);
+        return show(office.reprint(number), this::tell);
     }
 
-    private void wrote(List<Path> files) {
-        files.forEach(file -> print("Wrote " + file));
+    private void wrote(PaperCopies copies) {
+        copies.files().forEach(file -> print("Wrote " + file));
     }
 
     private void tell(Reprint paper) {
@@ -85,10 +82,10 @@ public final class ReprintCommand extends BookCommand {
         print(paper.words());
     }
 
-    private void tell(List<Reprint> papers) {
-        papers.forEach(this::tell);
-        print(papers.isEmpty()
+    private void tell(Reprints made) {
+        made.papers().forEach(this::tell);
+        print(made.papers().isEmpty()
                 ? "All papers are there as issued."
-                : papers.size() + " made anew; all others are there.");
+                : made.papers().size() + " made anew; all others are there.");
     }
 }

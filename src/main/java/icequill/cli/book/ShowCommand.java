@@ -33,7 +33,7 @@ public final class ShowCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(ShowOffice.of(folder(), clock()).show(name, reader.language()), Shown::json, this::print);
+        return show(ShowOffice.of(folder(), clock()).show(name, reader.language()), this::print);
     }
 
     private void print(Shown shown) {

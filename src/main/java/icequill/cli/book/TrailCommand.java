@@ -41,7 +41,7 @@ public final class TrailCommand extends BookCommand {
     @Override
     public Integer call() {
         return show(TrailOffice.of(folder(), clock()).trail(Optional.ofNullable(id), Optional.ofNullable(from),
-                Optional.ofNullable(until), Optional.ofNullable(who), atMost()), TrailSheet::json,
+                Optional.ofNullable(until), Optional.ofNullable(who), atMost()),
                 this::print);
     }
 
@@ -51,7 +51,7 @@ public final class TrailCommand extends BookCommand {
 
     private void print(TrailSheet sheet) {
         printLines(sheet.lines());
-        if (sheet.steps().isEmpty()) {
+        if (sheet.trail().isEmpty()) {
             print("No change in the trail fits.");
         } else if (sheet.hasMore()) {
             print("There are older changes: --most " + 2 * atMost() + " shows more.");

@@ -7,7 +7,6 @@ import icequill.office.billing.IssueOffice;
 import icequill.shop.FormName;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -53,20 +52,20 @@ public final class VisitCommand extends BookCommand {
 
     private int record(Path file) {
         return show(IssueOffice.of(pricing(folderOf(file)), clock()).record(FormName.file(file(file))),
-                visit -> Map.of("visit", visit.json()), this::tell);
+                this::tell);
     }
 
     private int withdraw(String visit) {
         return show(IssueOffice.of(folder(), clock()).withdraw(visit, reason),
-                withdrawn -> Map.of("withdrawn", withdrawn.json()), this::tell);
+                this::tell);
     }
 
     private void tell(RecordedVisit visit) {
         print("Recorded " + visit.summary());
         visit.notices().forEach(notice -> printout().err().println("Note: " + notice.text()));
         print(visit.isPlanned()
-                ? "Next: icequill worksheet " + visit.id()
-                : "Next: icequill issue " + visit.id());
+                ? "Next: icequill worksheet " + visit.visit()
+                : "Next: icequill issue " + visit.visit());
     }
 
     private void tell(WithdrawnVisit withdrawn) {

@@ -63,7 +63,7 @@ public final class VisitListCommand extends BookCommand {
         VisitWish wish = new VisitWish(Optional.ofNullable(site), Optional.ofNullable(customer),
                 Optional.ofNullable(machine), Optional.ofNullable(technician), Optional.ofNullable(caller),
                 period.period(), states, atMost());
-        return show(VisitListOffice.of(folder(), clock()).visits(wish, reader.language()), VisitListSheet::json,
+        return show(VisitListOffice.of(folder(), clock()).visits(wish, reader.language()),
                 this::print);
     }
 
@@ -73,7 +73,7 @@ public final class VisitListCommand extends BookCommand {
 
     private void print(VisitListSheet sheet) {
         print(sheet.rows().isEmpty() ? sheet.none() : Table.of(sheet.head(), sheet.rows(), sheet.head().size()));
-        if (sheet.listing().hasMore()) {
+        if (sheet.data().hasMore()) {
             print(sheet.more(2 * atMost()));
         }
     }

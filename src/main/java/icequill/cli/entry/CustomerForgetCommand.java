@@ -31,7 +31,7 @@ public final class CustomerForgetCommand extends EntryCommand {
         Validated<ForgetResult> sure = yes
                 ? office().forget(id)
                 : office().wouldForget(id).then(this::asked).then(blanked -> office().forget(id));
-        return show(sure, ForgetResult::json, this::tell);
+        return show(sure, this::tell);
     }
 
     /** Whoever means it types the id again. */
@@ -48,12 +48,12 @@ public final class CustomerForgetCommand extends EntryCommand {
     }
 
     private static String question(ForgetResult blanked) {
-        return "This blanks customer " + blanked.customer() + " with " + blanked.sites().size()
+        return "This blanks customer " + blanked.forgotten() + " with " + blanked.sites().size()
                 + " sites and their visits for good. Type the id to go on: ";
     }
 
     private void tell(ForgetResult forgotten) {
-        print("Forgotten: " + forgotten.customer() + ", with " + forgotten.sites().size() + " sites and their visits");
+        print("Forgotten: " + forgotten.forgotten() + ", with " + forgotten.sites().size() + " sites and their visits");
         forgotten.keptUntil().ifPresent(day -> print(forgotten.papers()
                 + " papers stay as they were issued, the last until " + day));
         forgotten.files().forEach(file -> print("Still there, for you to delete: " + file));

@@ -10,7 +10,6 @@ import icequill.office.register.RegisterLists;
 import icequill.office.register.RegisterOffice;
 import icequill.problem.Validated;
 import java.time.Clock;
-import java.util.Map;
 
 /** What all commands share on customers, sites and machines. */
 public abstract class EntryCommand extends BookCommand {
@@ -32,19 +31,19 @@ public abstract class EntryCommand extends BookCommand {
     }
 
     final int showPayment(Validated<PaymentSheet> payment) {
-        return show(payment, sheet -> Map.of("payment", sheet.json()), sheet -> sheet.lines().forEach(this::print));
+        return show(payment, sheet -> sheet.lines().forEach(this::print));
     }
 
     final int stored(Validated<EntrySheet> entry) {
-        return show(entry, EntrySheet::json, sheet -> print("Stored " + sheet.kind() + " " + sheet.id()));
+        return show(entry, sheet -> print("Stored " + sheet.kind() + " " + sheet.id()));
     }
 
     final int showEntry(Validated<EntrySheet> entry) {
-        return show(entry, EntrySheet::json, sheet -> print(Table.of(sheet.rows(), 2)));
+        return show(entry, sheet -> print(Table.of(sheet.rows(), 2)));
     }
 
     final int list(Validated<Listing> listing) {
-        return show(listing, Listing::json, found -> print(found.rows().isEmpty()
+        return show(listing, found -> print(found.rows().isEmpty()
                 ? "None."
                 : Table.of(found.head(), found.rows(), found.head().size())));
     }

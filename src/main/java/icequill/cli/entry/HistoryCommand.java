@@ -1,6 +1,5 @@
 package icequill.cli.entry;
 
-import icequill.answer.history.HistorySheet;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.PeriodOptions;
 import icequill.cli.terminal.ReaderOptions;
@@ -29,6 +28,6 @@ abstract class HistoryCommand extends BookCommand {
      */
     final int history(String site, Optional<String> machine) {
         return show(HistoryOffice.of(folder(), clock()).site(site, machine, period.period(), reader.language()),
-                HistorySheet::json, sheet -> printParagraphs(sheet.lines()));
+                sheet -> printParagraphs(sheet.lines()));
     }
 }

@@ -28,7 +28,7 @@ abstract class MergeCommand extends EntryCommand {
 
     @Override
     public final Integer call() {
-        return show(merged(MergeOffice.of(folder(), clock()), from, into, dryRun), MergeResult::json,
+        return show(merged(MergeOffice.of(folder(), clock()), from, into, dryRun),
                 merged -> merged.lines().forEach(this::print));
     }
 }

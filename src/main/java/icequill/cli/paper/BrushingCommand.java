@@ -1,7 +1,6 @@
 package icequill.cli.paper;
 
 import icequill.answer.BrushingResult;
-import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
@@ -34,7 +33,7 @@ public final class BrushingCommand extends PaperCommand {
 
     private int json() {
         return printout().show(brushed(office(), from(), paperOptions()),
-                brushed -> printout().out().println(JsonText.of(brushed.json())));
+                brushed -> printout().answer(brushed));
     }
 
     @Override

@@ -1,7 +1,6 @@
 package icequill.cli.paper;
 
 import icequill.answer.ComparisonResult;
-import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
@@ -43,7 +42,7 @@ public final class CompareCommand extends PaperCommand {
 
     private int json() {
         return printout().show(compared(office(), from(), paperOptions()),
-                compared -> printout().out().println(JsonText.of(compared.json())));
+                compared -> printout().answer(compared));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package icequill.cli.paper;
 
-import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.BookingOptions;
 import icequill.cli.terminal.PaperCommand;
@@ -94,16 +93,12 @@ public final class CreditCommand extends PaperCommand {
                     "--agreement says how much goes back, so it does not go with --lines, --amount or --reissue");
         }
         Printout printout = printout();
-        return printout.show(CreditOffice.of(folder(), clock()).byChanges(number, from(changes),
+        return printout.answer(CreditOffice.of(folder(), clock()).byChanges(number, from(changes),
                 paperOptions().date()), credit -> {
-                    if (printout.json()) {
-                        printout.out().println(JsonText.of(credit.json()));
-                    } else {
-                        printout.out().println(credit.text());
-                        if (credit.amount().isPositive()) {
-                            printout.out().println("To give it back: icequill credit " + credit.invoice()
-                                    + " --amount " + Amounts.plain(credit.amount()) + " --reason \"...\"");
-                        }
+                    printout.out().println(credit.text());
+                    if (credit.amount().isPositive()) {
+                        printout.out().println("To give it back: icequill credit " + credit.invoice()
+                                + " --amount " + Amounts.plain(credit.amount()) + " --reason \"...\"");
                     }
                 });
     }

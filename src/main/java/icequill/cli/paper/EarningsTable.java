@@ -1,6 +1,5 @@
 package icequill.cli.paper;
 
-import icequill.answer.JsonText;
 import icequill.answer.PlanEarnings;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.Table;
@@ -15,7 +14,7 @@ final class EarningsTable {
 
     static void print(PlanEarnings earnings, Printout printout) {
         if (printout.json()) {
-            printout.out().println(JsonText.of(earnings.json()));
+            printout.answer(earnings);
             return;
         }
         printout.out().println(Table.of(earnings.heads(), earnings.rows(), TEXT_COLUMNS));

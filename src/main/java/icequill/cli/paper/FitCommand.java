@@ -1,7 +1,6 @@
 package icequill.cli.paper;
 
 import icequill.answer.FitResult;
-import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.cli.terminal.Printout;
@@ -38,7 +37,7 @@ public final class FitCommand extends PaperCommand {
 
     private static void print(FitResult result, Printout printout) {
         if (printout.json()) {
-            printout.out().println(JsonText.of(result.json()));
+            printout.answer(result);
             return;
         }
         result.lines().forEach(printout.out()::println);

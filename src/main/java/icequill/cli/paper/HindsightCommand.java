@@ -30,7 +30,7 @@ public final class HindsightCommand extends BookCommand {
     public Integer call() {
         Path folder = pricing(folder());
         LocalDate until = date == null ? ShopDay.today(folder, clock()) : date;
-        return show(HindsightOffice.of(folder, clock()).year(until), Hindsight::json, this::print);
+        return show(HindsightOffice.of(folder, clock()).year(until), this::print);
     }
 
     private void print(Hindsight found) {

@@ -55,7 +55,7 @@ public final class PlanCommand implements Callable<Integer> {
 
     private void print(TimetableSheet sheet, Printout printout) {
         if (printout.json()) {
-            printout.out().println(sheet.json());
+            printout.answer(sheet);
             return;
         }
         printout.out().println(Table.of(sheet.chart(), 2));

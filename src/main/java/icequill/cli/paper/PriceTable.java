@@ -16,7 +16,11 @@ final class PriceTable {
 
     /** Prints a price, and beside it what should be known about it. */
     static void print(PriceSheet sheet, boolean how, boolean owner, Printout printout) {
-        printout.out().println(printout.json() ? sheet.json(owner) : text(sheet, how, owner));
+        if (printout.json()) {
+            printout.answer(sheet.data(owner));
+        } else {
+            printout.out().println(text(sheet, how, owner));
+        }
         sheet.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
     }
 

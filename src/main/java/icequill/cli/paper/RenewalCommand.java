@@ -1,6 +1,5 @@
 package icequill.cli.paper;
 
-import icequill.answer.JsonText;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
@@ -38,7 +37,7 @@ public final class RenewalCommand extends PaperCommand {
 
     private static void print(RenewalAdvice advice, Printout printout) {
         if (printout.json()) {
-            printout.out().println(JsonText.of(advice.json()));
+            printout.answer(advice);
             return;
         }
         advice.paper().files().forEach(written -> printout.out().println("Wrote " + written));

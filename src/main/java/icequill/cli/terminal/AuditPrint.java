@@ -1,7 +1,6 @@
 package icequill.cli.terminal;
 
 import icequill.answer.AuditSheet;
-import icequill.answer.JsonText;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 
@@ -22,12 +21,12 @@ public final class AuditPrint {
         }
         AuditSheet sheet = found.orElseThrow();
         if (printout.json()) {
-            printout.out().println(JsonText.of(sheet.json()));
+            printout.answer(sheet);
         } else {
             if (!sheet.series().isEmpty()) {
-                printout.out().println(Table.of(AuditSheet.HEAD, sheet.series(), 1));
+                printout.out().println(Table.of(AuditSheet.HEAD, sheet.rows(), 1));
             }
-            sheet.elsewhere().forEach(series -> printout.out().println(
+            sheet.filesElsewhere().forEach(series -> printout.out().println(
                     "Not looked at, since they lie in their office's own folder: the files of " + series + " papers"));
             sheet.findings().stream().map(Problem::text).forEach(printout.err()::println);
             printout.out().println(done + (sheet.findings().isEmpty()

@@ -1,17 +1,14 @@
 package icequill.cli.terminal;
 
 import icequill.answer.BookedPaper;
-import icequill.answer.JsonText;
 import icequill.office.care.CheckShop;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
@@ -73,30 +70,8 @@ public abstract class BookCommand implements Callable<Integer> {
     }
 
     /** Shows a result as JSON where that is asked for, else as text. */
-    protected final <T> int show(Validated<T> result, Function<T, Map<String, ?>> json, Consumer<T> text) {
-        Printout printout = printout();
-        return printout.show(result, value -> {
-            if (printout.json()) {
-                printout.out().println(JsonText.of(json.apply(value)));
-            } else {
-                text.accept(value);
-            }
-        });
-    }
-
-    /** Shows papers that were issued. */
-    static int show(Validated<List<BookedPaper>> papers, Printout printout) {
-        return printout.show(papers, all -> {
-            if (printout.json()) {
-                printout.out().println(JsonText.of(json(all)));
-            } else {
-                all.forEach(paper -> print(paper, printout));
-            }
-        });
-    }
-
-    public static Map<String, ?> json(List<BookedPaper> papers) {
-        return Map.of("papers", papers.stream().map(BookedPaper::json).toList());
+    protected final <T> int show(Validated<T> result, Consumer<T> text) {
+        return printout().answer(result, text);
     }
 
     /** A paper that was issued, and where its PDF lies. */

@@ -1,12 +1,11 @@
 package icequill.cli.terminal;
 
 import icequill.answer.BookedPaper;
-import icequill.answer.JsonText;
+import icequill.answer.paper.IssuedPapers;
 import icequill.office.billing.Booking;
+import icequill.problem.Problem;
 import icequill.problem.Validated;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -30,22 +29,21 @@ public final class BookingOptions {
 
     /** Shows papers that were issued, or would be. */
     public int show(Validated<List<BookedPaper>> papers, Printout printout) {
-        return dryRun
-                ? printout.show(papers, all -> {
-                    if (printout.json()) {
-                        printout.out().println(JsonText.of(json(all)));
-                    } else {
-                        all.forEach(paper -> print(paper, printout));
-                        printout.out().println("Nothing was issued.");
-                    }
-                })
-                : BookCommand.show(papers, printout);
+        return printout.answer(papers.map(all -> answer(all, List.of())), answer -> {
+            answer.papers().forEach(paper -> print(paper, printout));
+            if (dryRun) {
+                printout.out().println("Nothing was issued.");
+            }
+        });
     }
 
-    public Map<String, ?> json(List<BookedPaper> papers) {
-        return dryRun
-                ? Map.of("wouldIssue", papers.stream().map(BookingOptions::unnumbered).toList())
-                : BookCommand.json(papers);
+    /**
+     * What came of issuing.
+     *
+     * @param problems of those that could not be issued
+     */
+    public IssuedPapers answer(List<BookedPaper> papers, List<Problem> problems) {
+        return new IssuedPapers(papers, dryRun, problems);
     }
 
     public void print(BookedPaper paper, Printout printout) {
@@ -55,13 +53,5 @@ public final class BookingOptions {
         } else {
             BookCommand.print(paper, printout);
         }
-    }
-
-    /** Its number and file are those of whatever is issued next. */
-    private static Map<String, Object> unnumbered(BookedPaper paper) {
-        Map<String, Object> view = new LinkedHashMap<>(paper.json());
-        view.remove("number");
-        view.remove("file");
-        return view;
     }
 }

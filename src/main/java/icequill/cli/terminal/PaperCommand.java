@@ -1,6 +1,5 @@
 package icequill.cli.terminal;
 
-import icequill.answer.JsonText;
 import icequill.answer.WrittenPaper;
 import icequill.office.Office;
 import icequill.problem.Validated;
@@ -98,7 +97,7 @@ public abstract class PaperCommand implements Callable<Integer> {
 
     private void print(WrittenPaper paper, Printout printout) {
         if (options.json()) {
-            printout.out().println(JsonText.of(paper.json()));
+            printout.answer(paper);
         } else {
             paper.files().forEach(written -> printout.out().println("Wrote " + written));
             printout.out().println(paper.summary());

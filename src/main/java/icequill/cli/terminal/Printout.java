@@ -1,6 +1,7 @@
 package icequill.cli.terminal;
 
-import icequill.answer.JsonText;
+import icequill.answer.ProblemReport;
+import icequill.files.answer.AnswerMapper;
 import icequill.office.care.RatesOffice;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -34,9 +35,19 @@ public record Printout(PrintWriter out, PrintWriter err, boolean json) {
         };
     }
 
+    /** An answer as JSON, where that is asked for, else as text. */
+    public <T> int answer(Validated<T> result, Consumer<T> text) {
+        return show(result, json ? this::answer : text);
+    }
+
+    /** An answer as JSON. */
+    public void answer(Object answer) {
+        out.println(AnswerMapper.text(answer));
+    }
+
     public int problems(List<Problem> problems) {
         if (json) {
-            out.println(JsonText.problems(problems));
+            answer(new ProblemReport(problems));
         } else {
             problems.forEach(problem -> err.println(PlainText.line(problem.text())));
             err.println(problems.size() == 1

@@ -1,10 +1,7 @@
 package icequill.files.yaml;
 
-import java.io.OutputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Consumer;
-import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.DeserializationFeature;
@@ -28,27 +25,6 @@ public final class Json {
     public static Map<String, Object> map(String text) {
         return text.isBlank() ? Map.of() : COMPACT.readValue(text, new TypeReference<LinkedHashMap<String, Object>>() {
         });
-    }
-
-    /**
-     * Writes keys, each with a list whose values come one by one; on one line each.
-     *
-     * @param lists by key; each gives its values to whom it is given
-     */
-    public static void stream(OutputStream out, Map<String, Consumer<Consumer<Object>>> lists) {
-        try (JsonGenerator json = COMPACT.writer().without(StreamWriteFeature.AUTO_CLOSE_TARGET).createGenerator(out)) {
-            json.writeStartObject();
-            lists.forEach((key, values) -> {
-                json.writeName(key);
-                json.writeStartArray();
-                values.accept(value -> {
-                    json.writeRaw(System.lineSeparator());
-                    json.writePOJO(value);
-                });
-                json.writeEndArray();
-            });
-            json.writeEndObject();
-        }
     }
 
     /** A value as JSON on one line; of maps, lists, texts, truths and numbers, which are written out in full. */

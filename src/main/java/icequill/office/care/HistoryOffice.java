@@ -1,10 +1,12 @@
 package icequill.office.care;
 
+import icequill.answer.history.HistoryCounts;
 import icequill.answer.history.HistorySheet;
 import icequill.answer.history.Period;
 import icequill.answer.history.SiteHistory;
 import icequill.answer.history.ToldPaper;
 import icequill.answer.history.ToldVisit;
+import icequill.answer.history.VisitAnswer;
 import icequill.answer.history.VisitSheet;
 import icequill.answer.history.VisitTelling;
 import icequill.ledger.Reading;
@@ -74,7 +76,7 @@ public final class HistoryOffice {
                 .read(open -> open.entries().visit(id)
                         .map(entry -> FoundVisits.in(open).of(List.of(entry)).getFirst()))
                 .then(one -> telling(shop -> of(shop, language).map(told -> new VisitSheet(
-                        told.visit(one, one.entry().site(), Optional.empty()), papers(List.of(one)),
+                        new VisitAnswer(told.visit(one, one.entry().site(), Optional.empty()), papers(List.of(one))),
                         told.sentences()))));
     }
 
@@ -84,11 +86,14 @@ public final class HistoryOffice {
 
     private static Validated<HistorySheet> told(ShopFolder folder, Held held, Optional<Language> language) {
         SiteEntry entry = held.site();
-        return of(folder, language).map(telling -> new HistorySheet(new SiteHistory(entry.id(), entry.name(),
-                entry.storeNumber(), entry.address(), held.machine().map(id -> telling.machine(entry.id(), id)),
-                held.period(),
-                held.visits().stream().map(one -> telling.visit(one, entry.id(), held.machine())).toList(),
-                papers(held.visits())), telling.sentences()));
+        return of(folder, language).map(telling -> {
+            List<ToldVisit> visits = held.visits().stream()
+                    .map(one -> telling.visit(one, entry.id(), held.machine())).toList();
+            List<ToldPaper> papers = papers(held.visits());
+            return new HistorySheet(new SiteHistory(entry.id(), entry.name(), entry.storeNumber(), entry.address(),
+                    held.machine().map(id -> telling.machine(entry.id(), id)), held.period(),
+                    HistoryCounts.of(visits, papers), visits, papers), telling.sentences());
+        });
     }
 
     /** Each once, in the order of issue. */

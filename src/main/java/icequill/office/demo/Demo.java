@@ -21,9 +21,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -62,13 +60,6 @@ public final class Demo {
         private static String sum(List<WrittenPaper> bills, Function<WrittenPaper.Sums, MonetaryAmount> part) {
             List<MonetaryAmount> amounts = bills.stream().flatMap(paper -> paper.sums().stream()).map(part).toList();
             return Amounts.plain(Amounts.sum(amounts, amounts.getFirst().getCurrency()));
-        }
-
-        public Map<String, Object> json() {
-            Map<String, Object> view = new LinkedHashMap<>();
-            view.put("folder", folder.toString());
-            view.put("papers", papers.stream().map(WrittenPaper::json).toList());
-            return view;
         }
     }
 

@@ -8,6 +8,7 @@ import icequill.answer.shown.PaperSheet;
 import icequill.document.CreditNote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
+import icequill.files.answer.AnswerMapper;
 import icequill.files.disk.CsvFile;
 import icequill.files.disk.SafeFile;
 import icequill.files.form.CustomerForm;
@@ -69,7 +70,7 @@ public record Export(Reading book, LongConsumer progress) {
                 out -> book.accounts().accounts().forEach(entry -> out.accept(EntryForms.account(entry))));
         lists.put("payments", out -> book.accounts().payments().forEach(entry -> out.accept(payment(entry))));
         lists.put("papers", out -> each(paper -> out.accept(paper(paper)), count));
-        return SafeFile.write(file, replace, out -> Json.stream(out, lists))
+        return SafeFile.write(file, replace, out -> AnswerMapper.stream(out, lists))
                 .map(written -> new ExportResult(written, count.get()));
     }
 
@@ -202,13 +203,13 @@ public record Export(Reading book, LongConsumer progress) {
         return view;
     }
 
-    private Map<String, Object> payment(PaymentEntry entry) {
-        return new PaymentSheet(entry, Optional.empty(), book.accounts().withdrawal(entry.id())).json();
+    private PaymentSheet payment(PaymentEntry entry) {
+        return new PaymentSheet(entry, Optional.empty(), book.accounts().withdrawal(entry.id()));
     }
 
     private Map<String, Object> paper(IssuedPaper paper) {
-        Map<String, Object> view = new LinkedHashMap<>(PaperSheet.of(book, paper).json());
-        view.remove("credits");
+        Map<String, Object> view = new LinkedHashMap<>();
+        view.put("paper", PaperSheet.of(book, paper).data());
         view.put("data", Json.map(book.papers().data(paper.number()).orElseThrow()));
         return view;
     }

@@ -27,12 +27,12 @@ public final class RegisterLists {
     /** A customer, with his sites. */
     public Validated<EntrySheet> customer(String id) {
         return book.read(open -> RegisterOffice.payer(open, Optional.of(id))
-                .map(entry -> EntriesByName.customer(open, entry)));
+                .map(new EntrySheets(open)::of));
     }
 
     /** A site, with its machines. */
     public Validated<EntrySheet> site(String id) {
-        return book.read(open -> RegisterOffice.found(open, id).map(entry -> RegisterOffice.sheet(open, entry)));
+        return book.read(open -> RegisterOffice.found(open, id).map(new EntrySheets(open)::of));
     }
 
     /** A machine of a site. */
@@ -40,7 +40,7 @@ public final class RegisterLists {
         return book
                 .read(open -> RegisterOffice.found(open, site)
                         .then(entry -> open.entries().machine(site, id).found()
-                                .map(machine -> Validated.valid(new EntrySheet("machine", id, Export.machine(machine))))
+                                .map(machine -> Validated.valid(new EntrySheets(open).of(machine)))
                                 .orElseGet(() -> Validated.invalid(UnknownName.name("machine at " + site, id,
                                         RegisterOffice.machines(open, site).keySet(),
                                         "see: icequill machine list " + site)))));

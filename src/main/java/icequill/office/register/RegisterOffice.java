@@ -8,7 +8,6 @@ import icequill.files.yaml.Column;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
-import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.office.billing.PendingWrite;
 import icequill.party.Customer;
@@ -70,7 +69,7 @@ public final class RegisterOffice {
                                 before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock), ofAccount);
                         return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
                                 .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
-                                .map(entry -> new EntrySheet("customer", entry.id(), Export.customer(entry)));
+                                .map(entry -> EntrySheet.of("customer", entry.id(), EntryForms.customer(entry)));
                     });
         });
     }
@@ -90,7 +89,7 @@ public final class RegisterOffice {
                     .then(valid -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
                     .then(payer -> whole(shop, site(shop, open, wish, payer))
                             .then(whole -> new EntryRows(open).site(payer.id(), whole)))
-                    .map(entry -> sheet(open, entry));
+                    .map(new EntrySheets(open)::of);
         });
     }
 
@@ -127,7 +126,7 @@ public final class RegisterOffice {
                                     EntryFlag.values(wish.flags(), Column.MACHINE), Place.NOWHERE))))
                             .then(whole -> new EntryRows(open).site(entry.customer(), whole)))
                     .then(stored -> open.entries().machine(site, wish.id()))
-                    .map(machine -> new EntrySheet("machine", wish.id(), Export.machine(machine)));
+                    .map(new EntrySheets(open)::of);
         }));
     }
 
@@ -161,16 +160,6 @@ public final class RegisterOffice {
         Map<String, String> machines = new LinkedHashMap<>();
         open.entries().machinesOf(site).forEach(machine -> machines.put(machine.id(), machine.data()));
         return machines;
-    }
-
-    static EntrySheet sheet(Reading open, SiteEntry entry) {
-        Map<String, Object> values = new LinkedHashMap<>(Export.site(entry));
-        values.put("machines", open.entries().machinesOf(entry.id()).stream().map(MachineEntry::id).toList());
-        List<String> merged = open.entries().sitesMergedInto(entry.id());
-        if (!merged.isEmpty()) {
-            values.put("merged", merged);
-        }
-        return new EntrySheet("site", entry.id(), values);
     }
 
     private Validated<StoredForms.Whole> whole(ShopFolder shop, Optional<StoredForms.Whole> read) {

@@ -1,4 +1,4 @@
-package icequill.answer;
+package icequill.answer.forecast;
 
 import icequill.explain.ConstantKey;
 import icequill.forecast.Cause;
@@ -20,7 +20,7 @@ import javax.money.MonetaryAmount;
 import org.jspecify.annotations.Nullable;
 
 /** A forecast as data for other programs: every figure, and what it was figured from. Nothing of what the shop earns is in it. */
-record ForecastJson(SiteForecast forecast) {
+public record ForecastJson(SiteForecast forecast) {
 
     private static final List<Integer> YEARS = List.of(1, 3, 5);
     private static final double LOW = 0.1;
@@ -30,7 +30,7 @@ record ForecastJson(SiteForecast forecast) {
     private static final int MOST_CALLS = 12;
 
     /** The keys {@code currency}, {@code years}, {@code options} and {@code inputs}. */
-    Map<String, Object> view() {
+    public Map<String, Object> view() {
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("currency", forecast.currency().getCurrencyCode());
         view.put("years", forecast.years());

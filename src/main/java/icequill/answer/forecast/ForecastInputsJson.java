@@ -1,4 +1,4 @@
-package icequill.answer;
+package icequill.answer.forecast;
 
 import icequill.explain.ConstantKey;
 import icequill.forecast.Cause;
@@ -21,11 +21,11 @@ import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /** What a forecast was figured from, as data for other programs. */
-record ForecastInputsJson(SiteForecast forecast) {
+public record ForecastInputsJson(SiteForecast forecast) {
 
     private static final int DIGITS = 6;
 
-    Map<String, Object> view() {
+    public Map<String, Object> view() {
         ForecastRates rates = forecast.rates();
         Map<String, Object> view = new LinkedHashMap<>();
         view.put("randomFaults", guess(rates.faults()));

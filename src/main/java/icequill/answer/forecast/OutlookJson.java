@@ -1,4 +1,4 @@
-package icequill.answer;
+package icequill.answer.forecast;
 
 import icequill.document.CareOptionKind;
 import icequill.document.CareOptionScope;
@@ -13,9 +13,9 @@ import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /** The figures of an outlook as the customer's paper has them, rounded. */
-record OutlookJson(Outlook outlook) {
+public record OutlookJson(Outlook outlook) {
 
-    List<Map<String, Object>> view() {
+    public List<Map<String, Object>> view() {
         return outlook.ways().stream().map(this::way).toList();
     }
 

@@ -1,0 +1,7 @@
+/**
+ * What is to be expected of a site, in figures; enter at {@link icequill.answer.forecast.ForecastJson}.
+ */
+@NullMarked
+package icequill.answer.forecast;
+
+import org.jspecify.annotations.NullMarked;
