@@ -94,7 +94,7 @@ public final class MakeImage {
 
     private static boolean isLicence(JarEntry entry) {
         return !entry.isDirectory() && !entry.getName().endsWith(".class")
-                && entry.getName().matches("(?i)(META-INF/|liberation/|net/sf/jasperreports/fonts/dejavu/)?[^/]*(licen[cs]e|notice|copying)[^/]*");
+                && entry.getName().matches("(?i)(META-INF/|liberation/|net/sf/jasperreports/fonts/dejavu/|fonts/ttf/[^/]+/|icequill/fonts/)?[^/]*(licen[cs]e|notice|copying|OFL[.]txt)[^/]*");
     }
 
     private static void run(List<String> command) throws IOException, InterruptedException {

@@ -300,7 +300,7 @@ class ArchitectureTest {
     private static DescribedPredicate<JavaClass> draw() {
         return DescribedPredicate.describe("draw", type -> Set
                 .of("icequill.render.drawing.FitSketch", "icequill.render.drawing.SwingSketch",
-                        "icequill.render.drawing.Drawings",
+                        "icequill.render.drawing.Drawings", "icequill.render.pdf.ShapedWidths",
                         "icequill.render.pdf.Picture")
                 .contains(type.getName()));
     }

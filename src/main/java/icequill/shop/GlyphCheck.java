@@ -29,7 +29,7 @@ public final class GlyphCheck {
                     ? Stream.empty()
                     : Stream.of(new Problem(Code.NO_GLYPH, text.place(),
                             "our fonts cannot draw " + Fonts.named(missing),
-                            "letters of scripts that run from left to right, such as Latin, Greek, Cyrillic and Armenian, and common signs"));
+                            Fonts.ALLOWED));
         }).toList();
     }
 }

@@ -353,7 +353,7 @@ public class CommandsTest {
         Run limit = Run.of("invoice", call.toString());
         Run price = Run.of("price", call.toString());
         Path site = mine.resolve("sites/crumb-lane-bakery.yaml");
-        Files.writeString(site, Files.readString(site).replace("attention: Accounts", "attention: \u6c37"));
+        Files.writeString(site, Files.readString(site).replace("attention: Accounts", "attention: \ud83e\uddca"));
 
         Run glyph = Run.of("invoice", mine.resolve("visits/ten-minute-brushing.yaml").toString(), "--json");
 

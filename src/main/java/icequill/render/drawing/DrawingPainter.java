@@ -3,8 +3,13 @@ package icequill.render.drawing;
 import icequill.render.drawing.Drawing.Line;
 import icequill.render.drawing.Drawing.Outline;
 import icequill.render.drawing.Drawing.Words;
+import icequill.render.words.Family;
+import icequill.render.words.FontRun;
+import icequill.render.words.Shaping;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
+import java.util.List;
 import org.openpdf.text.Rectangle;
 import org.openpdf.text.pdf.BaseFont;
 import org.openpdf.text.pdf.PdfContentByte;
@@ -16,10 +21,10 @@ import org.openpdf.text.pdf.PdfContentByte;
  */
 record DrawingPainter(PdfContentByte page, Faces faces) {
 
-    /** Gives the font that can draw a text. */
+    /** Gives a font of a family. */
     @FunctionalInterface
     interface Faces {
-        BaseFont of(String text, boolean bold);
+        BaseFont of(Family family, boolean bold);
     }
 
     /** Fits the drawing into an area of the page, in points from the lower left corner. */
@@ -64,7 +69,6 @@ record DrawingPainter(PdfContentByte page, Faces faces) {
         page.setLineDash(dashes, 0);
     }
 
-    /** Shapes that are read from a page have straight and cubic parts only. */
     private void trace(Shape shape) {
         float[] to = new float[6];
         for (PathIterator each = shape.getPathIterator(null); !each.isDone(); each.next()) {
@@ -72,25 +76,45 @@ record DrawingPainter(PdfContentByte page, Faces faces) {
             case PathIterator.SEG_MOVETO -> page.moveTo(to[0], to[1]);
             case PathIterator.SEG_LINETO -> page.lineTo(to[0], to[1]);
             case PathIterator.SEG_CUBICTO -> page.curveTo(to[0], to[1], to[2], to[3], to[4], to[5]);
+            case PathIterator.SEG_QUADTO -> page.curveTo(to[0], to[1], to[2], to[3]);
             case PathIterator.SEG_CLOSE -> page.closePath();
-            default -> throw new IllegalStateException("a part of a shape that no reader makes");
+            default -> throw new IllegalStateException("a part of a shape that there is not");
             }
         }
     }
 
     private void draw(Words words) {
-        BaseFont font = faces.of(words.text(), words.bold());
-        float width = font.getWidthPoint(words.text(), words.size());
-        float left = switch (words.anchor()) {
+        List<FontRun> runs = FontRun.of(words.text());
+        float width = (float) runs.stream().mapToDouble(run -> width(run, words)).sum();
+        float at = (float) words.at().getX() - switch (words.anchor()) {
         case START -> 0;
         case MIDDLE -> width / 2;
         case END -> width;
         };
-        page.beginText();
         page.setColorFill(words.color());
-        page.setFontAndSize(font, words.size());
-        page.setTextMatrix(1, 0, 0, -1, (float) words.at().getX() - left, (float) words.at().getY());
-        page.showText(words.text());
+        for (FontRun run : runs) {
+            if (run.family() == Family.SHAPED) {
+                trace(AffineTransform.getTranslateInstance(at, words.at().getY())
+                        .createTransformedShape(Shaping.outline(run.text(), words.size())));
+                page.fill();
+            } else {
+                show(run, words, at);
+            }
+            at += width(run, words);
+        }
+    }
+
+    private void show(FontRun run, Words words, float at) {
+        page.beginText();
+        page.setFontAndSize(faces.of(run.family(), words.bold()), words.size());
+        page.setTextMatrix(1, 0, 0, -1, at, (float) words.at().getY());
+        page.showText(run.text());
         page.endText();
+    }
+
+    private float width(FontRun run, Words words) {
+        return run.family() == Family.SHAPED
+                ? Shaping.width(run.text(), words.size())
+                : faces.of(run.family(), words.bold()).getWidthPoint(run.text(), words.size());
     }
 }

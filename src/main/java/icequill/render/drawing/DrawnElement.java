@@ -1,6 +1,6 @@
 package icequill.render.drawing;
 
-import icequill.render.words.Fonts;
+import icequill.render.words.Family;
 import java.awt.Point;
 import java.util.Objects;
 import java.util.Optional;
@@ -37,13 +37,13 @@ final class DrawnElement implements ITextReplacedElement {
     @Override
     public void paint(RenderingContext context, ITextOutputDevice device, BlockBox box) {
         new DrawingPainter(Optional.ofNullable(device.getCurrentPage()).orElseThrow(),
-                (text, bold) -> face(context, text, bold))
+                (family, bold) -> face(context, family, bold))
                 .draw(drawing, device.createLocalTargetArea(context, box));
     }
 
-    private static BaseFont face(RenderingContext context, String text, boolean bold) {
+    private static BaseFont face(RenderingContext context, Family family, boolean bold) {
         FontSpecification wanted = new FontSpecification(1, bold ? IdentValue.BOLD : IdentValue.NORMAL,
-                new String[]{Fonts.familyFor(text)}, IdentValue.NORMAL, IdentValue.NORMAL);
+                new String[]{family.style()}, IdentValue.NORMAL, IdentValue.NORMAL);
         ITextFSFont font = (ITextFSFont) Objects.requireNonNull(context.getFont(wanted));
         return font.getFontDescription().getFont();
     }

@@ -1,11 +1,14 @@
 package icequill.render.pdf;
 
 import icequill.files.disk.Hash;
+import icequill.render.words.Family;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Takes chance out of a file, so that the same paper gives the same bytes. The library draws six random letters for each font
@@ -14,7 +17,10 @@ import java.util.regex.Pattern;
  */
 final class FixedIds {
 
-    private static final Pattern FONT = Pattern.compile("/([A-Z]{6})\\+(Liberation|DejaVu)");
+    private static final Pattern FONT = Pattern.compile("/([A-Z]{6})\\+("
+            + Arrays.stream(Family.values()).map(family -> family.style().replace(" ", ""))
+                    .collect(Collectors.joining("|"))
+            + ")");
     private static final Pattern ID = Pattern.compile("/ID ?\\[<([0-9A-Fa-f]{32})><([0-9A-Fa-f]{32})>\\]");
     private static final int LETTERS = 26;
 

@@ -10,15 +10,20 @@ import icequill.problem.Validated;
 import icequill.render.drawing.Drawings;
 import icequill.render.limits.PrintRoom;
 import icequill.render.words.DateForms;
+import icequill.render.words.Family;
 import icequill.render.words.Fonts;
 import icequill.render.words.Words;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -30,7 +35,6 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xhtmlrenderer.layout.Layer;
 import org.xhtmlrenderer.pdf.ITextRenderer;
-import org.xhtmlrenderer.pdf.ITextTextRenderer;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -59,13 +63,14 @@ public final class PdfSetter {
 
     private Validated<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
             Map<String, String> marks) {
-        boolean wide = FallbackRuns.mark(document) || usesFallback(document);
+        Set<Family> families = FallbackRuns.mark(document);
+        families.addAll(ofStyle(document));
         TaggedDevice device = new TaggedDevice();
         ShopImages images = new ShopImages(shop, device);
         Drawings drawings = new Drawings(device);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
-                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(wide), drawings,
-                new ITextTextRenderer());
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(families), drawings,
+                new ShapedWidths());
         renderer.getSharedContext().setLineBreakingStrategy(new LineEnds(new DateForms(Words.of(paper.language()))));
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
@@ -128,13 +133,15 @@ public final class PdfSetter {
                 ? Validated.valid(document)
                 : Validated.invalid(new Problem(Code.NO_GLYPH, Place.ofFile("templates"),
                         "our fonts cannot draw " + Fonts.named(missing),
-                        "letters of scripts that run from left to right, and common signs"));
+                        Fonts.ALLOWED));
     }
 
-    /** The style sheet asks for the second font where the foot of the pages needs it. */
-    private static boolean usesFallback(Document document) {
+    /** The style sheet asks for other fonts where the foot of the pages needs them. */
+    private static Set<Family> ofStyle(Document document) {
         Node style = document.getElementsByTagName("style").item(0);
-        return style != null && style.getTextContent().contains(Fonts.FALLBACK);
+        return Arrays.stream(Family.values())
+                .filter(family -> style != null && style.getTextContent().contains(family.style()))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Family.class)));
     }
 
     /** No document type and no entity from outside is read. */

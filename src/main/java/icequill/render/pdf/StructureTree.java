@@ -85,6 +85,9 @@ final class StructureTree {
         if (element.hasAttribute("lang")) {
             made.put(PdfName.LANG, new PdfString(element.getAttribute("lang")));
         }
+        if (Tag.isShaped(element)) {
+            made.put(PdfName.ACTUALTEXT, new PdfString(element.getTextContent(), PdfString.TEXT_UNICODE));
+        }
         elements.put(element, made);
         if (tag.isListItem()) {
             listBodies.put(element, new PdfStructureElement(root, LIST_BODY));

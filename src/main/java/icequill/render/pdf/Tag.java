@@ -45,8 +45,16 @@ record Tag(PdfName type) {
         if (name.equals("span") && element.getAttribute("class").equals("mark")) {
             return Optional.of(new Tag(LABEL));
         }
+        if (isShaped(element)) {
+            return tag("Span");
+        }
         return Optional.ofNullable(TYPES.get(name)).flatMap(Tag::tag)
                 .or(() -> element.hasAttribute("lang") && !name.equals("html") ? tag("Span") : Optional.empty());
+    }
+
+    /** Whether what lies behind outlines stands in the order of the line. */
+    static boolean isShaped(Element element) {
+        return element.getNodeName().equals("span") && element.getAttribute("class").equals(FallbackRuns.SHAPED);
     }
 
     private static Optional<Tag> tag(String type) {

@@ -1,7 +1,10 @@
 package icequill.render.pdf;
 
 import icequill.render.drawing.AlternativeText;
+import icequill.render.words.Fonts;
+import icequill.render.words.Shaping;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Objects;
@@ -18,6 +21,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.Text;
 import org.xhtmlrenderer.extend.FSImage;
+import org.xhtmlrenderer.pdf.ITextFSFont;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.render.BlockBox;
@@ -35,6 +39,7 @@ import org.xhtmlrenderer.render.RenderingContext;
 final class TaggedDevice extends ITextOutputDevice {
 
     private static final PdfName ARTIFACT = new PdfName("Artifact");
+    private static final float HUNDRED = 100;
 
     /** What was painted once is content; painted again, on a later page, it is an artifact. */
     private final Set<Object> painted = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -42,6 +47,7 @@ final class TaggedDevice extends ITextOutputDevice {
     private int marks;
     private boolean marking;
     private String lineEnd = "";
+    private @Nullable ITextFSFont font;
 
     TaggedDevice() {
         super(ITextRenderer.DEFAULT_DOTS_PER_POINT);
@@ -95,8 +101,30 @@ final class TaggedDevice extends ITextOutputDevice {
     }
 
     @Override
+    public void setFont(ITextFSFont next) {
+        super.setFont(next);
+        font = next;
+    }
+
+    @Override
     public void drawString(String text, float x, float y, @Nullable JustificationInfo info) {
-        artifactUnlessMarking(() -> super.drawString(text + lineEnd, x, y, info));
+        ITextFSFont now = Objects.requireNonNull(font, "no font");
+        artifactUnlessMarking(Fonts.isShaped(now.getFontDescription().getFont())
+                ? () -> drawShaped(text, now, x, y)
+                : () -> super.drawString(text + lineEnd, x, y, info));
+    }
+
+    /** The outlines, and behind them, as wide, the text. */
+    private void drawShaped(String text, ITextFSFont with, float x, float y) {
+        super.fill(AffineTransform.getTranslateInstance(x, y)
+                .createTransformedShape(Shaping.outline(text, with.getSize2D())));
+        float plain = with.getFontDescription().getFont().getWidthPoint(text, with.getSize2D());
+        PdfContentByte page = page();
+        page.setTextRenderingMode(PdfContentByte.TEXT_RENDER_MODE_INVISIBLE);
+        page.setHorizontalScaling(plain > 0 ? HUNDRED * Shaping.width(text, with.getSize2D()) / plain : HUNDRED);
+        super.drawString(Shaping.visual(text) + lineEnd, x, y, null);
+        page.setHorizontalScaling(HUNDRED);
+        page.setTextRenderingMode(PdfContentByte.TEXT_RENDER_MODE_FILL);
     }
 
     @Override

@@ -59,7 +59,7 @@ record LetterView(Paper paper, Title title, Sentences sentences) {
         model.put("title", title.text());
         model.put("kind", title.kind());
         model.put("number", title.number().orElse(""));
-        model.put("footFont", Fonts.familyFor(title.text() + paper.shop().name()));
+        model.put("footFont", Fonts.familyFor(title.text() + paper.shop().name()).style());
         model.put("shop", shop(paper.shop()));
         model.put("billTo", addressee);
         model.put("facts", facts);

@@ -89,6 +89,10 @@ public record SpokenText(String text, List<String> types) {
                 return;
             }
         }
+        if (node instanceof PDStructureElement element && element.getActualText() != null) {
+            text.append(element.getActualText());
+            return;
+        }
         text.append(inline ? "" : " ");
         for (Object kid : node.getKids()) {
             if (kid instanceof PDStructureNode child) {

@@ -4,6 +4,7 @@ import icequill.render.words.Fonts;
 import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.openpdf.text.pdf.PdfWriter;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
@@ -20,7 +21,7 @@ public final class UntaggedSetter {
         ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, new ShopImages(Path.of("no-such-shop"), device),
-                Fonts.resolver(false));
+                Fonts.resolver(Set.of()));
         String page = html.text().replaceFirst("<!DOCTYPE html>", "");
         renderer.setDocument(
                 DocumentBuilderFactory.newInstance().newDocumentBuilder()
