@@ -30,6 +30,7 @@ final class BeamSearch {
     private final int walking;
     /** What each task takes of people's minutes as long as it is not placed, with what it is sure to cost besides. */
     private final int[] minutesLeft;
+    private final int[] until;
     private final Branching branching;
     private int nodes;
     private int lost = Integer.MAX_VALUE;
@@ -53,6 +54,7 @@ final class BeamSearch {
         int[] spared = layout.bounds().sparedAfterStart();
         this.minutesLeft = IntStream.range(0, spared.length)
                 .map(task -> network.duration[task] * network.people[task] + spared[task]).toArray();
+        this.until = IntStream.range(0, layout.crew()).map(layout::until).toArray();
         this.branching = new Branching(layout, objective);
     }
 
@@ -150,8 +152,9 @@ final class BeamSearch {
 
     private Candidate candidate(PartialSchedule schedule) {
         int minutes = 0;
-        for (int person = 0; person < layout.crew(); person++) {
-            minutes += Math.max(schedule.free(person), schedule.newest());
+        int[] free = new int[layout.crew()];
+        for (int person = 0; person < free.length; person++) {
+            free[person] = Math.max(schedule.free(person), schedule.newest());
         }
         int soonest = schedule.end();
         BitSet done = schedule.done;
@@ -161,8 +164,9 @@ final class BeamSearch {
         for (int task : layout.precedence().eligible(done)) {
             soonest = Math.max(soonest, Math.max(schedule.ready(task), schedule.newest()) + network.tail[task]);
         }
-        soonest = Math.max(soonest, Math.ceilDiv(minutes, layout.crew()));
+        soonest = Math.max(soonest, new Capacity(free, until).least(minutes));
         int promise = objective == Objective.WALKING ? schedule.walking : soonest;
-        return new Candidate(schedule, soonest, promise + LATE * schedule.lateness(), minutes);
+        return new Candidate(schedule, soonest, promise + LATE * schedule.lateness(),
+                minutes + Arrays.stream(free).sum());
     }
 }

@@ -5,20 +5,65 @@ import icequill.work.Qualification;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * The technicians who come, all alike but for what they may be given to do.
+ * The technicians who come, all alike but for what they may be given to do and when they are there.
  *
- * @param qualified what each is qualified for; from 1 to {@link #MOST} people
+ * @param members from 1 to {@link #MOST} people
+ * @param rest the break that everybody is due; empty for none
  */
-public record Crew(List<Set<Qualification>> qualified) {
+public record Crew(List<Member> members, Optional<Rest> rest) {
 
     public static final int MOST = 6;
 
+    /** Stays to the end, whenever that is. */
+    public static final int TO_THE_END = Integer.MAX_VALUE;
+
+    /**
+     * One of them.
+     *
+     * @param from the minute of the visit at which he comes, from 0
+     * @param until the minute by which he has left; {@link Crew#TO_THE_END} for one who stays
+     */
+    public record Member(Set<Qualification> qualified, int from, int until) {
+        public Member {
+            qualified = Set.copyOf(qualified);
+            Check.inRange(from, 0, until, "from");
+        }
+
+        /** Somebody who is there all the time. */
+        public Member(Set<Qualification> qualified) {
+            this(qualified, 0, TO_THE_END);
+        }
+
+        boolean isThere(int begin, int over) {
+            return from <= begin && over <= until;
+        }
+    }
+
+    /**
+     * A break: nobody works and walks for longer than so many minutes before he has it.
+     *
+     * @param after minutes from his first task, or from the end of his last break, to the end of a task, from 1
+     * @param minutes without a task and without a walk, from 1
+     */
+    public record Rest(int after, int minutes) {
+        public Rest {
+            Check.inRange(after, 1, Integer.MAX_VALUE, "after");
+            Check.inRange(minutes, 1, Integer.MAX_VALUE, "minutes");
+        }
+    }
+
     public Crew {
-        qualified = qualified.stream().map(Set::copyOf).toList();
-        Check.inRange(qualified.size(), 1, MOST, "size");
+        members = List.copyOf(members);
+        Check.inRange(members.size(), 1, MOST, "size");
+    }
+
+    /** People who are there all the time, with no break, by what each is qualified for. */
+    public Crew(List<Set<Qualification>> qualified) {
+        this(qualified.stream().map(Member::new).toList(), Optional.empty());
     }
 
     /** So many people, each qualified for everything. */
@@ -27,16 +72,31 @@ public record Crew(List<Set<Qualification>> qualified) {
     }
 
     public int size() {
-        return qualified.size();
+        return members.size();
     }
 
     /** Whether somebody may be given a task that needs this. */
     boolean isFit(int person, Set<Qualification> needs) {
-        return qualified.get(person).containsAll(needs);
+        return members.get(person).qualified().containsAll(needs);
     }
 
     /** How many may be given it. */
     int fit(Set<Qualification> needs) {
-        return Math.toIntExact(qualified.stream().filter(each -> each.containsAll(needs)).count());
+        return Math.toIntExact(members.stream().filter(each -> each.qualified().containsAll(needs)).count());
+    }
+
+    /** Whether somebody else is there all the while. */
+    boolean isAccompanied(int person, int begin, int over) {
+        for (int other = 0; other < members.size(); other++) {
+            if (other != person && members.get(other).isThere(begin, over)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether all are there from the first minute to the last. */
+    boolean isThereAllTheTime() {
+        return members.stream().allMatch(each -> each.isThere(0, TO_THE_END));
     }
 }

@@ -2,6 +2,7 @@ package icequill.planner;
 
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
+import icequill.work.MachineState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -9,13 +10,16 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Critical path method for a sequence: the earliest start of each task by a forward pass, its spare minutes by a backward pass. */
-record CriticalPaths(Network network, Crew crew, Sequence sequence) {
+record CriticalPaths(Network network, Crew crew, Sequence sequence, Started started) {
+
+    private static final String BREAK = "break";
 
     /** @param bound no timetable is shorter */
     Timetable timetable(int bound) {
         List<List<After>> after = after();
         int[] start = starts(after);
-        int[] latest = latest(after, start);
+        Stretches stretches = new Stretches(network, crew, sequence, start);
+        int[] latest = latest(after, start, stretches);
         List<Entry> entries = new ArrayList<>();
         int end = 0;
         for (Sequence.Step step : sequence.steps()) {
@@ -23,7 +27,7 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence) {
             int begin = start[step.task()];
             int over = begin + task.attended();
             int whole = over + task.pause();
-            int spare = latest[step.task()] - begin;
+            int spare = started.isDone(step.task()) ? 0 : Math.max(0, latest[step.task()] - begin);
             int flush = task.timer().isPresent() ? network.flushAfter(step.task()) : -1;
             end = Math.max(end, whole);
             entries.add(new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(), step.people(),
@@ -34,21 +38,43 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence) {
                                 flush < 0 ? whole : start[flush], spare));
             }
         }
+        crew.rest().ifPresent(rest -> breaks(stretches, rest, entries));
         entries.sort(Comparator.comparingInt(Entry::start)
                 .thenComparingInt(entry -> network.walks.machines().indexOf(entry.machine()))
                 .thenComparingInt(Entry::end).thenComparing(Entry::kind));
         return new Timetable(end, Math.min(bound, end), sequence.walking(), crew.size(), entries);
     }
 
+    /** Each lies before the walk to what comes after it. */
+    private void breaks(Stretches stretches, Crew.Rest rest, List<Entry> entries) {
+        for (Stretches.Break each : stretches.breaks(rest)) {
+            MachineTask last = network.tasks.get(each.before());
+            int begin = stretches.over(each.before());
+            entries.add(new Entry(last.machine(), BREAK, last.order(), Kind.BREAK, MachineState.ANY,
+                    List.of(each.person()), begin, begin + rest.minutes(), 0));
+        }
+    }
+
+    Stretches stretches() {
+        return new Stretches(network, crew, sequence, starts(after()));
+    }
+
     /** The longest ways from the beginning: starts rise until every lag, walk and timer is kept. */
     private int[] starts(List<List<After>> after) {
         int[] start = new int[network.size()];
+        if (sequence.isTimed()) {
+            sequence.steps().forEach(step -> start[step.task()] = step.begin());
+            return start;
+        }
         boolean changed = true;
         while (changed) {
             changed = false;
             for (int i = 0; i < after.size(); i++) {
                 int task = sequence.steps().get(i).task();
                 int begin = Math.max(begin(task, start), begin(after.get(i), start));
+                for (int person : sequence.steps().get(i).people()) {
+                    begin = Math.max(begin, crew.members().get(person).from());
+                }
                 changed |= begin > start[task];
                 start[task] = Math.max(start[task], begin);
             }
@@ -60,16 +86,23 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence) {
      * The same from the end: until when each task may begin so that all after it is in time, each flush by the pouring that went as
      * planned.
      */
-    private int[] latest(List<List<After>> after, int[] start) {
+    private int[] latest(List<List<After>> after, int[] start, Stretches stretches) {
         int end = IntStream.range(0, start.length).map(task -> start[task] + network.whole(task)).max().orElse(0);
         int[] latest = IntStream.range(0, start.length).map(task -> end - network.whole(task)).toArray();
         sequence.steps().forEach(step -> network.tasks.get(step.task()).timer().ifPresent(timer -> {
             int flush = network.flushAfter(step.task());
             latest[flush] = Math.min(latest[flush], start[step.task()] + timer.most());
         }));
+        sequence.steps().forEach(step -> latest[step.task()] = Math.min(latest[step.task()], leaving(step, start)));
+        crew.rest().ifPresent(rest -> stretches.all(rest).forEach(stretch -> stretch.tasks().forEach(
+                task -> lower(latest, task, start[stretch.first()] + rest.after() - network.duration[task]))));
+        List<Stretches.Break> breaks = crew.rest().map(stretches::breaks).orElse(List.of());
         boolean changed = true;
         while (changed) {
             changed = false;
+            for (Stretches.Break each : breaks) {
+                changed |= lower(latest, each.before(), latest[each.after()] - each.least());
+            }
             for (int i = after.size() - 1; i >= 0; i--) {
                 int task = sequence.steps().get(i).task();
                 for (After earlier : after.get(i)) {
@@ -83,6 +116,21 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence) {
             }
         }
         return latest;
+    }
+
+    /** Until when a task may begin that is over before those leave who do it, or whose company is needed. */
+    private int leaving(Sequence.Step step, int[] start) {
+        int begin = start[step.task()];
+        int minutes = network.duration[step.task()];
+        int latest = step.people().stream().mapToInt(person -> crew.members().get(person).until()).min()
+                .orElse(Crew.TO_THE_END);
+        if (network.tasks.get(step.task()).accompanied() && step.people().size() == 1) {
+            latest = Math.min(latest, IntStream.range(0, crew.size())
+                    .filter(person -> !step.people().contains(person)).mapToObj(crew.members()::get)
+                    .filter(other -> other.isThere(begin, begin + minutes)).mapToInt(Crew.Member::until).max()
+                    .orElse(begin + minutes));
+        }
+        return latest == Crew.TO_THE_END ? latest : latest - minutes;
     }
 
     private static boolean lower(int[] latest, int task, int minute) {

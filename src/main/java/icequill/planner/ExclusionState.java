@@ -10,6 +10,8 @@ final class ExclusionState {
     /** The sets that exclude each task; an exclusion's one has an even number, its other the next. */
     private final int[][] excludedBy;
     private final boolean[] mustBeFirst;
+    /** Sets that exclude each other no more, since both were open when it was planned. */
+    private final boolean[] forgiven;
     private final int[] size;
     private final int[] placed;
     private final int[] over;
@@ -18,6 +20,7 @@ final class ExclusionState {
         int sets = 2 * network.exclusions.size();
         excludedBy = new int[network.size()][];
         mustBeFirst = new boolean[sets];
+        forgiven = new boolean[sets];
         size = new int[sets];
         placed = new int[sets];
         over = new int[sets];
@@ -38,14 +41,28 @@ final class ExclusionState {
     }
 
     void clear() {
+        Arrays.fill(forgiven, false);
         Arrays.fill(placed, 0);
         Arrays.fill(over, 0);
+    }
+
+    /** What is broken already is no reason to do nothing any more. */
+    void forgive() {
+        for (int set = 0; set < placed.length; set++) {
+            int other = set ^ 1;
+            forgiven[set] = placed[set] < size[set]
+                    && (mustBeFirst[set] ? placed[other] > 0 : placed[set] > 0 && isOpen(other));
+        }
+    }
+
+    private boolean isOpen(int set) {
+        return placed[set] > 0 && placed[set] < size[set];
     }
 
     /** Whether no set of tasks is open that excludes it, nor one to come first that is not done. */
     boolean isFree(int task) {
         for (int set : excludedBy[task]) {
-            if (placed[set] < size[set] && (placed[set] > 0 || mustBeFirst[set])) {
+            if (!forgiven[set] && placed[set] < size[set] && (placed[set] > 0 || mustBeFirst[set])) {
                 return false;
             }
         }
@@ -56,7 +73,7 @@ final class ExclusionState {
     int earliest(int task, int minute) {
         int earliest = minute;
         for (int set : excludedBy[task]) {
-            earliest = Math.max(earliest, over[set]);
+            earliest = forgiven[set] ? earliest : Math.max(earliest, over[set]);
         }
         return earliest;
     }

@@ -3,6 +3,7 @@ package icequill.planner;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -14,6 +15,8 @@ final class ListScheduler {
 
     private final Network network;
     private final Crew crew;
+    private final boolean strict;
+    private final Started started;
     private final Roster roster;
     private final boolean[][] fit;
     /** The end, exclusive, of what is given its times together with a task. */
@@ -28,11 +31,18 @@ final class ListScheduler {
     private int end;
     private int walking;
 
-    ListScheduler(Network network, Crew crew) {
+    /**
+     * @param strict whether breaks are kept, and nobody is alone on site who must not be; who comes and leaves when is heeded in any
+     *        case
+     * @param started what is done already
+     */
+    ListScheduler(Network network, Crew crew, boolean strict, Started started) {
         this.network = network;
         this.crew = crew;
+        this.strict = strict;
+        this.started = started;
         int tasks = network.size();
-        roster = new Roster(network.walks, crew.size());
+        roster = new Roster(network.walks, crew, strict ? crew.rest() : Optional.empty());
         fit = network.fit(crew);
         blockEnd = new int[tasks];
         groupEnd = new int[tasks];
@@ -84,10 +94,12 @@ final class ListScheduler {
 
         /** Tasks by the time at which they begin; of what begins together and takes no time, that comes first. */
         Sequence sequence() {
+            boolean isTimed = strict;
             List<Sequence.Step> steps = IntStream.range(0, network.size()).boxed()
                     .sorted(Comparator.<Integer>comparingInt(task -> start[task])
                             .thenComparingInt(task -> network.duration[task]).thenComparingInt(network::whole))
-                    .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList())).toList();
+                    .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList(),
+                            isTimed ? start[task] : -1)).toList();
             return new Sequence(end, walking, steps);
         }
     }
@@ -103,6 +115,9 @@ final class ListScheduler {
         Arrays.fill(start, -1);
         count = 0;
         end = 0;
+        if (!begin()) {
+            return false;
+        }
         while (count < rank.length) {
             int next = next(rank);
             if (next < 0 || !block(next)) {
@@ -113,6 +128,26 @@ final class ListScheduler {
             end = Math.max(end, start[task] + network.whole(task));
         }
         walking = roster.walking();
+        return true;
+    }
+
+    /** What is done already; then what waits for a flush, the most urgent first. */
+    private boolean begin() {
+        for (int task : started.done()) {
+            start[task] = started.start(task);
+            people[task] = started.people(task);
+            for (int person : people[task]) {
+                roster.give(person, network.machine[task], start[task], start[task] + network.duration[task]);
+            }
+            sequence[count++] = task;
+            exclusions.place(task, start[task] + network.whole(task));
+        }
+        exclusions.forgive();
+        for (int pour : started.running()) {
+            if (!started.toFlush(pour).allMatch(task -> exclusions.isFree(task) && place(task, 0))) {
+                return false;
+            }
+        }
         return true;
     }
 
@@ -139,18 +174,17 @@ final class ListScheduler {
     private boolean block(int first) {
         int flush = blockEnd[first] - 1;
         if (flush == first) {
-            place(first, 0);
-            return true;
+            return place(first, 0);
         }
         int[] block = IntStream.rangeClosed(first, flush).filter(task -> start[task] < 0).toArray();
         int most = network.tasks.get(first).timer().orElseThrow().most();
         int soonest = 0;
-        while (true) {
+        int free = free();
+        while (soonest <= free) {
             for (int task : block) {
-                if (!exclusions.isFree(task)) {
+                if (!exclusions.isFree(task) || !place(task, task == first ? soonest : 0)) {
                     return false;
                 }
-                place(task, task == first ? soonest : 0);
             }
             int late = start[flush] - start[first] - most;
             if (late <= 0) {
@@ -161,31 +195,42 @@ final class ListScheduler {
                 takeBack(block[i]);
             }
         }
+        return false;
     }
 
-    private void place(int task, int earliest) {
-        int begin = Math.max(earliest, network.head[task]);
+    /** From when on everybody has come, is free and rested, wherever he is needed: later nothing is in time that is not so then. */
+    private int free() {
+        int free = crew.members().stream().mapToInt(Crew.Member::from).max().orElse(0);
+        for (int task = 0; task < start.length; task++) {
+            free = start[task] < 0 ? free : Math.max(free, start[task] + network.whole(task));
+        }
+        return free + WalkTimes.LONGEST + crew.rest().map(Crew.Rest::minutes).orElse(0);
+    }
+
+    private boolean place(int task, int earliest) {
+        int begin = Math.max(earliest, started.earliest(task));
         int machine = network.machine[task];
         for (int other = first[machine]; other < first[machine + 1]; other++) {
             if (start[other] >= 0 && network.lag[other][task] >= 0) {
                 begin = Math.max(begin, start[other] + network.lag[other][task]);
             }
         }
-        give(task, exclusions.earliest(task, begin));
+        if (!give(task, exclusions.earliest(task, begin))) {
+            return false;
+        }
         sequence[count++] = task;
         exclusions.place(task, start[task] + network.whole(task));
+        return true;
     }
 
     /** To those who can be there first, of several to those who walk least. */
-    private void give(int task, int earliest) {
+    private boolean give(int task, int earliest) {
         int needed = network.people[task];
         int begin = earliest;
         int[] soonest = new int[crew.size()];
         while (needed > 0) {
             for (int person = 0; person < soonest.length; person++) {
-                soonest[person] = fit[person][task]
-                        ? roster.soonest(person, network.machine[task], begin, network.duration[task])
-                        : Integer.MAX_VALUE;
+                soonest[person] = fit[person][task] ? soonest(person, task, begin) : Roster.NEVER;
             }
             int[] sorted = soonest.clone();
             Arrays.sort(sorted);
@@ -193,12 +238,30 @@ final class ListScheduler {
                 break;
             }
             begin = sorted[needed - 1];
+            if (begin == Roster.NEVER) {
+                return false;
+            }
         }
         start[task] = begin;
         people[task] = needed == 0 ? new int[0] : nearest(task, soonest, needed);
         for (int person : people[task]) {
             roster.give(person, network.machine[task], begin, begin + network.duration[task]);
         }
+        return true;
+    }
+
+    /** When somebody can begin a task, with somebody else on site where he must not be alone; or {@link Roster#NEVER}. */
+    private int soonest(int person, int task, int earliest) {
+        int minutes = network.duration[task];
+        int begin = roster.soonest(person, network.machine[task], earliest, minutes);
+        while (strict && begin != Roster.NEVER && network.people[task] == 1 && network.tasks.get(task).accompanied()
+                && !crew.isAccompanied(person, begin, begin + minutes)) {
+            int alone = begin;
+            int next = crew.members().stream().mapToInt(Crew.Member::from).filter(from -> from > alone).min()
+                    .orElse(Roster.NEVER);
+            begin = next == Roster.NEVER ? next : roster.soonest(person, network.machine[task], next, minutes);
+        }
+        return begin;
     }
 
     private int[] nearest(int task, int[] soonest, int needed) {

@@ -31,10 +31,10 @@ final class LocalSearch {
     private int[] list = new int[0];
     private int nodes;
 
-    LocalSearch(Network network, Crew crew) {
+    LocalSearch(Network network, Crew crew, ListScheduler scheduler) {
         this.network = network;
         this.crew = crew;
-        scheduler = new ListScheduler(network, crew);
+        this.scheduler = scheduler;
         rank = new int[network.size()];
     }
 

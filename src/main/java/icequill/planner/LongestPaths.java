@@ -27,6 +27,9 @@ final class LongestPaths {
         for (int timer = 0; timer < layout.timers(); timer++) {
             minutes[layout.pour(timer)] = Network.NONE;
         }
+        for (int person = 0; person < layout.crew(); person++) {
+            minutes[layout.free(person)] = layout.from(person);
+        }
         return new LongestPaths(layout, minutes);
     }
 

@@ -2,6 +2,7 @@ package icequill.planner;
 
 import icequill.work.MachineState;
 import icequill.work.Qualification;
+import java.util.List;
 import java.util.Set;
 
 /** What no timetable can undercut, by arithmetic alone. */
@@ -9,7 +10,7 @@ record LowerBounds(Network network, Crew crew) {
 
     /** The largest of the longest chain, of sets that exclude each other, the shared work, and what only some people may do. */
     int least() {
-        return Math.max(Math.max(Math.max(chain(), excluded()), shared()), qualified());
+        return Math.max(Math.max(Math.max(chain(), excluded()), Math.max(shared(), rested())), qualified());
     }
 
     /** All of one set, then the longest chain from a task of the other; or the other way round, where that is shorter. */
@@ -40,8 +41,9 @@ record LowerBounds(Network network, Crew crew) {
                 boolean needed = network.tasks.get(task).needs().contains(qualification);
                 minutes += needed ? network.duration[task] * network.people[task] : 0;
             }
-            long people = crew.qualified().stream().filter(each -> each.contains(qualification)).count();
-            longest = minutes == 0 ? longest : Math.max(longest, Math.ceilDiv(minutes, Math.toIntExact(people)));
+            List<Crew.Member> people = crew.members().stream()
+                    .filter(each -> each.qualified().contains(qualification)).toList();
+            longest = minutes == 0 ? longest : Math.max(longest, capacity(people).least(minutes));
         }
         return longest;
     }
@@ -77,6 +79,20 @@ record LowerBounds(Network network, Crew crew) {
      * crew. Everybody's first arrival is free, at the dearest machine.
      */
     int shared() {
+        int minutes = attendedOnFoot();
+        for (int task = 0; task < network.size(); task++) {
+            minutes += spared(task);
+        }
+        return capacity(crew.members()).least(Math.max(0, minutes));
+    }
+
+    private static Capacity capacity(List<Crew.Member> people) {
+        return new Capacity(people.stream().mapToInt(Crew.Member::from).toArray(),
+                people.stream().mapToInt(Crew.Member::until).toArray());
+    }
+
+    /** Attended minutes and the walks that nobody can spare. */
+    private int attendedOnFoot() {
         int minutes = attended();
         int dearest = 0;
         for (int machine = 0; machine < network.walks.machines().size(); machine++) {
@@ -86,10 +102,27 @@ record LowerBounds(Network network, Crew crew) {
                 dearest = Math.max(dearest, arrival);
             }
         }
-        for (int task = 0; task < network.size(); task++) {
-            minutes += spared(task);
+        return minutes - crew.size() * dearest;
+    }
+
+    /** How long the shared work takes with the breaks of those who do it. */
+    private int rested() {
+        if (crew.rest().isEmpty()) {
+            return 0;
         }
-        return Math.ceilDiv(Math.max(0, minutes - crew.size() * dearest), crew.size());
+        int minutes = attendedOnFoot();
+        int minute = Math.max(0, Math.floorDiv(minutes, crew.size()));
+        while (worked(minute, crew.rest().get()) < minutes) {
+            minute++;
+        }
+        return minute;
+    }
+
+    /** What all of them can work until a minute, if they could be there from the first. */
+    private long worked(int minute, Crew.Rest rest) {
+        int whole = rest.after() + rest.minutes();
+        long each = (long) minute / whole * rest.after() + Math.min(minute % whole, rest.after());
+        return each * crew.size();
     }
 
     int attended() {

@@ -21,11 +21,12 @@ import java.util.Set;
  * @param unattended minutes that must pass by themselves afterwards, from 0 to 480
  * @param timer the minutes that a chemical circulates: it counts from when it is in ({@code least}) and from when pouring began
  *        ({@code most}), up to the first task that flushes
+ * @param accompanied whether somebody else must be on site meanwhile, wherever he is at work
  * @param flushes whether it flushes a chemical out; such a task, and one with a timer, has attended minutes and a state
  */
 public record MachineTask(String machine, String name, MachineState state, int order, int people,
         Set<Qualification> needs, int attended, int unattended, Optional<Procedure.Timer> timer, boolean flushes,
-        DustLevel dust, Place place) {
+        DustLevel dust, boolean accompanied, Place place) {
 
     /** The most minutes that a task, or the wait after it, may take. */
     public static final int LONGEST = 480;
@@ -54,6 +55,6 @@ public record MachineTask(String machine, String name, MachineState state, int o
         return state == other.state && order == other.order && people == other.people && needs.equals(other.needs)
                 && attended == other.attended
                 && unattended == other.unattended && timer.equals(other.timer) && flushes == other.flushes
-                && dust == other.dust;
+                && dust == other.dust && accompanied == other.accompanied;
     }
 }

@@ -50,7 +50,7 @@ final class Network {
         exclusions = new Exclusions(tasks, machine, walks).of(work.neverBothOff());
     }
 
-    private IntStream all() {
+    IntStream all() {
         return IntStream.range(0, size());
     }
 

@@ -57,7 +57,7 @@ final class PartialSchedule {
     Sequence sequence() {
         Deque<Sequence.Step> steps = new ArrayDeque<>();
         for (Step step = last; step != null; step = step.previous) {
-            steps.addFirst(new Sequence.Step(step.task, Arrays.stream(step.people).boxed().toList()));
+            steps.addFirst(new Sequence.Step(step.task, Arrays.stream(step.people).boxed().toList(), -1));
         }
         return new Sequence(end(), walking, List.copyOf(steps));
     }
@@ -130,7 +130,17 @@ final class PartialSchedule {
         next.note(objective == Objective.ONE_BY_ONE ? 0 : begin[0], objective == Objective.WALKING ? walked : 0);
         PartialSchedule schedule = new PartialSchedule(layout, next, placed, places, walked,
                 new Step(task, people, last));
-        return schedule.flushes().arePossible() ? schedule.settled() : null;
+        return schedule.isInTime() && schedule.flushes().arePossible() ? schedule.settled() : null;
+    }
+
+    /** Whether everybody who was given something is done with it when he leaves. */
+    private boolean isInTime() {
+        for (int person = 0; person < place.length; person++) {
+            if (place[person] >= 0 && free(person) > layout.until(person)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** By how many minutes pourings will have to be put off, by what can be seen so far. */

@@ -1,8 +1,8 @@
 package icequill.planner;
 
-import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -17,7 +17,7 @@ public final class Planner {
     /** What was asked before: one site's plans, agreements and visits ask for the same again and again. */
     private static final Map<Asked, Validated<Timetable>> FOUND = new ConcurrentHashMap<>();
 
-    private record Asked(VisitWork work, Crew crew, Effort effort) {}
+    private record Asked(VisitWork work, Crew crew, Effort effort, Optional<Progress> progress) {}
 
     private Planner() {
     }
@@ -29,7 +29,20 @@ public final class Planner {
      * @return why the work cannot be done as it is planned, where it cannot
      */
     public static Validated<Timetable> timetable(VisitWork work, Crew crew, Effort effort) {
-        Asked asked = new Asked(work, crew, effort);
+        return kept(new Asked(work, crew, effort, Optional.empty()));
+    }
+
+    /**
+     * The timetable of a visit that has begun: what is done stands in it as it was done, whatever took longer or shorter than
+     * planned; whatever waits for its flush is flushed first, as soon as it can be; then the rest, as short as the effort finds.
+     *
+     * @return why the rest cannot be done, where it cannot
+     */
+    public static Validated<Timetable> again(VisitWork work, Crew crew, Effort effort, Progress progress) {
+        return kept(new Asked(work, crew, effort, Optional.of(progress)));
+    }
+
+    private static Validated<Timetable> kept(Asked asked) {
         Validated<Timetable> known = FOUND.get(asked);
         if (known != null) {
             return known;
@@ -37,13 +50,8 @@ public final class Planner {
         if (FOUND.size() >= KEPT) {
             FOUND.clear();
         }
-        Validated<Timetable> found = search(work, crew, effort);
+        Validated<Timetable> found = new Choices(asked.work(), asked.crew(), asked.effort(), asked.progress()).shortest();
         FOUND.put(asked, found);
         return found;
-    }
-
-    private static Validated<Timetable> search(VisitWork work, Crew crew, Effort effort) {
-        Problems problems = new WorkCheck(work, crew).problems();
-        return problems.or(() -> new Search(Network.of(work.sorted()), crew, effort).shortest());
     }
 }

@@ -1,20 +1,30 @@
 package icequill.planner;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** Where each person is when, while a timetable is put together: a task may go into any gap that its walks leave. */
 final class Roster {
 
     private static final int FEW = 16;
 
+    /** When somebody could begin who cannot. */
+    static final int NEVER = Integer.MAX_VALUE;
+
     private final WalkTimes walks;
+    private final Crew crew;
+    private final Optional<Crew.Rest> rest;
     private final int[] count;
     private final int[][] from;
     private final int[][] until;
     private final int[][] machine;
 
-    Roster(WalkTimes walks, int people) {
+    /** @param rest the break that everybody gets; empty for none */
+    Roster(WalkTimes walks, Crew crew, Optional<Crew.Rest> rest) {
         this.walks = walks;
+        this.crew = crew;
+        this.rest = rest;
+        int people = crew.size();
         count = new int[people];
         from = new int[people][FEW];
         until = new int[people][FEW];
@@ -25,19 +35,59 @@ final class Roster {
         Arrays.fill(count, 0);
     }
 
-    /** The soonest at which somebody can begin at a machine and stay for some minutes, not before a minute. */
+    /** The soonest at which somebody can begin at a machine and stay for some minutes, not before a minute; or {@link #NEVER}. */
     int soonest(int person, int where, int earliest, int minutes) {
-        int begin = earliest;
+        int begin = Math.max(earliest, crew.members().get(person).from());
         for (int next = 0; next < count[person]; next++) {
             if (until[person][next] + walks.between(machine[person][next], where) <= begin) {
                 continue;
             }
-            if (begin + minutes + walks.between(where, machine[person][next]) <= from[person][next]) {
-                return begin;
+            int latest = from[person][next] - minutes - walks.between(where, machine[person][next]);
+            if (begin <= latest) {
+                int rested = rested(person, next, where, begin, minutes);
+                if (rested <= latest && rested != NEVER) {
+                    return inTime(person, rested, minutes);
+                }
             }
             begin = Math.max(begin, until[person][next] + walks.between(machine[person][next], where));
         }
-        return begin;
+        return inTime(person, rested(person, count[person], where, begin, minutes), minutes);
+    }
+
+    private int inTime(int person, int begin, int minutes) {
+        return begin != NEVER && begin + minutes <= crew.members().get(person).until() ? begin : NEVER;
+    }
+
+    /** When he can begin before what is his next without working too long: at once, or after a break. */
+    private int rested(int person, int next, int where, int begin, int minutes) {
+        if (rest.isEmpty() || isRested(person, next, where, begin, minutes)) {
+            return begin;
+        }
+        if (next == 0) {
+            return NEVER;
+        }
+        int later = until[person][next - 1] + walks.between(machine[person][next - 1], where)
+                + rest.get().minutes();
+        return later > begin && isRested(person, next, where, later, minutes) ? later : NEVER;
+    }
+
+    private boolean isRested(int person, int next, int where, int begin, int minutes) {
+        Crew.Rest due = rest.orElseThrow();
+        int over = begin + minutes;
+        int first = begin;
+        int place = where;
+        for (int i = next - 1; i >= 0
+                && first - until[person][i] - walks.between(machine[person][i], place) < due.minutes(); i--) {
+            first = from[person][i];
+            place = machine[person][i];
+        }
+        place = where;
+        for (int i = next; i < count[person]
+                && from[person][i] - over - walks.between(place, machine[person][i]) < due.minutes(); i++) {
+            over = until[person][i];
+            place = machine[person][i];
+        }
+        return over - first <= due.after();
     }
 
     void give(int person, int where, int begin, int over) {

@@ -1,5 +1,7 @@
 package icequill.planner;
 
+import java.util.Optional;
+
 /**
  * Looks for a short timetable in lists of tasks; unless there are many tasks then for a proof, or a shorter one, with ever wider
  * beams of partial schedules; and where nothing is proven in lists again, from the best that is known.
@@ -18,20 +20,58 @@ final class Search {
     private final Network network;
     private final Crew crew;
     private final Effort effort;
+    private final Started started;
+    private final boolean begun;
+    private int bound;
     private int nodes;
 
-    Search(Network network, Crew crew, Effort effort) {
+    /** @param progress what is done already; empty when nothing is, which is not the same as a visit of which nothing is done by now */
+    Search(Network network, Crew crew, Effort effort, Optional<Progress> progress) {
         this.network = network;
         this.crew = crew;
         this.effort = effort;
+        this.begun = progress.isPresent();
+        this.started = new Started(network, progress);
     }
 
-    Timetable shortest() {
-        int bound = new LowerBounds(network, crew).least();
-        LocalSearch lists = new LocalSearch(network, crew);
+    /** The shortest that was found; empty when none was. */
+    Optional<Timetable> shortest() {
+        if (begun) {
+            return strict(started.least(crew));
+        }
+        Optional<CriticalPaths> found = free();
+        return found.filter(paths -> !paths.stretches().areRulesKept()).isPresent()
+                ? strict(bound)
+                : found.map(paths -> paths.timetable(bound));
+    }
+
+    /** By lists that heed all rules; the others care for breaks and company only by chance, which mostly is enough. */
+    private Optional<Timetable> strict(int least) {
+        LocalSearch lists = lists(true);
+        Sequence found = lists.shortest(least, effort.nodes());
+        if (found == null) {
+            return Optional.empty();
+        }
+        Sequence less = lists.leastWalking(effort.nodes() / WIDER);
+        return Optional.of(new CriticalPaths(network, crew, less == null ? found : less, started).timetable(least));
+    }
+
+    private LocalSearch lists(boolean strict) {
+        return new LocalSearch(network, crew, new ListScheduler(network, crew, strict, started));
+    }
+
+    private Optional<CriticalPaths> free() {
+        bound = new LowerBounds(network, crew).least();
+        LocalSearch lists = lists(false);
         boolean few = network.size() <= FEW;
         Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : MANY * effort.nodes());
-        Sequence best = listed == null ? sequential() : listed;
+        Optional<Sequence> first = Optional.ofNullable(listed).or(this::sequential);
+        return first.map(sequence -> improved(sequence, lists));
+    }
+
+    private CriticalPaths improved(Sequence first, LocalSearch lists) {
+        boolean few = network.size() <= FEW;
+        Sequence best = first;
         int most = effort.nodes() / (crew.size() == 1 ? 1 : DEAR);
         for (int width = FIRST_WIDTH; few && width <= effort.width() && bound < best.end()
                 && nodes < most; width *= WIDER) {
@@ -42,8 +82,8 @@ final class Search {
         }
         lists.startFrom(best);
         Sequence last = lists.shortest(bound, few ? effort.nodes() : MANY * effort.nodes());
-        return new CriticalPaths(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists))
-                .timetable(bound);
+        return new CriticalPaths(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists),
+                started);
     }
 
     private Sequence lessWalking(Sequence best, LocalSearch lists) {
@@ -57,10 +97,10 @@ final class Search {
     }
 
     /** The machines one after another, whoever waits meanwhile: what a visit takes without a plan. */
-    Sequence sequential() {
+    Optional<Sequence> sequential() {
         return new BeamSearch(new StateLayout(network, crew), Objective.ONE_BY_ONE, FIRST_WIDTH, Integer.MAX_VALUE,
                 Integer.MAX_VALUE,
-                Integer.MAX_VALUE).best().orElseThrow().sequence();
+                Integer.MAX_VALUE).best().map(PartialSchedule::sequence);
     }
 
     private BeamSearch beam(Objective objective, int width, int most, Sequence best) {

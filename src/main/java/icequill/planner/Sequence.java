@@ -3,7 +3,7 @@ package icequill.planner;
 import java.util.List;
 
 /**
- * Who does what in which order: all that a timetable needs, since everything begins as early as it can.
+ * Who does what in which order: all that a timetable needs where everything begins as early as it can.
  *
  * @param end when everything is done
  * @param walking minutes of all people together
@@ -16,11 +16,17 @@ record Sequence(int end, int walking, List<Step> steps) {
      *
      * @param task by position
      * @param people by number; none where nobody is needed
+     * @param begin the minute at which it begins; below 0 for as early as it can
      */
-    record Step(int task, List<Integer> people) {
+    record Step(int task, List<Integer> people, int begin) {
         Step {
             people = List.copyOf(people);
         }
+    }
+
+    /** Whether it says when each task begins. */
+    boolean isTimed() {
+        return steps.stream().allMatch(step -> step.begin() >= 0);
     }
 
     Sequence {

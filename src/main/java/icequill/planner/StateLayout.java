@@ -100,11 +100,21 @@ final class StateLayout {
 
     /** Whether two people may be given the same tasks. */
     boolean areAlike(int one, int other) {
-        return crew.qualified().get(one).equals(crew.qualified().get(other));
+        return crew.members().get(one).equals(crew.members().get(other));
     }
 
     LowerBounds bounds() {
         return new LowerBounds(network, crew);
+    }
+
+    /** The minute at which somebody comes. */
+    int from(int person) {
+        return crew.members().get(person).from();
+    }
+
+    /** The minute by which somebody has left. */
+    int until(int person) {
+        return crew.members().get(person).until();
     }
 
     int machines() {

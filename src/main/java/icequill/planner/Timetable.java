@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * When each task of a visit is done, and by whom. Minutes count from the beginning of the visit.
  *
- * @param minutes until everything is done, waits included
+ * @param minutes until everything is done, waits and breaks included
  * @param bound no timetable for this crew is shorter; at most {@code minutes}
  * @param walking minutes of all people together
  * @param crew how many people it was made for
@@ -16,7 +16,7 @@ import java.util.List;
 public record Timetable(int minutes, int bound, int walking, int crew, List<Entry> entries) {
 
     /**
-     * A task, or the wait after it.
+     * A task, the wait after it, or a break.
      *
      * @param machine by id
      * @param task by name
@@ -34,7 +34,7 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
             people = List.copyOf(people);
             Check.inRange(start, 0, end, "start");
             Check.that(spare >= 0, "late before it began: " + task);
-            Check.that(people.isEmpty() || kind == Kind.TASK, "nobody is needed for a wait: " + task);
+            Check.that(people.isEmpty() || kind != Kind.WAIT, "nobody is needed for a wait: " + task);
         }
     }
 
@@ -42,7 +42,9 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
     public enum Kind {
         TASK,
         /** Minutes that pass by themselves after the task of the same name. */
-        WAIT
+        WAIT,
+        /** Somebody's break, by the machine where he was last. */
+        BREAK
     }
 
     public Timetable {
@@ -58,6 +60,12 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
     /** How much longer it may be than the shortest, in minutes. */
     public int gap() {
         return minutes - bound;
+    }
+
+    /** Minutes of somebody's breaks, for which nobody pays him. */
+    public int resting(int person) {
+        return entries.stream().filter(entry -> entry.kind() == Kind.BREAK && entry.people().contains(person))
+                .mapToInt(entry -> entry.end() - entry.start()).sum();
     }
 
     /** Minutes from when the machine stops making ice until it may make some again; 0 when it never stops. */

@@ -3,6 +3,9 @@ package icequill.planner;
 import icequill.problem.Check;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -10,9 +13,11 @@ import java.util.stream.Stream;
  *
  * @param walks between the machines, all that the tasks name among them
  * @param neverBothOff pairs of machines of which one must go on making ice while the other is off
+ * @param neverAllOff sets of two or more machines of which one must go on making ice while the others are off
  * @param tasks at least one
  */
-public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<MachineTask> tasks) {
+public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<Set<String>> neverAllOff,
+        List<MachineTask> tasks) {
 
     /** Two machines, by id. */
     public record Pair(String one, String other) {
@@ -25,6 +30,7 @@ public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<MachineTa
 
     public VisitWork {
         neverBothOff = List.copyOf(neverBothOff);
+        neverAllOff = neverAllOff.stream().map(Set::copyOf).toList();
         tasks = List.copyOf(tasks);
         Check.that(!tasks.isEmpty(), "no task");
         for (MachineTask task : tasks) {
@@ -40,7 +46,31 @@ public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<MachineTa
                 .thenComparingInt(MachineTask::attended).thenComparingInt(MachineTask::unattended)
                 .thenComparingInt(MachineTask::people)).toList();
         return new VisitWork(sorted, neverBothOff.stream().map(Pair::sorted).distinct()
-                .sorted(Comparator.comparing(Pair::one).thenComparing(Pair::other)).toList(), byMachine);
+                .sorted(Comparator.comparing(Pair::one).thenComparing(Pair::other)).toList(),
+                neverAllOff.stream().distinct().sorted(Comparator.comparing(VisitWork::listed)).toList(), byMachine);
+    }
+
+    private static String listed(Set<String> machines) {
+        return machines.stream().sorted().collect(Collectors.joining(" "));
+    }
+
+    /**
+     * The works that heed a pair of each set of machines that are never all off, in all ways to choose them: machines are never all off
+     * at a time where two of them never are, for their times off are spans, and spans of which each two overlap overlap all.
+     */
+    List<VisitWork> choices() {
+        if (neverAllOff.isEmpty()) {
+            return List.of(this);
+        }
+        List<Set<String>> rest = neverAllOff.subList(1, neverAllOff.size());
+        List<String> machines = neverAllOff.getFirst().stream().sorted().toList();
+        return IntStream.range(0, machines.size()).boxed()
+                .flatMap(one -> IntStream.range(one + 1, machines.size())
+                        .mapToObj(other -> new Pair(machines.get(one), machines.get(other))))
+                .flatMap(pair -> new VisitWork(walks,
+                        Stream.concat(neverBothOff.stream(), Stream.of(pair)).distinct().toList(), rest, tasks)
+                        .choices().stream())
+                .toList();
     }
 
     List<MachineTask> tasksAt(String machine) {

@@ -30,7 +30,16 @@ record WorkCheck(VisitWork work, Crew crew) {
             pump(tasks, problems);
             dust(tasks, problems);
         }
-        work.neverBothOff().forEach(pair -> restart(pair, problems));
+        work.neverBothOff().forEach(pair -> restart(List.of(pair.one(), pair.other()), problems));
+        work.neverAllOff().forEach(set -> restart(set.stream().sorted().toList(), problems));
+        work.tasks().stream().filter(task -> task.accompanied() && task.attended() > 0 && crew.size() == 1)
+                .forEach(task -> problems.add(Code.OUT_OF_RANGE, task.place(),
+                        "nobody may be alone on site for " + at(task) + ", but only one comes",
+                        "a crew of at least 2"));
+        crew.rest().ifPresent(rest -> work.tasks().stream().filter(task -> task.attended() > rest.after())
+                .forEach(task -> problems.add(Code.OUT_OF_RANGE, task.place(), at(task) + " takes " + task.attended()
+                        + " minutes, but after " + rest.after() + " everybody is due a break",
+                        "tasks of at most " + rest.after() + " minutes")));
         return problems;
     }
 
@@ -107,12 +116,13 @@ record WorkCheck(VisitWork work, Crew crew) {
                         "dusty work earlier in the order than what dust spoils")));
     }
 
-    private void restart(VisitWork.Pair pair, Problems problems) {
-        Optional<MachineTask> one = lastStop(pair.one());
-        Optional<MachineTask> other = lastStop(pair.other());
-        if (one.isPresent() && other.isPresent() && !restarted(one.get()) && !restarted(other.get())) {
-            problems.add(Code.MISSING, one.get().place(), "\"" + pair.one() + "\" and \"" + pair.other()
-                    + "\" must not be off together, but neither is started again",
+    /** Of machines that are never off together all but one are started again, or one is left on. */
+    private void restart(List<String> machines, Problems problems) {
+        List<MachineTask> stops = machines.stream().flatMap(machine -> lastStop(machine).stream()).toList();
+        if (stops.size() == machines.size() && stops.stream().noneMatch(this::restarted)) {
+            problems.add(Code.MISSING, stops.getFirst().place(), machines.stream()
+                    .map(machine -> "\"" + machine + "\"").collect(Collectors.joining(" and "))
+                    + " must not be off together, but neither is started again",
                     "a task in the state making-ice after the others, at one of them at least");
         }
     }

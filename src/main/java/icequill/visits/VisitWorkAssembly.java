@@ -55,7 +55,7 @@ public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, 
                 .forEach(again -> problems.add(Code.DUPLICATE_NAME, again.place(),
                         "machine \"" + again.machine() + "\" is planned a second time",
                         "each machine once, with all its tasks"));
-        return problems.or(() -> new VisitWork(walks(), pairs(), tasks));
+        return problems.or(() -> new VisitWork(walks(), pairs(), sets(), tasks));
     }
 
     /** The site's own minutes for a machine may not be longer than the label of what circulates allows. */
@@ -86,6 +86,10 @@ public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, 
         return site.layout().neverBothOff().stream()
                 .filter(pair -> machines.contains(pair.one()) && machines.contains(pair.other()))
                 .map(pair -> new VisitWork.Pair(pair.one(), pair.other())).toList();
+    }
+
+    private List<Set<String>> sets() {
+        return List.of();
     }
 
     private Stream<MachineTask> tasks(Finding finding) {
@@ -128,6 +132,6 @@ public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, 
         MachineState state = task.stateAt(site.machine(machine).orElseThrow());
         return new MachineTask(machine, name(task), state, task.order(), task.people(), needs, task.attended(),
                 own(site, task, machine).isPresent() ? 0 : task.unattended(), timer(site, task, machine),
-                task.procedure().flushes() > 0, task.dust(), done.place());
+                task.procedure().flushes() > 0, task.dust(), false, done.place());
     }
 }

@@ -116,7 +116,7 @@ public class PlannerBenchmark {
             task(tasks, name, "read-after", MachineState.MAKING_ICE, 5, 15);
             task(tasks, name, "sticker", MachineState.MAKING_ICE, 2, 0);
         }
-        return new VisitWork(WalkTimes.of(names, 2, List.of()), List.of(), tasks);
+        return new VisitWork(WalkTimes.of(names, 2, List.of()), List.of(), List.of(), tasks);
     }
 
     private static void task(List<MachineTask> tasks, String machine, String name, MachineState state, int attended,
@@ -124,7 +124,7 @@ public class PlannerBenchmark {
         boolean pour = name.equals("pour");
         tasks.add(new MachineTask(machine, name, state, tasks.size() + 1, 1, Set.of(), attended, unattended,
                 pour ? Optional.of(new Procedure.Timer(20, 25)) : Optional.empty(), name.equals("flush"),
-                DustLevel.NEITHER,
+                DustLevel.NEITHER, false,
                 Place.NOWHERE));
     }
 }

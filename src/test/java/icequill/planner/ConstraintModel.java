@@ -39,7 +39,7 @@ public final class ConstraintModel {
             starts.add(start);
             this.people.add(who);
             for (int person = 0; person < crew; person++) {
-                if (!people.qualified().get(person).containsAll(task.needs())) {
+                if (!people.isFit(person, task.needs())) {
                     model.arithm(who[person], "=", 0).post();
                 }
             }

@@ -2,12 +2,14 @@ package icequill.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.problem.Validated;
 import icequill.work.DustLevel;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -18,6 +20,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Tag;
+import net.jqwik.api.statistics.Statistics;
 
 /** What holds of every visit, asked of generated ones. */
 class PlannerPropertiesTest {
@@ -55,6 +58,60 @@ class PlannerPropertiesTest {
     void plan_littleEffort_keepsEveryRule(@ForAll("visits") Case visit) {
         TimetableRules.check(visit.work(), visit.people(),
                 Planner.timetable(visit.work(), visit.people(), new Effort(200, 8)).orElseThrow());
+    }
+
+    /** With breaks, people who come later or leave, work that nobody does alone, and three machines that are never all off. */
+    @Property(tries = 500, seed = "20260720", shrinking = ShrinkingMode.OFF)
+    void plan_crewThatComesRestsAndLeaves_keepsEveryRule(@ForAll("ruledVisits") Ruled visit) {
+        Validated<Timetable> table = Planner.timetable(visit.work(), visit.crew(), new Effort(4_000, 16));
+
+        table.found().ifPresent(found -> TimetableRules.check(visit.work(), visit.crew(), found));
+        Statistics.label("found").collect(table.found().isPresent());
+        Statistics.label("found").coverage(found -> found.check(true).percentage(share -> share > 70));
+    }
+
+    /** With whatever a crew may ask for, what is proven is right, and no bound too high. */
+    @Property(tries = 150, seed = "20260721", shrinking = ShrinkingMode.OFF)
+    void plan_tinyRuledVisit_boundHoldsWhenEverythingIsTried(@ForAll("tinyRuledVisits") Ruled visit) {
+        Validated<Timetable> table = Planner.timetable(visit.work(), visit.crew(), new Effort(4_000, 1 << 12));
+
+        table.found().ifPresent(found -> assertThat(EveryStart.shortest(visit.work(), visit.crew()))
+                .isBetween(found.bound(), found.minutes()));
+        Statistics.label("proven").collect(table.found().filter(Timetable::proven).isPresent());
+        Statistics.label("proven").coverage(found -> found.check(true).percentage(share -> share > 50));
+    }
+
+    /** A visit with all that a crew may ask for. */
+    private record Ruled(VisitWork work, Crew crew) {}
+
+    @Provide
+    Arbitrary<Ruled> ruledVisits() {
+        return Arbitraries.integers().between(0, 1_000_000).map(seed -> ruled(new Random(seed), 4, 7, 12));
+    }
+
+    @Provide
+    Arbitrary<Ruled> tinyRuledVisits() {
+        return Arbitraries.integers().between(0, 1_000_000).map(seed -> ruled(new Random(seed), 2, 2, 2))
+                .filter(visit -> visit.work().tasks().size() < MOST_TRIED);
+    }
+
+    private static Ruled ruled(Random random, int machines, int most, int longest) {
+        Case plain = visit(random, machines, most, longest);
+        int size = Math.min(plain.crew() + random.nextInt(2), machines);
+        List<Crew.Member> members = IntStream.range(0, size).mapToObj(person -> new Crew.Member(
+                Case.people(size).members().get(person).qualified(),
+                person > 0 && random.nextInt(3) == 0 ? random.nextInt(3 * longest) : 0,
+                person > 0 && random.nextInt(3) == 0 ? 3 * longest + random.nextInt(9 * longest) : Crew.TO_THE_END)).toList();
+        Optional<Crew.Rest> rest = random.nextInt(3) == 0
+                ? Optional.empty()
+                : Optional.of(new Crew.Rest(2 * longest + random.nextInt(5 * longest), 1 + random.nextInt(longest)));
+        List<MachineTask> tasks = plain.work().tasks().stream()
+                .map(task -> size > 1 && random.nextInt(8) == 0 ? Visits.accompanied(task) : task).toList();
+        List<Set<String>> sets = plain.work().walks().machines().size() > 2 && random.nextBoolean()
+                ? List.of(Set.of("m0", "m1", "m2"))
+                : List.of();
+        return new Ruled(new VisitWork(plain.work().walks(), plain.work().neverBothOff(), sets, tasks),
+                new Crew(members, rest));
     }
 
     @Property(seed = "20260715", shrinking = ShrinkingMode.OFF)
@@ -149,7 +206,8 @@ class PlannerPropertiesTest {
         List<MachineTask> tasksWithNeeds = all.stream().map(task -> task.people() == 1 ? needy(task, random) : task)
                 .toList();
         return new Case(
-                new VisitWork(walks, pair ? List.of(new VisitWork.Pair("m0", "m1")) : List.of(), tasksWithNeeds),
+                new VisitWork(walks, pair ? List.of(new VisitWork.Pair("m0", "m1")) : List.of(), List.of(),
+                        tasksWithNeeds),
                 crew);
     }
 

@@ -13,6 +13,7 @@ import icequill.work.Qualification;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -194,8 +195,8 @@ class PlannerTest {
         Network network = Network.of(Visits.cleanings(3, 3));
         Crew two = new Crew(2);
 
-        assertThat(new Search(network, two, Effort.USUAL).shortest())
-                .isEqualTo(new Search(network, two, Effort.USUAL).shortest());
+        assertThat(new Search(network, two, Effort.USUAL, Optional.empty()).shortest())
+                .isEqualTo(new Search(network, two, Effort.USUAL, Optional.empty()).shortest());
     }
 
     private static List<String> spare(Timetable table) {
@@ -279,7 +280,7 @@ class PlannerTest {
             List<VisitWork.Pair> pair = List.of(order.indexOf("m1") < order.indexOf("m2")
                     ? new VisitWork.Pair("m1", "m2")
                     : new VisitWork.Pair("m2", "m1"));
-            found.add(Planner.timetable(new VisitWork(WalkTimes.of(order, 2, ways), pair, listed), new Crew(2),
+            found.add(Planner.timetable(new VisitWork(WalkTimes.of(order, 2, ways), pair, List.of(), listed), new Crew(2),
                     new Effort(3_000, 32)).orElseThrow());
         }
 
@@ -301,7 +302,7 @@ class PlannerTest {
                 List.of(Visits.task("a", "first", MachineState.ANY, 1, 5, 0),
                         Visits.task("a", "second", MachineState.ANY, 2, 5, 0),
                         Visits.task("b", "job", MachineState.ANY, 1, 10, 0)));
-        VisitWork apart = new VisitWork(WalkTimes.of(TWO, 3, List.of()), List.of(), work.tasks());
+        VisitWork apart = new VisitWork(WalkTimes.of(TWO, 3, List.of()), List.of(), List.of(), work.tasks());
 
         assertThat(plan(apart, 2).walking()).isZero();
         assertThat(plan(apart, 2).minutes()).isEqualTo(10);
@@ -370,6 +371,121 @@ class PlannerTest {
                 .extracting(Problem::text).first().asString().contains(
                         "\"pour\" at \"a\" needs 1 qualified for acid, but of those who come 0 are",
                         "people of a grade with qualified: [acid]");
+    }
+
+    private static Timetable plan(VisitWork work, Crew crew) {
+        Timetable table = Planner.timetable(work, crew, Effort.USUAL).orElseThrow();
+        TimetableRules.check(work, crew, table);
+        return table;
+    }
+
+    private static Crew crew(Optional<Crew.Rest> rest, Crew.Member... members) {
+        return new Crew(List.of(members), rest);
+    }
+
+    private static Crew.Member there(int from, int until) {
+        return new Crew.Member(Set.of(), from, until);
+    }
+
+    /** Three hours of work, half an hour's break after two hours at the latest: 60 + 60 + 30 + 60. */
+    @Test
+    void plan_longerThanWithoutABreak_hasOneInTime() {
+        List<MachineTask> jobs = free(60, 60, 60);
+        VisitWork work = Visits.work(0, List.of("free0", "free1", "free2"), jobs);
+        Crew.Rest rest = new Crew.Rest(120, 30);
+        Timetable table = plan(work, crew(Optional.of(rest), there(0, Crew.TO_THE_END)));
+
+        assertThat(table.minutes()).isEqualTo(210);
+        assertThat(table.proven()).isTrue();
+        assertThat(table.resting(0)).isEqualTo(30);
+        assertThat(table.entries()).filteredOn(entry -> entry.kind() == Timetable.Kind.BREAK).singleElement()
+                .satisfies(entry -> assertThat(entry.start()).isIn(60, 120));
+        assertThat(plan(work, crew(Optional.of(new Crew.Rest(180, 30)), there(0, Crew.TO_THE_END))).minutes())
+                .isEqualTo(180);
+        assertThat(Planner.timetable(work, crew(Optional.of(new Crew.Rest(50, 10)), there(0, Crew.TO_THE_END)),
+                Effort.USUAL).problems()).hasSize(3).first().extracting(Problem::message).isEqualTo(
+                        "\"job\" at \"free0\" takes 60 minutes, but after 50 everybody is due a break");
+    }
+
+    /** Of 80 minutes in four jobs the second does 20 before he leaves, or after he comes, and the first 60. */
+    @Test
+    void plan_technicianWhoLeavesOrComes_isGivenWhatHeCanDo() {
+        VisitWork work = Visits.work(0, List.of("free0", "free1", "free2", "free3"), free(20, 20, 20, 20));
+
+        for (Crew.Member second : List.of(there(0, 20), there(0, 39), there(40, Crew.TO_THE_END))) {
+            Timetable table = plan(work, crew(Optional.empty(), there(0, Crew.TO_THE_END), second));
+
+            assertThat(table.minutes()).isEqualTo(60);
+            assertThat(table.proven()).isTrue();
+        }
+    }
+
+    /** The second is there from minute 40, so 10 minutes that nobody does alone end at 50; or until 20, when 25 must come first. */
+    @Test
+    void plan_workThatNobodyDoesAlone_isDoneWhileAnotherIsThere() {
+        List<MachineTask> tasks = List.of(Visits.task("a", "wash", MachineState.ANY, 10, 25, 0),
+                Visits.accompanied(Visits.task("a", "roof", MachineState.ANY, 20, 10, 0)));
+        VisitWork work = Visits.work(0, List.of("a"), tasks);
+
+        assertThat(plan(work, crew(Optional.empty(), there(0, Crew.TO_THE_END), there(40, Crew.TO_THE_END))).minutes())
+                .isEqualTo(50);
+        assertThat(plan(work, 2).minutes()).isEqualTo(35);
+        assertThat(Planner.timetable(work, crew(Optional.empty(), there(0, Crew.TO_THE_END), there(0, 20)),
+                Effort.USUAL).problems()).singleElement().extracting(Problem::message).asString()
+                .startsWith("no timetable was found in which everybody is done when he must leave");
+        assertThat(Planner.timetable(work, new Crew(1), Effort.USUAL).problems()).singleElement()
+                .extracting(Problem::message)
+                .isEqualTo("nobody may be alone on site for \"roof\" at \"a\", but only one comes");
+    }
+
+    /** Of three machines with a chain of 52 each one makes ice: two go off one after the other, the third beside them. */
+    @Test
+    void plan_threeNeverAllOff_twoOfThemOneAfterTheOther() {
+        List<String> three = List.of("a", "b", "c");
+        VisitWork plain = Visits.work(0, three,
+                three.stream().flatMap(machine -> Visits.wet(machine, Visits.TIMER).stream()).toList());
+        VisitWork work = new VisitWork(plain.walks(), List.of(), List.of(Set.copyOf(three)), plain.tasks());
+
+        Timetable table = plan(work, 3);
+        assertThat(table.minutes()).isEqualTo(104);
+        assertThat(table.proven()).isTrue();
+        assertThat(plan(plain, 3).minutes()).isEqualTo(52);
+    }
+
+    private static Progress progress(int now, int pouredUntil) {
+        return new Progress(now, List.of(new Progress.Done("a", 20, "off", 4, List.of(0)),
+                new Progress.Done("a", 60, "pour", pouredUntil, List.of(0))));
+    }
+
+    private static Timetable.Entry of(Timetable table, String task) {
+        return table.entries().stream().filter(entry -> entry.task().equals(task)
+                && entry.kind() == Timetable.Kind.TASK).findFirst().orElseThrow();
+    }
+
+    /**
+     * Poured from 17 to 20 instead of from 4: the flush may begin from 40 to 42, and a job of 30 does not fit before it. Flushed until 49,
+     * sanitized until 51, the job until 81, restarted until 85.
+     */
+    @Test
+    void again_pouredLate_flushIsInTime() {
+        Timetable table = Planner.again(wetAndJob(Visits.TIMER), new Crew(1), Effort.USUAL, progress(20, 20))
+                .orElseThrow();
+
+        assertThat(of(table, "pour").start()).isEqualTo(17);
+        assertThat(of(table, "flush").start()).isEqualTo(40);
+        assertThat(of(table, "job").start()).isEqualTo(51);
+        assertThat(table.minutes()).isEqualTo(85);
+    }
+
+    /** At 50 the limit of 42 is past: flushing comes before everything, though the job was begun first otherwise. */
+    @Test
+    void again_limitPast_flushComesFirst() {
+        Timetable table = Planner.again(wetAndJob(Visits.TIMER), new Crew(1), Effort.USUAL, progress(50, 20))
+                .orElseThrow();
+
+        assertThat(of(table, "flush").start()).isEqualTo(50);
+        assertThat(of(table, "job").start()).isEqualTo(61);
+        assertThat(table.minutes()).isEqualTo(95);
     }
 
     static Stream<Arguments> impossible() {

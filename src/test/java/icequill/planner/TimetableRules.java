@@ -7,6 +7,7 @@ import icequill.work.MachineState;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Every hard rule, asked of a finished timetable, without the numbers that it was made from. */
 record TimetableRules(VisitWork work, Crew crew, Timetable table) {
@@ -26,7 +27,9 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
 
     static void check(VisitWork work, Crew crew, Timetable table) {
         try {
-            new TimetableRules(work, crew, table).check();
+            TimetableRules rules = new TimetableRules(work, crew, table);
+            rules.check();
+            crew.rest().ifPresent(rules::breaks);
         } catch (Broken broken) {
             throw new AssertionError(broken.getMessage() + ": " + table + " of " + work, broken);
         }
@@ -57,6 +60,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
             Entry entry = of(task);
             rule(entry.end() - entry.start() == task.attended(), "a task takes its minutes");
             people(task, entry.people());
+            presence(task, entry);
             task.timer().ifPresent(timer -> timer(task, entry));
             for (MachineTask other : work.tasks()) {
                 if (other.machine().equals(task.machine())) {
@@ -69,7 +73,12 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
             walked += walked(person);
         }
         rule(table.walking() == walked, "the walks add up");
+        for (int person = 0; person < crew.size(); person++) {
+            int each = person;
+            crew.rest().ifPresent(rest -> rest(each, rest));
+        }
         work.neverBothOff().forEach(this::pair);
+        work.neverAllOff().forEach(this::set);
         work.tasks().stream().filter(task -> task.dust() == DustLevel.RAISES).forEach(this::dust);
     }
 
@@ -77,9 +86,59 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         rule(people.size() == (task.attended() == 0 ? 0 : task.people()) && Set.copyOf(people).size() == people.size(),
                 "as many people as it takes");
         for (int person : people) {
-            rule(person >= 0 && person < crew.size() && crew.qualified().get(person).containsAll(task.needs()),
+            rule(person >= 0 && person < crew.size() && crew.members().get(person).qualified().containsAll(task.needs()),
                     "only people who may be given it");
         }
+    }
+
+    private void presence(MachineTask task, Entry entry) {
+        for (int person : entry.people()) {
+            Crew.Member member = crew.members().get(person);
+            rule(entry.start() >= member.from() && entry.end() <= member.until(), "only people who are there");
+        }
+        if (task.accompanied() && entry.people().size() == 1) {
+            rule(IntStream.range(0, crew.size()).anyMatch(other -> !entry.people().contains(other)
+                    && crew.members().get(other).from() <= entry.start()
+                    && crew.members().get(other).until() >= entry.end()), "nobody is alone who must not be");
+        }
+    }
+
+    /** Runs of tasks without a gap that would do for a break are no longer than they may be. */
+    private void rest(int person, Crew.Rest rest) {
+        List<Entry> tasks = of(person, Kind.TASK);
+        int from = 0;
+        for (int i = 0; i < tasks.size(); i++) {
+            Entry task = tasks.get(i);
+            if (i == 0 || task.start() - tasks.get(i - 1).end()
+                    - walk(tasks.get(i - 1).machine(), task.machine()) >= rest.minutes()) {
+                from = task.start();
+            }
+            rule(task.end() - from <= rest.after(), "nobody works too long without a break");
+        }
+    }
+
+    private List<Entry> of(int person, Kind kind) {
+        return table.entries().stream().filter(entry -> entry.people().contains(person) && entry.kind() == kind)
+                .sorted(Comparator.comparingInt(Entry::start).thenComparingInt(Entry::end)).toList();
+    }
+
+    /** The breaks that are said are enough, and free. */
+    private void breaks(Crew.Rest rest) {
+        for (int person = 0; person < crew.size(); person++) {
+            breaks(of(person, Kind.TASK), of(person, Kind.BREAK), rest);
+        }
+    }
+
+    private static void breaks(List<Entry> tasks, List<Entry> breaks, Crew.Rest rest) {
+        for (Entry task : tasks) {
+            int rested = breaks.stream().filter(each -> each.end() <= task.start()).mapToInt(Entry::end).max().orElse(0);
+            int since = tasks.stream().mapToInt(Entry::start).filter(start -> start >= rested).min().orElseThrow();
+            rule(task.end() - since <= rest.after(), "the breaks that are said are enough");
+            rule(breaks.stream().noneMatch(each -> each.start() < task.end() && each.end() > task.start()),
+                    "a break is no work");
+        }
+        rule(breaks.stream().allMatch(each -> each.end() - each.start() == rest.minutes()),
+                "a break has its minutes");
     }
 
     private Entry of(MachineTask task) {
@@ -125,7 +184,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
     }
 
     private int walked(int person) {
-        List<Entry> mine = table.entries().stream().filter(entry -> entry.people().contains(person))
+        List<Entry> mine = table.entries().stream().filter(entry -> entry.people().contains(person) && entry.kind() == Kind.TASK)
                 .sorted(Comparator.comparingInt(Entry::start).thenComparingInt(Entry::end)).toList();
         int walked = 0;
         for (int i = 1; i < mine.size(); i++) {
@@ -162,6 +221,12 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         int[] one = off(pair.one());
         int[] other = off(pair.other());
         rule(one[1] <= other[0] || other[1] <= one[0], "never both off");
+    }
+
+    private void set(Set<String> machines) {
+        int from = machines.stream().mapToInt(machine -> off(machine)[0]).max().orElseThrow();
+        int until = machines.stream().mapToInt(machine -> off(machine)[1]).min().orElseThrow();
+        rule(from >= until, "never all off");
     }
 
     private void dust(MachineTask dusty) {

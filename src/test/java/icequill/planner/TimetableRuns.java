@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Plans whole cleanings for so many machines and people, and prints what comes out as a table: one after another, by beams of partial schedules
@@ -27,7 +28,7 @@ public final class TimetableRuns {
         for (int pair = 0; pair < pairs; pair++) {
             apart.add(new VisitWork.Pair("m" + 2 * pair, "m" + (2 * pair + 1)));
         }
-        work = new VisitWork(plain.walks(), apart, plain.tasks()).sorted();
+        work = new VisitWork(plain.walks(), apart, List.of(), plain.tasks()).sorted();
         crew = new Crew(people);
         network = Network.of(work);
     }
@@ -59,7 +60,8 @@ public final class TimetableRuns {
                 : "";
         Sequence longRun = times == 0 || table.proven()
                 ? null
-                : new LocalSearch(network, crew).shortest(table.bound(), times * Effort.USUAL.nodes());
+                : new LocalSearch(network, crew,
+                        new ListScheduler(network, crew, false, new Started(network, Optional.empty()))).shortest(table.bound(), times * Effort.USUAL.nodes());
         return "| %s | %s | %s | %d | %d | %s | %s | %.1f s |".formatted(name, after, beam, table.minutes(),
                 table.bound(), gap, longRun == null ? "" : Integer.toString(longRun.end()), (ended - began) / 1e9);
     }

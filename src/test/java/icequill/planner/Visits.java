@@ -22,30 +22,35 @@ final class Visits {
 
     static MachineTask task(String machine, String name, MachineState state, int order, int attended, int unattended) {
         return new MachineTask(machine, name, state, order, 1, Set.of(), attended, unattended, Optional.empty(), false,
-                DustLevel.NEITHER,
+                DustLevel.NEITHER, false,
                 Place.NOWHERE);
     }
 
     static MachineTask pour(String machine, int order, int attended, int unattended, Procedure.Timer timer) {
         return new MachineTask(machine, "pour", MachineState.CIRCULATING, order, 1, Set.of(), attended, unattended,
-                Optional.of(timer), false, DustLevel.NEITHER, Place.NOWHERE);
+                Optional.of(timer), false, DustLevel.NEITHER, false, Place.NOWHERE);
     }
 
     static MachineTask flush(String machine, int order, int attended) {
         return new MachineTask(machine, "flush", MachineState.CIRCULATING, order, 1, Set.of(), attended, 0,
                 Optional.empty(), true,
-                DustLevel.NEITHER, Place.NOWHERE);
+                DustLevel.NEITHER, false, Place.NOWHERE);
     }
 
     static MachineTask with(MachineTask task, int people, DustLevel dust) {
         return new MachineTask(task.machine(), task.name(), task.state(), task.order(), people, task.needs(),
                 task.attended(),
-                task.unattended(), task.timer(), task.flushes(), dust, task.place());
+                task.unattended(), task.timer(), task.flushes(), dust, task.accompanied(), task.place());
     }
 
     static MachineTask needing(MachineTask task, Set<Qualification> needs) {
         return new MachineTask(task.machine(), task.name(), task.state(), task.order(), task.people(), needs,
-                task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), task.place());
+                task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), task.accompanied(), task.place());
+    }
+
+    static MachineTask accompanied(MachineTask task) {
+        return new MachineTask(task.machine(), task.name(), task.state(), task.order(), task.people(), task.needs(),
+                task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), true, task.place());
     }
 
     /** Off 4, pour 3, flushes 9, sanitizer in 2, wait 10, restart 4. */
@@ -84,12 +89,12 @@ final class Visits {
     }
 
     static VisitWork work(int walk, List<String> machines, List<MachineTask> tasks) {
-        return new VisitWork(WalkTimes.of(machines, walk, List.of()), List.of(), tasks);
+        return new VisitWork(WalkTimes.of(machines, walk, List.of()), List.of(), List.of(), tasks);
     }
 
     static VisitWork neverBothOff(VisitWork work, String one, String other) {
         return new VisitWork(work.walks(),
                 Stream.concat(work.neverBothOff().stream(), Stream.of(new VisitWork.Pair(one, other))).toList(),
-                work.tasks());
+                work.neverAllOff(), work.tasks());
     }
 }
