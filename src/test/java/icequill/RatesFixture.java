@@ -27,6 +27,7 @@ import icequill.rates.Adjustments;
 import icequill.rates.ClassDiscount;
 import icequill.rates.Counting;
 import icequill.rates.DocumentDiscount;
+import icequill.rates.CrewRules;
 import icequill.rates.Grade;
 import icequill.rates.HourPrices;
 import icequill.rates.Label;
@@ -105,7 +106,7 @@ public final class RatesFixture {
                 minimum(0), Set.of(),
                 new Place("pricing/labor.yaml", 46, "grades[1]"));
         return new LaborRates(List.of(STANDARD, AFTER_HOURS, SUNDAYS), WEEK, List.of(lead, helper),
-                new Counting(all(new BigDecimal("15")), Counting.Per.PERSON, Optional.empty()));
+                new Counting(all(new BigDecimal("15")), Counting.Per.PERSON, Optional.empty()), CrewRules.NONE);
     }
 
     private static HourPrices hours(Map<String, MonetaryAmount> work, String wage) {

@@ -35,7 +35,7 @@ public final class TimetableSheet implements Sheet {
      * A timetable.
      *
      * @param people names, by their numbers in the timetable
-     * @param remarks where it needs more time than there is
+     * @param remarks where it needs more time than there is, and what else must be known
      */
     TimetableSheet(Timetable table, List<String> people, Alarms alarms, List<String> remarks) {
         this.table = table;
@@ -91,7 +91,8 @@ public final class TimetableSheet implements Sheet {
     private char mark(String machine, int from, int until) {
         char mark = ' ';
         for (Entry entry : table.entries()) {
-            if (entry.machine().equals(machine) && entry.start() < until && entry.end() > from) {
+            if (entry.kind() != Kind.BREAK && entry.machine().equals(machine) && entry.start() < until
+                    && entry.end() > from) {
                 if (!entry.people().isEmpty()) {
                     return letter(entry.people().getFirst());
                 }
@@ -151,7 +152,7 @@ public final class TimetableSheet implements Sheet {
     }
 
     private static String name(Entry entry) {
-        return entry.kind() == Kind.TASK
+        return entry.kind() != Kind.WAIT
                 ? entry.task()
                 : entry.task().equals(VisitWorkAssembly.POUR) ? "circulate" : entry.task() + "-wait";
     }

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param walking minutes of all people together
  * @param people names, by their numbers
  * @param alarms by time
- * @param remarks where it needs more time than there is
+ * @param remarks where it needs more time than there is, and what else must be known
  */
 public record Schedule(ZonedDateTime begins, int minutes, int bound, int walking, List<String> people,
         List<Alarm> alarms, List<Phrase> remarks) {

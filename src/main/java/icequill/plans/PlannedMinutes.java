@@ -57,11 +57,17 @@ record PlannedMinutes(PlanSetting setting) {
     /** Visits of one kind take the same time. */
     private record Kind(String scope, boolean filters) {}
 
-    private record Minutes(int number, MinutesFrom from, Optional<Timetable> timetable) {}
+    private record Minutes(int number, MinutesFrom from, Optional<Timetable> timetable) {
+        /** Those of somebody, who is not paid for his breaks. */
+        int of(int person) {
+            return number - timetable.map(table -> table.resting(person)).orElse(0);
+        }
+    }
 
     private TimedVisit timed(PlannedVisit visit, List<Grade> grades, Minutes minutes) {
         return new TimedVisit(new StaffedVisit(visit,
-                grades.stream().map(grade -> new StaffedVisit.Person(grade.id(), minutes.number())).toList(),
+                IntStream.range(0, grades.size()).mapToObj(
+                        person -> new StaffedVisit.Person(grades.get(person).id(), minutes.of(person))).toList(),
                 modifiers(),
                 setting.scope().arrive()),
                 minutes.from(), minutes.timetable());
@@ -105,9 +111,13 @@ record PlannedMinutes(PlanSetting setting) {
         VisitWorkAssembly assembly = new VisitWorkAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());
         return assembly.work()
-                .then(work -> Planner.timetable(work, new Crew(grades.stream().map(Grade::qualified).toList()),
-                        Effort.USUAL))
+                .then(work -> Planner.timetable(work, crew(grades), Effort.USUAL))
                 .map(table -> Optional.of(minutes(table)));
+    }
+
+    private Crew crew(List<Grade> grades) {
+        return new Crew(grades.stream().map(Grade::qualified).map(Crew.Member::new).toList(),
+                VisitWorkAssembly.rest(setting.rates().labor()));
     }
 
     private static Minutes minutes(Timetable table) {

@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param counting how minutes become billed ones
  */
-public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, Counting counting) {
+public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, Counting counting, CrewRules crew) {
 
     public LaborRates {
         bands = List.copyOf(bands);
@@ -18,7 +18,7 @@ public record LaborRates(List<Band> bands, BandWeek week, List<Grade> grades, Co
     }
 
     LaborRates within(Band band) {
-        return new LaborRates(bands, BandWeek.always(band), grades, counting);
+        return new LaborRates(bands, BandWeek.always(band), grades, counting, crew);
     }
 
     public Optional<Grade> grade(String id) {

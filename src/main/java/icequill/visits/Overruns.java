@@ -4,6 +4,7 @@ import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
+import icequill.planner.Timetable.Kind;
 import icequill.work.Attendance;
 import icequill.work.BandWeek;
 import icequill.work.Unit;
@@ -15,7 +16,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Where a timetable needs more time than there is: than somebody is planned for, than the site lets us in, than a working day has.
+ * What else must be known of a timetable: where it needs more time than there is (than somebody is planned for, than the site lets us
+ * in, than a working day has), who has a break when, and that nobody works alone where he may fall.
  *
  * @param people names, by their numbers in the timetable
  */
@@ -26,14 +28,23 @@ record Overruns(VisitContext hand, Timetable table, List<String> people) {
         IntStream.range(0, people.size()).forEach(person -> planned(person).ifPresent(phrases::add));
         access().ifPresent(phrases::add);
         day().ifPresent(phrases::add);
+        table.entries().stream().filter(entry -> entry.kind() == Kind.BREAK).map(this::rest).forEach(phrases::add);
+        if (VisitWorkAssembly.of(hand).isAccompanied()) {
+            phrases.add(Phrase.of("remark.not-alone"));
+        }
         return phrases;
+    }
+
+    private Phrase rest(Entry entry) {
+        return Phrase.of("remark.break", new Fact.Text(people.get(entry.people().getFirst())),
+                time(moment(entry.start())), time(moment(entry.end())));
     }
 
     /** Nobody is planned whose name is not known yet. */
     private Optional<Phrase> planned(int person) {
         List<Attendance> spells = hand.visit().people().stream()
                 .filter(attendance -> attendance.person().equals(people.get(person))).toList();
-        List<Entry> tasks = table.entries().stream().filter(entry -> entry.people().contains(person)).toList();
+        List<Entry> tasks = table.entries().stream().filter(entry -> entry.kind() == Kind.TASK && entry.people().contains(person)).toList();
         if (spells.isEmpty() || tasks.isEmpty()) {
             return Optional.empty();
         }

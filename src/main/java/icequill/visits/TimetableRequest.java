@@ -9,6 +9,8 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.work.Attendance;
 import icequill.work.Qualification;
+import java.time.Duration;
+import java.time.ZonedDateTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,9 +23,9 @@ import java.util.stream.IntStream;
  * Plans a visit.
  *
  * @param people names of those who come
- * @param qualified what each of them is qualified for
+ * @param members each of them, by the same numbers
  */
-public record TimetableRequest(VisitContext hand, List<String> people, List<Set<Qualification>> qualified) {
+public record TimetableRequest(VisitContext hand, List<String> people, List<Crew.Member> members) {
 
     /**
      * For those whom the visit names, or for so many whose names are not known yet and who are taken to be qualified for all.
@@ -34,14 +36,25 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Set<
         if (crew.isPresent()) {
             return new TimetableRequest(hand,
                     IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList(),
-                    Collections.nCopies(crew.getAsInt(), Set.of(Qualification.values())));
+                    Collections.nCopies(crew.getAsInt(), new Crew.Member(Set.of(Qualification.values()))));
         }
-        Map<String, Set<Qualification>> named = new LinkedHashMap<>();
+        Map<String, Crew.Member> named = new LinkedHashMap<>();
         for (Attendance person : hand.visit().people()) {
-            named.putIfAbsent(person.person(),
-                    hand.rates().labor().grade(person.grade()).orElseThrow().qualified());
+            named.putIfAbsent(person.person(), member(person, hand));
         }
         return new TimetableRequest(hand, List.copyOf(named.keySet()), List.copyOf(named.values()));
+    }
+
+    /** Minutes count from when the first of them comes. */
+    private static Crew.Member member(Attendance person, VisitContext hand) {
+        ZonedDateTime begins = hand.visit().began();
+        return new Crew.Member(hand.rates().labor().grade(person.grade()).orElseThrow().qualified(),
+                minute(begins, person.arrived()),
+                person.mustLeave().map(leaves -> minute(begins, leaves)).orElse(Crew.TO_THE_END));
+    }
+
+    private static int minute(ZonedDateTime begins, ZonedDateTime moment) {
+        return Math.toIntExact(Duration.between(begins, moment).toMinutes());
     }
 
     public Validated<Timetable> timetable() {
@@ -55,6 +68,6 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Set<
             problems.add(Code.OUT_OF_RANGE, hand.visit().place(), people.size() + " people come",
                     "from 1 to " + Crew.MOST + " for a timetable");
         }
-        return problems.or(() -> new Crew(qualified));
+        return problems.or(() -> new Crew(members, VisitWorkAssembly.rest(hand.rates().labor())));
     }
 }

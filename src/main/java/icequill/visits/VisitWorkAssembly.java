@@ -1,7 +1,9 @@
 package icequill.visits;
 
 import icequill.party.Layout;
+import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.planner.Crew;
 import icequill.planner.MachineTask;
 import icequill.planner.VisitWork;
 import icequill.planner.WalkTimes;
@@ -9,9 +11,13 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.rates.CrewRules;
+import icequill.rates.LaborRates;
 import icequill.rates.Rates;
 import icequill.work.Chemistry;
 import icequill.work.Finding;
+import icequill.work.Hazard;
+import icequill.work.Hazards;
 import icequill.work.MachineState;
 import icequill.work.Procedure;
 import icequill.work.Qualification;
@@ -89,7 +95,13 @@ public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, 
     }
 
     private List<Set<String>> sets() {
-        return List.of();
+        List<String> machines = findings.stream().map(Finding::machine).toList();
+        return site.layout().neverAllOff().stream().filter(machines::containsAll).toList();
+    }
+
+    /** The break that everybody gets on a visit. */
+    public static Optional<Crew.Rest> rest(LaborRates labor) {
+        return labor.crew().rest().map(rest -> new Crew.Rest(rest.after(), rest.minutes()));
     }
 
     private Stream<MachineTask> tasks(Finding finding) {
@@ -128,10 +140,29 @@ public record VisitWorkAssembly(Site site, Rates rates, List<Finding> findings, 
                 : Optional.empty();
     }
 
+    /** Whether something is done that nobody does alone. */
+    boolean isAccompanied() {
+        return rates.labor().crew().onRoof() != CrewRules.OnRoof.ALONE
+                && findings.stream().anyMatch(finding -> rates.done(finding).stream().anyMatch(task -> {
+                    Machine machine = site.machine(finding.machine()).orElseThrow();
+                    return mayFall(task, machine, task.stateAt(machine));
+                }));
+    }
+
+    private boolean mayFall(Task task, Machine machine, MachineState state) {
+        return Hazards.of(site, machine).contains(Hazard.FALL)
+                || Hazards.of(task, machine, state, Set.of()).contains(Hazard.FALL);
+    }
+
     private MachineTask task(Task task, String machine, Set<Qualification> needs, Finding.TaskDone done) {
         MachineState state = task.stateAt(site.machine(machine).orElseThrow());
-        return new MachineTask(machine, name(task), state, task.order(), task.people(), needs, task.attended(),
+        CrewRules.OnRoof rule = mayFall(task, site.machine(machine).orElseThrow(), state)
+                ? rates.labor().crew().onRoof()
+                : CrewRules.OnRoof.ALONE;
+        int people = rule == CrewRules.OnRoof.TOGETHER ? Math.max(2, task.people()) : task.people();
+        return new MachineTask(machine, name(task), state, task.order(), people, needs, task.attended(),
                 own(site, task, machine).isPresent() ? 0 : task.unattended(), timer(site, task, machine),
-                task.procedure().flushes() > 0, task.dust(), false, done.place());
+                task.procedure().flushes() > 0, task.dust(),
+                rule == CrewRules.OnRoof.ACCOMPANIED, done.place());
     }
 }

@@ -122,7 +122,16 @@ public final class VisitReader {
         return spells.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Attendance(entry.text("name").orElse(""), entry.text("grade").orElse(""), spells,
-                        entry.place("grade")));
+                        mustLeave(entry, arrived.get()), entry.place("grade")));
+    }
+
+    private Optional<ZonedDateTime> mustLeave(Fields entry, ZonedDateTime arrived) {
+        Optional<ZonedDateTime> leaves = moment(entry, "mustLeave");
+        leaves.filter(moment -> !moment.isAfter(arrived)).ifPresent(moment -> entry.problems().add(Code.WRONG_ORDER,
+                entry.place("mustLeave"),
+                "must leave " + moment.toLocalDateTime() + ", but arrives " + arrived.toLocalDateTime(),
+                "a time after the arrival"));
+        return leaves.filter(moment -> moment.isAfter(arrived));
     }
 
     /** What a spell was for, as it says itself or else its person; neither is a problem, for tax goes by it. */

@@ -7,6 +7,7 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.rates.Counting;
 import icequill.rates.Counting.Overtime;
+import icequill.rates.CrewRules;
 import icequill.rates.Grade;
 import icequill.rates.HourPrices;
 import icequill.rates.LaborRates;
@@ -67,7 +68,15 @@ final class LaborReader {
         }
         BandWeek week = new BandWeek(windows, onHolidays.orElse(bands.getFirst()), otherwise.orElse(bands.getFirst()),
                 holidays);
-        return Optional.of(new LaborRates(bands, week, grades, counting()));
+        return Optional.of(new LaborRates(bands, week, grades, counting(),
+                new CrewRules(fields.child("break").flatMap(LaborReader::rest),
+                        fields.constant("onRoof", CrewRules.OnRoof.class).orElse(CrewRules.NONE.onRoof()))));
+    }
+
+    private static Optional<CrewRules.Break> rest(Fields entry) {
+        Optional<Integer> after = entry.integer("after").filter(minutes -> minutes > 0);
+        return after.flatMap(due -> entry.integer("minutes").filter(minutes -> minutes > 0)
+                .map(minutes -> new CrewRules.Break(due, minutes)));
     }
 
     /** Of all bands, also of those with faults of their own. */

@@ -80,6 +80,8 @@ public record Column(String name, List<String> path, Kind kind, String about, Li
                     text("one"), text("other"), number("minutes")),
             rows("neverBothOff", "layout.neverBothOff", "of which one goes on making ice" + OF_ROWS
                     + "\"flaker | other: cuber\"", text("one"), text("other")),
+            rows("neverAllOff", "layout.neverAllOff", "machines of which one goes on making ice" + OF_ROWS
+                    + "\"flaker, cuber, tower\"", list("machines")),
             rows("circulation", "layout.circulation", "minutes by the maker" + OF_ROWS
                     + "\"cuber | least: 15 | most: 20\"", text("machine"),
                     number("least"), number("most")),

@@ -47,7 +47,8 @@ public final class MergeOffice {
             Set.of("invoices", "creditNotes", "onAccount", "disputed", "reminders"));
     private static final MergedForm.Rules OF_SITE = new MergedForm.Rules(
             Set.of("telephone", "storeNumber", "parking", "roof"),
-            Set.of("contacts", "modifiers", "layout.ways", "layout.neverBothOff", "layout.circulation"));
+            Set.of("contacts", "modifiers", "layout.ways", "layout.neverBothOff", "layout.neverAllOff",
+                    "layout.circulation"));
 
     private final ShopBook book;
     private final LocalDate today;
