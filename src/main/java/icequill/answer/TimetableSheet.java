@@ -5,6 +5,7 @@ import icequill.explain.ConstantKey;
 import icequill.files.answer.Sheet;
 import icequill.files.disk.SafeFile;
 import icequill.party.Language;
+import icequill.planner.Progress;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
@@ -50,7 +51,8 @@ public final class TimetableSheet implements Sheet {
     }
 
     private static TimetableSheet of(TimetableRequest planning, Timetable table, Language language) {
-        Schedule schedule = new ScheduleAssembly(planning.hand(), table, planning.people(), language).schedule();
+        Schedule schedule = new ScheduleAssembly(planning.hand(), table, planning.people(),
+                planning.progress().map(Progress::now).orElse(0), language).schedule();
         Sentences sentences = Sentences.of(Language.ENGLISH, planning.hand().shop().address().country());
         return new TimetableSheet(table, planning.people(), new Alarms(planning.hand().visit().id(), schedule),
                 schedule.remarks().stream().map(sentences::say).toList());

@@ -17,6 +17,7 @@ import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.request.TickedTimes;
 import icequill.request.CreditRequest;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
@@ -170,12 +171,14 @@ public final class Office {
      * The shortest safe timetable of a planned visit.
      *
      * @param crew how many come; empty for those whom the visit names
+     * @param ticked what is done already; the rest is planned anew
      * @param language of the alarms; empty for the shop's
      */
-    public Validated<TimetableSheet> plan(FormName name, OptionalInt crew, Optional<Language> language) {
+    public Validated<TimetableSheet> plan(FormName name, OptionalInt crew, TickedTimes ticked,
+            Optional<Language> language) {
         return new VisitLoader(BookForms.shop(book)).of(name)
-                .then(hand -> TimetableSheet.of(TimetableRequest.of(hand, crew),
-                        language.orElse(hand.shop().language())));
+                .then(hand -> TimetableRequest.of(hand, crew).from(ticked)
+                        .then(planning -> TimetableSheet.of(planning, language.orElse(hand.shop().language()))));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */

@@ -68,7 +68,7 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         return planning.people().size() > Crew.MOST
                 ? Validated.valid(NO_SCHEDULE)
                 : planning.timetable()
-                        .map(table -> Optional.of(new ScheduleAssembly(hand, table, planning.people(), language)));
+                        .map(table -> Optional.of(new ScheduleAssembly(hand, table, planning.people(), 0, language)));
     }
 
     private void check(Finding finding, Problems problems) {

@@ -2,13 +2,22 @@ package icequill.planner;
 
 import java.util.Arrays;
 
-/**
- * How much people can do until when.
- *
- * @param free by person, when he can begin
- * @param until by person, when he has left
- */
-record Capacity(int[] free, int[] until) {
+/** How much people can do until when. */
+final class Capacity {
+
+    private final int[] free;
+    private final int[] until;
+
+    /**
+     * Of some people.
+     *
+     * @param free by person, when he can begin
+     * @param until by person, when he has left
+     */
+    Capacity(int[] free, int[] until) {
+        this.free = free;
+        this.until = until;
+    }
 
     /** The least minute until which so many minutes can be worked by all together; the largest integer when never. */
     int least(int minutes) {

@@ -94,9 +94,4 @@ public record Crew(List<Member> members, Optional<Rest> rest) {
         }
         return false;
     }
-
-    /** Whether all are there from the first minute to the last. */
-    boolean isThereAllTheTime() {
-        return members.stream().allMatch(each -> each.isThere(0, TO_THE_END));
-    }
 }

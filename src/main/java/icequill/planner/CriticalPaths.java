@@ -35,7 +35,7 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence, Started star
             if (whole > over) {
                 entries.add(
                         new Entry(task.machine(), task.name(), task.order(), Kind.WAIT, task.state(), List.of(), over,
-                                flush < 0 ? whole : start[flush], spare));
+                                flush < 0 ? whole : Math.max(over, start[flush]), spare));
             }
         }
         crew.rest().ifPresent(rest -> breaks(stretches, rest, entries));

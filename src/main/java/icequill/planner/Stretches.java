@@ -5,12 +5,21 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/**
- * How long people of a timetable work without a break, and when they have one.
- *
- * @param start of each task, by position
- */
-record Stretches(Network network, Crew crew, Sequence sequence, int[] start) {
+/** How long people of a timetable work without a break, and when they have one. */
+final class Stretches {
+
+    private final Network network;
+    private final Crew crew;
+    private final Sequence sequence;
+    private final int[] start;
+
+    /** @param start of each task, by position */
+    Stretches(Network network, Crew crew, Sequence sequence, int[] start) {
+        this.network = network;
+        this.crew = crew;
+        this.sequence = sequence;
+        this.start = start;
+    }
 
     /**
      * Tasks of somebody with no break between them; a break lies between two stretches.

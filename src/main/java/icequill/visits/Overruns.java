@@ -20,11 +20,15 @@ import java.util.stream.IntStream;
  * in, than a working day has), who has a break when, and that nobody works alone where he may fall.
  *
  * @param people names, by their numbers in the timetable
+ * @param from the minute of the visit from which on it was planned; 0 for one to come
  */
-record Overruns(VisitContext hand, Timetable table, List<String> people) {
+record Overruns(VisitContext hand, Timetable table, List<String> people, int from) {
 
     List<Phrase> phrases() {
         List<Phrase> phrases = new ArrayList<>();
+        if (from > 0) {
+            phrases.add(Phrase.of("remark.planned-anew", time(moment(from)), time(moment(table.minutes()))));
+        }
         IntStream.range(0, people.size()).forEach(person -> planned(person).ifPresent(phrases::add));
         access().ifPresent(phrases::add);
         day().ifPresent(phrases::add);

@@ -1,6 +1,8 @@
 package icequill.visits;
 
 import icequill.document.Schedule;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.document.WorkSheet;
 import icequill.party.Language;
 import icequill.planner.Timetable;
@@ -18,13 +20,24 @@ import java.util.stream.Stream;
  * Tells technicians a timetable: when each step is done, and when the alarms ring.
  *
  * @param people names, by their numbers in the timetable
+ * @param from the minute of the visit from which on it was planned; 0 for one to come
  */
-public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> people, Language language) {
+public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> people, int from,
+        Language language) {
 
     public Schedule schedule() {
         return new Schedule(hand.visit().began(), table.minutes(), table.bound(), table.walking(), people,
                 waits().map(this::alarm).sorted(Comparator.comparing(Schedule.Alarm::rings)).toList(),
-                new Overruns(hand, table, people).phrases());
+                Stream.concat(late(), new Overruns(hand, table, people, from).phrases().stream()).toList());
+    }
+
+    /** What circulates for too long, now that it did not go as planned. */
+    private Stream<Phrase> late() {
+        return waits().flatMap(wait -> latest(wait).filter(moment(wait.end())::isAfter)
+                .map(limit -> Phrase.of("remark.flush-late",
+                        new Fact.Text(hand.site().machine(wait.machine()).orElseThrow().where()),
+                        new Fact.Time(limit.toLocalTime()), new Fact.Time(moment(wait.end()).toLocalTime())))
+                .stream());
     }
 
     /** When a task at a machine is done. */
@@ -44,7 +57,7 @@ public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> 
     }
 
     private Stream<Entry> waits() {
-        return table.entries().stream().filter(entry -> entry.kind() == Kind.WAIT);
+        return table.entries().stream().filter(entry -> entry.kind() == Kind.WAIT && entry.end() >= from);
     }
 
     private Schedule.Alarm alarm(Entry wait) {

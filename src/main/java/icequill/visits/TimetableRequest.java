@@ -3,10 +3,12 @@ package icequill.visits;
 import icequill.planner.Crew;
 import icequill.planner.Effort;
 import icequill.planner.Planner;
+import icequill.planner.Progress;
 import icequill.planner.Timetable;
 import icequill.problem.Code;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.request.TickedTimes;
 import icequill.work.Attendance;
 import icequill.work.Qualification;
 import java.time.Duration;
@@ -15,6 +17,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -24,8 +27,10 @@ import java.util.stream.IntStream;
  *
  * @param people names of those who come
  * @param members each of them, by the same numbers
+ * @param progress of a visit that runs; empty of one to come
  */
-public record TimetableRequest(VisitContext hand, List<String> people, List<Crew.Member> members) {
+public record TimetableRequest(VisitContext hand, List<String> people, List<Crew.Member> members,
+        Optional<Progress> progress) {
 
     /**
      * For those whom the visit names, or for so many whose names are not known yet and who are taken to be qualified for all.
@@ -36,13 +41,13 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Crew
         if (crew.isPresent()) {
             return new TimetableRequest(hand,
                     IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList(),
-                    Collections.nCopies(crew.getAsInt(), new Crew.Member(Set.of(Qualification.values()))));
+                    Collections.nCopies(crew.getAsInt(), new Crew.Member(Set.of(Qualification.values()))), Optional.empty());
         }
         Map<String, Crew.Member> named = new LinkedHashMap<>();
         for (Attendance person : hand.visit().people()) {
             named.putIfAbsent(person.person(), member(person, hand));
         }
-        return new TimetableRequest(hand, List.copyOf(named.keySet()), List.copyOf(named.values()));
+        return new TimetableRequest(hand, List.copyOf(named.keySet()), List.copyOf(named.values()), Optional.empty());
     }
 
     /** Minutes count from when the first of them comes. */
@@ -59,7 +64,16 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Crew
 
     public Validated<Timetable> timetable() {
         return crew().then(crew -> VisitWorkAssembly.of(hand).work()
-                .then(work -> Planner.timetable(work, crew, Effort.USUAL)));
+                .then(work -> progress.map(known -> Planner.again(work, crew, Effort.USUAL, known))
+                        .orElseGet(() -> Planner.timetable(work, crew, Effort.USUAL))));
+    }
+
+    /** The same from where the visit has come to; as it was where nothing is ticked. */
+    public Validated<TimetableRequest> from(TickedTimes ticked) {
+        return ticked.areNone()
+                ? Validated.valid(this)
+                : timetable().then(planned -> new Ticks(ticked, hand, planned).progress())
+                        .map(known -> new TimetableRequest(hand, people, members, Optional.of(known)));
     }
 
     private Validated<Crew> crew() {

@@ -93,6 +93,7 @@ class EveryWayInTest {
             walk = 3
             ways = back-bar | other: cellar | minutes: 6
             neverBothOff = back-bar | other: cellar
+            neverAllOff = back-bar, cellar
             circulation = back-bar | least: 18 | most: 24
             notes = The key hangs behind the door.
             """);
@@ -144,6 +145,7 @@ class EveryWayInTest {
               walk: 3
               ways: [{one: back-bar, other: cellar, minutes: 6}]
               neverBothOff: [{one: back-bar, other: cellar}]
+              neverAllOff: [{machines: [back-bar, cellar]}]
               circulation: [{machine: back-bar, least: 18, most: 24}]
             notes: The key hangs behind the door.
             machines:
@@ -213,7 +215,7 @@ class EveryWayInTest {
 
         imported("site", "by-form", SITE_FORM);
         Map<String, String> bare = new LinkedHashMap<>(SITE);
-        List.of("modifiers", "ways", "neverBothOff", "circulation").forEach(bare::remove);
+        List.of("modifiers", "ways", "neverBothOff", "neverAllOff", "circulation").forEach(bare::remove);
         shop.json(command(bare, Column.SITE, "site", "add", "by-flags", "--customer", "mill-lane-bakery"));
         shop.json(command(MACHINE, Column.MACHINE, "machine", "add", "by-flags", "back-bar"));
         shop.json(command(CELLAR, Column.MACHINE, "machine", "add", "by-flags", "cellar"));

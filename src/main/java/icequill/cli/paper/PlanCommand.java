@@ -5,7 +5,10 @@ import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
 import icequill.cli.terminal.Table;
 import icequill.problem.Validated;
+import icequill.request.TickedTimes;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +22,8 @@ import picocli.CommandLine.Spec;
 /** Makes the timetable of one planned visit. */
 @Command(name = "plan", mixinStandardHelpOptions = true, description = "Finds the shortest safe timetable for a planned visit and prints it: who is at which machine when.", footerHeading = "%nExamples:%n", footer = {
         "  icequill plan summer-cleaning-bakery",
-        "  icequill plan autumn-condensers-hotel --crew 3 --json"})
+        "  icequill plan autumn-condensers-hotel --crew 3 --json",
+        "  icequill plan summer-cleaning-bakery --done \"proof-room pour=10:24\" --now 10:30"})
 public final class PlanCommand implements Callable<Integer> {
 
     private static final int TEXT_COLUMNS = 4;
@@ -39,6 +43,12 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--ics", paramLabel = "FILE", description = "Also write the ends of waits as alarms for a phone (iCalendar).")
     private @Nullable Path alarms;
 
+    @Option(names = "--done", paramLabel = "\"MACHINE TASK=TIME\"", description = "Of a visit that runs: a task and when it was over, by the clock at the site; what comes before it at its machine is taken to be over too. The rest is planned anew, flushes first. Give it once for each task.")
+    private List<String> done = List.of();
+
+    @Option(names = "--now", paramLabel = "TIME", description = "From when on the rest is planned. Default: the last time of --done.")
+    private @Nullable String now;
+
     @Override
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
@@ -46,7 +56,8 @@ public final class PlanCommand implements Callable<Integer> {
         Path target = alarms;
         return printout.show(
                 options.office(printout.pricing(options.folderOf(Path.of(visit))))
-                        .plan(options.form(visit), size, options.language())
+                        .plan(options.form(visit), size, new TickedTimes(done, Optional.ofNullable(now)),
+                                options.language())
                         .then(sheet -> target == null
                                 ? Validated.valid(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),

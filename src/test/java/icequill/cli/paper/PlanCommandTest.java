@@ -120,16 +120,18 @@ class PlanCommandTest {
             Files.writeString(site,
                     plain + "layout:\n  walk: 4\n  ways: [{one: banquet, other: pool-bar, minutes: 9}]\n"
                             + "  neverBothOff: [{one: main-kitchen, other: banquet}]\n"
+                            + "  neverAllOff: [{machines: [main-kitchen, banquet, pool-bar]}]\n"
                             + "  circulation: [{machine: banquet, least: 10, most: 15}]\n");
             assertThat(Run.of("plan", planned("autumn-condensers-hotel")).status()).isZero();
 
             Files.writeString(site, plain + "layout:\n  ways: [{one: banquett, other: pool-bar, minutes: 9}]\n"
                     + "  neverBothOff: [{one: banquet, other: banquet}]\n"
+                    + "  neverAllOff: [{machines: [banquet]}, {machines: [banquet, pool-baar]}]\n"
                     + "  circulation: [{machine: banquet, least: 20, most: 15}]\n");
             assertThat(Run.of("plan", planned("autumn-condensers-hotel")).err())
                     .contains("there is no machine \"banquett\" (did you mean \"banquet\"?",
-                            "\"banquet\" is named twice",
-                            "at least 20 minutes, but at most 15", "3 problems");
+                            "\"banquet\" is named twice", "one machine alone is no set", "there is no machine \"pool-baar\"",
+                            "at least 20 minutes, but at most 15", "5 problems");
         } finally {
             Files.writeString(site, plain);
         }
@@ -165,6 +167,107 @@ class PlanCommandTest {
         assertThat(remarks(labor, "until: \"17:00\"", "until: \"09:05\"")).containsExactly(
                 "The visit takes 126 min, longer than a working day of 125 min: it needs more people or a second day.");
         assertThat(remarks(labor, "until: \"17:00\"", "until: \"09:06\"")).isEmpty();
+    }
+
+    /**
+     * At work from minute 0 to 59 (the wait of 15 after the readings is over by then), so a break of 10 that is due after 60 lies in the
+     * circulation, from 9:15 + 59: nothing takes longer.
+     */
+    @Test
+    void plan_breakOfTheShop_isSaid() throws IOException {
+        assertThat(remarks("pricing/labor.yaml", "after: 300, minutes: 30", "after: 60, minutes: 10"))
+                .containsExactly("Ada Quill has a break from 10:14 AM to 10:24 AM.");
+        assertThat(remarks("pricing/labor.yaml", "after: 300, minutes: 30", "after: 60, minutes: 16"))
+                .containsExactly("Ada Quill has a break from 10:14 AM to 10:30 AM.");
+    }
+
+    /** What the plan says where a file says something else. */
+    private static Run planWhere(String file, String from, String to, String... arguments) throws IOException {
+        Path changed = shop.resolve(file);
+        String plain = Files.readString(changed);
+        assertThat(plain).contains(from);
+        try {
+            Files.writeString(changed, plain.replace(from, to));
+            return Run.of(arguments);
+        } finally {
+            Files.writeString(changed, plain);
+        }
+    }
+
+    @Test
+    void plan_technicianWhoMustLeaveTooSoon_saysThatNoneWasFound() throws IOException {
+        String file = "planned/summer-cleaning-bakery.yaml";
+        String[] plan = {"plan", planned("summer-cleaning-bakery")};
+        String left = "left: 2026-07-14T11:30,";
+
+        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T11:21,", plan).status()).isZero();
+        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T11:20,", plan).err())
+                .contains("no timetable was found in which everybody is done when he must leave");
+        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T09:15,", plan).err())
+                .contains("must leave 2026-07-14T09:15, but arrives 2026-07-14T09:15");
+    }
+
+    /** The bakery has a roof, and its machine is not known to be reached from the ground. */
+    @Test
+    void plan_workWhereSomebodyMayFall_isNotDoneAloneUnlessTheShopSaysSo() throws IOException {
+        Path site = shop.resolve("sites/crumb-lane-bakery.yaml");
+        String plain = Files.readString(site);
+        Files.writeString(site, plain.replaceAll("(?m)^roof:.*\\n", "").replaceAll("(?m)^( +)groundLevel:.*\\n", "")
+                + "roof: hatch above the oven\n");
+        try {
+            String labor = "pricing/labor.yaml";
+            String[] two = {"plan", planned("summer-cleaning-bakery"), "--crew", "2", "--json"};
+            String[] one = {"plan", planned("summer-cleaning-bakery")};
+
+            assertThat(Run.of(one).status()).isZero();
+            assertThat(planWhere(labor, "onRoof: alone", "onRoof: accompanied", one).err())
+                    .contains("nobody may be alone on site for", "but only one comes", "a crew of at least 2");
+            JsonNode accompanied = planWhere(labor, "onRoof: alone", "onRoof: accompanied", two).json();
+            assertThat(accompanied.path("remarks").get(0).asString()).startsWith("Where somebody may fall nobody works alone");
+            assertThat(task(accompanied, "wash-parts").path("people")).hasSize(1);
+            assertThat(task(planWhere(labor, "onRoof: alone", "onRoof: together", two).json(), "wash-parts")
+                    .path("people")).hasSize(2);
+        } finally {
+            Files.writeString(site, plain);
+        }
+    }
+
+    /**
+     * Poured 10 minutes late, until 10:24: circulated until 10:44, and all else 10 later than the 11:21 of the plan. At 10:50 the limit of
+     * 25 minutes from 10:21 is past.
+     */
+    @Test
+    void plan_ticked_restIsPlannedAnewWithTheFlushInTime() {
+        Run run = Run.of("plan", planned("summer-cleaning-bakery"), "--done", "proof-room circulate-descaler=10:24",
+                "--json");
+        JsonNode plan = run.json();
+
+        assertThat(plan.path("minutes").asInt()).isEqualTo(136);
+        assertThat(task(plan, "pour").path("end").asInt()).isEqualTo(69);
+        assertThat(task(plan, "wash-parts").path("end").asInt()).isLessThanOrEqualTo(66);
+        assertThat(task(plan, "flush").path("start").asInt()).isEqualTo(89);
+        assertThat(plan.path("remarks").get(0).asString().replaceAll("\\h", " "))
+                .isEqualTo("Planned anew from 10:24 AM on: all is done at 11:31 AM.");
+
+        assertThat(Run.of("plan", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24", "--now", "10:50")
+                .out().replaceAll("\\h", " "))
+                .contains(": the cleaner should have been flushed out by 10:46 AM. Flush at 10:50 AM, before all else");
+    }
+
+    @Test
+    void plan_tickedWrongly_saysAllThatIsWrong() {
+        Run run = Run.of("plan", planned("summer-cleaning-bakery"), "--done", "proof-room flush", "--done",
+                "proof-rom flush=10:42", "--done", "proof-room flsh=10:42", "--done", "proof-room wash-parts=25:00",
+                "--done", "proof-room sanitize=10:10", "--done", "proof-room pour=10:24", "--done",
+                "proof-room pour=10:25", "--now", "08:00");
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("\"proof-room flush\" is no task with its time",
+                "there is no machine \"proof-rom\" (did you mean \"proof-room\"?",
+                "there is no task \"flsh\"", "\"25:00\" is no time of day",
+                "\"sanitize\" at \"proof-room\" is ticked as over before \"pour\", which comes before it",
+                "\"proof-room pour=10:25\" is ticked a second time",
+                "08:00 is before the visit, which begins at 09:15");
     }
 
     /** The plan where the shop's tasks say something else. */
