@@ -28,6 +28,7 @@ import icequill.rates.ClassDiscount;
 import icequill.rates.Counting;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.CrewRules;
+import icequill.rates.DocumentDiscount;
 import icequill.rates.Grade;
 import icequill.rates.HourPrices;
 import icequill.rates.Label;

@@ -40,7 +40,8 @@ record Choices(VisitWork work, Crew crew, Effort effort, Optional<Progress> prog
     private Timetable improved(Found best, List<Found> all) {
         Timetable table = Stream.concat(search(best.work(), effort).stream(), Stream.of(best)).min(SHORTEST)
                 .orElseThrow().table();
-        int others = all.stream().filter(found -> found != best).mapToInt(found -> found.table().bound()).min()
+        int others = all.stream().filter(found -> !found.work().equals(best.work()))
+                .mapToInt(found -> found.table().bound()).min()
                 .orElse(table.minutes());
         return new Timetable(table.minutes(), Math.min(table.bound(), others), table.walking(), table.crew(),
                 table.entries());

@@ -99,7 +99,8 @@ final class ListScheduler {
                     .sorted(Comparator.<Integer>comparingInt(task -> start[task])
                             .thenComparingInt(task -> network.duration[task]).thenComparingInt(network::whole))
                     .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList(),
-                            isTimed ? start[task] : -1)).toList();
+                            isTimed ? start[task] : -1))
+                    .toList();
             return new Sequence(end, walking, steps);
         }
     }

@@ -50,7 +50,8 @@ public final class Planner {
         if (FOUND.size() >= KEPT) {
             FOUND.clear();
         }
-        Validated<Timetable> found = new Choices(asked.work(), asked.crew(), asked.effort(), asked.progress()).shortest();
+        Validated<Timetable> found = new Choices(asked.work(), asked.crew(), asked.effort(), asked.progress())
+                .shortest();
         FOUND.put(asked, found);
         return found;
     }

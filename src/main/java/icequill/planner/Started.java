@@ -89,7 +89,9 @@ final class Started {
             left += network.duration[task] * network.people[task];
             int begin = now;
             for (int other : done) {
-                begin = network.lag[other][task] >= 0 ? Math.max(begin, start[other] + network.lag[other][task]) : begin;
+                begin = network.lag[other][task] >= 0
+                        ? Math.max(begin, start[other] + network.lag[other][task])
+                        : begin;
             }
             least = Math.max(least, begin + network.tail[task]);
         }

@@ -48,7 +48,8 @@ record Overruns(VisitContext hand, Timetable table, List<String> people, int fro
     private Optional<Phrase> planned(int person) {
         List<Attendance> spells = hand.visit().people().stream()
                 .filter(attendance -> attendance.person().equals(people.get(person))).toList();
-        List<Entry> tasks = table.entries().stream().filter(entry -> entry.kind() == Kind.TASK && entry.people().contains(person)).toList();
+        List<Entry> tasks = table.entries().stream()
+                .filter(entry -> entry.kind() == Kind.TASK && entry.people().contains(person)).toList();
         if (spells.isEmpty() || tasks.isEmpty()) {
             return Optional.empty();
         }

@@ -1,9 +1,9 @@
 package icequill.visits;
 
 import icequill.document.Schedule;
+import icequill.document.WorkSheet;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
-import icequill.document.WorkSheet;
 import icequill.party.Language;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;

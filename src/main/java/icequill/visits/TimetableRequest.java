@@ -41,7 +41,8 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Crew
         if (crew.isPresent()) {
             return new TimetableRequest(hand,
                     IntStream.rangeClosed(1, crew.getAsInt()).mapToObj(number -> "technician " + number).toList(),
-                    Collections.nCopies(crew.getAsInt(), new Crew.Member(Set.of(Qualification.values()))), Optional.empty());
+                    Collections.nCopies(crew.getAsInt(), new Crew.Member(Set.of(Qualification.values()))),
+                    Optional.empty());
         }
         Map<String, Crew.Member> named = new LinkedHashMap<>();
         for (Attendance person : hand.visit().people()) {

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param mustLeave of a visit to come: by when he has left, whatever is left to do; empty where he stays as long as it takes
  * @param spells what the time was spent on, in order, without gaps, from arrival to departure
  */
-public record Attendance(String person, String grade, List<Spell> spells, Optional<ZonedDateTime> mustLeave, Place place) {
+public record Attendance(String person, String grade, List<Spell> spells, Optional<ZonedDateTime> mustLeave,
+        Place place) {
 
     /** Time spent as it was, or with no need to leave before all is done. */
     public Attendance(String person, String grade, List<Spell> spells, Place place) {

@@ -82,7 +82,7 @@ class PlannerPropertiesTest {
     }
 
     /** A visit with all that a crew may ask for. */
-    private record Ruled(VisitWork work, Crew crew) {}
+    record Ruled(VisitWork work, Crew crew) {}
 
     @Provide
     Arbitrary<Ruled> ruledVisits() {
@@ -101,7 +101,8 @@ class PlannerPropertiesTest {
         List<Crew.Member> members = IntStream.range(0, size).mapToObj(person -> new Crew.Member(
                 Case.people(size).members().get(person).qualified(),
                 person > 0 && random.nextInt(3) == 0 ? random.nextInt(3 * longest) : 0,
-                person > 0 && random.nextInt(3) == 0 ? 3 * longest + random.nextInt(9 * longest) : Crew.TO_THE_END)).toList();
+                person > 0 && random.nextInt(3) == 0 ? 3 * longest + random.nextInt(9 * longest) : Crew.TO_THE_END))
+                .toList();
         Optional<Crew.Rest> rest = random.nextInt(3) == 0
                 ? Optional.empty()
                 : Optional.of(new Crew.Rest(2 * longest + random.nextInt(5 * longest), 1 + random.nextInt(longest)));

@@ -280,8 +280,9 @@ class PlannerTest {
             List<VisitWork.Pair> pair = List.of(order.indexOf("m1") < order.indexOf("m2")
                     ? new VisitWork.Pair("m1", "m2")
                     : new VisitWork.Pair("m2", "m1"));
-            found.add(Planner.timetable(new VisitWork(WalkTimes.of(order, 2, ways), pair, List.of(), listed), new Crew(2),
-                    new Effort(3_000, 32)).orElseThrow());
+            found.add(
+                    Planner.timetable(new VisitWork(WalkTimes.of(order, 2, ways), pair, List.of(), listed), new Crew(2),
+                            new Effort(3_000, 32)).orElseThrow());
         }
 
         assertThat(found).hasSize(1);

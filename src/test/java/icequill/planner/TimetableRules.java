@@ -86,7 +86,8 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
         rule(people.size() == (task.attended() == 0 ? 0 : task.people()) && Set.copyOf(people).size() == people.size(),
                 "as many people as it takes");
         for (int person : people) {
-            rule(person >= 0 && person < crew.size() && crew.members().get(person).qualified().containsAll(task.needs()),
+            rule(person >= 0 && person < crew.size()
+                    && crew.members().get(person).qualified().containsAll(task.needs()),
                     "only people who may be given it");
         }
     }
@@ -131,7 +132,8 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
 
     private static void breaks(List<Entry> tasks, List<Entry> breaks, Crew.Rest rest) {
         for (Entry task : tasks) {
-            int rested = breaks.stream().filter(each -> each.end() <= task.start()).mapToInt(Entry::end).max().orElse(0);
+            int rested = breaks.stream().filter(each -> each.end() <= task.start()).mapToInt(Entry::end).max()
+                    .orElse(0);
             int since = tasks.stream().mapToInt(Entry::start).filter(start -> start >= rested).min().orElseThrow();
             rule(task.end() - since <= rest.after(), "the breaks that are said are enough");
             rule(breaks.stream().noneMatch(each -> each.start() < task.end() && each.end() > task.start()),
@@ -184,7 +186,8 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
     }
 
     private int walked(int person) {
-        List<Entry> mine = table.entries().stream().filter(entry -> entry.people().contains(person) && entry.kind() == Kind.TASK)
+        List<Entry> mine = table.entries().stream()
+                .filter(entry -> entry.people().contains(person) && entry.kind() == Kind.TASK)
                 .sorted(Comparator.comparingInt(Entry::start).thenComparingInt(Entry::end)).toList();
         int walked = 0;
         for (int i = 1; i < mine.size(); i++) {

@@ -61,7 +61,8 @@ public final class TimetableRuns {
         Sequence longRun = times == 0 || table.proven()
                 ? null
                 : new LocalSearch(network, crew,
-                        new ListScheduler(network, crew, false, new Started(network, Optional.empty()))).shortest(table.bound(), times * Effort.USUAL.nodes());
+                        new ListScheduler(network, crew, false, new Started(network, Optional.empty())))
+                        .shortest(table.bound(), times * Effort.USUAL.nodes());
         return "| %s | %s | %s | %d | %d | %s | %s | %.1f s |".formatted(name, after, beam, table.minutes(),
                 table.bound(), gap, longRun == null ? "" : Integer.toString(longRun.end()), (ended - began) / 1e9);
     }

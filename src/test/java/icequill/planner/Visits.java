@@ -45,7 +45,8 @@ final class Visits {
 
     static MachineTask needing(MachineTask task, Set<Qualification> needs) {
         return new MachineTask(task.machine(), task.name(), task.state(), task.order(), task.people(), needs,
-                task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), task.accompanied(), task.place());
+                task.attended(), task.unattended(), task.timer(), task.flushes(), task.dust(), task.accompanied(),
+                task.place());
     }
 
     static MachineTask accompanied(MachineTask task) {

@@ -132,6 +132,8 @@ class BadInputTest {
             shop.yaml                | zone: America/New_York   | zone: Home                    | UNKNOWN_NAME     | there is no time zone "Home" (
             shop.yaml                | format: 1                | format: 2                     | NOT_ALLOWED      | found the number 2 (the version of this file's layout: 1)
             pricing/labor.yaml       | increment: 15            | increment: 0                  | OUT_OF_RANGE     | found the number 0
+            pricing/labor.yaml       | after: 300               | after: 0                      | OUT_OF_RANGE     | found the number 0
+            pricing/labor.yaml       | onRoof: alone            | onRoof: alon                  | NOT_ALLOWED      | found the text "alon"
             pricing/labor.yaml       | standard: 98.00,         | standard: 98.005,             | OUT_OF_RANGE     | finer than USD is paid (at most 2 decimals)
             pricing/labor.yaml       | standard: 98.00,         | standart: 98.00,              | UNKNOWN_NAME     | there is no labor band "standart" (did you mean "standard"?
             pricing/labor.yaml       | standard: 98.00,         | standart: 98.00,              | MISSING          | no price for the band "standard"

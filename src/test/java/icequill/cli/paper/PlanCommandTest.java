@@ -130,7 +130,8 @@ class PlanCommandTest {
                     + "  circulation: [{machine: banquet, least: 20, most: 15}]\n");
             assertThat(Run.of("plan", planned("autumn-condensers-hotel")).err())
                     .contains("there is no machine \"banquett\" (did you mean \"banquet\"?",
-                            "\"banquet\" is named twice", "one machine alone is no set", "there is no machine \"pool-baar\"",
+                            "\"banquet\" is named twice", "one machine alone is no set",
+                            "there is no machine \"pool-baar\"",
                             "at least 20 minutes, but at most 15", "5 problems");
         } finally {
             Files.writeString(site, plain);
@@ -223,7 +224,8 @@ class PlanCommandTest {
             assertThat(planWhere(labor, "onRoof: alone", "onRoof: accompanied", one).err())
                     .contains("nobody may be alone on site for", "but only one comes", "a crew of at least 2");
             JsonNode accompanied = planWhere(labor, "onRoof: alone", "onRoof: accompanied", two).json();
-            assertThat(accompanied.path("remarks").get(0).asString()).startsWith("Where somebody may fall nobody works alone");
+            assertThat(accompanied.path("remarks").get(0).asString())
+                    .startsWith("Where somebody may fall nobody works alone");
             assertThat(task(accompanied, "wash-parts").path("people")).hasSize(1);
             assertThat(task(planWhere(labor, "onRoof: alone", "onRoof: together", two).json(), "wash-parts")
                     .path("people")).hasSize(2);
@@ -249,8 +251,9 @@ class PlanCommandTest {
         assertThat(plan.path("remarks").get(0).asString().replaceAll("\\h", " "))
                 .isEqualTo("Planned anew from 10:24 AM on: all is done at 11:31 AM.");
 
-        assertThat(Run.of("plan", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24", "--now", "10:50")
-                .out().replaceAll("\\h", " "))
+        assertThat(
+                Run.of("plan", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24", "--now", "10:50")
+                        .out().replaceAll("\\h", " "))
                 .contains(": the cleaner should have been flushed out by 10:46 AM. Flush at 10:50 AM, before all else");
     }
 
