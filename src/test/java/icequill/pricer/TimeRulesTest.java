@@ -179,7 +179,7 @@ class TimeRulesTest {
                 List.of(new Grade(lead.id(), lead.name(),
                         new HourPrices(lead.hourly().work(), NONE, NONE, bands("46.5", "70", "90")), HOUR, Set.of(),
                         lead.place())),
-                BY_PERSON));
+                BY_PERSON, usual.labor().crew()));
 
         PricedVisit priced = priced(visit().lead("2026-05-13T16:00", "2026-05-13T17:45"), rates);
 
@@ -215,7 +215,7 @@ class TimeRulesTest {
                                 new HourPrices(grade.hourly().work(), firstHour, travel, grade.hourly().wage()),
                                 minimum, grade.qualified(), grade.place())
                         : grade)
-                .toList(), counting));
+                .toList(), counting, usual.crew()));
     }
 
     private static Rates serviceCall(int includes, Optional<MonetaryAmount> perMile) {
