@@ -2,6 +2,7 @@ package icequill;
 
 import icequill.agreement.CatchUp;
 import icequill.agreement.FilterRule;
+import icequill.agreement.FlatPrices;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
 import icequill.agreement.Plans;
@@ -24,6 +25,7 @@ import icequill.party.Timeline;
 import icequill.party.Wording;
 import icequill.problem.Place;
 import icequill.rates.Adjustments;
+import icequill.rates.Applies;
 import icequill.rates.ClassDiscount;
 import icequill.rates.Counting;
 import icequill.rates.DocumentDiscount;
@@ -126,7 +128,7 @@ public final class RatesFixture {
     private static ServiceCallRates serviceCall() {
         ServiceCallRates.Zone zone = new ServiceCallRates.Zone("near", new Wording("up to 30 miles", "hasta 30 millas"),
                 new BigDecimal("30"), bands("52", "78", "104"), new Place("pricing/service-call.yaml", 9, "zones[0]"));
-        return new ServiceCallRates(List.of(zone), usd("2.40"), Optional.empty(), 0, usd("0.725"),
+        return new ServiceCallRates(List.of(zone), usd("2.40"), Optional.empty(), 0, false, usd("0.725"),
                 new Place("pricing/service-call.yaml", 20, "mileCost"));
     }
 
@@ -192,8 +194,8 @@ public final class RatesFixture {
                 new Modifier("found-nobody", Wording.same("nobody there"), ChargeClass.TRAVEL, usd("35"), Unit.EACH,
                         true,
                         place)),
-                List.of(new Surcharge("handling", Wording.same("handling"), Percent.of("3"),
-                        EnumSet.allOf(ChargeClass.class), ChargeClass.DISPOSAL, false, place)),
+                List.of(), List.of(new Surcharge("handling", Wording.same("handling"), Percent.of("3"),
+                        EnumSet.allOf(ChargeClass.class), ChargeClass.DISPOSAL, usual(place), place)),
                 List.of(new ClassDiscount("ten-off", Wording.same("ten off"), allClasses(Percent.of("10")), place),
                         new ClassDiscount("labor-only", Wording.same("labor only"),
                                 Map.of(ChargeClass.CLEANING, Percent.of("10")), place)),
@@ -203,13 +205,18 @@ public final class RatesFixture {
                                 new DocumentDiscount.Part(Percent.of("5")), place)));
     }
 
+    /** Where a visit names it, and everywhere. */
+    private static Applies usual(Place place) {
+        return new Applies(false, Set.of(), place);
+    }
+
     private static Plans plans() {
         List<Tier> tiers = List.of(tier("semiannual", 2), tier("quarterly", 4));
         return new Plans(tiers.stream().flatMap(tier -> tier.slots().stream()).map(Slot::scope).distinct().toList(),
                 tiers,
                 List.of(new CatchUp("heavy-scale", Wording.same("heavy scale"), List.of("descale"), Place.NOWHERE)),
                 Optional.of(new FilterRule("filter", Optional.empty(), 6, Place.NOWHERE)),
-                new IntervalRules(new BigDecimal("181"), 1, 1, 1));
+                FlatPrices.NONE, new IntervalRules(new BigDecimal("181"), 1, 1, 1));
     }
 
     /** Full cleans of descaling and brushing, ten percent off, to steps of five. */

@@ -30,6 +30,8 @@ public final class VisitBuilder {
     private final List<Finding> findings = new ArrayList<>();
     private final List<VisitLine> lines = new ArrayList<>();
     private final List<Visit.Named> surcharges = new ArrayList<>();
+    private final List<Visit.Named> fees = new ArrayList<>();
+    private Optional<Visit.Named> flat = Optional.empty();
     private Optional<Visit.Named> classDiscount = Optional.empty();
     private Optional<Visit.Named> documentDiscount = Optional.empty();
     private Outcome serviceCall = Outcome.CHARGED;
@@ -101,6 +103,16 @@ public final class VisitBuilder {
         return this;
     }
 
+    public VisitBuilder fee(String id) {
+        fees.add(new Visit.Named(id, place()));
+        return this;
+    }
+
+    public VisitBuilder flat(String scope) {
+        flat = Optional.of(new Visit.Named(scope, place()));
+        return this;
+    }
+
     public VisitBuilder classDiscount(String id) {
         classDiscount = Optional.of(new Visit.Named(id, place()));
         return this;
@@ -118,8 +130,7 @@ public final class VisitBuilder {
 
     public Visit build() {
         return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, findings, lines,
-                surcharges,
-                classDiscount, documentDiscount, Optional.empty(),
+                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount), Optional.empty(),
                 Visit.Handover.NONE, place());
     }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param filters empty where filters are not part of any plan
  */
 public record Plans(List<Scope> scopes, List<Tier> tiers, List<CatchUp> catchUps, Optional<FilterRule> filters,
-        IntervalRules interval) {
+        FlatPrices flat, IntervalRules interval) {
 
     public Plans {
         scopes = List.copyOf(scopes);

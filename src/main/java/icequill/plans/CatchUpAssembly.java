@@ -11,7 +11,6 @@ import icequill.party.Wording;
 import icequill.pricer.AgreementPricer;
 import icequill.pricer.ExtraWork;
 import icequill.pricer.PricedSlot;
-import icequill.pricer.PricedVisit;
 import icequill.pricer.StaffedVisit;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -37,21 +36,26 @@ public record CatchUpAssembly(PricedPlan plan, Survey survey) {
     public Validated<CatchUpPrice> price() {
         Problems problems = new Problems();
         List<Found> found = found(problems);
-        return problems.or(() -> found).then(valid -> firstVisit().map(first -> assembled(valid, first)));
+        return problems.or(() -> found).then(valid -> usual()
+                .then(usual -> firstVisit().map(first -> assembled(valid, usual, first))));
     }
 
     /** What it adds for the customer and for the shop, or which names of the survey are unknown. */
     public Validated<CatchUpAmounts> ahead() {
-        PricedVisit usual = plan.year().slots().getFirst().priced();
         Problems problems = new Problems();
         found(problems);
-        return problems.or(() -> usual).then(valid -> firstVisit().map(PricedSlot::priced)
-                .map(first -> new CatchUpAmounts(first.net().subtract(usual.net()),
-                        first.cost().subtract(usual.cost()))));
+        return problems.or(() -> problems).then(valid -> usual()).then(usual -> firstVisit().map(PricedSlot::priced)
+                .map(first -> new CatchUpAmounts(first.net().subtract(usual.priced().net()),
+                        first.cost().subtract(usual.priced().cost()))));
     }
 
     private List<Found> found(Problems problems) {
         return survey.machines().stream().flatMap(condition -> found(condition, problems).stream()).toList();
+    }
+
+    /** The first visit without the work. */
+    private Validated<PricedSlot> usual() {
+        return visit(plan.staffedVisit(0), List.of());
     }
 
     private Validated<PricedSlot> firstVisit() {
@@ -64,7 +68,11 @@ public record CatchUpAssembly(PricedPlan plan, Survey survey) {
         StaffedVisit longer = new StaffedVisit(usual.visit(), usual.crew().stream()
                 .map(person -> new StaffedVisit.Person(person.grade(), person.minutes() + share(more))).toList(),
                 usual.modifiers(), usual.arrive());
-        return AgreementPricer.visit(longer, extra, plan.setting().site(), rates(), plan.setting().shop().zone());
+        return visit(longer, extra);
+    }
+
+    private Validated<PricedSlot> visit(StaffedVisit staffed, List<ExtraWork> extra) {
+        return AgreementPricer.visit(staffed, extra, plan.setting().site(), rates(), plan.setting().shop().zone());
     }
 
     /** The crew divides the additional work; the odd minute is somebody's. */
@@ -77,15 +85,15 @@ public record CatchUpAssembly(PricedPlan plan, Survey survey) {
         return task.attended() + task.unattended();
     }
 
-    private CatchUpPrice assembled(List<Found> found, PricedSlot first) {
-        MonetaryAmount usual = plan.year().slots().getFirst().priced().net();
+    private CatchUpPrice assembled(List<Found> found, PricedSlot without, PricedSlot first) {
+        MonetaryAmount usual = without.priced().net();
         MonetaryAmount whole = first.priced().net();
         Explanation how = Explanation.of(Figure.price(whole, "").minus(Figure.price(usual, "")),
                 Phrase.of("reason.catch-up"));
         PlanSetting setting = plan.setting();
         PlanYearAssembly year = new PlanYearAssembly(plan);
         TaxedVisit taxed = year.taxed(first);
-        MonetaryAmount tax = taxed.tax().subtract(year.taxed(plan.year().slots().getFirst()).tax());
+        MonetaryAmount tax = taxed.tax().subtract(year.taxed(without).tax());
         return new CatchUpPrice(survey.date(), found, usual, new ChargeSheet(setting.site(), taxed).lines(), whole,
                 how.amount(rates().currency()), how, tax);
     }

@@ -81,7 +81,7 @@ public record HypotheticalCall(Shop shop, Site site, Rates rates) {
         }
         return new Visit("", site.id(), Optional.empty(), PurchaseOrder.NONE, Outcome.CHARGED,
                 List.of(new Attendance("", grade, spells, Place.NOWHERE)),
-                work.tasks().map(AtMachine::finding).stream().toList(), work.lines(), List.of(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Visit.Handover.NONE, Place.NOWHERE);
+                work.tasks().map(AtMachine::finding).stream().toList(), work.lines(), Visit.PriceTerms.USUAL,
+                Optional.empty(), Visit.Handover.NONE, Place.NOWHERE);
     }
 }

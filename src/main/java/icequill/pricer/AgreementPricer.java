@@ -42,7 +42,7 @@ public final class AgreementPricer {
                             + "\" includes calls, but nothing says how many to expect and at what charge",
                     "a forecast of calls, or a tier without included calls"));
         }
-        SlotVisit slotVisit = new SlotVisit(site, rates, zone);
+        SlotVisit slotVisit = new SlotVisit(site, rates, zone, false);
         List<PricedSlot> slots = new ArrayList<>();
         for (StaffedVisit staffed : visits) {
             problems.take(slotVisit.cheapest(staffed, List.of())).ifPresent(slots::add);
@@ -58,12 +58,12 @@ public final class AgreementPricer {
     }
 
     /**
-     * One visit of a plan with more work than its scope, at list.
+     * One visit of a plan with more work than its scope, at list and by its time, since flat prices are for the scope alone.
      *
      * @param extra at machines and of tasks that the site and the rates know
      */
     public static Validated<PricedSlot> visit(StaffedVisit staffed, List<ExtraWork> extra, Site site, Rates rates,
             ZoneId zone) {
-        return new SlotVisit(site, rates, zone).cheapest(staffed, extra);
+        return new SlotVisit(site, rates, zone, true).cheapest(staffed, extra);
     }
 }

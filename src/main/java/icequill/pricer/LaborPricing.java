@@ -11,6 +11,7 @@ import icequill.pricer.BilledTime.Rate;
 import icequill.pricer.ResolvedVisit.Worker;
 import icequill.rates.Grade;
 import icequill.rates.LaborRates;
+import icequill.work.ChargeClass;
 import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class LaborPricing {
                 .forEach(piece -> byKey.computeIfAbsent(piece.key(), key -> new ArrayList<>()).add(piece));
         boolean severalBands = byKey.keySet().stream().filter(key -> key.rate() != Rate.OVERTIME)
                 .map(BilledTime.Key::band).distinct().count() > 1;
-        return byKey.entrySet().stream()
+        return byKey.entrySet().stream().filter(entry -> !isFlat(entry.getKey()))
                 .map(entry -> charge(entry.getKey(), entry.getValue(), reasons(entry.getKey(), times, severalBands)))
                 .toList();
     }
@@ -53,6 +54,16 @@ final class LaborPricing {
     List<Figure> costs() {
         return times().stream().flatMap(time -> time.pieces().stream())
                 .map(piece -> costFigure(piece.key(), piece.worked())).toList();
+    }
+
+    /** What the time costs the shop that flat prices stand for. */
+    List<Figure> flatCosts() {
+        return times().stream().flatMap(time -> time.pieces().stream()).filter(piece -> isFlat(piece.key()))
+                .map(piece -> costFigure(piece.key(), piece.worked())).toList();
+    }
+
+    private boolean isFlat(BilledTime.Key key) {
+        return bound.isFlat() && key.on() == ChargeClass.CLEANING;
     }
 
     private List<BilledTime> times() {

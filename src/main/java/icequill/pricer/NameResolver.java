@@ -1,8 +1,10 @@
 package icequill.pricer;
 
+import icequill.agreement.Scope;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
+import icequill.pricer.ResolvedVisit.AtFlatPrice;
 import icequill.pricer.ResolvedVisit.OwnWords;
 import icequill.pricer.ResolvedVisit.Use;
 import icequill.pricer.ResolvedVisit.Worker;
@@ -11,8 +13,10 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.rates.Applies;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
+import icequill.rates.Fee;
 import icequill.rates.Grade;
 import icequill.rates.Material;
 import icequill.rates.Modifier;
@@ -37,6 +41,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /** Looks up every name in a visit and reports all that refer to nothing. For one visit. */
@@ -73,14 +78,21 @@ final class NameResolver {
             case VisitLine.Own words -> own.add(own(words));
             }
         }
-        List<Surcharge> surcharges = surcharges();
-        Optional<ClassDiscount> classDiscount = visit.classDiscount().flatMap(name -> find(name, "class discount",
-                rates.adjustments().classDiscounts(), ClassDiscount::id));
-        Optional<DocumentDiscount> documentDiscount = visit.documentDiscount().flatMap(name -> find(name,
+        List<AtFlatPrice> flat = visit.terms().flat()
+                .flatMap(named -> find(named, "scope", rates.plans().scopes(), Scope::id)
+                        .map(scope -> new FlatMachines(visit, site, rates, problems).at(scope, named, modifiers)))
+                .orElse(List.of());
+        List<Fee> fees = applying("fee", visit.terms().fees(), rates.adjustments().fees(), Fee::id, Fee::applies);
+        List<Surcharge> surcharges = applying("surcharge", visit.terms().surcharges(),
+                rates.adjustments().surcharges(), Surcharge::id, Surcharge::applies);
+        Optional<ClassDiscount> classDiscount = visit.terms().classDiscount()
+                .flatMap(name -> find(name, "class discount",
+                        rates.adjustments().classDiscounts(), ClassDiscount::id));
+        Optional<DocumentDiscount> documentDiscount = visit.terms().documentDiscount().flatMap(name -> find(name,
                 "document discount", rates.adjustments().documentDiscounts(), DocumentDiscount::id));
         return problems
                 .or(() -> new ResolvedVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
-                        List.copyOf(own),
+                        List.copyOf(own), flat, fees,
                         surcharges, classDiscount, documentDiscount));
     }
 
@@ -214,11 +226,23 @@ final class NameResolver {
         }
     }
 
-    private List<Surcharge> surcharges() {
-        List<Surcharge> known = rates.adjustments().surcharges();
-        List<Surcharge> named = visit.surcharges().stream()
-                .flatMap(name -> find(name, "surcharge", known, Surcharge::id).stream()).toList();
-        return known.stream().filter(surcharge -> surcharge.always() || named.contains(surcharge)).toList();
+    /** Those of every visit where they are allowed, and those that this one names, which must be allowed. */
+    private <T> List<T> applying(String kind, List<Named> names, List<T> known, Function<T, String> id,
+            Function<T, Applies> applies) {
+        List<T> named = new ArrayList<>();
+        for (Named name : names) {
+            Optional<T> found = find(name, kind, known, id);
+            found.ifPresent(named::add);
+            found.map(applies).filter(where -> !where.allows(site.address())).ifPresent(where -> problems.add(
+                    Code.NOT_ALLOWED, name.place(),
+                    "the " + kind + " \"" + name.id() + "\" is not allowed in " + site.address().country() + "-"
+                            + site.address().region(),
+                    "a site in " + String.join(", ", new TreeSet<>(where.regions()))));
+        }
+        return known.stream()
+                .filter(each -> named.contains(each)
+                        || (applies.apply(each).always() && applies.apply(each).allows(site.address())))
+                .toList();
     }
 
     private Optional<Machine> machine(String id, Place place) {

@@ -11,6 +11,7 @@ import icequill.money.Rounding;
 import icequill.money.Shares;
 import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
+import icequill.pricer.ResolvedVisit.Use;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -25,6 +26,7 @@ import icequill.work.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -36,7 +38,7 @@ public final class Pricer {
 
     /**
      * The visit's lines in the order service call, labor, materials, modifiers, what stands in one's own
-     * words, surcharges, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
+     * words, fees, surcharges, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
      * lines. What is taken back bears none of these.
      *
      * @param rates of the day the visit began
@@ -84,7 +86,10 @@ public final class Pricer {
         List<PricedLine> lines = new ArrayList<>(
                 charges(bound).stream().map(charge -> charge.line(bound.classDiscount(), currency)).toList());
         List<PricedLine> discounted = List.copyOf(lines);
-        bound.surcharges().forEach(surcharge -> surcharge(surcharge, discounted, currency).ifPresent(lines::add));
+        FeePricing fees = new FeePricing(discounted, currency);
+        bound.fees().forEach(fee -> fees.line(fee).ifPresent(lines::add));
+        List<PricedLine> withFees = List.copyOf(lines);
+        bound.surcharges().forEach(surcharge -> surcharge(surcharge, withFees, currency).ifPresent(lines::add));
         Optional<SharedDiscount> discount = bound.documentDiscount().flatMap(off -> shared(off, lines, currency));
         return new PricedVisit(currency, lines, discount);
     }
@@ -92,14 +97,22 @@ public final class Pricer {
     private static List<Charge> charges(ResolvedVisit bound) {
         CurrencyUnit currency = bound.rates().currency();
         List<Charge> charges = new ArrayList<>();
-        charges.add(ServiceCallPricing.charge(bound));
-        ServiceCallPricing.miles(bound).ifPresent(charges::add);
+        charges.addAll(new ServiceCallPricing(bound).charges());
         LaborPricing labor = new LaborPricing(bound);
+        MaterialPricing materials = new MaterialPricing(currency);
         Optional<Applied> instead = bound.insteadOfLabor();
         if (instead.isEmpty()) {
             charges.addAll(labor.charges());
         }
-        charges.addAll(new MaterialPricing(currency).charges(bound.uses()));
+        if (bound.isFlat()) {
+            List<Figure> costs = Stream.concat(instead.isEmpty() ? labor.flatCosts().stream() : Stream.of(),
+                    materials.charges(bound.uses().stream().filter(Use::isDose).toList()).stream()
+                            .map(charge -> charge.cost().how().figure()))
+                    .toList();
+            charges.addAll(new FlatPricing(bound.rates().plans().flat(), currency).charges(bound.flat(), costs));
+        }
+        charges.addAll(materials
+                .charges(bound.uses().stream().filter(use -> !bound.isFlat() || !use.isDose()).toList()));
         ModifierPricing modifiers = new ModifierPricing(currency);
         bound.modifiers().forEach(applied -> charges.add(modifiers.charge(applied,
                 instead.filter(applied::equals).isPresent() ? labor.costs() : List.of())));

@@ -1,9 +1,12 @@
 package icequill.pricer;
 
+import icequill.agreement.FlatPrices;
+import icequill.agreement.Scope;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
+import icequill.rates.Fee;
 import icequill.rates.Grade;
 import icequill.rates.Material;
 import icequill.rates.Modifier;
@@ -20,7 +23,7 @@ import java.util.Optional;
 
 /** A visit whose every name has been looked up: what the calculators work on. */
 record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, List<Use> uses, List<Applied> modifiers,
-        List<OwnWords> own,
+        List<OwnWords> own, List<AtFlatPrice> flat, List<Fee> fees,
         List<Surcharge> surcharges, Optional<ClassDiscount> classDiscount,
         Optional<DocumentDiscount> documentDiscount) {
 
@@ -41,17 +44,30 @@ record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, 
      * @param dosedBy the task whose dose gave the quantity
      */
     record Use(Material material, BigDecimal quantity, Optional<Machine> machine, Outcome outcome,
-            Optional<Task> dosedBy) {}
+            Optional<Task> dosedBy) {
+
+        boolean isDose() {
+            return dosedBy.isPresent();
+        }
+    }
 
     /** A modifier that applied. */
     record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
+
+    /** A machine at which the work of a scope was done for a flat price. */
+    record AtFlatPrice(Scope scope, FlatPrices.Row row, Machine machine, Outcome outcome) {}
+
+    /** Whether cleaning labor and doses are not charged because flat prices stand for them. */
+    boolean isFlat() {
+        return visit.terms().flat().isPresent();
+    }
 
     /** A line in one's own words. */
     record OwnWords(VisitLine.Own line, Optional<Machine> machine) {}
 
     /** The visit with an agreement's discounts on other work, unless it names a class discount of its own. */
     ResolvedVisit under(ClassDiscount agreed) {
-        return new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, surcharges,
+        return new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, flat, fees, surcharges,
                 classDiscount.or(() -> Optional.of(agreed)), documentDiscount);
     }
 

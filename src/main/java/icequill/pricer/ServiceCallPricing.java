@@ -7,44 +7,72 @@ import icequill.explain.Phrase;
 import icequill.money.Rounding;
 import icequill.rates.ServiceCallRates;
 import icequill.rates.ServiceCallRates.Zone;
+import icequill.work.Attendance;
 import icequill.work.Band;
 import icequill.work.ChargeClass;
 import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** Prices the service call: by the distance's zone and the band in force on arrival. */
+/** Prices the service call: by the distance's zone and the band in force on arrival, and the miles beside it. */
 final class ServiceCallPricing {
 
     private static final BigDecimal BOTH_WAYS = BigDecimal.TWO;
 
-    private ServiceCallPricing() {
+    private final ResolvedVisit bound;
+    private final ServiceCallRates rates;
+    private final CurrencyUnit currency;
+
+    ServiceCallPricing(ResolvedVisit bound) {
+        this.bound = bound;
+        this.rates = bound.rates().serviceCall();
+        this.currency = bound.rates().currency();
     }
 
-    static Charge charge(ResolvedVisit bound) {
-        ServiceCallRates rates = bound.rates().serviceCall();
-        CurrencyUnit currency = bound.rates().currency();
-        LocalDateTime arrival = bound.visit().began().toLocalDateTime();
+    /** One for the visit, or one for each day on which somebody comes. */
+    List<Charge> charges() {
+        List<Charge> charges = new ArrayList<>();
+        List<LocalDateTime> arrivals = arrivals();
+        for (int day = 0; day < arrivals.size(); day++) {
+            charges.add(charge(arrivals.get(day), day));
+            miles().ifPresent(charges::add);
+        }
+        return charges;
+    }
+
+    private List<LocalDateTime> arrivals() {
+        List<LocalDateTime> all = bound.visit().people().stream().map(Attendance::arrived)
+                .map(ZonedDateTime::toLocalDateTime).sorted().toList();
+        Set<LocalDate> days = new HashSet<>();
+        List<LocalDateTime> first = all.stream().filter(arrival -> days.add(arrival.toLocalDate())).toList();
+        return rates.eachDay() ? first : List.of(bound.visit().began().toLocalDateTime());
+    }
+
+    private Charge charge(LocalDateTime arrival, int day) {
         Band band = bound.rates().labor().week().at(arrival);
         BigDecimal miles = bound.site().miles();
         Optional<Zone> within = rates.zone(miles);
         Zone zone = within.orElse(rates.zones().getLast());
         MonetaryAmount price = zone.price(band);
         List<Phrase> reasons = new ArrayList<>();
-        reasons.add(Phrase.of("reason.zone", miles(miles), miles(zone.upTo())));
+        reasons.add(within.isEmpty()
+                ? Phrase.of("reason.beyond", miles(miles.subtract(zone.upTo())))
+                : Phrase.of("reason.zone", miles(miles), miles(zone.upTo())));
         reasons.add(bound.rates().labor().week().isAlwaysTheSame()
                 ? Phrase.of("reason.band-alone", Names.of(band.name()))
                 : Phrase.of("reason.band-on-arrival", new Fact.Time(arrival.toLocalTime()), Names.of(band.name())));
-        if (bound.visit().days() > 1) {
-            reasons.add(Phrase.of("reason.one-trip", Fact.number(bound.visit().days(), "")));
-        }
-        if (rates.includes() > 0) {
+        trips(arrival, day).ifPresent(reasons::add);
+        if (rates.includes() > 0 && day == 0) {
             reasons.add(Phrase.of("reason.includes-minutes",
                     Fact.number(rates.includes(), Unit.MINUTE.symbol())));
         }
@@ -52,7 +80,6 @@ final class ServiceCallPricing {
         Phrase text = Phrase.of("line.service-call", Names.of(zone.name()), Names.of(band.name()));
         if (within.isEmpty()) {
             BigDecimal over = miles.subtract(zone.upTo());
-            reasons.set(0, Phrase.of("reason.beyond", miles(over)));
             text = Phrase.of("line.service-call-beyond", Names.of(zone.name()), Names.of(band.name()), miles(over));
             figure = figure.plus(Figure.term(BOTH_WAYS, "").times(Figure.term(over, Unit.MILE.symbol()))
                     .times(Figure.price(rates.beyond(), Unit.MILE.symbol())));
@@ -62,12 +89,22 @@ final class ServiceCallPricing {
                 figure.rounded(Rounding.LINE, currency), reasons, cost(rates, miles, currency));
     }
 
+    private Optional<Phrase> trips(LocalDateTime arrival, int day) {
+        if (rates.eachDay()) {
+            return day > 0
+                    ? Optional.of(Phrase.of("reason.further-day", new Fact.Day(arrival.toLocalDate())))
+                    : Optional.empty();
+        }
+        return bound.visit().days() > 1
+                ? Optional.of(Phrase.of("reason.one-trip", Fact.number(bound.visit().days(), "")))
+                : Optional.empty();
+    }
+
     /** The miles that are charged by themselves; what they cost the shop is part of the service call's cost. */
-    static Optional<Charge> miles(ResolvedVisit bound) {
-        CurrencyUnit currency = bound.rates().currency();
+    private Optional<Charge> miles() {
         String mile = Unit.MILE.symbol();
         BigDecimal both = bound.site().miles().multiply(BOTH_WAYS);
-        return bound.rates().serviceCall().perMile().filter(price -> both.signum() > 0)
+        return rates.perMile().filter(price -> both.signum() > 0)
                 .map(price -> new Charge(ChargeClass.TRAVEL, bound.visit().serviceCall(), Phrase.of("line.miles"),
                         Optional.empty(), new Quantity(both, Unit.MILE), Optional.of(new UnitPrice(price, Unit.MILE)),
                         Figure.term(both, mile).times(Figure.price(price, mile)).rounded(Rounding.LINE, currency),

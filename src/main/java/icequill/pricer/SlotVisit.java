@@ -18,6 +18,7 @@ import icequill.work.PurchaseOrder;
 import icequill.work.Task;
 import icequill.work.Unit;
 import icequill.work.Visit;
+import icequill.work.Visit.PriceTerms;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -34,8 +35,9 @@ import java.util.stream.Stream;
  * Makes a planned visit into the visit it will be, so that it is priced by the same rules as any other.
  *
  * @param zone of the shop
+ * @param byTime whether labor and doses are charged though there are flat prices
  */
-record SlotVisit(Site site, Rates rates, ZoneId zone) {
+record SlotVisit(Site site, Rates rates, ZoneId zone, boolean byTime) {
 
     private static final int HOUR = 60;
 
@@ -78,8 +80,16 @@ record SlotVisit(Site site, Rates rates, ZoneId zone) {
         }
         return new Visit("", site.id(), Optional.empty(), PurchaseOrder.NONE, Outcome.CHARGED, people,
                 findings(planned, extra, place),
-                lines, List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+                lines, terms(planned), Optional.empty(),
                 Visit.Handover.NONE, place);
+    }
+
+    /** At the flat prices of its scope, where there are such. */
+    private PriceTerms terms(PlannedVisit planned) {
+        String scope = planned.slot().scope().id();
+        return byTime || !rates.plans().flat().has(scope)
+                ? PriceTerms.USUAL
+                : PriceTerms.flat(new Visit.Named(scope, planned.slot().scope().place()));
     }
 
     /** That the work takes longer than the site lets us in, or than a working day, where it does. */

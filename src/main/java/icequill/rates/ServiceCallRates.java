@@ -18,10 +18,11 @@ import javax.money.MonetaryAmount;
  * @param beyond price of each mile past the last zone, charged for both ways
  * @param perMile price of each mile driven, both ways, on top of the zone's; empty where miles are in the zones' prices
  * @param includes minutes of the first person that it pays for
+ * @param eachDay whether each day on which somebody comes pays one, by its own band; otherwise one is for the whole visit
  * @param mileCost what a mile driven costs the shop
  */
 public record ServiceCallRates(List<Zone> zones, MonetaryAmount beyond, Optional<MonetaryAmount> perMile,
-        int includes, MonetaryAmount mileCost, Place place) {
+        int includes, boolean eachDay, MonetaryAmount mileCost, Place place) {
 
     /**
      * Sites up to a distance.

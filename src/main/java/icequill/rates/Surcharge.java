@@ -11,10 +11,10 @@ import java.util.Set;
  *
  * @param on the classes it is figured on
  * @param chargeClass the class it is itself, for tax
- * @param always on every visit; otherwise only where a visit names it
+ * @param applies where and when
  */
 public record Surcharge(String id, Wording name, Percent percent, Set<ChargeClass> on, ChargeClass chargeClass,
-        boolean always, Place place) {
+        Applies applies, Place place) {
 
     public Surcharge {
         on = Set.copyOf(on);

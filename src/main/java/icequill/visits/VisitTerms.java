@@ -117,7 +117,8 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
                     "machines of one of them, or a classDiscount"));
         }
         applied.filter(agreement -> !agreement.tier().callDiscounts().isEmpty())
-                .flatMap(agreement -> visit.classDiscount().map(own -> new Problem(Code.NOT_ALLOWED, own.place(),
+                .flatMap(agreement -> visit.terms().classDiscount().map(own -> new Problem(Code.NOT_ALLOWED,
+                        own.place(),
                         "agreement " + agreement.number() + " was not applied: the visit has the class discount \""
                                 + own.id() + "\" instead",
                         "leave it out for the agreement's discounts")))

@@ -15,15 +15,40 @@ import java.util.Optional;
  * @param serviceCall who bears the charge for coming out
  * @param proposal of a visit that is only planned, and to be quoted
  * @param handover how the machines were left
- * @param surcharges and {@code classDiscount}, {@code documentDiscount}: by id, as the rates name them
+ * @param terms of its price
  */
 public record Visit(String id, String site, Optional<Call> call, PurchaseOrder order, Outcome serviceCall,
-        List<Attendance> people, List<Finding> findings, List<VisitLine> lines, List<Named> surcharges,
-        Optional<Named> classDiscount, Optional<Named> documentDiscount, Optional<Proposal> proposal,
+        List<Attendance> people, List<Finding> findings, List<VisitLine> lines, PriceTerms terms,
+        Optional<Proposal> proposal,
         Handover handover, Place place) {
 
     /** A name that the rates must know, and where it was written. */
     public record Named(String id, Place place) {}
+
+    /**
+     * What it says of its own price, each by an id that the rates know.
+     *
+     * @param flat the scope whose flat prices stand in place of cleaning labor and doses; empty where these are charged
+     * @param fees besides those that every visit pays
+     * @param surcharges besides those of every visit
+     */
+    public record PriceTerms(Optional<Named> flat, List<Named> fees, List<Named> surcharges,
+            Optional<Named> classDiscount, Optional<Named> documentDiscount) {
+
+        /** Nothing but what the rates say of every visit. */
+        public static final PriceTerms USUAL = new PriceTerms(Optional.empty(), List.of(), List.of(),
+                Optional.empty(), Optional.empty());
+
+        public PriceTerms {
+            fees = List.copyOf(fees);
+            surcharges = List.copyOf(surcharges);
+        }
+
+        /** The usual ones, at the flat prices of a scope. */
+        public static PriceTerms flat(Named scope) {
+            return new PriceTerms(Optional.of(scope), List.of(), List.of(), Optional.empty(), Optional.empty());
+        }
+    }
 
     /**
      * What the customer is told at the end.
@@ -41,14 +66,12 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
         people = List.copyOf(people);
         findings = List.copyOf(findings);
         lines = List.copyOf(lines);
-        surcharges = List.copyOf(surcharges);
         Check.that(!people.isEmpty(), "nobody attended");
     }
 
     /** The same with the customer's order for it. */
     public Visit ordered(PurchaseOrder by) {
-        return new Visit(id, site, call, by, serviceCall, people, findings, lines, surcharges, classDiscount,
-                documentDiscount, proposal, handover, place);
+        return new Visit(id, site, call, by, serviceCall, people, findings, lines, terms, proposal, handover, place);
     }
 
     /** When the first person arrived. */

@@ -170,6 +170,26 @@ class TimeRulesTest {
         assertThat(Amounts.plain(priced.lines().get(1).cost().amount())).isEqualTo("0.00");
     }
 
+    /** Friday in standard hours, Saturday after hours: 89.00 and 120.00, and 29.60 of miles each; the labor is what it was. */
+    @Test
+    void serviceCall_eachDayPaysItsOwn() {
+        VisitBuilder twoDays = visit()
+                .stay("Ada Quill", "lead",
+                        spell("2026-05-16T10:00", "2026-05-16T11:00", ChargeClass.REPAIR, Outcome.CHARGED))
+                .stay("Ada Quill", "lead",
+                        spell("2026-05-15T10:00", "2026-05-15T11:00", ChargeClass.REPAIR, Outcome.CHARGED))
+                .person("helper",
+                        spell("2026-05-15T16:00", "2026-05-15T17:00", ChargeClass.REPAIR, Outcome.CHARGED));
+
+        PricedVisit priced = priced(twoDays, serviceCall(30, true, Optional.of(usd("1.85"))));
+
+        assertThat(nets(priced)).containsExactly("89.00", "29.60", "120.00", "29.60", "49.00", "147.00", "58.00");
+        assertThat(priced.lines().get(2).how().reasons()).extracting(Phrase::key).contains("reason.further-day");
+        assertThat(priced.lines().getFirst().how().reasons()).extracting(Phrase::key)
+                .doesNotContain("reason.one-trip", "reason.further-day");
+        assertThat(Amounts.plain(priced.lines().get(2).cost().amount())).isEqualTo("11.60");
+    }
+
     /** Sixty minutes at a wage of 46.50, and 45 after hours at 70.00: 46.50 + 52.50. */
     @Test
     void wage_byBand() {
@@ -219,13 +239,17 @@ class TimeRulesTest {
     }
 
     private static Rates serviceCall(int includes, Optional<MonetaryAmount> perMile) {
+        return serviceCall(includes, false, perMile);
+    }
+
+    private static Rates serviceCall(int includes, boolean eachDay, Optional<MonetaryAmount> perMile) {
         ServiceCallRates usual = rates().serviceCall();
         ServiceCallRates.Zone zone = usual.zones().getFirst();
         return new Rates(USD, rates().labor(),
                 new ServiceCallRates(
                         List.of(new ServiceCallRates.Zone(zone.id(), zone.name(), zone.upTo(),
                                 bands("89", "120", "150"), zone.place())),
-                        usual.beyond(), perMile, includes, usual.mileCost(), usual.place()),
+                        usual.beyond(), perMile, includes, eachDay, usual.mileCost(), usual.place()),
                 rates().materials(), rates().tasks(), rates().adjustments(), rates().plans());
     }
 

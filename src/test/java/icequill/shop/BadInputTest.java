@@ -168,6 +168,16 @@ class BadInputTest {
             pricing/service-call.yaml | upTo: 30                | upTo: 3000                    | OUT_OF_RANGE     | found the number 3000
             pricing/service-call.yaml | after-hours: 78.00, sun | sun                           | MISSING          | no price for the band "after-hours"
             pricing/adjustments.yaml | amount: 10.00            | amount: 10.00, percent: 5     | NOT_ALLOWED      | needs an amount or a percent (one of the two)
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, always: true}\\nclassDiscounts: | NOT_ALLOWED | needs an amount or a percent (one of the two)
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, amount: 5, cap: 9}\\nclassDiscounts: | NOT_ALLOWED | cap does not go with an amount
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, percent: 5, on: [parts], under: 9}\\nclassDiscounts: | NOT_ALLOWED | under does not go with a percent
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, percent: 5}\\nclassDiscounts: | MISSING | "on" is missing
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, percent: 5, on: [parts], floor: 9, cap: 5}\\nclassDiscounts: | WRONG_ORDER | the cap 5.00 is below the floor 9.00
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, amount: 5, regions: [New York]}\\nclassDiscounts: | NOT_ALLOWED | a place by ISO 3166, such as US-NY or DE
+            pricing/adjustments.yaml | classDiscounts:          | fees:\\n  - {id: a, name: {en: a, es: a}, class: travel, amount: 5.005}\\nclassDiscounts: | OUT_OF_RANGE | finer than USD is paid
+            pricing/tiers.yaml       | scopes:                  | flat:\\n  machines:\\n    - {scope: full-clean, make: batch, upTo: 500, price: 265}\\n    - {scope: full-claen, make: batch, upTo: 600, price: 300}\\nscopes: | UNKNOWN_NAME | there is no scope "full-claen"
+            pricing/tiers.yaml       | scopes:                  | flat:\\n  machines:\\n    - {scope: full-clean, make: batch, upTo: 500, price: 265}\\n    - {scope: full-clean, make: batch, upTo: 500.0, price: 300}\\nscopes: | DUPLICATE_NAME | a second price for the same scope, make and size
+            pricing/tiers.yaml       | scopes:                  | flat:\\n  machines:\\n    - {scope: full-clean, make: batch, upTo: 500, price: 265}\\n    - {scope: full-clean, make: cubes, upTo: 600, price: 300}\\nscopes: | NOT_ALLOWED | found the text "cubes"
             pricing/taxes.yaml       | cleaning: {taxability: taxable, rate: sales} | cleaning: {taxability: taxable, rate: sails} | UNKNOWN_NAME | there is no rate of this place "sails"
             pricing/taxes.yaml       | cleaning: {taxability: taxable, rate: sales} | cleaning: {taxability: taxable} | MISSING | taxed, but at no rate of category S
             pricing/tiers.yaml       | scope: full-clean}       | scope: full-claen}            | UNKNOWN_NAME     | there is no scope "full-claen" (did you mean "full-clean"?

@@ -172,7 +172,7 @@ class ShippedFilesTest {
         assertThat(rates.serviceCall().zones().getFirst().prices().values()).extracting(Amounts::plain)
                 .containsExactlyInAnyOrder("52.00", "78.00", "104.00");
         assertThat(Amounts.plain(rates.serviceCall().beyond())).isEqualTo("2.40");
-        assertThat(rates.adjustments().surcharges()).noneMatch(surcharge -> surcharge.always());
+        assertThat(rates.adjustments().surcharges()).noneMatch(surcharge -> surcharge.applies().always());
     }
 
     @Test

@@ -15,6 +15,7 @@ import icequill.work.Outcome;
 import icequill.work.PurchaseOrder;
 import icequill.work.Visit;
 import icequill.work.Visit.Named;
+import icequill.work.Visit.PriceTerms;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -58,8 +59,7 @@ public final class VisitReader {
         call.ifPresent(asked -> checkOrder(asked, people));
         return Optional
                 .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
-                        fields.leaves("surcharges").stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList(),
-                        named("classDiscount"), named("documentDiscount"),
+                        terms(),
                         fields.child("quote").flatMap(ProposalReader::read), handover(people),
                         fields.place("site")));
     }
@@ -77,8 +77,17 @@ public final class VisitReader {
         return new Visit.Handover(safeFrom, nextDue);
     }
 
+    private PriceTerms terms() {
+        return new PriceTerms(named("flat"), names("fees"), names("surcharges"), named("classDiscount"),
+                named("documentDiscount"));
+    }
+
     private Optional<Named> named(String key) {
         return fields.text(key).map(name -> new Named(name, fields.place(key)));
+    }
+
+    private List<Named> names(String key) {
+        return fields.leaves(key).stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList();
     }
 
     private static Outcome outcome(Fields entry, String key) {

@@ -29,7 +29,8 @@ record ServiceCallReader(Fields fields, CurrencyUnit currency, Set<String> bands
                 ? Optional.empty()
                 : beyond.flatMap(past -> mileCost
                         .map(cost -> new ServiceCallRates(zones, past, perMile,
-                                fields.integer("includes").orElse(0), cost, fields.place("mileCost"))));
+                                fields.integer("includes").orElse(0), fields.flag("eachDay"), cost,
+                                fields.place("mileCost"))));
     }
 
     private Optional<Zone> zone(String id, Fields entry) {

@@ -2,6 +2,7 @@ package icequill.files.pricing;
 
 import icequill.agreement.CatchUp;
 import icequill.agreement.FilterRule;
+import icequill.agreement.FlatPrices;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
 import icequill.agreement.Plans;
@@ -12,6 +13,7 @@ import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
 import icequill.files.yaml.Tree;
 import icequill.money.Percent;
+import icequill.party.Machine;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -54,9 +56,30 @@ final class TiersReader {
     Plans read() {
         return new Plans(scopes, Names.list(fields.children("tiers"), this::tier),
                 Names.list(fields.children("catchUp"), this::catchUp),
-                fields.child("filters").flatMap(this::filters),
+                fields.child("filters").flatMap(this::filters), fields.child("flat").map(this::flat)
+                        .orElse(FlatPrices.NONE),
                 fields.child("interval").map(TiersReader::interval)
                         .orElseGet(() -> new IntervalRules(BigDecimal.ZERO, 0, 0, 0)));
+    }
+
+    private FlatPrices flat(Fields entry) {
+        List<FlatPrices.Row> rows = entry.children("machines").stream().flatMap(row -> flatRow(row).stream()).toList();
+        for (int i = 0; i < rows.size(); i++) {
+            FlatPrices.Row row = rows.get(i);
+            if (rows.subList(0, i).stream().anyMatch(other -> other.scope().equals(row.scope())
+                    && other.make() == row.make() && other.upTo().compareTo(row.upTo()) == 0)) {
+                entry.problems().add(Code.DUPLICATE_NAME, row.place(),
+                        "a second price for the same scope, make and size", "one for each");
+            }
+        }
+        return new FlatPrices(rows, entry.percent("further", MOST).orElse(Percent.ZERO));
+    }
+
+    private Optional<FlatPrices.Row> flatRow(Fields entry) {
+        Names.refer(entry, "scope", "scope", fields.ids("scopes"));
+        return entry.id("scope").flatMap(scope -> entry.constant("make", Machine.Make.class)
+                .flatMap(make -> entry.number("upTo").flatMap(upTo -> Prices.charged(entry, "price", currency)
+                        .map(price -> new FlatPrices.Row(scope, make, upTo, price, entry.place("price"))))));
     }
 
     private static IntervalRules interval(Fields entry) {
