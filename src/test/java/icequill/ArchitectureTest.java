@@ -161,27 +161,31 @@ class ArchitectureTest {
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
-        room(arrows, "answer.forecast",
-                "outlook plans document forecast.inputs forecast.charges forecast forecast.stops pricer party explain money");
+        room(arrows, "answer.amounts", "render.words document tax agreement work account party money");
+        room(arrows, "answer.price", "render.words document work party explain");
+        room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
+                + " forecast.stops pricer party explain money");
         room(arrows, "answer",
-                "answer.forecast ledger ledger.care ledger.papers ledger.entries ledger.trail render.words files.answer files.form files.paper files.yaml files.disk"
-                        + " outlook plans visits document forecast forecast.stops tax pricer planner rates"
-                        + " agreement work account party explain money");
+                "answer.amounts answer.forecast answer.price ledger ledger.care ledger.papers ledger.entries ledger.trail"
+                        + " render.words files.answer files.form files.yaml files.disk outlook plans visits document forecast"
+                        + " forecast.stops tax pricer planner rates agreement work account party explain money");
+        room(arrows, "answer.register", "answer");
         room(arrows, "answer.paper", "answer ledger.papers files.answer");
         room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn
         room(arrows, "answer.history",
                 "ledger.papers ledger.entries render.words files.answer rates work party explain");
-        room(arrows, "answer.shown", "answer.history answer shop ledger ledger.papers render.words files.answer"
-                + " document party explain money");
+        room(arrows, "answer.shown",
+                "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer"
+                        + " document party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
         room(arrows, "office.billing",
-                "office.writing answer shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
+                "office.writing answer.register answer shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
-                "office.billing answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
+                "office.billing answer.register answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
                         + " files.disk papers outlook plans visits request document tax account party money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"

@@ -1,36 +1,17 @@
 package icequill.answer;
 
-import icequill.document.Paper;
+import icequill.answer.price.BrushingFigures;
+import icequill.document.BrushingSheet;
 import icequill.files.answer.Sheet;
-import icequill.files.paper.PaperJson;
-import icequill.files.yaml.Json;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** A brushing sheet that was written, and all that stands on it. */
-public final class BrushingResult implements Sheet {
+public record BrushingResult(WrittenPaper paper, BrushingSheet sheet) implements Sheet {
 
-    private final WrittenPaper paper;
-    private final Paper sheet;
-
-    public BrushingResult(WrittenPaper paper, Paper sheet) {
-        this.paper = paper;
-        this.sheet = sheet;
-    }
-
-    public WrittenPaper paper() {
-        return paper;
-    }
+    /** What JSON shows of it. */
+    public record Data(WrittenPaper paper, BrushingFigures sheet) {}
 
     @Override
-    public Object data() {
-        return json();
-    }
-
-    /** The paper, every figure on it, and how each was figured from what. */
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>(paper.json());
-        view.put("sheet", Json.map(PaperJson.write(sheet)).get("paper"));
-        return view;
+    public Data data() {
+        return new Data(paper, BrushingFigures.of(sheet));
     }
 }

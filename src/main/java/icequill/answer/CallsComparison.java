@@ -1,16 +1,15 @@
 package icequill.answer;
 
-import icequill.explain.ConstantKey;
+import icequill.answer.forecast.CallsHeld;
 import icequill.forecast.Decimals;
 import icequill.forecast.Tally;
 import icequill.forecast.stops.CountDistribution;
 import icequill.plans.EstimateLevels.Level;
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -93,25 +92,14 @@ record CallsComparison(String what, Map<Level, CountDistribution> expected, int 
                 had(), verdict(), word(closest()));
     }
 
-    Map<String, Object> json(String key) {
-        Map<String, Object> means = new LinkedHashMap<>();
-        Stream.of(Level.values()).forEach(level -> means.put(word(level), number(mean(level))));
-        Map<String, Object> chances = new LinkedHashMap<>();
-        Stream.of(Level.values()).forEach(level -> chances.put(word(level), number(tally(level).chance())));
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put(key, what);
-        view.put("expected", means);
-        view.put("low", usual().low());
-        view.put("high", usual().high());
-        view.put("calls", atLeast);
-        view.put("callsAtMost", atMost);
-        view.put("fit", ConstantKey.of(usual().fit()));
-        view.put("chances", chances);
-        view.put("closestGuess", word(closest()));
-        return view;
+    CallsHeld held() {
+        return new CallsHeld(what, guesses(this::mean), usual().low(), usual().high(), atLeast, atMost, usual().fit(),
+                guesses(level -> tally(level).chance()), word(closest()));
     }
 
-    private static BigDecimal number(double value) {
-        return Decimals.of(value, DIGITS);
+    private static CallsHeld.Guesses guesses(ToDoubleFunction<Level> value) {
+        return new CallsHeld.Guesses(Decimals.of(value.applyAsDouble(Level.LOW), DIGITS),
+                Decimals.of(value.applyAsDouble(Level.USUAL), DIGITS),
+                Decimals.of(value.applyAsDouble(Level.HIGH), DIGITS));
     }
 }

@@ -1,13 +1,12 @@
 package icequill.answer;
 
-import icequill.answer.forecast.ForecastJson;
-import icequill.answer.forecast.OutlookJson;
+import icequill.answer.forecast.ForecastFigures;
+import icequill.answer.forecast.PrintedWay;
 import icequill.document.ComparisonSheet;
 import icequill.files.answer.Sheet;
-import icequill.money.Amounts;
 import icequill.outlook.SiteForecast;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
@@ -29,35 +28,34 @@ public final class ComparisonResult implements Sheet {
         return paper;
     }
 
-    @Override
-    public Object data() {
-        return json();
-    }
+    /**
+     * What JSON shows of it.
+     *
+     * @param callPrice what one call costs, before tax
+     * @param callsLastYear missing where nobody said
+     * @param plans by name
+     * @param forecast missing where the shop has no file of kind forecast
+     * @param asPrinted the figures of the paper, rounded; missing without a forecast
+     */
+    public record Data(WrittenPaper paper, MonetaryAmount callPrice, Optional<Integer> callsLastYear,
+            Map<String, Plan> plans, Optional<ForecastFigures> forecast, Optional<List<PrintedWay>> asPrinted) {}
+
+    /**
+     * A year of a plan, before tax.
+     *
+     * @param bookedSingly what its visits cost one by one
+     * @param callsToBreakEven missing where so many calls never come
+     */
+    public record Plan(int visits, int fullCleanings, MonetaryAmount price, MonetaryAmount bookedSingly,
+            Optional<Integer> callsToBreakEven) {}
 
     /** The paper, every figure on it, and what they were figured from. */
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>(paper.json());
-        view.put("callPrice", number(sheet.callPrice()));
-        view.put("callsLastYear", sheet.lastYear().orElse(null));
-        Map<String, Object> plans = new LinkedHashMap<>();
-        sheet.plans().forEach(plan -> plans.put(plan.name().english(), plan(plan)));
-        view.put("plans", plans);
-        forecast.ifPresent(found -> view.putAll(new ForecastJson(found).view()));
-        sheet.outlook().ifPresent(outlook -> view.put("asPrinted", new OutlookJson(outlook).view()));
-        return view;
-    }
-
-    private static Map<String, Object> plan(ComparisonSheet.Plan plan) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("visits", plan.visits());
-        view.put("fullCleanings", plan.fullCleans());
-        view.put("price", number(plan.price()));
-        view.put("bookedSingly", number(plan.singly()));
-        view.put("callsToBreakEven", plan.breakEven().orElse(null));
-        return view;
-    }
-
-    private static BigDecimal number(MonetaryAmount amount) {
-        return new BigDecimal(Amounts.plain(amount));
+    @Override
+    public Data data() {
+        Map<String, Plan> plans = new LinkedHashMap<>();
+        sheet.plans().forEach(plan -> plans.put(plan.name().english(), new Plan(plan.visits(), plan.fullCleans(),
+                plan.price(), plan.singly(), plan.breakEven())));
+        return new Data(paper, sheet.callPrice(), sheet.lastYear(), plans, forecast.map(ForecastFigures::of),
+                sheet.outlook().map(outlook -> outlook.ways().stream().map(PrintedWay::of).toList()));
     }
 }

@@ -1,13 +1,11 @@
 package icequill.answer;
 
+import icequill.answer.forecast.FittedClock;
 import icequill.document.FitSheet;
 import icequill.files.answer.Sheet;
-import icequill.outlook.FitJson;
 import icequill.outlook.SideFit;
 import icequill.render.words.Sentences;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /** A fit that was made, with its sheet. */
@@ -39,15 +37,15 @@ public final class FitResult implements Sheet {
                 : Stream.concat(Stream.of(sentences.word("fit.settings")), sheet.settings().stream())).toList();
     }
 
-    @Override
-    public Object data() {
-        return json();
-    }
+    /**
+     * What JSON shows of it.
+     *
+     * @param settings lines for the shop's file
+     */
+    public record Data(WrittenPaper paper, List<FittedClock> fits, List<String> settings) {}
 
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>(paper.json());
-        view.put("fits", FitJson.of(fits));
-        view.put("settings", sheet.settings());
-        return view;
+    @Override
+    public Data data() {
+        return new Data(paper, fits.stream().map(FittedClock::of).toList(), sheet.settings());
     }
 }

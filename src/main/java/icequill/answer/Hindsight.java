@@ -1,9 +1,9 @@
 package icequill.answer;
 
+import icequill.answer.forecast.CallsHeld;
 import icequill.files.answer.Sheet;
-import java.util.LinkedHashMap;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /** A year's forecast held against the calls that the book has, for the owner. */
@@ -66,31 +66,26 @@ public final class Hindsight implements Sheet {
                 .flatMap(line -> line).toList();
     }
 
+    /**
+     * What JSON shows of it.
+     *
+     * @param from the first day of the year, and {@code until} the last
+     * @param guessesOf the day whose guesses are taken
+     * @param causes of all sites together
+     * @param callsOfUnknownCause that may be of any cause
+     * @param callbacks calls for what we had done badly, which are not counted
+     * @param sitesWithoutVisit where nobody was in that year
+     * @param sitesOfLessThanAYear that are not counted
+     * @param notes what to make of it, and what to know about it
+     */
+    public record Data(LocalDate from, LocalDate until, LocalDate guessesOf, CallsHeld all, List<CallsHeld> sites,
+            List<CallsHeld> causes, int callsOfUnknownCause, int callbacks, List<String> sitesWithoutVisit,
+            List<NewerSite> sitesOfLessThanAYear, List<String> notes) {}
+
     @Override
-    public Object data() {
-        return json();
-    }
-
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("from", span.begins().toString());
-        view.put("until", span.until().minusDays(1).toString());
-        view.put("guessesOf", span.guessesOf().toString());
-        view.put("all", all().json("where"));
-        view.put("sites", sites.stream().map(site -> site.json("site")).toList());
-        view.put("causes", causes.stream().map(cause -> cause.json("cause")).toList());
-        view.put("callsOfUnknownCause", unknown);
-        view.put("callbacks", callbacks);
-        view.put("sitesWithoutVisit", withoutVisit);
-        view.put("sitesOfLessThanAYear", newer.stream().map(Hindsight::newer).toList());
-        view.put("notes", notes());
-        return view;
-    }
-
-    private static Map<String, Object> newer(NewerSite site) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("site", site.site());
-        view.put("firstVisit", site.since().toString());
-        return view;
+    public Data data() {
+        return new Data(span.begins(), span.until().minusDays(1), span.guessesOf(), all().held(),
+                sites.stream().map(CallsComparison::held).toList(),
+                causes.stream().map(CallsComparison::held).toList(), unknown, callbacks, withoutVisit, newer, notes());
     }
 }

@@ -57,7 +57,7 @@ record HindsightNotes(CallsComparison all) {
 
     static Optional<String> newer(List<NewerSite> sites) {
         return Optional.of("Not counted, since the book has less than a year of them: " + sites.stream()
-                .map(site -> site.site() + " (it has on " + site.since().plusYears(1) + ")")
+                .map(site -> site.site() + " (it has on " + site.firstVisit().plusYears(1) + ")")
                 .collect(Collectors.joining(", ")) + ".").filter(said -> !sites.isEmpty());
     }
 }

@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.answer.price.PlanMargins;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
@@ -13,11 +14,14 @@ import icequill.pricer.AgreementMargin;
 import icequill.pricer.PricedLine;
 import icequill.pricer.StaffedVisit;
 import icequill.render.words.Sentences;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -27,10 +31,6 @@ import javax.money.MonetaryAmount;
 public final class PlanEarnings implements Sheet {
 
     private static final int HUNDRED = 100;
-    /** How the columns are called in JSON, whatever the language. */
-    private static final List<String> COLUMNS = List.of("plan", "visit", "minutes", "list", "price", "cost", "margin",
-            "of price");
-
     private final PlanContext hand;
     private final Language language;
     private final Sentences sentences;
@@ -49,25 +49,54 @@ public final class PlanEarnings implements Sheet {
 
     /** One row a visit, one for included calls, and one with the sums, for each plan. */
     public List<List<String>> rows() {
-        List<List<String>> rows = new ArrayList<>();
-        for (PricedPlan plan : hand.plans()) {
+        return margins().map(PlanEarnings::cells).toList();
+    }
+
+    private static List<String> cells(PlanMargins.Row row) {
+        return List.of(row.plan(), row.what(),
+                row.minutes().stream().map(String::valueOf).collect(Collectors.joining(" + ")),
+                row.list().map(PlanEarnings::plain).orElse(""), plain(row.price()), plain(row.cost()),
+                plain(row.margin()), row.percent().map(share -> share.toPlainString() + "%").orElse(""));
+    }
+
+    private Stream<PlanMargins.Row> margins() {
+        return hand.plans().stream().flatMap(plan -> {
             AgreementMargin margin = AgreementMargin.of(plan.year());
-            String name = plan.tier().name().in(language);
-            for (int i = 0; i < margin.slots().size(); i++) {
-                AgreementMargin.Slot slot = margin.slots().get(i);
-                rows.add(row(name, slot.visit().date() + " " + slot.visit().slot().scope().name().in(language),
-                        minutes(plan.staffedVisit(i)), plain(slot.list()), slot.price(), slot.cost(), slot.margin()));
-            }
-            if (!plan.year().reserve().isZero()) {
-                rows.add(row(name, sentences.word("earnings.calls"), "", "", plan.year().reserve(),
-                        margin.calls().amount(),
-                        plan.year().reserve().subtract(margin.calls().amount())));
-            }
-            rows.add(row(name, sentences.word("earnings.year"), "", plain(plan.year().list()), margin.price(),
-                    margin.cost(),
-                    margin.margin()));
-        }
-        return rows;
+            return Stream.of(visits(plan, margin), calls(plan, margin).stream(), Stream.of(year(plan, margin)))
+                    .flatMap(rows -> rows);
+        });
+    }
+
+    private Stream<PlanMargins.Row> visits(PricedPlan plan, AgreementMargin margin) {
+        return IntStream.range(0, margin.slots().size()).mapToObj(i -> {
+            AgreementMargin.Slot slot = margin.slots().get(i);
+            LocalDate date = slot.visit().date();
+            return new PlanMargins.Row(name(plan), PlanMargins.Kind.VISIT,
+                    date + " " + slot.visit().slot().scope().name().in(language), Optional.of(date),
+                    plan.staffedVisit(i).crew().stream().map(StaffedVisit.Person::minutes).toList(),
+                    Optional.of(slot.list()), slot.price(), slot.cost(), slot.margin(),
+                    share(slot.margin(), slot.price()));
+        });
+    }
+
+    private Optional<PlanMargins.Row> calls(PricedPlan plan, AgreementMargin margin) {
+        MonetaryAmount reserve = plan.year().reserve();
+        MonetaryAmount earned = reserve.subtract(margin.calls().amount());
+        return reserve.isZero()
+                ? Optional.empty()
+                : Optional.of(new PlanMargins.Row(name(plan), PlanMargins.Kind.INCLUDED_CALLS,
+                        sentences.word("earnings.calls"), Optional.empty(), List.of(), Optional.empty(), reserve,
+                        margin.calls().amount(), earned, share(earned, reserve)));
+    }
+
+    private PlanMargins.Row year(PricedPlan plan, AgreementMargin margin) {
+        return new PlanMargins.Row(name(plan), PlanMargins.Kind.YEAR, sentences.word("earnings.year"),
+                Optional.empty(), List.of(), Optional.of(plan.year().list()), margin.price(), margin.cost(),
+                margin.margin(), share(margin.margin(), margin.price()));
+    }
+
+    private String name(PricedPlan plan) {
+        return plan.tier().name().in(language);
     }
 
     /** What moves the margin of each plan: its cost by kind, the largest first, and what its discount gives away. */
@@ -139,52 +168,22 @@ public final class PlanEarnings implements Sheet {
                 .rounded(Rounding.COST, wage.getCurrency())).amount(wage.getCurrency());
     }
 
+    /** The table as data. */
     @Override
-    public Object data() {
-        return json();
-    }
-
-    /** The table as data; amounts are texts with the currency's decimals. */
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("visits", rows().stream().map(this::view).toList());
-        view.put("movers", movers());
-        view.put("costs", explained().map(this::view).distinct().toList());
-        return view;
-    }
-
-    private Map<String, Object> view(Explained cost) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("text", cost.text());
-        view.put("how", cost.how().text(hand.setting().rates().currency()));
-        view.put("why", why(cost.how()).toList());
-        return view;
-    }
-
-    private Map<String, Object> view(List<String> row) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        for (int i = 0; i < row.size(); i++) {
-            view.put(COLUMNS.get(i), row.get(i));
-        }
-        return view;
-    }
-
-    private static String minutes(StaffedVisit visit) {
-        return visit.crew().stream().map(person -> String.valueOf(person.minutes())).collect(Collectors.joining(" + "));
-    }
-
-    private static List<String> row(String plan, String visit, String minutes, String list, MonetaryAmount price,
-            MonetaryAmount cost, MonetaryAmount margin) {
-        return List.of(plan, visit, minutes, list, plain(price), plain(cost), plain(margin), share(margin, price));
+    public PlanMargins data() {
+        return new PlanMargins(margins().toList(), movers(), explained()
+                .map(cost -> new PlanMargins.Figured(cost.text(), cost.how().text(hand.setting().rates().currency()),
+                        why(cost.how()).toList()))
+                .distinct().toList());
     }
 
     /** Percent of the price, to one decimal. */
-    private static String share(MonetaryAmount margin, MonetaryAmount price) {
+    private static Optional<BigDecimal> share(MonetaryAmount margin, MonetaryAmount price) {
         if (!price.isPositive()) {
-            return "";
+            return Optional.empty();
         }
         Figure share = Figure.price(margin, "").over(Figure.price(price, "")).times(Figure.term(HUNDRED, ""));
-        return Rounding.halfUp(share.exact(), 1).toPlainString() + "%";
+        return Optional.of(Rounding.halfUp(share.exact(), 1));
     }
 
     private static String plain(MonetaryAmount amount) {

@@ -1,5 +1,6 @@
 package icequill.answer;
 
+import icequill.answer.price.VisitPrice;
 import icequill.explain.ConstantKey;
 import icequill.explain.Explanation;
 import icequill.money.Amounts;
@@ -7,16 +8,19 @@ import icequill.party.Language;
 import icequill.pricer.PricedLine;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.SharedDiscount;
+import icequill.pricer.UnitPrice;
 import icequill.problem.Problem;
 import icequill.render.words.Sentences;
 import icequill.tax.TaxTotal;
 import icequill.tax.TaxedVisit;
 import icequill.visits.VisitContext;
+import icequill.work.Outcome;
+import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -134,78 +138,42 @@ public final class PriceSheet {
         return LeviedTax.of(taxed.totals(), sentences);
     }
 
-    /** The price as JSON; amounts are texts with the currency's decimals. */
-    public Object data(boolean owner) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("currency", currency.getCurrencyCode());
-        List<Map<String, Object>> lines = new ArrayList<>();
-        priced.lines().forEach(line -> lines.add(line(line, owner)));
-        priced.discount().ifPresent(off -> lines.add(discount(off, owner)));
-        view.put("lines", lines);
-        view.put("net", plain(priced.net()));
-        view.put("taxes", taxes().stream().map(this::tax).toList());
-        view.put("tax", plain(taxed.tax()));
-        view.put("gross", plain(taxed.gross()));
-        view.put("remarks", taxed.remarks().stream().map(sentences::say).toList());
-        if (owner) {
-            view.put("cost", plain(priced.cost()));
-            view.put("margin", plain(priced.net().subtract(priced.cost())));
-        }
-        return view;
+    /** The price as data. */
+    public VisitPrice data(boolean owner) {
+        return new VisitPrice(
+                Stream.concat(priced.lines().stream().map(line -> line(line, owner)),
+                        priced.discount().stream().map(off -> discount(off, owner))).toList(),
+                priced.net(), taxes().stream().map(this::tax).toList(), taxed.tax(), taxed.gross(),
+                taxed.remarks().stream().map(sentences::say).toList(), notices, owners(priced.cost(), owner),
+                owners(priced.net().subtract(priced.cost()), owner));
     }
 
-    private Map<String, Object> line(PricedLine line, boolean owner) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("class", ConstantKey.of(line.chargeClass()));
-        view.put("outcome", ConstantKey.of(line.outcome()));
-        view.put("text", sentences.say(line.text()));
-        view.put("quantity", line.quantity().number().toPlainString());
-        view.put("unit", line.quantity().unit().symbol());
-        view.put("unitPrice", line.unitPrice().map(price -> plain(price.amount())).orElse(""));
-        line.unitPrice().ifPresent(price -> view.put("unitPricePer", price.per().symbol()));
-        view.put("list", plain(line.list()));
-        view.put("allowance", plain(line.allowance()));
-        view.put("net", plain(line.net()));
-        view.put("how", line.how().text(currency));
-        view.put("why", why(line.how()));
-        if (owner) {
-            view.put("cost", plain(line.cost().amount()));
-            view.put("costHow", line.cost().how().text(currency));
-            view.put("costWhy", why(line.cost().how()));
-            view.put("margin", plain(line.net().subtract(line.cost().amount())));
-        }
-        return view;
+    private VisitPrice.Line line(PricedLine line, boolean owner) {
+        Explanation cost = line.cost().how();
+        return new VisitPrice.Line(ConstantKey.of(line.chargeClass()), line.outcome(), sentences.say(line.text()),
+                line.quantity().number(), line.quantity().unit().symbol(), line.unitPrice().map(UnitPrice::amount),
+                line.unitPrice().map(price -> price.per().symbol()), line.list(), line.allowance(), line.net(),
+                line.how().text(currency), why(line.how()), owners(line.cost().amount(), owner),
+                owners(cost.text(currency), owner), owners(why(cost), owner),
+                owners(line.net().subtract(line.cost().amount()), owner));
     }
 
-    private Map<String, Object> discount(SharedDiscount off, boolean owner) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("class", "discount");
-        view.put("outcome", "charged");
-        view.put("text", sentences.say(off.text()));
-        view.put("quantity", "1");
-        view.put("unit", "ea");
-        view.put("unitPrice", "");
-        view.put("list", plain(off.amount().negate()));
-        view.put("allowance", plain(Amounts.zero(currency)));
-        view.put("net", plain(off.amount().negate()));
-        view.put("how", off.negatedHow().text(currency));
-        view.put("why", why(off.negatedHow()));
-        if (owner) {
-            view.put("cost", plain(Amounts.zero(currency)));
-            view.put("margin", plain(off.amount().negate()));
-        }
-        return view;
+    private VisitPrice.Line discount(SharedDiscount off, boolean owner) {
+        MonetaryAmount less = off.amount().negate();
+        MonetaryAmount none = Amounts.zero(currency);
+        return new VisitPrice.Line("discount", Outcome.CHARGED, sentences.say(off.text()), BigDecimal.ONE,
+                Unit.EACH.symbol(), Optional.empty(), Optional.empty(), less, none, less,
+                off.negatedHow().text(currency), why(off.negatedHow()), owners(none, owner), Optional.empty(),
+                Optional.empty(), owners(less, owner));
     }
 
-    private Map<String, Object> tax(LeviedTax tax) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("name", tax.name());
-        view.put("base", plain(tax.base()));
-        view.put("rate", tax.percent().map(BigDecimal::toPlainString).orElse("0"));
-        view.put("amount", plain(tax.amount()));
-        view.put("how", tax.how().text(currency));
-        view.put("why", why(tax.how()));
-        return view;
+    private static <T> Optional<T> owners(T figure, boolean owner) {
+        return owner ? Optional.of(figure) : Optional.empty();
+    }
+
+    private VisitPrice.Tax tax(LeviedTax tax) {
+        return new VisitPrice.Tax(tax.name(), tax.base(), tax.percent(), tax.amount(), tax.how().text(currency),
+                why(tax.how()));
     }
 
     private static String plain(MonetaryAmount amount) {

@@ -10,10 +10,8 @@ import icequill.party.Language;
 import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -63,21 +61,23 @@ public record RenewalAdvice(WrittenPaper paper, NoticePlan plan, LocalDate day, 
         return ways;
     }
 
-    @Override
-    public Object data() {
-        return json();
-    }
+    /**
+     * What JSON shows of it.
+     *
+     * @param window days on which the notice may be given; missing where no law or agreement sets any
+     * @param send the day on which it is best sent
+     * @param rules of the laws on record, by id
+     * @param advice sentence by sentence
+     */
+    public record Data(WrittenPaper paper, Optional<Window> window, Optional<LocalDate> send, List<String> rules,
+            List<String> advice) {}
 
-    /** The paper and the advice as data. */
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>(paper.json());
-        plan.window().ifPresent(window -> {
-            view.put("windowFirst", window.first().toString());
-            view.put("windowLast", window.last().toString());
-        });
-        plan.send().ifPresent(send -> view.put("send", send.toString()));
-        view.put("rules", plan.rules().stream().map(NoticeRule::id).toList());
-        view.put("advice", sentences());
-        return view;
+    /** From the first to the last day. */
+    public record Window(LocalDate first, LocalDate last) {}
+
+    @Override
+    public Data data() {
+        return new Data(paper, plan.window().map(window -> new Window(window.first(), window.last())), plan.send(),
+                plan.rules().stream().map(NoticeRule::id).toList(), sentences());
     }
 }

@@ -14,11 +14,10 @@ import icequill.render.words.Sentences;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitWorkAssembly;
+import icequill.work.MachineState;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The timetable of a visit as texts, as JSON, and as alarms for a phone. */
@@ -129,28 +128,33 @@ public final class TimetableSheet implements Sheet {
         return notes;
     }
 
-    /** The timetable for other programs. */
-    @Override
-    public Object data() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("minutes", table.minutes());
-        view.put("proven", table.proven());
-        view.put("bound", table.bound());
-        view.put("remarks", remarks);
-        view.put("tasks", table.entries().stream().map(this::task).toList());
-        return view;
-    }
+    /**
+     * What JSON shows of it; minutes count from the beginning of the visit.
+     *
+     * @param minutes until everything is done, waits included
+     * @param isProven whether no timetable is shorter
+     * @param bound minutes below which none can be
+     * @param walking minutes of all people together
+     * @param remarks where it needs more time than there is
+     */
+    public record Data(int minutes, boolean isProven, int bound, int walking, List<String> remarks, List<Task> tasks) {}
 
-    private Map<String, Object> task(Entry entry) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("machine", entry.machine());
-        view.put("task", name(entry));
-        view.put("state", state(entry));
-        view.put("people", entry.people().stream().map(people::get).toList());
-        view.put("start", entry.start());
-        view.put("end", entry.end());
-        view.put("spare", entry.spare());
-        return view;
+    /**
+     * A task, or the wait after it.
+     *
+     * @param people by name; none for a wait
+     * @param start and {@code end}: minutes
+     * @param spare minutes by which it may begin later
+     */
+    public record Task(String machine, String task, MachineState state, List<String> people, int start, int end,
+            int spare) {}
+
+    @Override
+    public Data data() {
+        return new Data(table.minutes(), table.proven(), table.bound(), table.walking(), remarks,
+                table.entries().stream().map(entry -> new Task(entry.machine(), name(entry), entry.state(),
+                        entry.people().stream().map(people::get).toList(), entry.start(), entry.end(), entry.spare()))
+                        .toList());
     }
 
     private static String name(Entry entry) {

@@ -1,20 +1,18 @@
 package icequill.answer;
 
+import icequill.answer.amounts.PaperAmounts;
 import icequill.document.CombinedInvoice;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.Offer;
-import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.Totals;
 import icequill.files.answer.Sheet;
 import icequill.money.Amounts;
 import icequill.problem.Problem;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -23,9 +21,9 @@ import javax.money.MonetaryAmount;
  *
  * @param files the PDF first
  * @param sums empty where the paper has none
- * @param amounts every amount of the paper, by name
+ * @param amounts every amount of the paper; empty where its figures have a form of their own
  */
-public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sums, Map<String, Object> amounts,
+public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sums, Optional<PaperAmounts> amounts,
         List<Problem> notices) implements Sheet {
 
     /**
@@ -47,7 +45,6 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
 
     public WrittenPaper {
         files = List.copyOf(files);
-        amounts = new LinkedHashMap<>(amounts);
         notices = List.copyOf(notices);
     }
 
@@ -76,7 +73,8 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
     }
 
     /** Of a paper without a total of its own. */
-    public static WrittenPaper of(List<Path> files, Paper paper, String customer, List<Problem> notices) {
+    public static WrittenPaper of(List<Path> files, icequill.document.Paper paper, String customer,
+            List<Problem> notices) {
         return new WrittenPaper(files, customer, Optional.empty(), PaperAmounts.of(paper), notices);
     }
 
@@ -95,26 +93,20 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
         return customer + sums.map(all -> ", " + all.currency() + " " + Amounts.plain(all.gross())).orElse("");
     }
 
-    @Override
-    public Object data() {
-        return json();
-    }
+    /**
+     * What JSON shows of it.
+     *
+     * @param name of its files, without the ending
+     * @param net and {@code tax}, {@code gross}: missing where the paper has no sum; of a credit note negative
+     */
+    public record Written(String name, List<Path> files, String customer, Optional<MonetaryAmount> net,
+            Optional<MonetaryAmount> tax, Optional<MonetaryAmount> gross, Optional<PaperAmounts> amounts,
+            List<Problem> notices) {}
 
-    public Map<String, Object> json() {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("paper", name());
-        view.put("files", files.stream().map(Path::toString).toList());
-        view.put("customer", customer);
-        sums.ifPresent(all -> {
-            view.put("currency", all.currency());
-            view.put("net", Amounts.plain(all.net()));
-            view.put("tax", Amounts.plain(all.tax()));
-            view.put("gross", Amounts.plain(all.gross()));
-        });
-        if (!amounts.isEmpty()) {
-            view.put("amounts", amounts);
-        }
-        return view;
+    @Override
+    public Written data() {
+        return new Written(name(), files, customer, sums.map(Sums::net), sums.map(Sums::tax), sums.map(Sums::gross),
+                amounts, notices);
     }
 
     /** As a row of a table: paper, customer, net, tax, total. */

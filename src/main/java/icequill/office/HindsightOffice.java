@@ -106,7 +106,7 @@ public final class HindsightOffice {
     }
 
     private static Problem tooYoung(List<NewerSite> newer, LocalDate begins) {
-        return newer.stream().map(NewerSite::since).min(LocalDate::compareTo)
+        return newer.stream().map(NewerSite::firstVisit).min(LocalDate::compareTo)
                 .map(first -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the book has less than a year: its first visit was on " + first + ", after " + begins,
                         "from " + first.plusYears(1) + " on, or with --date " + first.plusYears(1)))

@@ -204,7 +204,7 @@ public final class Office {
         return new BrushingLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.pair(options.date(), options.language()).then(pair -> write(pair,
                         "brushing-both-" + hand.site().id(), pair.front().customer(), options)
-                        .map(paper -> new BrushingResult(paper, pair))));
+                        .map(paper -> new BrushingResult(paper, pair.front()))));
     }
 
     /** A paper without a number of its own. */

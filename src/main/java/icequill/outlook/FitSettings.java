@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What was fitted, as lines for the shop's file. */
-final class FitSettings {
+public final class FitSettings {
 
     private static final int DIGITS = 2;
     private static final BigDecimal FEWEST = new BigDecimal("0.01");
@@ -82,13 +82,13 @@ final class FitSettings {
     }
 
     /** Rounded down, so that dirt never gets safer with time by what is printed and put into the shop's file. */
-    static BigDecimal bySix(FoulingLife clock) {
+    public static BigDecimal bySix(FoulingLife clock) {
         return Decimals.down(FoulingEstimate.Stops.OF * clock.chanceBy(HALF_YEAR), DIGITS).max(FEWEST)
                 .min(MOST.subtract(FEWEST));
     }
 
     /** Rounded up, for the same reason. */
-    static BigDecimal byTwelve(FoulingLife clock) {
+    public static BigDecimal byTwelve(FoulingLife clock) {
         return Decimals.up(FoulingEstimate.Stops.OF * clock.chanceBy(YEAR), DIGITS).max(FEWEST.add(FEWEST)).min(MOST);
     }
 }

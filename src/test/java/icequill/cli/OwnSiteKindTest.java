@@ -102,7 +102,7 @@ class OwnSiteKindTest {
     }
 
     private static double calls(JsonNode comparison) {
-        return comparison.path("options").path("payPerCall").path("expectedCalls").asDouble();
+        return comparison.path("forecast").path("options").path("payPerCall").path("expectedCalls").asDouble();
     }
 
     private String html(String... args) throws IOException {

@@ -196,8 +196,9 @@ class AgreementTest {
         assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains("Until now 1,075.00",
                 "From the renewal on 1,120.00", "Difference 45.00", "April 1, 2027", "office@quillwater.example",
                 "418 Tanner Row", "N.Y. General Obligations Law 5-903");
-        assertThat(advice.json()).containsEntry("windowFirst", "2027-03-02").containsEntry("windowLast", "2027-03-17")
-                .containsEntry("send", "2027-03-05");
+        assertThat(advice.data().window()).contains(
+                new RenewalAdvice.Window(LocalDate.of(2027, 3, 2), LocalDate.of(2027, 3, 17)));
+        assertThat(advice.data().send()).contains(LocalDate.of(2027, 3, 5));
         assertThat(advice.sentences()).contains("What the rules ask of it: the renewal clause, pointed out.",
                 "If it is missed, by N.Y. General Obligations Law 5-903: the renewal clause does not bind the customer (read at"
                         + " nysenate.gov).");
@@ -212,9 +213,10 @@ class AgreementTest {
                 .renewal(FormName.file(folder.resolve(HOTEL)), options(LocalDate.of(2027, 1, 31)), Optional.empty())
                 .orElseThrow();
 
-        assertThat(advice.json()).containsEntry("windowFirst", "2027-01-31").containsEntry("windowLast", "2027-01-31");
+        assertThat(advice.data().window()).contains(
+                new RenewalAdvice.Window(LocalDate.of(2027, 1, 31), LocalDate.of(2027, 1, 31)));
         assertThat(advice.sentences()).anyMatch(text -> text.contains("There is no working day from January 31, 2027"));
-        assertThat(advice.json()).doesNotContainKey("send");
+        assertThat(advice.data().send()).isEmpty();
     }
 
     /** The flaker's two visits at today's rates cost what they did: 754.32 less 37.72 = 716.60, to 5.00. */
@@ -292,7 +294,8 @@ class AgreementTest {
         assertThat(advice.sentences())
                 .contains("The days for it were March 2, 2027 to March 17, 2027. They are over.")
                 .noneMatch(sentence -> sentence.contains("Send it on"));
-        assertThat(advice.json()).doesNotContainKey("send").containsEntry("windowLast", "2027-03-17");
+        assertThat(advice.data().send()).isEmpty();
+        assertThat(advice.data().window().map(RenewalAdvice.Window::last)).contains(LocalDate.of(2027, 3, 17));
         assertThat(office.renewal(FormName.file(folder.resolve(BAKERY)), late, Optional.of(" ")).problems())
                 .extracting(Problem::message)
                 .containsExactly("--late without a reason");

@@ -18,7 +18,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,7 +77,7 @@ class FitTest {
 
         assertThat(String.join("\n", result.lines())).contains("5 runs, 4 of which ended in a stop.",
                 "Fewer than 5 stops say too little", "your settings stay");
-        assertThat(result.json().get("settings")).isEqualTo(List.of());
+        assertThat(result.data().settings()).isEmpty();
     }
 
     /** What it prints for the shop's file can be put there and is read. */
@@ -86,7 +85,7 @@ class FitTest {
     void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
         FitResult result = DemoShop.office(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
                 .orElseThrow();
-        List<?> settings = (List<?>) Objects.requireNonNull(result.json().get("settings"));
+        List<String> settings = result.data().settings();
         Path rates = folder.resolve("pricing/forecast.yaml");
         String text = Files.readString(rates);
         String lines = String.join("\n", settings.stream().map(String::valueOf).toList()) + "\n\n";

@@ -6,6 +6,7 @@ import icequill.DemoShop;
 import icequill.answer.ComparisonResult;
 import icequill.answer.PlanEarnings;
 import icequill.answer.WrittenPaper;
+import icequill.answer.price.PlanMargins;
 import icequill.explain.HowReader;
 import icequill.files.paper.PaperJson;
 import icequill.office.writing.PaperAttachmentsTest;
@@ -25,8 +26,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -257,13 +256,13 @@ class PlanQuoteTest {
         PrintedQuote printed = PrintedQuote.of(paper.files().getFirst());
         PlanEarnings earnings = DemoShop.office(folder).plans()
                 .earnings(FormName.file(folder.resolve(QUOTE)), paperOptions()).orElseThrow();
-        Map<?, ?> reserve = (Map<?, ?>) ((List<?>) Objects.requireNonNull(earnings.json().get("costs"))).getLast();
+        PlanMargins.Figured reserve = earnings.data().costs().getLast();
 
         assertThat(printed.years().getLast().workedPrice()).isEqualByComparingTo(printed.years().getLast().price());
         assertThat(earnings.explanations().getLast().replace('\u00a0', ' '))
                 .startsWith("Included calls: (100% + 15%) × ")
                 .contains("; 2 calls included in a year; of them ");
-        String formula = String.valueOf(reserve.get("how"));
+        String formula = reserve.how();
         assertThat(HowReader.evaluate(formula)).isEqualByComparingTo(printed.years().getLast().included());
         assertThat(printed.years().getLast().included()).isBetween(new BigDecimal("138"), new BigDecimal("158.47"));
         assertThat(printed.choice("Quarterly plan")).first().isEqualTo("1,225.00");

@@ -41,8 +41,8 @@ public final class ForecastOracle {
 
     /** All figures of the first year, and the means of the horizon. */
     public static Verdict judge(JsonNode json) {
-        ForecastOracle oracle = new ForecastOracle(json);
-        json.path("options").propertyNames().forEach(oracle::option);
+        ForecastOracle oracle = new ForecastOracle(json.path("forecast"));
+        oracle.json.path("options").propertyNames().forEach(oracle::option);
         return new Verdict(oracle.compared, oracle.disagreements);
     }
 

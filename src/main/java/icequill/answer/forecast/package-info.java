@@ -1,5 +1,5 @@
 /**
- * What is to be expected of a site, in figures; enter at {@link icequill.answer.forecast.ForecastJson}.
+ * What is to be expected of a site, in figures; enter at {@link icequill.answer.forecast.ForecastFigures}.
  */
 @NullMarked
 package icequill.answer.forecast;

@@ -42,7 +42,7 @@ public abstract class EntryCommand extends BookCommand {
         return show(entry, sheet -> print(Table.of(sheet.rows(), 2)));
     }
 
-    final int list(Validated<Listing> listing) {
+    final <T extends Listing> int list(Validated<T> listing) {
         return show(listing, found -> print(found.rows().isEmpty()
                 ? "None."
                 : Table.of(found.head(), found.rows(), found.head().size())));

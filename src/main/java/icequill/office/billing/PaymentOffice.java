@@ -2,8 +2,8 @@ package icequill.office.billing;
 
 import icequill.account.PaymentRequest;
 import icequill.answer.EntryFlag;
-import icequill.answer.Listing;
 import icequill.answer.PaymentSheet;
+import icequill.answer.register.PaymentList;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.yaml.Column;
@@ -122,10 +122,9 @@ public final class PaymentOffice {
     }
 
     /** The payments that have a text somewhere, by day; all for no letters. */
-    public Validated<Listing> list(String text) {
-        return book.read(open -> Validated.valid(new Listing("payments", PaymentSheet.HEAD, open.accounts().payments()
-                .stream().map(entry -> new PaymentSheet(entry, Optional.empty(),
-                        open.accounts().withdrawal(entry.id())).row())
+    public Validated<PaymentList> list(String text) {
+        return book.read(open -> Validated.valid(new PaymentList(open.accounts().payments().stream()
+                .map(entry -> new PaymentSheet(entry, Optional.empty(), open.accounts().withdrawal(entry.id())))
                 .toList()).with(text)));
     }
 

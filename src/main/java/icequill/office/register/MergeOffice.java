@@ -113,7 +113,9 @@ public final class MergeOffice {
                         new CustomerEntry(into.id(), valid, into.parent(), into.forgotten()),
                         new AccountEntry(into.id(), Json.line(account.values())), today))
                 .map(done -> new MergeResult("customer", from.id(), into.id(),
-                        Map.of("sites", sites, "accounts", accounts, "payments", payments), papers,
+                        List.of(new MergeResult.Moved("sites", sites), new MergeResult.Moved("accounts", accounts),
+                                new MergeResult.Moved("payments", payments)),
+                        papers,
                         Stream.concat(form.taken().stream(), account.taken().stream()).toList(),
                         Stream.concat(form.differs().stream(), account.differs().stream()).toList(), false));
     }
@@ -143,10 +145,12 @@ public final class MergeOffice {
                 .then(done -> toldAnew(open, visits, into.id()))
                 .then(done -> toldAnew(open, agreements, requests, into.id()))
                 .map(done -> new MergeResult("site", from.id(), into.id(),
-                        Map.of("machines", List.copyOf(moved.keySet()), "visits",
-                                visits.stream().map(VisitEntry::id).toList(), "agreements",
-                                agreements.stream().map(AgreementEntry::id).toList(), "requests",
-                                requests.stream().map(RequestEntry::id).toList()),
+                        List.of(new MergeResult.Moved("machines", List.copyOf(moved.keySet())),
+                                new MergeResult.Moved("visits", visits.stream().map(VisitEntry::id).toList()),
+                                new MergeResult.Moved("agreements",
+                                        agreements.stream().map(AgreementEntry::id).toList()),
+                                new MergeResult.Moved("requests",
+                                        requests.stream().map(RequestEntry::id).toList())),
                         papers, form.taken(), form.differs(), false));
     }
 

@@ -1,14 +1,15 @@
 package icequill.office.register;
 
 import icequill.answer.EntrySheet;
-import icequill.answer.Listing;
+import icequill.answer.register.CustomerList;
+import icequill.answer.register.MachineList;
+import icequill.answer.register.SiteList;
 import icequill.ledger.entries.SiteEntry;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 
 /** Shows and lists the customers, sites and machines of the book. */
@@ -47,30 +48,25 @@ public final class RegisterLists {
     }
 
     /** The customers that have a text somewhere; all for no letters. */
-    public Validated<Listing> customers(String text) {
-        return book.read(open -> Validated.valid(new Listing("customers", List.of("id", "name", "account", "sites"),
-                open.entries().customers().stream()
-                        .map(entry -> List.of(entry.id(), entry.customer().name(), entry.parent().orElse(""),
-                                String.join(" ", open.entries().sitesOf(entry.id()).stream().map(SiteEntry::id)
-                                        .toList())))
-                        .toList())
-                .with(text)));
+    public Validated<CustomerList> customers(String text) {
+        return book.read(open -> Validated.valid(new CustomerList(open.entries().customers().stream()
+                .map(entry -> new CustomerList.Row(entry.id(), entry.customer().name(), entry.parent(),
+                        open.entries().sitesOf(entry.id()).stream().map(SiteEntry::id).toList()))
+                .toList()).with(text)));
     }
 
     /** The sites that have a text somewhere; all for no letters. */
-    public Validated<Listing> sites(String text) {
-        return book.read(open -> Validated.valid(new Listing("sites",
-                List.of("id", "name", "store", "customer", "city"),
-                open.entries().sites().stream().map(entry -> List.of(entry.id(), entry.name(),
-                        entry.storeNumber().orElse(""), entry.customer(), entry.address().city())).toList())
-                .with(text)));
+    public Validated<SiteList> sites(String text) {
+        return book.read(open -> Validated.valid(new SiteList(open.entries().sites().stream()
+                .map(entry -> new SiteList.Row(entry.id(), entry.name(), entry.storeNumber(), entry.customer(),
+                        entry.address().city()))
+                .toList()).with(text)));
     }
 
     /** The machines that have a text somewhere; all for no letters. */
-    public Validated<Listing> machines(String text) {
-        return book.read(open -> Validated.valid(new Listing("machines", List.of("site", "id", "model", "serial"),
-                open.entries().machines().stream().map(entry -> List.of(entry.site(), entry.id(), entry.model(),
-                        entry.serial().orElse(""))).toList())
-                .with(text)));
+    public Validated<MachineList> machines(String text) {
+        return book.read(open -> Validated.valid(new MachineList(open.entries().machines().stream()
+                .map(entry -> new MachineList.Row(entry.site(), entry.id(), entry.model(), entry.serial()))
+                .toList()).with(text)));
     }
 }

@@ -45,7 +45,7 @@ class PlanCommandTest {
         JsonNode plan = run.json();
 
         assertThat(run.status()).isZero();
-        assertThat(plan.propertyNames()).containsExactly("minutes", "proven", "bound", "remarks", "tasks");
+        assertThat(plan.propertyNames()).containsExactly("minutes", "proven", "bound", "walking", "remarks", "tasks");
         assertThat(plan.path("remarks")).isEmpty();
         assertThat(plan.path("minutes").asInt()).isEqualTo(126);
         assertThat(plan.path("proven").asBoolean()).isTrue();
