@@ -30,9 +30,12 @@ record ChangedMinutes(PricedPlan before, PricedPlan after) {
 
     private static Phrase phrase(TimedVisit old, TimedVisit now) {
         var name = now.staffed().visit().slot().scope().name();
-        return Phrase.of("reason.change-minutes", new Fact.Named(name.english(), name.spanish()), minutes(now),
-                minutes(old),
-                new Fact.Word("minutes-from." + ConstantKey.of(now.from())));
+        Fact scope = new Fact.Named(name.english(), name.spanish());
+        return now.perhapsTooLong() == 0
+                ? Phrase.of("reason.change-minutes", scope, minutes(now), minutes(old),
+                        new Fact.Word("minutes-from." + ConstantKey.of(now.from())))
+                : Phrase.of("reason.change-minutes-unproven", scope, minutes(now), minutes(old),
+                        Fact.number(now.perhapsTooLong(), MINUTE));
     }
 
     private static Fact minutes(TimedVisit crew) {

@@ -85,7 +85,7 @@ class AgreementTest {
         assertThat(Amounts.plain(hand.changes().getFirst().price().amount())).isEqualTo(term);
         assertThat(Amounts.plain(hand.changes().getFirst().yearDifference())).isEqualTo(year);
         assertThat(hand.changes().getFirst().minutes()).hasSize(1)
-                .allMatch(minutes -> minutes.toString().contains("minutes-from.timetable"));
+                .allMatch(minutes -> minutes.key().equals("reason.change-minutes-unproven"));
     }
 
     /** Both sides by what was given: 240 minutes of lead and helper instead of 180 are 156.00 more a visit, less 5 %, twice. */

@@ -166,7 +166,9 @@ public record PlanFixture(Invoice like, int lines) {
                 List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change,
                         List.of(Phrase.of("reason.change-minutes", new Fact.Named("full clean", "limpieza completa"),
                                 Fact.number(135, "min"), Fact.number(100, "min"),
-                                new Fact.Word("minutes-from.timetable"))),
+                                new Fact.Word("minutes-from.timetable")),
+                                Phrase.of("reason.change-minutes-unproven", new Fact.Named("light", "ligera"),
+                                        Fact.number(60, "min"), Fact.number(45, "min"), Fact.number(3, "min"))),
                         List.of(new PaymentChange.GivenBack(3, amount("12.5"))))),
                 List.of(Phrase.of("reason.closed-to-the-end", new Fact.Day(LocalDate.of(2027, 7, 31)))));
     }
