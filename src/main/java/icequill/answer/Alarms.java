@@ -7,8 +7,10 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.ComponentList;
@@ -36,8 +38,8 @@ record Alarms(String visit, Schedule schedule) {
 
     private static final List<Duration> BEFORE = List.of(Duration.ofMinutes(-2), Duration.ZERO);
 
-    byte[] calendar() {
-        List<VEvent> events = IntStream.range(0, schedule.alarms().size()).mapToObj(this::event).toList();
+    byte[] calendar(Optional<Alarms> next) {
+        List<VEvent> events = Stream.concat(Stream.of(this), next.stream()).flatMap(Alarms::events).toList();
         Calendar calendar = new Calendar(new PropertyList(List.of(new ProdId("-//Icequill//Timetable//EN"),
                 ImmutableVersion.VERSION_2_0)), new ComponentList<>(events));
         try (ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
@@ -46,6 +48,10 @@ record Alarms(String visit, Schedule schedule) {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    private Stream<VEvent> events() {
+        return IntStream.range(0, schedule.alarms().size()).mapToObj(this::event);
     }
 
     private VEvent event(int number) {

@@ -11,6 +11,7 @@ import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
 import icequill.problem.Validated;
 import icequill.render.words.Sentences;
+import icequill.visits.DayPlan;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitWorkAssembly;
@@ -18,7 +19,9 @@ import icequill.work.MachineState;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The timetable of a visit as texts, as JSON, and as alarms for a phone. */
 public final class TimetableSheet implements Sheet {
@@ -30,36 +33,59 @@ public final class TimetableSheet implements Sheet {
     private final List<String> people;
     private final Alarms alarms;
     private final List<String> remarks;
+    private final Optional<TimetableSheet> next;
 
     /**
      * A timetable.
      *
      * @param people names, by their numbers in the timetable
      * @param remarks where it needs more time than there is, and what else must be known
+     * @param next that of the next visit of the day
      */
-    TimetableSheet(Timetable table, List<String> people, Alarms alarms, List<String> remarks) {
+    TimetableSheet(Timetable table, List<String> people, Alarms alarms, List<String> remarks,
+            Optional<TimetableSheet> next) {
         this.table = table;
         this.people = List.copyOf(people);
         this.alarms = alarms;
         this.remarks = List.copyOf(remarks);
+        this.next = next;
     }
 
     /** The timetable of a visit, its alarms in a language. */
     public static Validated<TimetableSheet> of(TimetableRequest planning, Language language) {
-        return planning.timetable().map(table -> of(planning, table, language));
+        return planning.timetable()
+                .map(table -> of(new DayPlan.Stop(planning, table, List.of()), language, Optional.empty()));
     }
 
-    private static TimetableSheet of(TimetableRequest planning, Timetable table, Language language) {
+    /** The timetables of two visits of a day, their alarms in a language. */
+    public static Validated<TimetableSheet> of(DayPlan day, Language language) {
+        return day.stops().map(stops -> of(stops.getFirst(), language,
+                Optional.of(of(stops.getLast(), language, Optional.empty()))));
+    }
+
+    private static TimetableSheet of(DayPlan.Stop stop, Language language, Optional<TimetableSheet> next) {
+        TimetableRequest planning = stop.planning();
+        Timetable table = stop.table();
         Schedule schedule = new ScheduleAssembly(planning.hand(), table, planning.people(),
                 planning.progress().map(Progress::now).orElse(0), language).schedule();
         Sentences sentences = Sentences.of(Language.ENGLISH, planning.hand().shop().address().country());
         return new TimetableSheet(table, planning.people(), new Alarms(planning.hand().visit().id(), schedule),
-                schedule.remarks().stream().map(sentences::say).toList());
+                Stream.concat(stop.remarks().stream(), schedule.remarks().stream()).map(sentences::say).toList(), next);
+    }
+
+    /** That of the next visit of the day; empty where it is the last. */
+    public Optional<TimetableSheet> next() {
+        return next;
+    }
+
+    /** Which visit it is of, and when that begins. */
+    public String title() {
+        return alarms.visit() + ", " + alarms.schedule().begins().toLocalTime();
     }
 
     /** Writes the alarms into a file (iCalendar), in place of an earlier one. */
     public Validated<Path> writeAlarms(Path file) {
-        return SafeFile.write(file, alarms.calendar(), true);
+        return SafeFile.write(file, alarms.calendar(next.map(sheet -> sheet.alarms)), true);
     }
 
     /** One row a machine: who is at it, by letter, and dots while it works by itself; each column stands for some minutes. */
@@ -135,12 +161,14 @@ public final class TimetableSheet implements Sheet {
      * @param isProven whether no timetable is shorter
      * @param bound minutes below which none can be
      * @param walking minutes of all people together
-     * @param remarks where it needs more time than there is
+     * @param remarks where it needs more time than there is, and what else must be known
+     * @param next that of the next visit of the day
      */
-    public record Data(int minutes, boolean isProven, int bound, int walking, List<String> remarks, List<Task> tasks) {}
+    public record Data(int minutes, boolean isProven, int bound, int walking, List<String> remarks, List<Task> tasks,
+            Optional<Data> next) {}
 
     /**
-     * A task, or the wait after it.
+     * A task, the wait after it, or a break.
      *
      * @param people by name; none for a wait
      * @param start and {@code end}: minutes
@@ -154,7 +182,8 @@ public final class TimetableSheet implements Sheet {
         return new Data(table.minutes(), table.proven(), table.bound(), table.walking(), remarks,
                 table.entries().stream().map(entry -> new Task(entry.machine(), name(entry), entry.state(),
                         entry.people().stream().map(people::get).toList(), entry.start(), entry.end(), entry.spare()))
-                        .toList());
+                        .toList(),
+                next.map(TimetableSheet::data));
     }
 
     private static String name(Entry entry) {

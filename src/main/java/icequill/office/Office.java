@@ -28,6 +28,7 @@ import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
+import icequill.visits.DayPlan;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitContext;
 import java.nio.file.Path;
@@ -179,6 +180,20 @@ public final class Office {
         return new VisitLoader(BookForms.shop(book)).of(name)
                 .then(hand -> TimetableRequest.of(hand, crew).from(ticked)
                         .then(planning -> TimetableSheet.of(planning, language.orElse(hand.shop().language()))));
+    }
+
+    /**
+     * The timetables of two planned visits of a day by the same crew.
+     *
+     * @param drive minutes from the one site to the other
+     */
+    public Validated<TimetableSheet> plan(FormName first, FormName next, int drive, OptionalInt crew,
+            TickedTimes ticked, Optional<Language> language) {
+        VisitLoader loader = new VisitLoader(BookForms.shop(book));
+        return loader.of(first).then(hand -> TimetableRequest.of(hand, crew).from(ticked))
+                .then(planning -> loader.of(next).then(after -> TimetableSheet.of(
+                        new DayPlan(planning, after, crew, drive),
+                        language.orElse(planning.hand().shop().language()))));
     }
 
     /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */

@@ -54,9 +54,9 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Crew
     /** Minutes count from when the first of them comes. */
     private static Crew.Member member(Attendance person, VisitContext hand) {
         ZonedDateTime begins = hand.visit().began();
-        return new Crew.Member(hand.rates().labor().grade(person.grade()).orElseThrow().qualified(),
-                minute(begins, person.arrived()),
-                person.mustLeave().map(leaves -> minute(begins, leaves)).orElse(Crew.TO_THE_END));
+        int from = minute(begins, person.arrived());
+        return new Crew.Member(hand.rates().labor().grade(person.grade()).orElseThrow().qualified(), from,
+                person.mustLeave().map(leaves -> Math.max(from, minute(begins, leaves))).orElse(Crew.TO_THE_END));
     }
 
     private static int minute(ZonedDateTime begins, ZonedDateTime moment) {

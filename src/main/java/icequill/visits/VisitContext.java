@@ -12,6 +12,7 @@ import icequill.rates.Rates;
 import icequill.tax.TaxedVisit;
 import icequill.work.Finding;
 import icequill.work.Visit;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,6 +26,11 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
 
     public VisitContext namingTaxPlace() {
         return new VisitContext(shop, site, visit, rates, taxed.namingPlace(), terms);
+    }
+
+    /** The same, its visit so much later. */
+    VisitContext later(Duration by) {
+        return new VisitContext(shop, site, visit.later(by), rates, taxed, terms);
     }
 
     public Contradictions contradictions(Finding finding) {

@@ -2,6 +2,7 @@ package icequill.work;
 
 import icequill.problem.Check;
 import icequill.problem.Place;
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +37,12 @@ public record Attendance(String person, String grade, List<Spell> spells, Option
         for (int i = 1; i < spells.size(); i++) {
             Check.that(spells.get(i).from().equals(spells.get(i - 1).until()), "a gap between spells: " + spells);
         }
+    }
+
+    /** The same, so much later; who must leave must leave when he had to. */
+    Attendance later(Duration by) {
+        return new Attendance(person, grade, spells.stream().map(spell -> new Spell(spell.from().plus(by),
+                spell.until().plus(by), spell.on(), spell.outcome())).toList(), mustLeave, place);
     }
 
     public ZonedDateTime arrived() {

@@ -2,6 +2,7 @@ package icequill.work;
 
 import icequill.problem.Check;
 import icequill.problem.Place;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.Comparator;
@@ -72,6 +73,13 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
     /** The same with the customer's order for it. */
     public Visit ordered(PurchaseOrder by) {
         return new Visit(id, site, call, by, serviceCall, people, findings, lines, terms, proposal, handover, place);
+    }
+
+    /** The same, so much later. */
+    public Visit later(Duration by) {
+        return new Visit(id, site, call, order, serviceCall,
+                people.stream().map(person -> person.later(by)).toList(), findings, lines, surcharges, classDiscount,
+                documentDiscount, proposal, handover, place);
     }
 
     /** When the first person arrived. */

@@ -4,6 +4,7 @@ import icequill.answer.TimetableSheet;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
 import icequill.cli.terminal.Table;
+import icequill.office.Office;
 import icequill.problem.Validated;
 import icequill.request.TickedTimes;
 import java.nio.file.Path;
@@ -23,7 +24,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "plan", mixinStandardHelpOptions = true, description = "Finds the shortest safe timetable for a planned visit and prints it: who is at which machine when.", footerHeading = "%nExamples:%n", footer = {
         "  icequill plan summer-cleaning-bakery",
         "  icequill plan autumn-condensers-hotel --crew 3 --json",
-        "  icequill plan summer-cleaning-bakery --done \"proof-room pour=10:24\" --now 10:30"})
+        "  icequill plan summer-cleaning-bakery --done \"proof-room pour=10:24\" --now 10:30",
+        "  icequill plan morning-visit --then noon-visit --drive 25"})
 public final class PlanCommand implements Callable<Integer> {
 
     private static final int TEXT_COLUMNS = 4;
@@ -49,15 +51,24 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--now", paramLabel = "TIME", description = "From when on the rest is planned. Default: the last time of --done.")
     private @Nullable String now;
 
+    @Option(names = "--then", paramLabel = "VISIT", description = "Also plan a second visit of that day by the same crew, who drive there when all is done at the first.")
+    private @Nullable String then;
+
+    @Option(names = "--drive", paramLabel = "MINUTES", description = "Minutes from the first site to the second, from 0 to 600. Default: 0.")
+    private int drive;
+
     @Override
     public Integer call() {
         Printout printout = Printout.of(spec.commandLine(), options.json());
         OptionalInt size = crew == null ? OptionalInt.empty() : OptionalInt.of(crew);
         Path target = alarms;
+        Office office = options.office(printout.pricing(options.folderOf(Path.of(visit))));
+        TickedTimes ticked = new TickedTimes(done, Optional.ofNullable(now));
+        Validated<TimetableSheet> planned = then == null
+                ? office.plan(options.form(visit), size, ticked, options.language())
+                : office.plan(options.form(visit), options.form(then), drive, size, ticked, options.language());
         return printout.show(
-                options.office(printout.pricing(options.folderOf(Path.of(visit))))
-                        .plan(options.form(visit), size, new TickedTimes(done, Optional.ofNullable(now)),
-                                options.language())
+                planned
                         .then(sheet -> target == null
                                 ? Validated.valid(sheet)
                                 : sheet.writeAlarms(target).map(written -> sheet)),
@@ -69,13 +80,23 @@ public final class PlanCommand implements Callable<Integer> {
             printout.answer(sheet);
             return;
         }
+        text(sheet, printout);
+        sheet.next().ifPresent(next -> {
+            printout.out().println();
+            printout.out().println(next.title());
+            printout.out().println();
+            text(next, printout);
+        });
+        if (alarms != null) {
+            printout.out().println("Wrote the alarms to " + alarms);
+        }
+    }
+
+    private static void text(TimetableSheet sheet, Printout printout) {
         printout.out().println(Table.of(sheet.chart(), 2));
         printout.out().println();
         printout.out().println(Table.of(sheet.head(), sheet.rows(), TEXT_COLUMNS));
         printout.out().println();
         sheet.notes().forEach(printout.out()::println);
-        if (alarms != null) {
-            printout.out().println("Wrote the alarms to " + alarms);
-        }
     }
 }

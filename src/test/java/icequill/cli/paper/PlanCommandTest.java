@@ -7,6 +7,7 @@ import icequill.cli.CommandsTest.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -271,6 +272,68 @@ class PlanCommandTest {
                 "\"sanitize\" at \"proof-room\" is ticked as over before \"pour\", which comes before it",
                 "\"proof-room pour=10:25\" is ticked a second time",
                 "08:00 is before the visit, which begins at 09:15");
+    }
+
+    /** Once more in the same bakery, by the same lead, planned for a later time. */
+    private static Run planOfADay(String arrived, String drive, String... more) throws IOException {
+        Path second = shop.resolve("planned/again-bakery.yaml");
+        Files.writeString(second, Files.readString(Path.of(planned("summer-cleaning-bakery")))
+                .replace("arrived: 2026-07-14T09:15, left: 2026-07-14T11:30",
+                        "arrived: " + arrived + ", left: 2026-07-14T15:00"));
+        try {
+            List<String> arguments = new ArrayList<>(List.of("plan", planned("summer-cleaning-bakery"), "--then",
+                    second.toString(), "--drive", drive));
+            arguments.addAll(List.of(more));
+            return Run.of(arguments.toArray(String[]::new));
+        } finally {
+            Files.delete(second);
+        }
+    }
+
+    private static List<String> secondRemarks(Run run) {
+        return run.json().path("next").path("remarks").valueStream()
+                .map(remark -> remark.asString().replaceAll("\\h", " ")).toList();
+    }
+
+    /** 9:15 and 126 minutes are 11:21; 25 of driving, 11:46; 126 + 25 + 126 minutes are 277. */
+    @Test
+    void plan_twoVisitsOfADay_oneAfterTheOtherWithTheDrive() throws IOException {
+        Path file = folder.resolve("day.ics");
+        Run run = planOfADay("2026-07-14T11:30", "25", "--json", "--ics", file.toString());
+
+        assertThat(run.json().path("next").path("minutes").asInt()).isEqualTo(126);
+        assertThat(secondRemarks(run)).startsWith(
+                "All is done at the first site at 11:21 AM; with a drive of 25 min we are here at 11:46 AM.",
+                "That is later than planned, which was 11:30 AM.").noneMatch(remark -> remark.contains("break"));
+        assertThat(Files.readString(file).replace("\r\n ", "")).contains("UID:summer-cleaning-bakery-alarm-2@icequill",
+                "DTSTART:20260714T143400Z", "UID:again-bakery-alarm-2@icequill", "DTSTART:20260714T170500Z");
+        assertThat(planOfADay("2026-07-14T11:30", "25").out()).contains("again-bakery, 11:46");
+        assertThat(secondRemarks(planOfADay("2026-07-14T12:00", "25", "--json"))).hasSize(1);
+    }
+
+    /** A break of 30 that is due after 240 comes before the drive, unless half an hour is left over anyhow. */
+    @Test
+    void plan_twoVisitsTooLongWithoutABreak_haveItBetween() throws IOException {
+        Path labor = shop.resolve("pricing/labor.yaml");
+        String plain = Files.readString(labor);
+        Files.writeString(labor, plain.replace("after: 300", "after: 240"));
+        try {
+            assertThat(secondRemarks(planOfADay("2026-07-14T11:30", "25", "--json"))).startsWith(
+                    "All is done at the first site at 11:21 AM; with a drive of 25 min we are here at 12:16 PM.",
+                    "Before the drive everybody has a break of 30 min.",
+                    "That is later than planned, which was 11:30 AM.");
+            assertThat(secondRemarks(planOfADay("2026-07-14T12:15", "25", "--json"))).hasSize(3);
+            assertThat(secondRemarks(planOfADay("2026-07-14T12:16", "25", "--json"))).hasSize(1);
+        } finally {
+            Files.writeString(labor, plain);
+        }
+    }
+
+    @Test
+    void plan_secondVisitOnAnotherDayOrTooFar_isAProblem() throws IOException {
+        assertThat(planOfADay("2026-07-14T11:30", "601").err()).contains("a drive of 601 minutes (from 0 to 600)");
+        assertThat(Run.of("plan", planned("summer-cleaning-bakery"), "--then", planned("autumn-condensers-hotel"))
+                .err()).contains("the first on 2026-07-14 (two visits of one day)");
     }
 
     /** The plan where the shop's tasks say something else. */
