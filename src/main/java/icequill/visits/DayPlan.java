@@ -91,8 +91,8 @@ public record DayPlan(TimetableRequest first, VisitContext next, OptionalInt cre
         boolean rested = between - drive >= rest.minutes();
         return !rested && IntStream.range(0, first.people().size()).anyMatch(person -> {
             int again = stop.planning().people().indexOf(first.people().get(person));
-            return again >= 0 && before.minutes() - since(before, person) + between + until(stop.table(), again)
-                    > rest.after();
+            return again >= 0
+                    && before.minutes() - since(before, person) + between + until(stop.table(), again) > rest.after();
         });
     }
 

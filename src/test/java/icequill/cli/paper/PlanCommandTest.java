@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 
 /** Timetables of the invented shop's planned visits, as a user asks for them. */
@@ -94,6 +96,25 @@ class PlanCommandTest {
 
         Run.of("plan", planned("summer-cleaning-bakery"), "--ics", file.toString(), "--lang", "es");
         assertThat(Files.readString(file)).contains("SUMMARY:proof-room: enjuagar tres veces");
+    }
+
+    /**
+     * In New York clocks go forward at 2:00 on 8 March 2026, and back at 2:00 on 1 November: the flush is 79 real minutes after the beginning
+     * all the same, and the latest time, 81 after it, is that of the clock on the wall.
+     */
+    @ParameterizedTest
+    @CsvSource({"2026-03-08T01:30, 2026-03-08T06:00, 20260308T074900Z, 03:51",
+            "2026-11-01T00:30, 2026-11-01T06:00, 20261101T054900Z, 01:51"})
+    void plan_alarmsWhereClocksChange_ringAfterRealMinutes(String arrived, String left, String rings, String latest)
+            throws IOException {
+        Path file = folder.resolve("clocks.ics");
+        Run run = planWhere("planned/summer-cleaning-bakery.yaml",
+                "arrived: 2026-07-14T09:15, left: 2026-07-14T11:30", "arrived: " + arrived + ", left: " + left, "plan",
+                planned("summer-cleaning-bakery"), "--ics", file.toString());
+
+        assertThat(run.status()).isZero();
+        assertThat(Files.readString(file).replace("\r\n ", "")).contains("DTSTART:" + rings,
+                "flush three times with clean water (Ada Quill) ≤ " + latest);
     }
 
     @Test
