@@ -78,8 +78,8 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
     /** The same, so much later. */
     public Visit later(Duration by) {
         return new Visit(id, site, call, order, serviceCall,
-                people.stream().map(person -> person.later(by)).toList(), findings, lines, surcharges, classDiscount,
-                documentDiscount, proposal, handover, place);
+                people.stream().map(person -> person.later(by)).toList(), findings, lines, terms, proposal, handover,
+                place);
     }
 
     /** When the first person arrived. */
