@@ -93,6 +93,7 @@ a { color: inherit; text-decoration: none; }
 .together { page-break-inside: avoid; }
 .note { margin-top: 2.5mm; }
 .cautions { margin: 0 0 1mm 0; padding-left: 6mm; }
+ul.cautions { padding-left: 6mm; }
 .cautions li { margin: 0 0 0.4mm 0; page-break-inside: avoid; }
 /* Numbers that the text refers to are written, not only drawn, so that they are read aloud. */
 ol.cautions { list-style: none; }
@@ -128,6 +129,7 @@ svg { display: inline-block; }
 .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.9pt solid #1a1a1a; }
 .load td { width: 33%; padding: 0.2mm 2mm 0.2mm 0; }
 .working .cautions { font-size: 11pt; line-height: 1.12; padding-left: 4.5mm; }
+.working ul.cautions { padding-left: 5.6mm; }
 .working .cautions li { margin-bottom: 0.2mm; }
 .job { page-break-inside: avoid; page-break-after: avoid; }
 .step { page-break-inside: avoid; border-top: 0.5pt solid #999999; padding: 0.4mm 0; }
@@ -243,6 +245,7 @@ svg { display: inline-block; }
 .pictures { margin-top: 1mm; }
 .pictures td { width: 33%; padding-right: 2mm; }
 .brushing .cautions { padding-left: 4.5mm; }
+.brushing ul.cautions { padding-left: 5.6mm; }
 /* For the wall of a kitchen: read from where the machine stands. */
 .wall { font-size: 11pt; line-height: 1.15; }
 .cautions.large { font-size: 11pt; }
@@ -250,7 +253,7 @@ svg { display: inline-block; }
 .wall h2 { font-size: 12pt; margin: 1.6mm 0 0.4mm 0; }
 .wall .small, .wall p { font-size: 11pt; }
 .wall .monthly td { height: 11mm; }
-.wall .many td { height: 9mm; }
+.wall .many td { height: 10mm; }
 .wall .monthly thead th, .wall .monthly .first { font-size: 11pt; }
 .compact.tight .head { height: 17mm; }
 .brushing .whose { margin-bottom: 1mm; }

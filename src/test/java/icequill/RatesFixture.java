@@ -28,7 +28,6 @@ import icequill.rates.Adjustments;
 import icequill.rates.Applies;
 import icequill.rates.ClassDiscount;
 import icequill.rates.Counting;
-import icequill.rates.DocumentDiscount;
 import icequill.rates.CrewRules;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Grade;
@@ -196,9 +195,10 @@ public final class RatesFixture {
                         place)),
                 List.of(), List.of(new Surcharge("handling", Wording.same("handling"), Percent.of("3"),
                         EnumSet.allOf(ChargeClass.class), ChargeClass.DISPOSAL, usual(place), place)),
-                List.of(new ClassDiscount("ten-off", Wording.same("ten off"), allClasses(Percent.of("10")), place),
+                List.of(new ClassDiscount("ten-off", Wording.same("ten off"), allClasses(Percent.of("10")),
+                        Optional.empty(), place),
                         new ClassDiscount("labor-only", Wording.same("labor only"),
-                                Map.of(ChargeClass.CLEANING, Percent.of("10")), place)),
+                                Map.of(ChargeClass.CLEANING, Percent.of("10")), Optional.empty(), place)),
                 List.of(new DocumentDiscount("ten-dollars", Wording.same("ten dollars"),
                         new DocumentDiscount.Fixed(usd("10")), place),
                         new DocumentDiscount("five-percent", Wording.same("five percent"),

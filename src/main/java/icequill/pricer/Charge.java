@@ -46,8 +46,11 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
         }
         Percent percent = discount.map(found -> found.of(chargeClass)).orElse(Percent.ZERO);
         if (!percent.isZero()) {
-            why.add(Phrase.of("reason.class-discount", Names.of(discount.orElseThrow().name()),
-                    new Fact.Part(percent)));
+            why.add(discount.flatMap(ClassDiscount::agreement)
+                    .map(number -> Phrase.of("reason.agreement-discount", new Fact.Text(number),
+                            new Fact.Part(percent)))
+                    .orElseGet(() -> Phrase.of("reason.class-discount", Names.of(discount.orElseThrow().name()),
+                            new Fact.Part(percent))));
         }
         return percent;
     }

@@ -54,7 +54,7 @@ public final class Pricer {
      */
     public static Validated<PricedVisit> price(Visit visit, Site site, Rates rates, Tier tier) {
         return price(visit, site, rates,
-                new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), tier.place()));
+                new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), Optional.empty(), tier.place()));
     }
 
     /** The same with the discount of an agreement under its own name. */

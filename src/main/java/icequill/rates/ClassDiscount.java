@@ -5,9 +5,15 @@ import icequill.party.Wording;
 import icequill.problem.Place;
 import icequill.work.ChargeClass;
 import java.util.Map;
+import java.util.Optional;
 
-/** A discount per line, by the line's class. */
-public record ClassDiscount(String id, Wording name, Map<ChargeClass, Percent> percents, Place place) {
+/**
+ * A discount per line, by the line's class.
+ *
+ * @param agreement the number of the agreement by which it is given
+ */
+public record ClassDiscount(String id, Wording name, Map<ChargeClass, Percent> percents,
+        Optional<String> agreement, Place place) {
 
     public ClassDiscount {
         percents = Map.copyOf(percents);

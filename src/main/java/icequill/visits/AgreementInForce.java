@@ -5,7 +5,6 @@ import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
 import icequill.party.Machine;
 import icequill.party.Site;
-import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.rates.ClassDiscount;
@@ -51,8 +50,7 @@ public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates,
 
     /** What is off all other work while it runs. */
     ClassDiscount discount() {
-        return new ClassDiscount(tier.id(),
-                new Wording("agreement " + request.number(), "contrato " + request.number()), tier.callDiscounts(),
+        return new ClassDiscount(tier.id(), tier.name(), tier.callDiscounts(), Optional.of(request.number()),
                 tier.place());
     }
 

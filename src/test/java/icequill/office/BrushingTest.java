@@ -18,9 +18,11 @@ import icequill.shop.BrushingLoader;
 import icequill.shop.FormName;
 import icequill.work.Caution;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +31,8 @@ import javax.imageio.ImageIO;
 import javax.money.MonetaryAmount;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -207,6 +211,52 @@ class BrushingTest {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
             assertThat(document.getPage(1).getResources().getXObjectNames()).isNotEmpty();
         }
+    }
+
+    /** Four and more share one log, so that it stays on the wall; a hand writes in rows of 10 mm, which are 28.3 points. */
+    @ParameterizedTest
+    @CsvSource({"letter, en", "letter, es", "a4, en", "a4, es"})
+    void front_sixMachines_oneLogForAllByHand(String size, Language language) throws Exception {
+        change("shop.yaml", "paper: letter", "paper: " + size);
+        change("sites/hotel-fernhill.yaml", "cooling: water", "cooling: air");
+        Path site = folder.resolve("sites/hotel-fernhill.yaml");
+        String text = Files.readString(site);
+        String like = text.substring(text.indexOf("  - id: floor-6"), text.indexOf("  - id: pool-bar"));
+        for (String more : List.of("7", "8", "9")) {
+            text = text.stripTrailing() + "\n"
+                    + like.replace("floor-6", "floor-" + more).replace("sixth", "floor " + more)
+                            .replace("QD-400-7714", "QD-400-880" + more);
+        }
+        Files.writeString(site, text);
+        change("brushing/hotel-fernhill.yaml", "[floor-3]", "[floor-3, floor-6, pool-bar, floor-7, floor-8, floor-9]");
+        BrushingSheet sheet = sheet("hotel-fernhill", DAY, language);
+        Printer printer = Printer.of(folder);
+        byte[] pdf = printer.html(sheet).then(html -> printer.pdf(sheet, html, List.of(), Map.of())).orElseThrow();
+        Sentences sentences = Sentences.of(language, "US");
+
+        assertThat(sheet.yours()).hasSize(6);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            Map<String, Float> front = lines(document);
+            String date = sentences.word("brushing.day");
+            String initials = sentences.word("brushing.by");
+            assertThat(front).containsKeys(date, initials);
+            assertThat(front.getOrDefault(initials, 0f) - front.getOrDefault(date, 0f)).isGreaterThan(28.3f);
+        }
+    }
+
+    /** The first words of the front's lines, and how far down they stand. */
+    private static Map<String, Float> lines(PDDocument document) throws IOException {
+        Map<String, Float> lines = new HashMap<>();
+        PDFTextStripper stripper = new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> positions) {
+                lines.put(text.split("[: ]", 2)[0], positions.getFirst().getYDirAdj());
+            }
+        };
+        stripper.setEndPage(1);
+        stripper.getText(document);
+        return lines;
     }
 
     @ParameterizedTest(name = "{0} -> {1}")

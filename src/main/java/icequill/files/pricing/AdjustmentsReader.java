@@ -103,7 +103,8 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
 
     private Optional<ClassDiscount> classDiscount(String id, Fields entry) {
         return entry.wording("name").map(
-                name -> new ClassDiscount(id, name, Prices.byClass(entry, "percents"), entry.place("percents")));
+                name -> new ClassDiscount(id, name, Prices.byClass(entry, "percents"), Optional.empty(),
+                        entry.place("percents")));
     }
 
     private Optional<DocumentDiscount> documentDiscount(String id, Fields entry) {

@@ -12,7 +12,7 @@ import org.xhtmlrenderer.layout.breaker.BreakPointsProvider;
 import org.xhtmlrenderer.layout.breaker.LineBreakingStrategy;
 import org.xhtmlrenderer.layout.breaker.UrlAwareLineBreakIterator;
 
-/** Where a line may end: between words, and never within a date or a number, whatever signs or spaces it is written with. */
+/** Where a line may end: between words, and never within a date, a time or a number, whatever signs or spaces it is written with. */
 final class LineEnds implements LineBreakingStrategy {
 
     /** As in INV-2026-00012 or 555-0142; a longer one, such as the address of a page, may be torn. */
@@ -20,11 +20,14 @@ final class LineEnds implements LineBreakingStrategy {
     /** As in 0042 7711. */
     private static final String GROUPED = "\\+?\\d{2,}(?: \\d{2,})+";
 
+    /** As in 8:00 AM or 8:00 a. m. */
+    private static final String TIME = "\\d{1,2}:\\d{2}(?:[ \u00a0][AaPp]\\.?[ \u00a0]?[Mm]\\.?)?";
+
     private final Pattern whole;
 
     /** @param dates how the paper writes a day */
     LineEnds(DateForms dates) {
-        whole = Pattern.compile(HYPHENED + "|" + GROUPED + "|" + dates.pattern());
+        whole = Pattern.compile(HYPHENED + "|" + GROUPED + "|" + TIME + "|" + dates.pattern());
     }
 
     @Override

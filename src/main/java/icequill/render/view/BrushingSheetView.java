@@ -21,6 +21,8 @@ import javax.money.MonetaryAmount;
 public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
 
     private static final int FEW = 2;
+    /** So many logs stand on the front; with more machines one log is for all. */
+    private static final int MOST_LOGS = 3;
 
     public static Map<String, Object> of(BrushingSheet sheet) {
         String country = sheet.shop().address().country();
@@ -43,7 +45,9 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
                         sheet.site(), sheet.address(), facts));
         model.put("currency", sheet.comparison().brush().getCurrency().getCurrencyCode());
         model.put("yours", sheet.yours().stream().map(this::name).toList());
-        model.put("places", sheet.yours().stream().map(Machine::where).distinct().toList());
+        List<String> places = places();
+        model.put("places", places);
+        model.put("byPlace", places.size() > 1 && places.size() <= MOST_LOGS);
         model.put("left", sheet.left().stream().map(this::left).toList());
         model.put("rows", rows(sheet.comparison()));
         model.put("cautions",
@@ -73,9 +77,16 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
         return sentences.formats().number(Amounts.number(amount));
     }
 
-    /** By the serial number too, where there are few. */
+    /** By the serial number too, where there are few; by the place alone, where there are many and each has its own. */
     private String name(Machine machine) {
+        if (sheet.yours().size() > MOST_LOGS && places().size() == sheet.yours().size()) {
+            return Sentences.capitalized(machine.where());
+        }
         return sheet.yours().size() > FEW ? called(machine) : new MachineName(machine, sentences).text();
+    }
+
+    private List<String> places() {
+        return sheet.yours().stream().map(Machine::where).distinct().toList();
     }
 
     private static String called(Machine machine) {

@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -33,6 +34,18 @@ class DrawingTest {
 
     @TempDir
     Path shop;
+
+    /** Printed in black, or read by somebody who does not tell colors apart, the kinds of sites still differ: by their outlines. */
+    @Test
+    void machines_withoutColors_differ() {
+        assertThat(Stream
+                .of(MachinesSketch.quietOne("x"), MachinesSketch.hatchedOne("x"), MachinesSketch.darkOne("x"))
+                .map(DrawingTest::outlines)).doesNotHaveDuplicates().hasSize(3);
+    }
+
+    private static String outlines(Map<String, Object> drawing) {
+        return String.valueOf(drawing.get("parts")).replaceAll("#[0-9a-f]{6}|none", "");
+    }
 
     /** A drawing of 100 by 50 millimeters at the top left corner of the text; its halves are red and blue. */
     @Test
