@@ -112,7 +112,7 @@ class ArchitectureTest {
         room(arrows, "forecast.inputs", "forecast.fit forecast forecast.stops work party explain money");
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
         room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
-        room(arrows, "request", "document pricer agreement work party");
+        room(arrows, "request", "pricer agreement work party");
         room(arrows, "visits", "request document tax pricer planner rates agreement work party explain money");
         // forecast, because a plan that includes calls is priced by what to expect of them
         room(arrows, "plans", "visits request document forecast.inputs forecast.effects forecast forecast.charges"
@@ -133,7 +133,7 @@ class ArchitectureTest {
                 "files.disk files.yaml forecast.inputs forecast.effects forecast tax rates agreement work party"
                         + " explain money");
         room(arrows, "files.form",
-                "files.pricing files.yaml files.disk request document forecast.inputs forecast.fit pricer"
+                "files.pricing files.yaml files.disk request forecast.inputs forecast.fit pricer"
                         + " agreement work account party explain money");
         room(arrows, "render.limits", "");
         room(arrows, "render.words", "work party explain money");
@@ -200,14 +200,19 @@ class ArchitectureTest {
                         + " request document agreement work party money");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
-                "office.care office office.billing answer.paper answer shop request files.answer files.yaml party");
-        room(arrows, "cli.entry",
-                "cli.terminal office.care office.register office.billing answer.history answer");
-        room(arrows, "cli.paper", "cli.terminal office office.billing answer shop outlook request document money");
+                "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"
+                        + " shop party request");
+        room(arrows, "cli.register",
+                "cli.terminal office.care office.register office answer.history answer shop request document");
+        room(arrows, "cli.visit",
+                "cli.terminal office.care office.billing office answer.history answer shop request");
+        room(arrows, "cli.offer",
+                "cli.terminal office.care office.register office.billing office answer shop outlook request");
+        room(arrows, "cli.billing",
+                "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",
-                "cli.terminal office.demo office.care office.register office.billing answer.shown answer.history"
-                        + " answer.rates answer.paper answer shop files.form request party");
-        room(arrows, "cli", "cli.book cli.paper cli.entry cli.terminal");
+                "cli.terminal office.demo office.care office.register answer.rates answer files.form shop");
+        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal");
         return arrows;
     }
 

@@ -109,8 +109,8 @@ public final class OwnProcess {
             Path book = Path.of(args[0]).resolveSibling("book.sqlite");
             BookChild.main(new String[]{book.toString(), BookPlace.papersIn(book.getParent()).toString(), "add", "ann",
                     "1"});
-            for (List<String> command : List.of(List.of("visit", args[0] + "/visits/late-call.yaml"),
-                    List.of("issue", "late-call", "--date", "2026-05-14"), List.of("audit"),
+            for (List<String> command : List.of(List.of("visit", "add", args[0] + "/visits/late-call.yaml"),
+                    List.of("invoice", "issue", "late-call", "--date", "2026-05-14"), List.of("audit"),
                     List.of("backup", args[0] + ".backup"))) {
                 List<String> line = new ArrayList<>(command);
                 line.addAll(List.of("--shop", args[0]));

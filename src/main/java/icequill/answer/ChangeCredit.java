@@ -28,7 +28,7 @@ public record ChangeCredit(String invoice, String agreement, int payment, Moneta
 
     /** The payment and how the amount comes about. */
     public String text() {
-        return "The changes of " + agreement + " give back " + Amounts.plain(givenBackByChanges) + " of payment "
+        return "The changes of " + agreement + " give back " + Amounts.plain(givenBackByChanges) + " of installment "
                 + payment
                 + " ("
                 + invoice + "), before tax; " + Amounts.plain(givenBackBefore) + " of it was given back already, "

@@ -14,6 +14,8 @@ public record EntryFlag(String name, String about) {
     public static final List<EntryFlag> SITE = of(Column.SITE);
     public static final List<EntryFlag> MACHINE = of(Column.MACHINE);
     public static final List<EntryFlag> PAYMENT = of(Column.PAYMENT);
+    /** Those of a contact, but for the name. */
+    public static final List<EntryFlag> CONTACT = of(Column.CONTACT);
 
     private static List<EntryFlag> of(List<Column> columns) {
         return columns.stream().map(column -> new EntryFlag(column.flag(), column.about())).toList();

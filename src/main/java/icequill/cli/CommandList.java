@@ -15,15 +15,13 @@ final class CommandList implements IHelpSectionRenderer {
 
     private static final List<Group> GROUPS = List.of(
             new Group("To begin", List.of("demo", "new", "check")),
-            new Group("To price and offer",
-                    List.of("price", "quote", "agreement", "renewal", "compare", "brushing", "fit",
-                            "hindsight")),
-            new Group("To plan work and record it", List.of("plan", "worksheet", "visit", "record")),
-            new Group("To bill", List.of("issue", "invoice", "credit", "payment", "statement", "reminder")),
-            new Group("To look things up", List.of("find", "show", "trail", "reprint")),
+            new Group("To price and offer", List.of("price", "quote", "agreement", "compare", "brushing", "fit")),
+            new Group("To work", List.of("call", "visit")),
+            new Group("To bill", List.of("invoice", "credit", "payment")),
+            new Group("To look things up", List.of("find", "show", "paper")),
+            new Group("Who and where", List.of("customer", "contact", "site", "machine")),
             new Group("To keep the shop's book",
-                    List.of("customer", "site", "machine", "form", "import", "export", "rates", "audit",
-                            "backup", "restore")));
+                    List.of("form", "import", "export", "rates", "audit", "backup", "restore")));
 
     @Override
     public String render(Help help) {

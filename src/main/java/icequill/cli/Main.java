@@ -2,6 +2,10 @@ package icequill.cli;
 
 import static picocli.CommandLine.Model.UsageMessageSpec.SECTION_KEY_COMMAND_LIST;
 
+import icequill.cli.billing.CreditCommand;
+import icequill.cli.billing.InvoiceCommand;
+import icequill.cli.billing.IssuedPaperCommand;
+import icequill.cli.billing.PaymentCommand;
 import icequill.cli.book.AuditCommand;
 import icequill.cli.book.BackupCommand;
 import icequill.cli.book.CheckCommand;
@@ -10,36 +14,25 @@ import icequill.cli.book.ExportCommand;
 import icequill.cli.book.FindCommand;
 import icequill.cli.book.FormCommand;
 import icequill.cli.book.ImportCommand;
-import icequill.cli.book.IssueCommand;
 import icequill.cli.book.NewCommand;
 import icequill.cli.book.RatesCommand;
-import icequill.cli.book.ReprintCommand;
 import icequill.cli.book.RestoreCommand;
 import icequill.cli.book.ShowCommand;
-import icequill.cli.book.TrailCommand;
-import icequill.cli.book.VisitCommand;
-import icequill.cli.entry.CustomerCommand;
-import icequill.cli.entry.MachineCommand;
-import icequill.cli.entry.PaymentCommand;
-import icequill.cli.entry.SiteCommand;
-import icequill.cli.paper.AgreementCommand;
-import icequill.cli.paper.BrushingCommand;
-import icequill.cli.paper.CompareCommand;
-import icequill.cli.paper.CreditCommand;
-import icequill.cli.paper.FitCommand;
-import icequill.cli.paper.HindsightCommand;
-import icequill.cli.paper.InvoiceCommand;
-import icequill.cli.paper.PlanCommand;
-import icequill.cli.paper.PriceCommand;
-import icequill.cli.paper.QuoteCommand;
-import icequill.cli.paper.RecordCommand;
-import icequill.cli.paper.ReminderCommand;
-import icequill.cli.paper.RenewalCommand;
-import icequill.cli.paper.StatementCommand;
-import icequill.cli.paper.WorksheetCommand;
+import icequill.cli.offer.AgreementCommand;
+import icequill.cli.offer.BrushingCommand;
+import icequill.cli.offer.CompareCommand;
+import icequill.cli.offer.FitCommand;
+import icequill.cli.offer.PriceCommand;
+import icequill.cli.offer.QuoteCommand;
+import icequill.cli.register.ContactCommand;
+import icequill.cli.register.CustomerCommand;
+import icequill.cli.register.MachineCommand;
+import icequill.cli.register.SiteCommand;
 import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.PlainText;
 import icequill.cli.terminal.Terminal;
+import icequill.cli.visit.CallCommand;
+import icequill.cli.visit.VisitCommand;
 import icequill.problem.Discretion;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -70,15 +63,13 @@ public final class Main implements Runnable {
     private static final int FIRST_YEAR = 1950;
     private static final int LAST_YEAR = 2149;
 
-    private static final List<Class<?>> COMMANDS = List.of(NewCommand.class, CheckCommand.class, PriceCommand.class,
-            InvoiceCommand.class, CreditCommand.class, QuoteCommand.class, AgreementCommand.class, RenewalCommand.class,
-            CompareCommand.class, FitCommand.class, HindsightCommand.class, RecordCommand.class, WorksheetCommand.class,
-            PlanCommand.class, BrushingCommand.class, StatementCommand.class, ReminderCommand.class,
-            CustomerCommand.class, SiteCommand.class, MachineCommand.class, PaymentCommand.class,
-            VisitCommand.class, IssueCommand.class, FindCommand.class, RatesCommand.class, ShowCommand.class,
-            TrailCommand.class, ReprintCommand.class,
-            AuditCommand.class, BackupCommand.class, RestoreCommand.class, ExportCommand.class, FormCommand.class,
-            ImportCommand.class, DemoCommand.class, CommandLine.HelpCommand.class);
+    private static final List<Class<?>> COMMANDS = List.of(DemoCommand.class, NewCommand.class, CheckCommand.class,
+            PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
+            BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, InvoiceCommand.class,
+            CreditCommand.class, PaymentCommand.class, IssuedPaperCommand.class, FindCommand.class, ShowCommand.class,
+            CustomerCommand.class, ContactCommand.class, SiteCommand.class, MachineCommand.class, FormCommand.class,
+            ImportCommand.class, ExportCommand.class, RatesCommand.class, AuditCommand.class, BackupCommand.class,
+            RestoreCommand.class, CommandLine.HelpCommand.class);
 
     /** Help is read like a page: not in narrow columns, nor in lines too long for the eye. */
     private static final int NARROWEST_HELP = 60;

@@ -3,7 +3,6 @@ package icequill.office;
 import icequill.answer.WrittenPaper;
 import icequill.document.Paper;
 import icequill.document.Reminder;
-import icequill.office.writing.OwnNumber;
 import icequill.office.writing.PaperWriter;
 import icequill.papers.AccountPapers;
 import icequill.papers.AccountSnapshot;
@@ -52,8 +51,7 @@ public final class AccountOffice {
     }
 
     private Validated<AccountSnapshot> account(FormName name, PaperOptions options) {
-        return OwnNumber.unnumbered(options)
-                .then(valid -> new AccountLoader(book).of(name, options.date()));
+        return new AccountLoader(book).of(name, options.date());
     }
 
     private static Language language(AccountSnapshot hand, PaperOptions options) {

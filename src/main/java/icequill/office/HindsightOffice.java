@@ -111,6 +111,6 @@ public final class HindsightOffice {
                         "the book has less than a year: its first visit was on " + first + ", after " + begins,
                         "from " + first.plusYears(1) + " on, or with --date " + first.plusYears(1)))
                 .orElseGet(() -> new Problem(Code.MISSING, Place.NOWHERE,
-                        "the book has no visits to look back on", "visits are recorded by: icequill visit FILE"));
+                        "the book has no visits to look back on", "visits are recorded by: icequill visit add FILE"));
     }
 }

@@ -6,25 +6,18 @@ import icequill.answer.TimetableSheet;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
-import icequill.files.form.FormKind;
-import icequill.office.writing.OwnNumber;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
-import icequill.papers.CreditAssembly;
 import icequill.papers.InvoiceAssembly;
 import icequill.papers.RecordAssembly;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
-import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.CreditRequest;
-import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.request.TickedTimes;
 import icequill.shop.BookForms;
 import icequill.shop.BrushingLoader;
 import icequill.shop.FormName;
-import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
@@ -84,8 +77,7 @@ public final class Office {
     }
 
     /**
-     * Writes the invoice of a visit into papers/. A draft replaces an earlier draft; a numbered invoice never replaces
-     * anything. A price above the customer's limit is a problem.
+     * Writes the draft of the invoice of a visit into papers/, in place of an earlier one. A price above the customer's limit is a problem.
      */
     public Validated<WrittenPaper> invoice(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> invoice(hand, options));
@@ -93,44 +85,17 @@ public final class Office {
 
     /** The same for a visit that was priced already. */
     Validated<WrittenPaper> invoice(VisitContext hand, PaperOptions options) {
-        return OwnNumber.numbered(book, options).then(valid -> hand.withinLimit())
+        return hand.withinLimit()
                 .then(found -> InvoiceAssembly.of(found, options).then(invoice -> write(found, invoice, options)));
     }
 
     private Validated<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {
-        String stem = options.number().map(number -> "invoice-" + number).orElse("draft-" + hand.visit().id());
-        return desk.write(invoice, stem, options.extras(), invoice.isDraft())
+        return desk.write(invoice, "draft-" + hand.visit().id(), options.extras(), true)
                 .map(files -> WrittenPaper.of(files, invoice, hand.notices()));
     }
 
     /**
-     * Writes a credit note into papers/. The invoice is worked out anew from the visit it billed, at the prices and for the
-     * addressee of its own date.
-     */
-    public Validated<WrittenPaper> credit(FormName name, PaperOptions options) {
-        ShopFolder shop = BookForms.shop(book);
-        Optional<CreditRequest> request = shop.form(name, List.of(FormKind.CREDIT)).flatMap(shop::credit);
-        return GlyphCheck.report(shop, new Problems()).or(request::orElseThrow)
-                .then(wanted -> new VisitLoader(shop).of(FormName.in(book.folder(), wanted.visit()))
-                        .then(hand -> OwnNumber.numbered(book, options)
-                                .then(valid -> credit(hand, wanted, options))));
-    }
-
-    private Validated<WrittenPaper> credit(VisitContext hand, CreditRequest request, PaperOptions options) {
-        PaperOptions original = new PaperOptions(Optional.of(request.invoice().number()), request.invoice().date(),
-                options.language(),
-                Extras.NONE);
-        String name = options.number().map(number -> "credit-" + number)
-                .orElse("draft-credit-" + request.invoice().number());
-        return InvoiceAssembly.of(hand, original)
-                .then(invoice -> CreditAssembly.of(invoice, request))
-                .then(assembly -> assembly.credit(options.number(), options.date()))
-                .then(credit -> desk.write(credit, name, options.extras(), credit.isDraft())
-                        .map(files -> WrittenPaper.of(files, credit, List.of())));
-    }
-
-    /**
-     * Writes the quote of a planned repair, or of maintenance, into papers/, at the prices of the quote's own date, which it
+     * Writes the draft of the quote of a planned repair, or of maintenance, into papers/, at the prices of the quote's own date, which it
      * holds.
      */
     public Validated<WrittenPaper> quote(FormName name, PaperOptions options) {
@@ -138,9 +103,9 @@ public final class Office {
         if (shop.isMaintenance(name)) {
             return plans().quote(name, options);
         }
-        return OwnNumber.numbered(book, options).then(valid -> RepairQuoting.of(book.folder(), shop, name, options))
+        return RepairQuoting.of(book.folder(), shop, name, options)
                 .then(quoting -> quoting.quote(options).then(quote -> desk
-                        .write(quote, fileName("quote", quoting.hand(), options), options.extras(), quote.isDraft())
+                        .write(quote, "draft-quote-" + quoting.hand().visit().id(), options.extras(), true)
                         .map(files -> WrittenPaper.of(files, quote,
                                 quoting.hand().notices()))));
     }
@@ -149,10 +114,6 @@ public final class Office {
     public Validated<PriceSheet> priceOfQuote(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name, visit -> options.date())
                 .map(hand -> new PriceSheet(hand, options.language().orElse(hand.shop().language())));
-    }
-
-    private static String fileName(String kind, VisitContext hand, PaperOptions options) {
-        return options.number().map(number -> kind + "-" + number).orElse("draft-" + kind + "-" + hand.visit().id());
     }
 
     /** Writes the record of a visit into papers/, in place of an earlier one. */
@@ -224,7 +185,7 @@ public final class Office {
 
     /** A paper without a number of its own. */
     private Validated<WrittenPaper> write(Paper paper, String name, String customer, PaperOptions options) {
-        return OwnNumber.unnumbered(options).then(valid -> desk.write(paper, name, options.extras(), true)
-                .map(files -> WrittenPaper.of(files, paper, customer, List.of())));
+        return desk.write(paper, name, options.extras(), true)
+                .map(files -> WrittenPaper.of(files, paper, customer, List.of()));
     }
 }

@@ -12,7 +12,6 @@ import icequill.document.Paper;
 import icequill.files.form.RunsReader;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.office.billing.InvoicedPayments;
-import icequill.office.writing.OwnNumber;
 import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
 import icequill.outlook.FitAssembly;
@@ -57,15 +56,13 @@ public final class PlanOffice {
         return new PlanOffice(book);
     }
 
-    /** Writes a maintenance quote into papers/, at the prices of its own date, which it holds. */
+    /** Writes the draft of a maintenance quote into papers/, at the prices of its own date, which it holds. */
     Validated<WrittenPaper> quote(FormName name, PaperOptions options) {
-        return OwnNumber.numbered(book, options)
-                .then(valid -> new PlanLoader(BookForms.shop(book)).of(name, options.date()))
+        return new PlanLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
-                        .then(quote -> write(quote, options.number().map(number -> "quote-" + number)
-                                .orElse("draft-quote-" + name.stem()), hand.setting().site(), options,
-                                options.number().isEmpty()))
+                        .then(quote -> write(quote, "draft-quote-" + name.stem(), hand.setting().site(), options,
+                                true))
                         .map(paper -> paper.with(hand.leftOut())));
     }
 
@@ -79,8 +76,7 @@ public final class PlanOffice {
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Validated<WrittenPaper> agreement(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
-        return OwnNumber.unnumbered(options)
-                .then(valid -> agreementOf(shop, name, options))
+        return agreementOf(shop, name, options)
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
                         .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
@@ -88,23 +84,19 @@ public final class PlanOffice {
     }
 
     /**
-     * Writes the invoice of one payment of an agreement into papers/. A draft replaces an earlier draft; a numbered invoice never
-     * replaces anything.
+     * Writes the draft of the invoice of one installment of an agreement into papers/, in place of an earlier one.
      *
-     * @param payment from 1
+     * @param installment from 1
      */
-    public Validated<WrittenPaper> payment(FormName name, int payment, PaperOptions options) {
-        return OwnNumber.numbered(book, options)
-                .then(valid -> agreementOf(BookForms.shop(book), name, options))
+    public Validated<WrittenPaper> installment(FormName name, int installment, PaperOptions options) {
+        return agreementOf(BookForms.shop(book), name, options)
                 .then(hand -> hand.setting().whole().billTo(options.date())
-                        .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(payment, options))
+                        .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(installment, options))
                         .then(invoice -> write(invoice, options)));
     }
 
     private Validated<WrittenPaper> write(InstallmentInvoice invoice, PaperOptions options) {
-        String stem = options.number().map(number -> "invoice-" + number)
-                .orElse("draft-" + invoice.agreement() + "-" + invoice.payment());
-        return desk.write(invoice, stem, options.extras(), invoice.isDraft())
+        return desk.write(invoice, "draft-" + invoice.agreement() + "-" + invoice.payment(), options.extras(), true)
                 .map(files -> WrittenPaper.of(files, invoice, List.of()));
     }
 
@@ -115,8 +107,7 @@ public final class PlanOffice {
      */
     public Validated<RenewalAdvice> renewal(FormName name, PaperOptions options, Optional<String> late) {
         ShopFolder shop = BookForms.shop(book);
-        return OwnNumber.unnumbered(options)
-                .then(valid -> agreementOf(shop, name, options))
+        return agreementOf(shop, name, options)
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
                                 options, late)));
@@ -154,7 +145,7 @@ public final class PlanOffice {
 
     private Validated<Ahead> compared(FormName name, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookForms.shop(book);
-        return OwnNumber.unnumbered(options).then(valid -> new PlanLoader(shop).of(name, options.date()))
+        return new PlanLoader(shop).of(name, options.date())
                 .then(hand -> forecast(shop, hand, options, asked).map(forecast -> new Ahead(hand, forecast)));
     }
 

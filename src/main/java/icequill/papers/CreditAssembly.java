@@ -16,12 +16,10 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.CreditRequest;
 import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,30 +30,17 @@ import javax.money.MonetaryAmount;
 /**
  * Puts a credit note together from the invoice it corrects: the same lines, or a part of one, at the original's tax.
  *
+ * @param reason printed for the customer
  * @param lines of the invoice as it is printed, from 1; empty for all of which something is left
  * @param amount what part of the one line goes back, before tax; empty for all that is left
  * @param before what was given back of it already
  */
-public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> lines, Optional<BigDecimal> amount,
+public record CreditAssembly(Bill invoice, CreditNote.Original original, String reason, List<Integer> lines,
+        Optional<BigDecimal> amount,
         List<CreditNote> before) {
 
     public CreditAssembly {
         before = List.copyOf(before);
-    }
-
-    /** By a request that says which lines the earlier credit notes had: they are worked out again, one after another. */
-    public static Validated<CreditAssembly> of(Bill invoice, CreditRequest request) {
-        Problems problems = new Problems();
-        List<CreditNote> notes = new ArrayList<>();
-        for (List<Integer> lines : request.before()) {
-            problems.take(new CreditAssembly(invoice, request.earlier(lines), lines, Optional.empty(), notes)
-                    .credit(Optional.empty(), request.invoice().date())).ifPresent(notes::add);
-        }
-        CreditAssembly assembly = new CreditAssembly(invoice, request, request.lines(), Optional.empty(), notes);
-        if (!problems.isEmpty()) {
-            problems.addAll(assembly.credit(Optional.empty(), request.invoice().date()).problems());
-        }
-        return problems.or(() -> assembly);
     }
 
     /** The credit note, or which lines cannot be credited. */
@@ -73,13 +58,12 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
             if (line < 1 || line > count) {
                 unknown(line, count, problems);
             } else if (!seen.add(line) || known.line(line).isSpent()) {
-                problems.add(new Problem(Code.DUPLICATE_NAME, request.place(),
+                problems.add(new Problem(Code.DUPLICATE_NAME, Place.NOWHERE,
                         "line " + line + " is credited twice", "each line once, and none that was credited before"));
             }
         });
         if (problems.isEmpty() && numbers().isEmpty()) {
-            Place told = request.lines().isEmpty() ? request.placeBefore() : request.place();
-            problems.add(new Problem(Code.NOT_ALLOWED, told, "every line has been credited already", ""));
+            problems.add(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "every line has been credited already", ""));
         }
         if (problems.isEmpty()) {
             amount.ifPresent(part -> checkAmount(part, problems));
@@ -100,7 +84,7 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
                 .allMatch(total -> credit(total).allows(Amounts.sum(bases(total), currency)));
         if (!fits || wanted.isNegative() || wanted.isGreaterThan(left)) {
             List<Integer> back = known.open().stream().filter(line -> known.line(line).left().isNegative()).toList();
-            problems.add(new Problem(Code.OUT_OF_RANGE, request.place(),
+            problems.add(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
                     "lines " + numbers() + " come to " + Amounts.plain(wanted)
                             + ", more than what is left beside what was taken back",
                     "the lines of what was taken back, " + back + ", together with those it belongs to; or an amount"));
@@ -109,14 +93,14 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
 
     private void checkAmount(BigDecimal part, Problems problems) {
         if (numbers().size() != 1) {
-            problems.add(new Problem(Code.NOT_ALLOWED, request.place(),
+            problems.add(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "an amount is a part of one line, and these are the lines " + numbers(), "one of them"));
             return;
         }
         MonetaryAmount left = known().line(numbers().getFirst()).left();
         boolean isExact = Exact.normal(part).scale() <= left.getCurrency().getDefaultFractionDigits();
         if (!isExact || part.signum() <= 0 || part.compareTo(Amounts.number(left)) > 0) {
-            problems.add(new Problem(Code.OUT_OF_RANGE, request.place(),
+            problems.add(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
                     part.toPlainString() + " of line " + numbers().getFirst() + " cannot be given back",
                     left.isPositive()
                             ? "an amount before tax, above 0 and up to the " + Amounts.plain(left)
@@ -126,12 +110,12 @@ public record CreditAssembly(Bill invoice, CreditRequest request, List<Integer> 
     }
 
     private void unknown(int line, int count, Problems problems) {
-        problems.add(new Problem(Code.OUT_OF_RANGE, request.place(), "the invoice has no line " + line,
+        problems.add(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE, "the invoice has no line " + line,
                 "a line from 1 to " + count));
     }
 
     private CreditNote assembled(Optional<String> number, LocalDate date) {
-        return new CreditNote(number, date, request.invoice(), request.reason(), invoice.shop(), invoice.language(),
+        return new CreditNote(number, date, original, reason, invoice.shop(), invoice.language(),
                 invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(), numbers(),
                 totals(),
                 List.of());

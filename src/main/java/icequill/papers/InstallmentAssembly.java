@@ -22,7 +22,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/** Puts the invoice of one payment of an agreement together. */
+/** Puts the invoice of one installment of an agreement together. */
 public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
 
     /**
@@ -35,11 +35,11 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
         Optional<Installment> payment = hand.payments().stream().filter(one -> one.number() == number).findFirst();
         if (payment.isEmpty()) {
             return Validated.invalid(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
-                    "the agreement has no payment " + number, "--payment from 1 to " + hand.payments().size()));
+                    "the agreement has no installment " + number, "--installment from 1 to " + hand.payments().size()));
         }
         if (!hand.isPayable(payment.get())) {
             return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    "nothing of payment " + number + " is left after the changes",
+                    "nothing of installment " + number + " is left after the changes",
                     "a payment that asks for something"));
         }
         return Validated.valid(invoice(payment.get(), options));

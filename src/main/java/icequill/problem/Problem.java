@@ -3,7 +3,9 @@ package icequill.problem;
 import java.util.Collection;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * One thing wrong with input. The address of a database is shown without its password.
@@ -12,6 +14,8 @@ import java.util.TreeSet;
  * @param allowed what would be right, as a sentence without a full stop; may be empty
  */
 public record Problem(Code code, Place place, String message, String allowed) {
+
+    private static final int MOST_NAMES = 40;
 
     public Problem {
         Objects.requireNonNull(code, "code");
@@ -27,12 +31,14 @@ public record Problem(Code code, Place place, String message, String allowed) {
         return new Problem(Code.UNKNOWN_NAME, place, "there is no " + kind + " \"" + found + "\"", oneOf(found, known));
     }
 
-    /** Lists the allowed names, the nearest one first where one is near. */
+    /** Lists the allowed names, as many as one reads, the nearest one first where one is near. */
     public static String oneOf(String found, Collection<String> known) {
         if (known.isEmpty()) {
             return "none is defined yet";
         }
-        String list = "allowed: " + String.join(", ", new TreeSet<>(known));
+        Set<String> names = new TreeSet<>(known);
+        String list = "allowed: " + names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "))
+                + (names.size() > MOST_NAMES ? " and " + (names.size() - MOST_NAMES) + " more" : "");
         return nearest(found, known).map(name -> "did you mean \"" + name + "\"? " + list).orElse(list);
     }
 

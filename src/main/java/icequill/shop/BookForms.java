@@ -128,7 +128,6 @@ public final class BookForms implements FormSource {
         case VISIT -> reading.entries().visits().stream().map(VisitEntry::id).toList();
         case ACCOUNT -> reading.accounts().accounts().stream().map(AccountEntry::customer).toList();
         case PAYMENT -> reading.accounts().payments().stream().map(PaymentEntry::id).toList();
-        case CREDIT -> List.of();
         };
     }
 
@@ -143,7 +142,7 @@ public final class BookForms implements FormSource {
                 .filter(entry -> entry.isPlanned() == (kind == FormKind.PLANNED_VISIT) && !entry.isForgotten())
                 .map(BookForms::form);
         case ACCOUNT -> reading.accounts().account(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
-        case CUSTOMER, SITE, CREDIT, PAYMENT -> Optional.empty();
+        case CUSTOMER, SITE, PAYMENT -> Optional.empty();
         };
     }
 

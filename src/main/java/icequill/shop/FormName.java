@@ -1,6 +1,9 @@
 package icequill.shop;
 
+import icequill.files.form.Form;
 import icequill.files.yaml.FolderFiles;
+import icequill.files.yaml.YamlReader;
+import icequill.problem.Problems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -25,6 +28,15 @@ public sealed interface FormName {
     default String stem() {
         return switch (this) {
         case InFile(Path file) -> FolderFiles.nameOf(file);
+        case InBook(String id) -> id;
+        };
+    }
+
+    /** What the book calls it, or would: a file may say so itself. What is wrong with the file shows when it is read. */
+    default String id() {
+        return switch (this) {
+        case InFile(Path file) -> YamlReader.read(file, text(), new Problems())
+                .map(tree -> Form.of(tree, stem()).id()).orElseGet(this::stem);
         case InBook(String id) -> id;
         };
     }

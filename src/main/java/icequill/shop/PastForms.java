@@ -61,7 +61,7 @@ public record PastForms(PastEntries then) implements FormSource {
         case VISIT, PLANNED_VISIT -> then.visit(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
         case MAINTENANCE_REQUEST, BRUSHING_REQUEST -> then.request(kind.key(), name)
                 .filter(entry -> !entry.isForgotten()).map(BookForms::form);
-        case CUSTOMER, SITE, CREDIT, ACCOUNT, PAYMENT -> Optional.empty();
+        case CUSTOMER, SITE, ACCOUNT, PAYMENT -> Optional.empty();
         });
     }
 

@@ -8,7 +8,6 @@ import icequill.agreement.NoticeRules;
 import icequill.files.form.AccountReader;
 import icequill.files.form.AgreementReader;
 import icequill.files.form.BrushingReader;
-import icequill.files.form.CreditReader;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.PaymentReader;
@@ -37,7 +36,6 @@ import icequill.problem.Problems;
 import icequill.rates.RateSchedule;
 import icequill.request.AgreementRequest;
 import icequill.request.BrushingRequest;
-import icequill.request.CreditRequest;
 import icequill.request.PlanRequest;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
@@ -298,11 +296,6 @@ public final class ShopFolder {
                 .flatMap(fields -> settings.shop().flatMap(found -> new VisitReader(fields, found).read(form.id())));
     }
 
-    /** Reads a request for a credit note. */
-    public Optional<CreditRequest> credit(Form form) {
-        return fields(form, FormKind.CREDIT).flatMap(CreditReader::read);
-    }
-
     /** Reads a request for a maintenance quote, empty also while the shop has problems. */
     public Optional<PlanRequest> maintenance(Form form) {
         return fields(form, FormKind.MAINTENANCE_REQUEST)
@@ -365,9 +358,9 @@ public final class ShopFolder {
         trees.forEach(this::noted);
         List<Form> forms = trees.stream().map(tree -> Form.of(tree, FolderFiles.nameOf(file))).toList();
         forms.stream().filter(form -> form.kind().isEmpty()).forEach(form -> problems.add(form.text(Form.KIND_KEY)
-                .map(said -> Problem.unknownName(form.tree().place(), "form", said, FormKind.storedKeys()))
+                .map(said -> Problem.unknownName(form.tree().place(), "form", said, FormKind.keys()))
                 .orElseGet(() -> new Problem(Code.MISSING, form.tree().place(), "it does not say what it tells of",
-                        "form: with one of " + String.join(", ", FormKind.storedKeys())))));
+                        "form: with one of " + String.join(", ", FormKind.keys())))));
         return forms.stream().filter(form -> form.kind().isPresent()).toList();
     }
 

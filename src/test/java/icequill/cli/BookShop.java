@@ -110,8 +110,8 @@ record BookShop(Path folder) {
 
     /** Records a visit of the folder, and issues its invoice. */
     JsonNode issue(String visit, String date) {
-        json("visit", folder.resolve("visits/" + visit + ".yaml").toString());
-        return json("issue", visit, "--date", date).path("papers").get(0);
+        json("visit", "add", folder.resolve("visits/" + visit + ".yaml").toString());
+        return json("invoice", "issue", visit, "--date", date).path("papers").get(0);
     }
 
     Path write(String name, String text) throws IOException {

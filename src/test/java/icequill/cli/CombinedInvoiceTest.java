@@ -67,7 +67,7 @@ class CombinedInvoiceTest {
     void twoPlaces_taxedOncePerRate_toTheCent(Database database) throws IOException {
         BookShop shop = shop(database, "shop");
 
-        JsonNode issued = shop.json("issue", "july", "may", "june", "--together", "--date", "2026-07-10")
+        JsonNode issued = shop.json("invoice", "issue", "july", "may", "june", "--together", "--date", "2026-07-10")
                 .path("papers").get(0);
         JsonNode shown = shop.json("show", NUMBER).path("paper");
 
@@ -83,9 +83,9 @@ class CombinedInvoiceTest {
 
         // Each of them is billed, and changes no more.
         for (String visit : List.of("may", "june", "july")) {
-            assertThat(shop.run("issue", visit).err()).contains("was billed as " + NUMBER);
+            assertThat(shop.run("invoice", "issue", visit).err()).contains("was billed as " + NUMBER);
         }
-        assertThat(shop.json("issue", "--all", "--dry-run").path("wouldIssue")).isEmpty();
+        assertThat(shop.json("invoice", "issue", "--all", "--dry-run").path("wouldIssue")).isEmpty();
         assertThat(shop.problems("import", visit(shop, "july", "quay", "2026-07-08", "")).getFirst())
                 .contains("was billed as " + NUMBER);
     }
@@ -104,16 +104,17 @@ class CombinedInvoiceTest {
         site(shop, "hill", "birch-county", "0500");
         shop.json("import", visit(shop, "hill-visit", "hill", "2026-05-14", ""));
 
-        shop.json("issue", "may", "hill-visit", "--together", "--date", "2026-07-10");
+        shop.json("invoice", "issue", "may", "hill-visit", "--together", "--date", "2026-07-10");
 
         JsonNode amounts = shop.json("show", NUMBER).path("paper").path("amounts");
         assertThat(amounts.path("taxes")).extracting(tax -> tax.path("amount").asString()).containsExactly("13.31",
                 "13.31");
         assertThat(amounts.path("gross").asString()).isEqualTo("326.62");
-        shop.json("reprint", NUMBER, "--html");
+        shop.json("paper", "reprint", NUMBER, "--html");
         assertThat(Files.readString(shop.folder().resolve("papers/" + NUMBER + ".html")))
                 .contains("Alder County (demo): county tax", "Birch County (demo): county tax");
-        assertThat(shop.json("credit", NUMBER, "--reason", "All of it.", "--date", "2026-07-12").path("papers").get(0)
+        assertThat(shop.json("credit", "issue", NUMBER, "--reason", "All of it.", "--date", "2026-07-12").path("papers")
+                .get(0)
                 .path("gross").asString()).isEqualTo("-326.62");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
@@ -121,9 +122,9 @@ class CombinedInvoiceTest {
     @Test
     void paper_tellsVisitByVisit_andAddsUp() throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");
-        shop.json("issue", "may", "july", "--together", "--date", "2026-07-10");
+        shop.json("invoice", "issue", "may", "july", "--together", "--date", "2026-07-10");
 
-        shop.json("reprint", NUMBER, "--html", "--xml");
+        shop.json("paper", "reprint", NUMBER, "--html", "--xml");
         String html = Files.readString(shop.folder().resolve("papers/" + NUMBER + ".html"));
         String xml = Files.readString(shop.folder().resolve("papers/" + NUMBER + ".xml"));
 
@@ -140,23 +141,25 @@ class CombinedInvoiceTest {
     @EnumSource(Database.class)
     void credit_byLine_andReissue(Database database) throws IOException {
         BookShop shop = shop(database, "shop");
-        shop.json("issue", "may", "july", "--together", "--date", "2026-07-10");
+        shop.json("invoice", "issue", "may", "july", "--together", "--date", "2026-07-10");
 
-        JsonNode credit = shop.json("credit", NUMBER, "--lines", "5", "--reason", "No valve.", "--date", "2026-07-11")
+        JsonNode credit = shop
+                .json("credit", "issue", NUMBER, "--lines", "5", "--reason", "No valve.", "--date", "2026-07-11")
                 .path("papers").get(0);
 
         assertThat(credit.path("gross").asString()).isEqualTo("-134.29");
-        shop.json("credit", NUMBER, "--reason", "All of it.", "--date", "2026-07-12");
+        shop.json("credit", "issue", NUMBER, "--reason", "All of it.", "--date", "2026-07-12");
         assertThat(shop.json("audit").path("findings")).isEmpty();
-        assertThat(texts(shop.json("issue", "july", "may", "--together", "--date", "2026-07-13").path("papers")))
+        assertThat(texts(
+                shop.json("invoice", "issue", "july", "may", "--together", "--date", "2026-07-13").path("papers")))
                 .containsExactly("INV-2026-00002");
 
-        JsonNode again = shop.json("credit", "INV-2026-00002", "--reissue", "--purchase-order", "PO-7", "--due", "keep",
+        JsonNode again = shop.json("invoice", "reissue", "INV-2026-00002", "--purchase-order", "PO-7", "--due", "keep",
                 "--reason", "Wrong order.", "--date", "2026-07-14");
         assertThat(texts(again.path("papers"))).containsExactly("CN-2026-00003", "INV-2026-00003");
-        assertThat(shop.run("issue", "july").err()).contains("was billed as INV-2026-00003");
+        assertThat(shop.run("invoice", "issue", "july").err()).contains("was billed as INV-2026-00003");
         for (String number : List.of(NUMBER, "INV-2026-00003")) {
-            JsonNode rework = shop.json("reprint", number, "--rework");
+            JsonNode rework = shop.json("paper", "rework", number);
             assertThat(rework.path("differences").isArray()).as(rework.toString()).isTrue();
             assertThat(rework.path("differences")).as(number + " worked out again").isEmpty();
         }
@@ -167,7 +170,7 @@ class CombinedInvoiceTest {
     @Test
     void restoredAndTakenFromPapers_eachVisitIsBilled() throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");
-        shop.json("issue", "may", "june", "july", "--together", "--date", "2026-07-10");
+        shop.json("invoice", "issue", "may", "june", "july", "--together", "--date", "2026-07-10");
         Path backup = folder.resolve("book.backup");
         shop.json("backup", backup.toString());
         BookShop restored = BookShop.empty(folder.resolve("restored"), Database.POSTGRESQL);
@@ -180,28 +183,28 @@ class CombinedInvoiceTest {
             assertThat(other.json("show", NUMBER).path("paper").path("origin").path("visits")).hasSize(3);
             assertThat(other.json("audit").path("findings")).isEmpty();
         }
-        assertThat(restored.run("issue", "june").err()).contains("was billed as " + NUMBER);
-        assertThat(shop.json("reprint", NUMBER).path("printedAgain").asBoolean()).isFalse();
+        assertThat(restored.run("invoice", "issue", "june").err()).contains("was billed as " + NUMBER);
+        assertThat(shop.json("paper", "reprint", NUMBER).path("printedAgain").asBoolean()).isFalse();
     }
 
     /** Nothing of it is billed where one of them cannot be. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"may may | two visits or more, each once",
-            "may | two visits or more, each once",
             "may late-call | have other payers", "may ordered | are under other purchase orders",
             "may nobody | the book has no visit \"nobody\"",
             "may june | dated 2026-06-09, but visit \"june\" ended on"})
     void visitsThatDoNotGoTogether_billNone(String visits, String problem) throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");
-        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString());
         shop.json("import", visit(shop, "ordered", "lane", "2026-05-14", "order: {purchaseOrder: PO-9}\n"));
-        List<String> line = new ArrayList<>(List.of("issue"));
+        List<String> line = new ArrayList<>(List.of("invoice", "issue"));
         line.addAll(List.of(visits.split(" ", -1)));
         line.addAll(List.of("--together", "--date", "2026-06-09"));
 
         assertThat(shop.problems(line.toArray(String[]::new))).anySatisfy(text -> assertThat(text).contains(problem));
         assertThat(shop.json("find", "Mill").path("papers")).isEmpty();
-        assertThat(shop.json("issue", "may", "--date", "2026-06-09").path("papers").get(0).path("number").asString())
+        assertThat(shop.json("invoice", "issue", "may", "--date", "2026-06-09").path("papers").get(0).path("number")
+                .asString())
                 .isEqualTo(NUMBER);
     }
 

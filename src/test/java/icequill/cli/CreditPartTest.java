@@ -46,12 +46,12 @@ class CreditPartTest {
     void credit_ofWhatAChangeGivesBack_proposedTriedAndIssued(Database database) throws IOException {
         BookShop shop = paid(temporary.resolve("shop"), database);
 
-        JsonNode proposed = shop.json("credit", PAYMENT, "--agreement", AGREEMENT, "--date", "2026-08-20");
+        JsonNode proposed = shop.json("credit", "propose", PAYMENT, "--changes", AGREEMENT, "--date", "2026-08-20");
         assertThat(proposed.path("payment").asInt()).isEqualTo(1);
         assertThat(proposed.path("amount").asString()).isEqualTo("178.77");
-        assertThat(shop.run("credit", PAYMENT, "--agreement", AGREEMENT).out()).contains(
-                "give back 178.77 of payment 1",
-                "icequill credit INV-2026-00001 --amount 178.77");
+        assertThat(shop.run("credit", "propose", PAYMENT, "--changes", AGREEMENT).out()).contains(
+                "give back 178.77 of installment 1",
+                "icequill credit issue INV-2026-00001 --amount 178.77");
         assertThat(credit(shop, "--amount", "178.77", "--dry-run").path("wouldIssue").get(0).path("gross").asString())
                 .isEqualTo("-194.64");
         assertThat(shop.json("audit").path("papers").asInt()).isEqualTo(1);
@@ -59,10 +59,11 @@ class CreditPartTest {
         JsonNode part = credit(shop, "--amount", "178.77").path("papers").get(0);
         assertThat(part.path("gross").asString()).isEqualTo("-194.64");
         assertThat(text(part)).contains("Part of the 1,680.00 of the line", "7.15", "8.05", "0.67", "15.87", "194.64");
-        assertThat(shop.json("credit", PAYMENT, "--agreement", AGREEMENT).path("amount").asString()).isEqualTo("0.00");
-        assertThat(shop.run("credit", PAYMENT, "--agreement", AGREEMENT).out()).contains("0.00 is left")
+        assertThat(shop.json("credit", "propose", PAYMENT, "--changes", AGREEMENT).path("amount").asString())
+                .isEqualTo("0.00");
+        assertThat(shop.run("credit", "propose", PAYMENT, "--changes", AGREEMENT).out()).contains("0.00 is left")
                 .doesNotContain("To give it back");
-        assertThat(shop.json("issue", "--agreement", AGREEMENT).has("payment")).as("it is billed all the same")
+        assertThat(shop.json("agreement", "next", AGREEMENT).has("installment")).as("it is billed all the same")
                 .isFalse();
 
         // 1,680.00 - 178.77 and 149.10 - 15.87: what is left of each authority's tax as well, or the audit would say so.
@@ -82,19 +83,20 @@ class CreditPartTest {
                         "{from: 2026-06-15, remove: [floor-3, floor-6], minutes: {full-clean: 180}}");
         Files.writeString(file, text.substring(0, text.indexOf("changes:")));
         for (int payment = 1; payment <= 4; payment++) {
-            shop.json("issue", "--agreement", AGREEMENT, "--payment", String.valueOf(payment), "--date", "2026-12-01");
+            shop.json("invoice", "issue", AGREEMENT, "--installment", String.valueOf(payment), "--date", "2026-12-01");
         }
         Files.writeString(file, text);
         // 2 x 225.00 x 351 / 365 = 432.74, more than the 400.00 that were asked for: all of each payment goes back.
         for (String invoice : new String[]{"INV-2026-00004", "INV-2026-00003"}) {
-            assertThat(shop.json("credit", invoice, "--agreement", AGREEMENT).path("amount").asString())
+            assertThat(shop.json("credit", "propose", invoice, "--changes", AGREEMENT).path("amount").asString())
                     .isEqualTo("100.00");
-            shop.json("credit", invoice, "--amount", "100", "--reason", "Two machines less.", "--date", "2026-12-02");
+            shop.json("credit", "issue", invoice, "--amount", "100", "--reason", "Two machines less.", "--date",
+                    "2026-12-02");
         }
 
-        assertThat(shop.json("issue", "--agreement", AGREEMENT).has("payment")).isFalse();
-        assertThat(shop.problems("issue", "--agreement", AGREEMENT, "--payment", "4", "--date", "2026-12-03"))
-                .singleElement().asString().contains("nothing of payment 4 is left after the changes");
+        assertThat(shop.json("agreement", "next", AGREEMENT).has("installment")).isFalse();
+        assertThat(shop.problems("invoice", "issue", AGREEMENT, "--installment", "4", "--date", "2026-12-03"))
+                .singleElement().asString().contains("nothing of installment 4 is left after the changes");
     }
 
     @ParameterizedTest
@@ -104,9 +106,10 @@ class CreditPartTest {
             "--amount 1680.01 | 1680.01 of line 1 cannot be given back",
             "--amount 1.005 | 1.005 of line 1 cannot be given back", "--amount 5 --lines 2 | the invoice has no line 2",
             "--amount 5 --lines 0 | the invoice has no line 0",
-            "--amount 5 --reissue --purchase-order P --due keep | both an amount and --reissue"})
+            "--amount 5 --lines 1,2 | the invoice has no line 2"})
     void credit_wrongAmount_saysWhatIsLeftAndTakesNoNumber(String flags, String message) throws IOException {
-        assertThat(untouched.problems(("credit " + PAYMENT + " --reason x --date 2026-08-20 " + flags).split(" ", -1)))
+        assertThat(untouched
+                .problems(("credit issue " + PAYMENT + " --reason x --date 2026-08-20 " + flags).split(" ", -1)))
                 .singleElement().asString().contains(message);
         assertThat(untouched.json("audit").path("papers").asInt()).isEqualTo(1);
     }
@@ -115,12 +118,12 @@ class CreditPartTest {
     void credit_amountBesideWhatItDoesNotGoWith_isRefused() throws IOException {
         BookShop shop = paid(temporary.resolve("shop"), Database.SQLITE);
 
-        assertThat(shop.run("credit", PAYMENT, "--agreement", AGREEMENT, "--amount", "5").err())
-                .contains("--agreement says how much goes back");
-        assertThat(shop.problems("credit", PAYMENT, "--agreement", "agreements/crumb-lane-bakery.yaml"))
-                .singleElement().asString().contains("INV-2026-00001 is no payment of A-2026-004");
+        assertThat(shop.run("credit", "propose", PAYMENT, "--changes", AGREEMENT, "--amount", "5").err())
+                .contains("Unknown options: '--amount', '5'");
+        assertThat(shop.problems("credit", "propose", PAYMENT, "--changes", "agreements/crumb-lane-bakery.yaml"))
+                .singleElement().asString().contains("INV-2026-00001 is no installment of A-2026-004");
         credit(shop, "--amount", "1680");
-        assertThat(shop.problems("credit", PAYMENT, "--reason", "x", "--date", "2026-08-20", "--amount", "1"))
+        assertThat(shop.problems("credit", "issue", PAYMENT, "--reason", "x", "--date", "2026-08-20", "--amount", "1"))
                 .singleElement().asString().contains("every line has been credited already");
     }
 
@@ -130,13 +133,13 @@ class CreditPartTest {
         BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
         shop.issue("holiday-call-mercado", "2026-09-20");
 
-        assertThat(shop.problems("credit", PAYMENT, "--reason", "x", "--date", "2026-10-20", "--amount", "10"))
+        assertThat(shop.problems("credit", "issue", PAYMENT, "--reason", "x", "--date", "2026-10-20", "--amount", "10"))
                 .singleElement().asString().contains("an amount is a part of one line, and these are the lines [1, 2");
-        JsonNode part = shop.json("credit", PAYMENT, "--lines", "2", "--amount", "10", "--reason", "Llegamos tarde.",
-                "--date", "2026-10-20").path("papers").get(0);
+        JsonNode part = shop.json("credit", "issue", PAYMENT, "--lines", "2", "--amount", "10", "--reason",
+                "Llegamos tarde.", "--date", "2026-10-20").path("papers").get(0);
         assertThat(text(part)).contains("Parte de los", "de la línea", "10.00");
-        shop.json("credit", PAYMENT, "--lines", "2", "--reason", "Otra vez.", "--date", "2026-10-20");
-        shop.json("credit", PAYMENT, "--reason", "Todo.", "--date", "2026-10-20");
+        shop.json("credit", "issue", PAYMENT, "--lines", "2", "--reason", "Otra vez.", "--date", "2026-10-20");
+        shop.json("credit", "issue", PAYMENT, "--reason", "Todo.", "--date", "2026-10-20");
         assertThat(shop.json("audit").path("findings")).isEmpty();
         assertThat(shop.json("show", PAYMENT).path("paper").path("credits")).hasSize(3);
     }
@@ -147,13 +150,13 @@ class CreditPartTest {
         Files.writeString(file, Files.readString(file).replace("billing: monthly", "billing: yearly").replace(
                 "{from: 2026-08-15, add: [pool-bar]}",
                 "{from: 2026-08-15, remove: [floor-6], minutes: {full-clean: 180}}"));
-        shop.json("issue", "--agreement", AGREEMENT, "--payment", "1", "--date", "2026-06-01");
+        shop.json("invoice", "issue", AGREEMENT, "--installment", "1", "--date", "2026-06-01");
         return shop;
     }
 
     private static JsonNode credit(BookShop shop, String... more) {
         String[] line = Stream.concat(
-                Stream.of("credit", PAYMENT, "--reason", "One machine less.", "--date", "2026-08-20"),
+                Stream.of("credit", "issue", PAYMENT, "--reason", "One machine less.", "--date", "2026-08-20"),
                 Stream.of(more)).toArray(String[]::new);
         return shop.json(line);
     }

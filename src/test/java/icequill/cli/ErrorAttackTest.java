@@ -54,11 +54,11 @@ class ErrorAttackTest {
     @EnumSource(Database.class)
     void errorInACommand_isToldAsAFaultAndBurnsNoNumber(Database database) throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), database);
-        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString());
         int faults = 0;
         for (int times = 1; times < 100; times++) {
             Exhausted clock = new Exhausted(times);
-            Run run = shop.runAt(clock, "issue", "late-call", "--date", "2026-05-14");
+            Run run = shop.runAt(clock, "invoice", "issue", "late-call", "--date", "2026-05-14");
             if (!clock.isTold) {
                 assertThat(run.status()).as(run.err()).isZero();
                 assertThat(run.out()).contains("INV-2026-00001");

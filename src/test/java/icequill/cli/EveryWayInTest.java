@@ -329,12 +329,12 @@ class EveryWayInTest {
 
     private String workSheet(String visit) throws IOException {
         return Files.readString(
-                Path.of(shop.json("worksheet", visit, "--html").path("files").get(1).asString()));
+                Path.of(shop.json("visit", "worksheet", visit, "--html").path("files").get(1).asString()));
     }
 
     private String invoice(String visit) throws IOException {
         return Files.readString(
-                Path.of(shop.json("invoice", visit, "--html").path("files").get(1).asString()));
+                Path.of(shop.json("invoice", "draft", visit, "--html").path("files").get(1).asString()));
     }
 
     private JsonNode shown(String kind, String id) {

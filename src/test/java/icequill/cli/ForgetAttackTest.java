@@ -29,8 +29,8 @@ class ForgetAttackTest {
         for (String visit : List.of("late-call", "valve-repair-taproom", "callback-taproom")) {
             shop.issue(visit, "2026-06-14");
         }
-        shop.json("invoice", shop.folder().resolve("visits/late-call.yaml").toString(), "--html");
-        shop.json("record", shop.folder().resolve("visits/valve-repair-taproom.yaml").toString());
+        shop.json("invoice", "draft", shop.folder().resolve("visits/late-call.yaml").toString(), "--html");
+        shop.json("visit", "record", shop.folder().resolve("visits/valve-repair-taproom.yaml").toString());
         shop.json("export", shop.folder().resolve("exports/all.json").toString());
         shop.json("backup", shop.folder().resolve("copies/monday.backup").toString());
         shop.write("notes/call them.txt", "Ring Pennon Wharf Brewing about the taproom.\n");

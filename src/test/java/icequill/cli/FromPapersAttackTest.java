@@ -31,15 +31,15 @@ class FromPapersAttackTest {
     void lostDatabase_isMadeAgainFromThePapers(Database database) throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), database);
         shop.issue("late-call", "2026-05-14");
-        shop.json("issue", "--quote", "quotes/float-switch.yaml", "--date", "2026-05-14");
-        shop.json("credit", "INV-2026-00001", "--reissue", "--purchase-order", "PO-9", "--due", "keep", "--reason",
+        shop.json("quote", "issue", "quotes/float-switch.yaml", "--date", "2026-05-14");
+        shop.json("invoice", "reissue", "INV-2026-00001", "--purchase-order", "PO-9", "--due", "keep", "--reason",
                 "Wrong order.", "--date", "2026-05-20");
         JsonNode before = shop.json("audit").path("series");
         List<Path> papers = pdfs(shop);
         List<byte[]> bytes = papers.stream().map(FromPapersAttackTest::read).toList();
         lose(shop, database);
 
-        Run issued = shop.run("issue", "late-call");
+        Run issued = shop.run("invoice", "issue", "late-call");
         assertThat(issued.status()).isEqualTo(3);
         assertThat(issued.err()).contains("issued papers in");
         Run restored = shop.run("restore", "--from-papers", "--json");
@@ -53,7 +53,7 @@ class FromPapersAttackTest {
         assertThat(shop.json("audit").path("findings")).isEmpty();
         assertThat(papers.stream().map(FromPapersAttackTest::read).toList()).usingRecursiveComparison()
                 .isEqualTo(bytes);
-        assertThat(shop.json("trail", "INV-2026-00001").path("trail").get(0).path("event").asString())
+        assertThat(shop.json("audit", "trail", "INV-2026-00001").path("trail").get(0).path("event").asString())
                 .isEqualTo("taken-from-paper");
         assertThat(shop.json("show", "INV-2026-00002").path("paper").path("issued").path("replaces").asString())
                 .isEqualTo("INV-2026-00001");

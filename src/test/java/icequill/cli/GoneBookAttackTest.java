@@ -24,9 +24,9 @@ class GoneBookAttackTest {
         shop.issue("late-call", "2026-05-14");
         Files.delete(shop.folder().resolve("book/book.sqlite"));
 
-        for (String line : new String[]{"audit", "find crumb", "show INV-2026-00001", "issue late-call",
+        for (String line : new String[]{"audit", "find crumb", "show INV-2026-00001", "invoice issue late-call",
                 "customer list",
-                "visit " + shop.folder().resolve("visits/late-call.yaml")}) {
+                "visit add " + shop.folder().resolve("visits/late-call.yaml")}) {
             assertThat(shop.problems(line.split(" ", -1))).as(line).singleElement().asString()
                     .contains("the book's database is empty or gone, but there are issued papers in");
         }
@@ -42,7 +42,8 @@ class GoneBookAttackTest {
 
         assertThat(shop.problems("audit"))
                 .anySatisfy(problem -> assertThat(problem).contains("shop.yaml:", wrong, right));
-        assertThat(shop.problems("visit", shop.folder().resolve("visits/late-call.yaml").toString())).isNotEmpty();
+        assertThat(shop.problems("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString()))
+                .isNotEmpty();
         assertThat(shop.folder().resolve("book")).doesNotExist();
     }
 }

@@ -80,7 +80,7 @@ class HindsightTest {
         visit("n7", "north-pier", "2027-02-05", "Leaks", "", "serviceCall: callback");
         visit("s1", "south-pier", "2026-02-10", "Cloudy ice", waterTasks(), "");
         visit("s2", "south-pier", "2026-10-01", "Noise", "", "");
-        run("visit", "--withdraw", "s2", "--reason", "another customer's");
+        run("visit", "withdraw", "s2", "--reason", "another customer's");
     }
 
     private void site(String id, String cooling) {
@@ -103,7 +103,7 @@ class HindsightTest {
                 machines:
                   - {machine: bar, tasks: [%s]}
                 """.formatted(site, asked, more, day, day, tasks));
-        run("visit", file.toString());
+        run("visit", "add", file.toString());
     }
 
     private JsonNode run(String... args) {
@@ -136,7 +136,7 @@ class HindsightTest {
     void callsThatCleanNothing_addUpByHand() throws IOException {
         forecast("afterCall: resets", "afterCall: restarts");
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         assertThat(year.path("from").asString()).isEqualTo("2026-03-01");
         assertThat(year.path("until").asString()).isEqualTo("2027-02-28");
@@ -181,7 +181,7 @@ class HindsightTest {
     void calls_areCountedByWhatTheyCleaned() throws IOException {
         forecast("afterCall: resets", "afterCall: restarts");
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         had(site(year, 0), 3, 3, 0, 2, "more", "gloomy");
         had(site(year, 1), 0, 0, 0, 2, "fits", "careful");
@@ -212,7 +212,7 @@ class HindsightTest {
         forecast("sitesDiffer: {usual: 0, low: 0, high: 0}", "sitesDiffer: {usual: 50, low: 30, high: 60}");
         forecast("afterCall: resets", "afterCall: restarts");
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         expected(site(year, 0), "north-pier", 0.314149, 0.696441, 1.316067);
         expected(year.path("all"), "all", 0.662212, 1.519198, 2.855381);
@@ -265,7 +265,7 @@ class HindsightTest {
             water[1] += stops(random, 8, SINCE_SOUTH, 12);
         }
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         // Three standard errors: none of these numbers spreads by more than 0.8.
         double near = 3 * 0.8 / Math.sqrt(years);
@@ -308,7 +308,7 @@ class HindsightTest {
         site("east-pier", "air");
         visit("e1", "east-pier", "2026-12-01", "No ice", "", "");
 
-        String text = shop.runAt(LATER, "hindsight").out();
+        String text = shop.runAt(LATER, "call", "review").out();
 
         assertThat(text).contains("from 2026-03-01 to 2027-02-28")
                 .containsPattern("north-pier +0\\.7 +0 to 2 +3 +more than the usual guess allows +gloomy")
@@ -330,7 +330,7 @@ class HindsightTest {
             visit("more" + i, "south-pier", "2026-0" + (i + 3) + "-02", "No ice", waterTasks(), "");
         }
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         had(year.path("causes").get(2), 5, 6, 0, 2, "more", "gloomy");
         assertThat(year.path("notes").get(0).asString())
@@ -349,7 +349,7 @@ class HindsightTest {
         double june = (begins + 3) / 2;
         double september = (june + 3) / 2;
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         assertThat(usual(year.path("causes").get(1))).isCloseTo(
                 hazard(9, begins, 3) + hazard(9, june, 3) + hazard(9, september, 6), within(DIGITS));
@@ -360,42 +360,42 @@ class HindsightTest {
         forecast("afterCall: resets", "afterCall: restarts");
         run("machine", "change", "south-pier", "bar", "--installed", "2026-09-01");
 
-        JsonNode year = run("hindsight");
+        JsonNode year = run("call", "review");
 
         assertThat(usual(site(year, 1))).isCloseTo(hazard(8, 0, 6) + 0.25 / 2, within(DIGITS));
     }
 
     @Test
     void bookOfLessThanAYear_saysWhenItHasOne() {
-        assertThat(problems("hindsight", "--date", "2026-12-01").getFirst()).contains(
+        assertThat(problems("call", "review", "--date", "2026-12-01").getFirst()).contains(
                 "the book has less than a year: its first visit was on 2026-01-15, after 2025-12-01",
                 "from 2027-01-15 on, or with --date 2027-01-15");
-        assertThat(run("hindsight", "--date", "2027-01-15").path("sites")).hasSize(1);
+        assertThat(run("call", "review", "--date", "2027-01-15").path("sites")).hasSize(1);
     }
 
     @Test
     void guessesBegunLater_areSaidToBe() throws IOException {
         forecast("effective: {from: 2026-01-01}", "effective: {from: 2026-05-01}");
 
-        assertThat(run("hindsight").path("notes").get(1).asString()).isEqualTo(
+        assertThat(run("call", "review").path("notes").get(1).asString()).isEqualTo(
                 "The guesses are those of 2027-03-01, since pricing/ has none of 2026-03-01, when the year began.");
     }
 
     @Test
     void sitesOfTheForgotten_areLeftOut() {
-        run("issue", "--all");
+        run("invoice", "issue", "--all");
         run("customer", "forget", "pier-kitchens", "--yes");
 
-        assertThat(problems("hindsight").getFirst()).contains("the book has no visits to look back on");
+        assertThat(problems("call", "review").getFirst()).contains("the book has no visits to look back on");
     }
 
     @Test
     void withoutForecastOrBook_saysWhatIsMissing() throws IOException {
         Files.delete(shop.folder().resolve("pricing/forecast.yaml"));
-        assertThat(problems("hindsight").getFirst()).contains("there is nothing to forecast by on 2026-03-01",
+        assertThat(problems("call", "review").getFirst()).contains("there is nothing to forecast by on 2026-03-01",
                 "a file of kind: forecast");
 
         shop = BookShop.in(temporary.resolve("other"), Database.SQLITE);
-        assertThat(problems("hindsight").getFirst()).contains("the book has no visits to look back on");
+        assertThat(problems("call", "review").getFirst()).contains("the book has no visits to look back on");
     }
 }

@@ -103,18 +103,19 @@ class ImportTest {
         String planned = Files.readString(shop.folder().resolve("planned/survey-bakery.yaml"));
         Path done = shop.write("survey-bakery.yaml", planned.replace("form: planned-visit", "form: visit"));
 
-        assertThat(shop.run("issue", "survey-bakery").err()).contains("is only planned");
+        assertThat(shop.run("invoice", "issue", "survey-bakery").err()).contains("is only planned");
         assertThat(states(shop.json("import", done.toString()))).containsExactly("visit survey-bakery changed");
         assertThat(shop.problems("import", shop.write("survey-bakery.yaml", planned).toString()).getFirst())
                 .contains("was done already");
-        assertThat(shop.json("issue", "survey-bakery", "--date", "2026-05-14").path("papers").get(0).path("number")
+        assertThat(shop.json("invoice", "issue", "survey-bakery", "--date", "2026-05-14").path("papers").get(0)
+                .path("number")
                 .asString()).isEqualTo("INV-2026-00001");
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"format: 1 | does not say what it tells of | brushing-request",
             "form: vist | there is no form \"vist\" | did you mean \"visit\"?",
-            "form: credit | is for one paper and not kept | planned-visit",
+            "form: credit | there is no form \"credit\" | agreement",
             "{form: visit, id: ../../x} | the id \"../../x\" | up to 60 small letters",
             "{form: visit, format: 1, site: nowhere, people: []} | nothing is listed here | at least 1"})
     void wrongForm_saysWhereAndWhatIsAllowed(String text, String message, String allowed) throws IOException {

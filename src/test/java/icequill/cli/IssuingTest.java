@@ -36,38 +36,41 @@ class IssuingTest {
     void issue_wrongDay_isRefusedAndNoNumberIsTaken() throws IOException {
         record("late-call");
 
-        assertThat(shop.run("issue", "late-call", "--date", "2026-05-12").err())
+        assertThat(shop.run("invoice", "issue", "late-call", "--date", "2026-05-12").err())
                 .contains("dated 2026-05-12, but visit \"late-call\" ended on 2026-05-13");
-        assertThat(shop.runAt(EVENING, "issue", "late-call", "--date", "2026-05-15").err())
+        assertThat(shop.runAt(EVENING, "invoice", "issue", "late-call", "--date", "2026-05-15").err())
                 .contains("dated 2026-05-15, but today is 2026-05-14");
-        assertThat(shop.runAt(EVENING, "issue", "late-call").out()).as("today is the shop's day")
+        assertThat(shop.runAt(EVENING, "invoice", "issue", "late-call").out()).as("today is the shop's day")
                 .contains("INV-2026-00001", "due 2026-06-13");
-        assertThat(shop.runAt(EVENING, "credit", "INV-2026-00001", "--reason", "x", "--date", "2026-05-15").err())
+        assertThat(
+                shop.runAt(EVENING, "credit", "issue", "INV-2026-00001", "--reason", "x", "--date", "2026-05-15").err())
                 .contains("dated 2026-05-15, but today is 2026-05-14");
-        assertThat(shop.runAt(EVENING, "issue", "--quote", "quotes/float-switch.yaml", "--date", "2026-05-15").err())
+        assertThat(shop.runAt(EVENING, "quote", "issue", "quotes/float-switch.yaml", "--date", "2026-05-15").err())
                 .contains("dated 2026-05-15, but today is 2026-05-14");
         assertThat(shop.json("audit").path("papers").asInt()).isEqualTo(1);
     }
 
     @Test
     void visit_stillToCome_isNotRecorded() throws IOException {
-        assertThat(shop.runAt(EVENING, "visit", file("included-visit-hotel")).err())
+        assertThat(shop.runAt(EVENING, "visit", "add", file("included-visit-hotel")).err())
                 .contains("visit \"included-visit-hotel\" ends 2026-06-16T12:45, which is still to come",
                         "form: planned-visit");
-        assertThat(shop.runAt(EVENING, "visit", file("late-call")).status()).isZero();
+        assertThat(shop.runAt(EVENING, "visit", "add", file("late-call")).status()).isZero();
     }
 
     @Test
     void issue_beforeTheNewestOfItsSeries_needsAReasonWhichIsKept() throws IOException {
         record("late-call");
         record("ten-minute-brushing");
-        shop.json("issue", "late-call", "--date", "2026-05-20");
+        shop.json("invoice", "issue", "late-call", "--date", "2026-05-20");
 
-        assertThat(shop.run("issue", "ten-minute-brushing", "--date", "2026-05-19").err())
+        assertThat(shop.run("invoice", "issue", "ten-minute-brushing", "--date", "2026-05-19").err())
                 .contains("dated 2026-05-19, but the newest invoice bears 2026-05-20", "--backdate");
-        assertThat(shop.run("issue", "ten-minute-brushing", "--date", "2026-05-19", "--backdate", " ").status())
+        assertThat(
+                shop.run("invoice", "issue", "ten-minute-brushing", "--date", "2026-05-19", "--backdate", " ").status())
                 .isEqualTo(3);
-        shop.json("issue", "ten-minute-brushing", "--date", "2026-05-19", "--backdate", "Left lying on a desk.");
+        shop.json("invoice", "issue", "ten-minute-brushing", "--date", "2026-05-19", "--backdate",
+                "Left lying on a desk.");
 
         assertThat(shop.json("show", "INV-2026-00002").path("paper").path("origin").path("backdated").asString())
                 .isEqualTo("Left lying on a desk.");
@@ -88,8 +91,8 @@ class IssuingTest {
                 """);
         record("at-the-limit");
 
-        CommandsTest.Run tried = shop.run("issue", "--all", "--dry-run");
-        JsonNode json = shop.runAt(BookShop.CLOCK, "issue", "--all", "--dry-run", "--json").json();
+        CommandsTest.Run tried = shop.run("invoice", "issue", "--all", "--dry-run");
+        JsonNode json = shop.runAt(BookShop.CLOCK, "invoice", "issue", "--all", "--dry-run", "--json").json();
 
         assertThat(tried.out()).contains("Would issue invoice, USD 301.13, dated 2026-12-30: Pennon Wharf",
                 "2 of 3 visits would be billed.").doesNotContain("INV-");
@@ -102,7 +105,7 @@ class IssuingTest {
         try (var unfinished = Files.walk(shop.folder().resolve("papers"))) {
             assertThat(unfinished.filter(Files::isRegularFile)).isEmpty();
         }
-        assertThat(shop.run("issue", "--all").out()).contains("INV-2026-00001", "INV-2026-00002",
+        assertThat(shop.run("invoice", "issue", "--all").out()).contains("INV-2026-00001", "INV-2026-00002",
                 "2 of 3 visits billed.");
     }
 
@@ -110,7 +113,7 @@ class IssuingTest {
     void credit_reissueDryRun_showsBothPapers() throws IOException {
         shop.issue("late-call", "2026-05-14");
 
-        CommandsTest.Run tried = shop.run("credit", "INV-2026-00001", "--reissue", "--purchase-order", "P-9", "--due",
+        CommandsTest.Run tried = shop.run("invoice", "reissue", "INV-2026-00001", "--purchase-order", "P-9", "--due",
                 "keep", "--reason", "Wrong order.", "--date", "2026-06-01", "--dry-run");
 
         assertThat(tried.out()).contains("Would issue credit note, USD -301.13, dated 2026-06-01",
@@ -124,9 +127,9 @@ class IssuingTest {
         Path copy = shop.folder().resolve("visits/late-call-copy.yaml");
         Files.copy(Path.of(file("late-call")), copy);
 
-        assertThat(shop.problems("visit", copy.toString())).singleElement().asString().contains(
+        assertThat(shop.problems("visit", "add", copy.toString())).singleElement().asString().contains(
                 "visits/late-call-copy.yaml", "Ada Quill was at this site from 2026-05-13T16:20 to 2026-05-13T18:05",
-                "visit \"late-call\" says, which is recorded already", "icequill visit --withdraw late-call");
+                "visit \"late-call\" says, which is recorded already", "icequill visit withdraw late-call");
         record("late-call");
     }
 
@@ -141,7 +144,7 @@ class IssuingTest {
                 """;
         shop.write("visits/elsewhere.yaml", elsewhere);
 
-        assertThat(shop.problems("visit", file("elsewhere"))).singleElement().asString()
+        assertThat(shop.problems("visit", "add", file("elsewhere"))).singleElement().asString()
                 .contains("ada quill was at site \"pennon-wharf-taproom\"", "each person at one site at a time");
         shop.write("visits/elsewhere.yaml", elsewhere.replace("18:04", "18:05"));
         record("elsewhere");
@@ -151,16 +154,16 @@ class IssuingTest {
     void withdraw_unbilledVisit_isKeptAndNeverBilled() throws IOException {
         record("late-call");
 
-        assertThat(shop.problems("visit", "--withdraw", "late-call")).singleElement().asString()
+        assertThat(shop.problems("visit", "withdraw", "late-call", "--reason", " ")).singleElement().asString()
                 .contains("no reason is given");
-        assertThat(shop.run("visit", "--withdraw", "late-call", "--reason", "Copied by mistake.").out())
+        assertThat(shop.run("visit", "withdraw", "late-call", "--reason", "Copied by mistake.").out())
                 .contains("Withdrawn: late-call at pennon-wharf-taproom on 2026-05-13: Copied by mistake.");
 
-        assertThat(shop.problems("visit", "--withdraw", "late-call", "--reason", "Again.").getFirst())
+        assertThat(shop.problems("visit", "withdraw", "late-call", "--reason", "Again.").getFirst())
                 .contains("was withdrawn: Copied by mistake.");
-        assertThat(shop.run("issue", "late-call").err()).contains("was withdrawn: Copied by mistake.");
-        assertThat(shop.problems("visit", file("late-call")).getFirst()).contains("was withdrawn");
-        assertThat(shop.run("issue", "--all").out()).contains("0 of 0 visits billed.");
+        assertThat(shop.run("invoice", "issue", "late-call").err()).contains("was withdrawn: Copied by mistake.");
+        assertThat(shop.problems("visit", "add", file("late-call")).getFirst()).contains("was withdrawn");
+        assertThat(shop.run("invoice", "issue", "--all").out()).contains("0 of 0 visits billed.");
         Path copy = shop.folder().resolve("visits/late-call-copy.yaml");
         Files.copy(Path.of(file("late-call")), copy);
         record("late-call-copy");
@@ -170,37 +173,38 @@ class IssuingTest {
         shop.json("backup", backup.toString());
         BookShop second = BookShop.empty(temporary.resolve("second"), Database.SQLITE);
         second.json("restore", backup.toString());
-        assertThat(second.run("issue", "late-call").err()).contains("was withdrawn: Copied by mistake.");
+        assertThat(second.run("invoice", "issue", "late-call").err()).contains("was withdrawn: Copied by mistake.");
     }
 
     @Test
     void withdraw_billedVisit_isRefusedUntilItsInvoiceIsGivenBack() throws IOException {
         shop.issue("late-call", "2026-05-14");
 
-        assertThat(shop.problems("visit", "--withdraw", "late-call", "--reason", "Nobody came.").getFirst())
+        assertThat(shop.problems("visit", "withdraw", "late-call", "--reason", "Nobody came.").getFirst())
                 .contains("was billed as INV-2026-00001");
-        shop.json("credit", "INV-2026-00001", "--reason", "Nobody came.", "--date", "2026-05-15");
-        shop.json("visit", "--withdraw", "late-call", "--reason", "Nobody came.");
+        shop.json("credit", "issue", "INV-2026-00001", "--reason", "Nobody came.", "--date", "2026-05-15");
+        shop.json("visit", "withdraw", "late-call", "--reason", "Nobody came.");
     }
 
     /** Quarterly from 1 June 2026: payments fall due on 1 June, 1 September, 1 December and 1 March. */
     @Test
     void issueAgreement_withoutPayment_proposesTheNextAndBillsNone() throws IOException {
-        List<String> line = List.of("issue", "--agreement", "agreements/crumb-lane-bakery.yaml", "--date",
+        List<String> line = List.of("agreement", "next", "agreements/crumb-lane-bakery.yaml", "--date",
                 "2026-12-01");
+        List<String> bill = List.of("invoice", "issue", "agreements/crumb-lane-bakery.yaml", "--date", "2026-12-01");
 
-        assertThat(shop.json(line.toArray(String[]::new)).path("payment").path("number").asInt()).isEqualTo(1);
-        assertThat(shop.problems(with(line, "--payment", "2")).getFirst())
-                .contains("payment 1 of A-2026-004 comes before payment 2 and is not billed yet", "--out-of-order");
-        shop.json(with(line, "--payment", "1"));
+        assertThat(shop.json(line.toArray(String[]::new)).path("installment").path("number").asInt()).isEqualTo(1);
+        assertThat(shop.problems(with(bill, "--installment", "2")).getFirst()).contains(
+                "installment 1 of A-2026-004 comes before installment 2 and is not billed yet", "--out-of-order");
+        shop.json(with(bill, "--installment", "1"));
         JsonNode next = shop.json(line.toArray(String[]::new));
-        assertThat(next.path("payment").path("number").asInt()).isEqualTo(2);
-        assertThat(next.path("payment").path("due").asString()).isEqualTo("2026-09-01");
+        assertThat(next.path("installment").path("number").asInt()).isEqualTo(2);
+        assertThat(next.path("installment").path("due").asString()).isEqualTo("2026-09-01");
         assertThat(shop.run(line.toArray(String[]::new)).out()).contains(
-                "Next of A-2026-004: payment 2, due 2026-09-01",
-                "--payment 2");
-        shop.json(with(line, "--payment", "3", "--out-of-order"));
-        assertThat(shop.json(line.toArray(String[]::new)).path("payment").path("number").asInt()).isEqualTo(2);
+                "Next of A-2026-004: installment 2, due 2026-09-01",
+                "--installment 2");
+        shop.json(with(bill, "--installment", "3", "--out-of-order"));
+        assertThat(shop.json(line.toArray(String[]::new)).path("installment").path("number").asInt()).isEqualTo(2);
         assertThat(shop.json("audit").path("papers").asInt()).isEqualTo(2);
     }
 
@@ -211,7 +215,7 @@ class IssuingTest {
     }
 
     private void record(String visit) throws IOException {
-        shop.json("visit", file(visit));
+        shop.json("visit", "add", file(visit));
     }
 
     private String file(String visit) {

@@ -42,7 +42,7 @@ class MergeTest {
                 "607-555-0150");
         shop.write("visits/may.yaml", visit("2026-05-13"));
         shop.issue("may", "2026-05-14");
-        shop.json("visit", shop.write("visits/june.yaml", visit("2026-06-10")).toString());
+        shop.json("visit", "add", shop.write("visits/june.yaml", visit("2026-06-10")).toString());
         Files.delete(shop.folder().resolve("visits/june.yaml"));
         return shop;
     }
@@ -73,7 +73,7 @@ class MergeTest {
 
         JsonNode dry = shop.json("customer", "merge", "mill-2", "--into", "mill", "--dry-run");
         assertThat(shop.json("customer", "show", "mill-2").path("sites")).hasSize(1);
-        JsonNode done = shop.json("customer", "merge", "mill-2", "--into", "mill");
+        JsonNode done = shop.json("customer", "merge", "mill-2", "--into", "mill", "--yes");
 
         assertThat(texts(moved(dry, "sites"))).containsExactly("lane-2");
         assertThat(texts(moved(done, "accounts"))).containsExactly("branch");
@@ -105,11 +105,13 @@ class MergeTest {
         Path all = folder.resolve("all.json");
         shop.json("export", all.toString());
         assertThat(Files.readString(all)).contains("\"mergedInto\":\"mill\"");
-        assertThat(shop.json("trail", "lane-2").path("trail").get(0).toString()).contains("\"event\":\"merged\"",
+        assertThat(shop.json("audit", "trail", "lane-2").path("trail").get(0).toString()).contains(
+                "\"event\":\"merged\"",
                 "mill-2", "\"mill\"");
         assertThat(shop.json("find", "Mill Ln Bakery").path("papers")).hasSize(1);
         assertThat(shop.json("show", "INV-2026-00001").toString()).contains("Mill Ln Bakery");
-        assertThat(shop.json("issue", "june", "--date", "2026-12-30").path("papers").get(0).path("where").asString())
+        assertThat(shop.json("invoice", "issue", "june", "--date", "2026-12-30").path("papers").get(0).path("where")
+                .asString())
                 .contains("Mill Lane Bakery");
         assertThat(shop.run("audit").status()).isZero();
     }
@@ -118,9 +120,9 @@ class MergeTest {
     @EnumSource(Database.class)
     void sitesThatAreOne_machinesAndVisitsGoAlong_papersStay(Database database) throws IOException {
         BookShop shop = twice(database);
-        shop.json("customer", "merge", "mill-2", "--into", "mill");
+        shop.json("customer", "merge", "mill-2", "--into", "mill", "--yes");
 
-        JsonNode done = shop.json("site", "merge", "lane-2", "--into", "lane");
+        JsonNode done = shop.json("site", "merge", "lane-2", "--into", "lane", "--yes");
 
         assertThat(texts(moved(done, "machines"))).containsExactly("cellar");
         assertThat(texts(moved(done, "visits"))).containsExactly("may", "june");
@@ -135,11 +137,11 @@ class MergeTest {
         assertThat(lane.path("form").path("miles").asInt()).isEqualTo(3);
         assertThat(shop.problems("site", "change", "lane-2", "--parking", "x")).singleElement().asString()
                 .contains("site \"lane-2\" was merged into \"lane\"");
-        JsonNode june = shop.json("issue", "june", "--date", "2026-12-30").path("papers").get(0);
+        JsonNode june = shop.json("invoice", "issue", "june", "--date", "2026-12-30").path("papers").get(0);
         assertThat(june.path("where").asString()).contains("Mill Lane Bakery");
         // What was billed before still says the site that it was; issued anew, it is found as what that is now.
-        shop.json("credit", "INV-2026-00001", "--reason", "Wrong price.", "--date", "2026-12-30");
-        assertThat(shop.json("issue", "may", "--date", "2026-12-30").path("papers")).hasSize(1);
+        shop.json("credit", "issue", "INV-2026-00001", "--reason", "Wrong price.", "--date", "2026-12-30");
+        assertThat(shop.json("invoice", "issue", "may", "--date", "2026-12-30").path("papers")).hasSize(1);
         assertThat(shop.run("price", shop.folder().resolve("visits/may.yaml").toString()).status()).isZero();
         assertThat(shop.run("audit").status()).isZero();
     }
@@ -154,13 +156,14 @@ class MergeTest {
                 .anySatisfy(text -> assertThat(text).contains("belongs to customer \"mill-2\"",
                         "first: icequill customer merge"))
                 .anySatisfy(text -> assertThat(text).contains("both sites have a machine \"cellar\""));
-        assertThat(shop.problems("customer", "merge", "mill", "--into", "mill").getFirst()).contains("and itself");
-        assertThat(shop.problems("customer", "merge", "mill-3", "--into", "mill").getFirst())
+        assertThat(shop.problems("customer", "merge", "mill", "--into", "mill", "--yes").getFirst())
+                .contains("and itself");
+        assertThat(shop.problems("customer", "merge", "mill-3", "--into", "mill", "--yes").getFirst())
                 .contains("did you mean \"mill-2\"?");
         shop.json(with(LANE, "customer", "add", "leaf", "--name", "Leaf", "--parent", "branch"));
-        assertThat(shop.problems("customer", "merge", "mill-2", "--into", "leaf").getFirst())
+        assertThat(shop.problems("customer", "merge", "mill-2", "--into", "leaf", "--yes").getFirst())
                 .contains("belongs to an account that belongs to \"mill-2\"");
-        shop.json("customer", "merge", "mill-2", "--into", "branch");
+        shop.json("customer", "merge", "mill-2", "--into", "branch", "--yes");
         assertThat(shop.json("customer", "show", "branch").path("form").has("parent")).isFalse();
         assertThat(shop.run("audit").status()).isZero();
     }
@@ -169,8 +172,8 @@ class MergeTest {
     @EnumSource(Database.class)
     void backupOfMerged_isRestoredWithWhatWasMerged(Database database) throws IOException {
         BookShop shop = twice(Database.SQLITE);
-        shop.json("customer", "merge", "mill-2", "--into", "mill");
-        shop.json("site", "merge", "lane-2", "--into", "lane");
+        shop.json("customer", "merge", "mill-2", "--into", "mill", "--yes");
+        shop.json("site", "merge", "lane-2", "--into", "lane", "--yes");
         Path backup = folder.resolve("monday.backup");
         shop.json("backup", backup.toString());
         BookShop other = BookShop.empty(folder.resolve("other"), database);
@@ -186,9 +189,9 @@ class MergeTest {
     @Test
     void forgottenSurvivor_takesTheMergedWithHim() throws IOException {
         BookShop shop = twice(Database.SQLITE);
-        shop.json("issue", "june", "--date", "2026-12-30");
-        shop.json("customer", "merge", "mill-2", "--into", "mill");
-        shop.json("site", "merge", "lane-2", "--into", "lane");
+        shop.json("invoice", "issue", "june", "--date", "2026-12-30");
+        shop.json("customer", "merge", "mill-2", "--into", "mill", "--yes");
+        shop.json("site", "merge", "lane-2", "--into", "lane", "--yes");
         shop.write("notes.txt", "Mill Ln Bakery: ring Bo Hart; lane-2 is closed.\n");
 
         assertThat(texts(shop.json("customer", "forget", "mill", "--yes").path("files"))).contains("notes.txt");

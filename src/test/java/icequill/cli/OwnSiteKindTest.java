@@ -32,9 +32,9 @@ class OwnSiteKindTest {
 
     @Test
     void ownKind_shortensTheIntervalAndIsNamedInBothLanguages() throws IOException {
-        assertThat(html("quote", quote, "--html")).contains("ap truck: much yeast in the air")
+        assertThat(html("quote", "draft", quote, "--html")).contains("ap truck: much yeast in the air")
                 .contains("hot room, so");
-        assertThat(html("quote", quote, "--html", "--lang", "es"))
+        assertThat(html("quote", "draft", quote, "--html", "--lang", "es"))
                 .contains("amión cervecero: mucha levadura en el");
     }
 

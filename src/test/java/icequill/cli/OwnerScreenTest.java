@@ -31,10 +31,10 @@ class OwnerScreenTest {
     @ParameterizedTest
     @CsvSource({"price visits/late-call.yaml --how --owner",
             "price visits/packs-and-discount-mercado.yaml --how --owner",
-            "price visits/included-visit-hotel.yaml --how --owner", "quote crumb-lane-plan --owner",
-            "quote fernhill-plan --owner",
-            "quote plan-mercado --owner", "quote float-switch --owner",
-            "plan autumn-condensers-hotel"})
+            "price visits/included-visit-hotel.yaml --how --owner", "quote earnings crumb-lane-plan",
+            "quote earnings fernhill-plan",
+            "quote earnings plan-mercado", "quote earnings float-switch",
+            "visit timetable autumn-condensers-hotel"})
     void commandsOfTheOwner_sayWholeSentences(String line) {
         for (String language : List.of(" --lang en", " --lang es")) {
             List<String> words = new ArrayList<>(
@@ -55,8 +55,8 @@ class OwnerScreenTest {
     /** 46.50 an hour for 96 minutes is 74.40. */
     @Test
     void plans_costs_saidInTheShopsLanguage() {
-        String english = Run.of("quote", "plan-mercado", "--owner", "--shop", folder.toString()).out();
-        String spanish = Run.of("quote", "crumb-lane-plan", "--owner", "--lang", "es", "--shop", folder.toString())
+        String english = Run.of("quote", "earnings", "plan-mercado", "--shop", folder.toString()).out();
+        String spanish = Run.of("quote", "earnings", "crumb-lane-plan", "--lang", "es", "--shop", folder.toString())
                 .out().replace('\u00a0', ' ');
 
         assertThat(english).contains("costs of a year", "of price").contains("wage 46.50 an hour, pricing/labor.yaml:");

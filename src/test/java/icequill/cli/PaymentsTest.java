@@ -98,7 +98,8 @@ class PaymentsTest {
                 .containsExactly(minus(later.path("gross").asString(), "4.15"));
         assertThat(statement(shop, "2026-07-20").path("balance")).isEqualTo(statement(shop, "2026-07-19")
                 .path("balance"));
-        assertThat(shop.problems("payment", "allot", "july").getFirst()).contains("nothing of payment \"july\" is on");
+        assertThat(shop.problems("payment", "allot", "july").getFirst())
+                .contains("nothing of installment \"july\" is on");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
@@ -108,7 +109,7 @@ class PaymentsTest {
     void creditNote_isPaidBack(Database database) throws IOException {
         BookShop shop = owing(database, "shop");
         shop.json("payment", "add", PAYER, "301.13", "--date", "2026-06-02");
-        shop.json("credit", CALL, "--lines", "3", "--date", "2026-07-10", "--reason", "We were late.");
+        shop.json("credit", "issue", CALL, "--lines", "3", "--date", "2026-07-10", "--reason", "We were late.");
         assertThat(statement(shop, "2026-07-31").path("credits").get(0).path("open").asString())
                 .isEqualTo("-173.38");
 
@@ -288,7 +289,7 @@ class PaymentsTest {
 
         assertThat(shop.problems("payment", "add", "branch", "5").getFirst())
                 .contains("customer \"branch\" is billed through \"group\"");
-        assertThat(shop.problems("statement", "branch", "--date", "2026-07-31").getFirst())
+        assertThat(shop.problems("customer", "statement", "branch", "--date", "2026-07-31").getFirst())
                 .contains("customer \"branch\" is billed through \"group\"");
         assertThat(shares(shop.json("payment", "add", "group", "100.00", "--date", "2026-07-02")))
                 .containsExactly(CALL + " 100.00");
@@ -312,7 +313,7 @@ class PaymentsTest {
                 "NY", "--postal-code", "10999", "--country", "US");
         JsonNode before = statement(shop, "2026-07-31");
 
-        JsonNode merged = shop.json("customer", "merge", PAYER, "--into", "wharf");
+        JsonNode merged = shop.json("customer", "merge", PAYER, "--into", "wharf", "--yes");
 
         assertThat(merged.path("payments").toString()).contains("july", "slip");
         assertThat(statement(shop, "wharf", "2026-07-31")).isEqualTo(before);
@@ -330,7 +331,7 @@ class PaymentsTest {
         assertThat(payment.path("reference").isMissingNode()).isTrue();
         assertThat(shop.run("export", folder.resolve("all.json").toString()).status()).isZero();
         assertThat(folder.resolve("all.json")).content().contains("july").doesNotContain("Jo Wharf");
-        assertThat(shop.run("trail", "slip").out()).doesNotContain("Jo Wharf");
+        assertThat(shop.run("audit", "trail", "slip").out()).doesNotContain("Jo Wharf");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
@@ -367,9 +368,11 @@ class PaymentsTest {
     @Test
     void json_ofAccounts_addsUp() throws IOException {
         BookShop shop = BookShop.in(folder.resolve("shop"), Database.SQLITE);
-        JsonNode statement = shop.json("statement", "fernhill-hotels", "--with", HOTEL, "--date", "2026-08-31")
+        JsonNode statement = shop
+                .json("customer", "statement", "fernhill-hotels", "--with", HOTEL, "--date", "2026-08-31")
                 .path("amounts");
-        JsonNode reminder = shop.json("reminder", "fernhill-hotels", "--with", HOTEL, "--date", "2026-08-31")
+        JsonNode reminder = shop
+                .json("customer", "reminder", "fernhill-hotels", "--with", HOTEL, "--date", "2026-08-31")
                 .path("amounts");
 
         BigDecimal balance = new BigDecimal(statement.path("balance").asString());
@@ -382,7 +385,7 @@ class PaymentsTest {
     }
 
     private static String html(BookShop shop, String language) throws IOException {
-        JsonNode files = shop.json("statement", PAYER, "--date", "2026-08-15", "--lang", language, "--html")
+        JsonNode files = shop.json("customer", "statement", PAYER, "--date", "2026-08-15", "--lang", language, "--html")
                 .path("files");
         return Files.readString(Path.of(files.get(1).asString()));
     }
@@ -392,7 +395,7 @@ class PaymentsTest {
     }
 
     private static JsonNode statement(BookShop shop, String customer, String day) {
-        return shop.json("statement", customer, "--date", day).path("amounts");
+        return shop.json("customer", "statement", customer, "--date", day).path("amounts");
     }
 
     private static List<String> shares(JsonNode payment) {

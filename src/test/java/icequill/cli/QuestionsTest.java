@@ -153,13 +153,13 @@ class QuestionsTest {
         BookShop shop = BookShop.in(folder, database);
         Path forms = shop.write("delis.yaml", DELIS);
         shop.json("import", forms.toString());
-        shop.json("issue", "april-brushing", "--date", "2026-05-02");
-        shop.json("issue", "cellar-call", "--date", "2026-05-14");
-        shop.json("credit", "INV-2026-00002", "--reissue", "--purchase-order", "PO-88", "--due", "keep", "--reason",
+        shop.json("invoice", "issue", "april-brushing", "--date", "2026-05-02");
+        shop.json("invoice", "issue", "cellar-call", "--date", "2026-05-14");
+        shop.json("invoice", "reissue", "INV-2026-00002", "--purchase-order", "PO-88", "--due", "keep", "--reason",
                 "The order was missing.", "--date", "2026-05-20");
         shop.json("payment", "add", "harrow-deli", BRUSHED, "--for", "INV-2026-00001", "--date", "2026-06-01");
         shop.json("payment", "add", "harrow-deli", "100.00", "--for", "INV-2026-00003", "--date", "2026-06-02");
-        shop.json("visit", "--withdraw", "twice-entered", "--reason", "The same as cellar-call.");
+        shop.json("visit", "withdraw", "twice-entered", "--reason", "The same as cellar-call.");
         return shop;
     }
 
@@ -338,7 +338,8 @@ class QuestionsTest {
         assertThat(shop(Database.SQLITE).problems("find", "--kind", "bill", "--state", "late", "--store", "9",
                 "--caller", "nobody", "--month", "13")).hasSize(5);
         assertThat(shop(Database.SQLITE).run("visit", "list", "--state", "paid").status()).isEqualTo(2);
-        assertThat(shop(Database.SQLITE).run("visit").err()).contains("what to do is missing");
+        assertThat(Run.of("contact").err())
+                .contains("what to do is missing: one of add, change, list, remove");
     }
 
     @ParameterizedTest
@@ -397,13 +398,13 @@ class QuestionsTest {
         Files.writeString(other.resolve("twin.yaml"), DELIS.substring(0, DELIS.indexOf("---\n"))
                 .replace("harrow-deli", "harrow-twin"));
         shop.json("import", other.resolve("twin.yaml").toString());
-        shop.json("customer", "merge", "harrow-deli", "--into", "harrow-twin");
+        shop.json("customer", "merge", "harrow-deli", "--into", "harrow-twin", "--yes");
         assertThat(shop.json("visit", "list", "--customer", "harrow-twin").path("visits")).hasSize(6);
         assertThat(shop.problems("visit", "list", "--customer", "harrow-deli")).singleElement().asString()
                 .contains("was merged into");
 
-        shop.json("issue", "dock-brushing", "--date", "2026-06-01");
-        shop.json("issue", "last-night", "--date", "2026-06-01");
+        shop.json("invoice", "issue", "dock-brushing", "--date", "2026-06-01");
+        shop.json("invoice", "issue", "last-night", "--date", "2026-06-01");
         shop.json("customer", "forget", "harrow-twin", "--yes");
 
         assertThat(shop.run("site", "history", "elm-street", "--month", "2026-05").out())

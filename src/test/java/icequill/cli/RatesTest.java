@@ -38,7 +38,7 @@ class RatesTest {
 
     private static List<String> versions(BookShop shop) {
         List<String> told = new ArrayList<>();
-        shop.json("rates").path("versions").forEach(version -> told.add(version.path("papers").asInt()
+        shop.json("rates", "list").path("versions").forEach(version -> told.add(version.path("papers").asInt()
                 + (version.path("inForce").asBoolean() ? " in force" : "")));
         return told;
     }
@@ -50,15 +50,15 @@ class RatesTest {
     @Test
     void oneOffice_firstPaperByChangedRatesPutsThemIntoForce() throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
-        assertThat(shop.run("rates").out()).contains("No rates are in force yet.");
+        assertThat(shop.run("rates", "list").out()).contains("No rates are in force yet.");
         assertThat(shop.run("rates", "show").err()).contains("no rates are in force yet");
         assertThat(shop.issue("late-call", "2026-05-14").path("gross").asString()).isEqualTo("301.13");
         String first = inForce(shop);
 
         raise(shop.folder());
         assertThat(shop.run("price", "late-call").out()).contains("299.50");
-        shop.json("visit", shop.folder().resolve("visits/clock-change.yaml").toString());
-        shop.json("issue", "clock-change", "--date", "2026-11-02", "--dry-run");
+        shop.json("visit", "add", shop.folder().resolve("visits/clock-change.yaml").toString());
+        shop.json("invoice", "issue", "clock-change", "--date", "2026-11-02", "--dry-run");
         assertThat(inForce(shop)).as("what issues no paper").isEqualTo(first);
         shop.issue("clock-change", "2026-11-02");
         JsonNode second = shop.json("rates", "show");
@@ -72,11 +72,12 @@ class RatesTest {
         assertThat(shop.run("rates", "show").out()).contains("What is different from " + first, LABOR + ": changed",
                 "grades[lead].hourly.standard: 98.00 -> 108.00", "grades[lead].hourly.after-hours: 147.00 -> 162.00",
                 "Papers issued by it: 1");
-        assertThat(shop.run("trail", second.path("rates").path("version").asString()).out()).contains("adopted");
+        assertThat(shop.run("audit", "trail", second.path("rates").path("version").asString()).out())
+                .contains("adopted");
 
-        assertThat(shop.run("reprint", "INV-2026-00001", "--rework").out())
+        assertThat(shop.run("paper", "rework", "INV-2026-00001").out())
                 .contains("INV-2026-00001 worked out again by version " + first + " of the rates: as issued");
-        assertThat(shop.json("reprint", "INV-2026-00002", "--rework").path("same").asBoolean()).isTrue();
+        assertThat(shop.json("paper", "rework", "INV-2026-00002").path("same").asBoolean()).isTrue();
         assertThat(shop.run("rates", "export", first.substring(0, 6), other.resolve("then").toString()).status())
                 .isZero();
         assertThat(other.resolve("then").resolve(LABOR)).content().contains("standard: 98.00");
@@ -99,9 +100,9 @@ class RatesTest {
         BookShop north = offices.getFirst();
         BookShop south = offices.getLast();
         raise(south.folder());
-        north.json("visit", north.folder().resolve("visits/late-call.yaml").toString());
+        north.json("visit", "add", north.folder().resolve("visits/late-call.yaml").toString());
 
-        assertThat(north.problems("issue", "late-call", "--date", "2026-05-14").getFirst())
+        assertThat(north.problems("invoice", "issue", "late-call", "--date", "2026-05-14").getFirst())
                 .contains("no rates are in force yet", "icequill rates adopt");
         Run first = north.run("rates", "adopt");
         assertThat(first.status()).isEqualTo(3);
@@ -115,7 +116,7 @@ class RatesTest {
         assertThat(priced.err()).contains("Note: this folder is not as version " + inForce(north), LABOR,
                 "icequill rates adopt");
         assertThat(north.run("price", "late-call").err()).isEmpty();
-        JsonNode invoice = south.json("issue", "late-call", "--date", "2026-05-14").path("papers").get(0);
+        JsonNode invoice = south.json("invoice", "issue", "late-call", "--date", "2026-05-14").path("papers").get(0);
         assertThat(invoice.path("number").asString()).isEqualTo("INV-south-2026-00001");
         assertThat(invoice.path("gross").asString()).isEqualTo("301.13");
 
@@ -126,7 +127,7 @@ class RatesTest {
         assertThat(versions(south)).containsExactly("1 in force");
         assertThat(south.run("rates", "adopt", "--yes").out()).contains("Adopted version");
         assertThat(north.run("price", "late-call").out()).contains("299.50");
-        assertThat(south.run("rates").out()).contains("(south)").contains("(north)");
+        assertThat(south.run("rates", "list").out()).contains("(south)").contains("(north)");
         assertThat(versions(north)).containsExactly("0 in force", "1");
         assertThat(south.json("audit").path("findings")).isEmpty();
         assertThat(north.run("rates", "show", "--json").out()).doesNotContain("jdbc");
@@ -138,7 +139,7 @@ class RatesTest {
         replace(shop.folder().resolve(LABOR), "standard: 98.00", "standard: -98.00");
 
         assertThat(shop.problems("rates", "adopt", "--yes")).allSatisfy(problem -> assertThat(problem).contains(LABOR));
-        assertThat(shop.json("rates").path("versions")).isEmpty();
+        assertThat(shop.json("rates", "list").path("versions")).isEmpty();
     }
 
     /** The quote was made of a file that says 20 minutes more than the book: 120 of 98.00 an hour are 196.00, and 100 would be 163.33. */
@@ -147,10 +148,10 @@ class RatesTest {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Path file = shop.folder().resolve("quotes/float-switch.yaml");
         replace(file, "left: 2026-05-20T10:15", "left: 2026-05-20T11:00");
-        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
-        shop.json("issue", "--quote", file.toString(), "--date", "2026-05-14");
+        shop.json("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("quote", "issue", file.toString(), "--date", "2026-05-14");
 
-        Run none = shop.run("reprint", "RQ-2026-00001", "--rework");
+        Run none = shop.run("paper", "rework", "RQ-2026-00001");
 
         assertThat(none.status()).isEqualTo(3);
         assertThat(none.out() + none.err()).contains("otherwise than issued");
@@ -169,13 +170,14 @@ class RatesTest {
         Path copy = south.folder().resolve("papers/issued/INV-north-2026/INV-north-2026-00001.pdf");
         assertThat(copy).doesNotExist();
 
-        assertThat(south.run("reprint", "--all").out()).contains("Copied from the book, byte for byte as issued",
+        assertThat(south.run("paper", "reprint", "--all").out()).contains(
+                "Copied from the book, byte for byte as issued",
                 "1 made anew; all others are there.");
         assertThat(copy).hasBinaryContent(paper);
-        assertThat(south.run("reprint", "--all").out()).contains("All papers are there as issued.");
+        assertThat(south.run("paper", "reprint", "--all").out()).contains("All papers are there as issued.");
         Files.writeString(copy, "forged");
         assertThat(south.problemsOfAudit()).singleElement().asString().contains("was changed after it was issued");
-        assertThat(south.json("reprint", "INV-north-2026-00001").path("way").asString()).isEqualTo("copied");
+        assertThat(south.json("paper", "reprint", "INV-north-2026-00001").path("way").asString()).isEqualTo("copied");
         assertThat(copy).hasBinaryContent(paper);
 
         north.issue("clock-change", "2026-05-15");

@@ -63,9 +63,8 @@ class ReadersAttackTest {
             }
             assertThat(Run.of("audit", "--json", "--shop", copy.folder().toString()).json().path("papers").asInt())
                     .isEqualTo(1);
-            Run issued = Run.at(BookShop.CLOCK, "credit", "INV-2026-00001", "--reason", "Twice.", "--date",
-                    "2026-06-01",
-                    "--shop", copy.folder().toString());
+            Run issued = Run.at(BookShop.CLOCK, "credit", "issue", "INV-2026-00001", "--reason", "Twice.", "--date",
+                    "2026-06-01", "--shop", copy.folder().toString());
             assertThat(issued.status()).isEqualTo(3);
             assertThat(issued.err()).contains("may not be written to");
         }
@@ -99,7 +98,7 @@ class ReadersAttackTest {
         Path shop = other.resolve("shop");
         BookShop book = BookShop.in(shop, database);
         book.issue("late-call", "2026-05-14");
-        book.json("invoice", shop.resolve("visits/ten-minute-brushing.yaml").toString());
+        book.json("invoice", "draft", shop.resolve("visits/ten-minute-brushing.yaml").toString());
         book.json("backup", shop.resolve("backups/monday.backup").toString());
         book.json("export", shop.resolve("exports/book.json").toString());
         book.json("export", shop.resolve("exports/papers.csv").toString());

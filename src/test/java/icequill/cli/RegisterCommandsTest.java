@@ -58,8 +58,8 @@ class RegisterCommandsTest {
         String visit = shop.write("visits/mill-lane-brushing.yaml", VISIT).toString();
 
         assertThat(shop.json("price", visit).path("net").asString()).isEqualTo("150.00");
-        assertThat(shop.run("record", visit, "--html").out()).contains("record-mill-lane-brushing.pdf");
-        assertThat(shop.run("invoice", visit).out()).contains("Mill Lane Bakery");
+        assertThat(shop.run("visit", "record", visit, "--html").out()).contains("record-mill-lane-brushing.pdf");
+        assertThat(shop.run("invoice", "draft", visit).out()).contains("Mill Lane Bakery");
         assertThat(shop.run("check").status()).isZero();
         if (database == Database.POSTGRESQL) {
             shop.json("rates", "adopt", "--yes");
@@ -124,7 +124,7 @@ class RegisterCommandsTest {
         shop.json("site", "change", "mill-lane", "--customer", "branch");
         shop.write("visits/branch.yaml", VISIT);
 
-        assertThat(shop.run("invoice", shop.folder().resolve("visits/branch.yaml").toString()).out())
+        assertThat(shop.run("invoice", "draft", shop.folder().resolve("visits/branch.yaml").toString()).out())
                 .contains("Mill Lane Bakery");
         assertThat(shop.problems("customer", "change", "mill-lane-bakery", "--parent", "branch").getFirst())
                 .contains("would be a parent of itself");
@@ -173,10 +173,10 @@ class RegisterCommandsTest {
         BookShop shop = BookShop.empty(other.resolve("shop"), Database.SQLITE);
         addMillLane(shop);
         shop.write("visits/mill.yaml", VISIT);
-        shop.json("visit", shop.folder().resolve("visits/mill.yaml").toString());
+        shop.json("visit", "add", shop.folder().resolve("visits/mill.yaml").toString());
         assertThat(shop.problems("customer", "forget", "mill-lane-bakery").getFirst())
-                .contains("visit \"mill\" is not billed yet", "icequill issue mill");
-        shop.json("issue", "mill", "--date", "2026-05-14");
+                .contains("visit \"mill\" is not billed yet", "icequill invoice issue mill");
+        shop.json("invoice", "issue", "mill", "--date", "2026-05-14");
 
         assertThat(shop.problems("customer", "forget", "mill-lane-bakery").getFirst())
                 .contains("This blanks customer mill-lane-bakery with 1 sites", "--yes");
@@ -205,7 +205,7 @@ class RegisterCommandsTest {
         shop.json("customer", "change", "mill-lane-bakery", "--bill-name", "=HYPERLINK(\"x\")");
         shop.write("visits/mill.yaml", VISIT);
         shop.issue("mill", "2026-05-14");
-        shop.json("credit", "INV-2026-00001", "--reason", "Twice.", "--date", "2026-05-15");
+        shop.json("credit", "issue", "INV-2026-00001", "--reason", "Twice.", "--date", "2026-05-15");
 
         assertThat(shop.json("export", other.resolve("papers.csv").toString()).path("papers").asInt()).isEqualTo(2);
 
@@ -295,7 +295,7 @@ class RegisterCommandsTest {
         assertThat(shop.json("customer", "show", "quay").path("form").path("billTo").get(0).path("address")
                 .path("street")).hasSize(2);
         shop.write("visits/shore.yaml", VISIT.replace("mill-lane", "shore-1").replace("back-bar", "cellar"));
-        assertThat(shop.run("invoice", shop.folder().resolve("visits/shore.yaml").toString()).out())
+        assertThat(shop.run("invoice", "draft", shop.folder().resolve("visits/shore.yaml").toString()).out())
                 .contains("Quay \"Group\"");
     }
 

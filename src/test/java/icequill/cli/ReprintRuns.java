@@ -68,7 +68,7 @@ public final class ReprintRuns {
                 } else {
                     Files.write(file, CHANGED);
                 }
-                Run run = shop.run("reprint", NUMBER);
+                Run run = shop.run("paper", "reprint", NUMBER);
                 if (run.status() != 0) {
                     throw new IllegalStateException(run.err());
                 }
@@ -124,7 +124,7 @@ public final class ReprintRuns {
             if (left.contains(file(shop)) && !isOne(Files.readAllBytes(file(shop)), issued)) {
                 throw new IllegalStateException(database + ": half a file");
             }
-            shop.json("reprint", NUMBER);
+            shop.json("paper", "reprint", NUMBER);
             if (!Arrays.equals(Files.readAllBytes(file(shop)), issued) || !beside(shop).equals(List.of(file(shop)))) {
                 throw new IllegalStateException(database + ": " + beside(shop));
             }

@@ -36,9 +36,9 @@ class SeriesLettersTest {
         set(shop, SPANISH);
 
         assertThat(number(shop.issue("late-call", "2026-05-14"))).isEqualTo("FAC-2026-00001");
-        assertThat(number(shop.json("issue", "--quote", "quotes/float-switch.yaml", "--date", "2026-05-14")))
+        assertThat(number(shop.json("quote", "issue", "quotes/float-switch.yaml", "--date", "2026-05-14")))
                 .isEqualTo("COR-2026-00001");
-        assertThat(shop.json("credit", "FAC-2026-00001", "--reissue", "--purchase-order", "PO-9", "--due", "keep",
+        assertThat(shop.json("invoice", "reissue", "FAC-2026-00001", "--purchase-order", "PO-9", "--due", "keep",
                 "--reason", "Wrong order.", "--date", "2026-05-20").toString())
                 .contains("NC-2026-00001", "FAC-2026-00002");
 
@@ -61,10 +61,10 @@ class SeriesLettersTest {
         set(shop, SPANISH);
 
         assertThat(number(shop.issue("ten-minute-brushing", "2026-05-15"))).isEqualTo("INV-2026-00002");
-        assertThat(number(shop.json("issue", "--quote", "quotes/float-switch.yaml", "--date", "2026-05-15")))
+        assertThat(number(shop.json("quote", "issue", "quotes/float-switch.yaml", "--date", "2026-05-15")))
                 .isEqualTo("COR-2026-00001");
-        shop.json("visit", shop.folder().resolve("visits/goodwill-clinic.yaml").toString());
-        Run next = shop.runAt(NEXT_YEAR, "issue", "goodwill-clinic", "--date", "2027-01-08", "--json");
+        shop.json("visit", "add", shop.folder().resolve("visits/goodwill-clinic.yaml").toString());
+        Run next = shop.runAt(NEXT_YEAR, "invoice", "issue", "goodwill-clinic", "--date", "2027-01-08", "--json");
         assertThat(next.status()).as(next.out() + next.err()).isZero();
         assertThat(number(next.json())).isEqualTo("FAC-2027-00001");
         assertThat(shop.json("show", "INV-2026-1").path("number").asString()).isEqualTo("INV-2026-00001");
@@ -78,7 +78,7 @@ class SeriesLettersTest {
         BookShop shop = BookShop.in(folder.resolve("shop"), database);
         set(shop, "{invoice: CN, credit-note: INV}");
         shop.issue("late-call", "2026-05-14");
-        shop.json("credit", "CN-2026-00001", "--reason", "Charged twice.", "--date", "2026-05-20");
+        shop.json("credit", "issue", "CN-2026-00001", "--reason", "Charged twice.", "--date", "2026-05-20");
         JsonNode before = shop.json("audit").path("series");
         Path backup = shop.folder().resolve("backup.zip");
         shop.json("backup", backup.toString());
@@ -125,14 +125,15 @@ class SeriesLettersTest {
         north.json("rates", "adopt", "--yes");
         north.issue("late-call", "2026-05-14");
         set(north, "{credit-note: INV, invoice: FAC, repair-quote: NORD}");
-        assertThat(north.problems("credit", "INV-north-2026-00001", "--reason", "Charged twice.", "--date",
+        assertThat(north.problems("credit", "issue", "INV-north-2026-00001", "--reason", "Charged twice.", "--date",
                 "2026-05-20")).singleElement().asString().contains(
                         "numbers of the kind invoice begin with INV in 2026 already (other letters for credit-note (book: letters: in shop.yaml))");
 
         BookShop south = offices.getLast();
         set(south, "{invoice: NORTH}");
-        south.json("visit", south.folder().resolve("visits/ten-minute-brushing.yaml").toString());
-        assertThat(south.problems("issue", "ten-minute-brushing", "--date", "2026-05-20")).singleElement().asString()
+        south.json("visit", "add", south.folder().resolve("visits/ten-minute-brushing.yaml").toString());
+        assertThat(south.problems("invoice", "issue", "ten-minute-brushing", "--date", "2026-05-20")).singleElement()
+                .asString()
                 .contains("the letters NORTH are the mark of the office north (other letters for invoice");
         assertThat(north.json("audit").path("findings")).isEmpty();
     }

@@ -35,11 +35,11 @@ class ShopDayTest {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Path file = shop.folder().resolve("shop.yaml");
         Files.writeString(file, Files.readString(file).replaceFirst("zone: .*", "zone: " + zone));
-        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString());
         StringWriter out = new StringWriter();
 
         int status = Main.run(Clock.fixed(moment, machine), new PrintWriter(out, true), new PrintWriter(out, true),
-                "issue", "late-call", "--shop", shop.folder().toString());
+                "invoice", "issue", "late-call", "--shop", shop.folder().toString());
 
         assertThat(status).as(out.toString()).isZero();
         assertThat(out.toString()).contains(number);
@@ -50,19 +50,19 @@ class ShopDayTest {
     void dayFarOff_isWrongUsage(String day) throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
 
-        assertThat(shop.run("invoice", "visits/late-call.yaml", "--date", day).status()).isEqualTo(2);
+        assertThat(shop.run("invoice", "draft", "visits/late-call.yaml", "--date", day).status()).isEqualTo(2);
     }
 
     @Test
     void paperOrVisitFarOff_isAProblem() throws IOException {
         BookShop shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
-        shop.json("visit", shop.folder().resolve("visits/late-call.yaml").toString());
+        shop.json("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString());
 
-        assertThat(shop.problems("issue", "late-call", "--date", "1999-12-31").getFirst())
+        assertThat(shop.problems("invoice", "issue", "late-call", "--date", "1999-12-31").getFirst())
                 .contains("1999-12-31");
         Path visit = shop.write("visits/old.yaml", Files.readString(shop.folder().resolve("visits/late-call.yaml"))
                 .replace("2026-", "1926-"));
-        assertThat(shop.problems("visit", visit.toString()))
+        assertThat(shop.problems("visit", "add", visit.toString()))
                 .anySatisfy(problem -> assertThat(problem).contains("the day of the visit is 1926-05-13"));
         Path site = shop.folder().resolve("sites/pennon-wharf-taproom.yaml");
         Files.writeString(site, Files.readString(site).replaceFirst("installed: [0-9-]+", "installed: 9999-01-01"));

@@ -26,9 +26,10 @@ class ShowTest {
         shop = BookShop.in(common.resolve("shop"), Database.SQLITE);
         shop.issue("ten-minute-brushing", "2026-05-14");
         shop.issue("late-call", "2026-05-15");
-        shop.json("credit", "INV-2026-00002", "--lines", "3", "--reason", "No evening work.", "--date", "2026-06-01");
-        shop.json("issue", "--quote", "crumb-lane-plan", "--date", "2026-05-14");
-        shop.json("issue", "--agreement", "crumb-lane-bakery", "--payment", "1", "--date", "2026-06-02");
+        shop.json("credit", "issue", "INV-2026-00002", "--lines", "3", "--reason", "No evening work.", "--date",
+                "2026-06-01");
+        shop.json("quote", "issue", "crumb-lane-plan", "--date", "2026-05-14");
+        shop.json("invoice", "issue", "crumb-lane-bakery", "--installment", "1", "--date", "2026-06-02");
     }
 
     /**

@@ -42,13 +42,14 @@ class StandingOrderTest {
 
     @Test
     void standingOrder_onTheAgreementAndItsPayments() throws IOException {
-        assertThat(html("agreement", agreement)).contains("FH-STANDING-26");
-        JsonNode paper = shop.json("issue", "--agreement", agreement, "--payment", "1", "--date", "2026-06-01")
+        assertThat(html("agreement", "print", agreement)).contains("FH-STANDING-26");
+        JsonNode paper = shop.json("invoice", "issue", agreement, "--installment", "1", "--date", "2026-06-01")
                 .path("papers").get(0);
 
         assertThat(shop.json("find", "FH-STANDING-26").path("papers").get(0).path("number").asString())
                 .isEqualTo(paper.path("number").asString());
-        assertThat(html("invoice", agreement, "--payment", "2", "--lang", "es")).contains("Orden de compra",
+        assertThat(html("invoice", "draft", agreement, "--installment", "2", "--lang", "es")).contains(
+                "Orden de compra",
                 "FH-STANDING-26");
     }
 
@@ -56,9 +57,9 @@ class StandingOrderTest {
     void standingOrder_onAVisitThatNamesNone() throws IOException {
         String plain = shop.write("visits/float.yaml", VISIT).toString();
 
-        assertThat(html("invoice", plain)).contains("FH-STANDING-26");
-        shop.json("visit", plain);
-        shop.json("issue", "float", "--date", "2026-06-17");
+        assertThat(html("invoice", "draft", plain)).contains("FH-STANDING-26");
+        shop.json("visit", "add", plain);
+        shop.json("invoice", "issue", "float", "--date", "2026-06-17");
         assertThat(shop.json("find", "FH-STANDING-26").path("papers")).hasSize(1);
     }
 
@@ -68,8 +69,8 @@ class StandingOrderTest {
         String own = shop.write("visits/own.yaml", VISIT + "order: {purchaseOrder: FH-1}\n").toString();
         String before = shop.write("visits/before.yaml", VISIT.replace("06-16", "05-16")).toString();
 
-        assertThat(html("invoice", own)).contains("FH-1").doesNotContain("FH-STANDING-26");
-        assertThat(html("invoice", before)).doesNotContain("FH-STANDING-26", "Purchase order");
+        assertThat(html("invoice", "draft", own)).contains("FH-1").doesNotContain("FH-STANDING-26");
+        assertThat(html("invoice", "draft", before)).doesNotContain("FH-STANDING-26", "Purchase order");
     }
 
     private String html(String... args) throws IOException {

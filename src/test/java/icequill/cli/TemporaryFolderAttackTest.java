@@ -56,8 +56,8 @@ class TemporaryFolderAttackTest {
             Assumptions.abort("mounting is refused here");
         }
         List<List<String>> lines = List.of(
-                List.of("visit", shop.resolve("visits/late-call.yaml").toString(), "--shop", shop.toString()),
-                List.of("issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()),
+                List.of("visit", "add", shop.resolve("visits/late-call.yaml").toString(), "--shop", shop.toString()),
+                List.of("invoice", "issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()),
                 List.of("backup", other.resolve("may.backup").toString(), "--shop", shop.toString()),
                 List.of("backup", "--verify", other.resolve("may.backup").toString()));
         String all = lines.stream().map(line -> "'" + String.join("' '", process(cache, full, line)) + "'")

@@ -55,7 +55,7 @@ class TerminalAttackTest {
     void fileWhoseNameIsNoName_isNotTakenIntoTheBook(String name) throws IOException {
         Path file = Files.copy(shop.folder().resolve("visits/ten-minute-brushing.yaml"),
                 common.resolve(name + ".yaml"));
-        Run run = shop.run("visit", file.toString());
+        Run run = shop.run("visit", "add", file.toString());
 
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.out() + run.err()).contains("small letters, digits and hyphens").doesNotContainPattern(OBEYED);
@@ -64,8 +64,7 @@ class TerminalAttackTest {
     @ParameterizedTest
     @ValueSource(strings = {"../../out", "/tmp/out", "..", "a/b", "a\\b", "\u001b[31mx", ".hidden", "x y"})
     void numberOfADraft_neverLeadsOutOfTheFolder(String number) {
-        Run run = shop.run("invoice", shop.folder().resolve("visits/ten-minute-brushing.yaml").toString(),
-                "--number", number);
+        Run run = shop.run("invoice", "draft", shop.folder().resolve("visits/ten-minute-brushing.yaml").toString());
 
         assertThat(run.status()).isBetween(2, 3);
         assertThat(common.resolve("out.pdf")).doesNotExist();

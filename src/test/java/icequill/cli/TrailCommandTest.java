@@ -41,7 +41,7 @@ class TrailCommandTest {
 
     @Test
     void change_isToldByWhenWhoWhatAndTheKeysThatChanged() {
-        assertThat(shop.run("trail", "mill-lane").out().lines()).containsExactly(
+        assertThat(shop.run("audit", "trail", "mill-lane").out().lines()).containsExactly(
                 "2026-12-30 23:30  " + USER + "  customer mill-lane changed", "    language: (nothing) -> es",
                 "    paymentDays: 20 -> 25", "2026-12-30 12:00  " + USER + "  customer mill-lane added",
                 "    billTo.1.city: Alderton, billTo.1.country: US, billTo.1.name: The mill-lane, billTo.1.postalCode:"
@@ -51,7 +51,7 @@ class TrailCommandTest {
 
     @Test
     void change_isToldAsJson() {
-        JsonNode step = shop.json("trail", "mill-lane", "--most", "1").path("trail").get(0);
+        JsonNode step = shop.json("audit", "trail", "mill-lane", "--most", "1").path("trail").get(0);
 
         assertThat(step.path("at").asString()).isEqualTo("2026-12-30T23:30:00-05:00");
         assertThat(step.path("who").asString()).isEqualTo(USER);
@@ -59,19 +59,19 @@ class TrailCommandTest {
                 + step.path("event").asString()).isEqualTo("customer mill-lane changed");
         assertThat(step.path("changes").get(1).toString())
                 .isEqualTo("{\"key\":\"paymentDays\",\"before\":\"20\",\"after\":\"25\"}");
-        assertThat(shop.json("trail", "mill-lane", "--most", "1").path("more").asBoolean()).isTrue();
+        assertThat(shop.json("audit", "trail", "mill-lane", "--most", "1").path("more").asBoolean()).isTrue();
     }
 
     /** The worked example of the shop's late call comes to 301.13. */
     @Test
     void issuedPaper_isToldByItsNumber() {
-        assertThat(shop.run("trail", "INV-2026-00001").out()).contains("paper INV-2026-00001 issued",
+        assertThat(shop.run("audit", "trail", "INV-2026-00001").out()).contains("paper INV-2026-00001 issued",
                 "customer: pennon-wharf-taproom", "gross: 301.13 USD", "visit: late-call");
     }
 
     @Test
     void forgottenCustomer_isToldWithoutWhatHeWas() {
-        assertThat(shop.run("trail", "quarry-inn").out().lines()).containsExactly(
+        assertThat(shop.run("audit", "trail", "quarry-inn").out().lines()).containsExactly(
                 "2026-12-30 12:00  " + USER + "  customer quarry-inn forgotten",
                 "    what it was is forgotten with its customer",
                 "2026-12-30 12:00  " + USER + "  customer quarry-inn added",
@@ -81,19 +81,21 @@ class TrailCommandTest {
 
     @Test
     void days_areThoseOfTheShop() {
-        assertThat(shop.run("trail", "--from", "2026-12-31").out()).isEqualToIgnoringNewLines(
+        assertThat(shop.run("audit", "trail", "--from", "2026-12-31").out()).isEqualToIgnoringNewLines(
                 "No change in the trail fits.");
-        assertThat(shop.json("trail", "mill-lane", "--from", "2026-12-30", "--until", "2026-12-30").path("trail"))
+        assertThat(
+                shop.json("audit", "trail", "mill-lane", "--from", "2026-12-30", "--until", "2026-12-30").path("trail"))
                 .hasSize(2);
-        assertThat(shop.json("trail", "--who", "nobody").path("trail")).isEmpty();
-        assertThat(shop.json("trail", "--who", USER).path("trail")).hasSizeGreaterThan(5);
+        assertThat(shop.json("audit", "trail", "--who", "nobody").path("trail")).isEmpty();
+        assertThat(shop.json("audit", "trail", "--who", USER).path("trail")).hasSizeGreaterThan(5);
     }
 
     @Test
     void whatCannotBe_isSaid() {
-        assertThat(shop.problems("trail", "mill-lame").getFirst()).contains("the book has no trail of \"mill-lame\"",
+        assertThat(shop.problems("audit", "trail", "mill-lame").getFirst()).contains(
+                "the book has no trail of \"mill-lame\"",
                 "did you mean \"mill-lane\"?");
-        assertThat(shop.problems("trail", "--from", "2026-12-30", "--until", "2026-12-29").getFirst())
+        assertThat(shop.problems("audit", "trail", "--from", "2026-12-30", "--until", "2026-12-29").getFirst())
                 .contains("--until 2026-12-29 is before --from 2026-12-30", "a last day on or after the first");
     }
 }

@@ -55,10 +55,10 @@ class AgreementTest {
     @Test
     void payment_ofTheBakery_isASaleOfItsOwn() {
         WrittenPaper paper = DemoShop.office(folder).plans()
-                .payment(FormName.file(folder.resolve(BAKERY)), 2, options(LocalDate.of(2026, 9, 1), "2026-0200"))
+                .installment(FormName.file(folder.resolve(BAKERY)), 2, options(LocalDate.of(2026, 9, 1), "2026-0200"))
                 .orElseThrow();
 
-        assertThat(paper.name()).isEqualTo("invoice-2026-0200");
+        assertThat(paper.name()).isEqualTo("draft-A-2026-004-2");
         assertThat(paper.sums().orElseThrow().plain()).containsExactly("268.75", "23.85", "292.60");
     }
 
@@ -113,7 +113,7 @@ class AgreementTest {
         IssueOffice office = IssueOffice.of(folder,
                 Clock.fixed(Instant.parse("2026-12-01T12:00:00Z"), ZoneOffset.UTC));
         for (int payment = 1; payment <= 4; payment++) {
-            office.payment(FormName.file(file), payment,
+            office.installment(FormName.file(file), payment,
                     new IssueOptions(LocalDate.of(2026, 5 + payment, 1), Optional.empty()))
                     .orElseThrow();
         }
@@ -263,9 +263,10 @@ class AgreementTest {
 
     @Test
     void payment_thatThereIsNot_saysWhich() {
-        assertThat(DemoShop.office(folder).plans().payment(FormName.file(folder.resolve(BAKERY)), 5, options(DAY))
+        assertThat(DemoShop.office(folder).plans().installment(FormName.file(folder.resolve(BAKERY)), 5, options(DAY))
                 .problems())
-                .extracting(Problem::text).containsExactly("the agreement has no payment 5 (--payment from 1 to 4)");
+                .extracting(Problem::text)
+                .containsExactly("the agreement has no installment 5 (--installment from 1 to 4)");
     }
 
     /** A day after the window: refused; with the reason it is printed, dated, and claims no renewal. */

@@ -26,7 +26,7 @@ public record Shown(Optional<PaperSheet> paper, List<EntrySheet> entries, Option
         case "customer" -> Optional.of("icequill visit list --customer " + entry.id());
         case "site" -> Optional.of("icequill site history " + entry.id());
         case "machine" -> entry.site().map(site -> "icequill machine history " + site + " " + entry.id());
-        case "agreement" -> Optional.of("icequill issue --agreement " + entry.id());
+        case "agreement" -> Optional.of("icequill agreement next " + entry.id());
         default -> Optional.empty();
         };
     }

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Audits the book. */
-@Command(name = "audit", mixinStandardHelpOptions = true, description = "Goes through the whole book: numbers without gaps, the chain of seals, sums, and every file. Says exactly what is wrong.", footerHeading = "%nExamples:%n", footer = {
+@Command(name = "audit", mixinStandardHelpOptions = true, subcommands = AuditTrailCommand.class, description = "Goes through the whole book: numbers without gaps, the chain of seals, sums, and every file. Says exactly what is wrong. Who changed what: icequill audit trail.", footerHeading = "%nExamples:%n", footer = {
         "  icequill audit", "  icequill audit --json",
         "  icequill audit --seal > seal-2026-05.txt          one line to print, mail, keep elsewhere",
         "  icequill audit --against seal-2026-05.txt book-2026-05-14.zip INV-2026-00012.pdf"})

@@ -1,5 +1,5 @@
 /**
- * Commands that work with the book, and those for a shop as a whole; enter at {@link icequill.cli.book.IssueCommand}.
+ * Commands for a shop as a whole and for its book; enter at {@link icequill.cli.book.NewCommand}.
  */
 @NullMarked
 package icequill.cli.book;

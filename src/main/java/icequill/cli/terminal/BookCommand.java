@@ -1,6 +1,7 @@
 package icequill.cli.terminal;
 
 import icequill.answer.BookedPaper;
+import icequill.answer.Listing;
 import icequill.office.care.CheckShop;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
@@ -55,6 +56,11 @@ public abstract class BookCommand implements Callable<Integer> {
         return options.form(name);
     }
 
+    /** What the book calls what somebody named, by a file too. */
+    protected final String id(String name) {
+        return form(name).id();
+    }
+
     protected final Path file(Path file) {
         return options.file(file);
     }
@@ -80,6 +86,12 @@ public abstract class BookCommand implements Callable<Integer> {
                 + paper.where());
         printout.out().println("  " + paper.file());
         paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
+    }
+
+    protected final <T extends Listing> int list(Validated<T> listing) {
+        return show(listing, found -> print(found.rows().isEmpty()
+                ? "None."
+                : Table.of(found.head(), found.rows(), found.head().size())));
     }
 
     protected final void print(String line) {

@@ -5,6 +5,10 @@ import icequill.answer.paper.IssuedPapers;
 import icequill.office.billing.Booking;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.shop.ShopDay;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +16,9 @@ import picocli.CommandLine.Option;
 
 /** How papers go into the book, for all commands that issue some. */
 public final class BookingOptions {
+
+    @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
+    private @Nullable LocalDate date;
 
     @Option(names = "--backdate", paramLabel = "REASON", description = "Why the paper bears an earlier day than the one before it in its series. The book keeps it.")
     private @Nullable String backdate;
@@ -21,6 +28,11 @@ public final class BookingOptions {
 
     public Booking booking(boolean outOfOrder) {
         return new Booking(Optional.ofNullable(backdate), outOfOrder, dryRun);
+    }
+
+    /** The date of the papers. */
+    public LocalDate day(Path folder, Clock clock) {
+        return date == null ? ShopDay.today(folder, clock) : date;
     }
 
     public boolean isTrial() {

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What all commands share that write a paper from a file. */
@@ -29,21 +28,18 @@ public abstract class PaperCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions options = new ShopOptions();
 
-    @Parameters(paramLabel = "FORM", description = "What to write the paper from: a file, or what the book calls it.")
-    private String form = "";
-
-    @Option(names = "--number", paramLabel = "N", description = "The number of the paper. Without one it is a draft.")
-    private @Nullable String number;
-
     @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
     private @Nullable LocalDate date;
 
     @Mixin
-    private ExtraOptions extras = new ExtraOptions();
+    private CopyOptions copy = new CopyOptions();
 
     public PaperCommand(Clock clock) {
         this.clock = clock;
     }
+
+    /** What the paper is written from, as somebody named it: by a file, or as the book calls it. */
+    protected abstract String named();
 
     /** Writes the paper that this command is for. */
     protected abstract Validated<WrittenPaper> write(Office office, FormName from, PaperOptions wish);
@@ -54,45 +50,27 @@ public abstract class PaperCommand implements Callable<Integer> {
         return printout.show(write(office(), from(), paperOptions()), paper -> print(paper, printout));
     }
 
-    protected final Clock clock() {
-        return clock;
-    }
-
-    protected final CommandSpec spec() {
-        return spec;
-    }
-
-    /** Where a command works that is given no file. */
-    protected final Path folder() {
-        return printout().pricing(options.folder());
-    }
-
     protected final Printout printout() {
         return Printout.of(spec.commandLine(), options.json());
     }
 
     protected final Office office() {
-        return options.office(printout().pricing(options.folderOf(Path.of(form))));
+        return options.office(printout().pricing(options.folderOf(Path.of(named()))));
     }
 
     protected final FormName from() {
-        return options.form(form);
+        return options.form(named());
     }
 
     /** What the paper is written from, where that can only be a file. */
     protected final Path file() {
-        return options.file(Path.of(form));
-    }
-
-    /** Another form than the one that the paper is written from. */
-    protected final FormName from(String other) {
-        return options.form(other);
+        return options.file(Path.of(named()));
     }
 
     protected final PaperOptions paperOptions() {
-        return new PaperOptions(Optional.ofNullable(number),
-                date == null ? ShopDay.today(options.folderOf(Path.of(form)), clock) : date,
-                options.language(), extras.extras());
+        return new PaperOptions(Optional.empty(),
+                date == null ? ShopDay.today(options.folderOf(Path.of(named())), clock) : date,
+                options.language(), copy.extras(false));
     }
 
     private void print(WrittenPaper paper, Printout printout) {

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -17,8 +16,8 @@ public final class ShopOptions {
     @Mixin
     private FolderOptions folders = new FolderOptions();
 
-    @Option(names = "--lang", paramLabel = "LANG", converter = LanguageTag.class, description = "Language, en or es. Default: the customer's, else the shop's.")
-    private @Nullable Language language;
+    @Mixin
+    private CustomerLanguage language = new CustomerLanguage();
 
     @Option(names = "--with", paramLabel = "FILE", description = "Also go by the forms in a file, such as a site's, before those of the book, and store them nowhere.")
     private List<Path> with = new ArrayList<>();
@@ -28,7 +27,7 @@ public final class ShopOptions {
     }
 
     public Optional<Language> language() {
-        return Optional.ofNullable(language);
+        return language.language();
     }
 
     public Path folder() {

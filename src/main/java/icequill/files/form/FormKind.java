@@ -8,17 +8,15 @@ import java.util.Optional;
 /** What a form tells of. The order is that in which forms are taken in, each after those that it may name. */
 public enum FormKind {
 
-    CUSTOMER("customer", true), SITE("site", true), AGREEMENT("agreement", true),
-    MAINTENANCE_REQUEST("maintenance", true),
-    BRUSHING_REQUEST("brushing", true), PLANNED_VISIT("visit", true), VISIT("visit", true), ACCOUNT("account", true),
-    PAYMENT("payment", true), CREDIT("credit", false);
+    CUSTOMER("customer"), SITE("site"), AGREEMENT("agreement"),
+    MAINTENANCE_REQUEST("maintenance"),
+    BRUSHING_REQUEST("brushing"), PLANNED_VISIT("visit"), VISIT("visit"), ACCOUNT("account"),
+    PAYMENT("payment");
 
     private final String schema;
-    private final boolean isStored;
 
-    FormKind(String schema, boolean isStored) {
+    FormKind(String schema) {
         this.schema = schema;
-        this.isStored = isStored;
     }
 
     /** As a form names it, such as {@code planned-visit}. */
@@ -36,11 +34,6 @@ public enum FormKind {
         return this == PLANNED_VISIT ? VISIT : this;
     }
 
-    /** Whether a book takes such forms in; others are for one paper. */
-    public boolean isStored() {
-        return isStored;
-    }
-
     /** The resource of its schema. */
     public String schema() {
         return "/icequill/schema/" + schema + ".schema.json";
@@ -50,8 +43,8 @@ public enum FormKind {
         return Arrays.stream(values()).filter(kind -> kind.key().equals(key)).findFirst();
     }
 
-    /** The names of those that a book takes in. */
-    public static List<String> storedKeys() {
-        return Arrays.stream(values()).filter(FormKind::isStored).map(FormKind::key).toList();
+    /** The names of all of them. */
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(FormKind::key).toList();
     }
 }

@@ -32,6 +32,11 @@ public record Column(String name, List<String> path, Kind kind, String about, Li
             text("name"), text("role"), list("for"),
             text("telephone"), text("email"));
 
+    /** Those of one contact, but for the name. */
+    public static final List<Column> CONTACT = List.of(text("role", "role", "what the person is there"),
+            text("for", "for", "what to turn there for: bills, visits, renewals, approvals, with commas between"),
+            text("telephone", "telephone", "the person's own number"), text("email", "email", "the person's address"));
+
     /** Those of a customer; a list has the customer's id in {@code customer}. */
     public static final List<Column> CUSTOMER = List.of(text("name", "name", "the customer's name"),
             text("language", "language", "en or es, of the customer's papers"),

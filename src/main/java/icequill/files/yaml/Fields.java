@@ -123,13 +123,6 @@ public record Fields(Tree.Branch branch, Problems problems) {
         return leaves(key).stream().flatMap(leaf -> leaf.number().stream()).toList();
     }
 
-    /** The leaves of each list within a list. */
-    public List<List<Tree.Leaf>> rows(String key) {
-        return items(key).flatMap(item -> item instanceof Tree.Row row
-                ? Stream.of(leaves(row.items().stream()))
-                : Stream.empty()).toList();
-    }
-
     private static List<Tree.Leaf> leaves(Stream<Tree> items) {
         return items.flatMap(item -> item instanceof Tree.Leaf leaf ? Stream.of(leaf) : Stream.empty()).toList();
     }

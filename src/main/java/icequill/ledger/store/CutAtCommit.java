@@ -67,6 +67,6 @@ public final class CutAtCommit extends RuntimeException {
                         "the same again")
                 : new Problem(Code.OUTCOME_UNKNOWN, Place.ofFile(place.text()),
                         "the connection was cut as the book was being written: whether it was stored is not known yet",
-                        "once the server answers, a look (icequill find, show) before anything is done again");
+                        "once the server answers, a look (icequill find, icequill show) before anything is done again");
     }
 }

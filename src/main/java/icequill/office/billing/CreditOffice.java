@@ -21,7 +21,6 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.CreditRequest;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
@@ -31,6 +30,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -85,8 +85,9 @@ public final class CreditOffice {
             return Validated.valid(ChangeCredit.of(number, invoice, hand, Amounts.sum(before.stream()
                     .map(note -> note.totals().net()).toList(), currency)));
         }
-        return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no payment of " + agreement,
-                "the invoice of one of its payments"));
+        return Validated
+                .invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no installment of " + agreement,
+                        "the invoice of one of its installments"));
     }
 
     Validated<PendingWrite<List<BookedPaper>>> pending(String number, CreditOptions wish) {
@@ -99,14 +100,15 @@ public final class CreditOffice {
     }
 
     private Validated<Billing> billing(Reading open, String number) {
-        return PaperNumbers.find(open, number).then(issued -> BookedPapers.paper(open, issued).then(paper -> {
-            if (paper instanceof Bill bill && !(bill instanceof CreditNote)) {
-                return Validated.valid(new Billing(issued, bill));
-            }
-            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    issued.number() + " is a " + BookedPaper.words(issued.series().kind()),
-                    "the number of an invoice"));
-        }));
+        return PaperNumbers.find(open, number, EnumSet.of(PaperKind.INVOICE))
+                .then(issued -> BookedPapers.paper(open, issued).then(paper -> {
+                    if (paper instanceof Bill bill && !(bill instanceof CreditNote)) {
+                        return Validated.valid(new Billing(issued, bill));
+                    }
+                    return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                            issued.number() + " is a " + BookedPaper.words(issued.series().kind()),
+                            "the number of an invoice"));
+                }));
     }
 
     private Validated<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
@@ -121,10 +123,11 @@ public final class CreditOffice {
         if (instead.isPresent() && !before.isEmpty()) {
             return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "part of " + invoice.number() + " was given back already",
-                    "give back the rest, and bill the visit anew: icequill issue"));
+                    "give back the rest, and bill the visit anew: icequill invoice issue"));
         }
-        CreditAssembly assembly = new CreditAssembly(billing.bill(), request(invoice, wish), wish.lines(),
-                wish.amount(), before);
+        CreditAssembly assembly = new CreditAssembly(billing.bill(),
+                new CreditNote.Original(invoice.number(), invoice.date()), wish.reason(), wish.lines(), wish.amount(),
+                before);
         Problems problems = wrong(wish, invoice);
         problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
         return problems.or(() -> wish)
@@ -151,11 +154,6 @@ public final class CreditOffice {
                 () -> desk.issue(open, kind, wish.date(), origin, paper));
     }
 
-    private static CreditRequest request(IssuedPaper invoice, CreditOptions wish) {
-        return new CreditRequest(new CreditNote.Original(invoice.number(), invoice.date()), "", wish.reason(),
-                wish.lines(), List.of(), Place.NOWHERE, Place.NOWHERE);
-    }
-
     private static Problems wrong(CreditOptions wish, IssuedPaper invoice) {
         Problems problems = new Problems();
         if (wish.reason().isBlank()) {
@@ -168,7 +166,7 @@ public final class CreditOffice {
         }
         if (wish.reissue().isPresent() && (!wish.lines().isEmpty() || wish.amount().isPresent())) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
-                    (wish.lines().isEmpty() ? "both an amount" : "both lines") + " and --reissue",
+                    (wish.lines().isEmpty() ? "both an amount" : "both lines") + " and a new invoice",
                     "a part alone, or the whole invoice issued anew");
         }
         return problems;

@@ -2,7 +2,7 @@ package icequill.office.billing;
 
 import icequill.agreement.Installment;
 import icequill.answer.BookedPaper;
-import icequill.answer.NextPayment;
+import icequill.answer.NextInstallment;
 import icequill.answer.RecordedVisit;
 import icequill.answer.WithdrawnVisit;
 import icequill.document.InstallmentInvoice;
@@ -112,9 +112,24 @@ public final class IssueOffice {
                 .toList()));
     }
 
-    /** Issues the invoice of a recorded visit. */
+    /** Issues the invoice of a recorded visit; one in a file is recorded first. */
+    public Validated<BookedPaper> issue(FormName visit, IssueOptions wish) {
+        return recorded(visit, wish).then(id -> issue(id, wish));
+    }
+
+    /** The same of one by its id. */
     public Validated<BookedPaper> issue(String visit, IssueOptions wish) {
         return pending(visit, wish).then(wish.booking()::of);
+    }
+
+    private Validated<String> recorded(FormName visit, IssueOptions wish) {
+        return switch (visit) {
+        case FormName.InBook(String id) -> Validated.valid(id);
+        case FormName.InFile(Path file) -> wish.booking().isTrial()
+                ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
+                        "only what the book has can be tried", "first: icequill visit add " + file))
+                : record(visit).map(RecordedVisit::visit);
+        };
     }
 
     Validated<PendingWrite<BookedPaper>> pending(String visit, IssueOptions wish) {
@@ -127,7 +142,13 @@ public final class IssueOffice {
     }
 
     /** Issues one invoice for several recorded visits of a customer; all of them are billed, or none. */
-    public Validated<BookedPaper> together(List<String> visits, IssueOptions wish) {
+    public Validated<BookedPaper> together(List<FormName> named, IssueOptions wish) {
+        Problems unread = new Problems();
+        List<String> visits = named.stream().flatMap(visit -> unread.take(recorded(visit, wish)).stream()).toList();
+        return unread.or(() -> visits).then(ids -> together(wish, ids));
+    }
+
+    private Validated<BookedPaper> together(IssueOptions wish, List<String> visits) {
         if (Set.copyOf(visits).size() < visits.size() || visits.size() < 2) {
             return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                     "to bill together: " + String.join(", ", visits), "two visits or more, each once"));
@@ -186,21 +207,24 @@ public final class IssueOffice {
     private static Validated<VisitEntry> visit(Reading open, String id) {
         return known(open, id).then(entry -> VisitBooking.standing(open, entry)).then(entry -> entry.isPlanned()
                 ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                        "visit \"" + id + "\" is only planned", "first record what was done: icequill visit FILE"))
+                        "visit \"" + id + "\" is only planned", "first record what was done: icequill visit add FILE"))
                 : Validated.valid(entry));
     }
 
     private static Validated<VisitEntry> known(Reading open, String id) {
         return open.entries().visit(id).found().map(Validated::valid)
-                .orElseGet(() -> Validated.invalid(UnknownName.name("visit", id,
-                        open.entries().visits().stream().map(VisitEntry::id).toList(),
-                        "record it first: icequill visit FILE")));
+                .orElseGet(() -> Validated.invalid(open.entries().agreement(id).isPresent()
+                        ? new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "\"" + id + "\" is an agreement",
+                                "--installment N; which is next: icequill agreement next " + id)
+                        : UnknownName.name("visit", id,
+                                open.entries().visits().stream().map(VisitEntry::id).toList(),
+                                "record it first: icequill visit add FILE")));
     }
 
     private static Validated<VisitEntry> unlessBilled(Reading open, VisitEntry entry) {
         return StandingInvoices.visit(open, entry.id()).map(number -> Validated.<VisitEntry>invalid(new Problem(
                 Code.ALREADY_EXISTS, Place.NOWHERE, "visit \"" + entry.id() + "\" was billed as " + number,
-                "if that is wrong: icequill credit " + number))).orElse(Validated.valid(entry));
+                "if that is wrong: icequill credit issue " + number))).orElse(Validated.valid(entry));
     }
 
     private Validated<BookedPaper> issue(Transaction open, VisitContext hand, VisitEntry entry, IssueOptions wish) {
@@ -237,16 +261,16 @@ public final class IssueOffice {
     }
 
     /**
-     * Issues the invoice of one payment of an agreement.
+     * Issues the invoice of one installment of an agreement.
      *
-     * @param payment from 1
+     * @param installment from 1
      */
-    public Validated<BookedPaper> payment(FormName name, int payment, IssueOptions wish) {
-        return pendingPayment(name, payment, wish).then(wish.booking()::of);
+    public Validated<BookedPaper> installment(FormName name, int installment, IssueOptions wish) {
+        return pendingInstallment(name, installment, wish).then(wish.booking()::of);
     }
 
-    /** The payment of an agreement that is to be billed next. */
-    public Validated<NextPayment> nextPayment(FormName name, LocalDate day) {
+    /** The installment of an agreement that is to be billed next. */
+    public Validated<NextInstallment> nextInstallment(FormName name, LocalDate day) {
         return new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(name, day).then(hand -> {
             String number = hand.request().number();
             Set<Integer> billed = new HashSet<>();
@@ -254,8 +278,8 @@ public final class IssueOffice {
                     ? book.read(open -> Validated.valid(billed.addAll(
                             StandingInvoices.payments(open, number).map(InstallmentInvoice::payment).toList())))
                     : Validated.valid(true);
-            return looked.map(done -> new NextPayment(number, payable(hand)
-                    .filter(payment -> !billed.contains(payment.number())).map(NextPayment.Payment::of).findFirst()));
+            return looked.map(done -> new NextInstallment(number, payable(hand)
+                    .filter(payment -> !billed.contains(payment.number())).map(NextInstallment.One::of).findFirst()));
         });
     }
 
@@ -264,7 +288,7 @@ public final class IssueOffice {
         return hand.payments().stream().filter(hand::isPayable);
     }
 
-    Validated<PendingWrite<BookedPaper>> pendingPayment(FormName name, int payment, IssueOptions wish) {
+    Validated<PendingWrite<BookedPaper>> pendingInstallment(FormName name, int payment, IssueOptions wish) {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, wish.date()).then(hand -> {

@@ -42,7 +42,7 @@ record SamePeople(ShopBook shop, Reading book) {
                         + there.arrived().toLocalDateTime() + " to " + there.left().toLocalDateTime()
                         + ", as visit \"" + recorded.id() + "\" says, which is recorded already",
                 same
-                        ? "one of the two; if the first is wrong: icequill visit --withdraw " + recorded.id()
+                        ? "one of the two; if the first is wrong: icequill visit withdraw " + recorded.id()
                         : "each person at one site at a time");
     }
 }

@@ -51,14 +51,14 @@ public final class StandingInvoices {
         Problems problems = new Problems();
         Optional.ofNullable(billed.get(payment.number())).ifPresent(number -> problems.add(Code.ALREADY_EXISTS,
                 Place.NOWHERE,
-                "payment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
-                "if that is wrong: icequill credit " + number));
+                "installment " + payment.number() + " of " + payment.agreement() + " was billed as " + number,
+                "if that is wrong: icequill credit issue " + number));
         if (problems.isEmpty()) {
             payment.before().stream().filter(earlier -> !billed.containsKey(earlier)).findFirst()
                     .ifPresent(earlier -> problems.add(Code.WRONG_ORDER, Place.NOWHERE,
-                            "payment " + earlier + " of " + payment.agreement() + " comes before payment "
+                            "installment " + earlier + " of " + payment.agreement() + " comes before installment "
                                     + payment.number() + " and is not billed yet",
-                            "--payment " + earlier + ", or --out-of-order"));
+                            "--installment " + earlier + ", or --out-of-order"));
         }
         if (problems.isEmpty() && payment.known().filter(known -> !known.equals(nets(invoices.stream())))
                 .isPresent()) {

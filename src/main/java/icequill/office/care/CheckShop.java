@@ -116,7 +116,7 @@ public final class CheckShop {
                 .filter(hand -> arePricesSound(whole)).ifPresent(hand -> plans(whole, hand, today, problems));
         case AGREEMENT -> new AgreementLoader(whole, new InvoicedPayments(book)::of).read(form, today, problems);
         case ACCOUNT -> whole.account(form);
-        case CUSTOMER, SITE, CREDIT, PAYMENT -> throw new IllegalArgumentException(form.kind().toString());
+        case CUSTOMER, SITE, PAYMENT -> throw new IllegalArgumentException(form.kind().toString());
         }
     }
 

@@ -35,14 +35,13 @@ public final class TrailOffice {
      * The changes that are wanted, the newest first.
      *
      * @param entry the id of a customer, site, machine or visit, or a paper's number
-     * @param from the first day, where the shop is
-     * @param until the last day
+     * @param asked days where the shop is
      * @param who did it
      * @param most how many at most, from 1
      */
-    public Validated<TrailSheet> trail(Optional<String> entry, Optional<LocalDate> from, Optional<LocalDate> until,
-            Optional<String> who, int most) {
-        return new AskedPeriod(Optional.empty(), from, until).period().then(period -> {
+    public Validated<TrailSheet> trail(Optional<String> entry, AskedPeriod asked, Optional<String> who,
+            int most) {
+        return asked.period().then(period -> {
             TrailQuestion question = new TrailQuestion(entry, period.from().map(this::begin),
                     period.until().map(day -> begin(day.plusDays(1))), who, most + 1);
             return book.read(open -> found(open, question).map(rows -> TrailSheet.of(rows, most, zone)));

@@ -73,7 +73,8 @@ public final class VisitListOffice {
     }
 
     private static boolean isNamed(VisitNames names, VisitWish wish) {
-        return isAmong(wish.technician(), names.people()) && isAmong(wish.caller(), names.caller().stream().toList());
+        return isAmong(wish.technician(), names.people()) && isAmong(wish.caller(), names.caller().stream().toList())
+                && (!wish.calls() || names.caller().isPresent());
     }
 
     private static boolean isAmong(Optional<String> wanted, Collection<String> names) {

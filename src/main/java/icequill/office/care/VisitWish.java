@@ -12,10 +12,12 @@ import java.util.Set;
  * @param machine by id, with its site before it ({@code hotel/lobby-bar}) where no site is asked for and several have one of that id
  * @param technician a part of the name
  * @param caller a part of the name of who asked for it
+ * @param calls whether only those that somebody asked for
  * @param most how many at most, from 1
  */
 public record VisitWish(Optional<String> site, Optional<String> customer, Optional<String> machine,
-        Optional<String> technician, Optional<String> caller, AskedPeriod period, Set<VisitState> states, int most) {
+        Optional<String> technician, Optional<String> caller, boolean calls, AskedPeriod period, Set<VisitState> states,
+        int most) {
 
     public VisitWish {
         states = Set.copyOf(states);

@@ -29,7 +29,7 @@ import java.util.stream.Stream;
 
 /**
  * What the invented shop issues into its book: the invoices of its visits, a credit note, an invoice issued anew, quotes, and
- * the first payments of its agreements.
+ * the first installments of its agreements.
  *
  * @param progress is told what comes next
  */
@@ -56,7 +56,7 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
         progress.accept("Credit notes");
         evening().forEach(papers::add);
         reissued().forEach(papers::add);
-        progress.accept("Payments of agreements");
+        progress.accept("Installments of agreements");
         papers.addAll(payments(entries.agreements()));
         return papers;
     }
@@ -100,7 +100,7 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
             }
         }
         due.stream().filter(payment -> !payment.day().isAfter(today)).sorted(Comparator.comparing(Due::day))
-                .map(payment -> IssueOffice.of(book).payment(payment.agreement(), payment.payment(),
+                .map(payment -> IssueOffice.of(book).installment(payment.agreement(), payment.payment(),
                         wish(payment.day().isBefore(CREDIT_DAY) ? CREDIT_DAY : payment.day())).then(this::written))
                 .forEach(papers::add);
         return papers;

@@ -18,6 +18,7 @@ import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javax.money.MonetaryAmount;
@@ -42,6 +43,17 @@ final class EntryForms {
         entry.parent().ifPresent(parent -> form.put(StoredForms.PARENT_KEY, parent));
         form.putAll(CustomerForm.of(entry.customer()));
         return form;
+    }
+
+    /** The contacts among what the book holds of a customer or a site. */
+    static List<Map<String, Object>> contacts(Map<String, Object> values) {
+        return values.get("contacts") instanceof List<?> contacts
+                ? contacts.stream().map(contact -> {
+                    Map<String, Object> parts = new LinkedHashMap<>();
+                    ((Map<?, ?>) contact).forEach((key, value) -> parts.put(String.valueOf(key), value));
+                    return parts;
+                }).toList()
+                : List.of();
     }
 
     /** A site's keys and values, with its machines. */

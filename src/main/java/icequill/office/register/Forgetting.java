@@ -52,7 +52,7 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                     .filter(visit -> StandingInvoices.visit(book, visit).isEmpty()
                             && book.papers().ofVisit(visit).isEmpty())
                     .forEach(visit -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
-                            "visit \"" + visit + "\" is not billed yet", "first: icequill issue " + visit));
+                            "visit \"" + visit + "\" is not billed yet", "first: icequill invoice issue " + visit));
         }
         return problems;
     }

@@ -7,7 +7,6 @@ import icequill.files.yaml.Tree;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.problem.Code;
-import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.shop.EntryId;
@@ -46,12 +45,7 @@ record HandedForms(ShopFolder shop, ExistingEntries before, LocalDate today, Pro
     }
 
     private boolean isTaken(Form form) {
-        Place place = form.tree().place();
-        Optional<Problem> wrong = form.kind().filter(kind -> !kind.isStored())
-                .map(kind -> new Problem(Code.NOT_ALLOWED, place,
-                        "a form of " + kind.words() + " is for one paper and not kept",
-                        "one of " + String.join(", ", FormKind.storedKeys())))
-                .or(() -> EntryId.problem(form.id(), place));
+        Optional<Problem> wrong = EntryId.problem(form.id(), form.tree().place());
         wrong.ifPresent(problems::add);
         return wrong.isEmpty();
     }

@@ -1,16 +1,23 @@
 package icequill.office.register;
 
 import icequill.answer.EntrySheet;
+import icequill.answer.register.AgreementList;
+import icequill.answer.register.ContactList;
 import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
 import icequill.answer.register.SiteList;
+import icequill.files.yaml.Json;
 import icequill.ledger.entries.SiteEntry;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Shows and lists the customers, sites and machines of the book. */
 public final class RegisterLists {
@@ -60,6 +67,37 @@ public final class RegisterLists {
         return book.read(open -> Validated.valid(new SiteList(open.entries().sites().stream()
                 .map(entry -> new SiteList.Row(entry.id(), entry.name(), entry.storeNumber(), entry.customer(),
                         entry.address().city()))
+                .toList()).with(text)));
+    }
+
+    /** The contacts that have a text somewhere; all for no letters. */
+    public Validated<ContactList> contacts(String text) {
+        return book.read(open -> Validated.valid(new ContactList(Stream.concat(
+                open.entries().customers().stream()
+                        .flatMap(entry -> contacts("customer", entry.id(), EntryForms.customer(entry))),
+                open.entries().sites().stream()
+                        .flatMap(entry -> contacts("site", entry.id(), Json.map(entry.data()))))
+                .toList()).with(text)));
+    }
+
+    private static Stream<ContactList.Row> contacts(String kind, String id, Map<String, Object> values) {
+        return EntryForms.contacts(values).stream().map(contact -> new ContactList.Row(kind, id,
+                text(contact, "name").orElse(""), text(contact, "role"),
+                contact.get("for") instanceof List<?> several
+                        ? several.stream().map(String::valueOf).toList()
+                        : List.of(),
+                text(contact, "telephone"), text(contact, "email")));
+    }
+
+    private static Optional<String> text(Map<String, Object> contact, String key) {
+        return Optional.ofNullable(contact.get(key)).map(String::valueOf);
+    }
+
+    /** The agreements that have a text somewhere; all for no letters. */
+    public Validated<AgreementList> agreements(String text) {
+        return book.read(open -> Validated.valid(new AgreementList(open.entries().agreements().stream()
+                .map(entry -> new AgreementList.Row(entry.id(), entry.number(), entry.site(),
+                        open.entries().site(entry.site()).found().map(SiteEntry::customer)))
                 .toList()).with(text)));
     }
 

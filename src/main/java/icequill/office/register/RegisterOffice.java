@@ -5,6 +5,7 @@ import icequill.answer.EntrySheet;
 import icequill.answer.ForgetResult;
 import icequill.files.form.StoredForms;
 import icequill.files.yaml.Column;
+import icequill.files.yaml.Json;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
@@ -59,19 +60,22 @@ public final class RegisterOffice {
      */
     public Validated<EntrySheet> customer(EntryChange wish, Optional<String> parent, Optional<LocalDate> from) {
         ShopFolder shop = BookForms.shop(book);
-        return write(wish, open -> {
-            Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
-            return standing(open, "customer", wish).then(stands -> known("customer", wish, before.isPresent(),
-                    ids(open.entries().customers()))).then(valid -> {
-                        boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
-                        Optional<Customer> customer = shop.forms().customer(
-                                EntryFlag.values(wish.flags(), Column.CUSTOMER), Place.NOWHERE,
-                                before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock), ofAccount);
-                        return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
-                                .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
-                                .map(entry -> EntrySheet.of("customer", entry.id(), EntryForms.customer(entry)));
-                    });
-        });
+        return write(wish, open -> customer(shop, open, wish, parent, from));
+    }
+
+    private Validated<EntrySheet> customer(ShopFolder shop, Transaction open, EntryChange wish,
+            Optional<String> parent, Optional<LocalDate> from) {
+        Optional<CustomerEntry> before = open.entries().customer(wish.id()).found();
+        return standing(open, "customer", wish).then(stands -> known("customer", wish, before.isPresent(),
+                ids(open.entries().customers()))).then(valid -> {
+                    boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
+                    Optional<Customer> customer = shop.forms().customer(
+                            EntryFlag.values(wish.flags(), Column.CUSTOMER), Place.NOWHERE,
+                            before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock), ofAccount);
+                    return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)
+                            .then(right -> new EntryRows(open).customer(wish.id(), right, parent))
+                            .map(entry -> EntrySheet.of("customer", entry.id(), EntryForms.customer(entry)));
+                });
     }
 
     /**
@@ -81,16 +85,39 @@ public final class RegisterOffice {
      */
     public Validated<EntrySheet> site(EntryChange wish, Optional<String> customer) {
         ShopFolder shop = BookForms.shop(book);
-        return write(wish, open -> {
-            Optional<SiteEntry> before = open.entries().site(wish.id()).found();
-            return standing(open, "site", wish)
-                    .then(stands -> known("site", wish, before.isPresent(),
-                            open.entries().sites().stream().map(SiteEntry::id).toList()))
-                    .then(valid -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
-                    .then(payer -> whole(shop, site(shop, open, wish, payer))
-                            .then(whole -> new EntryRows(open).site(payer.id(), whole)))
-                    .map(new EntrySheets(open)::of);
-        });
+        return write(wish, open -> site(shop, open, wish, customer));
+    }
+
+    private Validated<EntrySheet> site(ShopFolder shop, Transaction open, EntryChange wish,
+            Optional<String> customer) {
+        Optional<SiteEntry> before = open.entries().site(wish.id()).found();
+        return standing(open, "site", wish)
+                .then(stands -> known("site", wish, before.isPresent(),
+                        open.entries().sites().stream().map(SiteEntry::id).toList()))
+                .then(valid -> payer(open, customer.or(() -> before.map(SiteEntry::customer))))
+                .then(payer -> whole(shop, site(shop, open, wish, payer))
+                        .then(whole -> new EntryRows(open).site(payer.id(), whole)))
+                .map(new EntrySheets(open)::of);
+    }
+
+    /** Changes the contacts of a customer. */
+    public Validated<EntrySheet> customerContact(String customer, ContactChange change) {
+        ShopFolder shop = BookForms.shop(book);
+        return book.write(open -> payer(open, Optional.of(customer))
+                .then(entry -> contacts(entry.id(), EntryForms.customer(entry), change))
+                .then(wish -> customer(shop, open, wish, Optional.empty(), Optional.empty())));
+    }
+
+    /** Changes the contacts of a site. */
+    public Validated<EntrySheet> siteContact(String site, ContactChange change) {
+        ShopFolder shop = BookForms.shop(book);
+        return book.write(open -> found(open, site).then(entry -> contacts(entry.id(), Json.map(entry.data()), change))
+                .then(wish -> site(shop, open, wish, Optional.empty())));
+    }
+
+    private static Validated<EntryChange> contacts(String id, Map<String, Object> values, ContactChange change) {
+        return change.over(EntryForms.contacts(values))
+                .map(contacts -> new EntryChange(id, false, Map.of("--contacts", contacts)));
     }
 
     private static Optional<StoredForms.Whole> site(ShopFolder shop, Reading open, EntryChange wish,

@@ -64,7 +64,6 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         case PAYMENT -> shop.payment(form).flatMap(wish -> storable(form,
                 open -> new PaymentBooking(shop, today).store(Optional.of(form.id()), wish, open)
                         .map(PaymentBooking.Booked::state)));
-        case CREDIT -> throw new IllegalArgumentException(form.kind().toString());
         };
     }
 

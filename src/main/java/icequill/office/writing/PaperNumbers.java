@@ -8,10 +8,14 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Finds papers by numbers as people type them. */
 public final class PaperNumbers {
@@ -20,23 +24,58 @@ public final class PaperNumbers {
             .compile("([a-z]{1,6})[- ]?(?:([a-z0-9]{1,12})-)?([0-9]{4})[- /]0*([0-9]{1,7})");
     private static final Pattern SHORT = Pattern.compile("([0-9]{4})[- /]0*([0-9]{1,7})");
 
+    /** What else a paper is found by. */
+    public static final String FIND = "icequill find, by customer, store, address, purchase order, serial, amount or date";
+
+    private static final String PDF = ".pdf";
+
     private static final Pattern COUNT = Pattern.compile("[0-9]{1,7}");
 
     private PaperNumbers() {
     }
 
-    /** The paper of that number; a problem names the one that was most likely meant. */
-    public static Validated<IssuedPaper> find(Reading book, String number) {
-        return book.papers().show(number).found().map(Validated::valid)
-                .orElseGet(() -> Validated.invalid(new Problem(Code.UNKNOWN_NAME, Place.NOWHERE,
-                        "no paper \"" + number + "\" was issued", meant(book, number).stream().findFirst()
-                                .map(near -> "did you mean " + near.number() + "?")
-                                .orElse("icequill find, by customer, store, address, purchase order, serial, amount or date"))));
+    /** The paper that somebody names: by its number, however it is typed, or by its PDF. */
+    public static Validated<IssuedPaper> find(Reading book, String named) {
+        return find(book, named, EnumSet.allOf(PaperKind.class));
+    }
+
+    /**
+     * The same where papers of some kinds are asked for.
+     *
+     * @param kinds what a number may mean that does not say its kind; one in full is found whatever it is of
+     */
+    public static Validated<IssuedPaper> find(Reading book, String named, Set<PaperKind> kinds) {
+        String number = number(named);
+        Optional<IssuedPaper> exact = book.papers().show(number).found();
+        if (exact.isPresent()) {
+            return Validated.valid(exact.get());
+        }
+        List<IssuedPaper> meant = meant(book, number).stream().filter(paper -> kinds.contains(paper.series().kind()))
+                .toList();
+        return meant.size() == 1
+                ? Validated.valid(meant.getFirst())
+                : Validated.invalid(meant.isEmpty()
+                        ? new Problem(Code.UNKNOWN_NAME, Place.NOWHERE, "no paper \"" + number + "\" was issued", FIND)
+                        : severalMeant(number, meant));
+    }
+
+    /** What is said of a number that several papers have. */
+    public static Problem severalMeant(String number, List<IssuedPaper> meant) {
+        return new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "\"" + number + "\" may be several papers",
+                "one of: " + meant.stream().map(IssuedPaper::number).collect(Collectors.joining(", ")));
+    }
+
+    /** A PDF is called after its paper. */
+    private static String number(String named) {
+        return named.endsWith(PDF)
+                ? named.substring(Math.max(named.lastIndexOf('/'), named.lastIndexOf('\\')) + 1,
+                        named.length() - PDF.length())
+                : named;
     }
 
     /** What a number may mean that is typed in another way than it is printed; one without a kind and a year, any paper that has it. */
     public static List<IssuedPaper> meant(Reading book, String number) {
-        String typed = number.strip().toLowerCase(Locale.ROOT);
+        String typed = number(number).strip().toLowerCase(Locale.ROOT);
         return COUNT.matcher(typed).matches()
                 ? book.papers().at(Integer.parseInt(typed))
                 : written(book, typed);

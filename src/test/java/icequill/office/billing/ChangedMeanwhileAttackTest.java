@@ -68,10 +68,10 @@ class ChangedMeanwhileAttackTest {
         office.record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
         office.quote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow();
         Path agreement = shop.resolve("agreements/crumb-lane-bakery.yaml");
-        office.payment(FormName.file(agreement), 1, WISH).orElseThrow();
+        office.installment(FormName.file(agreement), 1, WISH).orElseThrow();
         List<PendingWrite<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
                 office.pendingQuote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow(),
-                office.pendingPayment(FormName.file(agreement), 2, WISH).orElseThrow());
+                office.pendingInstallment(FormName.file(agreement), 2, WISH).orElseThrow());
         renameSites(shop);
 
         assertThat(waiting).allSatisfy(pending -> assertThat(pending.done().problems()).extracting(Problem::code)
@@ -88,14 +88,14 @@ class ChangedMeanwhileAttackTest {
         Path agreement = shop.resolve("agreements/hotel-fernhill.yaml");
         IssueOptions wish = new IssueOptions(LocalDate.of(2026, 12, 1), Optional.empty(),
                 new Booking(Optional.empty(), true, false));
-        PendingWrite<BookedPaper> waiting = office.pendingPayment(FormName.file(agreement), 4, wish).orElseThrow();
-        office.payment(FormName.file(agreement), 5, wish).orElseThrow();
+        PendingWrite<BookedPaper> waiting = office.pendingInstallment(FormName.file(agreement), 4, wish).orElseThrow();
+        office.installment(FormName.file(agreement), 5, wish).orElseThrow();
 
         assertThat(waiting.done().problems()).extracting(Problem::code, Problem::message).containsExactly(
                 org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
                         "an invoice of A-2026-002 was changed by somebody"
                                 + " else while this was worked out, so nothing was stored"));
-        assertThat(office.payment(FormName.file(agreement), 4, wish).orElseThrow().number())
+        assertThat(office.installment(FormName.file(agreement), 4, wish).orElseThrow().number())
                 .isEqualTo("INV-2026-00002");
     }
 

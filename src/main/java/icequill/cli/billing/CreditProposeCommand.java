@@ -1,0 +1,46 @@
+package icequill.cli.billing;
+
+import icequill.answer.ChangeCredit;
+import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.PaperName;
+import icequill.money.Amounts;
+import icequill.office.billing.CreditOffice;
+import icequill.shop.ShopDay;
+import java.time.Clock;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Says what the changes of an agreement give back of an installment. */
+@Command(name = "propose", mixinStandardHelpOptions = true, description = "Says how much the changes of an agreement give back of one of its installments, and gives nothing back itself.", footerHeading = "%nExample:%n", footer = "  icequill credit propose INV-2026-00018 --changes hotel-fernhill")
+public final class CreditProposeCommand extends BookCommand {
+
+    @Mixin
+    private PaperName invoice = new PaperName();
+
+    @Option(names = "--changes", required = true, paramLabel = "AGREEMENT", description = "The agreement with its changes: its id or number in the book, or a file.")
+    private String agreement = "";
+
+    @Option(names = "--date", paramLabel = "D", description = "The day of the credit note, as 2026-05-14. Default: today.")
+    private @Nullable LocalDate date;
+
+    public CreditProposeCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return show(CreditOffice.of(folder(), clock()).byChanges(invoice.text(), form(agreement),
+                date == null ? ShopDay.today(folder(), clock()) : date), this::tell);
+    }
+
+    private void tell(ChangeCredit credit) {
+        print(credit.text());
+        if (credit.amount().isPositive()) {
+            print("To give it back: icequill credit issue " + credit.invoice() + " --amount "
+                    + Amounts.plain(credit.amount()) + " --reason \"...\"");
+        }
+    }
+}

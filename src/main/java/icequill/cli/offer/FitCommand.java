@@ -1,0 +1,60 @@
+package icequill.cli.offer;
+
+import icequill.answer.FitResult;
+import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.PaperCommand;
+import icequill.cli.terminal.Printout;
+import icequill.office.Office;
+import icequill.problem.Validated;
+import icequill.request.PaperOptions;
+import icequill.shop.FormName;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Fits how soon dirt stops machines to the shop's own records. */
+@Command(name = "fit", mixinStandardHelpOptions = true, description = "Fits how soon dirt stops machines to a table of your own records (columns machine, kind, side, from, until, ended), prints lines for pricing/forecast.yaml, and writes a plot as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill fit runs.csv",
+        "  icequill fit runs.csv --json",
+        "", "One line a run, from a cleaning or brushing on:",
+        "  machine,kind,side,from,until,ended",
+        "  proof-room,bakery,water,2025-03-03,2025-09-20,stopped",
+        "  proof-room,bakery,condenser,2025-03-03,2025-06-02,cleaned",
+        "ended: stopped, restarted (the call cleaned nothing), cleaned, or running.",
+        "A day may be a month (2025-03). Leave from empty where nobody knows it.",
+        "Columns you may add: watched (the day from which you know of stops), and",
+        "worse (yeast, heat, grease, hard-water: what makes dirt work faster there)."})
+public final class FitCommand extends PaperCommand {
+
+    @Parameters(paramLabel = "FILE", description = "The table of your records.")
+    private String table = "";
+
+    public FitCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    protected String named() {
+        return table;
+    }
+
+    @Override
+    public Integer call() {
+        Printout printout = printout();
+        return printout.show(office().plans().fit(file(), paperOptions()), result -> print(result, printout));
+    }
+
+    private static void print(FitResult result, Printout printout) {
+        if (printout.json()) {
+            printout.answer(result);
+            return;
+        }
+        result.lines().forEach(printout.out()::println);
+        result.paper().files().forEach(written -> printout.out().println("Wrote " + written));
+    }
+
+    @Override
+    public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
+        return office.plans().fit(file(), options).map(FitResult::paper);
+    }
+}

@@ -1,0 +1,14 @@
+package icequill.cli.offer;
+
+import icequill.cli.terminal.Noun;
+import picocli.CommandLine.Command;
+
+/** The commands on quotes. */
+@Command(name = "quote", mixinStandardHelpOptions = true, subcommands = {QuoteDraftCommand.class,
+        QuoteEarningsCommand.class, QuoteIssueCommand.class, QuoteListCommand.class,
+        QuoteShowCommand.class}, description = "Quotes repairs, and maintenance with all its choices.", footerHeading = "%nExamples:%n", footer = {
+                "  icequill quote draft float-switch            a draft to look at",
+                "  icequill quote earnings float-switch         what it costs and earns",
+                "  icequill quote issue float-switch            with the next number, in the book",
+                "  icequill quote list --month 2026-05"})
+public final class QuoteCommand extends Noun {}

@@ -1,0 +1,14 @@
+package icequill.cli.terminal;
+
+import picocli.CommandLine.Parameters;
+
+/** The agreement that a command is about. */
+public final class AgreementName {
+
+    @Parameters(paramLabel = "AGREEMENT", description = "The agreement: its id or number in the book, or a file.")
+    private String text = "";
+
+    public String text() {
+        return text;
+    }
+}

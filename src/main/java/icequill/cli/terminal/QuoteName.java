@@ -1,0 +1,14 @@
+package icequill.cli.terminal;
+
+import picocli.CommandLine.Parameters;
+
+/** The work that a quote is for. */
+public final class QuoteName {
+
+    @Parameters(paramLabel = "FORM", description = "What is quoted, a planned visit or a maintenance request: its id in the book, or a file.")
+    private String text = "";
+
+    public String text() {
+        return text;
+    }
+}
