@@ -264,7 +264,8 @@ class VisitTimetableTest {
      */
     @Test
     void plan_ticked_restIsPlannedAnewWithTheFlushInTime() {
-        Run run = Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room circulate-descaler=10:24", "--json");
+        Run run = Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--done",
+                "proof-room circulate-descaler=10:24", "--json");
         JsonNode plan = run.json();
 
         assertThat(plan.path("minutes").asInt()).isEqualTo(136);
@@ -275,14 +276,18 @@ class VisitTimetableTest {
                 .isEqualTo("Planned anew from 10:24 AM on: all is done at 11:31 AM.");
 
         assertThat(
-                Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24", "--now", "10:50")
+                Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24",
+                        "--now", "10:50")
                         .out().replaceAll("\\h", " "))
                 .contains(": the cleaner should have been flushed out by 10:46 AM. Flush at 10:50 AM, before all else");
     }
 
     @Test
     void plan_tickedWrongly_saysAllThatIsWrong() {
-        Run run = Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room flush", "--done", "proof-rom flush=10:42", "--done", "proof-room flsh=10:42", "--done", "proof-room wash-parts=25:00", "--done", "proof-room sanitize=10:10", "--done", "proof-room pour=10:24", "--done", "proof-room pour=10:25", "--now", "08:00");
+        Run run = Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room flush",
+                "--done", "proof-rom flush=10:42", "--done", "proof-room flsh=10:42", "--done",
+                "proof-room wash-parts=25:00", "--done", "proof-room sanitize=10:10", "--done", "proof-room pour=10:24",
+                "--done", "proof-room pour=10:25", "--now", "08:00");
 
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.err()).contains("\"proof-room flush\" is no task with its time",
@@ -351,7 +356,9 @@ class VisitTimetableTest {
     @Test
     void plan_secondVisitOnAnotherDayOrTooFar_isAProblem() throws IOException {
         assertThat(planOfADay("2026-07-14T11:30", "601").err()).contains("a drive of 601 minutes (from 0 to 600)");
-        assertThat(Run.of("visit", "timetable", planned("summer-cleaning-bakery"), "--then", planned("autumn-condensers-hotel"))
+        assertThat(Run
+                .of("visit", "timetable", planned("summer-cleaning-bakery"), "--then",
+                        planned("autumn-condensers-hotel"))
                 .err()).contains("the first on 2026-07-14 (two visits of one day)");
     }
 
