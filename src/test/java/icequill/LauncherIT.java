@@ -100,6 +100,16 @@ class LauncherIT {
         assertThat(folder.resolve("my-shop/papers/issued/INV-2026/INV-2026-00001.pdf")).isNotEmptyFile();
     }
 
+    /** On a terminal headings of the help are bold; NO_COLOR takes every such sign out. */
+    @Test
+    void help_withoutColor_hasNoSigns(@TempDir Path folder) throws Exception {
+        Ran bold = shell(folder, "TERM=xterm script -qec 'icequill price --help' /dev/null");
+        Ran plain = shell(folder, "export NO_COLOR=1; TERM=xterm script -qec 'icequill price --help' /dev/null");
+
+        assertThat(bold.out()).contains("\u001b[");
+        assertThat(plain.out()).contains("Usage: icequill price").doesNotContain("\u001b[");
+    }
+
     /** On a terminal of sixty columns no line is wider; in a pipe a row is a line. */
     @Test
     void table_onATerminal_fitsIt(@TempDir Path folder) throws Exception {

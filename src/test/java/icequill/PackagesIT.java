@@ -107,11 +107,11 @@ class PackagesIT {
         try (Stream<Path> files = Files.list(pages)) {
             List<Path> all = files.sorted().toList();
             assertThat(all).extracting(page -> page.getFileName().toString())
-                    .contains("icequill.1", "icequill-credit.1", "icequill-customer-merge.1").hasSizeGreaterThan(40);
+                    .contains("icequill.1", "icequill-invoice-reissue.1", "icequill-customer-merge.1").hasSizeGreaterThan(40);
         }
-        Ran read = done("man", "--warnings", "-E", "UTF-8", "-l", pages.resolve("icequill-credit.1").toString());
+        Ran read = done("man", "--warnings", "-E", "UTF-8", "-l", pages.resolve("icequill-invoice-reissue.1").toString());
         assertThat(read.err()).isEmpty();
-        assertThat(read.out()).contains("--reissue", "INV-2026-00012");
+        assertThat(read.out()).contains("--purchase-order", "INV-2026-00001");
     }
 
     private void assertCompletes(Path script) throws Exception {

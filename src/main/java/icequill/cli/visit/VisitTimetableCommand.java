@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
         "  icequill visit timetable summer-cleaning-bakery",
         "  icequill visit timetable autumn-condensers-hotel --crew 3 --json",
         "  icequill visit timetable summer-cleaning-bakery --done \"proof-room pour=10:24\" --now 10:30",
-        "  icequill visit timetable summer-cleaning-bakery --then survey-bakery --drive 25"})
+        "  icequill visit timetable summer-cleaning-bakery --then noon-visit --drive 25"})
 public final class VisitTimetableCommand implements Callable<Integer> {
 
     private static final int TEXT_COLUMNS = 4;
