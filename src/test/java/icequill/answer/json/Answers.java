@@ -1,0 +1,106 @@
+package icequill.answer.json;
+
+import icequill.answer.AuditSheet;
+import icequill.answer.BrushingResult;
+import icequill.answer.ChangeCredit;
+import icequill.answer.ComparisonResult;
+import icequill.answer.EntrySheet;
+import icequill.answer.ExportResult;
+import icequill.answer.ExportedForms;
+import icequill.answer.FitResult;
+import icequill.answer.ForgetResult;
+import icequill.answer.Hindsight;
+import icequill.answer.ImportResult;
+import icequill.answer.MergeResult;
+import icequill.answer.NextPayment;
+import icequill.answer.PaymentSheet;
+import icequill.answer.PlanEarnings;
+import icequill.answer.ProblemReport;
+import icequill.answer.RecordedVisit;
+import icequill.answer.RenewalAdvice;
+import icequill.answer.Reprint;
+import icequill.answer.ShopMade;
+import icequill.answer.TimetableSheet;
+import icequill.answer.TrailSheet;
+import icequill.answer.WithdrawnVisit;
+import icequill.answer.WrittenPaper;
+import icequill.answer.history.HistorySheet;
+import icequill.answer.history.VisitListSheet;
+import icequill.answer.paper.IssuedPapers;
+import icequill.answer.paper.PaperCopies;
+import icequill.answer.paper.PaperList;
+import icequill.answer.paper.Reprints;
+import icequill.answer.price.VisitPrice;
+import icequill.answer.rates.AdoptedRates;
+import icequill.answer.rates.RatesExport;
+import icequill.answer.rates.RatesList;
+import icequill.answer.rates.RatesSheet;
+import icequill.answer.rates.Rework;
+import icequill.answer.register.CustomerList;
+import icequill.answer.register.MachineList;
+import icequill.answer.register.PaymentList;
+import icequill.answer.register.SiteList;
+import icequill.answer.shown.Shown;
+import icequill.office.demo.Demo;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Every answer that commands give as JSON, by the name that its page and its schema have. */
+final class Answers {
+
+    private static final Map<String, Class<?>> ALL = all();
+
+    private Answers() {
+    }
+
+    static Map<String, Class<?>> byName() {
+        return ALL;
+    }
+
+    private static Map<String, Class<?>> all() {
+        Map<String, Class<?>> all = new LinkedHashMap<>();
+        all.put("problems", ProblemReport.class);
+        all.put("written-paper", WrittenPaper.class);
+        all.put("issued-papers", IssuedPapers.class);
+        all.put("found-papers", PaperList.class);
+        all.put("next-installment", NextPayment.class);
+        all.put("change-credit", ChangeCredit.class);
+        all.put("reprint", Reprint.class);
+        all.put("reprints", Reprints.class);
+        all.put("paper-copies", PaperCopies.class);
+        all.put("rework", Rework.class);
+        all.put("shown", Shown.class);
+        all.put("entry", EntrySheet.class);
+        all.put("customers", CustomerList.class);
+        all.put("sites", SiteList.class);
+        all.put("machines", MachineList.class);
+        all.put("payments", PaymentList.class);
+        all.put("payment", PaymentSheet.class);
+        all.put("recorded-visit", RecordedVisit.class);
+        all.put("withdrawn-visit", WithdrawnVisit.class);
+        all.put("visits", VisitListSheet.class);
+        all.put("history", HistorySheet.class);
+        all.put("price", VisitPrice.class);
+        all.put("margins", PlanEarnings.class);
+        all.put("timetable", TimetableSheet.class);
+        all.put("comparison", ComparisonResult.class);
+        all.put("fit", FitResult.class);
+        all.put("brushing", BrushingResult.class);
+        all.put("hindsight", Hindsight.class);
+        all.put("renewal", RenewalAdvice.class);
+        all.put("audit", AuditSheet.class);
+        all.put("trail", TrailSheet.class);
+        all.put("merge", MergeResult.class);
+        all.put("forgotten-customer", ForgetResult.class);
+        all.put("import", ImportResult.class);
+        all.put("exported-forms", ExportedForms.class);
+        all.put("export", ExportResult.class);
+        all.put("rates-versions", RatesList.class);
+        all.put("rates-version", RatesSheet.class);
+        all.put("adopted-rates", AdoptedRates.class);
+        all.put("exported-rates", RatesExport.class);
+        all.put("made-shop", ShopMade.class);
+        all.put("made-demo", Demo.Made.class);
+        return all;
+    }
+}
