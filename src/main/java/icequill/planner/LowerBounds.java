@@ -79,11 +79,27 @@ record LowerBounds(Network network, Crew crew) {
      * crew. Everybody's first arrival is free, at the dearest machine.
      */
     int shared() {
-        int minutes = attendedOnFoot();
+        return capacity(crew.members()).least(sharedMinutes());
+    }
+
+    private int sharedMinutes() {
+        int minutes = attended();
+        for (int machine = 0; machine < network.walks.machines().size(); machine++) {
+            minutes += hasWork(machine) ? network.walks.arrival(machine) : 0;
+        }
         for (int task = 0; task < network.size(); task++) {
             minutes += spared(task);
         }
-        return capacity(crew.members()).least(Math.max(0, minutes));
+        return Math.max(0, minutes - crew.size() * dearest());
+    }
+
+    /** The longest of the shortest walks to each machine. */
+    private int dearest() {
+        int dearest = 0;
+        for (int machine = 0; machine < network.walks.machines().size(); machine++) {
+            dearest = hasWork(machine) ? Math.max(dearest, network.walks.arrival(machine)) : dearest;
+        }
+        return dearest;
     }
 
     private static Capacity capacity(List<Crew.Member> people) {
@@ -91,38 +107,24 @@ record LowerBounds(Network network, Crew crew) {
                 people.stream().mapToInt(Crew.Member::until).toArray());
     }
 
-    /** Attended minutes and the walks that nobody can spare. */
-    private int attendedOnFoot() {
-        int minutes = attended();
-        int dearest = 0;
-        for (int machine = 0; machine < network.walks.machines().size(); machine++) {
-            int arrival = network.walks.arrival(machine);
-            if (hasWork(machine)) {
-                minutes += arrival;
-                dearest = Math.max(dearest, arrival);
-            }
-        }
-        return minutes - crew.size() * dearest;
-    }
-
-    /** How long the shared work takes with the breaks of those who do it. */
+    /**
+     * How long the shared work takes with the breaks of those who do it. In a break nobody works or walks, and of the idle minutes that
+     * no order of work can spare only those before the task that follows it may fall into it.
+     */
     private int rested() {
         if (crew.rest().isEmpty()) {
             return 0;
         }
-        int minutes = attendedOnFoot();
-        int minute = Math.max(0, Math.floorDiv(minutes, crew.size()));
-        while (worked(minute, crew.rest().get()) < minutes) {
-            minute++;
+        Crew.Rest rest = crew.rest().get();
+        int saved = Math.max(0, rest.minutes() - dearest());
+        int span = rest.after() + rest.minutes() + network.walks.longest();
+        int minutes = sharedMinutes();
+        int minute = 0;
+        for (int most = 0; most * crew.size() < minutes; minute++) {
+            int breaks = Math.max(0, Math.ceilDiv(minute + 1 - rest.after(), span));
+            most = Math.max(most, minute + 1 - breaks * saved);
         }
         return minute;
-    }
-
-    /** What all of them can work until a minute, if they could be there from the first. */
-    private long worked(int minute, Crew.Rest rest) {
-        int whole = rest.after() + rest.minutes();
-        long each = (long) minute / whole * rest.after() + Math.min(minute % whole, rest.after());
-        return each * crew.size();
     }
 
     int attended() {

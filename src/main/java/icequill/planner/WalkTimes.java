@@ -103,6 +103,11 @@ public final class WalkTimes {
         return Arrays.stream(minutes[machines.indexOf(machine)]).max().orElse(0);
     }
 
+    /** The longest walk between two of them. */
+    int longest() {
+        return Arrays.stream(minutes).flatMapToInt(Arrays::stream).max().orElse(0);
+    }
+
     /** The shortest walk to a machine from any other; 0 when it stands alone. */
     int arrival(int machine) {
         int least = Integer.MAX_VALUE;

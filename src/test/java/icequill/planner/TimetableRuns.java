@@ -9,11 +9,12 @@ import java.util.Optional;
 /**
  * Plans whole cleanings for so many machines and people, and prints what comes out as a table: one after another, by beams of partial schedules
  * alone, at the usual effort, and at many times that. Arguments: how many times, then cases such as {@code 6/3/2}, machines, people
- * and pairs that are never both off.
+ * and pairs that are never both off; with a further {@code /break} where everybody has one of 30 minutes after 300 at the latest.
  */
 public final class TimetableRuns {
 
     private static final int WALK = 2;
+    private static final Crew.Rest BREAK = new Crew.Rest(300, 30);
     /** BeamSearch of more tasks take minutes. */
     private static final int LAYERED = 150;
     private static final int PLACINGS = 45_000_000;
@@ -22,14 +23,14 @@ public final class TimetableRuns {
     private final Crew crew;
     private final Network network;
 
-    private TimetableRuns(int machines, int people, int pairs) {
+    private TimetableRuns(int machines, int people, int pairs, Optional<Crew.Rest> rest) {
         VisitWork plain = Visits.cleanings(machines, WALK);
         List<VisitWork.Pair> apart = new ArrayList<>();
         for (int pair = 0; pair < pairs; pair++) {
             apart.add(new VisitWork.Pair("m" + 2 * pair, "m" + (2 * pair + 1)));
         }
         work = new VisitWork(plain.walks(), apart, List.of(), plain.tasks()).sorted();
-        crew = new Crew(people);
+        crew = new Crew(new Crew(people).members(), rest);
         network = Network.of(work);
     }
 
@@ -42,7 +43,8 @@ public final class TimetableRuns {
         for (String each : List.of(arguments).subList(1, arguments.length)) {
             List<String> numbers = List.of(each.split("/", -1));
             int pairs = numbers.size() > 2 ? Integer.parseInt(numbers.get(2)) : 0;
-            out.println(new TimetableRuns(Integer.parseInt(numbers.get(0)), Integer.parseInt(numbers.get(1)), pairs)
+            out.println(new TimetableRuns(Integer.parseInt(numbers.get(0)), Integer.parseInt(numbers.get(1)), pairs,
+                    numbers.size() > 3 ? Optional.of(BREAK) : Optional.empty())
                     .row(each, times));
         }
     }
