@@ -132,7 +132,7 @@ final class ListScheduler {
         return true;
     }
 
-    /** What is done already; then what waits for a flush, the most urgent first. */
+    /** What is done already; then what waits for a flush, the most urgent first, with breaks after it. */
     private boolean begin() {
         for (int task : started.done()) {
             start[task] = started.start(task);
@@ -144,12 +144,11 @@ final class ListScheduler {
             exclusions.place(task, start[task] + network.whole(task));
         }
         exclusions.forgive();
-        for (int pour : started.running()) {
-            if (!started.toFlush(pour).allMatch(task -> exclusions.isFree(task) && place(task, 0))) {
-                return false;
-            }
-        }
-        return true;
+        roster.hurry(true);
+        boolean flushed = started.running().stream().flatMapToInt(started::toFlush)
+                .allMatch(task -> exclusions.isFree(task) && place(task, 0));
+        roster.hurry(false);
+        return flushed;
     }
 
     private int next(int[] rank) {

@@ -14,6 +14,7 @@ final class Roster {
     private final WalkTimes walks;
     private final Crew crew;
     private final Optional<Crew.Rest> rest;
+    private boolean urgent;
     private final int[] count;
     private final int[][] from;
     private final int[][] until;
@@ -33,6 +34,7 @@ final class Roster {
 
     void clear() {
         Arrays.fill(count, 0);
+        urgent = false;
     }
 
     /** The soonest at which somebody can begin at a machine and stay for some minutes, not before a minute; or {@link #NEVER}. */
@@ -58,9 +60,14 @@ final class Roster {
         return begin != NEVER && begin + minutes <= crew.members().get(person).until() ? begin : NEVER;
     }
 
+    /** Whether breaks must wait. */
+    void hurry(boolean now) {
+        urgent = now;
+    }
+
     /** When he can begin before what is his next without working too long: at once, or after a break. */
     private int rested(int person, int next, int where, int begin, int minutes) {
-        if (rest.isEmpty() || isRested(person, next, where, begin, minutes)) {
+        if (rest.isEmpty() || urgent || isRested(person, next, where, begin, minutes)) {
             return begin;
         }
         if (next == 0) {

@@ -15,9 +15,11 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,6 +32,7 @@ import java.util.regex.Pattern;
 record Ticks(TickedTimes asked, VisitContext hand, Timetable planned) {
 
     private static final Pattern TICK = Pattern.compile("\\s*(\\S+)\\s+([^\\s=]+)\\s*=\\s*(\\S+)\\s*");
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ROOT);
     private static final int LONGEST = 16 * 60;
     private static final Place PLACE = Place.ofFile("--done");
 
@@ -98,7 +101,7 @@ record Ticks(TickedTimes asked, VisitContext hand, Timetable planned) {
 
     private static Validated<Integer> minute(String text, ZonedDateTime began) {
         try {
-            ZonedDateTime sameDay = began.with(LocalTime.parse(text));
+            ZonedDateTime sameDay = began.with(LocalTime.parse(text, CLOCK));
             ZonedDateTime moment = sameDay.isBefore(began) ? sameDay.plusDays(1) : sameDay;
             int minute = Math.toIntExact(Duration.between(began, moment).toMinutes());
             return minute <= LONGEST

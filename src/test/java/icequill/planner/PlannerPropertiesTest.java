@@ -20,6 +20,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 
 /** What holds of every visit, asked of generated ones. */
@@ -68,6 +69,27 @@ class PlannerPropertiesTest {
         table.found().ifPresent(found -> TimetableRules.check(visit.work(), visit.crew(), found));
         Statistics.label("found").collect(table.found().isPresent());
         Statistics.label("found").coverage(found -> found.check(true).percentage(share -> share > 70));
+    }
+
+    /** Everything that was begun by some minute is ticked as planned: the rest begins then or later, and every rule is kept. */
+    @Property(tries = 300, seed = "20260722", shrinking = ShrinkingMode.OFF)
+    void again_tickedAsPlanned_keepsEveryRule(@ForAll("visits") Case visit, @ForAll @IntRange(max = 60) int now) {
+        Effort little = new Effort(4_000, 16);
+        Timetable planned = Planner.timetable(visit.work(), visit.people(), little).orElseThrow();
+        List<Progress.Done> done = planned.entries().stream()
+                .filter(entry -> entry.kind() == Timetable.Kind.TASK && entry.start() < now)
+                .map(entry -> new Progress.Done(entry.machine(), entry.order(), entry.task(), entry.end(),
+                        entry.people()))
+                .toList();
+
+        Timetable again = Planner.again(visit.work(), visit.people(), little, new Progress(now, done)).orElseThrow();
+
+        TimetableRules.check(visit.work(), visit.people(), again);
+        assertThat(again.entries()).filteredOn(entry -> entry.kind() == Timetable.Kind.TASK)
+                .allMatch(entry -> entry.start() >= now
+                        || planned.entries().stream().anyMatch(before -> before.kind() == Timetable.Kind.TASK
+                                && before.machine().equals(entry.machine()) && before.task().equals(entry.task())
+                                && before.start() == entry.start() && before.people().equals(entry.people())));
     }
 
     /** With whatever a crew may ask for, what is proven is right, and no bound too high. */

@@ -478,6 +478,19 @@ class PlannerTest {
         assertThat(table.minutes()).isEqualTo(85);
     }
 
+    /** A break of 30 is due after 45, and from 40 to 60 there is no room for it; but the flush may begin no later than 62. */
+    @Test
+    void again_breakDueBeforeTheFlush_comesAfterIt() {
+        Progress progress = new Progress(40, List.of(new Progress.Done("a", 20, "off", 4, List.of(0)),
+                new Progress.Done("b", 10, "job", 35, List.of(0)), new Progress.Done("a", 60, "pour", 40, List.of(0))));
+        Timetable table = Planner.again(wetAndJob(Visits.TIMER),
+                crew(Optional.of(new Crew.Rest(45, 30)), there(0, Crew.TO_THE_END)), Effort.USUAL, progress)
+                .orElseThrow();
+
+        assertThat(of(table, "flush").start()).isEqualTo(60);
+        assertThat(of(table, "sanitize").start()).isEqualTo(99);
+    }
+
     /** At 50 the limit of 42 is past: flushing comes before everything, though the job was begun first otherwise. */
     @Test
     void again_limitPast_flushComesFirst() {
