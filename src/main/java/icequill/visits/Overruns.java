@@ -32,7 +32,8 @@ record Overruns(VisitContext hand, Timetable table, List<String> people, int fro
         IntStream.range(0, people.size()).forEach(person -> planned(person).ifPresent(phrases::add));
         access().ifPresent(phrases::add);
         day().ifPresent(phrases::add);
-        table.entries().stream().filter(entry -> entry.kind() == Kind.BREAK && entry.end() > from).map(this::rest).forEach(phrases::add);
+        table.entries().stream().filter(entry -> entry.kind() == Kind.BREAK && entry.end() > from).map(this::rest)
+                .forEach(phrases::add);
         if (VisitWorkAssembly.of(hand).isAccompanied()) {
             phrases.add(Phrase.of("remark.not-alone"));
         }
