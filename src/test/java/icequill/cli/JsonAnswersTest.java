@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -31,6 +32,7 @@ class JsonAnswersTest {
     @TempDir
     private static Path other;
     private static BookShop shop;
+    private static final String ADDRESS = "--street 4-Mill-Lane --city Alderton --region NY --postal-code 10999 --country US";
     private static final Set<String> RUN = new TreeSet<>();
 
     @BeforeAll
@@ -54,82 +56,114 @@ class JsonAnswersTest {
     @ParameterizedTest
     @Order(1)
     @CsvSource(delimiter = '|', value = {
-            "visit | recorded-visit | visit visits/late-call.yaml",
-            "visit | recorded-visit | visit visits/ten-minute-brushing.yaml",
-            "visit | withdrawn-visit | visit --withdraw ten-minute-brushing --reason Twice.",
-            "visit list | visits | visit list",
-            "price | price | price late-call",
-            "price | price | price late-call --owner",
-            "payment add | payment | payment add pennon-wharf-taproom 100.00 --date 2026-05-02",
-            "issue | issued-papers | issue late-call --date 2026-05-14 --dry-run",
-            "issue | issued-papers | issue late-call --date 2026-05-14",
-            "issue | issued-papers | issue --quote quotes/float-switch.yaml --date 2026-05-14",
-            "issue | issued-papers | issue --quote quotes/crumb-lane-plan.yaml --date 2026-05-14",
-            "issue | next-installment | issue --agreement crumb-lane-bakery --date 2026-06-02",
-            "issue | issued-papers | issue --agreement crumb-lane-bakery --payment 1 --date 2026-06-02",
-            "payment list | payments | payment list",
-            "payment show | payment | payment show PAYMENT",
-            "payment allot | payment | payment allot PAYMENT",
-            "payment withdraw | payment | payment withdraw PAYMENT --reason Typed.",
-            "credit | issued-papers | credit INV-2026-00001 --lines 3 --reason Late. --date 2026-06-03",
-            "credit | change-credit | credit INV-2026-00002 --agreement crumb-lane-bakery",
-            "find | found-papers | find INV", "show | shown | show INV-2026-00001", "show | shown | show CN-2026-00001",
-            "show | shown | show INV-2026-00002", "show | shown | show MQ-2026-00001",
-            "show | shown | show crumb-lane-bakery", "show | shown | show late-call", "show | shown | show lobby-bar",
-            "reprint | reprint | reprint INV-2026-00001", "reprint | reprints | reprint --all",
-            "reprint | paper-copies | reprint INV-2026-00001 --html",
-            "reprint | rework | reprint INV-2026-00001 --rework",
-            "invoice | written-paper | invoice late-call", "record | written-paper | record late-call",
-            "quote | written-paper | quote quotes/float-switch.yaml",
-            "quote | written-paper | quote quotes/crumb-lane-plan.yaml --date 2026-05-14",
-            "quote | price | quote quotes/float-switch.yaml --owner",
-            "quote | margins | quote quotes/crumb-lane-plan.yaml --date 2026-05-14 --owner",
-            "agreement | written-paper | agreement crumb-lane-bakery --date 2026-05-20",
-            "renewal | renewal | renewal crumb-lane-bakery --date 2027-03-05",
-            "worksheet | written-paper | worksheet summer-cleaning-bakery",
-            "plan | timetable | plan summer-cleaning-bakery",
-            "statement | written-paper | statement pennon-wharf-taproom --date 2026-08-31",
-            "reminder | written-paper | reminder pennon-wharf-taproom --date 2026-08-31",
-            "compare | comparison | compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --years 2 --interval 4",
-            "compare | written-paper | compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --owner",
-            "brushing | brushing | brushing crumb-lane-bakery --date 2026-07-01",
-            "fit | fit | fit runs.csv", "hindsight | hindsight | hindsight --date 2027-05-13",
-            "customer add | entry | customer add mill --name Mill --street 4-Mill-Lane --city Alderton --region NY --postal-code 10999 --country US",
-            "site add | entry | site add lane --customer mill --name Lane --kind bakery --miles 3 --tax-place alder-county --street 4-Mill-Lane --city Alderton --region NY --postal-code 10999 --country US",
-            "site add | entry | site add back --customer mill --name Back --kind bakery --miles 3 --tax-place alder-county --street 4-Mill-Lane --city Alderton --region NY --postal-code 10999 --country US",
-            "machine add | entry | machine add lane bar --model Cuber --where bar --make batch --form head --cooling air --harvest-rate 300 --connection hard-wired",
-            "machine add | entry | machine add back cellar --model Cuber --where cellar --make batch --form head --cooling air --harvest-rate 300 --connection hard-wired",
-            "customer change | entry | customer change mill --notes Pays.",
-            "customer show | entry | customer show mill",
-            "customer list | customers | customer list", "site list | sites | site list",
-            "site show | entry | site show pennon-wharf-taproom",
-            "site change | entry | site change pennon-wharf-taproom --parking Rear.",
-            "site history | history | site history pennon-wharf-taproom",
-            "machine list | machines | machine list",
-            "machine show | entry | machine show hotel-fernhill lobby-bar",
-            "machine change | entry | machine change hotel-fernhill lobby-bar --serial X-1",
-            "machine history | history | machine history hotel-fernhill lobby-bar",
-            "customer merge | merge | customer merge mill --into crumb-lane-bakery --dry-run",
-            "site merge | merge | site merge lane --into back --dry-run",
-            "customer forget | forgotten-customer | customer forget mill --yes",
-            "trail | trail | trail", "audit | audit | audit", "backup | audit | backup DIR/book.zip",
-            "export | exported-forms | export DIR/forms.yaml", "export | export | export DIR/book.json",
-            "export | export | export DIR/papers.csv", "import | import | import DIR/forms.yaml --dry-run",
-            "rates | rates-versions | rates", "rates show | rates-version | rates show",
-            "rates adopt | adopted-rates | rates adopt --yes",
-            "rates export | exported-rates | rates export VERSION DIR/rates",
-            "check | problems | check"})
-    void answer_isAsItsSchemaSays(String command, String answer, String line) throws IOException {
+            "recorded-visit | visit add visits/late-call.yaml",
+            "recorded-visit | visit add visits/ten-minute-brushing.yaml",
+            "withdrawn-visit | visit withdraw ten-minute-brushing --reason Twice.",
+            "visits | visit list",
+            "visits | call list",
+            "price | price late-call",
+            "price | price late-call --owner",
+            "payment | payment add pennon-wharf-taproom 100.00 --date 2026-05-02",
+            "written-paper | invoice draft late-call",
+            "issued-papers | invoice issue late-call --date 2026-05-14 --dry-run",
+            "issued-papers | invoice issue late-call --date 2026-05-14",
+            "issued-papers | quote issue quotes/float-switch.yaml --date 2026-05-14",
+            "issued-papers | quote issue quotes/crumb-lane-plan.yaml --date 2026-05-14",
+            "next-installment | agreement next crumb-lane-bakery --date 2026-06-02",
+            "issued-papers | invoice issue crumb-lane-bakery --installment 1 --date 2026-06-02",
+            "payments | payment list",
+            "payment | payment show PAYMENT",
+            "payment | payment allot PAYMENT",
+            "payment | payment withdraw PAYMENT --reason Typed.",
+            "issued-papers | credit issue INV-2026-00001 --lines 3 --reason Late. --date 2026-06-03",
+            "change-credit | credit propose INV-2026-00002 --changes crumb-lane-bakery",
+            "found-papers | find INV",
+            "found-papers | invoice list",
+            "found-papers | credit list",
+            "found-papers | quote list",
+            "shown | show INV-2026-00001",
+            "shown | show crumb-lane-bakery",
+            "shown | show late-call",
+            "shown | show lobby-bar",
+            "shown | paper show CN-2026-00001",
+            "shown | invoice show INV-2026-00002",
+            "shown | credit show CN-2026-00001",
+            "shown | quote show MQ-2026-00001",
+            "shown | agreement show crumb-lane-bakery",
+            "shown | visit show late-call",
+            "reprint | paper reprint INV-2026-00001",
+            "reprints | paper reprint --all",
+            "paper-copies | paper reprint INV-2026-00001 --html",
+            "rework | paper rework INV-2026-00001",
+            "written-paper | visit record late-call",
+            "written-paper | quote draft quotes/float-switch.yaml",
+            "written-paper | quote draft quotes/crumb-lane-plan.yaml --date 2026-05-14",
+            "margins | quote earnings quotes/crumb-lane-plan.yaml --date 2026-05-14",
+            "price | quote earnings quotes/float-switch.yaml",
+            "agreements | agreement list",
+            "written-paper | agreement print crumb-lane-bakery --date 2026-05-20",
+            "renewal | agreement renewal crumb-lane-bakery --date 2027-03-05",
+            "written-paper | visit worksheet summer-cleaning-bakery",
+            "timetable | visit timetable summer-cleaning-bakery",
+            "written-paper | customer statement pennon-wharf-taproom --date 2026-08-31",
+            "written-paper | customer reminder pennon-wharf-taproom --date 2026-08-31",
+            "comparison | compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --years 2 --interval 4",
+            "written-paper | compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --owner",
+            "brushing | brushing crumb-lane-bakery --date 2026-07-01",
+            "fit | fit runs.csv",
+            "hindsight | call review --date 2027-05-13",
+            "entry | customer add mill --name Mill ADDRESS",
+            "entry | site add lane --customer mill --name Lane --kind bakery --miles 3 --tax-place alder-county ADDRESS",
+            "entry | site add back --customer mill --name Back --kind bakery --miles 3 --tax-place alder-county ADDRESS",
+            "entry | machine add lane bar --model Cuber --where bar --make batch --form head --cooling air --harvest-rate 300 --connection hard-wired",
+            "entry | machine add back cellar --model Cuber --where cellar --make batch --form head --cooling air --harvest-rate 300 --connection hard-wired",
+            "entry | contact add Ana --customer mill --role owner --for bills",
+            "entry | contact change Ana --customer mill --role cook",
+            "contacts | contact list",
+            "entry | contact remove Ana --customer mill",
+            "entry | customer change mill --notes Pays.",
+            "entry | customer show mill",
+            "customers | customer list",
+            "sites | site list",
+            "entry | site show pennon-wharf-taproom",
+            "entry | site change pennon-wharf-taproom --parking Rear.",
+            "history | site history pennon-wharf-taproom",
+            "machines | machine list",
+            "entry | machine show hotel-fernhill lobby-bar",
+            "entry | machine change hotel-fernhill lobby-bar --serial X-1",
+            "history | machine history hotel-fernhill lobby-bar",
+            "merge | customer merge mill --into crumb-lane-bakery --dry-run",
+            "merge | site merge lane --into back --dry-run",
+            "forgotten-customer | customer forget mill --yes",
+            "trail | audit trail",
+            "audit | audit",
+            "audit | backup DIR/book.zip",
+            "exported-forms | export DIR/forms.yaml",
+            "export | export DIR/book.json",
+            "export | export DIR/papers.csv",
+            "import | import DIR/forms.yaml --dry-run",
+            "rates-versions | rates list",
+            "rates-version | rates show",
+            "adopted-rates | rates adopt --yes",
+            "exported-rates | rates export VERSION DIR/rates",
+            "recorded-visit | visit add visits/valve-repair-taproom.yaml",
+            "issued-papers | invoice issue valve-repair-taproom --date 2026-12-01",
+            "issued-papers | invoice reissue INV-2026-00003 --purchase-order PO-7 --due keep --reason Order. --date 2026-12-02",
+            "problems | check"})
+    void answer_isAsItsSchemaSays(String answer, String line) throws IOException {
         List<String> words = new ArrayList<>(List.of(line.replace("DIR", other.toString())
-                .replace("PAYMENT", payment(line)).replace("VERSION", version(line)).split(" ", -1)));
+                .replace("ADDRESS", ADDRESS).replace("PAYMENT", payment(line)).replace("VERSION", version(line))
+                .split(" ", -1)));
         words.replaceAll(word -> Files.exists(shop.folder().resolve(word)) && word.contains(".")
                 ? shop.folder().resolve(word).toString()
                 : word);
         JsonNode json = shop.json(words.toArray(String[]::new));
 
         assertThat(AnswerCheck.problems(answer, json)).as(json.toPrettyString()).isEmpty();
-        assertThat(AnswersOfCommands.read().get(answer)).as("src/docs/json.md: " + answer)
-                .contains(command);
+        String command = AnswersOfCommands.read().get(answer).stream()
+                .filter(name -> (line + " ").startsWith(name + " "))
+                .max(Comparator.comparingInt(String::length)).orElse("");
+        assertThat(command).as("what src/docs/json.md says of " + answer).isNotEmpty();
         RUN.add(command);
     }
 
@@ -141,13 +175,14 @@ class JsonAnswersTest {
 
     private static String version(String line) {
         return line.contains("VERSION")
-                ? shop.json("rates").path("versions").get(0).path("version").asString()
+                ? shop.json("rates", "list").path("versions").get(0).path("version").asString()
                 : "";
     }
 
     @ParameterizedTest
-    @CsvSource({"show nothing-such", "issue nothing-such", "price nothing-such", "customer show nothing-such",
-            "audit --against nothing-such", "import nothing-such.yaml", "find --from 2026-13-01"})
+    @CsvSource({"show nothing-such", "invoice issue nothing-such", "price nothing-such", "customer show nothing-such",
+            "audit --against nothing-such", "import nothing-such.yaml", "find --from 2026-13-01",
+            "quote show nothing-such"})
     void problems_areAsTheirSchemaSays(String line) {
         List<String> words = new ArrayList<>(List.of(line.split(" ", -1)));
         words.add("--json");
