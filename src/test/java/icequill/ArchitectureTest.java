@@ -90,7 +90,7 @@ class ArchitectureTest {
         room(arrows, "problem", "");
         room(arrows, "money", "");
         room(arrows, "explain", "money");
-        room(arrows, "party", "");
+        room(arrows, "party", "explain");
         // explain, because interest says how it was figured
         room(arrows, "account", "party explain money");
         room(arrows, "work", "party explain money");

@@ -39,7 +39,7 @@ public record CleaningInterval(int months, List<Phrase> reasons) {
         if (kind.air().contains(Air.YEAST)) {
             months = MOST_WITH_YEAST;
             reasons.add(Phrase.of("reason.interval-yeast-kind",
-                    new Fact.Named(kind.name().english(), kind.name().spanish()),
+                    kind.name().named(),
                     months(MOST_WITH_YEAST)));
         } else if (conditions.air().contains(Air.YEAST)) {
             months = MOST_WITH_YEAST;

@@ -80,12 +80,12 @@ public record NoticeRule(String id, String jurisdiction, Wording name, Covers co
 
     /** Its name, for a reader. */
     public Fact law() {
-        return new Fact.Named(name.english(), name.spanish());
+        return name.named();
     }
 
     /** What comes of missing it, and where that was read. */
     public Phrase missed() {
-        return Phrase.of("renewal.missed", law(), new Fact.Named(consequence.english(), consequence.spanish()),
+        return Phrase.of("renewal.missed", law(), consequence.named(),
                 new Fact.Text(source));
     }
 

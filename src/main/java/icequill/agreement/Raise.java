@@ -49,7 +49,7 @@ public sealed interface Raise {
 
         @Override
         public Phrase why() {
-            return Phrase.of("reason.renewal-index", new Fact.Named(name.english(), name.spanish()),
+            return Phrase.of("reason.renewal-index", name.named(),
                     new Fact.Measure(before, ""), new Fact.Measure(now, ""));
         }
     }

@@ -52,7 +52,7 @@ record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) impl
 
     private Adjustment charge(TaxTotal total) {
         String name = total.rate().components().stream()
-                .map(part -> Phrase.of("total.tax", new Fact.Named(part.name().english(), part.name().spanish()),
+                .map(part -> Phrase.of("total.tax", part.name().named(),
                         new Fact.Part(part.percent())))
                 .map(wording).collect(Collectors.joining("; "));
         return Adjustment.charge(total.tax(), Codes.MUTUALLY_DEFINED, name,

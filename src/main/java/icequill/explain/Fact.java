@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /** One detail within a phrase, kept as data so that each language and country writes it its own way. */
@@ -15,8 +17,16 @@ public sealed interface Fact {
     /** Text that is the same in every language: a name, a serial number. */
     record Text(String text) implements Fact {}
 
-    /** A thing of the shop's own, named in each language. */
-    record Named(String english, String spanish) implements Fact {}
+    /**
+     * A thing of the shop's own, named in each language.
+     *
+     * @param others in further languages, by their tags; empty where there are none
+     */
+    record Named(String english, String spanish, Optional<Map<String, String>> others) implements Fact {
+        public Named {
+            others = others.map(Map::copyOf);
+        }
+    }
 
     /** A word of the program's, looked up by key. */
     record Word(String key) implements Fact {}

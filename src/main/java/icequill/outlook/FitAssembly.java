@@ -101,7 +101,7 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
 
     private static Plot plot(SideFit fitted) {
         Phrase title = Phrase.of("fit." + ConstantKey.of(fitted.side()), fitted.kind()
-                .<Fact>map(kind -> new Fact.Named(kind.name().english(), kind.name().spanish()))
+                .<Fact>map(kind -> kind.name().named())
                 .orElse(new Fact.Word("fit.all")));
         Stream<Phrase> season = fitted.season().stream().map(FitAssembly::said);
         return switch (fitted.fit()) {

@@ -167,6 +167,6 @@ record OutlookAssembly(SiteForecast forecast) {
     }
 
     private static Fact name(Wording name) {
-        return new Fact.Named(name.english(), name.spanish());
+        return name.named();
     }
 }

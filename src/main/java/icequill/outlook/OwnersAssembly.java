@@ -80,7 +80,7 @@ public record OwnersAssembly(SiteForecast forecast) {
     }
 
     private static Fact fact(Wording name) {
-        return new Fact.Named(name.english(), name.spanish());
+        return name.named();
     }
 
     private List<Line> lines() {

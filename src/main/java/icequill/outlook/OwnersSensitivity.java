@@ -68,7 +68,7 @@ record OwnersSensitivity(SiteForecast forecast) {
                     rates.withSitesDiffer(differ.low()), rates.withSitesDiffer(differ.high())));
         }
         sundays().ifPresent(band -> ranges
-                .add(range(Phrase.of("mine.swing.band", new Fact.Named(band.name().english(), band.name().spanish())),
+                .add(range(Phrase.of("mine.swing.band", band.name().named()),
                         rates.withShareOf(band.id(), BigDecimal.ZERO), rates.withShareOf(band.id(), BigDecimal.TWO))));
         return Sensitivity.of(usual, ranges);
     }

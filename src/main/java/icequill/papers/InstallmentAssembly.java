@@ -53,7 +53,7 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
                 hand.request().purchaseOrder(), payment.due(), until(payment));
         Phrase text = Phrase.of("line.agreement-payment", Fact.number(payment.number(), ""),
                 Fact.number(hand.payments().size(), ""), new Fact.Text(hand.request().number()),
-                new Fact.Named(plan.english(), plan.spanish()), new Fact.Day(served.from()),
+                plan.named(), new Fact.Day(served.from()),
                 new Fact.Day(served.until()));
         TaxedVisit taxed = new InstallmentTax(setting).taxed(payment, text, options.date());
         ChargeSheet sheet = new ChargeSheet(site, taxed);

@@ -1,7 +1,25 @@
 package icequill.party;
 
-/** A name or short text of the shop's own, in English and in Spanish; readers of other languages get the English one. */
-public record Wording(String english, String spanish) {
+import icequill.explain.Fact;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A name or short text of the shop's own, in English, in Spanish, and in whatever further languages the shop gives it; readers of any
+ * other get the English one.
+ *
+ * @param others by the language's tag; empty where there are none
+ */
+public record Wording(String english, String spanish, Optional<Map<String, String>> others) {
+
+    public Wording {
+        others = others.filter(given -> !given.isEmpty()).map(Map::copyOf);
+    }
+
+    public Wording(String english, String spanish) {
+        this(english, spanish, Optional.empty());
+    }
 
     /** The same in every language. */
     public static Wording same(String text) {
@@ -10,10 +28,21 @@ public record Wording(String english, String spanish) {
 
     /** Both, such as a place and what is there. */
     public Wording and(Wording other) {
-        return new Wording(english + ": " + other.english, spanish + ": " + other.spanish);
+        Map<String, String> both = new HashMap<>();
+        others.ifPresent(given -> given.keySet().forEach(tag -> both.put(tag, "")));
+        other.others.ifPresent(given -> given.keySet().forEach(tag -> both.put(tag, "")));
+        both.replaceAll((tag, none) -> in(new Language(tag)) + ": " + other.in(new Language(tag)));
+        return new Wording(english + ": " + other.english, spanish + ": " + other.spanish, Optional.of(both));
+    }
+
+    /** As a detail of a phrase. */
+    public Fact named() {
+        return new Fact.Named(english, spanish, others);
     }
 
     public String in(Language language) {
-        return language.equals(Language.SPANISH) ? spanish : english;
+        return language.equals(Language.SPANISH)
+                ? spanish
+                : others.map(given -> given.get(language.tag())).orElse(english);
     }
 }

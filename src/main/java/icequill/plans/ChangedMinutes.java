@@ -30,7 +30,7 @@ record ChangedMinutes(PricedPlan before, PricedPlan after) {
 
     private static Phrase phrase(TimedVisit old, TimedVisit now) {
         var name = now.staffed().visit().slot().scope().name();
-        Fact scope = new Fact.Named(name.english(), name.spanish());
+        Fact scope = name.named();
         return now.perhapsTooLong() == 0
                 ? Phrase.of("reason.change-minutes", scope, minutes(now), minutes(old),
                         new Fact.Word("minutes-from." + ConstantKey.of(now.from())))

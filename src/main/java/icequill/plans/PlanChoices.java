@@ -106,7 +106,7 @@ public record PlanChoices(List<PricedPlan> plans, CleaningInterval interval) {
 
     private static Fact name(Tier tier) {
         Wording name = tier.name();
-        return new Fact.Named(name.english(), name.spanish());
+        return name.named();
     }
 
     private static Fact months(int months) {

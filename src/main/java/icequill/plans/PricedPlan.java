@@ -84,7 +84,7 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
         crews.stream().filter(crew -> crew.perhapsTooLong() > 0).forEach(
                 crew -> most.merge(crew.staffed().visit().slot().scope().name(), crew.perhapsTooLong(), Math::max));
         return most.entrySet().stream().map(entry -> Phrase.of("mine.not-proven",
-                new Fact.Named(entry.getKey().english(), entry.getKey().spanish()),
+                entry.getKey().named(),
                 Fact.number(entry.getValue(), Unit.MINUTE.symbol()))).toList();
     }
 

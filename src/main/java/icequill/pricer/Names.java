@@ -11,7 +11,7 @@ final class Names {
     }
 
     static Fact of(Wording name) {
-        return new Fact.Named(name.english(), name.spanish());
+        return name.named();
     }
 
     static Fact of(Place place) {

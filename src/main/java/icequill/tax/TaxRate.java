@@ -68,7 +68,7 @@ public record TaxRate(String id, Category category, List<Component> components, 
      */
     public Phrase untaxed() {
         Phrase category = Phrase.of("tax.category." + ConstantKey.of(this.category));
-        Optional<Fact> given = reason.map(text -> new Fact.Named(text.english(), text.spanish()));
+        Optional<Fact> given = reason.map(text -> text.named());
         return this.category == Category.AE
                 ? given.map(text -> Phrase.of("tax.category.ae-by", text)).orElse(category)
                 : given.map(text -> Phrase.of("tax.reason", text)).orElse(category);

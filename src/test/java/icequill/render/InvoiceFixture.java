@@ -190,7 +190,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         Invoice billed = invoice();
         Machine machine = billed.machines().getFirst().machine();
         BrushingSheet.Charge charge = new BrushingSheet.Charge(
-                Phrase.of("line.material", new Fact.Named("service call", "visita de servicio")), amount("52"),
+                Phrase.of("line.material", new Wording("service call", "visita de servicio").named()), amount("52"),
                 Explanation.of(Figure.price(amount("52"), "")));
         BrushingSheet.Sum visit = sum(Figure.price(amount("52"), ""));
         BrushingSheet.Sum own = sum(Figure.term(10, "min").times(Figure.price(amount("22"), "h"))
@@ -311,7 +311,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         boolean charged = outcome.isCharged();
         MonetaryAmount net = charged ? list : Amounts.zero(currency);
         return new InvoiceLine(ChargeClass.CHEMICALS, outcome,
-                Phrase.of("line.material", new Fact.Named("descaler", "desincrustante")), Optional.of("back room"),
+                Phrase.of("line.material", new Wording("descaler", "desincrustante").named()), Optional.of("back room"),
                 new Quantity(new BigDecimal("13"), Unit.FLUID_OUNCE),
                 Optional.of(new UnitPrice(amount("100"), Unit.FLUID_OUNCE)), list, list.subtract(net), net,
                 new Explanation(charged ? figure : figure.minus(figure), reasons(outcome)),

@@ -76,7 +76,7 @@ public record PlanFixture(Invoice like, int lines) {
                 amount("0"), plain("0"), amount("0"), List.of(), List.of(Phrase.of("choice.pay-per-call")));
         PlanChoice singly = new PlanChoice(PlanChoice.Kind.BOOKED_SINGLY, Optional.of(tier().name()), 2, 1,
                 Optional.of(12), amount("760"), plain("760"), amount("60"), List.of(),
-                List.of(Phrase.of("choice.booked-singly", new Fact.Named("half <yearly>", "cada medio año"))));
+                List.of(Phrase.of("choice.booked-singly", new Wording("half <yearly>", "cada medio año").named())));
         PlanChoice plan = new PlanChoice(PlanChoice.Kind.AGREEMENT, Optional.of(tier().name()), 2, 1,
                 Optional.of(12), price, how(), amount("55"), Installments.of(new Term(TERM.start(), 12), price,
                         Billing.MONTHLY),
@@ -164,10 +164,11 @@ public record PlanFixture(Invoice like, int lines) {
                 amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), calls(), RENEWAL, 30,
                 Optional.of(refund(price, payments)), Optional.of("PO-<8>"),
                 List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change,
-                        List.of(Phrase.of("reason.change-minutes", new Fact.Named("full clean", "limpieza completa"),
+                        List.of(Phrase.of("reason.change-minutes",
+                                new Wording("full clean", "limpieza completa").named(),
                                 Fact.number(135, "min"), Fact.number(100, "min"),
                                 new Fact.Word("minutes-from.timetable")),
-                                Phrase.of("reason.change-minutes-unproven", new Fact.Named("light", "ligera"),
+                                Phrase.of("reason.change-minutes-unproven", new Wording("light", "ligera").named(),
                                         Fact.number(60, "min"), Fact.number(45, "min"), Fact.number(3, "min"))),
                         List.of(new PaymentChange.GivenBack(3, amount("12.5"))))),
                 List.of(Phrase.of("reason.closed-to-the-end", new Fact.Day(LocalDate.of(2027, 7, 31)))));
@@ -195,13 +196,13 @@ public record PlanFixture(Invoice like, int lines) {
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), RENEWAL,
                 new Term(RENEWAL.term().renewal(), 12), price,
                 Optional.empty(),
-                List.of(Phrase.of("renewal.law", new Fact.Named("a <law>", "una ley"))));
+                List.of(Phrase.of("renewal.law", new Wording("a <law>", "una ley").named())));
     }
 
     ComparisonSheet comparison() {
         Explanation quotient = Explanation.of(Figure.price(amount("690"), "").over(Figure.price(amount("276"), "")));
         List<ComparisonSheet.CallLine> call = Collections.nCopies(lines,
-                new ComparisonSheet.CallLine(Phrase.of("line.material", new Fact.Named("labor", "mano de obra")),
+                new ComparisonSheet.CallLine(Phrase.of("line.material", new Wording("labor", "mano de obra").named()),
                         amount("138"), Explanation.of(Figure.term(2, "h").times(Figure.price(amount("69"), "h")))));
         return new ComparisonSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(),
                 like.billTo().name(), where(), RatesFixture.site().machines(), RatesFixture.STANDARD, call,
@@ -234,7 +235,7 @@ public record PlanFixture(Invoice like, int lines) {
         return new ComparisonSheet(sheet.date(), sheet.shop(), sheet.language(), sheet.size(), sheet.customer(),
                 sheet.where(), sheet.machines(), sheet.band(), List.of(), sheet.callPrice(), sheet.lastYear(),
                 sheet.plans(), sheet.sums(), sheet.reasons(), Optional.of(new Outlook(3, tier().name(),
-                        List.of(Phrase.of("outlook.pays-if", new Fact.Named("half <yearly>", "semestral"),
+                        List.of(Phrase.of("outlook.pays-if", new Wording("half <yearly>", "semestral").named(),
                                 new Fact.Amount(amount("690")), Fact.number(3, "call"), Fact.number(250, "")),
                                 Phrase.of("outlook.pays-not", Fact.number(250, ""), Fact.number(200, ""),
                                         new Fact.Word("outlook.of-ten.8"))),
@@ -261,7 +262,7 @@ public record PlanFixture(Invoice like, int lines) {
 
     /** For the owner. */
     OwnersOutlook owners() {
-        Phrase head = Phrase.of("outlook.way.agreement", new Fact.Named("half <yearly>", "semestral"));
+        Phrase head = Phrase.of("outlook.way.agreement", new Wording("half <yearly>", "semestral").named());
         Phrase value = Phrase.of("mine.value", new Fact.Amount(amount("690")));
         return new OwnersOutlook(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(),
                 like.billTo().name(), where(), List.of(head, head),
@@ -279,7 +280,7 @@ public record PlanFixture(Invoice like, int lines) {
                 new FitSheet.Point(new BigDecimal("11"), new BigDecimal("9.25")));
         FitSheet.Plot found = new FitSheet.Plot(Phrase.of("fit.water", new Fact.Word("fit.all")),
                 List.of(Phrase.of("fit.counted", Fact.number(30, ""), Fact.number(6, ""))), points, points);
-        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Fact.Named("hotel", "hotel")),
+        FitSheet.Plot few = new FitSheet.Plot(Phrase.of("fit.condenser", new Wording("hotel", "hotel").named()),
                 List.of(Phrase.of("fit.too-few", Fact.number(5, ""))), List.of(), List.of());
         List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
         plots.add(found);

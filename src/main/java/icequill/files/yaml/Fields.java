@@ -13,6 +13,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -156,8 +157,15 @@ public record Fields(Tree.Branch branch, Problems problems) {
     }
 
     public Optional<Wording> wording(String key) {
-        return child(key).flatMap(both -> both.text("en")
-                .flatMap(english -> both.text("es").map(spanish -> new Wording(english, spanish))));
+        return child(key).flatMap(all -> all.text("en").flatMap(english -> all.text("es")
+                .map(spanish -> new Wording(english, spanish, Optional.of(all.furtherTexts(Set.of("en", "es")))))));
+    }
+
+    private Map<String, String> furtherTexts(Set<String> known) {
+        Map<String, String> further = new HashMap<>();
+        branch.entries().keySet().stream().filter(key -> !known.contains(key))
+                .forEach(key -> text(key).ifPresent(text -> further.put(key, text)));
+        return further;
     }
 
     /** A day; one that the calendar does not have is reported. */

@@ -45,7 +45,7 @@ public record ComparisonSheetView(ComparisonSheet sheet, Sentences sentences) {
     }
 
     private String headline(ComparisonSheet.Plan plan) {
-        Fact name = new Fact.Named(plan.name().english(), plan.name().spanish());
+        Fact name = plan.name().named();
         return Sentences.capitalized(plan.breakEven()
                 .map(calls -> sentences.say(Phrase.of("compare.pays-if", name, Fact.number(calls, "call"))))
                 .orElseGet(() -> sentences.say(Phrase.of("compare.never-pays", name))));

@@ -71,7 +71,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
 
     private String recommended() {
         PlanChoice choice = recommendedChoice();
-        Fact name = new Fact.Named(quote.recommended().english(), quote.recommended().spanish());
+        Fact name = quote.recommended().named();
         return sentences.say(Phrase.of("plan.recommend", name,
                 choice.fullCleans() == choice.visits()
                         ? Fact.number(choice.visits(), "full-cleaning")

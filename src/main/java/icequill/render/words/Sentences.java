@@ -179,7 +179,7 @@ public final class Sentences {
     private String fact(Fact fact) {
         return switch (fact) {
         case Fact.Text text -> text.text();
-        case Fact.Named named -> in(new Wording(named.english(), named.spanish()));
+        case Fact.Named named -> in(new Wording(named.english(), named.spanish(), named.others()));
         case Fact.Word word -> word(word.key());
         case Fact.Measure measure -> measure.unit().isEmpty()
                 ? formats.number(measure.number())
