@@ -275,7 +275,7 @@ public final class RatesFixture {
     }
 
     private static Site site(Customer customer, String miles, Machine head) {
-        return new Site("bakery", customer, "Mill Lane", Optional.of("0042"), address(), kind("bakery"),
+        return new Site("bakery", customer, List.of(), "Mill Lane", Optional.of("0042"), address(), kind("bakery"),
                 Conditions.UNKNOWN, new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(),
                 Optional.empty(),
                 Optional.empty(), List.of(head,

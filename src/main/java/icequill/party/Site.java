@@ -15,6 +15,7 @@ import java.util.Set;
  * Where machines stand.
  *
  * @param id the name of its file
+ * @param accounts the customer's id in the book, then those of the accounts above him; none where he is only a form
  * @param storeNumber the customer's own number for the site
  * @param miles one way from the shop, exact
  * @param taxPlace as the tax rules name it; without one, nothing here can be taxed
@@ -24,7 +25,7 @@ import java.util.Set;
  * @param circumstances for which planned visits are charged more
  * @param notes for the shop's own eyes
  */
-public record Site(String id, Customer customer, String name, Optional<String> storeNumber, Address address,
+public record Site(String id, Customer customer, List<String> accounts, String name, Optional<String> storeNumber, Address address,
         SiteKind kind,
         Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
         Set<Month> season,
@@ -32,6 +33,7 @@ public record Site(String id, Customer customer, String name, Optional<String> s
         List<Circumstance> circumstances, Contacts contacts, Optional<String> notes) {
 
     public Site {
+        accounts = List.copyOf(accounts);
         season = Set.copyOf(season);
         machines = List.copyOf(machines);
         circumstances = List.copyOf(circumstances);
@@ -43,9 +45,15 @@ public record Site(String id, Customer customer, String name, Optional<String> s
 
     /** The same site with only some of its machines, in the site's order. */
     public Site only(Set<String> ids) {
-        return new Site(id, customer, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
+        return new Site(id, customer, accounts, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
                 parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
                 layout, circumstances, contacts, notes);
+    }
+
+    /** The same, known to belong to accounts. */
+    public Site of(List<String> others) {
+        return new Site(id, customer, others, name, storeNumber, address, kind, conditions, miles, taxPlace, access,
+                season, parking, roof, machines, layout, circumstances, contacts, notes);
     }
 
     /** Whom to turn to for something: there, or else at the customer's. */

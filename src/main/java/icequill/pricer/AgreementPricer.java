@@ -42,7 +42,7 @@ public final class AgreementPricer {
                             + "\" includes calls, but nothing says how many to expect and at what charge",
                     "a forecast of calls, or a tier without included calls"));
         }
-        SlotVisit slotVisit = new SlotVisit(site, rates, zone, false);
+        SlotVisit slotVisit = new SlotVisit(site, rates.withoutAgreedDiscounts(), zone, false);
         List<PricedSlot> slots = new ArrayList<>();
         for (StaffedVisit staffed : visits) {
             problems.take(slotVisit.cheapest(staffed, List.of())).ifPresent(slots::add);
@@ -64,6 +64,6 @@ public final class AgreementPricer {
      */
     public static Validated<PricedSlot> visit(StaffedVisit staffed, List<ExtraWork> extra, Site site, Rates rates,
             ZoneId zone) {
-        return new SlotVisit(site, rates, zone, true).cheapest(staffed, extra);
+        return new SlotVisit(site, rates.withoutAgreedDiscounts(), zone, true).cheapest(staffed, extra);
     }
 }

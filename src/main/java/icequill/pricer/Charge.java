@@ -26,10 +26,10 @@ import javax.money.MonetaryAmount;
 record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Machine> machine, Quantity quantity,
         Optional<UnitPrice> unitPrice, Figure list, List<Phrase> reasons, Cost cost) {
 
-    PricedLine line(Optional<ClassDiscount> discount, CurrencyUnit currency) {
+    PricedLine line(List<ClassDiscount> discounts, CurrencyUnit currency) {
         MonetaryAmount listPrice = new Explanation(list, List.of()).amount(currency);
         List<Phrase> why = new ArrayList<>(reasons);
-        Percent off = off(listPrice.isNegative() ? Optional.empty() : discount, why);
+        Percent off = off(listPrice.isNegative() ? List.of() : discounts, why);
         Figure allowance = Figure.percent(off).times(Figure.price(listPrice, "")).rounded(Rounding.ALLOWANCE, currency);
         Explanation net = new Explanation(off.isZero() ? list : list.minus(allowance), why);
         MonetaryAmount netPrice = net.amount(currency);
@@ -39,11 +39,12 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
     }
 
     /** The part of the list price to take off, its reason being added. */
-    private Percent off(Optional<ClassDiscount> discount, List<Phrase> why) {
+    private Percent off(List<ClassDiscount> discounts, List<Phrase> why) {
         if (!outcome.isCharged()) {
             why.add(notCharged());
             return Percent.HUNDRED;
         }
+        Optional<ClassDiscount> discount = best(discounts);
         Percent percent = discount.map(found -> found.of(chargeClass)).orElse(Percent.ZERO);
         if (!percent.isZero()) {
             why.add(discount.flatMap(ClassDiscount::agreement)
@@ -53,6 +54,16 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
                             new Fact.Part(percent))));
         }
         return percent;
+    }
+
+    /** The better for the customer; the first of equal ones. */
+    private Optional<ClassDiscount> best(List<ClassDiscount> discounts) {
+        Optional<ClassDiscount> best = discounts.stream().findFirst();
+        for (ClassDiscount other : discounts) {
+            best = best.filter(found -> other.of(chargeClass).value().compareTo(found.of(chargeClass).value()) <= 0)
+                    .or(() -> Optional.of(other));
+        }
+        return best;
     }
 
     private Phrase notCharged() {

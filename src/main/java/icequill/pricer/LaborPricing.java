@@ -108,6 +108,10 @@ final class LaborPricing {
         List<BilledTime> mine = times.stream()
                 .filter(time -> time.pieces().stream().anyMatch(piece -> piece.key().equals(key))).toList();
         List<Phrase> reasons = new ArrayList<>();
+        if (key.rate() == Rate.WORK || key.rate() == Rate.OVERTIME) {
+            bound.rates().agreed().hourly(key.grade(), key.band())
+                    .ifPresent(name -> reasons.add(Phrase.of("reason.rate-sheet", Names.of(name))));
+        }
         List<Long> people = mine.stream().flatMap(time -> time.billed(key).stream()).toList();
         if (people.size() > 1) {
             reasons.add(Phrase.of("reason.people", Fact.number(people.size(), ""),

@@ -7,6 +7,7 @@ import icequill.explain.Phrase;
 import icequill.money.Rounding;
 import icequill.party.Machine;
 import icequill.pricer.ResolvedVisit.Use;
+import icequill.rates.Agreed;
 import icequill.rates.Material;
 import icequill.rates.Material.Given;
 import icequill.rates.Material.MarkedUp;
@@ -19,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -28,9 +30,11 @@ final class MaterialPricing {
     private static final String PACK = "pack";
 
     private final CurrencyUnit currency;
+    private final Agreed agreed;
 
-    MaterialPricing(CurrencyUnit currency) {
+    MaterialPricing(CurrencyUnit currency, Agreed agreed) {
         this.currency = currency;
+        this.agreed = agreed;
     }
 
     List<Charge> charges(List<Use> uses) {
@@ -58,7 +62,7 @@ final class MaterialPricing {
         Figure list = quantity.times(Figure.price(price, unit)).rounded(Rounding.LINE, currency);
         return new Charge(material.chargeClass(), use.outcome(), text(use), use.machine(),
                 new Quantity(use.quantity(), material.unit()), Optional.of(new UnitPrice(price, material.unit())), list,
-                dose(use), cost(material, quantity, unit));
+                agreed(material, dose(use)), cost(material, quantity, unit));
     }
 
     private Charge byPack(PackKey key, List<Use> uses) {
@@ -70,8 +74,8 @@ final class MaterialPricing {
         BigDecimal number = Rounding.halfUp(packs.exact(), 0);
         MonetaryAmount price = unitPrice(material);
         Figure list = packs.times(Figure.price(price, PACK)).rounded(Rounding.LINE, currency);
-        List<Phrase> reasons = List.of(Phrase.of("reason.packs", new Fact.Measure(used, unit),
-                new Fact.Measure(number, ""), new Fact.Measure(size, unit)));
+        List<Phrase> reasons = agreed(material, List.of(Phrase.of("reason.packs", new Fact.Measure(used, unit),
+                new Fact.Measure(number, ""), new Fact.Measure(size, unit))));
         Phrase text = Phrase.of("line.pack", Names.of(material.name()), new Fact.Measure(size, unit));
         return new Charge(material.chargeClass(), key.outcome(), text, sharedMachine(uses),
                 new Quantity(number, Unit.EACH), Optional.of(new UnitPrice(price, Unit.EACH)), list, reasons,
@@ -88,6 +92,12 @@ final class MaterialPricing {
         case Given given -> given.price();
         case MarkedUp marked -> UnitPrice.markedUp(marked.cost(), marked.markup(), currency);
         };
+    }
+
+    /** The reasons, and whose price it is where it is not the shop's own. */
+    private List<Phrase> agreed(Material material, List<Phrase> reasons) {
+        return Stream.concat(reasons.stream(), agreed.material(material)
+                .map(name -> Phrase.of("reason.rate-sheet", Names.of(name))).stream()).toList();
     }
 
     private static Phrase text(Use use) {

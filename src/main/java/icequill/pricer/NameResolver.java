@@ -93,7 +93,8 @@ final class NameResolver {
         return problems
                 .or(() -> new ResolvedVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
                         List.copyOf(own), flat, fees,
-                        surcharges, classDiscount, documentDiscount));
+                        surcharges, classDiscount.map(List::of).orElse(rates.agreed().discounts()),
+                        documentDiscount));
     }
 
     /** Who left and came back is one person. */

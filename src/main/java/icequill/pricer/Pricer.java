@@ -84,7 +84,7 @@ public final class Pricer {
     private static PricedVisit price(ResolvedVisit bound) {
         CurrencyUnit currency = bound.rates().currency();
         List<PricedLine> lines = new ArrayList<>(
-                charges(bound).stream().map(charge -> charge.line(bound.classDiscount(), currency)).toList());
+                charges(bound).stream().map(charge -> charge.line(bound.discounts(), currency)).toList());
         List<PricedLine> discounted = List.copyOf(lines);
         FeePricing fees = new FeePricing(discounted, currency);
         bound.fees().forEach(fee -> fees.line(fee).ifPresent(lines::add));
@@ -99,7 +99,7 @@ public final class Pricer {
         List<Charge> charges = new ArrayList<>();
         charges.addAll(new ServiceCallPricing(bound).charges());
         LaborPricing labor = new LaborPricing(bound);
-        MaterialPricing materials = new MaterialPricing(currency);
+        MaterialPricing materials = new MaterialPricing(currency, bound.rates().agreed());
         Optional<Applied> instead = bound.insteadOfLabor();
         if (instead.isEmpty()) {
             charges.addAll(labor.charges());

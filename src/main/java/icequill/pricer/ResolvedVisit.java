@@ -20,11 +20,12 @@ import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A visit whose every name has been looked up: what the calculators work on. */
 record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, List<Use> uses, List<Applied> modifiers,
         List<OwnWords> own, List<AtFlatPrice> flat, List<Fee> fees,
-        List<Surcharge> surcharges, Optional<ClassDiscount> classDiscount,
+        List<Surcharge> surcharges, List<ClassDiscount> discounts,
         Optional<DocumentDiscount> documentDiscount) {
 
     /**
@@ -65,10 +66,12 @@ record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, 
     /** A line in one's own words. */
     record OwnWords(VisitLine.Own line, Optional<Machine> machine) {}
 
-    /** The visit with an agreement's discounts on other work, unless it names a class discount of its own. */
+    /** The visit with an agreement's discounts on other work, of which and a rate sheet's the better holds, unless it names its own. */
     ResolvedVisit under(ClassDiscount agreed) {
-        return new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, flat, fees, surcharges,
-                classDiscount.or(() -> Optional.of(agreed)), documentDiscount);
+        return visit.terms().classDiscount().isPresent()
+                ? this
+                : new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, flat, fees, surcharges,
+                        Stream.concat(discounts.stream(), Stream.of(agreed)).toList(), documentDiscount);
     }
 
     /** The modifier because of which labor is not charged. */

@@ -71,6 +71,8 @@ final class ServiceCallPricing {
         reasons.add(bound.rates().labor().week().isAlwaysTheSame()
                 ? Phrase.of("reason.band-alone", Names.of(band.name()))
                 : Phrase.of("reason.band-on-arrival", new Fact.Time(arrival.toLocalTime()), Names.of(band.name())));
+        bound.rates().agreed().serviceCall(zone, band)
+                .ifPresent(name -> reasons.add(Phrase.of("reason.rate-sheet", Names.of(name))));
         trips(arrival, day).ifPresent(reasons::add);
         if (rates.includes() > 0 && day == 0) {
             reasons.add(Phrase.of("reason.includes-minutes",

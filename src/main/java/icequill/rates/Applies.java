@@ -16,6 +16,11 @@ public record Applies(boolean always, Set<String> regions, Place place) {
         regions = Set.copyOf(regions);
     }
 
+    /** The same, only where a visit names it. */
+    Applies onlyNamed() {
+        return new Applies(false, regions, place);
+    }
+
     /** Whether it is allowed at an address: in its country, or in its region of it. */
     public boolean allows(Address address) {
         return regions.isEmpty() || regions.contains(address.country())

@@ -20,18 +20,35 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 
-/** All prices of one day, plain: nothing in them depends on a date any more. */
+/**
+ * All prices of one day, plain: nothing in them depends on a date any more.
+ *
+ * @param agreed which of them are not the shop's own
+ */
 public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates serviceCall, List<Material> materials,
-        List<Task> tasks, Adjustments adjustments, Plans plans) {
+        List<Task> tasks, Adjustments adjustments, Plans plans,
+        Agreed agreed) {
 
     public Rates {
         materials = List.copyOf(materials);
         tasks = List.copyOf(tasks);
     }
 
+    /** All the shop's own. */
+    public Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates serviceCall, List<Material> materials,
+            List<Task> tasks, Adjustments adjustments, Plans plans) {
+        this(currency, labor, serviceCall, materials, tasks, adjustments, plans, Agreed.NOTHING);
+    }
+
     /** The same with one labor band at all hours. */
     public Rates within(Band band) {
-        return new Rates(currency, labor.within(band), serviceCall, materials, tasks, adjustments, plans);
+        return new Rates(currency, labor.within(band), serviceCall, materials, tasks, adjustments, plans, agreed);
+    }
+
+    /** The same without discounts of rate sheets: a plan has its own. */
+    public Rates withoutAgreedDiscounts() {
+        return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans,
+                new Agreed(agreed.names(), List.of()));
     }
 
     public Optional<Material> material(String id) {

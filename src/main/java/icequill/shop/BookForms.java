@@ -19,6 +19,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,6 +67,12 @@ public final class BookForms implements FormSource {
     @Override
     public Validated<Optional<StoredForms.Stored>> site(String id) {
         return asked("site \"" + id + "\" or its customer", reading -> site(reading, id), Optional.empty());
+    }
+
+    @Override
+    public Validated<List<String>> accounts(String customer) {
+        return asked("the accounts of customer \"" + customer + "\"",
+                reading -> Validated.valid(accounts(customer, reading.entries()::customer)), List.of(customer));
     }
 
     @Override
@@ -177,7 +184,8 @@ public final class BookForms implements FormSource {
                 ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the customer of site " + site.id() + " was forgotten on " + payer.forgotten().get(), ""))
                 : customer(reading, payer)
-                        .map(customer -> Optional.of(new StoredForms.Stored(site.id(), customer, site.data(),
+                        .map(customer -> Optional.of(new StoredForms.Stored(site.id(), customer,
+                                accounts(payer.id(), reading.entries()::customer), site.data(),
                                 reading.entries().machinesOf(site.id()).stream().map(MachineEntry::data).toList())));
     }
 
@@ -189,6 +197,17 @@ public final class BookForms implements FormSource {
     /** The customer, billed through the parent account where nobody is named for himself. */
     static Validated<Customer> customer(Reading reading, CustomerEntry entry) {
         return customer(entry, id -> reading.entries().customer(id));
+    }
+
+    /** His id, and those of the accounts above him, as far as they are known. */
+    static List<String> accounts(String customer, Function<String, Validated<CustomerEntry>> known) {
+        List<String> accounts = new ArrayList<>();
+        Optional<String> next = Optional.of(customer);
+        while (next.isPresent()) {
+            accounts.add(next.get());
+            next = known.apply(next.get()).found().flatMap(CustomerEntry::parent);
+        }
+        return accounts;
     }
 
     /** The same with the accounts above him, by their ids. */

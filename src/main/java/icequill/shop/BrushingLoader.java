@@ -31,7 +31,7 @@ public record BrushingLoader(ShopFolder folder) {
     public Optional<BrushingContext> read(Form form, LocalDate day, Problems problems) {
         Optional<BrushingRequest> request = folder.brushing(form);
         Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
-        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day)));
+        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day, site)));
         site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));
         return site.flatMap(where -> rates.map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, prices,
                 request.orElseThrow(), folder.forecast(day), folder.energy())));

@@ -17,6 +17,9 @@ public interface FormSource {
     /** Empty when there is none of that id. */
     Validated<Optional<StoredForms.Stored>> site(String id);
 
+    /** The id of a customer, and those of the accounts above him. */
+    Validated<List<String>> accounts(String customer);
+
     /**
      * Any other form; empty when there is none.
      *

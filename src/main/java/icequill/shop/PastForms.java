@@ -39,12 +39,19 @@ public record PastForms(PastEntries then) implements FormSource {
     @Override
     public Validated<Optional<StoredForms.Stored>> site(String id) {
         return then.site(id).map(site -> known(site.customer())
-                .then(payer -> BookForms.customer(payer, this::known)).map(customer -> stored(site, customer)))
+                .then(payer -> BookForms.customer(payer, this::known))
+                .map(customer -> stored(site, customer)))
                 .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
+    @Override
+    public Validated<List<String>> accounts(String customer) {
+        return Validated.valid(BookForms.accounts(customer, this::known));
+    }
+
     private Optional<StoredForms.Stored> stored(SiteEntry site, Customer customer) {
-        return Optional.of(new StoredForms.Stored(site.id(), customer, site.data(),
+        return Optional.of(new StoredForms.Stored(site.id(), customer,
+                BookForms.accounts(site.customer(), this::known), site.data(),
                 then.machinesOf(site.id()).stream().map(MachineEntry::data).toList()));
     }
 

@@ -58,7 +58,7 @@ public record PlanLoader(ShopFolder folder) {
      */
     Optional<PlanSetting> setting(PlanScope scope, LocalDate priced, LocalDate taxed, Problems problems) {
         Optional<Site> whole = folder.site(scope.site(), scope.place());
-        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced)));
+        Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced, whole)));
         Optional<TaxPlace> place = whole.flatMap(site -> folder.taxPlace(site, taxed, problems));
         List<Problem> unknown = whole.map(site -> PlanSetting.problems(scope, site, rates)).orElse(List.of());
         problems.addAll(unknown);

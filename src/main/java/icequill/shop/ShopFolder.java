@@ -193,8 +193,14 @@ public final class ShopFolder {
         Optional<Fields> fields = forms().site(form.tree());
         Optional<Customer> payer = fields.flatMap(this::payer);
         return fields
-                .flatMap(found -> new SiteReader(found, siteKinds()).read(form.id(), payer.orElse(SiteReader.UNKNOWN)))
+                .flatMap(found -> new SiteReader(found, siteKinds()).read(form.id(), payer.orElse(SiteReader.UNKNOWN))
+                        .map(site -> site.of(accounts(found))))
                 .filter(site -> payer.isPresent());
+    }
+
+    /** Of a customer who is named; one who is handed over with the site may not be in the book yet. */
+    private List<String> accounts(Fields site) {
+        return site.text(CUSTOMER).map(id -> book.accounts(id).found().orElse(List.of(id))).orElse(List.of());
     }
 
     private Optional<Customer> payer(Fields site) {

@@ -65,7 +65,7 @@ public record VisitLoader(ShopFolder folder) {
                 ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = visit.flatMap(found -> folder.schedule()
-                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found)))));
+                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found), site))));
         Optional<VisitTerms> terms = visit.flatMap(found -> site.map(where -> new VisitTerms(found, where,
                 inForce(where, found.day(), problems)).ordered()));
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
@@ -92,7 +92,7 @@ public record VisitLoader(ShopFolder folder) {
     }
 
     private Optional<AgreementInForce> inForce(AgreementRequest request, Site site, LocalDate day, Problems problems) {
-        return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced())))
+        return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced(), Optional.of(site))))
                 .flatMap(rates -> problems.take(rates.tier(request.tier()))
                         .map(tier -> AgreementInForce.on(day, request, tier, rates, site)));
     }

@@ -12,6 +12,7 @@ import static icequill.einvoice.BillBuilder.ZERO;
 import static icequill.einvoice.OfficialRulesTest.WORDING;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.AllRules;
 import icequill.VisitBuilder;
 import icequill.document.Bill;
 import icequill.party.SalesTaxEncoding;
@@ -20,6 +21,7 @@ import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.pricer.Pricer;
 import icequill.problem.Place;
+import icequill.rates.Rates;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxPlace.Rule;
@@ -64,6 +66,31 @@ class AnyVisitTest {
         assertRight(bill(visit, SALES_TAX, basis, BillBuilder.salesTax().shop()));
     }
 
+    /** First hour, overtime, travel and miles, flat prices, fees, each day's service call, all on one bill. */
+    @Property(seed = "1615", tries = 150)
+    void byAllRules_anyVisit_isValidAndWorksOut(@ForAll("longVisits") Visit visit) throws Exception {
+        assertRight(bill(visit, VAT, TaxBasis.INVOICE, BillBuilder.vat().shop(), AllRules.rates()));
+        assertRight(bill(visit, SALES_TAX, TaxBasis.ITEM, BillBuilder.salesTax().shop(), AllRules.rates()));
+    }
+
+    @Provide
+    Arbitrary<Visit> longVisits() {
+        Arbitrary<ChargeClass> classes = Arbitraries.of(ChargeClass.CLEANING, ChargeClass.REPAIR, ChargeClass.TRAVEL);
+        return Combinators.combine(Arbitraries.integers().between(1, 700), classes, classes,
+                Arbitraries.of(true, false)).as((minutes, first, second, flat) -> {
+                    VisitBuilder builder = VisitBuilder.visit().task("head", "descale", Outcome.CHARGED)
+                            .task("flaker", "brush-condenser", Outcome.CHARGED)
+                            .person("lead", stay("2026-05-13T15:00", minutes, first))
+                            .person("helper", stay("2026-05-14T09:00", 75, second));
+                    return (flat ? builder.flat(AllRules.SCOPE) : builder).build();
+                });
+    }
+
+    private static Attendance.Spell stay(String arrived, int minutes, ChargeClass on) {
+        return new Attendance.Spell(VisitBuilder.at(arrived), VisitBuilder.at(arrived).plusMinutes(minutes), on,
+                Outcome.CHARGED);
+    }
+
     private static void assertRight(Bill bill) throws Exception {
         byte[] ubl = EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
 
@@ -76,8 +103,12 @@ class AnyVisitTest {
     }
 
     private static Bill bill(Visit visit, TaxPlace place, TaxBasis basis, Shop shop) {
+        return bill(visit, place, basis, shop, rates());
+    }
+
+    private static Bill bill(Visit visit, TaxPlace place, TaxBasis basis, Shop shop, Rates rates) {
         return new PricedBill(shop, site(), visit, TaxCalculator.tax(
-                Pricer.price(visit, site(), rates()).orElseThrow(), place, basis, site().customer(), visit.day()))
+                Pricer.price(visit, site(), rates).orElseThrow(), place, basis, site().customer(), visit.day()))
                 .invoice();
     }
 

@@ -85,7 +85,7 @@ class DatedTest {
                 Timeline.of(List.of(entry(RatesFixture.labor(), "2026-01-01", null))).orElseThrow(),
                 new Timeline<>(List.of()), Timeline.always(RatesFixture.rates().materials()),
                 Timeline.always(RatesFixture.rates().tasks()), Timeline.always(RatesFixture.rates().adjustments()),
-                Timeline.always(RatesFixture.rates().plans()));
+                Timeline.always(RatesFixture.rates().plans()), List.of());
 
         List<Problem> problems = schedule.asOf(LocalDate.of(2025, 12, 31)).problems();
 

@@ -218,6 +218,52 @@ class BadInputTest {
                         && problem.place().file().equals(name) && problem.place().line() > 0);
     }
 
+    /** All that is wrong with two sheets, each where it is. */
+    @Test
+    void rateSheets_everyFaultIsOneReport() throws IOException {
+        Files.writeString(shop.resolve("pricing/rate-sheet-a.yaml"), """
+                format: 1
+                kind: rate-sheet
+                effective: {from: 2026-01-01}
+                id: a
+                name: {en: a, es: a}
+                for: {customers: [fernhill-hotels]}
+                labor:
+                  - {grade: leed, hourly: {standard: 90.005}}
+                  - {grade: lead, hourly: {normal: 90.00}}
+                  - {grade: lead}
+                serviceCall: {zones: [{zone: aera, prices: {standard: -5}}], includes: 500}
+                materials:
+                  - {material: water-filtre, price: 80.00}
+                  - {material: water-filter, price: 80.00}
+                  - {material: water-filter, price: 81.00}
+                discount: {agreement: 5}
+                without: [fuell]
+                """);
+        Files.writeString(shop.resolve("pricing/rate-sheet-b.yaml"), """
+                format: 1
+                kind: rate-sheet
+                effective: {from: 2026-06-01}
+                id: b
+                name: {en: b, es: b}
+                for: {customers: [fernhill-hotels]}
+                """);
+        Files.writeString(shop.resolve("pricing/rate-sheet-c.yaml"), """
+                format: 1
+                kind: rate-sheet
+                effective: {from: 2026-06-01}
+                id: c
+                name: {en: c, es: c}
+                for: {}
+                """);
+
+        assertThat(DemoShop.read(shop).problems()).extracting(problem -> problem.code() + " "
+                + problem.place().file().replaceAll("[a-z/]*-sheet-|.yaml", "") + problem.place().line())
+                .containsExactlyInAnyOrder("UNKNOWN_NAME a8", "OUT_OF_RANGE a8", "UNKNOWN_NAME a9", "MISSING a10",
+                        "UNKNOWN_NAME a11", "OUT_OF_RANGE a11", "OUT_OF_RANGE a11", "UNKNOWN_NAME a13",
+                        "DUPLICATE_NAME a15", "UNKNOWN_KEY a16", "UNKNOWN_NAME a17", "OVERLAP b4", "MISSING c6");
+    }
+
     @Test
     void rates_twoFilesForTheSameDays_overlapNamesBoth() throws IOException {
         Files.copy(shop.resolve("pricing/labor.yaml"), shop.resolve("pricing/labor-next.yaml"));

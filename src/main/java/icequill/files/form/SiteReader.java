@@ -59,7 +59,7 @@ public final class SiteReader {
         if (address.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Site(id, customer, fields.text("name").orElse(""), fields.text("storeNumber"),
+        return Optional.of(new Site(id, customer, List.of(), fields.text("name").orElse(""), fields.text("storeNumber"),
                 address.get(), kind(),
                 fields.child("conditions").map(SiteReader::conditions).orElse(Conditions.UNKNOWN),
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),

@@ -69,11 +69,13 @@ public final class StoredForms {
      * A site as the book holds it.
      *
      * @param id that it has now, which a merge may have changed
+     * @param accounts the customer's id, then those of the accounts above him
      * @param data of the site itself
      * @param machines each by itself
      */
-    public record Stored(String id, Customer customer, String data, List<String> machines) {
+    public record Stored(String id, Customer customer, List<String> accounts, String data, List<String> machines) {
         public Stored {
+            accounts = List.copyOf(accounts);
             machines = List.copyOf(machines);
         }
     }
@@ -83,7 +85,7 @@ public final class StoredForms {
         String id = stored.id();
         Tree.Branch tree = whole(siteTree(id, stored.data()), stored.machines().stream()
                 .map(machine -> tree(machine, "the book's machine at " + id)).toList());
-        return checked(tree).read(id, stored.customer());
+        return checked(tree).read(id, stored.customer()).map(site -> site.of(stored.accounts()));
     }
 
     /**

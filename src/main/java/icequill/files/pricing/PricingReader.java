@@ -19,6 +19,7 @@ import icequill.rates.Adjustments;
 import icequill.rates.LaborRates;
 import icequill.rates.Material;
 import icequill.rates.RateSchedule;
+import icequill.rates.RateSchedule.DatedSheet;
 import icequill.rates.ServiceCallRates;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
@@ -44,7 +45,9 @@ public final class PricingReader {
     private static final String FORECAST = "forecast";
     /** Without it, the kinds that come with the program. */
     private static final String SITE_KINDS = "site-kinds";
-    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, SITE_KINDS))
+    /** Without one, everybody pays the shop's prices. */
+    private static final String RATE_SHEET = "rate-sheet";
+    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, SITE_KINDS, RATE_SHEET))
             .toList();
 
     private final CurrencyUnit currency;
@@ -105,7 +108,7 @@ public final class PricingReader {
                         there("tasks", tasks), there("adjustments", adjustments), there("tiers", plans))
                 .reduce(true, Boolean::logicalAnd);
         RateSchedule schedule = new RateSchedule(currency, timeline(labor), timeline(serviceCall), timeline(materials),
-                timeline(tasks), timeline(adjustments), timeline(plans));
+                timeline(tasks), timeline(adjustments), timeline(plans), sheets(bands, named, known));
         TaxRules rules = new TaxRules(timeline(taxes));
         NoticeRules laws = new NoticeRules(timeline(notices));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),
@@ -114,6 +117,26 @@ public final class PricingReader {
                 new EnergyLimits(ofKind(ENERGY, known).stream().flatMap(file -> EnergyReader.read(file).stream())
                         .toList()),
                 timeline(forecasts));
+    }
+
+    private List<DatedSheet> sheets(Set<String> bands, Set<String> named, List<Fields> known) {
+        RateSheetReader.Known others = new RateSheetReader.Known(bands, ids("labor", "grades", known),
+                ids("service-call", "zones", known), named,
+                Stream.of("fees", "surcharges").flatMap(list -> ids("adjustments", list, known).stream())
+                        .collect(Collectors.toSet()));
+        List<DatedSheet> sheets = new ArrayList<>();
+        for (Fields file : ofKind(RATE_SHEET, known)) {
+            Optional<Period> period = period(file);
+            new RateSheetReader(file, currency, others).read().ifPresent(sheet -> period.ifPresent(days -> {
+                DatedSheet dated = new DatedSheet(days, sheet);
+                sheets.stream().filter(dated::rivals).findFirst().ifPresent(other -> problems.add(Code.OVERLAP,
+                        sheet.place(), "on the same days as \"" + other.sheet().id() + "\", at "
+                                + other.sheet().place().reference() + ", and for the same customer or site",
+                        "one sheet for each at a time"));
+                sheets.add(dated);
+            }));
+        }
+        return sheets;
     }
 
     /** Whether rates of a kind were read. Their absence is a problem of its own only where no file has one already. */
@@ -153,9 +176,13 @@ public final class PricingReader {
         return Optional.of(fields);
     }
 
-    private static <T> void add(List<Timeline.Entry<T>> entries, Fields file, Optional<T> value) {
-        Optional<Period> period = file.child("effective").flatMap(effective -> effective.day("from")
+    private static Optional<Period> period(Fields file) {
+        return file.child("effective").flatMap(effective -> effective.day("from")
                 .flatMap((LocalDate from) -> effective.period(from)));
+    }
+
+    private static <T> void add(List<Timeline.Entry<T>> entries, Fields file, Optional<T> value) {
+        Optional<Period> period = period(file);
         value.ifPresent(found -> period
                 .ifPresent(days -> entries.add(new Timeline.Entry<>(days, found, file.place("effective")))));
     }

@@ -74,6 +74,9 @@ public final class CheckShop {
         for (String id : sites) {
             whole.site(id, Place.NOWHERE).ifPresent(site -> certificates(site, today, problems));
         }
+        problems.take(book.read(open -> Validated.valid(names(open)))).ifPresent(names -> whole.schedule()
+                .ifPresent(schedule -> schedule.sheets()
+                        .forEach(dated -> problems.addAll(names.problems(dated.sheet())))));
         List<Form> forms = problems.take(book.read(open -> Validated.valid(forms(open)))).orElse(List.of());
         forms.forEach(form -> check(book, whole, form, today, problems));
         return new Report(sites.size(), forms.size(), GlyphCheck.report(whole, problems).list());
@@ -85,6 +88,11 @@ public final class CheckShop {
                 .map(CustomerEntry::id).collect(Collectors.toSet());
         return open.entries().sites().stream().filter(site -> customers.contains(site.customer())).map(SiteEntry::id)
                 .toList();
+    }
+
+    private static RateSheetNames names(Reading open) {
+        return new RateSheetNames(open.entries().customers().stream().map(CustomerEntry::id).toList(),
+                open.entries().sites().stream().map(SiteEntry::id).toList());
     }
 
     /** Whatever papers are still to come of. */

@@ -1,0 +1,63 @@
+package icequill.rates;
+
+import icequill.party.Wording;
+import icequill.work.Band;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which prices of a day are not the shop's own, and whose they are.
+ *
+ * @param names whose, by what has the price
+ * @param discounts of the sheets, the nearest first
+ */
+public record Agreed(Map<String, Wording> names, List<ClassDiscount> discounts) {
+
+    /** All are the shop's own. */
+    public static final Agreed NOTHING = new Agreed(Map.of(), List.of());
+
+    public Agreed {
+        names = Map.copyOf(names);
+        discounts = List.copyOf(discounts);
+    }
+
+    public Optional<Wording> hourly(Grade grade, Band band) {
+        return Optional.ofNullable(names.get(hourly(grade.id(), band.id())));
+    }
+
+    public Optional<Wording> serviceCall(ServiceCallRates.Zone zone, Band band) {
+        return Optional.ofNullable(names.get(serviceCall(zone.id(), band.id())));
+    }
+
+    public Optional<Wording> material(Material material) {
+        return Optional.ofNullable(names.get(material(material.id())));
+    }
+
+    /** With the names of a further sheet, which lies over the others. */
+    Agreed under(RateSheet sheet) {
+        Map<String, Wording> all = new HashMap<>(names);
+        sheet.labor().forEach(entry -> entry.hourly().keySet()
+                .forEach(band -> all.put(hourly(entry.grade(), band), sheet.name())));
+        sheet.serviceCalls().forEach(entry -> entry.prices().keySet()
+                .forEach(band -> all.put(serviceCall(entry.zone(), band), sheet.name())));
+        sheet.prices().keySet().forEach(id -> all.put(material(id), sheet.name()));
+        return new Agreed(all, sheet.discount().isEmpty()
+                ? discounts
+                : List.of(new ClassDiscount(sheet.id(), sheet.name(), sheet.discount(), Optional.empty(),
+                        sheet.place())));
+    }
+
+    private static String hourly(String grade, String band) {
+        return "labor/" + grade + "/" + band;
+    }
+
+    private static String serviceCall(String zone, String band) {
+        return "service-call/" + zone + "/" + band;
+    }
+
+    private static String material(String id) {
+        return "material/" + id;
+    }
+}

@@ -1,0 +1,130 @@
+package icequill.oracle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.DemoShop;
+import icequill.explain.HowReader;
+import icequill.money.Amounts;
+import icequill.pricer.PricedVisit;
+import icequill.pricer.Pricer;
+import icequill.problem.Validated;
+import icequill.shop.ShopFolder;
+import icequill.work.Visit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The program and a second implementation price the same visits by the same files, in seven shops: 1,050 visits. */
+class PriceOracleTest {
+
+    private static final int VISITS = 150;
+    private static final String BANDS = "{standard: %s, after-hours: %s, sundays-and-holidays: %s}";
+    private static final String FEES = """
+            fees:
+              - {id: extra, name: {en: extra, es: extra}, class: travel, percent: 2.5, on: [cleaning, repair, parts], floor: 4.00, cap: 22.50}
+              - {id: small, name: {en: small, es: small}, class: parts, amount: 20.00, under: 150.00, always: true}
+              - {id: truck, name: {en: truck, es: truck}, class: travel, amount: 7.35, always: true, regions: [US-NY]}
+              - {id: never, name: {en: never, es: never}, class: travel, amount: 99.00, always: true, regions: [US-CT]}
+            """;
+    private static final String FLAT = """
+            flat:
+              further: 15
+              machines:
+                - {scope: full-clean, make: batch, upTo: 400, price: 215.05}
+                - {scope: full-clean, make: batch, upTo: 500, price: 265.00}
+                - {scope: full-clean, make: batch, upTo: 3000, price: 345.55}
+            """;
+
+    /** What a shop has besides what is shipped: text to add to a file, or to put in place of another. */
+    record Change(String file, String from, String to) {}
+
+    record Own(String name, List<Change> changes) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static Stream<Own> shops() {
+        Change byBand = labor("increment: 15 ", "increment: " + BANDS.formatted(15, 30, 20) + " ");
+        Change minimum = labor("minimum: 60 ", "minimum: " + BANDS.formatted(60, 120, 90) + " ");
+        Change together = labor("increment: 15 ", "counted: visit\nincrement: 15 ");
+        Change overtime = labor("otherwise: after-hours", "overtime: {after: 3, band: after-hours}\notherwise: after-hours");
+        Change firstHour = labor("    qualified: [acid", "    firstHour: "
+                + BANDS.formatted("130.00", "170.00", "196.00") + "\n    qualified: [acid");
+        Change travel = labor("    minimum: 0 ", "    travel: " + BANDS.formatted("41.00", "50.00", "60.00")
+                + "\n    minimum: 0 ");
+        Change includes = new Change("service-call", "mileCost:", "includes: 45\nmileCost:");
+        Change miles = new Change("service-call", "beyond: 2.40", "perMile: 1.85\neachDay: true\nbeyond: 0");
+        Change fees = new Change("adjustments", "classDiscounts:", FEES + "classDiscounts:");
+        Change flat = new Change("tiers", "exclusions: ", FLAT + "exclusions: ");
+        return Stream.of(new Own("as shipped", List.of()), new Own("by band", List.of(byBand, minimum)),
+                new Own("together", List.of(together, minimum, includes, firstHour)),
+                new Own("overtime", List.of(overtime, firstHour, travel)),
+                new Own("miles and minutes", List.of(includes, miles, travel)),
+                new Own("fees and flat prices", List.of(fees, flat, miles)),
+                new Own("all of it", List.of(minimum, together, overtime, firstHour, travel, includes, miles, fees,
+                        flat)));
+    }
+
+    private static Change labor(String from, String to) {
+        return new Change("labor", from, to);
+    }
+
+    @TempDir
+    Path temporary;
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("shops")
+    void randomVisits_pricedTwice_sameNets(Own own) throws IOException {
+        Path folder = DemoShop.files(temporary.resolve("shop"));
+        for (Change change : own.changes()) {
+            Path file = folder.resolve("pricing/" + change.file() + ".yaml");
+            String text = Files.readString(file);
+            assertThat(text).contains(change.from());
+            Files.writeString(file, text.replaceFirst(Pattern.quote(change.from()),
+                    Matcher.quoteReplacement(change.to())));
+        }
+        ShopFolder shop = DemoShop.read(folder);
+        assertThat(shop.problems()).isEmpty();
+        PriceOracle oracle = new PriceOracle(folder.resolve("pricing"), ZoneId.of("America/New_York"));
+        Yaml site = Yaml.of(folder.resolve("sites/hotel-fernhill.yaml"));
+        boolean hasExtras = own.changes().stream().anyMatch(change -> change.file().equals("tiers"));
+        RandomVisits visits = new RandomVisits(own.name().hashCode(), hasExtras);
+        int negative = 0;
+        for (int i = 0; i < VISITS; i++) {
+            Path file = Files.writeString(folder.resolve("visits/random.yaml"), visits.next());
+            Visit visit = DemoShop.visit(shop, file).orElseThrow(() -> new AssertionError(shop.problems()));
+            Validated<PricedVisit> priced = Pricer.price(visit, shop.site("hotel-fernhill", visit.place()).orElseThrow(),
+                    shop.schedule().orElseThrow().asOf(visit.day()).orElseThrow());
+            List<String> expected = oracle.price(Yaml.of(file), site);
+            if (expected.getLast().startsWith("-")) {
+                negative++;
+                assertThat(priced.problems()).as(Files.readString(file)).isNotEmpty();
+            } else {
+                assertThat(nets(priced.orElseThrow())).as(Files.readString(file)).isEqualTo(expected);
+            }
+        }
+        assertThat(negative).isLessThan(VISITS / 10);
+    }
+
+    private static List<String> nets(PricedVisit priced) {
+        List<String> nets = new ArrayList<>();
+        priced.lines().forEach(line -> {
+            nets.add(Amounts.plain(line.net()));
+            assertThat(HowReader.evaluate(line.how().text(priced.currency())))
+                    .isEqualByComparingTo(Amounts.number(line.net()));
+        });
+        nets.add(Amounts.plain(priced.net()));
+        return nets;
+    }
+}

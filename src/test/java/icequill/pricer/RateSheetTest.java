@@ -1,0 +1,217 @@
+package icequill.pricer;
+
+import static icequill.RatesFixture.USD;
+import static icequill.RatesFixture.bands;
+import static icequill.RatesFixture.rates;
+import static icequill.RatesFixture.usd;
+import static icequill.VisitBuilder.visit;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.RatesFixture;
+import icequill.VisitBuilder;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.party.Period;
+import icequill.party.Site;
+import icequill.party.Timeline;
+import icequill.party.Wording;
+import icequill.problem.Place;
+import icequill.rates.Adjustments;
+import icequill.rates.Applies;
+import icequill.rates.ClassDiscount;
+import icequill.rates.Fee;
+import icequill.rates.RateSchedule;
+import icequill.rates.RateSchedule.DatedSheet;
+import icequill.rates.RateSheet;
+import icequill.rates.Rates;
+import icequill.work.Attendance;
+import icequill.work.ChargeClass;
+import icequill.work.Outcome;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Sheets over service call 52, 78, 104 and labor 98, 147, 196, worked out by hand. The site "bakery" is of the customer "mill", who
+ * belongs to the account "group".
+ */
+class RateSheetTest {
+
+    private static final Site SITE = RatesFixture.site().of(List.of("mill", "group"));
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 13);
+    private static final Map<String, MonetaryAmount> STANDARD_90 = Map.of("standard", usd("90"));
+
+    /** 52.00 + 40 min at 90.00 and 65 min at the shop's own 147.00: 271.25. */
+    @Test
+    void laborInStandardHours_agreed_theRestIsTheShops() {
+        PricedVisit priced = priced(evening(), sheet("mill-sheet", Set.of(), Set.of("mill"), STANDARD_90));
+
+        assertThat(nets(priced)).containsExactly("52.00", "60.00", "159.25");
+        assertThat(Amounts.plain(priced.net())).isEqualTo("271.25");
+        assertThat(priced.lines().get(1).how().reasons()).contains(
+                Phrase.of("reason.rate-sheet", new Fact.Named("mill-sheet", "mill-sheet")));
+        assertThat(priced.lines().get(2).how().reasons()).extracting(Phrase::key)
+                .doesNotContain("reason.rate-sheet");
+    }
+
+    /** The site's sheet before the customer's, and his before the account's, entry by entry. */
+    @ParameterizedTest
+    @CsvSource({"site customer account, 75.00, 49.00, 147.00", "customer account, 80.00, 50.00, 147.00",
+            "account, 90.00, 52.00, 147.00", "'', 98.00, 52.00, 147.00"})
+    void nearestSheet_entryByEntry(String which, String hour, String serviceCall, String after) {
+        List<RateSheet> sheets = Stream.of(
+                new RateSheet("account", Wording.same("account"), Set.of(), Set.of("group"),
+                        List.of(labor("lead", bands("90", "147", "170"))), List.of(), Map.of("filter", usd("70")),
+                        Optional.empty(), Map.of(), Set.of(), Place.NOWHERE),
+                new RateSheet("site", Wording.same("site"), Set.of("bakery"), Set.of(),
+                        List.of(labor("lead", Map.of("standard", usd("75")))), List.of(serviceCall("49")), Map.of(),
+                        Optional.empty(), Map.of(), Set.of(), Place.NOWHERE),
+                new RateSheet("customer", Wording.same("customer"), Set.of(), Set.of("mill"),
+                        List.of(labor("lead", Map.of("standard", usd("80")))), List.of(serviceCall("50")), Map.of(),
+                        Optional.empty(), Map.of(), Set.of(), Place.NOWHERE))
+                .filter(sheet -> which.contains(sheet.id())).toList();
+
+        Rates rates = schedule(sheets).asOf(DAY, Optional.of(SITE)).orElseThrow();
+
+        assertThat(nets(Pricer.price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("filter", "1")
+                .build(), SITE, rates).orElseThrow()))
+                .containsExactly(serviceCall, hour, which.isEmpty() ? "87.25" : "70.00");
+        assertThat(nets(Pricer.price(visit().lead("2026-05-13T18:00", "2026-05-13T19:00").build(), SITE, rates)
+                .orElseThrow())).containsExactly("78.00", after);
+    }
+
+    @Test
+    void otherSitesAndOtherDays_payTheShopsPrices() {
+        RateSchedule schedule = new RateSchedule(USD, Timeline.always(rates().labor()),
+                Timeline.always(rates().serviceCall()), Timeline.always(rates().materials()),
+                Timeline.always(rates().tasks()), Timeline.always(rates().adjustments()),
+                Timeline.always(rates().plans()),
+                List.of(new DatedSheet(new Period(LocalDate.of(2026, 1, 1), Optional.of(DAY)),
+                        sheet("mill-sheet", Set.of(), Set.of("mill"), STANDARD_90))));
+        VisitBuilder hour = visit().lead("2026-05-13T10:00", "2026-05-13T11:00");
+
+        assertThat(nets(Pricer.price(hour.build(), SITE,
+                schedule.asOf(DAY.minusDays(1), Optional.of(SITE)).orElseThrow()).orElseThrow()))
+                .containsExactly("52.00", "90.00");
+        assertThat(nets(Pricer.price(hour.build(), SITE, schedule.asOf(DAY, Optional.of(SITE)).orElseThrow())
+                .orElseThrow())).containsExactly("52.00", "98.00");
+        assertThat(nets(Pricer.price(hour.build(), SITE,
+                schedule.asOf(DAY.minusDays(1), Optional.of(RatesFixture.site())).orElseThrow()).orElseThrow()))
+                .containsExactly("52.00", "98.00");
+    }
+
+    /** 98.00 less the sheet's 5 %, or the agreement's where that is more; never both. */
+    @ParameterizedTest
+    @CsvSource({"0, 93.10, mill-sheet", "4, 93.10, mill-sheet", "10, 88.20, agreement", "5, 93.10, mill-sheet"})
+    void discounts_theBetterHolds(String agreement, String labor, String name) {
+        RateSheet sheet = new RateSheet("mill-sheet", Wording.same("mill-sheet"), Set.of(), Set.of("mill"), List.of(),
+                List.of(), Map.of(), Optional.empty(), Map.of(ChargeClass.CLEANING, Percent.of("5")), Set.of(),
+                Place.NOWHERE);
+        ClassDiscount agreed = new ClassDiscount("a", Wording.same("agreement"),
+                Map.of(ChargeClass.CLEANING, Percent.of(agreement), ChargeClass.TRAVEL, Percent.of("50")),
+                Optional.empty(), Place.NOWHERE);
+
+        PricedVisit priced = Pricer.price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").build(), SITE,
+                laid(sheet), agreed).orElseThrow();
+
+        assertThat(nets(priced)).containsExactly("26.00", labor);
+        assertThat(priced.lines().getLast().how().reasons().getLast().facts().getFirst())
+                .isEqualTo(new Fact.Named(name, name));
+    }
+
+    /** Minimum of 30 minutes, 30 minutes in the service call, and no fee: 52.00 and 15 of 30 min. */
+    @Test
+    void minimumMinutesAndFees() {
+        Rates usual = rates();
+        Fee fee = new Fee("truck", Wording.same("truck"), ChargeClass.TRAVEL,
+                new Fee.Flat(usd("12"), Optional.empty()), new Applies(true, Set.of(), Place.NOWHERE));
+        Adjustments adjustments = new Adjustments(usual.adjustments().modifiers(), List.of(fee),
+                usual.adjustments().surcharges(), usual.adjustments().classDiscounts(),
+                usual.adjustments().documentDiscounts());
+        Rates withFee = new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
+                adjustments, usual.plans());
+        RateSheet sheet = new RateSheet("s", Wording.same("s"), Set.of("bakery"), Set.of(),
+                List.of(new RateSheet.Labor("lead", Map.of(), Map.of("standard", 30), Place.NOWHERE)), List.of(),
+                Map.of(), Optional.of(15), Map.of(), Set.of("truck"), Place.NOWHERE);
+        Rates laid = schedule(withFee, List.of(sheet)).asOf(DAY, Optional.of(SITE)).orElseThrow();
+        VisitBuilder ten = visit().lead("2026-05-13T10:00", "2026-05-13T10:10");
+
+        assertThat(nets(Pricer.price(ten.build(), SITE, withFee).orElseThrow())).containsExactly("52.00", "98.00",
+                "12.00");
+        assertThat(nets(Pricer.price(ten.build(), SITE, laid).orElseThrow())).containsExactly("52.00", "24.50");
+    }
+
+    /** Who agreed on what the shop charges anyway pays what all pay. */
+    @Test
+    void sheetThatEqualsTheShops_changesNoNet() {
+        RateSheet same = new RateSheet("same", Wording.same("same"), Set.of(), Set.of("group"),
+                List.of(labor("lead", bands("98", "147", "196")), labor("helper", bands("58", "87", "116"))),
+                List.of(new RateSheet.ServiceCall("near", bands("52", "78", "104"), Place.NOWHERE)),
+                Map.of("filter", usd("87.25"), "valve", usd("125.50"), "bottled-descaler", usd("24.50")),
+                Optional.of(0), Map.of(), Set.of(), Place.NOWHERE);
+        for (int minutes = 1; minutes < 900; minutes += 37) {
+            VisitBuilder builder = visit()
+                    .person("helper",
+                            new Attendance.Spell(VisitBuilder.at("2026-05-13T09:13"),
+                                    VisitBuilder.at("2026-05-13T09:13").plusMinutes(minutes), ChargeClass.REPAIR,
+                                    Outcome.CHARGED))
+                    .lead("2026-05-13T15:31", "2026-05-13T18:09").material("filter", "2")
+                    .material("bottled-descaler", "40").surcharge("handling").documentDiscount("five-percent");
+
+            assertThat(nets(Pricer.price(builder.build(), SITE, laid(same)).orElseThrow()))
+                    .isEqualTo(nets(Pricer.price(builder.build(), SITE, rates()).orElseThrow()));
+        }
+    }
+
+    private static RateSheet sheet(String id, Set<String> sites, Set<String> accounts,
+            Map<String, MonetaryAmount> lead) {
+        return new RateSheet(id, Wording.same(id), sites, accounts, List.of(labor("lead", lead)), List.of(), Map.of(),
+                Optional.empty(), Map.of(), Set.of(), Place.NOWHERE);
+    }
+
+    private static RateSheet.Labor labor(String grade, Map<String, MonetaryAmount> hourly) {
+        return new RateSheet.Labor(grade, hourly, Map.of(), Place.NOWHERE);
+    }
+
+    private static RateSheet.ServiceCall serviceCall(String standard) {
+        return new RateSheet.ServiceCall("near", Map.of("standard", usd(standard)), Place.NOWHERE);
+    }
+
+    private static RateSchedule schedule(List<RateSheet> sheets) {
+        return schedule(rates(), sheets);
+    }
+
+    private static RateSchedule schedule(Rates rates, List<RateSheet> sheets) {
+        return new RateSchedule(USD, Timeline.always(rates.labor()), Timeline.always(rates.serviceCall()),
+                Timeline.always(rates.materials()), Timeline.always(rates.tasks()),
+                Timeline.always(rates.adjustments()), Timeline.always(rates.plans()),
+                sheets.stream()
+                        .map(sheet -> new DatedSheet(new Period(LocalDate.of(2026, 1, 1), Optional.empty()), sheet))
+                        .toList());
+    }
+
+    private static Rates laid(RateSheet sheet) {
+        return schedule(List.of(sheet)).asOf(DAY, Optional.of(SITE)).orElseThrow();
+    }
+
+    private static VisitBuilder evening() {
+        return visit().lead("2026-05-13T16:20", "2026-05-13T18:05");
+    }
+
+    private static PricedVisit priced(VisitBuilder builder, RateSheet sheet) {
+        return Pricer.price(builder.build(), SITE, laid(sheet)).orElseThrow();
+    }
+
+    private static List<String> nets(PricedVisit priced) {
+        return priced.lines().stream().map(line -> Amounts.plain(line.net())).toList();
+    }
+}
