@@ -1,3 +1,4 @@
+import icequill.cli.terminal.Completed;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,6 +42,11 @@ public final class MakeManual {
         }
         Files.delete(sources);
         Files.createDirectories(completion.getParent());
-        Files.writeString(completion, AutoComplete.bash("icequill", program));
+        Files.writeString(completion, asking(AutoComplete.bash("icequill", program)));
+    }
+
+    /** The marks for names of the book become questions to the program, asked when somebody presses TAB. */
+    private static String asking(String script) {
+        return script.replaceAll("\\(\"" + Completed.MARK + "([a-z]+)\"\\)", "(\\$(icequill names $1 2>/dev/null))");
     }
 }

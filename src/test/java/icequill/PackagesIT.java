@@ -47,7 +47,7 @@ class PackagesIT {
         assertThat(Ran.of(folder, PLAIN, program, "new", "shop").status()).isZero();
         assertThat(Ran.of(folder, PLAIN, program, "audit", "--shop", "shop").status()).isZero();
         assertManual(root.resolve("usr/share/man/man1"));
-        assertCompletes(root.resolve("usr/share/bash-completion/completions/icequill"));
+        assertCompletes(root.resolve("usr/share/bash-completion/completions/icequill"), root.resolve("usr/bin"));
 
         done("dpkg", "--root=" + root, "--force-not-root", "--log=/dev/null", "--purge", "icequill");
 
@@ -68,7 +68,7 @@ class PackagesIT {
             assertThat(Ran.of(folder, INSIST, home.resolve("bin/icequill").toString(), "--version").status()).isZero();
         }
         assertManual(home.resolve("share/man/man1"));
-        assertCompletes(home.resolve("share/bash-completion/completions/icequill"));
+        assertCompletes(home.resolve("share/bash-completion/completions/icequill"), home.resolve("bin"));
     }
 
     @Test
@@ -107,18 +107,34 @@ class PackagesIT {
         try (Stream<Path> files = Files.list(pages)) {
             List<Path> all = files.sorted().toList();
             assertThat(all).extracting(page -> page.getFileName().toString())
-                    .contains("icequill.1", "icequill-invoice-reissue.1", "icequill-customer-merge.1").hasSizeGreaterThan(40);
+                    .contains("icequill.1", "icequill-invoice-reissue.1", "icequill-customer-merge.1")
+                    .hasSizeGreaterThan(40);
         }
-        Ran read = done("man", "--warnings", "-E", "UTF-8", "-l", pages.resolve("icequill-invoice-reissue.1").toString());
+        Ran read = done("man", "--warnings", "-E", "UTF-8", "-l",
+                pages.resolve("icequill-invoice-reissue.1").toString());
         assertThat(read.err()).isEmpty();
         assertThat(read.out()).contains("--purchase-order", "INV-2026-00001");
     }
 
-    private void assertCompletes(Path script) throws Exception {
+    /** Commands by themselves, and names of the book by a question to the program. */
+    private void assertCompletes(Path script, Path programs) throws Exception {
         done("bash", "-n", script.toString());
-        Ran completed = done("bash", "-c", "source '" + script + "'; COMP_WORDS=(icequill cust); COMP_CWORD=1;"
-                + " _complete_icequill; echo \"${COMPREPLY[@]}\"");
-        assertThat(completed).isEqualTo(new Ran(0, "customer\n", ""));
+        assertThat(completed(script, programs, "icequill cust", 1)).isEqualTo(new Ran(0, "customer\n", ""));
+        Path shop = folder.resolve("of-" + programs.getFileName() + programs.getNameCount());
+        done(programs.resolve("icequill").toString(), "new", shop.toString(), "--demo");
+        assertThat(completed(script, programs, "ICEQUILL_SHOP='" + shop + "'", "icequill site history hot", 3))
+                .isEqualTo(new Ran(0, "hotel-fernhill\n", ""));
+    }
+
+    private Ran completed(Path script, Path programs, String words, int at) throws Exception {
+        return completed(script, programs, "ICEQUILL_SHOP=", words, at);
+    }
+
+    private Ran completed(Path script, Path programs, String first, String words, int at) throws Exception {
+        return done("bash", "-c",
+                "export " + first + "; export PATH='" + programs.toAbsolutePath() + "':$PATH; source '"
+                        + script + "'; COMP_WORDS=(" + words + "); COMP_CWORD=" + at
+                        + "; _complete_icequill; echo \"${COMPREPLY[@]}\"");
     }
 
     private Ran done(String... command) throws Exception {

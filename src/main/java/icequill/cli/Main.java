@@ -14,6 +14,7 @@ import icequill.cli.book.ExportCommand;
 import icequill.cli.book.FindCommand;
 import icequill.cli.book.FormCommand;
 import icequill.cli.book.ImportCommand;
+import icequill.cli.book.NamesCommand;
 import icequill.cli.book.NewCommand;
 import icequill.cli.book.RatesCommand;
 import icequill.cli.book.RestoreCommand;
@@ -69,7 +70,7 @@ public final class Main implements Runnable {
             CreditCommand.class, PaymentCommand.class, IssuedPaperCommand.class, FindCommand.class, ShowCommand.class,
             CustomerCommand.class, ContactCommand.class, SiteCommand.class, MachineCommand.class, FormCommand.class,
             ImportCommand.class, ExportCommand.class, RatesCommand.class, AuditCommand.class, BackupCommand.class,
-            RestoreCommand.class, CommandLine.HelpCommand.class);
+            RestoreCommand.class, NamesCommand.class, CommandLine.HelpCommand.class);
 
     /** Help is read like a page: not in narrow columns, nor in lines too long for the eye. */
     private static final int NARROWEST_HELP = 60;

@@ -2,6 +2,7 @@ package icequill.cli.billing;
 
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
+import icequill.cli.terminal.VisitName;
 import icequill.office.Office;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Parameters;
         "  icequill invoice draft crumb-lane-bakery --installment 2 --date 2026-09-01"})
 public final class InvoiceDraftCommand extends PaperCommand {
 
-    @Parameters(paramLabel = "NAME", description = "The visit, or with --installment the agreement: its id in the book, or a file.")
+    @Parameters(paramLabel = "NAME", completionCandidates = VisitName.Known.class, description = "The visit, or with --installment the agreement: its id in the book, or a file.")
     private String name = "";
 
     @Option(names = "--installment", paramLabel = "N", description = "NAME is an agreement: its installment N, counted from 1.")

@@ -6,6 +6,7 @@ import icequill.cli.terminal.BookingOptions;
 import icequill.cli.terminal.CustomerLanguage;
 import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.Printout;
+import icequill.cli.terminal.VisitName;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.problem.Problem;
@@ -54,7 +55,7 @@ public final class InvoiceIssueCommand extends BookCommand {
     /** What is to be billed. */
     static final class Which {
 
-        @Parameters(paramLabel = "NAME", arity = "1..*", description = "Visits, each to be billed by an invoice: ids of the book, or files, which are taken in first. With --installment an agreement.")
+        @Parameters(paramLabel = "NAME", arity = "1..*", completionCandidates = VisitName.Known.class, description = "Visits, each to be billed by an invoice: ids of the book, or files, which are taken in first. With --installment an agreement.")
         private List<String> names = new ArrayList<>();
 
         @Option(names = "--all", description = "Bill every visit that is done and not billed yet.")

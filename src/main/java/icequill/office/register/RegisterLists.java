@@ -6,8 +6,14 @@ import icequill.answer.register.ContactList;
 import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
 import icequill.answer.register.SiteList;
+import icequill.files.form.FormKind;
 import icequill.files.yaml.Json;
+import icequill.ledger.entries.AgreementEntry;
+import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.entries.VisitQuestion;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
@@ -15,7 +21,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -68,6 +73,24 @@ public final class RegisterLists {
                 .map(entry -> new SiteList.Row(entry.id(), entry.name(), entry.storeNumber(), entry.customer(),
                         entry.address().city()))
                 .toList()).with(text)));
+    }
+
+    /**
+     * The names by which the book knows its entries.
+     *
+     * @param kind customer, site, visit, agreement, or quoted for what a quote can be made of; none are known of others
+     */
+    public Validated<List<String>> names(String kind) {
+        return book.read(open -> Validated.valid(switch (kind) {
+        case "customer" -> open.entries().customers().stream().map(CustomerEntry::id).toList();
+        case "site" -> open.entries().sites().stream().map(SiteEntry::id).toList();
+        case "visit" -> open.entries().visits(VisitQuestion.ALL).stream().map(VisitEntry::id).toList();
+        case "agreement" -> open.entries().agreements().stream().map(AgreementEntry::id).toList();
+        case "quoted" -> Stream.concat(
+                open.entries().requests(FormKind.MAINTENANCE_REQUEST.key()).stream().map(RequestEntry::id),
+                open.entries().plannedVisits().stream().map(VisitEntry::id)).toList();
+        default -> List.of();
+        }));
     }
 
     /** The contacts that have a text somewhere; all for no letters. */
