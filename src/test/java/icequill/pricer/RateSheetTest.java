@@ -9,7 +9,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.RatesFixture;
 import icequill.VisitBuilder;
-import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Percent;
@@ -58,7 +57,7 @@ class RateSheetTest {
         assertThat(nets(priced)).containsExactly("52.00", "60.00", "159.25");
         assertThat(Amounts.plain(priced.net())).isEqualTo("271.25");
         assertThat(priced.lines().get(1).how().reasons()).contains(
-                Phrase.of("reason.rate-sheet", new Fact.Named("mill-sheet", "mill-sheet")));
+                Phrase.of("reason.rate-sheet", Names.of(Wording.same("mill-sheet"))));
         assertThat(priced.lines().get(2).how().reasons()).extracting(Phrase::key)
                 .doesNotContain("reason.rate-sheet");
     }
@@ -125,7 +124,7 @@ class RateSheetTest {
 
         assertThat(nets(priced)).containsExactly("26.00", labor);
         assertThat(priced.lines().getLast().how().reasons().getLast().facts().getFirst())
-                .isEqualTo(new Fact.Named(name, name));
+                .isEqualTo(Names.of(Wording.same(name)));
     }
 
     /** Minimum of 30 minutes, 30 minutes in the service call, and no fee: 52.00 and 15 of 30 min. */
