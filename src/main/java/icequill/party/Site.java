@@ -25,7 +25,8 @@ import java.util.Set;
  * @param circumstances for which planned visits are charged more
  * @param notes for the shop's own eyes
  */
-public record Site(String id, Customer customer, List<String> accounts, String name, Optional<String> storeNumber, Address address,
+public record Site(String id, Customer customer, List<String> accounts, String name, Optional<String> storeNumber,
+        Address address,
         SiteKind kind,
         Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
         Set<Month> season,
@@ -45,7 +46,8 @@ public record Site(String id, Customer customer, List<String> accounts, String n
 
     /** The same site with only some of its machines, in the site's order. */
     public Site only(Set<String> ids) {
-        return new Site(id, customer, accounts, name, storeNumber, address, kind, conditions, miles, taxPlace, access, season,
+        return new Site(id, customer, accounts, name, storeNumber, address, kind, conditions, miles, taxPlace, access,
+                season,
                 parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
                 layout, circumstances, contacts, notes);
     }

@@ -93,7 +93,8 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
         Problems problems = new Problems();
         Term next = new Term(renewal().terms().term().renewal(), renewal().terms().renewalMonths());
         PlanScope scope = hand.setting().scope().over(next);
-        Optional<Rates> rates = schedule.flatMap(all -> problems.take(all.asOf(next.start(), Optional.of(hand.setting().whole()))));
+        Optional<Rates> rates = schedule
+                .flatMap(all -> problems.take(all.asOf(next.start(), Optional.of(hand.setting().whole()))));
         PlanSetting now = hand.setting();
         Optional<PlanSetting> setting = rates.map(prices -> new PlanSetting(now.shop(), now.whole(), now.site(),
                 prices, now.place(), scope));

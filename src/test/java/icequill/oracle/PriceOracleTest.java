@@ -58,7 +58,8 @@ class PriceOracleTest {
         Change byBand = labor("increment: 15 ", "increment: " + BANDS.formatted(15, 30, 20) + " ");
         Change minimum = labor("minimum: 60 ", "minimum: " + BANDS.formatted(60, 120, 90) + " ");
         Change together = labor("increment: 15 ", "counted: visit\nincrement: 15 ");
-        Change overtime = labor("otherwise: after-hours", "overtime: {after: 3, band: after-hours}\notherwise: after-hours");
+        Change overtime = labor("otherwise: after-hours",
+                "overtime: {after: 3, band: after-hours}\notherwise: after-hours");
         Change firstHour = labor("    qualified: [acid", "    firstHour: "
                 + BANDS.formatted("130.00", "170.00", "196.00") + "\n    qualified: [acid");
         Change travel = labor("    minimum: 0 ", "    travel: " + BANDS.formatted("41.00", "50.00", "60.00")
@@ -104,7 +105,8 @@ class PriceOracleTest {
         for (int i = 0; i < VISITS; i++) {
             Path file = Files.writeString(folder.resolve("visits/random.yaml"), visits.next());
             Visit visit = DemoShop.visit(shop, file).orElseThrow(() -> new AssertionError(shop.problems()));
-            Validated<PricedVisit> priced = Pricer.price(visit, shop.site("hotel-fernhill", visit.place()).orElseThrow(),
+            Validated<PricedVisit> priced = Pricer.price(visit,
+                    shop.site("hotel-fernhill", visit.place()).orElseThrow(),
                     shop.schedule().orElseThrow().asOf(visit.day()).orElseThrow());
             List<String> expected = oracle.price(Yaml.of(file), site);
             if (expected.getLast().startsWith("-")) {

@@ -49,7 +49,8 @@ final class RandomVisits {
     private void person(StringBuilder text, LocalDateTime arrived, int number) {
         int minutes = 1 + random.nextInt(random.nextInt(3) == 0 ? 800 : 200);
         LocalDateTime left = arrived.plusMinutes(minutes);
-        text.append("  - {name: P").append(number).append(", grade: ").append(random.nextInt(3) == 0 ? "helper" : "lead")
+        text.append("  - {name: P").append(number).append(", grade: ")
+                .append(random.nextInt(3) == 0 ? "helper" : "lead")
                 .append(", arrived: ").append(arrived).append(", left: ").append(left).append(", on: ")
                 .append(one(LABOR)).append(", outcome: ").append(one(OUTCOMES));
         if (minutes > 1 && random.nextBoolean()) {

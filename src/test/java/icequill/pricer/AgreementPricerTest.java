@@ -275,7 +275,8 @@ class AgreementPricerTest {
     }
 
     private static Site access(Site site, LocalTime from, LocalTime until) {
-        return new Site(site.id(), site.customer(), site.accounts(), site.name(), site.storeNumber(), site.address(), site.kind(),
+        return new Site(site.id(), site.customer(), site.accounts(), site.name(), site.storeNumber(), site.address(),
+                site.kind(),
                 site.conditions(),
                 site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
                 site.parking(), site.roof(), site.machines(), site.layout(), List.of(), site.contacts(),

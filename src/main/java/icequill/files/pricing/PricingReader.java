@@ -47,7 +47,8 @@ public final class PricingReader {
     private static final String SITE_KINDS = "site-kinds";
     /** Without one, everybody pays the shop's prices. */
     private static final String RATE_SHEET = "rate-sheet";
-    private static final List<String> KINDS = Stream.concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, SITE_KINDS, RATE_SHEET))
+    private static final List<String> KINDS = Stream
+            .concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, SITE_KINDS, RATE_SHEET))
             .toList();
 
     private final CurrencyUnit currency;

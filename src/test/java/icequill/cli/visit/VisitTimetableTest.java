@@ -109,7 +109,8 @@ class VisitTimetableTest {
             throws IOException {
         Path file = folder.resolve("clocks.ics");
         Run run = planWhere("planned/summer-cleaning-bakery.yaml",
-                "arrived: 2026-07-14T09:15, left: 2026-07-14T11:30", "arrived: " + arrived + ", left: " + left, "visit", "timetable",
+                "arrived: 2026-07-14T09:15, left: 2026-07-14T11:30", "arrived: " + arrived + ", left: " + left, "visit",
+                "timetable",
                 planned("summer-cleaning-bakery"), "--ics", file.toString());
 
         assertThat(run.status()).isZero();
@@ -305,8 +306,9 @@ class VisitTimetableTest {
                 .replace("arrived: 2026-07-14T09:15, left: 2026-07-14T11:30",
                         "arrived: " + arrived + ", left: 2026-07-14T15:00"));
         try {
-            List<String> arguments = new ArrayList<>(List.of("visit", "timetable", planned("summer-cleaning-bakery"), "--then",
-                    second.toString(), "--drive", drive));
+            List<String> arguments = new ArrayList<>(
+                    List.of("visit", "timetable", planned("summer-cleaning-bakery"), "--then",
+                            second.toString(), "--drive", drive));
             arguments.addAll(List.of(more));
             return Run.of(arguments.toArray(String[]::new));
         } finally {
