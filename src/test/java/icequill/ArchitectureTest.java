@@ -190,6 +190,8 @@ class ArchitectureTest {
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");
+        room(arrows, "office.asking", "office.billing office answer shop ledger ledger.entries render.words files.form"
+                + " files.yaml files.disk rates work party explain");
         // ledger.find, because names are compared as papers are found
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.rates answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
@@ -205,7 +207,7 @@ class ArchitectureTest {
         room(arrows, "cli.register",
                 "cli.terminal office.care office.register office answer.history answer shop request document");
         room(arrows, "cli.visit",
-                "cli.terminal office.care office.billing office answer.history answer shop request");
+                "cli.terminal office.asking office.care office.billing office answer.history answer shop request");
         room(arrows, "cli.offer",
                 "cli.terminal office.care office.register office.billing office answer shop outlook request");
         room(arrows, "cli.billing",

@@ -35,7 +35,10 @@ import icequill.cli.terminal.Terminal;
 import icequill.cli.visit.CallCommand;
 import icequill.cli.visit.VisitCommand;
 import icequill.problem.Discretion;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -88,12 +91,13 @@ public final class Main implements Runnable {
         Locale.setDefault(Locale.ROOT);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(Clock.system(ZoneId.systemDefault()), out, err, args));
+        BufferedReader typed = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        System.exit(run(Clock.system(ZoneId.systemDefault()), typed, out, err, args));
     }
 
     /** Runs one command line; everything that differs between a terminal and a test comes in here. */
-    static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = asked(clock, args);
+    static int run(Clock clock, BufferedReader typed, PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = asked(clock, typed, args);
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler(Main::usage);
@@ -108,11 +112,11 @@ public final class Main implements Runnable {
 
     /** All commands with their options, for help, and for the manual. */
     public static CommandLine commands(Clock clock) {
-        return commands(clock, COMMANDS);
+        return commands(clock, new BufferedReader(Reader.nullReader()), COMMANDS);
     }
 
-    private static CommandLine commands(Clock clock, List<Class<?>> commands) {
-        ClockFactory factory = new ClockFactory(clock);
+    private static CommandLine commands(Clock clock, BufferedReader typed, List<Class<?>> commands) {
+        ClockFactory factory = new ClockFactory(clock, typed);
         CommandLine line = new CommandLine(new Main(), factory);
         commands.forEach(command -> line.addSubcommand(new CommandLine(command, factory)));
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -123,12 +127,12 @@ public final class Main implements Runnable {
     }
 
     /** With the one that is asked for, since looking at the options of all takes longer than most of them; all where it takes more than one. */
-    private static CommandLine asked(Clock clock, String... args) {
+    private static CommandLine asked(Clock clock, BufferedReader typed, String... args) {
         List<Class<?>> asked = COMMANDS.stream()
                 .filter(command -> args.length > 0 && command != CommandLine.HelpCommand.class
                         && command.getAnnotation(Command.class).name().equals(args[0]))
                 .toList();
-        return asked.isEmpty() ? commands(clock) : commands(clock, asked);
+        return asked.isEmpty() ? commands(clock) : commands(clock, typed, asked);
     }
 
     @Override

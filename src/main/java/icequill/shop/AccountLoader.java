@@ -23,10 +23,15 @@ public record AccountLoader(ShopBook book) {
     public Validated<AccountSnapshot> of(FormName customer, LocalDate day) {
         return switch (customer) {
         case FormName.InBook(String id) -> of(id, day);
-        case FormName.InFile file -> Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.text()),
-                "an account is worked out of the book, not of a file",
-                "the id of a customer; --with " + file.text() + " lays the form of an account over the book"));
+        case FormName.InFile file -> notInBook(file);
+        case FormName.InHand hand -> notInBook(hand);
         };
+    }
+
+    private static Validated<AccountSnapshot> notInBook(FormName form) {
+        return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(form.text()),
+                "an account is worked out of the book, not of a file",
+                "the id of a customer; --with " + form.text() + " lays the form of an account over the book"));
     }
 
     private Validated<AccountSnapshot> of(String customer, LocalDate day) {

@@ -21,6 +21,14 @@ public sealed interface FormName {
     /** An id, or a number of its own. */
     record InBook(String text) implements FormName {}
 
+    /**
+     * A form that stands nowhere yet.
+     *
+     * @param text what it calls itself
+     * @param yaml all of it
+     */
+    record InHand(String text, String yaml) implements FormName {}
+
     /** As somebody wrote it. */
     String text();
 
@@ -29,6 +37,7 @@ public sealed interface FormName {
         return switch (this) {
         case InFile(Path file) -> FolderFiles.nameOf(file);
         case InBook(String id) -> id;
+        case InHand hand -> hand.text();
         };
     }
 
@@ -38,6 +47,7 @@ public sealed interface FormName {
         case InFile(Path file) -> YamlReader.read(file, text(), new Problems())
                 .map(tree -> Form.of(tree, stem()).id()).orElseGet(this::stem);
         case InBook(String id) -> id;
+        case InHand hand -> hand.text();
         };
     }
 

@@ -262,6 +262,8 @@ public final class ShopFolder {
         return switch (name) {
         case FormName.InFile(Path file) -> tree(file).map(tree -> Form.of(tree, FolderFiles.nameOf(file)))
                 .flatMap(form -> ofKind(form, kinds));
+        case FormName.InHand(String id, String yaml) -> noted(YamlReader.parse(yaml, id, problems))
+                .map(tree -> Form.of(tree, id)).flatMap(form -> ofKind(form, kinds));
         case FormName.InBook(String id) -> kinds.stream().flatMap(kind -> given(kind, id).stream()).findFirst()
                 .or(() -> stored(id, kinds))
                 .or(() -> unknown(kinds, id, Place.NOWHERE));
@@ -371,7 +373,10 @@ public final class ShopFolder {
     }
 
     private Optional<Tree> tree(Path file) {
-        Optional<Tree> tree = YamlReader.read(file, files.shown(file), problems);
+        return noted(YamlReader.read(file, files.shown(file), problems));
+    }
+
+    private Optional<Tree> noted(Optional<Tree> tree) {
         tree.ifPresent(this::noted);
         return tree;
     }

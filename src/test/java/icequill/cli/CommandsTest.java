@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
 import icequill.explain.HowReader;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -52,9 +54,15 @@ public class CommandsTest {
         }
 
         public static Run at(Clock clock, String... args) {
+            return typing("", clock, args);
+        }
+
+        /** The same, with lines that somebody types. */
+        public static Run typing(String typed, Clock clock, String... args) {
             StringWriter out = new StringWriter();
             StringWriter err = new StringWriter();
-            int status = Main.run(clock, new PrintWriter(out, true), new PrintWriter(err, true), withForms(args));
+            int status = Main.run(clock, new BufferedReader(new StringReader(typed)), new PrintWriter(out, true),
+                    new PrintWriter(err, true), withForms(args));
             return new Run(status, out.toString(), err.toString());
         }
 

@@ -39,7 +39,7 @@ class GrammarTest {
     private static final Pattern COMMAND = Pattern.compile("icequill ([a-z]+)(?: ([a-z]+))?");
     /** What needs another disk, another shop or a version of its own. */
     private static final Set<String> ELSEWHERE = Set.of("backup", "restore", "rates export", "rates show", "demo",
-            "new",
+            "new", "visit new",
             "fit", "check");
 
     private static final Set<String> BEFORE_BILLING = Set.of("icequill invoice issue", "icequill visit withdraw");

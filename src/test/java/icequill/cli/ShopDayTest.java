@@ -3,8 +3,10 @@ package icequill.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.ledger.Database;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,8 +40,8 @@ class ShopDayTest {
         shop.json("visit", "add", shop.folder().resolve("visits/late-call.yaml").toString());
         StringWriter out = new StringWriter();
 
-        int status = Main.run(Clock.fixed(moment, machine), new PrintWriter(out, true), new PrintWriter(out, true),
-                "invoice", "issue", "late-call", "--shop", shop.folder().toString());
+        int status = Main.run(Clock.fixed(moment, machine), new BufferedReader(Reader.nullReader()),
+                new PrintWriter(out, true), new PrintWriter(out, true), "invoice", "issue", "late-call", "--shop", shop.folder().toString());
 
         assertThat(status).as(out.toString()).isZero();
         assertThat(out.toString()).contains(number);

@@ -1,5 +1,6 @@
 package icequill.cli.offer;
 
+import icequill.cli.terminal.PriceTable;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.ShopOptions;
 import java.nio.file.Path;

@@ -1,6 +1,5 @@
 package icequill.cli.visit;
 
-import icequill.answer.RecordedVisit;
 import icequill.cli.terminal.BookCommand;
 import icequill.office.billing.IssueOffice;
 import icequill.shop.FormName;
@@ -24,14 +23,6 @@ public final class VisitAddCommand extends BookCommand {
     @Override
     public Integer call() {
         return show(IssueOffice.of(pricing(folderOf(file)), clock()).record(FormName.file(file(file))),
-                this::tell);
-    }
-
-    private void tell(RecordedVisit visit) {
-        print("Recorded " + visit.summary());
-        visit.notices().forEach(notice -> printout().err().println("Note: " + notice.text()));
-        print(visit.isPlanned()
-                ? "Next: icequill visit worksheet " + visit.visit()
-                : "Next: icequill invoice issue " + visit.visit());
+                visit -> RecordedPrint.print(visit, printout()));
     }
 }

@@ -1,5 +1,6 @@
 package icequill.files.yaml;
 
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -29,7 +30,7 @@ public final class YamlWriter {
                 .collect(Collectors.joining());
     }
 
-    /** Puts into quotes what would be read as text here, and as something else elsewhere. */
+    /** Puts into quotes what would be read as text here, and as something else elsewhere; numbers are bare. */
     private static final class Representer extends StandardRepresenter {
         Representer() {
             super(SETTINGS);
@@ -37,6 +38,10 @@ public final class YamlWriter {
                 String text = value.toString();
                 return representScalar(Tag.STR, text,
                         LIKE_A_NUMBER.matcher(text).matches() ? ScalarStyle.DOUBLE_QUOTED : ScalarStyle.PLAIN);
+            });
+            representers.put(BigDecimal.class, value -> {
+                String number = ((BigDecimal) value).toPlainString();
+                return representScalar(number.contains(".") ? Tag.FLOAT : Tag.INT, number, ScalarStyle.PLAIN);
             });
         }
     }

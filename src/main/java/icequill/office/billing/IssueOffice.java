@@ -125,6 +125,7 @@ public final class IssueOffice {
     private Validated<String> recorded(FormName visit, IssueOptions wish) {
         return switch (visit) {
         case FormName.InBook(String id) -> Validated.valid(id);
+        case FormName.InHand hand -> record(hand).map(RecordedVisit::visit);
         case FormName.InFile(Path file) -> wish.booking().isTrial()
                 ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
                         "only what the book has can be tried", "first: icequill visit add " + file))

@@ -1,13 +1,11 @@
-package icequill.cli.offer;
+package icequill.cli.terminal;
 
 import icequill.answer.PriceSheet;
-import icequill.cli.terminal.Printout;
-import icequill.cli.terminal.Table;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A price as a table of text. */
-final class PriceTable {
+public final class PriceTable {
 
     private static final int TEXT_COLUMNS = 2;
 
@@ -15,7 +13,7 @@ final class PriceTable {
     }
 
     /** Prints a price, and beside it what should be known about it. */
-    static void print(PriceSheet sheet, boolean how, boolean owner, Printout printout) {
+    public static void print(PriceSheet sheet, boolean how, boolean owner, Printout printout) {
         if (printout.json()) {
             printout.answer(sheet.data(owner));
         } else {
@@ -24,7 +22,8 @@ final class PriceTable {
         sheet.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
     }
 
-    private static String text(PriceSheet sheet, boolean how, boolean owner) {
+    /** What the screen shows of it. */
+    public static String text(PriceSheet sheet, boolean how, boolean owner) {
         List<String> parts = new ArrayList<>();
         parts.add(Table.of(sheet.head(owner), sheet.rows(owner), TEXT_COLUMNS));
         parts.add("");

@@ -1,0 +1,122 @@
+package icequill.office.asking;
+
+import icequill.answer.PriceSheet;
+import icequill.answer.RecordedVisit;
+import icequill.files.disk.SafeFile;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.entries.VisitQuestion;
+import icequill.office.Office;
+import icequill.office.billing.IssueOffice;
+import icequill.party.Language;
+import icequill.party.Shop;
+import icequill.party.Site;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
+import icequill.rates.RateSchedule;
+import icequill.render.words.Sentences;
+import icequill.shop.BookForms;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import icequill.shop.ShopFolder;
+import icequill.work.Visit;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The office where somebody is asked about a visit; what he told is read, priced and stored like any form. */
+public final class AskingOffice {
+
+    private static final int LAST_VISITS = 10;
+    private static final int MOST_PEOPLE = 9;
+    /** What is left of an id for the site's, beside a day and a number. */
+    private static final int SITE_PART = 45;
+
+    private final ShopBook book;
+
+    private AskingOffice(ShopBook book) {
+        this.book = book;
+    }
+
+    public static AskingOffice of(Path folder, Clock clock) {
+        return new AskingOffice(ShopBook.of(folder, clock));
+    }
+
+    /**
+     * The questions about a visit at a site.
+     *
+     * @param language of who is asked; empty for the shop's
+     */
+    public Validated<VisitDialogue> about(String site, Optional<Language> language) {
+        ShopFolder folder = BookForms.shop(book);
+        Optional<Site> where = folder.site(site, Place.NOWHERE);
+        Optional<RateSchedule> schedule = folder.schedule();
+        Optional<Shop> shop = folder.shop();
+        if (where.isEmpty() || schedule.isEmpty() || shop.isEmpty()) {
+            return new Validated.Invalid<>(folder.problems());
+        }
+        Sentences sentences = Sentences.of(language.orElse(shop.get().language()), shop.get().address().country());
+        return book.read(open -> Validated.valid(lastVisits(open, site))).map(last -> new VisitDialogue(where.get(),
+                shop.get().zone(), ShopDay.today(book.folder(), book.clock()), people(last), schedule.get()::asOf,
+                sentences));
+    }
+
+    private static List<VisitEntry> lastVisits(Reading open, String site) {
+        return open.entries().visits(new VisitQuestion(List.of(site), Optional.empty(), Optional.empty())).reversed()
+                .stream().filter(entry -> !entry.isForgotten()).limit(LAST_VISITS).toList();
+    }
+
+    /** Who was there, the last first, with the grades that they had then. */
+    private List<KnownPerson> people(List<VisitEntry> visits) {
+        ShopFolder folder = BookForms.shop(book);
+        Map<String, KnownPerson> known = new LinkedHashMap<>();
+        visits.stream().flatMap(entry -> folder.visit(BookForms.form(entry)).stream()).map(Visit::people)
+                .flatMap(List::stream).filter(person -> person.known().isPresent())
+                .forEach(person -> known.putIfAbsent(person.known().get(),
+                        new KnownPerson(person.person(), Optional.of(person.grade()))));
+        return known.values().stream().limit(MOST_PEOPLE).toList();
+    }
+
+    /** What was told, under a name that the book does not have yet. */
+    public TypedVisit typed(Draft visit) {
+        String day = visit.texts("people", "arrived").stream().findFirst().orElse("").replaceFirst("T.*", "");
+        String site = String.valueOf(visit.values().get("site"));
+        String base = site.substring(0, Math.min(SITE_PART, site.length())) + "-" + day;
+        String id = Stream.concat(Stream.of(base), IntStream.iterate(2, i -> i + 1).mapToObj(i -> base + "-" + i))
+                .filter(this::isFree).findFirst().orElseThrow();
+        return new TypedVisit(id, visit);
+    }
+
+    private boolean isFree(String id) {
+        return book.read(open -> Validated.valid(open.entries().visit(id).found().isEmpty())).found().orElse(true);
+    }
+
+    /** Its price, or all that keeps it from having one. */
+    public Validated<PriceSheet> price(TypedVisit visit, Language language) {
+        return Office.of(book).price(visit.name(), Optional.of(language));
+    }
+
+    public Validated<RecordedVisit> store(TypedVisit visit) {
+        return IssueOffice.of(book).record(visit.name());
+    }
+
+    /** That a form is in the way where one is to be written. */
+    public static Optional<Problem> inTheWay(Path file) {
+        return SafeFile.inTheWay(file).map(there -> new Problem(Code.ALREADY_EXISTS, there.place(), there.message(),
+                "another name; no form is written over a file"));
+    }
+
+    /** Writes its form into a new file. */
+    public Validated<Path> write(TypedVisit visit, Path file) {
+        return inTheWay(file).map(Validated::<Path>invalid).orElseGet(
+                () -> SafeFile.write(file, visit.yaml().getBytes(StandardCharsets.UTF_8), false));
+    }
+}

@@ -1,0 +1,63 @@
+package icequill.office.asking;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What was answered so far, by the keys of a visit's form. Immutable, so that whoever goes back has what he had. */
+public record Draft(Map<String, Object> values) {
+
+    /** Who bears all of it; a form says so of each row. */
+    static final String OUTCOME = "outcome";
+    static final Draft EMPTY = new Draft(Map.of());
+
+    public Draft {
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    Draft with(String key, Object value) {
+        Map<String, Object> more = new LinkedHashMap<>(values);
+        more.put(key, value instanceof Draft part ? part.values() : value);
+        return new Draft(more);
+    }
+
+    /** The same, or as it is where there is none. */
+    Draft withAny(String key, Optional<?> value) {
+        return value.map(found -> with(key, found)).orElse(this);
+    }
+
+    /** With one more row of a list. */
+    Draft adding(String key, Draft row) {
+        List<Object> rows = new ArrayList<>(rows(key));
+        rows.add(row.values());
+        return with(key, List.copyOf(rows));
+    }
+
+    /** With a value in each row of a list. */
+    Draft inRows(String list, String key, Object value) {
+        return rows(list).isEmpty()
+                ? this
+                : with(list, rows(list).stream().map(row -> of((Map<?, ?>) row).with(key, value).values()).toList());
+    }
+
+    /** A row of a list. */
+    static Draft of(Map<?, ?> row) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        row.forEach((key, value) -> values.put(String.valueOf(key), value));
+        return new Draft(values);
+    }
+
+    List<?> rows(String key) {
+        return values.get(key) instanceof List<?> rows ? rows : List.of();
+    }
+
+    /** The texts of a key in the rows of a list. */
+    List<String> texts(String list, String key) {
+        return rows(list).stream().flatMap(row -> row instanceof Map<?, ?> map && map.get(key) instanceof String text
+                ? Optional.of(text).stream()
+                : Optional.<String>empty().stream()).toList();
+    }
+}

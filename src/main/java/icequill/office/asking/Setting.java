@@ -1,0 +1,21 @@
+package icequill.office.asking;
+
+import icequill.party.Machine;
+import icequill.party.Site;
+import icequill.rates.Rates;
+import icequill.render.words.MachineName;
+import icequill.render.words.Sentences;
+import java.time.LocalDate;
+import java.time.ZoneId;
+
+/** Where and when it was, and what may be chosen from there. */
+record Setting(Asking asking, Site site, ZoneId zone, LocalDate day, Rates rates) {
+
+    Sentences sentences() {
+        return asking.sentences();
+    }
+
+    String name(Machine machine) {
+        return new MachineName(machine, sentences()).text();
+    }
+}

@@ -1,0 +1,46 @@
+package icequill.office.asking;
+
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
+import icequill.files.yaml.YamlWriter;
+import icequill.shop.FormName;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A visit that was typed, as the form that somebody might have written.
+ *
+ * @param id that the book is to call it by
+ */
+public record TypedVisit(String id, Draft draft) {
+
+    /** In the order in which forms have them. */
+    private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines", "lines");
+
+    FormName name() {
+        return new FormName.InHand(id, yaml());
+    }
+
+    String yaml() {
+        Map<String, Object> form = new LinkedHashMap<>();
+        form.put("format", 1);
+        form.put(Form.KIND_KEY, FormKind.VISIT.key());
+        form.put(Form.ID_KEY, id);
+        Map<String, Object> told = borne().values();
+        KEYS.stream().filter(told::containsKey).forEach(key -> form.put(key, told.get(key)));
+        return YamlWriter.text(List.of(form));
+    }
+
+    /** With what is said of all of it in each of its rows. */
+    private Draft borne() {
+        Object outcome = draft.values().get(Draft.OUTCOME);
+        return outcome == null
+                ? draft
+                : draft.with("serviceCall", outcome).inRows("people", Draft.OUTCOME, outcome)
+                        .inRows("lines", Draft.OUTCOME, outcome)
+                        .with("machines", draft.rows("machines").stream()
+                                .map(row -> Draft.of((Map<?, ?>) row).inRows("tasks", Draft.OUTCOME, outcome).values())
+                                .toList());
+    }
+}
