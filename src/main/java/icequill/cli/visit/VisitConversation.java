@@ -104,23 +104,25 @@ final class VisitConversation {
     }
 
     private Turn next(Turn.Ask ask, String line) {
-        switch (line) {
+        return switch (line) {
         case EXPLAIN -> {
             screen.println(ask.question().help());
-            return ask;
+            yield ask;
         }
-        case GO_BACK -> {
-            if (answered.isEmpty()) {
-                screen.println(dialogue.atFirst());
-                return ask;
-            }
-            return answered.pop();
-        }
+        case GO_BACK -> before(ask);
         default -> {
             answered.push(ask);
-            return ask.answer(line);
+            yield ask.answer(line);
         }
+        };
+    }
+
+    private Turn before(Turn.Ask ask) {
+        if (answered.isEmpty()) {
+            screen.println(dialogue.atFirst());
+            return ask;
         }
+        return answered.pop();
     }
 
     private void show(Question question) {

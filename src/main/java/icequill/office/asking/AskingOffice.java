@@ -71,7 +71,7 @@ public final class AskingOffice {
 
     private static List<VisitEntry> lastVisits(Reading open, String site) {
         return open.entries().visits(new VisitQuestion(List.of(site), Optional.empty(), Optional.empty())).reversed()
-                .stream().filter(entry -> !entry.isForgotten()).limit(LAST_VISITS).toList();
+                .stream().filter(entry -> !entry.isPlanned() && !entry.isForgotten()).limit(LAST_VISITS).toList();
     }
 
     /** Who was there, the last first, with the grades that they had then. */
