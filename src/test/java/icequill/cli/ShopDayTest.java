@@ -41,7 +41,8 @@ class ShopDayTest {
         StringWriter out = new StringWriter();
 
         int status = Main.run(Clock.fixed(moment, machine), new BufferedReader(Reader.nullReader()),
-                new PrintWriter(out, true), new PrintWriter(out, true), "invoice", "issue", "late-call", "--shop", shop.folder().toString());
+                new PrintWriter(out, true), new PrintWriter(out, true), "invoice", "issue", "late-call", "--shop",
+                shop.folder().toString());
 
         assertThat(status).as(out.toString()).isZero();
         assertThat(out.toString()).contains(number);

@@ -24,7 +24,8 @@ class VisitNewTest {
 
     /** A cleaning of the lobby bar's machine by the lead, 9:00 to 10:20, with a filter. */
     private static final List<String> ANSWERS = List.of("2026-05-21", "Ana Ruiz", "1", "9:00", "10:20", "1", "",
-            "FH-21200", "600", "", "1", "Scale, and cloudy ice: descaled", "", "", "h i j", "", "25", "", "", "", "filt",
+            "FH-21200", "600", "", "1", "Scale, and cloudy ice: descaled", "", "", "h i j", "", "25", "", "", "",
+            "filt",
             "", "", "");
 
     private static final String FORM = """
@@ -110,7 +111,8 @@ class VisitNewTest {
                 .contains("Next: icequill invoice issue " + ID);
         BookShop other = BookShop.in(folder.resolve("other"), Database.SQLITE);
         other.json("visit", "add", other.write("visits/typed.yaml", FORM).toString());
-        assertThat(exported(shop, folder.resolve("typed.yaml"))).isEqualTo(exported(other, folder.resolve("form.yaml")));
+        assertThat(exported(shop, folder.resolve("typed.yaml")))
+                .isEqualTo(exported(other, folder.resolve("form.yaml")));
     }
 
     @Test
@@ -138,7 +140,8 @@ class VisitNewTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"0 | 21 May | Right would be: 2026-12-30",
             "0 | 2027-01-02 | a day until today, 2026-12-30", "1 | 3 | names with commas between",
-            "2 | 7 | one number from 1 to 2", "3 | 9:75 | Right would be: 8:05 or 16:20", "4 | 8:30 | a time after 09:00",
+            "2 | 7 | one number from 1 to 2", "3 | 9:75 | Right would be: 8:05 or 16:20",
+            "4 | 8:30 | a time after 09:00",
             "8 | much | from 0 to 1000000", "10 | 1 9 | numbers from 1 to 6", "14 | h z | letters from a to n",
             "15 | 19 | at most 18 fl", "16 | soon | from 0 to 1440", "20 | fi | at least 3 letters",
             "20 | flux capacitor | No material", "22 | 1,5 | with a point before the decimals"})
@@ -198,14 +201,17 @@ class VisitNewTest {
     @Test
     void secondVisit_offersWhoCameBefore() {
         typing(then(ANSWERS, "1"));
-        List<String> answers = List.of("2026-05-21", "1, Nils Vik", "2", "22:30", "0:30", "2", "", "", "", "Imre Castell",
-                "21:40", "No ice at all.", "", "5", "1 3", "", "", "", "e", "New hose; soon", "2", "", "-", "", "", "", "",
+        List<String> answers = List.of("2026-05-21", "1, Nils Vik", "2", "22:30", "0:30", "2", "", "", "",
+                "Imre Castell",
+                "21:40", "No ice at all.", "", "5", "1 3", "", "", "", "e", "New hose; soon", "2", "", "-", "", "", "",
+                "",
                 "flo", "1", "2", "2", "");
 
         Run run = typing(then(answers, "1"), "--json");
 
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.err()).contains("1  Ana Ruiz, lead technician", "What is Nils Vik?", "[No ice at all.]", "[22:30]", "[00:30]");
+        assertThat(run.err()).contains("1  Ana Ruiz, lead technician", "What is Nils Vik?", "[No ice at all.]",
+                "[22:30]", "[00:30]");
         assertThat(run.json().path("visit").asString()).isEqualTo(ID + "-2");
         assertThat(run.json().path("gross").asString()).isEqualTo("0.00");
     }

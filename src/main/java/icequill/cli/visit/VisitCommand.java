@@ -5,7 +5,8 @@ import picocli.CommandLine.Command;
 
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
-        VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class, VisitTimetableCommand.class,
+        VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class,
+        VisitTimetableCommand.class,
         VisitWithdrawCommand.class,
         VisitWorksheetCommand.class}, description = "Keeps the visits of the shop's book, planned and done, and writes their papers.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill visit new hotel-fernhill                 asks what was done, and stores it",

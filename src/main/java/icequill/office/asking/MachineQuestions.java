@@ -56,7 +56,8 @@ record MachineQuestions(Setting setting, Function<Draft, Turn> next) {
         return asking().someOf(asking().question("tasks", setting.name(machine)),
                 Picks.lettered(tasks.stream().map(task -> setting.sentences().in(task.name())).toList()),
                 Picks::letters, "letters",
-                places -> new ChemicalQuestions(setting, machine).each(places.stream().sorted().map(tasks::get).toList(),
+                places -> new ChemicalQuestions(setting, machine).each(
+                        places.stream().sorted().map(tasks::get).toList(),
                         done(places.stream().sorted().map(tasks::get).toList(), row),
                         noted -> recommended(machine, noted, then)));
     }

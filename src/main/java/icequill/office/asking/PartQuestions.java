@@ -32,7 +32,8 @@ record PartQuestions(Setting setting, Function<Draft, Turn> next) {
             return asking().wrong("letters-of-part", letters, String.valueOf(FEWEST_LETTERS));
         }
         List<Material> materials = setting.rates().materials().stream()
-                .filter(material -> Stream.of(name(material), material.name().english(), material.name().spanish(), material.id())
+                .filter(material -> Stream
+                        .of(name(material), material.name().english(), material.name().spanish(), material.id())
                         .anyMatch(name -> plain(name).contains(plain(letters))))
                 .toList();
         if (materials.isEmpty()) {

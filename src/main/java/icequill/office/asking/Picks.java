@@ -48,7 +48,9 @@ final class Picks {
     private static Optional<List<Integer>> places(Stream<String> words, List<String> marks) {
         List<Integer> found = new ArrayList<>();
         words.map(marks::indexOf).forEach(found::add);
-        return found.isEmpty() || found.contains(-1) ? Optional.empty() : Optional.of(found.stream().distinct().toList());
+        return found.isEmpty() || found.contains(-1)
+                ? Optional.empty()
+                : Optional.of(found.stream().distinct().toList());
     }
 
     private static String letter(int place) {

@@ -16,7 +16,8 @@ import java.util.Map;
 public record TypedVisit(String id, Draft draft) {
 
     /** In the order in which forms have them. */
-    private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines", "lines");
+    private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines",
+            "lines");
 
     FormName name() {
         return new FormName.InHand(id, yaml());
