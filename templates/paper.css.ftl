@@ -147,7 +147,7 @@ svg { display: inline-block; }
 .boxes .tall { height: 13mm; }
 .ends td { width: 20%; }
 .ends .more { width: 30%; }
-.where .clock { width: 40mm; }
+.where .clock { width: 40mm; padding-left: 3mm; }
 .where .about th { width: 26%; }
 .boxes .taller { height: 30mm; }
 .boxes .signed { height: 14mm; width: 28%; }
