@@ -139,7 +139,7 @@ public class CommandsTest {
         Path labor = other.resolve("pricing/labor.yaml");
         String rates = Files.readString(labor);
         Path visit = other.resolve("visits/ten-minute-brushing.yaml");
-        String brushing = Files.readString(visit).replaceAll("(?m)^asked.*$", "");
+        String brushing = Files.readString(visit).replaceAll("(?m)^asked:\n( .*\n)+", "");
 
         for (String expected : List.of("instead 03 104.00 176.40", "instead 04 78.00 132.30", "too 03 104.00 176.40",
                 "too 04 104.00 176.40", "instead 02 52.00 88.20")) {
@@ -324,7 +324,7 @@ public class CommandsTest {
         Run glyph = Run.of("invoice", "draft", mine.resolve("visits/ten-minute-brushing.yaml").toString(), "--json");
 
         assertThat(limit.status()).isEqualTo(3);
-        assertThat(limit.err()).contains("visits/late-call.yaml:6:", "276.58, above the limit of 276.57");
+        assertThat(limit.err()).contains("visits/late-call.yaml:12:", "276.58, above the limit of 276.57");
         assertThat(glyph.status()).isEqualTo(3);
         assertThat(glyph.json().path("problems").get(0).path("code").asString()).isEqualTo("no-glyph");
         assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(9);
@@ -353,7 +353,7 @@ public class CommandsTest {
 
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.err())
-                .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:8", "there is no grade \"leed\"",
+                .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:15", "there is no grade \"leed\"",
                         "sites/mercado-del-mar.yaml:17", "planned/summer-cleaning-bakery.yaml:17",
                         "brushing/hotel-fernhill.yaml:8",
                         "no tax rule for \"elder-county\"", "did you mean \"price\"?")

@@ -35,25 +35,25 @@ class BadInputTest {
             site: pennon-wharf-taproom   | site: pennon-wharf-taprom           | UNKNOWN_NAME   | 0  | there is no site "pennon-wharf-taprom" (did you mean "pennon-wharf-taproom"?
             site: pennon-wharf-taproom   | sites: pennon-wharf-taproom         | UNKNOWN_KEY    | 4  | there is no key "sites" here (did you mean "site"?
             site: pennon-wharf-taproom   | sight: pennon-wharf-taproom         | MISSING        | 2  | "site" is missing (a name of small letters
-            grade: lead, arrived          | arrived                              | MISSING        | 8  | "grade" is missing (a name of small letters
-            grade: lead                   | grade: [lead]                        | WRONG_TYPE     | 8  | found a list (text; put it in quotes
-            purchaseOrder: CK-1188        | purchaseOrder: 1188                  | WRONG_TYPE     | 6  | found the number 1188 (text; put it in quotes
-            limit: 400.00                 | limit: -1                            | OUT_OF_RANGE   | 6  | found the number -1 (an amount of the shop
-            limit: 400.00                 | limit: 99999999                      | OUT_OF_RANGE   | 6  | found the number 99999999 (an amount of the shop's currency, from 0 to 1000000
-            limit: 400.00                 | limit: 400.005                       | OUT_OF_RANGE   | 6  | found 400.005, finer than USD is paid (at most 2 decimals
-            limit: 400.00                 | limit: 1e999999999                   | WRONG_TYPE     | 6  | found the number 1e999999999 (a number
-            limit: 400.00                 | limit: .inf                          | WRONG_TYPE     | 6  | found the number .inf (a number
-            left: 2026-05-13T18:05        | left: 2026-05-13T15:05               | WRONG_ORDER    | 8  | left 2026-05-13T15:05, but arrived 2026-05-13T16:20
-            left: 2026-05-13T18:05        | left: 2026-05-15T18:05               | OUT_OF_RANGE   | 8  | a stay of 49 hours (at most 24 hours)
-            arrived: 2026-05-13T16:20     | arrived: 2026-03-08T02:30            | NO_SUCH_TIME   | 8  | 2026-03-08T02:30 does not exist in America/New_York
-            arrived: 2026-05-13T16:20     | arrived: 2026-02-30T16:20            | NOT_ALLOWED    | 8  | there is no time 2026-02-30T16:20
-            arrived: 2026-05-13T16:20     | arrived: 13.5.2026 16:20             | NOT_ALLOWED    | 8  | found the text "13.5.2026 16:20" (a local date and time
-            arrived: 2026-05-13T16:20     | arrived: 2026-05-13T16:20:30         | NOT_ALLOWED    | 8  | found the text "2026-05-13T16:20:30" (a local date and time to the minute
-            arrived: 2026-05-13T16:20     | arrived: 2026-05-13T16:20+02:00      | NO_SUCH_TIME   | 8  | 2026-05-13T16:20 is never at offset +02:00 in America/New_York (offset -04:00
-            promised: 2026-05-13T17:00    | promised: 2026-05-13T13:00           | WRONG_ORDER    | 5  | promised for 2026-05-13T13:00, but asked at 2026-05-13T14:05 (a time after the call
-            at: 2026-05-13T14:05          | at: 2026-05-13T18:30                 | WRONG_ORDER    | 5  | asked at 2026-05-13T18:30, after everybody had left (a time before the visit
-            accepted: true                | accepted: perhaps                    | WRONG_TYPE     | 17 | found the text "perhaps" (true or false: what the customer said)
-            on: repair                    | on: repare                           | NOT_ALLOWED    | 8  | found the text "repare" (did you mean "repair"?
+            grade: lead                   | # nothing                            | MISSING        | 15 | "grade" is missing (a name of small letters
+            grade: lead                   | grade: [lead]                        | WRONG_TYPE     | 16 | found a list (text; put it in quotes
+            purchaseOrder: CK-1188        | purchaseOrder: 1188                  | WRONG_TYPE     | 11 | found the number 1188 (text; put it in quotes
+            limit: 400.00                 | limit: -1                            | OUT_OF_RANGE   | 12 | found the number -1 (an amount of the shop
+            limit: 400.00                 | limit: 99999999                      | OUT_OF_RANGE   | 12 | found the number 99999999 (an amount of the shop's currency, from 0 to 1000000
+            limit: 400.00                 | limit: 400.005                       | OUT_OF_RANGE   | 12 | found 400.005, finer than USD is paid (at most 2 decimals
+            limit: 400.00                 | limit: 1e999999999                   | WRONG_TYPE     | 12 | found the number 1e999999999 (a number
+            limit: 400.00                 | limit: .inf                          | WRONG_TYPE     | 12 | found the number .inf (a number
+            left: 2026-05-13T18:05        | left: 2026-05-13T15:05               | WRONG_ORDER    | 18 | left 2026-05-13T15:05, but arrived 2026-05-13T16:20
+            left: 2026-05-13T18:05        | left: 2026-05-15T18:05               | OUT_OF_RANGE   | 18 | a stay of 49 hours (at most 24 hours)
+            arrived: 2026-05-13T16:20     | arrived: 2026-03-08T02:30            | NO_SUCH_TIME   | 17 | 2026-03-08T02:30 does not exist in America/New_York
+            arrived: 2026-05-13T16:20     | arrived: 2026-02-30T16:20            | NOT_ALLOWED    | 17 | there is no time 2026-02-30T16:20
+            arrived: 2026-05-13T16:20     | arrived: 13.5.2026 16:20             | NOT_ALLOWED    | 17 | found the text "13.5.2026 16:20" (a local date and time
+            arrived: 2026-05-13T16:20     | arrived: 2026-05-13T16:20:30         | NOT_ALLOWED    | 17 | found the text "2026-05-13T16:20:30" (a local date and time to the minute
+            arrived: 2026-05-13T16:20     | arrived: 2026-05-13T16:20+02:00      | NO_SUCH_TIME   | 17 | 2026-05-13T16:20 is never at offset +02:00 in America/New_York (offset -04:00
+            promised: 2026-05-13T17:00    | promised: 2026-05-13T13:00           | WRONG_ORDER    | 9  | promised for 2026-05-13T13:00, but asked at 2026-05-13T14:05 (a time after the call
+            at: 2026-05-13T14:05          | at: 2026-05-13T18:30                 | WRONG_ORDER    | 7  | asked at 2026-05-13T18:30, after everybody had left (a time before the visit
+            accepted: true                | accepted: perhaps                    | WRONG_TYPE     | 32 | found the text "perhaps" (true or false: what the customer said)
+            on: repair                    | on: repare                           | NOT_ALLOWED    | 19 | found the text "repare" (did you mean "repair"?
             """)
     void visit_oneFault_reportedWithLineAndWhatIsAllowed(String right, String wrong, Code code, int line, String text)
             throws IOException {
@@ -389,7 +389,7 @@ class BadInputTest {
 
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().reference())
                 .containsExactly("UNKNOWN_CURRENCY shop.yaml:29", "WRONG_TYPE pricing/labor.yaml:7",
-                        "UNKNOWN_KEY visits/late-call.yaml:8");
+                        "UNKNOWN_KEY visits/late-call.yaml:16");
     }
 
     /** A site is named, never pointed at. */
