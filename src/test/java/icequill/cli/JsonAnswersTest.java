@@ -223,7 +223,8 @@ class JsonAnswersTest {
 
     private static void withJson(CommandLine line, String name, List<String> all) {
         line.getSubcommands().forEach((word, command) -> {
-            if (command.getCommandSpec().findOption("--json") != null) {
+            if (command.getCommandSpec().findOption("--json") != null
+                    && !command.getCommandSpec().usageMessage().hidden()) {
                 all.add((name + " " + word).strip());
             }
             withJson(command, (name + " " + word).strip(), all);

@@ -99,7 +99,7 @@ class PaymentsTest {
         assertThat(statement(shop, "2026-07-20").path("balance")).isEqualTo(statement(shop, "2026-07-19")
                 .path("balance"));
         assertThat(shop.problems("payment", "allot", "july").getFirst())
-                .contains("nothing of installment \"july\" is on");
+                .contains("nothing of payment \"july\" is on");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
@@ -315,7 +315,7 @@ class PaymentsTest {
 
         JsonNode merged = shop.json("customer", "merge", PAYER, "--into", "wharf", "--yes");
 
-        assertThat(merged.path("payments").toString()).contains("july", "slip");
+        assertThat(merged.path("moved").toString()).contains("payments", "july", "slip");
         assertThat(statement(shop, "wharf", "2026-07-31")).isEqualTo(before);
         assertThat(shop.json("audit").path("findings")).isEmpty();
         Path backup = folder.resolve("book.backup");

@@ -156,7 +156,7 @@ class RegisterCommandsTest {
             "site add new --name X | who pays is missing",
             "site change mill-lane --tax-place elder-county | no tax rule for \"elder-county\"",
             "site change mill-lane --kind bakry | did you mean \"bakery\"?",
-            "site change mill-lane --parking 氷 | our fonts cannot draw",
+            "site change mill-lane --parking ឧ | our fonts cannot draw",
             "machine add mill-lane cellar --model X | \"harvestRate\" is missing",
             "machine change mill-lane backbar --model X | did you mean \"back-bar\"?",
             "machine show mill-lame back-bar | did you mean \"mill-lane\"?"})

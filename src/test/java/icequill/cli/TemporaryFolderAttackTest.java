@@ -29,9 +29,10 @@ class TemporaryFolderAttackTest {
         Path missing = other.resolve("missing");
 
         DemoShop.in(shop);
-        assertThat(run(cache, missing, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
+        assertThat(run(cache, missing, "visit", "add", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
-        assertThat(run(cache, missing, "issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()))
+        assertThat(
+                run(cache, missing, "invoice", "issue", "late-call", "--date", "2026-05-14", "--shop", shop.toString()))
                 .isZero();
         assertThat(libraries(cache)).hasSize(1);
         assertThat(missing).doesNotExist();
@@ -78,7 +79,7 @@ class TemporaryFolderAttackTest {
         Path cache = other.resolve("cache");
         Path backup = other.resolve("disk/may.backup");
         DemoShop.in(shop);
-        assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
+        assertThat(run(cache, other, "visit", "add", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         assertThat(run(cache, other, "backup", backup.toString(), "--shop", shop.toString())).isZero();
         Path left = Files.createDirectories(cache.resolve("icequill/work-1/book")).resolve("book.sqlite");
@@ -109,7 +110,7 @@ class TemporaryFolderAttackTest {
         Path shop = other.resolve("shop");
         Path cache = other.resolve("cache");
         DemoShop.in(shop);
-        assertThat(run(cache, other, "visit", shop.resolve("visits/late-call.yaml").toString(), "--shop",
+        assertThat(run(cache, other, "visit", "add", shop.resolve("visits/late-call.yaml").toString(), "--shop",
                 shop.toString())).isZero();
         Path library = libraries(cache).getFirst();
         byte[] ours = Files.readAllBytes(library);

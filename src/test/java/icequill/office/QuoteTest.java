@@ -68,8 +68,8 @@ class QuoteTest {
                         LocalDate.of(2026, 5, 14), Optional.empty(), new Extras(false, true, false)))
                 .orElseThrow();
 
-        assertThat(paper.files()).extracting(file -> file.getFileName().toString()).containsExactly("quote-Q-7.pdf",
-                "quote-Q-7.xml");
+        assertThat(paper.files()).extracting(file -> file.getFileName().toString()).containsExactly(
+                "draft-quote-float-switch.pdf", "draft-quote-float-switch.xml");
         assertThat(Files.readString(paper.files().getLast())).contains("<cbc:PayableAmount currencyID=\"USD\">250.25<");
     }
 

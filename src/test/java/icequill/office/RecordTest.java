@@ -219,15 +219,6 @@ class RecordTest {
         Files.writeString(file, text.replace(right, wrong));
     }
 
-    @Test
-    void record_number_refused() {
-        assertThat(
-                DemoShop.office(folder)
-                        .record(FormName.file(folder.resolve("visits/late-call.yaml")), options(Optional.of("7")))
-                        .problems())
-                .extracting(Problem::text).containsExactly("this kind of paper has no number (leave out --number)");
-    }
-
     private VisitRecord record(String visit) {
         return new RecordAssembly(hand(folder.resolve("visits/" + visit + ".yaml")), Language.ENGLISH).record(DAY);
     }

@@ -123,7 +123,7 @@ public final class PaperWriter {
         }
         if (priced.isDraft()) {
             return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    "only a numbered invoice, credit note or quote can be written as XML", "give --number"));
+                    "only a numbered invoice, credit note or quote can be written as XML", "issue it first"));
         }
         return PaperAttachments.ubl(priced).map(xml -> {
             files.put(name + ".xml", xml);
@@ -134,7 +134,7 @@ public final class PaperWriter {
     /** Writes files into papers/, the first of which is given back first. */
     public Validated<List<Path>> written(Map<String, byte[]> files, boolean replace) {
         Problems inTheWay = new Problems();
-        files.keySet().stream().filter(name -> !replace).map(papers::resolve)
+        files.keySet().stream().map(papers::resolve).filter(target -> !replace || Files.isDirectory(target))
                 .forEach(target -> SafeFile.inTheWay(target).ifPresent(inTheWay::add));
         Validated<List<Path>> paths = inTheWay.or(List::<Path>of);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
