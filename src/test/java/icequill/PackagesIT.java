@@ -131,8 +131,10 @@ class PackagesIT {
     }
 
     private Ran completed(Path script, Path programs, String first, String words, int at) throws Exception {
+        // Outside of a completion the shell's compopt only complains.
         return done("bash", "-c",
-                "export " + first + "; export PATH='" + programs.toAbsolutePath() + "':$PATH; source '"
+                "compopt() { :; }; export " + first + "; export PATH='" + programs.toAbsolutePath()
+                        + "':$PATH; source '"
                         + script + "'; COMP_WORDS=(" + words + "); COMP_CWORD=" + at
                         + "; _complete_icequill; echo \"${COMPREPLY[@]}\"");
     }
