@@ -60,7 +60,7 @@ public final class AccountOffice {
 
     private Validated<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
         String name = kind + "-" + hand.customer() + "-" + options.date();
-        return desk.write(paper, name, options.extras(), true).map(files -> WrittenPaper.of(files, paper,
+        return desk.write(paper, name, options.extras()).map(files -> WrittenPaper.of(files, paper,
                 hand.billTo().name(), hand.notices()));
     }
 }

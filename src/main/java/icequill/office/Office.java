@@ -90,7 +90,7 @@ public final class Office {
     }
 
     private Validated<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {
-        return desk.write(invoice, "draft-" + hand.visit().id(), options.extras(), true)
+        return desk.write(invoice, "draft-" + hand.visit().id(), options.extras())
                 .map(files -> WrittenPaper.of(files, invoice, hand.notices()));
     }
 
@@ -105,7 +105,7 @@ public final class Office {
         }
         return RepairQuoting.of(book.folder(), shop, name, options)
                 .then(quoting -> quoting.quote(options).then(quote -> desk
-                        .write(quote, "draft-quote-" + quoting.hand().visit().id(), options.extras(), true)
+                        .write(quote, "draft-quote-" + quoting.hand().visit().id(), options.extras())
                         .map(files -> WrittenPaper.of(files, quote,
                                 quoting.hand().notices()))));
     }
@@ -185,7 +185,7 @@ public final class Office {
 
     /** A paper without a number of its own. */
     private Validated<WrittenPaper> write(Paper paper, String name, String customer, PaperOptions options) {
-        return desk.write(paper, name, options.extras(), true)
+        return desk.write(paper, name, options.extras())
                 .map(files -> WrittenPaper.of(files, paper, customer, List.of()));
     }
 }

@@ -61,8 +61,7 @@ public final class PlanOffice {
         return new PlanLoader(BookForms.shop(book)).of(name, options.date())
                 .then(hand -> hand.setting().site().billTo(options.date())
                         .then(billTo -> hand.quote(options, billTo))
-                        .then(quote -> write(quote, "draft-quote-" + name.stem(), hand.setting().site(), options,
-                                true))
+                        .then(quote -> write(quote, "draft-quote-" + name.stem(), hand.setting().site(), options))
                         .map(paper -> paper.with(hand.leftOut())));
     }
 
@@ -79,8 +78,7 @@ public final class PlanOffice {
         return agreementOf(shop, name, options)
                 .then(hand -> hand.setting().whole().billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
-                        .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options,
-                                true)));
+                        .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options)));
     }
 
     /**
@@ -96,7 +94,7 @@ public final class PlanOffice {
     }
 
     private Validated<WrittenPaper> write(InstallmentInvoice invoice, PaperOptions options) {
-        return desk.write(invoice, "draft-" + invoice.agreement() + "-" + invoice.payment(), options.extras(), true)
+        return desk.write(invoice, "draft-" + invoice.agreement() + "-" + invoice.payment(), options.extras())
                 .map(files -> WrittenPaper.of(files, invoice, List.of()));
     }
 
@@ -117,8 +115,7 @@ public final class PlanOffice {
         NoticeRules rules = assembly.notices().orElseThrow();
         return assembly.notice(options, late)
                 .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(),
-                        options,
-                        true))
+                        options))
                 .map(paper -> new RenewalAdvice(paper, assembly.plan(rules, options.date()), options.date(),
                         assembly.hand().language(options.language()),
                         assembly.hand().setting().shop().address().country()));
@@ -151,14 +148,14 @@ public final class PlanOffice {
 
     private Validated<ComparisonResult> sheet(Ahead ahead, FormName name, PaperOptions options) {
         return new ComparisonAssembly(ahead.hand(), ahead.forecast()).sheet(options)
-                .then(sheet -> write(sheet, "comparison-" + name.stem(), ahead.hand().setting().site(), options, true)
+                .then(sheet -> write(sheet, "comparison-" + name.stem(), ahead.hand().setting().site(), options)
                         .map(paper -> new ComparisonResult(paper, sheet, ahead.forecast())));
     }
 
     private Validated<WrittenPaper> ownersPage(Ahead ahead, FormName name, PaperOptions options) {
         return ahead.forecast().map(Validated::valid).orElseGet(() -> Validated.invalid(noRates(options)))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + name.stem(),
-                        ahead.hand().setting().site(), options, true));
+                        ahead.hand().setting().site(), options));
     }
 
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
@@ -173,7 +170,7 @@ public final class PlanOffice {
                 .then(assembly -> assembly.fits().then(fits -> {
                     FitSheet sheet = assembly.sheet(options, fits);
                     String stem = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
-                    return desk.write(sheet, stem, options.extras(), true)
+                    return desk.write(sheet, stem, options.extras())
                             .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table(), List.of()),
                                     sheet, fits));
                 }));
@@ -202,8 +199,8 @@ public final class PlanOffice {
                 .map(Optional::of);
     }
 
-    private Validated<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options, boolean replace) {
-        return desk.write(paper, name, options.extras(), replace).map(files -> WrittenPaper.of(files, paper,
+    private Validated<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options) {
+        return desk.write(paper, name, options.extras()).map(files -> WrittenPaper.of(files, paper,
                 site.customer().name(), List.of()));
     }
 }

@@ -1,20 +1,20 @@
 package icequill.cli.billing;
 
+import icequill.cli.terminal.BillStateOption;
 import icequill.cli.terminal.FoundCommand;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** Lists invoices. */
 @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists issued invoices, the newest first. Everything that is asked for has to fit.", footerHeading = "%nExamples:%n", footer = {
         "  icequill invoice list --month 2026-05 --state open", "  icequill invoice list fernhill"})
 public final class InvoiceListCommand extends FoundCommand {
 
-    @Option(names = "--state", paramLabel = "STATE", description = "Only invoices in this state: open (something is owed), part-paid, paid, credited (all was given back).")
-    private @Nullable String state;
+    @Mixin
+    private BillStateOption state = new BillStateOption();
 
     public InvoiceListCommand(Clock clock) {
         super(clock);
@@ -27,6 +27,6 @@ public final class InvoiceListCommand extends FoundCommand {
 
     @Override
     protected Optional<String> state() {
-        return Optional.ofNullable(state);
+        return state.state();
     }
 }

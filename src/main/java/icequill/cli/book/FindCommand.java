@@ -1,12 +1,13 @@
 package icequill.cli.book;
 
+import icequill.cli.terminal.BillStateOption;
 import icequill.cli.terminal.FoundCommand;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Finds issued papers. */
@@ -19,8 +20,8 @@ public final class FindCommand extends FoundCommand {
     @Option(names = "--kind", paramLabel = "KIND", split = ",", description = "Only papers of these kinds: invoice, credit-note, quote, maintenance-quote, repair-quote.")
     private List<String> kinds = new ArrayList<>();
 
-    @Option(names = "--state", paramLabel = "STATE", description = "Only invoices in this state: open (something is owed), part-paid, paid, credited (all was given back).")
-    private @Nullable String state;
+    @Mixin
+    private BillStateOption state = new BillStateOption();
 
     public FindCommand(Clock clock) {
         super(clock);
@@ -33,6 +34,6 @@ public final class FindCommand extends FoundCommand {
 
     @Override
     protected Optional<String> state() {
-        return Optional.ofNullable(state);
+        return state.state();
     }
 }

@@ -51,13 +51,12 @@ public final class PaperWriter {
      * another kind, date or language lies under its name, date and language are added to the name of the new one.
      *
      * @param name of its files, without the ending
-     * @param replace whether files of that name may be replaced at all
      * @return the files, the PDF first
      */
-    public Validated<List<Path>> write(Paper paper, String name, Extras extras, boolean replace) {
+    public Validated<List<Path>> write(Paper paper, String name, Extras extras) {
         return finished(paper).then(valid -> printed(paper, name, extras)).then(files -> {
-            if (!replace || isFree(name, files)) {
-                return written(files, replace);
+            if (isFree(name, files)) {
+                return written(files, true);
             }
             String longer = name + "-" + paper.date() + "-" + paper.language().tag();
             Map<String, byte[]> renamed = new LinkedHashMap<>();
