@@ -128,12 +128,13 @@ class ArchitectureTest {
         // party, because papers of earlier books name their language in words
         room(arrows, "files.paper", "document party explain money");
         // files.disk, because the version of the rates is a hash of their files
-        room(arrows, "files.answer", "explain money");
+        // files.yaml, because forms are told as they are
+        room(arrows, "files.answer", "files.yaml explain money");
         room(arrows, "files.pricing",
                 "files.disk files.yaml forecast.inputs forecast.effects forecast tax rates agreement work party"
                         + " explain money");
         room(arrows, "files.form",
-                "files.pricing files.yaml files.disk request forecast.inputs forecast.fit pricer"
+                "files.pricing files.answer files.yaml files.disk request forecast.inputs forecast.fit pricer"
                         + " agreement work account party explain money");
         room(arrows, "render.limits", "");
         room(arrows, "render.words", "work party explain money");
@@ -177,7 +178,7 @@ class ArchitectureTest {
                 "ledger.papers ledger.entries render.words files.answer rates work party explain");
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer"
-                        + " document party explain money");
+                        + " files.yaml document party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -186,7 +187,7 @@ class ArchitectureTest {
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
                 "office.billing answer.register answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
-                        + " files.disk papers outlook plans visits request document tax account party money");
+                        + " files.disk papers outlook plans visits request document tax account party explain money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");

@@ -1,10 +1,9 @@
 package icequill.answer;
 
+import icequill.files.yaml.Tree;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,21 +19,20 @@ import java.util.Set;
  * @param papers that were issued for a customer or an agreement, by number
  */
 public record EntrySheet(String kind, String id, Optional<String> site, Optional<LocalDate> forgotten,
-        Map<String, Object> form, List<String> sites, List<String> merged, List<String> papers) {
+        Tree.Branch form, List<String> sites, List<String> merged, List<String> papers) {
 
     /** What is told already, and which version of forms it is. */
     private static final Set<String> UNTOLD = Set.of("id", "format");
     private static final String MACHINES = "machines";
 
     public EntrySheet {
-        form = new LinkedHashMap<>(form);
         sites = List.copyOf(sites);
         merged = List.copyOf(merged);
         papers = List.copyOf(papers);
     }
 
     /** An entry of which nothing but its form is told. */
-    public static EntrySheet of(String kind, String id, Map<String, Object> form) {
+    public static EntrySheet of(String kind, String id, Tree.Branch form) {
         return new EntrySheet(kind, id, Optional.empty(), Optional.empty(), form, List.of(), List.of(), List.of());
     }
 
@@ -44,7 +42,7 @@ public record EntrySheet(String kind, String id, Optional<String> site, Optional
         site.ifPresent(where -> rows.add(List.of("site", where)));
         rows.add(List.of("id", id));
         forgotten.ifPresent(day -> rows.add(List.of("forgotten", day.toString())));
-        form.entrySet().stream().filter(key -> !UNTOLD.contains(key.getKey()))
+        form.entries().entrySet().stream().filter(key -> !UNTOLD.contains(key.getKey()))
                 .forEach(key -> flat(key.getKey(), key.getValue(), rows));
         listed("sites", sites, rows);
         listed("merged", merged, rows);
@@ -58,20 +56,22 @@ public record EntrySheet(String kind, String id, Optional<String> site, Optional
         }
     }
 
-    private static void flat(String name, Object value, List<List<String>> rows) {
+    private static void flat(String name, Tree value, List<List<String>> rows) {
         switch (value) {
-        case Map<?, ?> inner -> inner.forEach((key, part) -> flat(name + "." + key, part, rows));
-        case List<?> list when name.equals(MACHINES) -> listed(name, list.stream()
-                .map(part -> part instanceof Map<?, ?> machine ? String.valueOf(machine.get("id")) : "").toList(),
-                rows);
-        case List<?> list when list.stream().noneMatch(part -> part instanceof Map) ->
-            rows.add(List.of(name, String.join("; ", list.stream().map(String::valueOf).toList())));
-        case List<?> list -> {
-            for (int i = 0; i < list.size(); i++) {
-                flat(name + "[" + (i + 1) + "]", list.get(i), rows);
+        case Tree.Branch inner -> inner.entries().forEach((key, part) -> flat(name + "." + key, part, rows));
+        case Tree.Row list when name.equals(MACHINES) -> listed(name, list.items().stream()
+                .map(machine -> machine instanceof Tree.Branch part && part.entries().get("id") instanceof Tree.Leaf id
+                        ? id.text()
+                        : "")
+                .toList(), rows);
+        case Tree.Row list when list.items().stream().allMatch(Tree.Leaf.class::isInstance) ->
+            listed(name, list.texts().map(Tree.Leaf::text).toList(), rows);
+        case Tree.Row list -> {
+            for (int i = 0; i < list.items().size(); i++) {
+                flat(name + "[" + (i + 1) + "]", list.items().get(i), rows);
             }
         }
-        default -> rows.add(List.of(name, String.valueOf(value)));
+        case Tree.Leaf leaf -> rows.add(List.of(name, leaf.text()));
         }
     }
 }

@@ -1,15 +1,15 @@
 package icequill.answer;
 
 import icequill.files.disk.SafeFile;
+import icequill.files.yaml.Tree;
 import icequill.files.yaml.YamlWriter;
 import icequill.problem.Validated;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 
 /** What the book holds, as forms that it takes in again. */
-public record ExportedForms(List<Map<String, Object>> forms) {
+public record ExportedForms(List<Tree.Branch> forms) {
 
     public ExportedForms {
         forms = List.copyOf(forms);

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.answer.json.AnswerCheck;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import java.io.IOException;
@@ -214,6 +215,32 @@ class VisitNewTest {
                 "[22:30]", "[00:30]");
         assertThat(run.json().path("visit").asString()).isEqualTo(ID + "-2");
         assertThat(run.json().path("gross").asString()).isEqualTo("0.00");
+    }
+
+    /** What is asked and said goes where messages go; the answer is one document, however the conversation ended. */
+    @Test
+    void withJson_endsWithAnAnswer() throws IOException {
+        Run ended = typing(ANSWERS, "--json");
+        assertThat(ended.status()).isEqualTo(3);
+        assertThat(AnswerCheck.problems("problems", ended.json())).isEmpty();
+        assertThat(ended.json().path("problems")).singleElement()
+                .returns("missing", problem -> problem.path("code").asString());
+
+        Run left = typing(then(ANSWERS, "4"), "--json");
+        assertThat(left.status()).isZero();
+        assertThat(AnswerCheck.problems("problems", left.json())).isEmpty();
+        assertThat(left.json().path("problems")).isEmpty();
+
+        Path file = folder.resolve("typed.yaml");
+        Run written = typing(ANSWERS, "--form", file.toString(), "--json");
+        assertThat(written.status()).as(written.err()).isZero();
+        assertThat(AnswerCheck.problems("written-form", written.json())).isEmpty();
+        assertThat(written.json().path("file").asString()).isEqualTo(file.toString());
+
+        Run inTheWay = typing(then(ANSWERS, "2", file.toString()), "--json");
+        assertThat(inTheWay.status()).isEqualTo(3);
+        assertThat(inTheWay.json().path("problems").valueStream().map(problem -> problem.path("code").asString()))
+                .containsExactly("already-exists", "missing");
     }
 
     @Test

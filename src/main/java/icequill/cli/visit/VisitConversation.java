@@ -1,7 +1,9 @@
 package icequill.cli.visit;
 
 import icequill.answer.PriceSheet;
+import icequill.answer.ProblemReport;
 import icequill.answer.RecordedVisit;
+import icequill.answer.WrittenForm;
 import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.PriceTable;
 import icequill.cli.terminal.Printout;
@@ -11,6 +13,9 @@ import icequill.office.asking.Question;
 import icequill.office.asking.Turn;
 import icequill.office.asking.TypedVisit;
 import icequill.office.asking.VisitDialogue;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -19,7 +24,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Shows questions, reads answers, and goes back through them. */
 final class VisitConversation {
@@ -33,6 +40,8 @@ final class VisitConversation {
     private final Printout printout;
     private final PrintWriter screen;
     private final Optional<Path> form;
+    /** What keeps the visit from being priced, or stored. */
+    private List<Problem> standing = List.of();
     /** What was answered, the last first. */
     private final Deque<Turn.Ask> answered = new ArrayDeque<>();
 
@@ -61,7 +70,7 @@ final class VisitConversation {
                 show(ask.question());
                 Optional<String> line = read();
                 if (line.isEmpty()) {
-                    return left(ExitCode.PROBLEMS);
+                    return ended();
                 }
                 turn = next(ask, line.get().strip());
             }
@@ -78,9 +87,8 @@ final class VisitConversation {
                 Validated<PriceSheet> price = office.price(visit, dialogue.language());
                 show(price);
                 if (form.isPresent()) {
-                    return write(visit, form.get()) && price instanceof Validated.Valid
-                            ? ExitCode.OK
-                            : ExitCode.PROBLEMS;
+                    boolean isWritten = write(visit, form.get());
+                    return isWritten && standing.isEmpty() ? ExitCode.OK : ExitCode.PROBLEMS;
                 }
                 turn = dialogue.closing(visit, price instanceof Validated.Valid);
             }
@@ -97,7 +105,9 @@ final class VisitConversation {
                 turn = answered.pop();
             }
             case Turn.Leave leave -> {
-                return left(ExitCode.OK);
+                screen.println(dialogue.left());
+                answer(new ProblemReport(List.of()));
+                return ExitCode.OK;
             }
             }
         }
@@ -140,9 +150,25 @@ final class VisitConversation {
         }
     }
 
-    private ExitCode left(ExitCode status) {
+    /** Before the last question was answered. */
+    private ExitCode ended() {
         screen.println(dialogue.left());
-        return status;
+        answer(new ProblemReport(Stream.concat(standing.stream(), Stream.of(new Problem(Code.MISSING, Place.NOWHERE,
+                "what was typed ends before the last question; nothing was stored", "an answer to each question")))
+                .toList()));
+        return ExitCode.PROBLEMS;
+    }
+
+    /** Where JSON is asked for, it is what comes of the conversation, and all that is said stands elsewhere. */
+    private void answer(Object answer) {
+        if (printout.json()) {
+            printout.answer(answer);
+        }
+    }
+
+    private void tell(List<Problem> problems) {
+        standing = problems;
+        problems.forEach(problem -> screen.println(problem.text()));
     }
 
     private void show(Validated<PriceSheet> price) {
@@ -151,9 +177,9 @@ final class VisitConversation {
         case Validated.Valid<PriceSheet> valid -> {
             screen.println(PriceTable.text(valid.value(), false, false));
             valid.value().notices().forEach(notice -> screen.println("Note: " + notice.text()));
+            standing = List.of();
         }
-        case Validated.Invalid<PriceSheet> invalid ->
-            invalid.problems().forEach(problem -> screen.println(problem.text()));
+        case Validated.Invalid<PriceSheet> invalid -> tell(invalid.problems());
         }
     }
 
@@ -164,7 +190,7 @@ final class VisitConversation {
             yield true;
         }
         case Validated.Invalid<RecordedVisit> invalid -> {
-            invalid.problems().forEach(problem -> screen.println(problem.text()));
+            tell(invalid.problems());
             yield false;
         }
         };
@@ -174,10 +200,11 @@ final class VisitConversation {
         return switch (office.write(visit, file)) {
         case Validated.Valid<Path> written -> {
             screen.println(dialogue.written(written.value()));
+            answer(new WrittenForm(visit.id(), written.value(), standing));
             yield true;
         }
         case Validated.Invalid<Path> invalid -> {
-            invalid.problems().forEach(problem -> screen.println(problem.text()));
+            tell(Stream.concat(standing.stream(), invalid.problems().stream()).toList());
             yield false;
         }
         };

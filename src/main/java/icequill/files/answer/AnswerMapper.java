@@ -4,12 +4,12 @@ import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
 import icequill.explain.ConstantKey;
+import icequill.files.yaml.Tree;
+import icequill.files.yaml.TreeJson;
 import icequill.money.Amounts;
 import icequill.problem.Problem;
 import java.io.OutputStream;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -47,26 +47,10 @@ public final class AnswerMapper {
         return MAPPER.writeValueAsString(answer);
     }
 
-    /**
-     * Writes keys, each with a list whose values come one by one; on one line each.
-     *
-     * @param lists by key; each gives its values to whom it is given
-     */
-    public static void stream(OutputStream out, Map<String, Consumer<Consumer<Object>>> lists) {
-        try (JsonGenerator json = MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT)
-                .without(StreamWriteFeature.AUTO_CLOSE_TARGET).createGenerator(out)) {
-            json.writeStartObject();
-            lists.forEach((key, values) -> {
-                json.writeName(key);
-                json.writeStartArray();
-                values.accept(value -> {
-                    json.writeRaw(System.lineSeparator());
-                    json.writePOJO(value);
-                });
-                json.writeEndArray();
-            });
-            json.writeEndObject();
-        }
+    /** Writes an answer without blanks; what comes {@link OneByOne} is on lines of its own. */
+    public static void stream(OutputStream out, Object answer) {
+        MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT).without(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .writeValue(out, answer);
     }
 
     private static SimpleModule types() {
@@ -77,6 +61,8 @@ public final class AnswerMapper {
                 .addSerializer(as(Path.class, Path::toString))
                 .addSerializer(through(Problem.class, WrittenProblem::of))
                 .addSerializer(through(Sheet.class, Sheet::data))
+                .addSerializer(through(Tree.class, TreeJson::exact))
+                .addSerializer(new OneByOneWriter())
                 .setSerializerModifier(new CurrencyBeside());
     }
 

@@ -1,102 +1,83 @@
 package icequill.files.form;
 
-import icequill.explain.ConstantKey;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import icequill.files.answer.AnswerMapper;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
 import icequill.party.Contact;
 import icequill.party.Customer;
+import icequill.party.Language;
 import icequill.party.Timeline;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/** A customer in the keys of a site's file. */
-public final class CustomerForm {
+/**
+ * A customer by the keys of his form, in their order.
+ *
+ * @param claimsExemption true, or not there
+ */
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
+public record CustomerForm(Optional<String> parent, String name, Optional<String> language, Optional<String> telephone,
+        List<Person> contacts, Optional<String> vendorNumber, Optional<Integer> paymentDays,
+        Optional<Boolean> claimsExemption, List<Exemption> certificates, Optional<Accepted> accepted,
+        List<Billed> billTo, Optional<String> notes) {
 
-    private CustomerForm() {
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    record Person(String name, Optional<String> role, @JsonProperty("for") List<Contact.Purpose> purposes,
+            Optional<String> telephone, Optional<String> email) {}
+
+    record Exemption(Certificate.Kind kind, String number, String state, String reason, LocalDate signed,
+            Optional<LocalDate> expires) {}
+
+    record Accepted(LocalDate date, String paper) {}
+
+    record Billed(Optional<LocalDate> from, Optional<LocalDate> until, String name, Optional<String> attention,
+            Lines address, Optional<String> email, Optional<String> vatId) {}
+
+    record Lines(List<String> street, String city, Optional<String> region, String postalCode, String country) {}
+
+    /**
+     * The form of a customer.
+     *
+     * @param parent the account that he belongs to
+     */
+    public static CustomerForm of(Optional<String> parent, Customer customer) {
+        return new CustomerForm(parent, customer.name(), customer.language().map(Language::tag),
+                customer.contacts().telephone(),
+                customer.contacts().people().stream().map(CustomerForm::person).toList(), customer.vendorNumber(),
+                customer.paymentDays(), Optional.of(true).filter(claimed -> customer.claimsExemption()),
+                customer.certificates().stream().map(CustomerForm::exemption).toList(),
+                customer.accepted().map(accepted -> new Accepted(accepted.date(), accepted.paper())),
+                customer.billTo().entries().stream().map(CustomerForm::billed).toList(), customer.notes());
     }
 
-    /** Keys and values, in the order of a file. */
-    public static Map<String, Object> of(Customer customer) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("name", customer.name());
-        customer.language().ifPresent(language -> form.put("language", language.tag()));
-        customer.contacts().telephone().ifPresent(number -> form.put("telephone", number));
-        if (!customer.contacts().people().isEmpty()) {
-            form.put("contacts", customer.contacts().people().stream().map(CustomerForm::contact).toList());
-        }
-        customer.vendorNumber().ifPresent(number -> form.put("vendorNumber", number));
-        customer.paymentDays().ifPresent(days -> form.put("paymentDays", days));
-        if (customer.claimsExemption()) {
-            form.put("claimsExemption", true);
-        }
-        if (!customer.certificates().isEmpty()) {
-            form.put("certificates", customer.certificates().stream().map(CustomerForm::certificate).toList());
-        }
-        customer.accepted().ifPresent(accepted -> form.put("accepted",
-                Map.of("date", accepted.date().toString(), "paper", accepted.paper())));
-        if (!customer.billTo().entries().isEmpty()) {
-            form.put("billTo", customer.billTo().entries().stream().map(CustomerForm::dated).toList());
-        }
-        customer.notes().ifPresent(notes -> form.put("notes", notes));
-        return form;
+    /** As JSON, which is as good as a file. */
+    public String json() {
+        return AnswerMapper.text(this);
     }
 
-    private static Map<String, Object> contact(Contact contact) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("name", contact.name());
-        contact.role().ifPresent(role -> form.put("role", role));
-        if (!contact.purposes().isEmpty()) {
-            form.put("for", contact.purposes().stream().sorted().map(ConstantKey::of).toList());
-        }
-        contact.telephone().ifPresent(number -> form.put("telephone", number));
-        contact.email().ifPresent(email -> form.put("email", email));
-        return form;
+    private static Person person(Contact contact) {
+        return new Person(contact.name(), contact.role(), contact.purposes().stream().sorted().toList(),
+                contact.telephone(), contact.email());
     }
 
-    private static Map<String, Object> certificate(Certificate certificate) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("kind", ConstantKey.of(certificate.kind()));
-        form.put("number", certificate.number());
-        form.put("state", certificate.state());
-        form.put("reason", certificate.reason());
-        form.put("signed", certificate.signed().toString());
-        certificate.expires().ifPresent(day -> form.put("expires", day.toString()));
-        return form;
+    private static Exemption exemption(Certificate certificate) {
+        return new Exemption(certificate.kind(), certificate.number(), certificate.state(), certificate.reason(),
+                certificate.signed(), certificate.expires());
     }
 
-    private static Map<String, Object> dated(Timeline.Entry<BillTo> entry) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        LocalDate first = entry.period().first();
-        if (!first.equals(LocalDate.MIN)) {
-            form.put("from", first.toString());
-        }
-        entry.period().end().ifPresent(day -> form.put("until", day.toString()));
-        form.putAll(billTo(entry.value()));
-        return form;
+    private static Billed billed(Timeline.Entry<BillTo> entry) {
+        return new Billed(Optional.of(entry.period().first()).filter(first -> !first.equals(LocalDate.MIN)),
+                entry.period().end(), entry.value().name(), entry.value().attention(), lines(entry.value().address()),
+                entry.value().email(), entry.value().vatId());
     }
 
-    private static Map<String, Object> billTo(BillTo billTo) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("name", billTo.name());
-        billTo.attention().ifPresent(person -> form.put("attention", person));
-        form.put("address", address(billTo.address()));
-        billTo.email().ifPresent(email -> form.put("email", email));
-        billTo.vatId().ifPresent(id -> form.put("vatId", id));
-        return form;
-    }
-
-    private static Map<String, Object> address(Address address) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("street", List.copyOf(address.street()));
-        form.put("city", address.city());
-        Optional.of(address.region()).filter(region -> !region.isEmpty())
-                .ifPresent(region -> form.put("region", region));
-        form.put("postalCode", address.postalCode());
-        form.put("country", address.country());
-        return form;
+    private static Lines lines(Address address) {
+        return new Lines(address.street(), address.city(),
+                Optional.of(address.region()).filter(region -> !region.isEmpty()), address.postalCode(),
+                address.country());
     }
 }

@@ -113,7 +113,7 @@ public final class SiteReader {
                 contacts(customer), customer.text("notes")));
     }
 
-    private static Contacts contacts(Fields fields) {
+    static Contacts contacts(Fields fields) {
         return new Contacts(fields.text("telephone"), fields.children("contacts").stream()
                 .flatMap(entry -> entry.text("name").map(name -> new Contact(name, entry.text("role"),
                         Set.copyOf(entry.constants("for", Contact.Purpose.class)), entry.text("telephone"),

@@ -10,6 +10,7 @@ import icequill.files.yaml.TreeJson;
 import icequill.files.yaml.ValueTree;
 import icequill.files.yaml.YamlReader;
 import icequill.party.BillTo;
+import icequill.party.Contact;
 import icequill.party.Customer;
 import icequill.party.Machine;
 import icequill.party.Site;
@@ -160,6 +161,11 @@ public final class StoredForms {
         return soundCustomer(tree(Json.text(form), "the book's customer"), ofAccount);
     }
 
+    /** Whom to turn to at a site, as it is stored. */
+    public static List<Contact> contacts(String data) {
+        return SiteReader.contacts(new Fields(siteTree("", data), new Problems())).people();
+    }
+
     /** A form in which something is stored, for another site. */
     public static String at(String site, String data) {
         Tree.Branch form = tree(data, "the book's form");
@@ -191,11 +197,9 @@ public final class StoredForms {
             return Optional.empty();
         }
         Tree who = branch.entries().get(CUSTOMER_KEY);
-        // A site may come before its machines.
         problems.addAll(who == null
-                ? SchemaCheck.check(branch, SITE, "", Set.of(MACHINES_KEY))
-                : SchemaCheck.check(Form.without(branch, Set.of(CUSTOMER_KEY)), SITE, "",
-                        Set.of(CUSTOMER_KEY, MACHINES_KEY)));
+                ? SchemaCheck.check(branch, SITE)
+                : SchemaCheck.check(Form.without(branch, Set.of(CUSTOMER_KEY)), SITE, "", Set.of(CUSTOMER_KEY)));
         if (who instanceof Tree.Row) {
             problems.add(Code.WRONG_TYPE, who.place(), "found a list",
                     "who pays: the id of a customer, or his own keys");
@@ -231,7 +235,7 @@ public final class StoredForms {
 
     /** As {@link #customer} reads it, with the one bill-to it has as keys of its own. */
     private static Tree.Branch customerTree(Customer customer) {
-        Tree.Branch tree = tree(Json.text(CustomerForm.of(customer)), "the book's customer");
+        Tree.Branch tree = tree(CustomerForm.of(Optional.empty(), customer).json(), "the book's customer");
         Map<String, Tree> entries = new LinkedHashMap<>(tree.entries());
         if (entries.get(BILL_KEY) instanceof Tree.Row row && !row.items().isEmpty()) {
             entries.put(BILL_KEY, row.items().getFirst());
@@ -241,7 +245,7 @@ public final class StoredForms {
 
     private SiteReader checked(Tree.Branch tree) {
         note.accept(tree);
-        problems.addAll(SchemaCheck.check(tree, SITE, "", Set.of(CUSTOMER_KEY, MACHINES_KEY)));
+        problems.addAll(SchemaCheck.check(tree, SITE, "", Set.of(CUSTOMER_KEY)));
         return new SiteReader(new Fields(tree, problems), kinds);
     }
 
@@ -259,10 +263,7 @@ public final class StoredForms {
         Map<String, Tree> entries = new LinkedHashMap<>();
         entries.put("format", Tree.Leaf.of("1", Tree.Leaf.Kind.NUMBER, site.place()));
         entries.putAll(site.entries());
-        // A site of the book may come before its machines.
-        if (!machines.isEmpty()) {
-            entries.put(MACHINES_KEY, new Tree.Row(List.copyOf(machines), site.place()));
-        }
+        entries.put(MACHINES_KEY, new Tree.Row(List.copyOf(machines), site.place()));
         return new Tree.Branch(entries, site.keys(), site.place());
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What a YAML file says, each value with its place. */
 public sealed interface Tree {
@@ -48,6 +49,17 @@ public sealed interface Tree {
         /** What YAML takes it for. */
         public enum Kind {
             TEXT, NUMBER, TRUTH, NOTHING
+        }
+
+        /** A text, a truth, an exact number, or nothing. */
+        @Nullable
+        Object value() {
+            return switch (kind) {
+            case TEXT -> text;
+            case NUMBER -> number().<Object>map(exact -> exact).orElse(text);
+            case TRUTH -> Boolean.valueOf(text);
+            case NOTHING -> null;
+            };
         }
 
         /** The exact number; empty for all else, for infinity, and for numbers so long that to compute with them takes hours. */

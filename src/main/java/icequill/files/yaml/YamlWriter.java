@@ -2,7 +2,6 @@ package icequill.files.yaml;
 
 import java.math.BigDecimal;
 import java.util.Collection;
-import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.api.Dump;
@@ -24,8 +23,12 @@ public final class YamlWriter {
     private YamlWriter() {
     }
 
-    /** Documents one after the other, each begun by a line of three hyphens. */
-    public static String text(Collection<Map<String, Object>> documents) {
+    /**
+     * Documents one after the other, each begun by a line of three hyphens.
+     *
+     * @param documents trees, or maps of lists, texts, truths and numbers
+     */
+    public static String text(Collection<?> documents) {
         return documents.stream().map(document -> new Dump(SETTINGS, new Representer()).dumpToString(document))
                 .collect(Collectors.joining());
     }
@@ -39,6 +42,11 @@ public final class YamlWriter {
                 return representScalar(Tag.STR, text,
                         LIKE_A_NUMBER.matcher(text).matches() ? ScalarStyle.DOUBLE_QUOTED : ScalarStyle.PLAIN);
             });
+            representers.put(Tree.Branch.class,
+                    value -> representMapping(Tag.MAP, ((Tree.Branch) value).entries(), FlowStyle.BLOCK));
+            representers.put(Tree.Row.class,
+                    value -> representSequence(Tag.SEQ, ((Tree.Row) value).items(), FlowStyle.BLOCK));
+            representers.put(Tree.Leaf.class, value -> representData(((Tree.Leaf) value).value()));
             representers.put(BigDecimal.class, value -> {
                 String number = ((BigDecimal) value).toPlainString();
                 return representScalar(number.contains(".") ? Tag.FLOAT : Tag.INT, number, ScalarStyle.PLAIN);

@@ -1,5 +1,7 @@
 package icequill.office.register;
 
+import icequill.explain.ConstantKey;
+import icequill.party.Contact;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -30,7 +32,7 @@ public record ContactChange(Kind kind, String name, Map<String, String> parts) {
     }
 
     /** All contacts once it is done, as a flag has them. */
-    Validated<String> over(List<Map<String, Object>> before) {
+    Validated<String> over(List<Contact> before) {
         List<Map<String, String>> contacts = before.stream().map(ContactChange::texts)
                 .collect(Collectors.toCollection(ArrayList::new));
         List<String> names = contacts.stream().map(contact -> contact.getOrDefault(NAME, "")).toList();
@@ -67,11 +69,15 @@ public record ContactChange(Kind kind, String name, Map<String, String> parts) {
         return changed;
     }
 
-    private static Map<String, String> texts(Map<String, Object> contact) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        contact.forEach((key, value) -> texts.put(key, value instanceof List<?> list
-                ? list.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                : String.valueOf(value)));
+    private static Map<String, String> texts(Contact contact) {
+        Map<String, String> texts = new LinkedHashMap<>(Map.of(NAME, contact.name()));
+        contact.role().ifPresent(role -> texts.put("role", role));
+        if (!contact.purposes().isEmpty()) {
+            texts.put("for", contact.purposes().stream().sorted().map(ConstantKey::of)
+                    .collect(Collectors.joining(", ")));
+        }
+        contact.telephone().ifPresent(number -> texts.put("telephone", number));
+        contact.email().ifPresent(address -> texts.put("email", address));
         return texts;
     }
 

@@ -1,10 +1,12 @@
 package icequill.office.register;
 
+import icequill.files.answer.AnswerMapper;
 import icequill.files.form.CustomerForm;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
-import icequill.files.yaml.Json;
+import icequill.files.yaml.Tree;
+import icequill.files.yaml.TreeJson;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.AgreementEntry;
@@ -14,14 +16,10 @@ import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
-import icequill.money.Amounts;
-import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import javax.money.MonetaryAmount;
+import java.util.Optional;
 
 /** What stands in the book, as the forms by which it can be handed over. */
 final class EntryForms {
@@ -30,114 +28,73 @@ final class EntryForms {
     }
 
     static Form of(CustomerEntry entry) {
-        return form(FormKind.CUSTOMER, entry.id(), customer(entry));
+        return new Form(Optional.of(FormKind.CUSTOMER), entry.id(), customer(entry));
     }
 
     static Form of(String customer, StoredForms.Whole site) {
-        return form(FormKind.SITE, site.site().id(), site(customer, site.data(), site.machines().values()));
+        String id = site.site().id();
+        return new Form(Optional.of(FormKind.SITE), id, site(id, customer, site.data(), site.machines().values()));
     }
 
-    /** A customer's keys and values. */
-    static Map<String, Object> customer(CustomerEntry entry) {
-        Map<String, Object> form = head(FormKind.CUSTOMER, entry.id());
-        entry.parent().ifPresent(parent -> form.put(StoredForms.PARENT_KEY, parent));
-        form.putAll(CustomerForm.of(entry.customer()));
-        return form;
+    static Tree.Branch customer(CustomerEntry entry) {
+        return form(FormKind.CUSTOMER, entry.id(), CustomerForm.of(entry.parent(), entry.customer()).json());
     }
 
-    /** The contacts among what the book holds of a customer or a site. */
-    static List<Map<String, Object>> contacts(Map<String, Object> values) {
-        return values.get("contacts") instanceof List<?> contacts
-                ? contacts.stream().map(contact -> {
-                    Map<String, Object> parts = new LinkedHashMap<>();
-                    ((Map<?, ?>) contact).forEach((key, value) -> parts.put(String.valueOf(key), value));
-                    return parts;
-                }).toList()
-                : List.of();
+    /** With its machines. */
+    static Tree.Branch site(SiteEntry entry, Reading book) {
+        return site(entry.id(), entry.customer(), entry.data(),
+                book.entries().machinesOf(entry.id()).stream().map(MachineEntry::data).toList());
     }
 
-    /** A site's keys and values, with its machines. */
-    static Map<String, Object> site(SiteEntry entry, Reading book) {
-        Map<String, Object> form = head(FormKind.SITE, entry.id());
-        form.putAll(site(entry.customer(), entry.data(),
-                book.entries().machinesOf(entry.id()).stream().map(MachineEntry::data).toList()));
-        return form;
+    /** A part of its site's form. */
+    static Tree.Branch machine(MachineEntry entry) {
+        return TreeJson.branch(entry.data(), "the book's machine " + entry.id());
     }
 
-    static Map<String, Object> agreement(AgreementEntry entry) {
-        return stored(FormKind.AGREEMENT, entry.id(), entry.data());
+    static Tree.Branch agreement(AgreementEntry entry) {
+        return form(FormKind.AGREEMENT, entry.id(), entry.data());
     }
 
-    static Map<String, Object> request(RequestEntry entry) {
-        return stored(FormKind.of(entry.kind()).orElseThrow(), entry.id(), entry.data());
+    static Tree.Branch request(RequestEntry entry) {
+        return form(FormKind.of(entry.kind()).orElseThrow(), entry.id(), entry.data());
     }
 
-    static Map<String, Object> visit(VisitEntry entry) {
-        return stored(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
+    static Tree.Branch visit(VisitEntry entry) {
+        return form(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
     }
 
-    static Map<String, Object> account(AccountEntry entry) {
-        return stored(FormKind.ACCOUNT, entry.customer(), entry.data());
+    static Tree.Branch account(AccountEntry entry) {
+        return form(FormKind.ACCOUNT, entry.customer(), entry.data());
     }
 
-    static Map<String, Object> payment(PaymentEntry entry) {
-        Map<String, Object> form = head(FormKind.PAYMENT, entry.id());
-        form.put("customer", entry.customer());
-        form.put("date", entry.day().toString());
-        form.put("amount", number(entry.amount()));
-        form.put("currency", entry.amount().getCurrency().getCurrencyCode());
-        form.put("way", entry.way().toLowerCase(Locale.ROOT).replace('_', '-'));
-        entry.reference().ifPresent(text -> form.put("reference", text));
-        if (entry.isBack()) {
-            form.put("back", true);
-        }
-        if (entry.shares().isEmpty()) {
-            form.put("onAccount", true);
-        } else {
-            form.put("for", entry.shares().stream().map(EntryForms::share).toList());
-        }
-        return form;
+    static Tree.Branch payment(PaymentEntry entry) {
+        return form(FormKind.PAYMENT, entry.id(), AnswerMapper.text(PaymentForm.of(entry)));
     }
 
-    private static Map<String, Object> share(PaymentEntry.Share share) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("number", share.bill());
-        form.put("amount", number(share.amount()));
-        form.put("from", share.day().toString());
-        return form;
+    private static Tree.Branch site(String id, String customer, String data, Collection<String> machines) {
+        Tree.Branch own = TreeJson.branch(data, "the book's site " + id);
+        Map<String, Tree> entries = new LinkedHashMap<>();
+        entries.put(StoredForms.CUSTOMER_KEY, text(customer, own));
+        entries.putAll(own.entries());
+        entries.put(StoredForms.MACHINES_KEY, new Tree.Row(machines.stream()
+                .<Tree>map(machine -> TreeJson.branch(machine, "the book's machine at " + id)).toList(), own.place()));
+        return headed(FormKind.SITE, id, new Tree.Branch(entries, own.keys(), own.place()));
     }
 
-    private static BigDecimal number(MonetaryAmount amount) {
-        return new BigDecimal(Amounts.plain(amount));
+    private static Tree.Branch form(FormKind kind, String id, String data) {
+        return headed(kind, id, TreeJson.branch(data, "the book's " + kind.words() + " " + id));
     }
 
-    private static Map<String, Object> site(String customer, String data, Collection<String> machines) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put(StoredForms.CUSTOMER_KEY, customer);
-        form.putAll(Json.map(data));
-        if (!machines.isEmpty()) {
-            form.put(StoredForms.MACHINES_KEY, machines.stream().map(Json::map).toList());
-        }
-        return form;
+    private static Tree.Branch headed(FormKind kind, String id, Tree.Branch matter) {
+        Map<String, Tree> entries = new LinkedHashMap<>();
+        entries.put("format", Tree.Leaf.of("1", Tree.Leaf.Kind.NUMBER, matter.place()));
+        entries.put(Form.KIND_KEY, text(kind.key(), matter));
+        entries.put(Form.ID_KEY, text(id, matter));
+        entries.putAll(matter.entries());
+        return new Tree.Branch(entries, matter.keys(), matter.place());
     }
 
-    private static Map<String, Object> stored(FormKind kind, String id, String data) {
-        Map<String, Object> form = head(kind, id);
-        form.putAll(Json.map(data));
-        return form;
-    }
-
-    private static Map<String, Object> head(FormKind kind, String id) {
-        Map<String, Object> form = new LinkedHashMap<>();
-        form.put("format", 1);
-        form.put(Form.KIND_KEY, kind.key());
-        form.put(Form.ID_KEY, id);
-        return form;
-    }
-
-    private static Form form(FormKind kind, String id, Map<String, Object> matter) {
-        Map<String, Object> whole = head(kind, id);
-        whole.putAll(matter);
-        return Form.stored(kind, id, Json.line(whole));
+    private static Tree text(String text, Tree.Branch in) {
+        return Tree.Leaf.of(text, Tree.Leaf.Kind.TEXT, in.place());
     }
 }

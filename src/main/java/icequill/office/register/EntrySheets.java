@@ -1,7 +1,6 @@
 package icequill.office.register;
 
 import icequill.answer.EntrySheet;
-import icequill.files.yaml.Json;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
@@ -31,7 +30,7 @@ record EntrySheets(Reading open) {
 
     EntrySheet of(MachineEntry entry) {
         return new EntrySheet("machine", entry.id(), Optional.of(entry.site()), Optional.empty(),
-                Json.map(entry.data()), List.of(), List.of(), List.of());
+                EntryForms.machine(entry), List.of(), List.of(), List.of());
     }
 
     /** With its papers. */

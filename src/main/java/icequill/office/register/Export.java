@@ -5,20 +5,22 @@ import icequill.answer.ExportResult;
 import icequill.answer.ExportedForms;
 import icequill.answer.PaymentSheet;
 import icequill.answer.shown.PaperSheet;
+import icequill.answer.shown.WholeBook;
+import icequill.answer.shown.WholeBook.Entry;
 import icequill.document.CreditNote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.files.answer.AnswerMapper;
+import icequill.files.answer.OneByOne;
 import icequill.files.disk.CsvFile;
 import icequill.files.disk.SafeFile;
-import icequill.files.form.CustomerForm;
-import icequill.files.yaml.Json;
+import icequill.files.yaml.Tree;
+import icequill.files.yaml.TreeJson;
 import icequill.ledger.Reading;
+import icequill.ledger.entries.Accounts;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.Entries;
-import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.PaymentEntry;
-import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
@@ -31,14 +33,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -54,23 +56,19 @@ public record Export(Reading book, LongConsumer progress) {
 
     public Validated<ExportResult> everything(Path file, boolean replace) {
         AtomicLong count = new AtomicLong();
-        Map<String, Consumer<Consumer<Object>>> lists = new LinkedHashMap<>();
-        lists.put("customers", out -> book.entries().customers().forEach(entry -> out.accept(customer(entry))));
-        lists.put("mergedCustomers", out -> book.entries().customers().forEach(entry -> book.entries()
-                .mergedInto(entry.id()).forEach(merged -> out.accept(merged(customer(merged), entry.id())))));
-        lists.put("sites", out -> book.entries().sites().forEach(entry -> out.accept(site(entry))));
-        lists.put("machines", out -> book.entries().machines().forEach(entry -> out.accept(machine(entry))));
-        lists.put("agreements",
-                out -> book.entries().agreements().forEach(entry -> out.accept(EntryForms.agreement(entry))));
-        lists.put("requests", out -> book.entries().requests().forEach(entry -> out.accept(EntryForms.request(entry))));
-        lists.put("plannedVisits",
-                out -> book.entries().plannedVisits().forEach(entry -> out.accept(EntryForms.visit(entry))));
-        lists.put("visits", out -> book.entries().visits().forEach(entry -> out.accept(visit(entry))));
-        lists.put("accounts",
-                out -> book.accounts().accounts().forEach(entry -> out.accept(EntryForms.account(entry))));
-        lists.put("payments", out -> book.accounts().payments().forEach(entry -> out.accept(payment(entry))));
-        lists.put("papers", out -> each(paper -> out.accept(paper(paper)), count));
-        return SafeFile.write(file, replace, out -> AnswerMapper.stream(out, lists))
+        Entries entries = book.entries();
+        Accounts accounts = book.accounts();
+        WholeBook whole = new WholeBook(all(entries::customers, entry -> customer(entry, Optional.empty())),
+                taker -> entries.customers().forEach(into -> entries.mergedInto(into.id())
+                        .forEach(entry -> taker.accept(customer(entry, Optional.of(into.id()))))),
+                all(entries::sites, entry -> Entry.of(entry.id(), EntryForms.site(entry, book))),
+                all(entries::agreements, entry -> Entry.of(entry.id(), EntryForms.agreement(entry))),
+                all(entries::requests, entry -> Entry.of(entry.id(), EntryForms.request(entry))),
+                all(entries::plannedVisits, entry -> Entry.of(entry.id(), EntryForms.visit(entry))),
+                all(entries::visits, this::visit),
+                all(accounts::accounts, entry -> Entry.of(entry.customer(), EntryForms.account(entry))),
+                all(accounts::payments, this::payment), taker -> each(paper -> taker.accept(issued(paper)), count));
+        return SafeFile.write(file, replace, out -> AnswerMapper.stream(out, whole))
                 .map(written -> new ExportResult(written, count.get()));
     }
 
@@ -117,7 +115,7 @@ public record Export(Reading book, LongConsumer progress) {
     }
 
     /** A form by all that it is called. */
-    private record Named(Set<String> names, Map<String, Object> form) {}
+    private record Named(Set<String> names, Tree.Branch form) {}
 
     private void rows(OutputStream out, AtomicLong count) throws IOException {
         CsvFile.write(out, HEAD, NUMBERS, rows -> each(paper -> rows.accept(row(paper)), count));
@@ -161,56 +159,25 @@ public record Export(Reading book, LongConsumer progress) {
         return BookedPapers.paper(book, paper).orElseThrow();
     }
 
-    private static Map<String, Object> merged(Map<String, Object> view, String into) {
-        view.put("mergedInto", into);
-        return view;
+    private static <E, T> OneByOne<T> all(Supplier<List<E>> entries, Function<E, T> told) {
+        return taker -> entries.get().forEach(entry -> taker.accept(told.apply(entry)));
     }
 
-    /** A customer as the book holds him. */
-    public static Map<String, Object> customer(CustomerEntry entry) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("id", entry.id());
-        entry.parent().ifPresent(parent -> view.put("parent", parent));
-        entry.forgotten().ifPresent(day -> view.put("forgotten", day.toString()));
-        view.putAll(CustomerForm.of(entry.customer()));
-        return view;
+    private static Entry customer(CustomerEntry entry, Optional<String> into) {
+        return new Entry(entry.id(), entry.forgotten(), into, Optional.empty(), EntryForms.customer(entry));
     }
 
-    /** A site as the book holds it, without its machines. */
-    public static Map<String, Object> site(SiteEntry entry) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("id", entry.id());
-        view.put("customer", entry.customer());
-        view.putAll(Json.map(entry.data()));
-        return view;
-    }
-
-    /** A machine as the book holds it. */
-    public static Map<String, Object> machine(MachineEntry entry) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("site", entry.site());
-        view.put("id", entry.id());
-        view.putAll(Json.map(entry.data()));
-        return view;
-    }
-
-    private Map<String, Object> visit(VisitEntry entry) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("id", entry.id());
-        book.entries().withdrawal(entry.id()).ifPresent(withdrawal -> view.put("withdrawn",
-                Map.of("at", withdrawal.at().toString(), "reason", withdrawal.reason())));
-        view.putAll(Json.map(entry.data()));
-        return view;
+    private Entry visit(VisitEntry entry) {
+        return new Entry(entry.id(), Optional.empty(), Optional.empty(), book.entries().withdrawal(entry.id())
+                .map(back -> new PaymentSheet.Withdrawn(back.at(), back.reason())), EntryForms.visit(entry));
     }
 
     private PaymentSheet payment(PaymentEntry entry) {
         return new PaymentSheet(entry, Optional.empty(), book.accounts().withdrawal(entry.id()));
     }
 
-    private Map<String, Object> paper(IssuedPaper paper) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("paper", PaperSheet.of(book, paper).data());
-        view.put("data", Json.map(book.papers().data(paper.number()).orElseThrow()));
-        return view;
+    private WholeBook.Issued issued(IssuedPaper paper) {
+        return new WholeBook.Issued(PaperSheet.of(book, paper).data(),
+                TreeJson.branch(book.papers().data(paper.number()).orElseThrow(), paper.number()));
     }
 }

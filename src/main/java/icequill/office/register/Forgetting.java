@@ -2,7 +2,7 @@ package icequill.office.register;
 
 import icequill.answer.ForgetResult;
 import icequill.files.form.BookSettings;
-import icequill.files.yaml.Json;
+import icequill.files.form.StoredForms;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.PaymentEntry;
@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -71,7 +70,8 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                 .map(Timeline.Entry::value).toList();
         Stream<String> people = Stream.of(payers.stream().flatMap(payer -> payer.attention().stream()),
                 known.stream().flatMap(customer -> customer.contacts().people().stream()).map(Contact::name),
-                sites.stream().flatMap(Forgetting::people)).flatMap(all -> all).filter(name -> name.contains(" "));
+                sites.stream().flatMap(site -> StoredForms.contacts(site.data()).stream()).map(Contact::name))
+                .flatMap(all -> all).filter(name -> name.contains(" "));
         List<String> names = Stream.of(known.stream().map(Customer::name), payers.stream().map(BillTo::name), people)
                 .flatMap(all -> all).distinct().toList();
         Stream<String> payments = book.accounts().payments().stream()
@@ -82,13 +82,5 @@ record Forgetting(Path folder, BookSettings settings, Transaction book) {
                 Stream.of(ids.stream(), merged, visits, payer, payments).flatMap(all -> all).toList(), names).found();
         return new ForgetResult(entry.id(), ids, papers.size(), keptUntil,
                 files);
-    }
-
-    /** The names of whom to turn to at a site. */
-    private static Stream<String> people(SiteEntry site) {
-        return Json.map(site.data()).get("contacts") instanceof List<?> contacts
-                ? contacts.stream().flatMap(contact -> contact instanceof Map<?, ?> values
-                        && values.get("name") instanceof String name ? Stream.of(name) : Stream.empty())
-                : Stream.empty();
     }
 }

@@ -98,8 +98,7 @@ public final class MergeOffice {
 
     private Validated<MergeResult> customers(ShopFolder shop, Transaction open, CustomerEntry from,
             CustomerEntry into) {
-        MergedForm form = MergedForm.of(CustomerForm.of(from.customer()), CustomerForm.of(into.customer()),
-                OF_CUSTOMER);
+        MergedForm form = MergedForm.of(form(from), form(into), OF_CUSTOMER);
         Optional<Customer> customer = shop.forms().customer(form.values(), into.parent().isPresent());
         List<String> sites = open.entries().sitesOf(from.id()).stream().map(SiteEntry::id).toList();
         List<String> accounts = open.entries().customers().stream()
@@ -118,6 +117,10 @@ public final class MergeOffice {
                         papers,
                         Stream.concat(form.taken().stream(), account.taken().stream()).toList(),
                         Stream.concat(form.differs().stream(), account.differs().stream()).toList(), false));
+    }
+
+    private static Map<String, Object> form(CustomerEntry entry) {
+        return Json.map(CustomerForm.of(Optional.empty(), entry.customer()).json());
     }
 
     /** What is known of a customer's account. */

@@ -6,21 +6,22 @@ import icequill.answer.register.ContactList;
 import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
 import icequill.answer.register.SiteList;
+import icequill.explain.ConstantKey;
 import icequill.files.form.FormKind;
-import icequill.files.yaml.Json;
+import icequill.files.form.StoredForms;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
+import icequill.party.Contact;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -97,23 +98,16 @@ public final class RegisterLists {
     public Validated<ContactList> contacts(String text) {
         return book.read(open -> Validated.valid(new ContactList(Stream.concat(
                 open.entries().customers().stream()
-                        .flatMap(entry -> contacts("customer", entry.id(), EntryForms.customer(entry))),
+                        .flatMap(entry -> contacts("customer", entry.id(), entry.customer().contacts().people())),
                 open.entries().sites().stream()
-                        .flatMap(entry -> contacts("site", entry.id(), Json.map(entry.data()))))
+                        .flatMap(entry -> contacts("site", entry.id(), StoredForms.contacts(entry.data()))))
                 .toList()).with(text)));
     }
 
-    private static Stream<ContactList.Row> contacts(String kind, String id, Map<String, Object> values) {
-        return EntryForms.contacts(values).stream().map(contact -> new ContactList.Row(kind, id,
-                text(contact, "name").orElse(""), text(contact, "role"),
-                contact.get("for") instanceof List<?> several
-                        ? several.stream().map(String::valueOf).toList()
-                        : List.of(),
-                text(contact, "telephone"), text(contact, "email")));
-    }
-
-    private static Optional<String> text(Map<String, Object> contact, String key) {
-        return Optional.ofNullable(contact.get(key)).map(String::valueOf);
+    private static Stream<ContactList.Row> contacts(String kind, String id, List<Contact> contacts) {
+        return contacts.stream().map(contact -> new ContactList.Row(kind, id, contact.name(), contact.role(),
+                contact.purposes().stream().sorted().map(ConstantKey::of).toList(), contact.telephone(),
+                contact.email()));
     }
 
     /** The agreements that have a text somewhere; all for no letters. */

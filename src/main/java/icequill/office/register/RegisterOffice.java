@@ -5,12 +5,12 @@ import icequill.answer.EntrySheet;
 import icequill.answer.ForgetResult;
 import icequill.files.form.StoredForms;
 import icequill.files.yaml.Column;
-import icequill.files.yaml.Json;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.office.billing.PendingWrite;
+import icequill.party.Contact;
 import icequill.party.Customer;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -104,20 +104,21 @@ public final class RegisterOffice {
     public Validated<EntrySheet> customerContact(String customer, ContactChange change) {
         ShopFolder shop = BookForms.shop(book);
         return book.write(open -> payer(open, Optional.of(customer))
-                .then(entry -> contacts(entry.id(), EntryForms.customer(entry), change))
+                .then(entry -> contacts(entry.id(), entry.customer().contacts().people(), change))
                 .then(wish -> customer(shop, open, wish, Optional.empty(), Optional.empty())));
     }
 
     /** Changes the contacts of a site. */
     public Validated<EntrySheet> siteContact(String site, ContactChange change) {
         ShopFolder shop = BookForms.shop(book);
-        return book.write(open -> found(open, site).then(entry -> contacts(entry.id(), Json.map(entry.data()), change))
+        return book.write(open -> found(open, site)
+                .then(entry -> contacts(entry.id(), StoredForms.contacts(entry.data()), change))
                 .then(wish -> site(shop, open, wish, Optional.empty())));
     }
 
-    private static Validated<EntryChange> contacts(String id, Map<String, Object> values, ContactChange change) {
-        return change.over(EntryForms.contacts(values))
-                .map(contacts -> new EntryChange(id, false, Map.of("--contacts", contacts)));
+    private static Validated<EntryChange> contacts(String id, List<Contact> contacts, ContactChange change) {
+        return change.over(contacts)
+                .map(changed -> new EntryChange(id, false, Map.of("--contacts", changed)));
     }
 
     private static Optional<StoredForms.Whole> site(ShopFolder shop, Reading open, EntryChange wish,

@@ -95,8 +95,9 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         Optional<String> parent = form.text(StoredForms.PARENT_KEY);
         return shop.forms().customer(branch).flatMap(customer -> storable(form, open -> {
             Optional<CustomerEntry> before = open.entries().customer(form.id()).found();
-            boolean isSame = before.filter(old -> old.parent().equals(parent) && old.forgotten().isEmpty()
-                    && CustomerForm.of(old.customer()).equals(CustomerForm.of(customer))).isPresent();
+            boolean isSame = before.filter(old -> old.forgotten().isEmpty()
+                    && CustomerForm.of(old.parent(), old.customer()).equals(CustomerForm.of(parent, customer)))
+                    .isPresent();
             return isSame
                     ? Validated.valid(State.SAME)
                     : new EntryRows(open).customer(form.id(), customer, parent).map(done -> state(before, false));

@@ -1,8 +1,10 @@
 package icequill.answer.json;
 
 import icequill.explain.ConstantKey;
+import icequill.files.answer.OneByOne;
 import icequill.files.answer.Sheet;
 import icequill.files.answer.WrittenProblem;
+import icequill.files.yaml.Tree;
 import icequill.problem.Problem;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -54,6 +56,10 @@ final class AnswerSchema {
         if (plain == Problem.class) {
             return schema(WrittenProblem.class);
         }
+        if (plain == Tree.Branch.class) {
+            return ref("keys", () -> described(typed("object"),
+                    "Keys and values: of a form as icequill/schema in the program says, a machine as a part of a site's form; of a paper's data as its file carries them, in paper.json."));
+        }
         if (plain.isRecord()) {
             return ref(name(plain), () -> record(plain));
         }
@@ -72,7 +78,7 @@ final class AnswerSchema {
             return schema(first);
         }
         ObjectNode several = JsonNodeFactory.instance.objectNode();
-        if (type.getRawType() == List.class) {
+        if (type.getRawType() == List.class || type.getRawType() == OneByOne.class) {
             several.put("type", "array");
             several.set("items", schema(first));
             return several;
@@ -80,10 +86,6 @@ final class AnswerSchema {
         Type held = type.getActualTypeArguments()[1];
         if (type.getRawType() != Map.class) {
             throw new IllegalArgumentException(type.toString());
-        }
-        if (held == Object.class) {
-            return ref("form", () -> described(typed("object"),
-                    "Keys and values as a form has them; icequill/schema in the program says which. A machine is a part of a site's form."));
         }
         several.put("type", "object");
         several.set("additionalProperties", schema(held));
