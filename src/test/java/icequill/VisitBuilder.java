@@ -129,7 +129,8 @@ public final class VisitBuilder {
     }
 
     public Visit build() {
-        return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, findings, lines,
+        return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, Optional.empty(),
+                findings, lines,
                 new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount), Optional.empty(),
                 Visit.Handover.NONE, place());
     }

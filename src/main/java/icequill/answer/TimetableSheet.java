@@ -161,11 +161,20 @@ public final class TimetableSheet implements Sheet {
      * @param isProven whether no timetable is shorter
      * @param bound minutes below which none can be
      * @param walking minutes of all people together
+     * @param overstays those who stay longer than they may
      * @param remarks where it needs more time than there is, and what else must be known
      * @param next that of the next visit of the day
      */
-    public record Data(int minutes, boolean isProven, int bound, int walking, List<String> remarks, List<Task> tasks,
-            Optional<Data> next) {}
+    public record Data(int minutes, boolean isProven, int bound, int walking, List<Overstay> overstays,
+            List<String> remarks, List<Task> tasks, Optional<Data> next) {}
+
+    /**
+     * Somebody who must leave before all is done that he is needed for.
+     *
+     * @param person by name
+     * @param minutes by which he stays longer
+     */
+    public record Overstay(String person, int minutes) {}
 
     /**
      * A task, the wait after it, or a break.
@@ -179,7 +188,10 @@ public final class TimetableSheet implements Sheet {
 
     @Override
     public Data data() {
-        return new Data(table.minutes(), table.proven(), table.bound(), table.walking(), remarks,
+        return new Data(table.minutes(), table.proven(), table.bound(), table.walking(),
+                table.overstays().stream().map(each -> new Overstay(people.get(each.person()), each.minutes()))
+                        .toList(),
+                remarks,
                 table.entries().stream().map(entry -> new Task(entry.machine(), name(entry), entry.state(),
                         entry.people().stream().map(people::get).toList(), entry.start(), entry.end(), entry.spare()))
                         .toList(),

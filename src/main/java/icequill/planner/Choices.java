@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 record Choices(VisitWork work, Crew crew, Effort effort, Optional<Progress> progress) {
 
     private static final Comparator<Found> SHORTEST = Comparator
-            .comparingInt((Found found) -> found.table().minutes()).thenComparingInt(found -> found.table().walking());
+            .comparingInt((Found found) -> found.table().overstayed())
+            .thenComparingInt(found -> found.table().minutes()).thenComparingInt(found -> found.table().walking());
 
     private record Found(VisitWork work, Timetable table) {}
 
@@ -44,13 +45,13 @@ record Choices(VisitWork work, Crew crew, Effort effort, Optional<Progress> prog
                 .mapToInt(found -> found.table().bound()).min()
                 .orElse(table.minutes());
         return new Timetable(table.minutes(), Math.min(table.bound(), others), table.walking(), table.crew(),
-                table.entries());
+                table.overstays(), table.entries());
     }
 
     private Problem none() {
         return new Problem(Code.NOT_ALLOWED, work.tasks().getFirst().place(),
-                "no timetable was found in which everybody is done when he must leave, nobody works too long without a "
-                        + "break, and nobody is alone where he must not be",
-                "more people, a later time to leave, or less work");
+                "no timetable was found in which nobody works too long without a break, and nobody is alone where he must "
+                        + "not be",
+                "more people, or less work");
     }
 }

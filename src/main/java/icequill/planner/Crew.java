@@ -85,6 +85,27 @@ public record Crew(List<Member> members, Optional<Rest> rest) {
         return Math.toIntExact(members.stream().filter(each -> each.qualified().containsAll(needs)).count());
     }
 
+    /** Whether nobody must leave before all is done. */
+    boolean staysToTheEnd() {
+        return members.stream().allMatch(each -> each.until() == TO_THE_END);
+    }
+
+    /** The same people, none of whom must leave. */
+    Crew staying() {
+        return new Crew(members.stream().map(each -> new Member(each.qualified(), each.from(), TO_THE_END)).toList(),
+                rest);
+    }
+
+    /** Whether somebody else has come by a minute. */
+    boolean hasCompany(int person, int begin) {
+        for (int other = 0; other < members.size(); other++) {
+            if (other != person && members.get(other).from() <= begin) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether somebody else is there all the while. */
     boolean isAccompanied(int person, int begin, int over) {
         for (int other = 0; other < members.size(); other++) {

@@ -42,7 +42,20 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence, Started star
         entries.sort(Comparator.comparingInt(Entry::start)
                 .thenComparingInt(entry -> network.walks.machines().indexOf(entry.machine()))
                 .thenComparingInt(Entry::end).thenComparing(Entry::kind));
-        return new Timetable(end, Math.min(bound, end), sequence.walking(), crew.size(), entries);
+        return new Timetable(end, Math.min(bound, end), sequence.walking(), crew.size(), departures(start).overstays(),
+                entries);
+    }
+
+    /** Who stays longer than he may. */
+    List<Timetable.Overstay> overstays() {
+        return departures(starts(after())).overstays();
+    }
+
+    private Departures departures(int[] start) {
+        int[][] people = new int[start.length][0];
+        sequence.steps().forEach(step -> people[step.task()] = step.people().stream().mapToInt(Integer::intValue)
+                .toArray());
+        return new Departures(network, crew, start, people);
     }
 
     /** Each lies before the walk to what comes after it. */
@@ -93,7 +106,9 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence, Started star
             int flush = network.flushAfter(step.task());
             latest[flush] = Math.min(latest[flush], start[step.task()] + timer.most());
         }));
-        sequence.steps().forEach(step -> latest[step.task()] = Math.min(latest[step.task()], leaving(step, start)));
+        int[] leaves = departures(start).minutes();
+        sequence.steps().forEach(step -> latest[step.task()] = Math.min(latest[step.task()],
+                leaving(step, start, leaves)));
         crew.rest().ifPresent(rest -> stretches.all(rest).forEach(stretch -> stretch.tasks().forEach(
                 task -> lower(latest, task, start[stretch.first()] + rest.after() - network.duration[task]))));
         List<Stretches.Break> breaks = crew.rest().map(stretches::breaks).orElse(List.of());
@@ -119,18 +134,16 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence, Started star
     }
 
     /** Until when a task may begin that is over before those leave who do it, or whose company is needed. */
-    private int leaving(Sequence.Step step, int[] start) {
+    private int leaving(Sequence.Step step, int[] start, int[] leaves) {
         int begin = start[step.task()];
-        int minutes = network.duration[step.task()];
-        int latest = step.people().stream().mapToInt(person -> crew.members().get(person).until()).min()
-                .orElse(Crew.TO_THE_END);
+        int over = begin + network.duration[step.task()];
+        int latest = step.people().stream().mapToInt(person -> leaves[person]).min().orElse(Crew.TO_THE_END);
         if (network.tasks.get(step.task()).accompanied() && step.people().size() == 1) {
             latest = Math.min(latest, IntStream.range(0, crew.size())
-                    .filter(person -> !step.people().contains(person)).mapToObj(crew.members()::get)
-                    .filter(other -> other.isThere(begin, begin + minutes)).mapToInt(Crew.Member::until).max()
-                    .orElse(begin + minutes));
+                    .filter(other -> !step.people().contains(other) && crew.members().get(other).from() <= begin)
+                    .map(other -> leaves[other]).filter(leave -> leave >= over).max().orElse(over));
         }
-        return latest == Crew.TO_THE_END ? latest : latest - minutes;
+        return latest == Crew.TO_THE_END ? latest : latest - network.duration[step.task()];
     }
 
     private static boolean lower(int[] latest, int task, int minute) {

@@ -3,7 +3,6 @@ package icequill.planner;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -13,12 +12,14 @@ import java.util.stream.IntStream;
  */
 final class ListScheduler {
 
+    /** A task may begin as late as it can. */
+    private static final int ANY_TIME = Roster.NEVER - 1;
+
     private final Network network;
     private final Crew crew;
     private final boolean strict;
     private final Started started;
-    private final Roster roster;
-    private final boolean[][] fit;
+    private final Staffing staffing;
     /** The end, exclusive, of what is given its times together with a task. */
     private final int[] blockEnd;
     private final int[] groupEnd;
@@ -30,10 +31,11 @@ final class ListScheduler {
     private int count;
     private int end;
     private int walking;
+    private int overstayed;
 
     /**
-     * @param strict whether breaks are kept, and nobody is alone on site who must not be; who comes and leaves when is heeded in any
-     *        case
+     * @param strict whether breaks are kept, nobody is alone on site who must not be, and somebody stays longer than he may where nothing
+     *        else helps; otherwise a list that would ask for that cannot be followed
      * @param started what is done already
      */
     ListScheduler(Network network, Crew crew, boolean strict, Started started) {
@@ -42,8 +44,7 @@ final class ListScheduler {
         this.strict = strict;
         this.started = started;
         int tasks = network.size();
-        roster = new Roster(network.walks, crew, strict ? crew.rest() : Optional.empty());
-        fit = network.fit(crew);
+        staffing = new Staffing(network, crew, strict);
         blockEnd = new int[tasks];
         groupEnd = new int[tasks];
         first = network.firstOfEach();
@@ -68,6 +69,11 @@ final class ListScheduler {
         return walking;
     }
 
+    /** Minutes of all people together for which somebody stays longer than he may. */
+    int overstayed() {
+        return overstayed;
+    }
+
     /** The tasks in the order in which they were given their times. */
     int[] sequence() {
         return sequence.clone();
@@ -81,6 +87,7 @@ final class ListScheduler {
     final class Times {
         private final int end = ListScheduler.this.end;
         private final int walking = ListScheduler.this.walking;
+        private final int overstayed = ListScheduler.this.overstayed;
         private final int[] start = ListScheduler.this.start.clone();
         private final int[][] people = ListScheduler.this.people.clone();
 
@@ -90,6 +97,10 @@ final class ListScheduler {
 
         int walking() {
             return walking;
+        }
+
+        int overstayed() {
+            return overstayed;
         }
 
         /** Tasks by the time at which they begin; of what begins together and takes no time, that comes first. */
@@ -111,7 +122,7 @@ final class ListScheduler {
      * @return whether it could be done in this order
      */
     boolean put(int[] rank) {
-        roster.clear();
+        staffing.clear();
         exclusions.clear();
         Arrays.fill(start, -1);
         count = 0;
@@ -128,7 +139,10 @@ final class ListScheduler {
         for (int task = 0; task < rank.length; task++) {
             end = Math.max(end, start[task] + network.whole(task));
         }
-        walking = roster.walking();
+        walking = staffing.walking();
+        overstayed = strict && !crew.staysToTheEnd()
+                ? new Departures(network, crew, start, people).overstayed()
+                : 0;
         return true;
     }
 
@@ -137,17 +151,15 @@ final class ListScheduler {
         for (int task : started.done()) {
             start[task] = started.start(task);
             people[task] = started.people(task);
-            for (int person : people[task]) {
-                roster.give(person, network.machine[task], start[task], start[task] + network.duration[task]);
-            }
+            staffing.give(task, people[task], start[task]);
             sequence[count++] = task;
             exclusions.place(task, start[task] + network.whole(task));
         }
         exclusions.forgive();
-        roster.hurry(true);
-        boolean flushed = started.running().stream().flatMapToInt(started::toFlush)
-                .allMatch(task -> exclusions.isFree(task) && place(task, 0));
-        roster.hurry(false);
+        staffing.hurry(true);
+        boolean flushed = started.running().stream().allMatch(pour -> started.toFlush(pour)
+                .allMatch(task -> exclusions.isFree(task) && place(task, 0, started.latest(pour, task))));
+        staffing.hurry(false);
         return flushed;
     }
 
@@ -174,7 +186,7 @@ final class ListScheduler {
     private boolean block(int first) {
         int flush = blockEnd[first] - 1;
         if (flush == first) {
-            return place(first, 0);
+            return place(first, 0, ANY_TIME);
         }
         int[] block = IntStream.rangeClosed(first, flush).filter(task -> start[task] < 0).toArray();
         int most = network.tasks.get(first).timer().orElseThrow().most();
@@ -182,7 +194,7 @@ final class ListScheduler {
         int free = free();
         while (soonest <= free) {
             for (int task : block) {
-                if (!exclusions.isFree(task) || !place(task, task == first ? soonest : 0)) {
+                if (!exclusions.isFree(task) || !place(task, task == first ? soonest : 0, ANY_TIME)) {
                     return false;
                 }
             }
@@ -207,7 +219,8 @@ final class ListScheduler {
         return free + WalkTimes.LONGEST + crew.rest().map(Crew.Rest::minutes).orElse(0);
     }
 
-    private boolean place(int task, int earliest) {
+    /** Once it is later than a minute, somebody stays longer for it rather than that it is later still. */
+    private boolean place(int task, int earliest, int latest) {
         int begin = Math.max(earliest, started.earliest(task));
         int machine = network.machine[task];
         for (int other = first[machine]; other < first[machine + 1]; other++) {
@@ -215,7 +228,7 @@ final class ListScheduler {
                 begin = Math.max(begin, start[other] + network.lag[other][task]);
             }
         }
-        if (!give(task, exclusions.earliest(task, begin))) {
+        if (!give(task, exclusions.earliest(task, begin), latest)) {
             return false;
         }
         sequence[count++] = task;
@@ -223,74 +236,23 @@ final class ListScheduler {
         return true;
     }
 
-    /** To those who can be there first, of several to those who walk least. */
-    private boolean give(int task, int earliest) {
-        int needed = network.people[task];
-        int begin = earliest;
-        int[] soonest = new int[crew.size()];
-        while (needed > 0) {
-            for (int person = 0; person < soonest.length; person++) {
-                soonest[person] = fit[person][task] ? soonest(person, task, begin) : Roster.NEVER;
-            }
-            int[] sorted = soonest.clone();
-            Arrays.sort(sorted);
-            if (sorted[needed - 1] == begin) {
-                break;
-            }
-            begin = sorted[needed - 1];
-            if (begin == Roster.NEVER) {
-                return false;
-            }
+    private boolean give(int task, int earliest, int latest) {
+        int begin = staffing.begin(task, earliest);
+        if (begin > latest) {
+            int sooner = staffing.beginStaying(task, earliest, latest != ANY_TIME);
+            begin = sooner < begin ? sooner : staffing.begin(task, earliest);
+        }
+        if (begin == Roster.NEVER) {
+            return false;
         }
         start[task] = begin;
-        people[task] = needed == 0 ? new int[0] : nearest(task, soonest, needed);
-        for (int person : people[task]) {
-            roster.give(person, network.machine[task], begin, begin + network.duration[task]);
-        }
+        people[task] = staffing.chosen(network.people[task]);
+        staffing.give(task, people[task], begin);
         return true;
     }
 
-    /** When somebody can begin a task, with somebody else on site where he must not be alone; or {@link Roster#NEVER}. */
-    private int soonest(int person, int task, int earliest) {
-        int minutes = network.duration[task];
-        int begin = roster.soonest(person, network.machine[task], earliest, minutes);
-        while (strict && begin != Roster.NEVER && network.people[task] == 1 && network.tasks.get(task).accompanied()
-                && !crew.isAccompanied(person, begin, begin + minutes)) {
-            int alone = begin;
-            int next = crew.members().stream().mapToInt(Crew.Member::from).filter(from -> from > alone).min()
-                    .orElse(Roster.NEVER);
-            begin = next == Roster.NEVER ? next : roster.soonest(person, network.machine[task], next, minutes);
-        }
-        return begin;
-    }
-
-    private int[] nearest(int task, int[] soonest, int needed) {
-        int[] chosen = new int[needed];
-        int found = 0;
-        boolean[] taken = new boolean[soonest.length];
-        while (found < needed) {
-            int best = -1;
-            int least = Integer.MAX_VALUE;
-            for (int person = 0; person < soonest.length; person++) {
-                if (!taken[person] && soonest[person] == start[task]) {
-                    int walk = roster.walkTo(person, network.machine[task], start[task]);
-                    if (walk < least) {
-                        best = person;
-                        least = walk;
-                    }
-                }
-            }
-            taken[best] = true;
-            chosen[found++] = best;
-        }
-        Arrays.sort(chosen);
-        return chosen;
-    }
-
     private void takeBack(int task) {
-        for (int person : people[task]) {
-            roster.takeBack(person, start[task]);
-        }
+        staffing.takeBack(people[task], start[task]);
         start[task] = -1;
         count--;
         exclusions.takeBack(task);

@@ -50,12 +50,13 @@ final class LocalSearch {
             stagger();
         }
         int[] current = list;
-        int end = best == null ? 0 : best.end();
-        while (best != null && best.end() > bound && nodes < most) {
+        int end = best == null ? 0 : best.end() + best.overstayed();
+        while (best != null && (best.overstayed() > 0 || best.end() > bound) && nodes < most) {
             int[] other = random.nextInt(MACHINES) == 0 ? withMachineMoved(current) : withTaskMoved(current);
             if (schedule(other)) {
-                if (isAccepted(scheduler.end() - end, most)) {
-                    end = scheduler.end();
+                int longer = scheduler.end() + scheduler.overstayed();
+                if (isAccepted(longer - end, most)) {
+                    end = longer;
                     current = scheduler.sequence();
                 }
                 keep();
@@ -120,11 +121,18 @@ final class LocalSearch {
 
     /** Of what is equally good the latest, so that it does not stay where it is. */
     private void keep() {
-        if (best == null || scheduler.end() < best.end()
-                || (scheduler.end() == best.end() && scheduler.walking() <= best.walking())) {
+        if (best == null || !isWorse(best)) {
             best = scheduler.times();
             list = scheduler.sequence();
         }
+    }
+
+    private boolean isWorse(ListScheduler.Times than) {
+        int order = Integer.compare(scheduler.overstayed(), than.overstayed());
+        if (order == 0) {
+            order = Integer.compare(scheduler.end(), than.end());
+        }
+        return order == 0 ? scheduler.walking() > than.walking() : order > 0;
     }
 
     private int[] withTaskMoved(int[] order) {

@@ -7,7 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Makes the timetable of a visit. The same work, crew and effort give the same timetable, on any computer and in whatever order
- * machines and tasks are listed; what was found is kept for the next who asks. Safe for use by many threads.
+ * machines, tasks and people are listed; what was found is kept for the next who asks. Safe for use by many threads.
  */
 public final class Planner {
 
@@ -29,7 +29,7 @@ public final class Planner {
      * @return why the work cannot be done as it is planned, where it cannot
      */
     public static Validated<Timetable> timetable(VisitWork work, Crew crew, Effort effort) {
-        return kept(new Asked(work, crew, effort, Optional.empty()));
+        return found(work, crew, effort, Optional.empty());
     }
 
     /**
@@ -39,7 +39,12 @@ public final class Planner {
      * @return why the rest cannot be done, where it cannot
      */
     public static Validated<Timetable> again(VisitWork work, Crew crew, Effort effort, Progress progress) {
-        return kept(new Asked(work, crew, effort, Optional.of(progress)));
+        return found(work, crew, effort, Optional.of(progress));
+    }
+
+    private static Validated<Timetable> found(VisitWork work, Crew crew, Effort effort, Optional<Progress> progress) {
+        SortedPeople people = SortedPeople.of(crew, progress);
+        return kept(new Asked(work, people.crew(), effort, people.done())).map(people::asListed);
     }
 
     private static Validated<Timetable> kept(Asked asked) {

@@ -37,7 +37,10 @@ final class Roster {
         urgent = false;
     }
 
-    /** The soonest at which somebody can begin at a machine and stay for some minutes, not before a minute; or {@link #NEVER}. */
+    /**
+     * The soonest at which somebody can begin at a machine and stay for some minutes, not before a minute, whenever he must leave; or
+     * {@link #NEVER}.
+     */
     int soonest(int person, int where, int earliest, int minutes) {
         int begin = Math.max(earliest, crew.members().get(person).from());
         for (int next = 0; next < count[person]; next++) {
@@ -48,16 +51,12 @@ final class Roster {
             if (begin <= latest) {
                 int rested = rested(person, next, where, begin, minutes);
                 if (rested <= latest && rested != NEVER) {
-                    return inTime(person, rested, minutes);
+                    return rested;
                 }
             }
             begin = Math.max(begin, until[person][next] + walks.between(machine[person][next], where));
         }
-        return inTime(person, rested(person, count[person], where, begin, minutes), minutes);
-    }
-
-    private int inTime(int person, int begin, int minutes) {
-        return begin != NEVER && begin + minutes <= crew.members().get(person).until() ? begin : NEVER;
+        return rested(person, count[person], where, begin, minutes);
     }
 
     /** Whether breaks must wait. */
@@ -126,6 +125,11 @@ final class Roster {
             until[person][i] = until[person][i + 1];
             machine[person][i] = machine[person][i + 1];
         }
+    }
+
+    /** When the last that he does is over; 0 where he does nothing. */
+    int lastOver(int person) {
+        return count[person] == 0 ? 0 : until[person][count[person] - 1];
     }
 
     /** How far somebody walks from what he does before a minute to a machine; nothing to his first. */

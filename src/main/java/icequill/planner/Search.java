@@ -36,16 +36,16 @@ final class Search {
 
     /** The shortest that was found; empty when none was. */
     Optional<Timetable> shortest() {
-        if (begun) {
-            return strict(started.least(crew));
-        }
-        Optional<CriticalPaths> found = free();
-        return found.filter(paths -> !paths.stretches().areRulesKept()).isPresent()
-                ? strict(bound)
-                : found.map(paths -> paths.timetable(bound));
+        return begun
+                ? strict(started.least(crew))
+                : free().filter(paths -> paths.stretches().areRulesKept()).map(paths -> paths.timetable(bound))
+                        .or(() -> strict(bound));
     }
 
-    /** By lists that heed all rules; the others care for breaks and company only by chance, which mostly is enough. */
+    /**
+     * By lists that heed all rules; the others care for breaks and company only by chance, which mostly is enough. Where people must
+     * leave before all can be done, the fewest minutes for which they stay longer come before the end.
+     */
     private Optional<Timetable> strict(int least) {
         LocalSearch lists = lists(true);
         Sequence found = lists.shortest(least, effort.nodes());
@@ -53,7 +53,10 @@ final class Search {
             return Optional.empty();
         }
         Sequence less = lists.leastWalking(effort.nodes() / WIDER);
-        return Optional.of(new CriticalPaths(network, crew, less == null ? found : less, started).timetable(least));
+        CriticalPaths paths = new CriticalPaths(network, crew, less == null ? found : less, started);
+        return Optional.of(paths.timetable(begun || paths.overstays().isEmpty()
+                ? least
+                : new LowerBounds(network, crew.staying()).least()));
     }
 
     private LocalSearch lists(boolean strict) {

@@ -76,6 +76,12 @@ final class Started {
         return IntStream.rangeClosed(pour, network.flushAfter(pour)).filter(task -> !isDone(task));
     }
 
+    /** Until when a task may begin that lies between a pouring and its flush, so that the flush is in time. */
+    int latest(int pour, int task) {
+        return start[pour] + network.tasks.get(pour).timer().orElseThrow().most()
+                - network.lag[task][network.flushAfter(pour)];
+    }
+
     /** No timetable of the rest is shorter: by what is still to come at each machine, and by the minutes that are left for all. */
     int least(Crew crew) {
         int now = progress.map(Progress::now).orElse(0);

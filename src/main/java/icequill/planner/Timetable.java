@@ -11,9 +11,21 @@ import java.util.List;
  * @param bound no timetable for this crew is shorter; at most {@code minutes}
  * @param walking minutes of all people together
  * @param crew how many people it was made for
+ * @param overstays those who stay longer than they may, by number; none where everybody can leave when he must
  * @param entries by start, then by machine, then by task
  */
-public record Timetable(int minutes, int bound, int walking, int crew, List<Entry> entries) {
+public record Timetable(int minutes, int bound, int walking, int crew, List<Overstay> overstays, List<Entry> entries) {
+
+    /**
+     * Somebody who stays longer than he may, since nothing shorter was found.
+     *
+     * @param minutes from when he must leave to when he can, from 1
+     */
+    public record Overstay(int person, int minutes) {
+        public Overstay {
+            Check.that(minutes > 0, "does not stay longer: " + person);
+        }
+    }
 
     /**
      * A task, the wait after it, or a break.
@@ -48,6 +60,7 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
     }
 
     public Timetable {
+        overstays = List.copyOf(overstays);
         entries = List.copyOf(entries);
         Check.inRange(bound, 0, minutes, "bound");
     }
@@ -60,6 +73,11 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Entr
     /** How much longer it may be than the shortest, in minutes. */
     public int gap() {
         return minutes - bound;
+    }
+
+    /** Minutes of all people together for which somebody stays longer than he may. */
+    int overstayed() {
+        return overstays.stream().mapToInt(Overstay::minutes).sum();
     }
 
     /** Minutes of somebody's breaks, for which nobody pays him. */

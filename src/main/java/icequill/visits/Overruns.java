@@ -8,11 +8,13 @@ import icequill.planner.Timetable.Kind;
 import icequill.work.Attendance;
 import icequill.work.BandWeek;
 import icequill.work.Unit;
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -29,7 +31,9 @@ record Overruns(VisitContext hand, Timetable table, List<String> people, int fro
         if (from > 0) {
             phrases.add(Phrase.of("remark.planned-anew", time(moment(from)), time(moment(table.minutes()))));
         }
+        table.overstays().stream().map(this::overstay).forEach(phrases::add);
         IntStream.range(0, people.size()).forEach(person -> planned(person).ifPresent(phrases::add));
+        doneBy().ifPresent(phrases::add);
         access().ifPresent(phrases::add);
         day().ifPresent(phrases::add);
         table.entries().stream().filter(entry -> entry.kind() == Kind.BREAK && entry.end() > from).map(this::rest)
@@ -43,6 +47,28 @@ record Overruns(VisitContext hand, Timetable table, List<String> people, int fro
     private Phrase rest(Entry entry) {
         return Phrase.of("remark.break", new Fact.Text(people.get(entry.people().getFirst())),
                 time(moment(entry.start())), time(moment(entry.end())));
+    }
+
+    /** Somebody who should be gone before he comes is needed from when he comes. */
+    private Phrase overstay(Timetable.Overstay overstay) {
+        Attendance person = hand.visit().people().stream()
+                .filter(attendance -> attendance.person().equals(people.get(overstay.person()))).findFirst()
+                .orElseThrow();
+        ZonedDateTime mustLeave = person.mustLeave().orElseThrow();
+        ZonedDateTime leaves = (mustLeave.isBefore(person.arrived()) ? person.arrived() : mustLeave)
+                .plusMinutes(overstay.minutes());
+        return Phrase.of("remark.overstay", new Fact.Text(person.person()), time(mustLeave), time(leaves),
+                minutes(mustLeave, leaves));
+    }
+
+    private Optional<Phrase> doneBy() {
+        ZonedDateTime over = moment(table.minutes());
+        return hand.visit().doneBy().filter(over::isAfter)
+                .map(wanted -> Phrase.of("remark.done-by", time(wanted), time(over), minutes(wanted, over)));
+    }
+
+    private static Fact minutes(ZonedDateTime from, ZonedDateTime until) {
+        return Fact.number(Duration.between(from, until).toMinutes(), Unit.MINUTE.symbol());
     }
 
     /** Nobody is planned whose name is not known yet. */
@@ -69,8 +95,19 @@ record Overruns(VisitContext hand, Timetable table, List<String> people, int fro
         ZonedDateTime begins = moment(0);
         return hand.site().access().filter(hours -> week().isWorkday(begins.toLocalDate()))
                 .filter(hours -> hours.left(begins.toLocalTime()) < table.minutes())
-                .map(hours -> Phrase.of("remark.outside-access", time(begins), time(moment(table.minutes())),
-                        new Fact.Time(hours.from()), new Fact.Time(hours.until())));
+                .map(hours -> hours.contains(begins.toLocalTime())
+                        ? pastAccess(hours.left(begins.toLocalTime()))
+                        : Phrase.of("remark.outside-access", time(begins), time(moment(table.minutes())),
+                                new Fact.Time(hours.from()), new Fact.Time(hours.until())));
+    }
+
+    private Phrase pastAccess(int left) {
+        String stay = IntStream.range(0, people.size())
+                .filter(person -> table.entries().stream().anyMatch(entry -> entry.kind() == Kind.TASK
+                        && entry.end() > left && entry.people().contains(person)))
+                .mapToObj(people::get).collect(Collectors.joining(", "));
+        return Phrase.of("remark.past-access", time(moment(left)), time(moment(table.minutes())),
+                Fact.number(table.minutes() - left, Unit.MINUTE.symbol()), new Fact.Text(stay.isEmpty() ? "–" : stay));
     }
 
     private Optional<Phrase> day() {

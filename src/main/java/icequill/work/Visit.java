@@ -14,14 +14,14 @@ import java.util.Optional;
  *
  * @param id the shop's own reference
  * @param serviceCall who bears the charge for coming out
+ * @param doneBy of a visit to come: when the site wants all to be done; nothing is left out for it, and where it cannot be kept that is said
  * @param proposal of a visit that is only planned, and to be quoted
  * @param handover how the machines were left
  * @param terms of its price
  */
 public record Visit(String id, String site, Optional<Call> call, PurchaseOrder order, Outcome serviceCall,
-        List<Attendance> people, List<Finding> findings, List<VisitLine> lines, PriceTerms terms,
-        Optional<Proposal> proposal,
-        Handover handover, Place place) {
+        List<Attendance> people, Optional<ZonedDateTime> doneBy, List<Finding> findings, List<VisitLine> lines,
+        PriceTerms terms, Optional<Proposal> proposal, Handover handover, Place place) {
 
     /** A name that the rates must know, and where it was written. */
     public record Named(String id, Place place) {}
@@ -72,14 +72,15 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
 
     /** The same with the customer's order for it. */
     public Visit ordered(PurchaseOrder by) {
-        return new Visit(id, site, call, by, serviceCall, people, findings, lines, terms, proposal, handover, place);
+        return new Visit(id, site, call, by, serviceCall, people, doneBy, findings, lines, terms, proposal, handover,
+                place);
     }
 
     /** The same, so much later. */
     public Visit later(Duration by) {
         return new Visit(id, site, call, order, serviceCall,
-                people.stream().map(person -> person.later(by)).toList(), findings, lines, terms, proposal, handover,
-                place);
+                people.stream().map(person -> person.later(by)).toList(), doneBy, findings, lines, terms, proposal,
+                handover, place);
     }
 
     /** When the first person arrived. */

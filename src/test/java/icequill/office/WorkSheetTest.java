@@ -112,6 +112,22 @@ class WorkSheetTest {
                 "8:35 – 8:45 AM brush the condenser along its fins, B");
     }
 
+    /** The plan is done at 11:21: a minute after the lead must leave, and 21 after the site wants it done. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            en | Ada Quill must leave at 11:20 AM, but is needed until 11:21 AM, 1 min longer | The site wants all to be done by 11:00 AM; it will be 11:21 AM, 21 min later.
+            es | Ada Quill debe irse a las 11:20 a. m., pero hace falta hasta las 11:21 a. m., 1 min más | El local quiere todo hecho antes de las 11:00 a. m.; será a las 11:21 a. m., 21 min más tarde.
+            """)
+    void sheet_wishesThatCannotBeKept_areToldWithByHowMuch(Language language, String overstay, String late)
+            throws Exception {
+        change("planned/summer-cleaning-bakery.yaml", "left: 2026-07-14T11:30,",
+                "left: 2026-07-14T11:30, mustLeave: 2026-07-14T11:20,");
+        change("planned/summer-cleaning-bakery.yaml", "people:", "doneBy: 2026-07-14T11:00\npeople:");
+
+        assertThat(Printer.of(folder).html(sheet("summer-cleaning-bakery", language)).orElseThrow().text()
+                .replaceAll("[\\h\\s]+", " ")).contains(overstay, late);
+    }
+
     @Test
     void sheet_crowd_hasNoTimetable() throws Exception {
         String person = "  - {name: Ada Quill, grade: lead, arrived: 2026-07-14T09:15, left: 2026-07-14T11:30, on: cleaning}\n";

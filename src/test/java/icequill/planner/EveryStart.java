@@ -71,7 +71,7 @@ record EveryStart(VisitWork work, Crew people, List<MachineTask> tasks, int end)
 
     private boolean isAllowed(List<Entry> placed) {
         return TimetableRules.areKept(work, people,
-                new Timetable(placedEnd(placed), 0, walking(placed), people.size(), placed));
+                new Timetable(placedEnd(placed), 0, walking(placed), people.size(), List.of(), placed));
     }
 
     private int over(List<Entry> placed) {

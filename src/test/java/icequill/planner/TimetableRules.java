@@ -68,6 +68,7 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
                 }
             }
         }
+        table.overstays().forEach(this::overstay);
         int walked = 0;
         for (int person = 0; person < crew.size(); person++) {
             walked += walked(person);
@@ -95,13 +96,30 @@ record TimetableRules(VisitWork work, Crew crew, Timetable table) {
     private void presence(MachineTask task, Entry entry) {
         for (int person : entry.people()) {
             Crew.Member member = crew.members().get(person);
-            rule(entry.start() >= member.from() && entry.end() <= member.until(), "only people who are there");
+            rule(entry.start() >= member.from() && entry.end() <= leaves(person), "only people who are there");
         }
-        if (task.accompanied() && entry.people().size() == 1) {
-            rule(IntStream.range(0, crew.size()).anyMatch(other -> !entry.people().contains(other)
-                    && crew.members().get(other).from() <= entry.start()
-                    && crew.members().get(other).until() >= entry.end()), "nobody is alone who must not be");
-        }
+        rule(!task.accompanied() || entry.people().size() != 1 || IntStream.range(0, crew.size())
+                .anyMatch(other -> isCompany(other, entry)), "nobody is alone who must not be");
+    }
+
+    private boolean isCompany(int other, Entry entry) {
+        return !entry.people().contains(other) && crew.members().get(other).from() <= entry.start()
+                && leaves(other) >= entry.end();
+    }
+
+    /** When somebody must leave, or for how long it is said that he stays. */
+    private int leaves(int person) {
+        return crew.members().get(person).until() + table.overstays().stream()
+                .filter(each -> each.person() == person).mapToInt(Timetable.Overstay::minutes).sum();
+    }
+
+    /** Whoever is said to stay longer is at work until he leaves, or somebody is who must not be alone. */
+    private void overstay(Timetable.Overstay overstay) {
+        int leaves = leaves(overstay.person());
+        rule(work.tasks().stream().anyMatch(task -> of(task).end() == leaves
+                && (of(task).people().contains(overstay.person())
+                        || (task.accompanied() && isCompany(overstay.person(), of(task))))),
+                "nobody stays longer for nothing");
     }
 
     /** Runs of tasks without a gap that would do for a break are no longer than they may be. */

@@ -97,7 +97,7 @@ public record PlanFixture(Invoice like, int lines) {
     }
 
     private static Timetable timetable() {
-        return new Timetable(135, 130, 2, 2, List.of(
+        return new Timetable(135, 130, 2, 2, List.of(), List.of(
                 new Timetable.Entry("m <1>", "pour", 60, Timetable.Kind.TASK, MachineState.CIRCULATING, List.of(0, 1),
                         0, 3, 2),
                 new Timetable.Entry("m <1>", "pour", 60, Timetable.Kind.WAIT, MachineState.CIRCULATING, List.of(), 3,

@@ -58,14 +58,28 @@ public final class VisitReader {
         }
         call.ifPresent(asked -> checkOrder(asked, people));
         return Optional
-                .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, findings, lines,
-                        terms(),
+                .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, doneBy(people),
+                        findings, lines, terms(),
                         fields.child("quote").flatMap(ProposalReader::read), handover(people),
                         fields.place("site")));
     }
 
+    private static ZonedDateTime began(List<Attendance> people) {
+        return people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    private Optional<ZonedDateTime> doneBy(List<Attendance> people) {
+        ZonedDateTime began = began(people);
+        Optional<ZonedDateTime> doneBy = moment(fields, "doneBy");
+        doneBy.filter(moment -> !moment.isAfter(began) || Duration.between(began, moment).compareTo(LONGEST) > 0)
+                .ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER, fields.place("doneBy"),
+                        "to be done by " + moment.toLocalDateTime() + ", but begins " + began.toLocalDateTime(),
+                        "a time after the beginning, within 24 hours of it"));
+        return doneBy;
+    }
+
     private Visit.Handover handover(List<Attendance> people) {
-        ZonedDateTime began = people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+        ZonedDateTime began = began(people);
         Optional<ZonedDateTime> safeFrom = moment(fields, "safeFrom");
         safeFrom.filter(moment -> moment.isBefore(began)).ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER,
                 fields.place("safeFrom"), "safe from " + moment.toLocalDateTime() + ", before anybody had come",

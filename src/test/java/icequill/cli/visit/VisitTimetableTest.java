@@ -48,7 +48,8 @@ class VisitTimetableTest {
         JsonNode plan = run.json();
 
         assertThat(run.status()).isZero();
-        assertThat(plan.propertyNames()).containsExactly("minutes", "proven", "bound", "walking", "remarks", "tasks");
+        assertThat(plan.propertyNames()).containsExactly("minutes", "proven", "bound", "walking", "overstays",
+                "remarks", "tasks");
         assertThat(plan.path("remarks")).isEmpty();
         assertThat(plan.path("minutes").asInt()).isEqualTo(126);
         assertThat(plan.path("proven").asBoolean()).isTrue();
@@ -188,7 +189,9 @@ class VisitTimetableTest {
                 "Ada Quill is planned from 9:15 AM to 11:20 AM, but the timetable has work from 9:15 AM to 11:21 AM.");
         assertThat(remarks(visit, "T11:30", "T11:21")).isEmpty();
         assertThat(remarks(site, OPEN, "access: {from: \"08:30\", until: \"11:20\"}")).containsExactly(
-                "The timetable runs from 9:15 AM to 11:21 AM, but the site lets us in from 8:30 AM to 11:20 AM.");
+                "The site lets us in until 11:20 AM, but the timetable runs until 11:21 AM, 1 min longer. Who stays: Ada Quill.");
+        assertThat(remarks(site, OPEN, "access: {from: \"09:16\", until: \"15:00\"}")).containsExactly(
+                "The timetable runs from 9:15 AM to 11:21 AM, but the site lets us in from 9:16 AM to 3:00 PM.");
         assertThat(remarks(site, OPEN, "access: {from: \"09:15\", until: \"11:21\"}")).isEmpty();
         assertThat(remarks(labor, "until: \"17:00\"", "until: \"09:05\"")).containsExactly(
                 "The visit takes 126 min, longer than a working day of 125 min: it needs more people or a second day.");
@@ -221,15 +224,20 @@ class VisitTimetableTest {
     }
 
     @Test
-    void plan_technicianWhoMustLeaveTooSoon_saysThatNoneWasFound() throws IOException {
+    void plan_technicianWhoMustLeaveTooSoon_isPlannedAndSaidToStay() throws IOException {
         String file = "planned/summer-cleaning-bakery.yaml";
-        String[] plan = {"visit", "timetable", planned("summer-cleaning-bakery")};
+        String[] plan = {"visit", "timetable", planned("summer-cleaning-bakery"), "--json"};
         String left = "left: 2026-07-14T11:30,";
 
-        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T11:21,", plan).status()).isZero();
-        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T11:20,", plan).err())
-                .contains("no timetable was found in which everybody is done when he must leave");
-        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T09:15,", plan).err())
+        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T11:21,", plan).json().path("overstays"))
+                .isEmpty();
+        JsonNode late = planWhere(file, left, left + " mustLeave: 2026-07-14T11:20,", plan).json();
+        assertThat(late.path("minutes").asInt()).isEqualTo(126);
+        assertThat(late.path("overstays").get(0).path("person").asString()).isEqualTo("Ada Quill");
+        assertThat(late.path("overstays").get(0).path("minutes").asInt()).isEqualTo(1);
+        assertThat(late.path("remarks").get(0).asString().replaceAll("\\h", " ")).isEqualTo("Ada Quill must leave at "
+                + "11:20 AM, but is needed until 11:21 AM, 1 min longer: no timetable was found that can do without.");
+        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T09:15,", plan).out())
                 .contains("must leave 2026-07-14T09:15, but arrives 2026-07-14T09:15");
     }
 
@@ -281,6 +289,42 @@ class VisitTimetableTest {
                         "--now", "10:50")
                         .out().replaceAll("\\h", " "))
                 .contains(": the cleaner should have been flushed out by 10:46 AM. Flush at 10:50 AM, before all else");
+    }
+
+    /**
+     * Poured until 10:24, to be flushed from 10:44 to 10:46, and the lead must leave at 10:40: the alarm rings all the same, and he stays until
+     * all is done at 11:31.
+     */
+    @Test
+    void plan_tickedWhereNobodyMayStayForTheFlush_stillRingsForIt() throws IOException {
+        Path file = folder.resolve("stay.ics");
+        String left = "left: 2026-07-14T11:30,";
+        Run run = planWhere("planned/summer-cleaning-bakery.yaml", left, left + " mustLeave: 2026-07-14T10:40,",
+                "visit",
+                "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24", "--json", "--ics",
+                file.toString());
+
+        assertThat(task(run.json(), "flush").path("start").asInt()).isEqualTo(89);
+        assertThat(run.json().path("remarks").get(1).asString().replaceAll("\\h", " "))
+                .startsWith("Ada Quill must leave at 10:40 AM, but is needed until 11:31 AM, 51 min longer");
+        assertThat(Files.readString(file).replace("\r\n ", "")).contains("DTSTART:20260714T144400Z",
+                "flush three times with clean water (Ada Quill) ≤ 10:46");
+    }
+
+    @Test
+    void plan_siteWantsItDoneEarlier_saysByHowMuch() throws IOException {
+        String file = "planned/summer-cleaning-bakery.yaml";
+        String begins = "site: crumb-lane-bakery\n";
+
+        assertThat(remarks(file, begins, begins + "doneBy: 2026-07-14T11:21\n")).isEmpty();
+        assertThat(remarks(file, begins, begins + "doneBy: 2026-07-14T11:00\n"))
+                .containsExactly("The site wants all to be done by 11:00 AM; it will be 11:21 AM, 21 min later.");
+        String[] plan = {"visit", "timetable", planned("summer-cleaning-bakery")};
+        for (String wrong : List.of("2026-07-14T09:15", "2026-07-15T09:16")) {
+            assertThat(planWhere(file, begins, begins + "doneBy: " + wrong + "\n", plan).err()).contains(
+                    "to be done by " + wrong + ", but begins 2026-07-14T09:15 (a time after the beginning, within 24 "
+                            + "hours of it)");
+        }
     }
 
     @Test
