@@ -112,7 +112,7 @@ class ArchitectureTest {
         room(arrows, "forecast.inputs", "forecast.fit forecast forecast.stops work party explain money");
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
         room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
-        room(arrows, "request", "pricer agreement work party");
+        room(arrows, "request", "pricer agreement work party money");
         room(arrows, "visits", "request document tax pricer planner rates agreement work party explain money");
         // forecast, because a plan that includes calls is priced by what to expect of them
         room(arrows, "plans", "visits request document forecast.inputs forecast.effects forecast forecast.charges"

@@ -12,6 +12,7 @@ import icequill.agreement.Tier;
 import icequill.files.pricing.SiteKindsReader;
 import icequill.money.Amounts;
 import icequill.money.Percent;
+import icequill.money.Reduction;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Conditions;
@@ -200,9 +201,9 @@ public final class RatesFixture {
                         new ClassDiscount("labor-only", Wording.same("labor only"),
                                 Map.of(ChargeClass.CLEANING, Percent.of("10")), Optional.empty(), place)),
                 List.of(new DocumentDiscount("ten-dollars", Wording.same("ten dollars"),
-                        new DocumentDiscount.Fixed(usd("10")), place),
+                        new Reduction.Fixed(usd("10")), place),
                         new DocumentDiscount("five-percent", Wording.same("five percent"),
-                                new DocumentDiscount.Part(Percent.of("5")), place)));
+                                new Reduction.Part(Percent.of("5")), place)));
     }
 
     /** Where a visit names it, and everywhere. */

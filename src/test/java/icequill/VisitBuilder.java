@@ -1,10 +1,13 @@
 package icequill;
 
+import icequill.money.Percent;
+import icequill.money.Reduction;
 import icequill.problem.Place;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.LocalTimes;
+import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.OwnPrice;
 import icequill.work.PurchaseOrder;
@@ -30,6 +33,7 @@ public final class VisitBuilder {
     private final List<Finding> findings = new ArrayList<>();
     private final List<VisitLine> lines = new ArrayList<>();
     private final List<Visit.Named> surcharges = new ArrayList<>();
+    private final List<OneOff.OnClass> less = new ArrayList<>();
     private final List<Visit.Named> fees = new ArrayList<>();
     private Optional<Visit.Named> flat = Optional.empty();
     private Optional<Visit.Named> classDiscount = Optional.empty();
@@ -88,7 +92,27 @@ public final class VisitBuilder {
     /** A line in one's own words, for the site as a whole. */
     public VisitBuilder own(ChargeClass on, String quantity, OwnPrice price, Optional<TakenBack> back) {
         lines.add(new VisitLine.Own("as I say", on, new Quantity(new BigDecimal(quantity), Unit.EACH), price, back,
-                Optional.empty(), Outcome.CHARGED, place()));
+                Optional.empty(), Outcome.CHARGED, Optional.empty(), place()));
+        return this;
+    }
+
+    /** What is taken off the last line for this once. */
+    public VisitBuilder less(Reduction off) {
+        Optional<OneOff> less = Optional.of(new OneOff(off, "bought three", place()));
+        lines.add(switch (lines.removeLast()) {
+        case VisitLine.MaterialUsed used -> new VisitLine.MaterialUsed(used.material(), used.quantity(),
+                used.machine(), used.outcome(), less, used.place());
+        case VisitLine.ModifierApplied applied -> new VisitLine.ModifierApplied(applied.modifier(),
+                applied.quantity(), applied.machine(), applied.outcome(), less, applied.place());
+        case VisitLine.Own own -> new VisitLine.Own(own.text(), own.chargeClass(), own.quantity(), own.price(),
+                own.back(), own.machine(), own.outcome(), less, own.place());
+        });
+        return this;
+    }
+
+    /** What is taken off a class for this once. */
+    public VisitBuilder less(ChargeClass on, String percent) {
+        less.add(new OneOff.OnClass(on, Percent.of(percent), "we came late", place()));
         return this;
     }
 
@@ -131,7 +155,7 @@ public final class VisitBuilder {
     public Visit build() {
         return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, Optional.empty(),
                 findings, lines,
-                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount), Optional.empty(),
+                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less), Optional.empty(),
                 Visit.Handover.NONE, place());
     }
 

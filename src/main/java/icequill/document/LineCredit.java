@@ -5,14 +5,19 @@ import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.money.Exact;
+import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Check;
 import icequill.tax.LineTax;
 import icequill.work.Quantity;
 import icequill.work.Unit;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
@@ -53,6 +58,67 @@ public record LineCredit(InvoiceLine billed, List<InvoiceLine> given) {
         Check.that(amount.isPositive() && amount.isLessThanOrEqualTo(left()), "only " + left() + " is left");
         return line(Explanation.of(Figure.price(amount, ""),
                 Phrase.of("reason.line-part", new Fact.Amount(billed.net()))));
+    }
+
+    /**
+     * A share of an amount that goes back of several lines, such as goodwill on the whole of an invoice.
+     *
+     * @param whole what goes back of all of them
+     * @param left what is left of each
+     * @param index of this one among them
+     */
+    public InvoiceLine share(MonetaryAmount whole, List<MonetaryAmount> left, int index) {
+        return line(Explanation.of(
+                new Figure.Share(new BigDecimal(Amounts.plain(whole)), left.stream().map(Amounts::number).toList(),
+                        index,
+                        whole.getCurrency().getDefaultFractionDigits()),
+                Phrase.of("reason.line-share")));
+    }
+
+    /** A percentage of what it was billed at; it may be more than is left. */
+    public InvoiceLine part(Percent percent) {
+        return line(Explanation.of(Figure.percent(percent).times(Figure.price(billed.net(), ""))
+                .rounded(Rounding.ALLOWANCE, billed.net().getCurrency())));
+    }
+
+    /** How many can still go back: empty where the line has no price for one. */
+    public Optional<Quantity> countLeft() {
+        return billed.unitPrice().map(price -> new Quantity(
+                billed.quantity().number().subtract(countGiven()), billed.quantity().unit()));
+    }
+
+    /**
+     * So many of it. Each is rounded on all that went back by number up to and with it, so that the last one completes the line;
+     * it may be more than is left where other parts went back too.
+     *
+     * @param number above zero and at most {@link #countLeft}
+     */
+    public InvoiceLine count(BigDecimal number) {
+        CurrencyUnit currency = billed.net().getCurrency();
+        Quantity part = new Quantity(number, billed.quantity().unit());
+        Explanation how = Explanation.of(counted(billed.net(), part, counted().map(InvoiceLine::net).toList()));
+        MonetaryAmount list = Explanation
+                .of(counted(billed.list(), part, counted().map(InvoiceLine::list).toList())).amount(currency);
+        MonetaryAmount net = how.amount(currency);
+        return new InvoiceLine(billed.chargeClass(), billed.outcome(), billed.text(), billed.machine(), part,
+                billed.unitPrice(), list, list.subtract(net), net, how, tax(net));
+    }
+
+    private Figure counted(MonetaryAmount whole, Quantity part, List<MonetaryAmount> before) {
+        String unit = part.unit().symbol();
+        Figure upTo = Figure.term(Exact.normal(countGiven().add(part.number())), unit);
+        Figure all = Figure.price(whole, "").times(upTo).over(Figure.term(billed.quantity().number(), unit))
+                .rounded(Rounding.LINE, whole.getCurrency());
+        return before.stream().map(one -> Figure.price(one, "")).reduce(all, Figure::minus);
+    }
+
+    private BigDecimal countGiven() {
+        return counted().map(line -> line.quantity().number()).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** What went back by number: other parts have no price for one. */
+    private Stream<InvoiceLine> counted() {
+        return given.stream().filter(line -> line.unitPrice().isPresent());
     }
 
     private InvoiceLine line(Explanation how) {

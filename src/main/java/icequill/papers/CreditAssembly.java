@@ -3,22 +3,20 @@ package icequill.papers;
 import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.InvoiceLine;
-import icequill.document.LineCredit;
 import icequill.document.Totals;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
-import icequill.money.Exact;
 import icequill.party.TaxBasis;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.request.CreditPart;
 import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,12 +30,11 @@ import javax.money.MonetaryAmount;
  *
  * @param reason printed for the customer
  * @param lines of the invoice as it is printed, from 1; empty for all of which something is left
- * @param amount what part of the one line goes back, before tax; empty for all that is left
+ * @param part what goes back of them
  * @param before what was given back of it already
  */
 public record CreditAssembly(Bill invoice, CreditNote.Original original, String reason, List<Integer> lines,
-        Optional<BigDecimal> amount,
-        List<CreditNote> before) {
+        CreditPart part, List<CreditNote> before) {
 
     public CreditAssembly {
         before = List.copyOf(before);
@@ -66,7 +63,7 @@ public record CreditAssembly(Bill invoice, CreditNote.Original original, String 
             problems.add(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "every line has been credited already", ""));
         }
         if (problems.isEmpty()) {
-            amount.ifPresent(part -> checkAmount(part, problems));
+            problems.addAll(parts().problems());
         }
         if (problems.isEmpty()) {
             checkLeft(problems);
@@ -91,24 +88,6 @@ public record CreditAssembly(Bill invoice, CreditNote.Original original, String 
         }
     }
 
-    private void checkAmount(BigDecimal part, Problems problems) {
-        if (numbers().size() != 1) {
-            problems.add(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    "an amount is a part of one line, and these are the lines " + numbers(), "one of them"));
-            return;
-        }
-        MonetaryAmount left = known().line(numbers().getFirst()).left();
-        boolean isExact = Exact.normal(part).scale() <= left.getCurrency().getDefaultFractionDigits();
-        if (!isExact || part.signum() <= 0 || part.compareTo(Amounts.number(left)) > 0) {
-            problems.add(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
-                    part.toPlainString() + " of line " + numbers().getFirst() + " cannot be given back",
-                    left.isPositive()
-                            ? "an amount before tax, above 0 and up to the " + Amounts.plain(left)
-                                    + " that are left of it"
-                            : "a line that was charged"));
-        }
-    }
-
     private void unknown(int line, int count, Problems problems) {
         problems.add(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE, "the invoice has no line " + line,
                 "a line from 1 to " + count));
@@ -116,8 +95,8 @@ public record CreditAssembly(Bill invoice, CreditNote.Original original, String 
 
     private CreditNote assembled(Optional<String> number, LocalDate date) {
         return new CreditNote(number, date, original, reason, invoice.shop(), invoice.language(),
-                invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(), numbers(),
-                totals(),
+                invoice.size(), invoice.billTo(), invoice.vendorNumber(), invoice.served(), chosen(),
+                parts().orElseThrow().stream().map(CreditParts.Part::number).toList(), totals(),
                 List.of());
     }
 
@@ -158,12 +137,11 @@ public record CreditAssembly(Bill invoice, CreditNote.Original original, String 
     }
 
     private List<InvoiceLine> chosen() {
-        CreditLines known = known();
-        return numbers().stream().map(known::line).map(this::chosen).toList();
+        return parts().orElseThrow().stream().map(CreditParts.Part::line).toList();
     }
 
-    private InvoiceLine chosen(LineCredit line) {
-        return amount.map(part -> line.part(Amounts.of(part, line.left().getCurrency()))).orElseGet(line::rest);
+    private Validated<List<CreditParts.Part>> parts() {
+        return new CreditParts(known(), numbers()).of(part);
     }
 
     private List<Integer> numbers() {

@@ -7,6 +7,7 @@ import icequill.document.LineCredit;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.money.CurrencyUnit;
 
 /**
  * The lines of an invoice with what is left of each.
@@ -22,6 +23,10 @@ record CreditLines(Bill invoice, List<CreditNote> before) {
     /** How many there are, as the invoice prints and counts them. */
     int count() {
         return billed().size();
+    }
+
+    CurrencyUnit currency() {
+        return invoice.totals().gross().getCurrency();
     }
 
     /**

@@ -62,7 +62,7 @@ final class MaterialPricing {
         Figure list = quantity.times(Figure.price(price, unit)).rounded(Rounding.LINE, currency);
         return new Charge(material.chargeClass(), use.outcome(), text(use), use.machine(),
                 new Quantity(use.quantity(), material.unit()), Optional.of(new UnitPrice(price, material.unit())), list,
-                agreed(material, dose(use)), cost(material, quantity, unit));
+                agreed(material, dose(use)), cost(material, quantity, unit), use.less());
     }
 
     private Charge byPack(PackKey key, List<Use> uses) {
@@ -79,7 +79,8 @@ final class MaterialPricing {
         Phrase text = Phrase.of("line.pack", Names.of(material.name()), new Fact.Measure(size, unit));
         return new Charge(material.chargeClass(), key.outcome(), text, sharedMachine(uses),
                 new Quantity(number, Unit.EACH), Optional.of(new UnitPrice(price, Unit.EACH)), list, reasons,
-                cost(material, packs, PACK));
+                cost(material, packs, PACK),
+                uses.stream().flatMap(use -> use.less().stream()).findFirst());
     }
 
     private static Optional<Machine> sharedMachine(List<Use> uses) {

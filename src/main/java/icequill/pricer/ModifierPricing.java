@@ -36,7 +36,8 @@ final class ModifierPricing {
         return new Charge(modifier.chargeClass(), applied.outcome(),
                 Phrase.of("line.modifier", Names.of(modifier.name())),
                 applied.machine(), new Quantity(applied.quantity(), modifier.unit()),
-                Optional.of(new UnitPrice(modifier.price(), per)), list, reasons, cost(costs));
+                Optional.of(new UnitPrice(modifier.price(), per)), list, reasons, cost(costs),
+                applied.less());
     }
 
     private Cost cost(List<Figure> costs) {

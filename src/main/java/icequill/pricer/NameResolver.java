@@ -3,6 +3,7 @@ package icequill.pricer;
 import icequill.agreement.Scope;
 import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.party.Wording;
 import icequill.pricer.ResolvedVisit.Applied;
 import icequill.pricer.ResolvedVisit.AtFlatPrice;
 import icequill.pricer.ResolvedVisit.OwnWords;
@@ -25,6 +26,7 @@ import icequill.rates.Surcharge;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
+import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.Task;
 import icequill.work.Visit;
@@ -37,12 +39,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Looks up every name in a visit and reports all that refer to nothing. For one visit. */
 final class NameResolver {
@@ -78,6 +82,7 @@ final class NameResolver {
             case VisitLine.Own words -> own.add(own(words));
             }
         }
+        checkPacks(uses);
         List<AtFlatPrice> flat = visit.terms().flat()
                 .flatMap(named -> find(named, "scope", rates.plans().scopes(), Scope::id)
                         .map(scope -> new FlatMachines(visit, site, rates, problems).at(scope, named, modifiers)))
@@ -93,8 +98,15 @@ final class NameResolver {
         return problems
                 .or(() -> new ResolvedVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
                         List.copyOf(own), flat, fees,
-                        surcharges, classDiscount.map(List::of).orElse(rates.agreed().discounts()),
+                        surcharges,
+                        Stream.concat(classDiscount.map(List::of).orElse(rates.agreed().discounts()).stream(),
+                                visit.terms().less().stream().map(NameResolver::oneOff)).toList(),
                         documentDiscount));
+    }
+
+    private static ClassDiscount oneOff(OneOff.OnClass less) {
+        return new ClassDiscount("less", Wording.same(less.reason()), Map.of(less.chargeClass(), less.percent()),
+                Optional.empty(), less.place());
     }
 
     /** Who left and came back is one person. */
@@ -173,7 +185,7 @@ final class NameResolver {
             }
             if (material.isPresent() && quantity.isPresent()) {
                 uses.add(new Use(material.get(), quantity.get(), Optional.of(machine), done.outcome(),
-                        Optional.of(task)));
+                        Optional.of(task), Optional.empty()));
             }
         }
         return uses;
@@ -195,7 +207,18 @@ final class NameResolver {
         material.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
         material.filter(found -> found.chargeClass() == ChargeClass.CHEMICALS && found.label().isEmpty())
                 .ifPresent(found -> problems.add(found.withoutLabel(line.place(), "what was used")));
-        return material.map(found -> new Use(found, line.quantity(), machine, line.outcome(), Optional.empty()));
+        return material
+                .map(found -> new Use(found, line.quantity(), machine, line.outcome(), Optional.empty(), line.less()));
+    }
+
+    /** What is sold by the pack is one line, so one discount can be given on it. */
+    private void checkPacks(List<Use> uses) {
+        Map<Material, OneOff> given = new HashMap<>();
+        uses.stream().filter(use -> use.material().pack().isPresent()).forEach(use -> use.less()
+                .filter(less -> given.putIfAbsent(use.material(), less) != null)
+                .ifPresent(second -> problems.add(Code.DUPLICATE_NAME, second.place(),
+                        "a second discount on " + use.material().id() + ", which is charged by the pack in one line",
+                        "one of the two")));
     }
 
     private Optional<Applied> modifier(ModifierApplied line) {
@@ -203,7 +226,7 @@ final class NameResolver {
         Optional<Modifier> modifier = find(new Named(line.modifier(), line.place()), "modifier",
                 rates.adjustments().modifiers(), Modifier::id);
         modifier.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
-        return modifier.map(found -> new Applied(found, line.quantity(), machine, line.outcome()));
+        return modifier.map(found -> new Applied(found, line.quantity(), machine, line.outcome(), line.less()));
     }
 
     private OwnWords own(VisitLine.Own line) {

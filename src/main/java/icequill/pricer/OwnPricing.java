@@ -42,7 +42,7 @@ final class OwnPricing {
                 own.machine(), new Quantity(number, line.quantity().unit()),
                 Optional.of(new UnitPrice(price, line.quantity().unit())),
                 quantity.times(Figure.price(price, unit)).rounded(Rounding.LINE, currency), reasons,
-                cost(line, quantity, unit));
+                cost(line, quantity, unit), line.less());
     }
 
     private Cost cost(VisitLine.Own line, Figure quantity, String unit) {

@@ -7,6 +7,7 @@ import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Percent;
+import icequill.money.Reduction;
 import icequill.money.Rounding;
 import icequill.money.Shares;
 import icequill.party.Site;
@@ -148,11 +149,11 @@ public final class Pricer {
             return Optional.empty();
         }
         Explanation how = switch (discount.off()) {
-        case DocumentDiscount.Fixed fixed when fixed.amount().isGreaterThan(sum) ->
+        case Reduction.Fixed fixed when fixed.amount().isGreaterThan(sum) ->
             Explanation.of(Figure.price(sum, ""),
                     Phrase.of("reason.discount-capped", new Fact.Amount(fixed.amount())));
-        case DocumentDiscount.Fixed fixed -> Explanation.of(Figure.price(fixed.amount(), ""));
-        case DocumentDiscount.Part part -> Explanation.of(part(part.percent(), sum, currency));
+        case Reduction.Fixed fixed -> Explanation.of(Figure.price(fixed.amount(), ""));
+        case Reduction.Part part -> Explanation.of(part(part.percent(), sum, currency));
         };
         MonetaryAmount amount = how.amount(currency);
         List<MonetaryAmount> shares = Shares.byLargestRemainder(amount,

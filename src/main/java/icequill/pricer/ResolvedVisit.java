@@ -13,6 +13,7 @@ import icequill.rates.Modifier;
 import icequill.rates.Rates;
 import icequill.rates.Surcharge;
 import icequill.work.Attendance;
+import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.Task;
 import icequill.work.Visit;
@@ -45,7 +46,7 @@ record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, 
      * @param dosedBy the task whose dose gave the quantity
      */
     record Use(Material material, BigDecimal quantity, Optional<Machine> machine, Outcome outcome,
-            Optional<Task> dosedBy) {
+            Optional<Task> dosedBy, Optional<OneOff> less) {
 
         boolean isDose() {
             return dosedBy.isPresent();
@@ -53,7 +54,8 @@ record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, 
     }
 
     /** A modifier that applied. */
-    record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome) {}
+    record Applied(Modifier modifier, BigDecimal quantity, Optional<Machine> machine, Outcome outcome,
+            Optional<OneOff> less) {}
 
     /** A machine at which the work of a scope was done for a flat price. */
     record AtFlatPrice(Scope scope, FlatPrices.Row row, Machine machine, Outcome outcome) {}

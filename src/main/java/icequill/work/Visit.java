@@ -32,22 +32,25 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
      * @param flat the scope whose flat prices stand in place of cleaning labor and doses; empty where these are charged
      * @param fees besides those that every visit pays
      * @param surcharges besides those of every visit
+     * @param less what is taken off for this once
      */
     public record PriceTerms(Optional<Named> flat, List<Named> fees, List<Named> surcharges,
-            Optional<Named> classDiscount, Optional<Named> documentDiscount) {
+            Optional<Named> classDiscount, Optional<Named> documentDiscount, List<OneOff.OnClass> less) {
 
         /** Nothing but what the rates say of every visit. */
         public static final PriceTerms USUAL = new PriceTerms(Optional.empty(), List.of(), List.of(),
-                Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), List.of());
 
         public PriceTerms {
             fees = List.copyOf(fees);
             surcharges = List.copyOf(surcharges);
+            less = List.copyOf(less);
         }
 
         /** The usual ones, at the flat prices of a scope. */
         public static PriceTerms flat(Named scope) {
-            return new PriceTerms(Optional.of(scope), List.of(), List.of(), Optional.empty(), Optional.empty());
+            return new PriceTerms(Optional.of(scope), List.of(), List.of(), Optional.empty(), Optional.empty(),
+                    List.of());
         }
     }
 

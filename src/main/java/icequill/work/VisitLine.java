@@ -15,18 +15,28 @@ public sealed interface VisitLine {
     Place place();
 
     /** A material that was used, or would have been, in the unit of its rate. */
-    record MaterialUsed(String material, BigDecimal quantity, Optional<String> machine, Outcome outcome, Place place)
-            implements
-            VisitLine {}
+    record MaterialUsed(String material, BigDecimal quantity, Optional<String> machine, Outcome outcome,
+            Optional<OneOff> less, Place place) implements VisitLine {
+
+        public MaterialUsed(String material, BigDecimal quantity, Optional<String> machine, Outcome outcome,
+                Place place) {
+            this(material, quantity, machine, outcome, Optional.empty(), place);
+        }
+    }
 
     /**
      * A price modifier that applied.
      *
      * @param quantity how many times, or how many minutes, as its rate is counted
      */
-    record ModifierApplied(String modifier, BigDecimal quantity, Optional<String> machine, Outcome outcome, Place place)
-            implements
-            VisitLine {}
+    record ModifierApplied(String modifier, BigDecimal quantity, Optional<String> machine, Outcome outcome,
+            Optional<OneOff> less, Place place) implements VisitLine {
+
+        public ModifierApplied(String modifier, BigDecimal quantity, Optional<String> machine, Outcome outcome,
+                Place place) {
+            this(modifier, quantity, machine, outcome, Optional.empty(), place);
+        }
+    }
 
     /**
      * Something that no rates know, in the office's own words: a part bought for this once, freight, a permit, a rented lift.
@@ -36,7 +46,7 @@ public sealed interface VisitLine {
      * @param back why it is taken off the bill; empty where it is charged
      */
     record Own(String text, ChargeClass chargeClass, Quantity quantity, OwnPrice price, Optional<TakenBack> back,
-            Optional<String> machine, Outcome outcome, Place place)
+            Optional<String> machine, Outcome outcome, Optional<OneOff> less, Place place)
             implements
             VisitLine {
 

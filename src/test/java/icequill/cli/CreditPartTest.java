@@ -106,7 +106,9 @@ class CreditPartTest {
             "--amount 1680.01 | 1680.01 of line 1 cannot be given back",
             "--amount 1.005 | 1.005 of line 1 cannot be given back", "--amount 5 --lines 2 | the invoice has no line 2",
             "--amount 5 --lines 0 | the invoice has no line 0",
-            "--amount 5 --lines 1,2 | the invoice has no line 2"})
+            "--amount 5 --lines 1,2 | the invoice has no line 2",
+            "--quantity 2 | line 1 has no price for one (an amount or a percentage of it)",
+            "--percent 0.0001 | 0.0001 % of line 1 comes to nothing"})
     void credit_wrongAmount_saysWhatIsLeftAndTakesNoNumber(String flags, String message) throws IOException {
         assertThat(untouched
                 .problems(("credit issue " + PAYMENT + " --reason x --date 2026-08-20 " + flags).split(" ", -1)))
@@ -127,14 +129,56 @@ class CreditPartTest {
                 .singleElement().asString().contains("every line has been credited already");
     }
 
+    /**
+     * 52.00, 40 minutes at 98.00/h and 65 at 147.00/h. Goodwill of 50.00 on the whole; a tenth of each, 27.66; ten of the minutes,
+     * 16.33; and no more minutes than there are.
+     */
+    @Test
+    void credit_goodwillPercentAndQuantity_eachWithItsTax() throws IOException {
+        BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
+        shop.issue("late-call", "2026-05-20");
+
+        JsonNode goodwill = credit(shop, "--amount", "50").path("papers").get(0);
+        JsonNode tenth = credit(shop, "--percent", "10").path("papers").get(0);
+        JsonNode minutes = credit(shop, "--lines", "2", "--quantity", "10").path("papers").get(0);
+
+        assertThat(text(goodwill)).contains("9.40", "11.81", "28.79", "50.00",
+                "Share of 50.00; by what is left of each line");
+        assertThat(text(tenth)).contains("5.20", "6.53", "15.93", "27.66", "10% × 159.25");
+        assertThat(text(minutes)).contains("16.33", "65.33 × 10", "÷ 40");
+        assertThat(problem(shop, "--lines", "2", "--quantity", "31"))
+                .contains("31 min of line 2 cannot be given back (above 0 and up to the 30 min that are left of it)");
+        assertThat(problem(shop, "--lines", "2", "--quantity", "30"))
+                .contains("30 min of line 2 come to 49.00 (more than 0.00 and at most the 30.66 that are left of it)");
+        assertThat(problem(shop, "--percent", "80")).contains("80 % is more than what is left of the lines [1, 2, 3]");
+        assertThat(problem(shop, "--amount", "182.60"))
+                .contains("182.60 of the lines [1, 2, 3] cannot be given back",
+                        "up to the 182.59 that are left of them");
+        assertThat(shop.run("credit", "issue", PAYMENT, "--reason", "x", "--percent", "101").err())
+                .contains("'101' is no percentage above 0 and up to 100");
+        assertThat(shop.run("credit", "issue", PAYMENT, "--reason", "x", "--percent", "1", "--amount", "1").err())
+                .contains("mutually exclusive");
+        JsonNode rest = credit(shop).path("papers").get(0);
+        assertThat(shop.json("show", PAYMENT).path("paper").path("credits")).hasSize(4);
+        assertThat(text(rest)).contains("182.59");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    private static String problem(BookShop shop, String... more) {
+        String[] line = Stream.concat(Stream.of("credit", "issue", PAYMENT, "--reason", "x", "--date", "2026-08-20"),
+                Stream.of(more)).toArray(String[]::new);
+        return shop.problems(line).toString();
+    }
+
     /** Part of one line of several, which has to be named; on a Spanish paper. */
     @Test
     void credit_partOfALineOfAVisit_inSpanish() throws IOException {
         BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
         shop.issue("holiday-call-mercado", "2026-09-20");
 
-        assertThat(shop.problems("credit", "issue", PAYMENT, "--reason", "x", "--date", "2026-10-20", "--amount", "10"))
-                .singleElement().asString().contains("an amount is a part of one line, and these are the lines [1, 2");
+        assertThat(
+                shop.problems("credit", "issue", PAYMENT, "--reason", "x", "--date", "2026-10-20", "--quantity", "1"))
+                .singleElement().asString().contains("so many of one line, and these are the lines [1, 2");
         JsonNode part = shop.json("credit", "issue", PAYMENT, "--lines", "2", "--amount", "10", "--reason",
                 "Llegamos tarde.", "--date", "2026-10-20").path("papers").get(0);
         assertThat(text(part)).contains("Parte de los", "de la línea", "10.00");

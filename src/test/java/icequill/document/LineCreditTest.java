@@ -8,6 +8,8 @@ import icequill.explain.Figure;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.money.Percent;
+import icequill.pricer.UnitPrice;
 import icequill.tax.LineTax;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
@@ -17,6 +19,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.Monetary;
 import javax.money.MonetaryAmount;
@@ -70,6 +73,49 @@ class LineCreditTest {
         }
     }
 
+    /** Worked by hand: 10.00 for three are 3.33, 6.67 - 3.33 and 10.00 - 6.67; a part by amount counts none of them. */
+    @Test
+    void count_oneByOne_completesTheLine() {
+        InvoiceLine three = counted(3, 1000);
+        List<InvoiceLine> given = new ArrayList<>(List.of(new LineCredit(three, List.of()).count(BigDecimal.ONE)));
+        given.add(new LineCredit(three, given).count(BigDecimal.ONE));
+        given.add(new LineCredit(three, given).count(BigDecimal.ONE));
+
+        assertThat(given).extracting(line -> Amounts.plain(line.net())).containsExactly("3.33", "3.34", "3.33");
+        assertThat(given).allSatisfy(line -> {
+            assertThat(line.quantity()).isEqualTo(Quantity.of(1, Unit.EACH));
+            assertThat(HowReader.evaluate(line.how().text(USD))).isEqualByComparingTo(Amounts.number(line.net()));
+        });
+        assertThat(given.get(1).how().text(USD))
+                .isEqualTo("round(10.00 USD x 2 ea / 3 ea; line; 2) - 3.33 USD = 3.34");
+        assertThat(new LineCredit(three, given).isSpent()).isTrue();
+        LineCredit byAmount = new LineCredit(three, List.of(new LineCredit(three, List.of()).part(usd(500))));
+        assertThat(byAmount.countLeft()).contains(Quantity.of(3, Unit.EACH));
+        assertThat(new LineCredit(line(1000, 0), List.of()).countLeft()).isEmpty();
+    }
+
+    /** 50.00 off 52.00, 65.33 and 159.25: 9.4005, 11.8103 and 28.7892, so the cent left over goes to the last. */
+    @Test
+    void share_ofGoodwillOnTheWhole_byWhatIsLeft() {
+        List<MonetaryAmount> left = List.of(usd(5200), usd(6533), usd(15925));
+
+        List<InvoiceLine> shares = IntStream.range(0, 3).mapToObj(
+                i -> new LineCredit(line(List.of(5200, 6533, 15925).get(i), 0), List.of()).share(usd(5000), left, i))
+                .toList();
+
+        assertThat(shares).extracting(line -> Amounts.plain(line.net())).containsExactly("9.40", "11.81", "28.79");
+        assertThat(shares).allSatisfy(line -> assertThat(HowReader.evaluate(line.how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(line.net())));
+    }
+
+    /** 10 % of 159.25 are 15.925. */
+    @Test
+    void part_byPercent_isRoundedHalfUp() {
+        InvoiceLine part = new LineCredit(line(15925, 0), List.of()).part(Percent.of("10"));
+
+        assertThat(part.how().text(USD)).isEqualTo("round(10 % x 159.25 USD; allowance; 2) = 15.93");
+    }
+
     @Property(tries = 500, seed = "8725")
     void parts_any_addUpToTheLine(@ForAll @IntRange(min = 1, max = 100_000) int net,
             @ForAll @IntRange(min = 0, max = 100) int percentOff,
@@ -107,6 +153,13 @@ class LineCreditTest {
         return new InvoiceLine(ChargeClass.REPAIR, Outcome.CHARGED, Phrase.of("line.agreement"), Optional.empty(),
                 Quantity.of(1, Unit.EACH), Optional.empty(), amount, usd(0), amount, how,
                 new LineTax(usd(net - share), base, Optional.empty(), Phrase.of("reason.tax-rule")));
+    }
+
+    private static InvoiceLine counted(int number, int net) {
+        InvoiceLine line = line(net, 0);
+        return new InvoiceLine(line.chargeClass(), line.outcome(), line.text(), line.machine(),
+                Quantity.of(number, Unit.EACH), Optional.of(new UnitPrice(usd(333), Unit.EACH)), line.list(),
+                line.allowance(), line.net(), line.how(), line.tax());
     }
 
     private static MonetaryAmount usd(int cents) {

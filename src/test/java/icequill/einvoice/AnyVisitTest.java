@@ -15,6 +15,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.AllRules;
 import icequill.VisitBuilder;
 import icequill.document.Bill;
+import icequill.money.Reduction;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.TaxBasis;
@@ -133,6 +134,8 @@ class AnyVisitTest {
         OwnPrice each = new OwnPrice.Given(usd(amount), Optional.empty());
         builder.own(ChargeClass.PARTS, "2.5", each, Optional.empty()).own(ChargeClass.PARTS, "1", each,
                 Optional.of(TakenBack.CORE_RETURN));
+        builder.own(ChargeClass.TRAVEL, "3", each, Optional.empty()).less(new Reduction.Fixed(usd("2.35")))
+                .less(ChargeClass.REPAIR, "7.5");
         used.forEach(material -> builder.material(material, amount, outcome, Optional.empty()));
         return (discounted ? builder.documentDiscount("five-percent") : builder).build();
     }

@@ -12,6 +12,7 @@ import icequill.document.CreditNote;
 import icequill.document.Totals;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
+import icequill.money.Percent;
 import icequill.office.billing.Booking;
 import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
@@ -20,6 +21,7 @@ import icequill.office.billing.IssueOptions;
 import icequill.party.SalesTaxEncoding;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.request.CreditPart;
 import icequill.shop.FormName;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -35,7 +37,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -101,7 +102,10 @@ class PartialCreditBillsTest {
         }
     }
 
-    /** Lines by their numbers; a part of one as "2:1.13"; "rest" is all that is left. */
+    /**
+     * Lines by their numbers; a part of them as an amount "2:1.13", a percentage "2:10%" or a quantity "4:x2"; "rest" is all that is
+     * left, or all lines before a colon.
+     */
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource(delimiter = '|', value = {
             "hafenland    | plain   | invoice | 2:40.01; 4:0.07; 4:0.07; 1; 4; 5,6; 2:0.05; rest",
@@ -110,7 +114,10 @@ class PartialCreditBillsTest {
             "alder-county | plain   | item    | 1:0.05; 2:40.01; 4; 5,7; rest",
             "alder-county | en16931 | item    | 7:0.37; 7; 2:99.99; 4:0.1; rest",
             "palma-county | en16931 | invoice | 1; 2; 3; 4; 5; 6; 7",
-            "ceniza-county| plain   | item    | 3:80; 3; 4:0.01; 1,2; rest"})
+            "ceniza-county| plain   | item    | 3:80; 3; 4:0.01; 1,2; rest",
+            "hafenland    | plain   | invoice | 2:x25; 4:x1; 4:x0.5; 4:x1.5; rest:10%; 2:33.3%; rest",
+            "alder-county | plain   | item    | 4:x1; rest:50; 2:x40; 4:x1; 1,2,3:7.77; rest:0.02; rest",
+            "palma-county | en16931 | invoice | rest:50%; rest:50%"})
     void parts_ofSeveralRatesAndADiscount_areGoodBillsAndEndAtTheInvoice(String place, String encoding, String basis,
             String parts) throws Exception {
         assertEndsAtTheInvoice(shop(place, encoding, basis, VISIT), parts);
@@ -240,15 +247,22 @@ class PartialCreditBillsTest {
     }
 
     private static Validated<BookedPaper> credit(Path shop, String part) {
-        String[] lineAndAmount = part.split(":", -1);
-        List<Integer> lines = lineAndAmount[0].equals("rest")
+        String[] lineAndPart = part.split(":", -1);
+        List<Integer> lines = lineAndPart[0].equals("rest")
                 ? List.of()
-                : Arrays.stream(lineAndAmount[0].split(",")).map(Integer::valueOf).toList();
-        Optional<BigDecimal> amount = IntStream.range(1, lineAndAmount.length)
-                .mapToObj(i -> new BigDecimal(lineAndAmount[i])).findFirst();
+                : Arrays.stream(lineAndPart[0].split(",")).map(Integer::valueOf).toList();
+        CreditPart wish = lineAndPart.length == 1 ? CreditPart.Rest.REST : part(lineAndPart[1]);
         return CreditOffice.of(shop, CLOCK).credit("INV-2026-00001",
-                new CreditOptions(lines, amount, "Not used.", DATE, Optional.empty(), Booking.USUAL))
+                new CreditOptions(lines, wish, "Not used.", DATE, Optional.empty(), Booking.USUAL))
                 .map(List::getFirst);
+    }
+
+    private static CreditPart part(String text) {
+        return text.endsWith("%")
+                ? new CreditPart.OfPercent(Percent.of(text.replace("%", "")))
+                : text.startsWith("x")
+                        ? new CreditPart.OfQuantity(new BigDecimal(text.substring(1)))
+                        : new CreditPart.OfAmount(new BigDecimal(text));
     }
 
     private static Sent sent(BookedPaper paper) throws Exception {

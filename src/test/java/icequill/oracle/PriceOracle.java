@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ import java.util.Map;
 final class PriceOracle {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final Yaml NOTHING = new Yaml(Map.of());
 
     private final Yaml serviceCall;
     private final Yaml materials;
@@ -44,16 +46,17 @@ final class PriceOracle {
     }
 
     /** What is used of a material. */
-    private record Use(String material, BigDecimal amount, String outcome, boolean isDose) {}
+    private record Use(String material, BigDecimal amount, String outcome, boolean isDose, Yaml less) {}
 
     /** The nets of all lines, and last what the whole comes to. */
     List<String> price(Yaml visit, Yaml site) {
         List<Line> lines = new ArrayList<>();
         Yaml discount = visit.has("classDiscount")
                 ? adjustments.named("classDiscounts", visit.text("classDiscount")).child("percents")
-                : new Yaml(Map.of());
-        Add add = (on, outcome, list) -> lines.add(new Line(on, net(list, outcome, discount.maybe(on)
-                .orElse(BigDecimal.ZERO))));
+                : NOTHING;
+        Add add = (on, outcome, list, less) -> lines.add(new Line(on, outcome.equals("charged")
+                ? list.subtract(off(visit, list, on, discount, less))
+                : BigDecimal.ZERO));
         serviceCalls(visit, site, add);
         boolean isFlat = visit.has("flat");
         boolean isNobodyThere = visit.list("lines").stream().filter(line -> line.has("modifier"))
@@ -78,16 +81,25 @@ final class PriceOracle {
         return nets;
     }
 
-    /** Takes a line by its list price. */
+    /** Takes a line by its list price, and what is taken off it for this once. */
     private interface Add {
-        void line(String on, String outcome, BigDecimal list);
+        void line(String on, String outcome, BigDecimal list, Yaml less);
+
+        default void line(String on, String outcome, BigDecimal list) {
+            line(on, outcome, list, NOTHING);
+        }
     }
 
-    private static BigDecimal net(BigDecimal list, String outcome, BigDecimal percent) {
-        if (!outcome.equals("charged")) {
+    private static BigDecimal off(Yaml visit, BigDecimal list, String on, Yaml discount, Yaml less) {
+        if (list.signum() < 0) {
             return BigDecimal.ZERO;
         }
-        return list.signum() < 0 ? list : list.subtract(cents(list.multiply(percent).divide(HUNDRED)));
+        List<BigDecimal> percents = new ArrayList<>(List.of(discount.maybe(on).orElse(BigDecimal.ZERO)));
+        visit.list("less").stream().filter(each -> each.text("class").equals(on))
+                .forEach(each -> percents.add(each.number("percent")));
+        less.maybe("percent").ifPresent(percents::add);
+        BigDecimal byPercent = cents(list.multiply(Collections.max(percents)).divide(HUNDRED));
+        return byPercent.max(less.maybe("amount").orElse(BigDecimal.ZERO).min(list));
     }
 
     private static BigDecimal cents(BigDecimal exact) {
@@ -146,12 +158,13 @@ final class PriceOracle {
                             .filter(each -> size.compareTo(each.number("upTo")) <= 0)
                             .min(Comparator.comparing(each -> each.number("upTo"))).orElseThrow();
                     uses.add(new Use(dose.text("material"), step.number("amount"), done.text("outcome", "charged"),
-                            true));
+                            true, NOTHING));
                 }
             }
         }
         visit.list("lines").stream().filter(line -> line.has("material")).forEach(line -> uses.add(
-                new Use(line.text("material"), line.number("amount"), line.text("outcome", "charged"), false)));
+                new Use(line.text("material"), line.number("amount"), line.text("outcome", "charged"), false,
+                        less(line))));
         return uses;
     }
 
@@ -163,14 +176,23 @@ final class PriceOracle {
             if (material.has("pack")) {
                 packed.merge(new Packed(use.material(), use.outcome()), use.amount(), BigDecimal::add);
             } else {
-                add.line(material.text("class"), use.outcome(), cents(use.amount().multiply(unitPrice(material))));
+                add.line(material.text("class"), use.outcome(), cents(use.amount().multiply(unitPrice(material))),
+                        use.less());
             }
         }
         packed.forEach((key, amount) -> {
             Yaml material = materials.named("items", key.material());
             BigDecimal packs = amount.divide(material.number("pack"), 0, RoundingMode.CEILING);
-            add.line(material.text("class"), key.outcome(), cents(packs.multiply(unitPrice(material))));
+            add.line(material.text("class"), key.outcome(), cents(packs.multiply(unitPrice(material))),
+                    uses.stream()
+                            .filter(use -> use.material().equals(key.material()) && use.outcome().equals(key.outcome())
+                                    && !use.less().equals(NOTHING))
+                            .map(Use::less).findFirst().orElse(NOTHING));
         });
+    }
+
+    private static Yaml less(Yaml line) {
+        return line.has("less") ? line.child("less") : NOTHING;
     }
 
     private BigDecimal unitPrice(Yaml material) {
@@ -198,7 +220,8 @@ final class PriceOracle {
         BigDecimal price = line.maybe("price")
                 .orElseGet(() -> marked(line.number("cost"), line.maybe("markup").orElse(BigDecimal.ZERO)));
         BigDecimal list = cents(line.maybe("amount").orElse(BigDecimal.ONE).multiply(price));
-        add.line(line.text("class"), line.text("outcome", "charged"), line.has("back") ? list.negate() : list);
+        add.line(line.text("class"), line.text("outcome", "charged"), line.has("back") ? list.negate() : list,
+                less(line));
     }
 
     private void fees(Yaml visit, Yaml site, List<Line> discounted, List<Line> lines) {

@@ -73,18 +73,28 @@ final class RandomVisits {
             lines.add(switch (random.nextInt(6)) {
             case 0 -> "modifier: " + (random.nextBoolean() ? "stairs" : "waiting") + ", amount: "
                     + (1 + random.nextInt(40));
-            case 1 -> "text: mine, class: parts, price: " + (1 + random.nextInt(90_000)) / 100.0;
+            case 1 -> "text: mine, class: parts, price: " + (1 + random.nextInt(90_000)) / 100.0 + less();
             case 2 -> "text: lift, class: travel, unit: day, amount: 1.5, cost: " + random.nextInt(30_000) / 100.0
                     + ", markup: " + random.nextInt(60);
             case 3 -> "text: core, class: parts, price: " + random.nextInt(900) / 100.0 + ", back: core-return";
             default -> "material: " + one(MATERIALS) + ", amount: " + (1 + random.nextInt(900)) / 100.0 + ", outcome: "
-                    + one(OUTCOMES);
+                    + (random.nextInt(3) == 0 && lines.stream().noneMatch(line -> line.contains("less"))
+                            ? "charged" + less()
+                            : one(OUTCOMES));
             });
         }
         if (random.nextInt(15) == 0) {
             lines.add("modifier: found-nobody");
         }
         return lines;
+    }
+
+    private String less() {
+        return switch (random.nextInt(3)) {
+        case 0 -> ", less: {reason: why not, percent: " + random.nextInt(1000) / 10.0 + "}";
+        case 1 -> ", less: {reason: why not, amount: " + random.nextInt(9000) / 100.0 + "}";
+        default -> "";
+        };
     }
 
     private void terms(StringBuilder text, boolean isAtMachines) {
@@ -96,6 +106,10 @@ final class RandomVisits {
         }
         if (random.nextInt(3) == 0) {
             text.append("surcharges: [fuel, chemical-handling]\n");
+        }
+        if (random.nextInt(4) == 0) {
+            text.append("less: [{class: ").append(one(List.of("travel", "repair", "parts"))).append(", percent: ")
+                    .append(random.nextInt(400) / 10.0).append(", reason: we came late}]\n");
         }
         if (hasExtras && random.nextBoolean()) {
             text.append("fees: [extra]\n");

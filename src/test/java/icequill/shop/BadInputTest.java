@@ -112,6 +112,11 @@ class BadInputTest {
                   - {text: a core, class: parts, cost: 20, back: core-return, outcome: goodwill}
                   - {text: a lift, class: lifts, price: -20}
                   - {material: water-filter, amount: 1, price: 20}
+                  - {material: water-filter, amount: 1, outcome: goodwill, less: {percent: 5, reason: x}}
+                  - {material: water-filter, amount: 1, less: {percent: 5, amount: 2, reason: x}}
+                  - {text: a core, class: parts, price: 20, back: core-return, less: {amount: 2.005}}
+                less:
+                  - {class: repairs, percent: 120, reason: x}
                 """);
 
         ShopFolder folder = DemoShop.read(shop);
@@ -121,7 +126,8 @@ class BadInputTest {
                 .containsExactlyInAnyOrder("UNKNOWN_KEY 3", "WRONG_ORDER 5", "AMBIGUOUS_TIME 6", "NOT_ALLOWED 6",
                         "WRONG_ORDER 11", "MISSING 12", "MISSING 17", "OUT_OF_RANGE 19", "MISSING 20", "NOT_ALLOWED 21",
                         "NOT_ALLOWED 22", "MISSING 23", "MISSING 24", "NOT_ALLOWED 25", "NOT_ALLOWED 26", "MISSING 26",
-                        "NOT_ALLOWED 27", "OUT_OF_RANGE 27", "NOT_ALLOWED 28");
+                        "NOT_ALLOWED 27", "OUT_OF_RANGE 27", "NOT_ALLOWED 28", "NOT_ALLOWED 29", "NOT_ALLOWED 30",
+                        "NOT_ALLOWED 31", "MISSING 31", "OUT_OF_RANGE 31", "NOT_ALLOWED 33", "OUT_OF_RANGE 33");
     }
 
     @ParameterizedTest(name = "{0}: {1} -> {2}")

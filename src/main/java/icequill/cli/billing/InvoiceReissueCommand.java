@@ -5,6 +5,7 @@ import icequill.cli.terminal.BookingOptions;
 import icequill.cli.terminal.PaperName;
 import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
+import icequill.request.CreditPart;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +45,7 @@ public final class InvoiceReissueCommand extends BookCommand {
     @Override
     public Integer call() {
         return booking.show(CreditOffice.of(folder(), clock()).credit(invoice.text(),
-                new CreditOptions(List.of(), Optional.empty(), reason, booking.day(folder(), clock()),
+                new CreditOptions(List.of(), CreditPart.Rest.REST, reason, booking.day(folder(), clock()),
                         Optional.of(new CreditOptions.Reissue(Optional.ofNullable(purchaseOrder),
                                 Optional.ofNullable(billTo), due)),
                         booking.booking(false))),

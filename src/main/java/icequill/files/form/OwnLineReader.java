@@ -40,7 +40,7 @@ record OwnLineReader(Fields entry, CurrencyUnit currency) {
         Unit unit = entry.text("unit").flatMap(Unit::ofSymbol).orElse(Unit.EACH);
         return on.flatMap(chargeClass -> price.map(found -> new VisitLine.Own(entry.text("text").orElse(""),
                 chargeClass, new Quantity(entry.number("amount").orElse(BigDecimal.ONE), unit), found, back,
-                entry.text("machine"), outcome, entry.place("text"))));
+                entry.text("machine"), outcome, new OneOffReader(entry, currency).read(outcome), entry.place("text"))));
     }
 
     private Optional<OwnPrice> price() {

@@ -11,6 +11,7 @@ import icequill.work.Call;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.LocalTimes;
+import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.PurchaseOrder;
 import icequill.work.Visit;
@@ -93,7 +94,8 @@ public final class VisitReader {
 
     private PriceTerms terms() {
         return new PriceTerms(named("flat"), names("fees"), names("surcharges"), named("classDiscount"),
-                named("documentDiscount"));
+                named("documentDiscount"),
+                fields.children("less").stream().flatMap(entry -> OneOffReader.onClass(entry).stream()).toList());
     }
 
     private Optional<Named> named(String key) {
@@ -253,16 +255,17 @@ public final class VisitReader {
         OwnLineReader.KEYS.stream().filter(entry.entries()::containsKey)
                 .forEach(key -> entry.problems().add(Code.NOT_ALLOWED, entry.place(key),
                         key + " belongs to a line in one's own words", "text: in place of the " + named.getFirst()));
+        Optional<OneOff> less = new OneOffReader(entry, shop.currency()).read(outcome);
         if (material.isPresent()) {
             if (!entry.entries().containsKey("amount")) {
                 entry.problems().add(Code.MISSING, entry.place(), "\"amount\" is missing", "how much was used");
             }
             return entry.number("amount")
-                    .map(amount -> new VisitLine.MaterialUsed(material.get(), amount, machine, outcome,
+                    .map(amount -> new VisitLine.MaterialUsed(material.get(), amount, machine, outcome, less,
                             entry.place("material")));
         }
         return modifier.map(id -> new VisitLine.ModifierApplied(id, entry.number("amount").orElse(BigDecimal.ONE),
-                machine, outcome, entry.place("modifier")));
+                machine, outcome, less, entry.place("modifier")));
     }
 
     /** A local time, with an offset where one is written; a time the zone does not have is reported. */

@@ -5,6 +5,7 @@ import icequill.files.yaml.Names;
 import icequill.files.yaml.Tree;
 import icequill.money.Amounts;
 import icequill.money.Percent;
+import icequill.money.Reduction;
 import icequill.problem.Code;
 import icequill.rates.Adjustments;
 import icequill.rates.Applies;
@@ -113,9 +114,9 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
         if (entry.entries().containsKey("amount") == entry.entries().containsKey("percent")) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place(), "needs an amount or a percent", "one of the two");
         }
-        Optional<DocumentDiscount.Off> off = amount.isPresent()
-                ? amount.map(DocumentDiscount.Fixed::new)
-                : percent.map(DocumentDiscount.Part::new);
+        Optional<Reduction> off = amount.isPresent()
+                ? amount.map(Reduction.Fixed::new)
+                : percent.map(Reduction.Part::new);
         return off.flatMap(found -> entry.wording("name")
                 .map(name -> new DocumentDiscount(id, name, found, entry.place())));
     }

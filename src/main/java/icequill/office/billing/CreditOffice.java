@@ -21,6 +21,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.request.CreditPart;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
@@ -126,7 +127,7 @@ public final class CreditOffice {
                     "give back the rest, and bill the visit anew: icequill invoice issue"));
         }
         CreditAssembly assembly = new CreditAssembly(billing.bill(),
-                new CreditNote.Original(invoice.number(), invoice.date()), wish.reason(), wish.lines(), wish.amount(),
+                new CreditNote.Original(invoice.number(), invoice.date()), wish.reason(), wish.lines(), wish.part(),
                 before);
         Problems problems = wrong(wish, invoice);
         problems.addAll(assembly.credit(Optional.empty(), wish.date()).problems());
@@ -164,9 +165,9 @@ public final class CreditOffice {
                     "dated " + wish.date() + ", but " + invoice.number() + " bears " + invoice.date(),
                     "that day or a later one");
         }
-        if (wish.reissue().isPresent() && (!wish.lines().isEmpty() || wish.amount().isPresent())) {
+        if (wish.reissue().isPresent() && (!wish.lines().isEmpty() || wish.part() != CreditPart.Rest.REST)) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
-                    (wish.lines().isEmpty() ? "both an amount" : "both lines") + " and a new invoice",
+                    (wish.lines().isEmpty() ? "both a part" : "both lines") + " and a new invoice",
                     "a part alone, or the whole invoice issued anew");
         }
         return problems;

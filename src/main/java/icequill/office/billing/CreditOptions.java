@@ -1,6 +1,6 @@
 package icequill.office.billing;
 
-import java.math.BigDecimal;
+import icequill.request.CreditPart;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -9,15 +9,15 @@ import java.util.Optional;
  * What is to be given back of an invoice.
  *
  * @param lines as the invoice counts them, from 1; empty for all that are not given back yet
- * @param amount what part of the one line goes back, before tax; empty for all that is left
+ * @param part what goes back of them
  * @param reason printed for the customer
  * @param reissue what the invoice is to be issued anew with; empty when it is only given back
  */
-public record CreditOptions(List<Integer> lines, Optional<BigDecimal> amount, String reason, LocalDate date,
+public record CreditOptions(List<Integer> lines, CreditPart part, String reason, LocalDate date,
         Optional<Reissue> reissue, Booking booking) {
 
     public CreditOptions(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue) {
-        this(lines, Optional.empty(), reason, date, reissue, Booking.USUAL);
+        this(lines, CreditPart.Rest.REST, reason, date, reissue, Booking.USUAL);
     }
 
     /**
