@@ -138,13 +138,14 @@ class ArchitectureTest {
                         + " agreement work account party explain money");
         room(arrows, "render.limits", "");
         room(arrows, "render.words", "work party explain money");
-        room(arrows, "render.drawing", "render.words document forecast money");
+        room(arrows, "render.page", "render.words");
+        room(arrows, "render.drawing", "render.page render.words document forecast money");
         room(arrows, "render.view",
-                "render.drawing render.words document forecast tax pricer agreement work account party"
+                "render.drawing render.page render.words document forecast tax pricer agreement work account party"
                         + " explain money");
         // files.disk, because the identifier of a PDF is a hash of it
-        room(arrows, "render.pdf", "files.disk render.drawing render.words render.limits document party");
-        room(arrows, "render", "render.pdf render.view render.limits document");
+        room(arrows, "render.pdf", "files.disk render.drawing render.page render.words render.limits document party");
+        room(arrows, "render", "render.pdf render.view render.page render.limits document");
         // tax and pricer, because the tax and the price for one of each line are written by themselves
         room(arrows, "einvoice", "document tax pricer work party explain money");
         room(arrows, "ledger.store", "files.disk party money");

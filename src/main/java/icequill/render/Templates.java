@@ -19,6 +19,8 @@ import icequill.render.limits.CountedTemplates;
 import icequill.render.limits.LimitedText;
 import icequill.render.limits.PrintRoom;
 import icequill.render.limits.PrintThread;
+import icequill.render.page.Page;
+import icequill.render.page.TextsOnly;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -26,12 +28,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 
 /**
  * The templates: a shop's own where it has one, else ours. A template cannot reach classes, methods of objects, files or the
- * network; it gets texts and lists of texts, escaped wherever they are written.
+ * network; it gets texts and lists of texts, see {@link TextsOnly}, escaped wherever they are written.
  */
 final class Templates {
 
@@ -58,6 +59,7 @@ final class Templates {
         configuration.setLocale(Locale.ROOT);
         configuration.setLocalizedLookup(false);
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        configuration.setObjectWrapper(new TextsOnly());
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
@@ -67,11 +69,11 @@ final class Templates {
     }
 
     /** The filled-in template, or what is wrong with it. */
-    Validated<String> fill(String name, Map<String, Object> model) {
+    Validated<String> fill(String name, Page page) {
         try {
             Template template = configuration.getTemplate(name);
             LimitedText out = new LimitedText();
-            template.process(model, out);
+            template.process(page, out);
             return Validated.valid(out.toString());
         } catch (LimitedText.Full full) {
             return PrintRoom.limit("the template " + name + " writes " + full.getMessage());

@@ -1,7 +1,6 @@
 package icequill.render.drawing;
 
 import icequill.document.FitSheet;
-import java.util.Map;
 
 /** Machines stopped by months since the last cleaning: what was recorded as dots, what was fitted as a line; with numbers on both axes. */
 public final class FitSketch {
@@ -31,7 +30,7 @@ public final class FitSketch {
      *
      * @param text for those who do not see it
      */
-    public static Map<String, Object> of(FitSheet.Plot plot, String text) {
+    public static Drawn of(FitSheet.Plot plot, String text) {
         FitSketch sketch = new FitSketch(plot.curve().getLast().months().doubleValue());
         Sketch plane = Sketch.of(WIDE, HIGH);
         StringBuilder grid = new StringBuilder();
@@ -57,7 +56,7 @@ public final class FitSketch {
         }
         return plane.outlined(Sketch.box(LEFT, EDGE, WIDE - EDGE - LEFT, HIGH - EDGE - BOTTOM), Sketch.WHITE,
                 THIN).grid(grid.toString(), THIN).lines(curve.toString(), 2 * THIN)
-                .outlined(dots.toString(), Sketch.WHITE, 2 * THIN).model(text);
+                .outlined(dots.toString(), Sketch.WHITE, 2 * THIN).drawn(text);
     }
 
     /** On a long plot only some lines have their number, so that none touch: one of so many. */

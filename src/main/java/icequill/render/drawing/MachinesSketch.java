@@ -1,7 +1,6 @@
 package icequill.render.drawing;
 
 import icequill.forecast.ChancesPerTenSites;
-import java.util.Map;
 
 /**
  * Sites as little ice machines in a row: with ice in the bin where no call came, hatched where one did, and dark where more did, so
@@ -24,13 +23,13 @@ public final class MachinesSketch {
     private MachinesSketch() {
     }
 
-    public static Map<String, Object> of(ChancesPerTenSites sites, String text) {
-        return row(sites).model(text, 1);
+    public static Drawn of(ChancesPerTenSites sites, String text) {
+        return row(sites).drawn(text, 1);
     }
 
     /** The same for a page on which it is what is looked at first. */
-    public static Map<String, Object> large(ChancesPerTenSites sites, String text) {
-        return row(sites).model(text, 2);
+    public static Drawn large(ChancesPerTenSites sites, String text) {
+        return row(sites).drawn(text, 2);
     }
 
     private static MachinesSketch row(ChancesPerTenSites sites) {
@@ -48,28 +47,28 @@ public final class MachinesSketch {
     }
 
     /** One machine of each kind, to explain them. */
-    public static Map<String, Object> quietOne(String text) {
+    public static Drawn quietOne(String text) {
         MachinesSketch row = new MachinesSketch();
         row.quiet();
-        return row.model(text, 1);
+        return row.drawn(text, 1);
     }
 
-    public static Map<String, Object> hatchedOne(String text) {
+    public static Drawn hatchedOne(String text) {
         MachinesSketch row = new MachinesSketch();
         row.hatched();
-        return row.model(text, 1);
+        return row.drawn(text, 1);
     }
 
-    public static Map<String, Object> darkOne(String text) {
+    public static Drawn darkOne(String text) {
         MachinesSketch row = new MachinesSketch();
         row.dark();
-        return row.model(text, 1);
+        return row.drawn(text, 1);
     }
 
-    private Map<String, Object> model(String text, int times) {
+    private Drawn drawn(String text, int times) {
         return Sketch.of(count * (WIDE + GAP) - GAP + 2 * LINE, HIGH + 2 * LINE)
                 .areas(dark.toString(), Sketch.INK).lines(hatching.toString(), LINE)
-                .lines(cabinets.toString(), LINE).lines(ice.toString(), 2).model(text, times);
+                .lines(cabinets.toString(), LINE).lines(ice.toString(), 2).drawn(text, times);
     }
 
     private int cabinet() {

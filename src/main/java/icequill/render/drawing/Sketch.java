@@ -3,7 +3,6 @@ package icequill.render.drawing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A drawing in the making, ready for {@code parts/drawing.ftlh}. Its units are tenths of a millimeter.
@@ -11,7 +10,7 @@ import java.util.Map;
  * @param width of the drawing
  * @param height of the drawing
  */
-record Sketch(int width, int height, List<Map<String, String>> parts, List<Map<String, String>> words) {
+record Sketch(int width, int height, List<Drawn.Outline> parts, List<Drawn.Word> words) {
 
     /** The ink of our papers. */
     static final String INK = "#1a1a1a";
@@ -47,7 +46,7 @@ record Sketch(int width, int height, List<Map<String, String>> parts, List<Map<S
 
     private Sketch add(String path, String fill, String stroke, int thickness) {
         if (!path.isEmpty()) {
-            parts.add(Map.of("d", path, "fill", fill, "stroke", stroke, "line", String.valueOf(thickness)));
+            parts.add(new Drawn.Outline(path, fill, stroke, String.valueOf(thickness)));
         }
         return this;
     }
@@ -58,20 +57,19 @@ record Sketch(int width, int height, List<Map<String, String>> parts, List<Map<S
      * @param anchor which of its points is given: start, middle or end, on the base line
      */
     Sketch word(String text, int x, int y, String anchor) {
-        words.add(Map.of("text", text, "x", String.valueOf(x), "y", String.valueOf(y), "anchor", anchor, "size",
-                String.valueOf(LETTERS)));
+        words.add(new Drawn.Word(text, String.valueOf(x), String.valueOf(y), anchor, String.valueOf(LETTERS)));
         return this;
     }
 
     /** @param text for those who do not see it */
-    Map<String, Object> model(String text) {
-        return model(text, 1);
+    Drawn drawn(String text) {
+        return drawn(text, 1);
     }
 
     /** The same so many times as large. */
-    Map<String, Object> model(String text, int times) {
-        return Map.of("text", text, "box", "0 0 " + width + " " + height, "width", millimeters(times * width), "height",
-                millimeters(times * height), "parts", List.copyOf(parts), "words", List.copyOf(words));
+    Drawn drawn(String text, int times) {
+        return new Drawn(text, "0 0 " + width + " " + height, millimeters(times * width), millimeters(times * height),
+                parts, words);
     }
 
     private static String millimeters(int tenths) {

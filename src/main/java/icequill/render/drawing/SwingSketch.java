@@ -3,7 +3,6 @@ package icequill.render.drawing;
 import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -43,7 +42,7 @@ public final class SwingSketch {
      *
      * @param write how a number is written
      */
-    public Map<String, Object> scale(Function<BigDecimal, String> write, String text) {
+    public Drawn scale(Function<BigDecimal, String> write, String text) {
         Sketch sketch = Sketch.of(WIDE, HIGH);
         StringBuilder lines = new StringBuilder();
         for (BigDecimal number : numbers()) {
@@ -52,7 +51,7 @@ public final class SwingSketch {
             sketch.word(write.apply(number), at, HIGH - DASH - THIN,
                     at < WIDE / MOST / 2 ? "start" : at > WIDE - WIDE / MOST / 2 ? "end" : "middle");
         }
-        return sketch.lines(lines.toString(), THIN).model(text);
+        return sketch.lines(lines.toString(), THIN).drawn(text);
     }
 
     /** Multiples of one, two or five times a power of ten, zero among them. */
@@ -73,7 +72,7 @@ public final class SwingSketch {
      *
      * @param text for those who do not see it
      */
-    public Map<String, Object> bar(MonetaryAmount one, MonetaryAmount other, String text) {
+    public Drawn bar(MonetaryAmount one, MonetaryAmount other, String text) {
         int from = at(number(one));
         int until = at(number(other));
         int left = Math.min(from, until);
@@ -86,7 +85,7 @@ public final class SwingSketch {
                         THIN)
                 .areas(end(from), Sketch.INK)
                 .lines(zero.toString(), THIN)
-                .lines("M" + base + " 0V" + HIGH, 2 * THIN).model(text);
+                .lines("M" + base + " 0V" + HIGH, 2 * THIN).drawn(text);
     }
 
     /** The end of the careful figure is dark. */

@@ -6,6 +6,7 @@ import icequill.account.Owed;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,18 +59,20 @@ record AccountWords(Sentences sentences) {
                         .stream()));
     }
 
+    record StoreSum(String store, String amount) implements Texts {}
+
     /** What of a sum is for each of several stores, which a group's accounts office books apart; none where there is one. */
-    List<Map<String, String>> byStore(List<Owed> all, Function<Owed, MonetaryAmount> part) {
+    List<StoreSum> byStore(List<Owed> all, Function<Owed, MonetaryAmount> part) {
         Map<String, List<MonetaryAmount>> stores = new TreeMap<>();
         all.forEach(owed -> stores.computeIfAbsent(owed.store().orElse(""), store -> new ArrayList<>())
                 .add(part.apply(owed)));
         return stores.size() < 2
                 ? List.of()
-                : stores.entrySet().stream().map(each -> Map.of("store",
+                : stores.entrySet().stream().map(each -> new StoreSum(
                         each.getKey().isEmpty()
                                 ? sentences.word("account.no-store")
                                 : sentences.word("account.of-store", each.getKey()),
-                        "amount", amount(Amounts.sum(each.getValue(), each.getValue().getFirst().getCurrency()))))
+                        amount(Amounts.sum(each.getValue(), each.getValue().getFirst().getCurrency()))))
                         .toList();
     }
 

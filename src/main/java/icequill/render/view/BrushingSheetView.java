@@ -8,12 +8,11 @@ import icequill.document.BrushingSheetPair;
 import icequill.explain.ConstantKey;
 import icequill.money.Amounts;
 import icequill.party.Machine;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
@@ -24,53 +23,72 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
     /** So many logs stand on the front; with more machines one log is for all. */
     private static final int MOST_LOGS = 3;
 
-    public static Map<String, Object> of(BrushingSheet sheet) {
+    /**
+     * What the sheet says.
+     *
+     * @param yours the machines that customers may brush
+     * @param byPlace whether each place has a log of its own
+     * @param left the machines that are left to us
+     * @param rows what brushing costs
+     * @param savings what it saves; may be empty
+     * @param electricity may be empty
+     */
+    record Brushing(String currency, List<String> yours, List<String> places, boolean byPlace, List<LeftToUs> left,
+            List<Row> rows, List<String> cautions, List<Row> savings, String electricity)
+            implements
+            Texts {}
+
+    record LeftToUs(String name, String why) implements Texts {}
+
+    /**
+     * An amount.
+     *
+     * @param how may be empty
+     * @param sum whether it is one
+     */
+    record Row(String what, String how, String amount, boolean sum) implements Texts {}
+
+    /** The sheet in each language. */
+    record Sides(List<Page> sides) implements Texts {}
+
+    public static Page of(BrushingSheet sheet) {
         String country = sheet.shop().address().country();
-        return new BrushingSheetView(sheet, Sentences.of(sheet.language(), country)).model();
+        return new BrushingSheetView(sheet, Sentences.of(sheet.language(), country)).page();
     }
 
     /** Both sides; what the page itself needs comes from the front. */
-    public static Map<String, Object> of(BrushingSheetPair pair) {
-        Map<String, Object> model = new LinkedHashMap<>(of(pair.front()));
-        model.put("sides", List.of(of(pair.front()), of(pair.back())));
-        return model;
+    public static Page of(BrushingSheetPair pair) {
+        Page front = of(pair.front());
+        return front.with(new Sides(List.of(front, of(pair.back()))));
     }
 
-    private Map<String, Object> model() {
-        List<Map<String, String>> facts = new Details(sentences)
+    private Page page() {
+        List<Details.Row> facts = new Details(sentences)
                 .add("brushing.date", sentences.formats().day(sheet.date())).add("fact.store", sheet.storeNumber())
                 .rows();
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(sheet, sentences.word("brushing.title"), sentences).model(sheet.customer(),
-                        sheet.site(), sheet.address(), facts));
-        model.put("currency", sheet.comparison().brush().getCurrency().getCurrencyCode());
-        model.put("yours", sheet.yours().stream().map(this::name).toList());
-        List<String> places = places();
-        model.put("places", places);
-        model.put("byPlace", places.size() > 1 && places.size() <= MOST_LOGS);
-        model.put("left", sheet.left().stream().map(this::left).toList());
-        model.put("rows", rows(sheet.comparison()));
-        model.put("cautions",
-                sheet.cautions().stream().map(new CautionWords(sentences)::full).toList());
-        model.put("savings", sheet.savings().map(this::savings).orElse(List.of()));
-        model.put("electricity", sheet.savings().flatMap(BrushingSheet.Savings::electricity)
-                .map(range -> sentences.word("brushing.electricity", round(range.low()), round(range.high()),
-                        round(range.middle())))
-                .orElse(""));
-        return model;
+        return Page.of(new LetterView(sheet, sentences.word("brushing.title"), sentences).letter(sheet.customer(),
+                sheet.site(), sheet.address(), facts), brushing());
     }
 
-    private List<Map<String, Object>> savings(BrushingSheet.Savings savings) {
+    private Brushing brushing() {
+        List<String> places = places();
+        return new Brushing(sheet.comparison().brush().getCurrency().getCurrencyCode(),
+                sheet.yours().stream().map(this::name).toList(), places,
+                places.size() > 1 && places.size() <= MOST_LOGS, sheet.left().stream().map(this::left).toList(),
+                rows(sheet.comparison()), sheet.cautions().stream().map(new CautionWords(sentences)::full).toList(),
+                sheet.savings().map(this::savings).orElse(List.of()),
+                sheet.savings().flatMap(BrushingSheet.Savings::electricity)
+                        .map(range -> sentences.word("brushing.electricity", round(range.low()), round(range.high()),
+                                round(range.middle())))
+                        .orElse(""));
+    }
+
+    private List<Row> savings(BrushingSheet.Savings savings) {
         String calls = sentences.formats().number(savings.calls(), 1);
-        return List.of(
-                Map.of("what", sentences.word("brushing.spared", calls), "amount",
-                        sentences.formats().amount(savings.spared()), "sum",
-                        false),
-                Map.of("what", sentences.word("brushing.bought"), "amount",
-                        sentences.formats().amount(savings.bought()), "sum", false),
-                Map.of("what", sentences.word("brushing.year-less"), "amount",
-                        sentences.formats().amount(sheet.comparison().year().amount().negate()), "sum", false),
-                Map.of("what", sentences.word("brushing.kept"), "amount", round(savings.kept()), "sum", true));
+        return List.of(row(sentences.word("brushing.spared", calls), "", savings.spared(), false),
+                row(sentences.word("brushing.bought"), "", savings.bought(), false),
+                row(sentences.word("brushing.year-less"), "", sheet.comparison().year().amount().negate(), false),
+                new Row(sentences.word("brushing.kept"), "", round(savings.kept()), true));
     }
 
     private String round(MonetaryAmount amount) {
@@ -93,28 +111,25 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
         return Sentences.capitalized(machine.where()) + " · " + machine.model();
     }
 
-    private Map<String, String> left(Left left) {
-        return Map.of("name", called(left.machine()), "why",
+    private LeftToUs left(Left left) {
+        return new LeftToUs(called(left.machine()),
                 left.reasons().stream()
                         .map(reason -> sentences.word("brushing.reason." + ConstantKey.of(reason)))
                         .collect(Collectors.joining("; ")) + ".");
     }
 
-    private List<Map<String, Object>> rows(Comparison comparison) {
-        List<Map<String, Object>> rows = new ArrayList<>();
-        rows.add(row("brushing.visit", comparison.visit(), true));
-        rows.add(row("brushing.own", comparison.own(), false));
-        rows.add(row(sentences.word("brushing.brush"), "", comparison.brush(), false));
-        rows.add(row("brushing.difference", comparison.difference(), true));
-        rows.add(row("brushing.year", comparison.year(), true));
-        return rows;
+    private List<Row> rows(Comparison comparison) {
+        return List.of(row("brushing.visit", comparison.visit(), true), row("brushing.own", comparison.own(), false),
+                row(sentences.word("brushing.brush"), "", comparison.brush(), false),
+                row("brushing.difference", comparison.difference(), true),
+                row("brushing.year", comparison.year(), true));
     }
 
-    private Map<String, Object> row(String key, Sum sum, boolean isSum) {
+    private Row row(String key, Sum sum, boolean isSum) {
         return row(sentences.word(key), sentences.how(sum.how(), sum.amount()), sum.amount(), isSum);
     }
 
-    private Map<String, Object> row(String what, String how, MonetaryAmount amount, boolean isSum) {
-        return Map.of("what", what, "how", how, "amount", sentences.formats().amount(amount), "sum", isSum);
+    private Row row(String what, String how, MonetaryAmount amount, boolean isSum) {
+        return new Row(what, how, sentences.formats().amount(amount), isSum);
     }
 }

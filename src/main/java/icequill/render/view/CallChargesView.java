@@ -3,11 +3,10 @@ package icequill.render.view;
 import icequill.agreement.Tier;
 import icequill.document.CallCharge;
 import icequill.party.Wording;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
-import icequill.work.Band;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -17,12 +16,30 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
     /**
      * The table.
      *
-     * @param tiers whose response times are named beside the prices
+     * @param plans whose response times are named beside the prices
+     * @param grades heads of the prices of an hour
+     * @param minimums sentences below
      */
-    Map<String, Object> model(List<Tier> tiers) {
-        return Map.of("plans", tiers.stream().map(tier -> Sentences.capitalized(sentences.in(tier.name()))).toList(),
-                "grades", grades().stream().map(grade -> sentences.word("calls.hour", in(grade))).toList(),
-                "bands", calls.stream().map(call -> band(call, tiers)).toList(), "minimums",
+    record Calls(List<String> plans, List<String> grades, List<Band> bands, List<String> minimums)
+            implements
+            Texts {}
+
+    /**
+     * One band.
+     *
+     * @param hours the price of each grade's hour
+     * @param least what a call costs at least
+     * @param response of each plan; may be empty
+     */
+    record Band(String name, String serviceCall, List<String> hours, String least, List<String> response)
+            implements
+            Texts {}
+
+    /** @param tiers whose response times are named beside the prices */
+    Calls calls(List<Tier> tiers) {
+        return new Calls(tiers.stream().map(tier -> in(tier.name())).toList(),
+                grades().stream().map(grade -> sentences.word("calls.hour", in(grade))).toList(),
+                calls.stream().map(call -> band(call, tiers)).toList(),
                 Stream.concat(grades().stream().flatMap(this::minimums), first()).toList());
     }
 
@@ -30,13 +47,11 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
         return calls.stream().flatMap(call -> call.grades().stream()).map(CallCharge.Hour::grade).distinct().toList();
     }
 
-    private Map<String, Object> band(CallCharge call, List<Tier> tiers) {
-        return Map.of("name", in(call.band()), "serviceCall",
-                sentences.formats().amount(call.serviceCall()), "hours",
+    private Band band(CallCharge call, List<Tier> tiers) {
+        return new Band(in(call.band().name()), sentences.formats().amount(call.serviceCall()),
                 grades().stream().map(grade -> hour(call, grade)
                         .map(hour -> sentences.formats().amount(hour.price())).orElse("–")).toList(),
-                "least", sentences.formats().amount(call.least()), "response",
-                tiers.stream().map(tier -> response(tier, call)).toList());
+                sentences.formats().amount(call.least()), tiers.stream().map(tier -> response(tier, call)).toList());
     }
 
     private static Optional<CallCharge.Hour> hour(CallCharge call, Wording grade) {
@@ -51,7 +66,7 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
         for (CallCharge call : calls) {
             hour(call, grade).filter(hour -> hour.minimum() > 0).ifPresent(hour -> said.add(all.size() == 1
                     ? sentences.word("calls.minimum", in(grade), sentences.duration(hour.minimum()))
-                    : sentences.word("calls.minimum-when", in(grade), in(call.band()),
+                    : sentences.word("calls.minimum-when", in(grade), in(call.band().name()),
                             sentences.duration(hour.minimum()))));
         }
         return said.stream().distinct();
@@ -61,18 +76,15 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
     private Stream<String> first() {
         List<String> said = new ArrayList<>();
         calls.forEach(call -> call.grades().forEach(hour -> hour.firstHour().ifPresent(price -> said.add(sentences
-                .word("calls.first-hour", in(hour.grade()), in(call.band()), sentences.formats().amount(price))))));
+                .word("calls.first-hour", in(hour.grade()), in(call.band().name()),
+                        sentences.formats().amount(price))))));
         calls.stream().flatMap(call -> call.includes().stream()).distinct()
                 .forEach(minutes -> said.add(sentences.word("calls.includes", sentences.duration(minutes))));
         return said.stream();
     }
 
-    private String in(Wording grade) {
-        return Sentences.capitalized(sentences.in(grade));
-    }
-
-    private String in(Band band) {
-        return in(band.name());
+    private String in(Wording name) {
+        return Sentences.capitalized(sentences.in(name));
     }
 
     private String response(Tier tier, CallCharge call) {

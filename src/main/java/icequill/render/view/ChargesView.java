@@ -4,11 +4,10 @@ import icequill.document.InvoiceLine;
 import icequill.document.PricedPaper;
 import icequill.document.Totals;
 import icequill.explain.Phrase;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -29,44 +28,46 @@ record ChargesView(List<InvoiceLine> all, List<Integer> numbers, Totals totals, 
                 remarks, label, sentences);
     }
 
-    Map<String, Object> model() {
-        List<Map<String, Object>> rows = rows();
+    /**
+     * Lines and sums.
+     *
+     * @param closing the last line, which no page break parts from the sums; none where there is no line
+     * @param declined what was offered and not done
+     */
+    record Charged(List<LineView.Row> lines, List<LineView.Row> closing, List<TotalsView.Row> totals,
+            List<String> notes, List<LineView.Row> declined)
+            implements
+            Texts {}
+
+    Charged charged() {
+        List<LineView.Row> rows = rows();
         int last = Math.max(0, rows.size() - 1);
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("lines", rows.subList(0, last));
-        model.put("closing", rows.subList(last, rows.size()));
-        model.put("totals", new TotalsView(totals, label, sentences).rows());
-        model.put("notes", notes());
-        model.put("declined", all.stream().filter(line -> !line.outcome().isDone()).map(this::line).toList());
-        return model;
+        return new Charged(rows.subList(0, last), rows.subList(last, rows.size()),
+                new TotalsView(totals, label, sentences).rows(), notes(),
+                all.stream().filter(line -> !line.outcome().isDone()).map(this::line).toList());
     }
 
     /** What an agreement includes is one row, where its first line stands. */
-    private List<Map<String, Object>> rows() {
+    private List<LineView.Row> rows() {
         List<InvoiceLine> done = done().toList();
         IncludedLines included = IncludedLines.of(done, numbers);
-        List<Map<String, Object>> rows = new ArrayList<>();
+        List<LineView.Row> rows = new ArrayList<>();
         for (int i = 0; i < done.size(); i++) {
             int number = numbers.get(i);
             if (!included.holds(number)) {
-                rows.add(numbered(line(done.get(i)), String.valueOf(number)));
+                rows.add(line(done.get(i)).numbered(String.valueOf(number)));
             } else if (included.begins(number)) {
-                rows.add(numbered(included.row(sentences), included.range()));
+                rows.add(included.row(sentences).numbered(included.range()));
             }
         }
-        return rows;
-    }
-
-    private static Map<String, Object> numbered(Map<String, Object> row, String number) {
-        row.put("number", number);
-        return row;
+        return List.copyOf(rows);
     }
 
     private Stream<InvoiceLine> done() {
         return all.stream().filter(line -> line.outcome().isDone());
     }
 
-    private Map<String, Object> line(InvoiceLine line) {
+    private LineView.Row line(InvoiceLine line) {
         return new LineView(line, sentences)
                 .row(line.tax().isTaxed() && done().anyMatch(other -> !other.tax().isTaxed()));
     }

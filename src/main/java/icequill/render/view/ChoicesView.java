@@ -7,6 +7,7 @@ import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Wording;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +21,17 @@ import javax.money.MonetaryAmount;
 /** The choices of a maintenance quote as rows of a table, the recommended one first, and as boxes to tick. */
 record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
 
-    List<Map<String, Object>> rows() {
+    /**
+     * One choice.
+     *
+     * @param net a year's price
+     * @param first the first year's
+     */
+    record Row(String name, String visits, String net, String first, String tax, String gross, String why)
+            implements
+            Texts {}
+
+    List<Row> rows() {
         return ordered().map(this::row).toList();
     }
 
@@ -42,21 +53,14 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
                 .flatMap(choices -> choices);
     }
 
-    private Map<String, Object> row(PlanChoice choice) {
-        Map<String, Object> row = new LinkedHashMap<>();
+    private Row row(PlanChoice choice) {
         MonetaryAmount tax = choice.tax().add(catchUp(choice, CatchUpPrice::tax));
         MonetaryAmount first = choice.net().add(catchUp(choice, CatchUpPrice::extra));
-        row.put("name", name(choice));
-        row.put("visits", visits(choice));
-        row.put("net", planned(choice, choice.net()));
-        row.put("first", planned(choice, first));
-        row.put("tax", planned(choice, tax));
-        row.put("gross", planned(choice, first.add(tax)));
-        row.put("why", Stream.concat(
-                choice.reasons().stream().map(sentences::say).map(Sentences::capitalized),
+        String why = Stream.concat(choice.reasons().stream().map(sentences::say).map(Sentences::capitalized),
                 choice.payments().isEmpty() ? Stream.of() : Stream.of(sentences.word("choice.paid", payments(choice))))
-                .collect(Collectors.joining(" ")));
-        return row;
+                .collect(Collectors.joining(" "));
+        return new Row(name(choice), visits(choice), planned(choice, choice.net()), planned(choice, first),
+                planned(choice, tax), planned(choice, first.add(tax)), why);
     }
 
     private MonetaryAmount catchUp(PlanChoice choice, Function<CatchUpPrice, MonetaryAmount> part) {

@@ -2,31 +2,43 @@ package icequill.render.view;
 
 import icequill.document.CombinedInvoice;
 import icequill.document.VisitSummary;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** An invoice of several visits as texts, ready for {@code combined-invoice.ftlh}. */
 public record CombinedInvoiceView(CombinedInvoice invoice, Sentences sentences) {
 
-    public static Map<String, Object> of(CombinedInvoice invoice) {
+    public static Page of(CombinedInvoice invoice) {
         return new CombinedInvoiceView(invoice,
-                Sentences.of(invoice.language(), invoice.shop().address().country())).model();
+                Sentences.of(invoice.language(), invoice.shop().address().country())).page();
     }
 
-    private Map<String, Object> model() {
+    /** The visits. */
+    record Visits(List<Part> parts) implements Texts {}
+
+    /**
+     * One visit with its lines, which are numbered through.
+     *
+     * @param closing the last line
+     * @param sum of its lines, before tax
+     */
+    record Part(String heading, List<Details.Row> visitRows, List<VisitView.Machine> machines,
+            List<LineView.Row> lines, List<LineView.Row> closing, String sum)
+            implements
+            Texts {}
+
+    private Page page() {
         InvoiceHead head = new InvoiceHead(invoice, sentences);
-        Map<String, Object> model = new LinkedHashMap<>(head.model(facts()));
-        model.putAll(ChargesView.of(invoice, invoice.remarks(), head.label(), sentences).model());
-        model.put("parts", parts());
-        return model;
+        return Page.of(head.letter(facts()), head.due(),
+                ChargesView.of(invoice, invoice.remarks(), head.label(), sentences).charged(), new Visits(parts()));
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         String days = invoice.parts().stream().map(part -> part.attended().arrived().toLocalDate()).distinct()
                 .map(sentences.formats()::day).collect(Collectors.joining("; "));
         return new Details(sentences).add("fact.date", sentences.formats().day(invoice.date()))
@@ -34,25 +46,24 @@ public record CombinedInvoiceView(CombinedInvoice invoice, Sentences sentences) 
                 .add("fact.vendor", invoice.vendorNumber()).add("fact.visits", invoice.visits()).rows();
     }
 
-    /** Each visit with its lines, which are numbered through, and what they come to. */
-    private List<Map<String, Object>> parts() {
-        List<Map<String, Object>> parts = new ArrayList<>();
+    private List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
         int before = 0;
         for (CombinedInvoice.Part part : invoice.parts()) {
             int done = Math.toIntExact(part.lines().stream().filter(line -> line.outcome().isDone()).count());
-            Map<String, Object> view = new LinkedHashMap<>(
-                    new VisitView(part.attended(), part.machines(), sentences).model());
-            Map<String, Object> charges = new ChargesView(part.lines(),
-                    IntStream.rangeClosed(before + 1, before + done).boxed().toList(), invoice.totals(), List.of(), "",
-                    sentences).model();
-            view.put("heading", heading(part.attended()));
-            view.put("lines", charges.get("lines"));
-            view.put("closing", charges.get("closing"));
-            view.put("sum", sentences.formats().amount(part.sum(invoice.totals().net().getCurrency())));
-            parts.add(view);
+            parts.add(part(part, IntStream.rangeClosed(before + 1, before + done).boxed().toList()));
             before += done;
         }
-        return parts;
+        return List.copyOf(parts);
+    }
+
+    private Part part(CombinedInvoice.Part part, List<Integer> numbers) {
+        VisitView.Visited visit = new VisitView(part.attended(), part.machines(), sentences).visited();
+        ChargesView.Charged charges = new ChargesView(part.lines(), numbers, invoice.totals(), List.of(), "",
+                sentences).charged();
+        return new Part(heading(part.attended()), visit.visitRows(), visit.machines(), charges.lines(),
+                charges.closing(),
+                sentences.formats().amount(part.sum(invoice.totals().net().getCurrency())));
     }
 
     private String heading(VisitSummary attended) {

@@ -1,16 +1,18 @@
 package icequill.render.view;
 
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Named details of a paper, in the order in which they are printed. */
 final class Details {
 
     private final Sentences sentences;
-    private final List<Map<String, String>> rows = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>();
+
+    record Row(String name, String value) implements Texts {}
 
     Details(Sentences sentences) {
         this.sentences = sentences;
@@ -18,7 +20,7 @@ final class Details {
 
     /** @param key of the words for the name */
     Details add(String key, String value) {
-        rows.add(pair(sentences.word(key), value));
+        rows.add(new Row(sentences.word(key), value));
         return this;
     }
 
@@ -27,11 +29,7 @@ final class Details {
         return this;
     }
 
-    List<Map<String, String>> rows() {
+    List<Row> rows() {
         return List.copyOf(rows);
-    }
-
-    static Map<String, String> pair(String name, String value) {
-        return Map.of("name", name, "value", value);
     }
 }

@@ -2,40 +2,43 @@ package icequill.render.view;
 
 import icequill.document.FitSheet;
 import icequill.explain.Phrase;
+import icequill.render.drawing.Drawn;
 import icequill.render.drawing.FitSketch;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /** A fit as texts and plots, ready for {@code fit-sheet.ftlh}. */
 public record FitSheetView(FitSheet sheet, Sentences sentences) {
 
-    public static Map<String, Object> of(FitSheet sheet) {
-        return new FitSheetView(sheet, Sentences.of(sheet.language(), sheet.shop().address().country())).model();
+    public static Page of(FitSheet sheet) {
+        return new FitSheetView(sheet, Sentences.of(sheet.language(), sheet.shop().address().country())).page();
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(sheet, sentences.word("fit.title"), sentences).model(sheet.shop().name(),
+    /** @param settings lines for the file of rates; may be empty */
+    record Fitted(List<Plot> plots, List<String> notes, List<String> settings) implements Texts {}
+
+    /** @param picture of what was recorded, where anything was */
+    record Plot(String title, List<String> said, Optional<Drawn> picture) implements Texts {}
+
+    private Page page() {
+        return Page.of(
+                new LetterView(sheet, sentences.word("fit.title"), sentences).letter(sheet.shop().name(),
                         sheet.shop().name(), sheet.shop().address(),
                         new Details(sentences).add("compare.date", sentences.formats().day(sheet.date()))
-                                .add("fit.table", sheet.table()).rows()));
-        model.put("plots", sheet.plots().stream().map(this::plot).toList());
-        model.put("notes", sheet.notes().stream().map(this::say).toList());
-        model.put("settings", sheet.settings());
-        return model;
+                                .add("fit.table", sheet.table()).rows()),
+                new Fitted(sheet.plots().stream().map(this::plot).toList(),
+                        sheet.notes().stream().map(this::say).toList(), sheet.settings()));
     }
 
-    private Map<String, Object> plot(FitSheet.Plot plot) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        List<String> said = plot.said().stream().map(this::say).toList();
-        view.put("title", say(plot.title()));
-        view.put("said", said);
-        if (!plot.points().isEmpty()) {
-            view.put("picture", FitSketch.of(plot, sentences.word("fit.plot", say(plot.title()))));
-        }
-        return view;
+    private Plot plot(FitSheet.Plot plot) {
+        String title = say(plot.title());
+        return new Plot(title, plot.said().stream().map(this::say).toList(),
+                plot.points().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(FitSketch.of(plot, sentences.word("fit.plot", title))));
     }
 
     private String say(Phrase phrase) {

@@ -8,7 +8,6 @@ import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -53,18 +52,12 @@ record IncludedLines(Map<Integer, InvoiceLine> lines) {
         return String.join(", ", runs);
     }
 
-    Map<String, Object> row(Sentences sentences) {
+    LineView.Row row(Sentences sentences) {
         CurrencyUnit currency = List.copyOf(lines.values()).getFirst().net().getCurrency();
-        Map<String, Object> row = new LinkedHashMap<>();
-        row.put("text", sentences.word("outcome.included"));
-        row.put("outcome", "");
-        row.put("quantity", "");
-        row.put("price", "");
-        row.put("amount", sentences.formats().amount(Amounts.zero(currency)));
-        row.put("how", Sentences.capitalized(sentences.word("line.included-at", byClass(sentences, currency),
-                sentences.formats().amount(sum(List.copyOf(lines.values()), currency)))));
-        row.put("marked", false);
-        return row;
+        String list = sentences.formats().amount(sum(List.copyOf(lines.values()), currency));
+        return new LineView.Row("", sentences.word("outcome.included"), "", "", "", list,
+                sentences.formats().amount(Amounts.zero(currency)),
+                Sentences.capitalized(sentences.word("line.included-at", byClass(sentences, currency), list)), false);
     }
 
     private String byClass(Sentences sentences, CurrencyUnit currency) {

@@ -2,27 +2,32 @@ package icequill.render.view;
 
 import icequill.document.Bill;
 import icequill.party.Remittance;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** What every invoice begins with: its number, to whom, under which references, and what is to be paid. */
 record InvoiceHead(Bill invoice, Sentences sentences) {
 
-    /**
-     * The head as texts.
-     *
-     * @param facts the references beside the address
-     */
-    Map<String, Object> model(List<Map<String, String>> facts) {
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(invoice, title(), sentences).model(invoice.billTo(), facts));
-        model.put("draft", invoice.isDraft());
-        model.put("currency", currency());
-        model.put("pay", pay());
-        return model;
+    /** In which currency, and what is to be paid. */
+    record Due(String currency, LetterView.Pay pay) implements Texts {}
+
+    /** @param facts the references beside the address */
+    LetterView.Letter letter(List<Details.Row> facts) {
+        return new LetterView(invoice, title(), sentences).letter(invoice.billTo(), invoice.isDraft(), facts);
+    }
+
+    /** A draft asks for no payment yet, and a sum of nothing for none at all. */
+    Due due() {
+        boolean nothing = invoice.totals().gross().isZero();
+        boolean asked = !nothing && !invoice.isDraft();
+        String currency = invoice.totals().gross().getCurrency().getCurrencyCode();
+        return new Due(currency, new LetterView.Pay(label(),
+                currency + "\u00a0" + sentences.formats().amount(invoice.totals().gross()), nothing,
+                invoice.dueDate().filter((LocalDate due) -> asked).map(sentences.formats()::day).orElse(""),
+                invoice.number().filter(number -> asked).map(number -> sentences.word("pay.quote", number)).orElse(""),
+                questions()));
     }
 
     String label() {
@@ -37,20 +42,5 @@ record InvoiceHead(Bill invoice, Sentences sentences) {
         Remittance remittance = invoice.shop().remittance();
         String phone = remittance.phone().orElse(invoice.shop().phone());
         return sentences.word("pay.questions", remittance.contact().map(name -> name + ", " + phone).orElse(phone));
-    }
-
-    private String currency() {
-        return invoice.totals().gross().getCurrency().getCurrencyCode();
-    }
-
-    /** A draft asks for no payment yet, and a sum of nothing for none at all. */
-    private Map<String, Object> pay() {
-        boolean nothing = invoice.totals().gross().isZero();
-        boolean asked = !nothing && !invoice.isDraft();
-        return Map.of("label", label(), "amount",
-                currency() + "\u00a0" + sentences.formats().amount(invoice.totals().gross()), "nothing", nothing, "by",
-                invoice.dueDate().filter((LocalDate due) -> asked).map(sentences.formats()::day).orElse(""), "quote",
-                invoice.number().filter(number -> asked).map(number -> sentences.word("pay.quote", number)).orElse(""),
-                "questions", questions());
     }
 }

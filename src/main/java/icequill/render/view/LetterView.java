@@ -6,14 +6,13 @@ import icequill.explain.ConstantKey;
 import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Shop;
+import icequill.render.page.Texts;
 import icequill.render.words.Fonts;
 import icequill.render.words.Sentences;
 import icequill.render.words.Words;
 import icequill.tax.TaxPlace;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -24,9 +23,54 @@ record LetterView(Paper paper, Title title, Sentences sentences) {
         this(paper, Title.of(kind), sentences);
     }
 
-    /** @param facts the references beside the address */
-    Map<String, Object> model(BillTo addressee, List<Map<String, String>> facts) {
-        return model(billTo(addressee), facts);
+    /**
+     * What stands above all else.
+     *
+     * @param lang of the language, as HTML says it
+     * @param w the words of the language
+     * @param title on one line
+     * @param kind of paper, without its number
+     * @param number may be empty
+     * @param draft whether it says that it is one
+     * @param footFont the font of the foot of each page
+     * @param facts the references beside the address
+     */
+    record Letter(String lang, String size, String accent, Words w, String title, String kind, String number,
+            boolean draft, String footFont, Sender shop, Addressee billTo, List<Details.Row> facts)
+            implements
+            Texts {}
+
+    record Sender(String name, List<String> lines, String phone, String email, List<String> registrations,
+            String payee, List<String> payeeLines, List<Details.Row> bank)
+            implements
+            Texts {}
+
+    record Addressee(String name, List<String> lines) implements Texts {}
+
+    /**
+     * What is to be paid.
+     *
+     * @param nothing whether nothing is
+     * @param by the day, or what else stands beside the amount; may be empty
+     * @param quote what to quote; may be empty
+     * @param questions whom to ask; may be empty
+     */
+    record Pay(String label, String amount, boolean nothing, String by, String quote, String questions)
+            implements
+            Texts {
+
+        Pay(String label, String amount, boolean nothing, String by) {
+            this(label, amount, nothing, by, "", "");
+        }
+    }
+
+    /**
+     * For papers that go to whoever pays.
+     *
+     * @param facts the references beside the address
+     */
+    Letter letter(BillTo addressee, boolean draft, List<Details.Row> facts) {
+        return letter(billTo(addressee), draft, facts);
     }
 
     /** Whether the VAT identifiers of both sides belong on the paper (2006/112/EC Art. 226(3) and (4)). */
@@ -39,48 +83,34 @@ record LetterView(Paper paper, Title title, Sentences sentences) {
     }
 
     /** For papers that go to a site: whose it is, and where. */
-    Map<String, Object> model(String customer, String site, Address address, List<Map<String, String>> facts) {
+    Letter letter(String customer, String site, Address address, List<Details.Row> facts) {
         List<String> lines = new ArrayList<>();
         if (!site.equals(customer)) {
             lines.add(site);
         }
         lines.addAll(address.lines());
-        Map<String, Object> model = model(Map.of("name", customer, "lines", lines), facts);
-        model.put("draft", false);
-        return model;
+        return letter(new Addressee(customer, List.copyOf(lines)), false, facts);
     }
 
-    private Map<String, Object> model(Map<String, Object> addressee, List<Map<String, String>> facts) {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("lang", paper.language().tag());
-        model.put("size", ConstantKey.of(paper.size()));
-        model.put("accent", paper.shop().accent());
-        model.put("w", Words.of(paper.language()).all());
-        model.put("title", title.text());
-        model.put("kind", title.kind());
-        model.put("number", title.number().orElse(""));
-        model.put("footFont", Fonts.familyFor(title.text() + paper.shop().name()).style());
-        model.put("shop", shop(paper.shop()));
-        model.put("billTo", addressee);
-        model.put("facts", facts);
-        return model;
+    private Letter letter(Addressee addressee, boolean draft, List<Details.Row> facts) {
+        return new Letter(paper.language().tag(), ConstantKey.of(paper.size()), paper.shop().accent(),
+                Words.of(paper.language()), title.text(), title.kind(), title.number().orElse(""), draft,
+                Fonts.familyFor(title.text() + paper.shop().name()).style(), sender(paper.shop()), addressee, facts);
     }
 
-    private Map<String, Object> shop(Shop shop) {
-        return Map.of("name", shop.name(), "lines", shop.address().lines(), "phone", shop.phone(), "email",
-                shop.email(), "registrations",
+    private Sender sender(Shop shop) {
+        return new Sender(shop.name(), shop.address().lines(), shop.phone(), shop.email(),
                 Stream.concat(vatNumber(shop.vatId()),
                         shop.registrations().stream().map(entry -> entry.name() + " " + entry.value())).toList(),
-                "payee",
-                shop.remittance().payee(), "payeeLines", shop.remittance().address().lines(), "bank",
-                shop.remittance().bank().stream().map(entry -> Details.pair(entry.name(), entry.value())).toList());
+                shop.remittance().payee(), shop.remittance().address().lines(),
+                shop.remittance().bank().stream().map(entry -> new Details.Row(entry.name(), entry.value())).toList());
     }
 
-    private Map<String, Object> billTo(BillTo billTo) {
+    private Addressee billTo(BillTo billTo) {
         List<String> lines = new ArrayList<>();
         billTo.attention().ifPresent(lines::add);
         lines.addAll(billTo.address().lines());
         vatNumber(billTo.vatId()).forEach(lines::add);
-        return Map.of("name", billTo.name(), "lines", lines);
+        return new Addressee(billTo.name(), List.copyOf(lines));
     }
 }

@@ -13,31 +13,29 @@ record LikeLines(List<InvoiceLine> lines, Sentences sentences) {
 
     private static final String ONE = "1";
 
-    List<Map<String, Object>> rows() {
-        Map<Map<String, Object>, List<InvoiceLine>> alike = new LinkedHashMap<>();
+    List<LineView.Row> rows() {
+        Map<LineView.Row, List<InvoiceLine>> alike = new LinkedHashMap<>();
         lines.forEach(line -> alike.computeIfAbsent(anywhere(line), key -> new ArrayList<>()).add(line));
         return alike.entrySet().stream().map(entry -> row(entry.getKey(), entry.getValue())).toList();
     }
 
-    private Map<String, Object> anywhere(InvoiceLine line) {
+    private LineView.Row anywhere(InvoiceLine line) {
         return new LineView(new InvoiceLine(line.chargeClass(), line.outcome(), line.text(), Optional.empty(),
                 line.quantity(), line.unitPrice(), line.list(), line.allowance(), line.net(), line.how(), line.tax()),
                 sentences).row(false);
     }
 
-    private Map<String, Object> row(Map<String, Object> each, List<InvoiceLine> all) {
+    private LineView.Row row(LineView.Row each, List<InvoiceLine> all) {
         if (all.size() == 1) {
             return new LineView(all.getFirst(), sentences).row(false);
         }
-        Map<String, Object> row = new LinkedHashMap<>(each);
         String times = all.size() + "\u00a0×\u00a0";
-        String quantity = String.valueOf(each.get("quantity"));
-        row.put("quantity", quantity.equals(ONE) ? String.valueOf(all.size()) : times + quantity);
-        row.put("amount", sentences.formats().amount(all.getFirst().net().multiply(all.size())));
+        String quantity = each.quantity().equals(ONE) ? String.valueOf(all.size()) : times + each.quantity();
         List<String> machines = all.stream().flatMap(line -> line.machine().stream()).map(Sentences::capitalized)
                 .toList();
-        row.put("how", sentences.word("plan.alike", times + each.get("amount"), String.join(", ", machines),
-                String.valueOf(each.get("how"))));
-        return row;
+        return new LineView.Row("", each.text(), each.outcome(), quantity, each.price(), each.list(),
+                sentences.formats().amount(all.getFirst().net().multiply(all.size())),
+                sentences.word("plan.alike", times + each.amount(), String.join(", ", machines), each.how()),
+                each.marked());
     }
 }

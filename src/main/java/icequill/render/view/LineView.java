@@ -4,36 +4,47 @@ import icequill.document.InvoiceLine;
 import icequill.explain.ConstantKey;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import icequill.work.Outcome;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import javax.money.MonetaryAmount;
 
 /** A line with its price, and how that was figured, as texts. */
 record LineView(InvoiceLine line, Sentences sentences) {
 
     /**
-     * The row of a table.
+     * A row of a table.
      *
+     * @param number may be empty
+     * @param outcome empty for what is charged
+     * @param quantity empty without a price for one
+     * @param price for one; may be empty
+     * @param list the amount before discounts
      * @param marked whether it says that it is taxed
      */
-    Map<String, Object> row(boolean marked) {
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("text", Sentences.capitalized(sentences.say(line.text())));
-        view.put("outcome", line.outcome() == Outcome.CHARGED
-                ? ""
-                : sentences.word("outcome." + ConstantKey.of(line.outcome())));
-        view.put("quantity", line.unitPrice().isPresent() ? sentences.quantity(line.quantity()) : "");
-        view.put("price", line.unitPrice()
-                .map(price -> sentences.formats().amount(price.amount()) + sentences.each(price.per())).orElse(""));
-        view.put("list", sentences.formats().amount(line.list()));
-        view.put("amount", sentences.formats().amount(line.net()));
-        view.put("how", how());
-        view.put("marked", marked);
-        return view;
+    record Row(String number, String text, String outcome, String quantity, String price, String list, String amount,
+            String how, boolean marked)
+            implements
+            Texts {
+
+        Row numbered(String own) {
+            return new Row(own, text, outcome, quantity, price, list, amount, how, marked);
+        }
+    }
+
+    /** @param marked whether it says that it is taxed */
+    Row row(boolean marked) {
+        return new Row("", Sentences.capitalized(sentences.say(line.text())),
+                line.outcome() == Outcome.CHARGED
+                        ? ""
+                        : sentences.word("outcome." + ConstantKey.of(line.outcome())),
+                line.unitPrice().isPresent() ? sentences.quantity(line.quantity()) : "",
+                line.unitPrice()
+                        .map(price -> sentences.formats().amount(price.amount()) + sentences.each(price.per()))
+                        .orElse(""),
+                sentences.formats().amount(line.list()), sentences.formats().amount(line.net()), how(), marked);
     }
 
     /** A discount is told as list price, what is taken off, and what is left. */

@@ -10,55 +10,65 @@ import icequill.document.PlanYear;
 import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /** A maintenance quote as texts, ready for {@code maintenance-quote.ftlh}. */
 public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) {
 
-    public static Map<String, Object> of(MaintenanceQuote quote) {
+    public static Page of(MaintenanceQuote quote) {
         String country = quote.shop().address().country();
-        return new MaintenanceQuoteView(quote, Sentences.of(quote.language(), country)).model();
+        return new MaintenanceQuoteView(quote, Sentences.of(quote.language(), country)).page();
     }
 
-    private Map<String, Object> model() {
+    /**
+     * What is offered.
+     *
+     * @param recommended what we recommend, and why
+     * @param ticks choices to tick
+     * @param lastYear may be empty
+     * @param annex its heading; empty where there is none
+     * @param catchUp where machines were surveyed
+     * @param plans with their prices, for the annex
+     */
+    record Offer(String currency, List<String> machines, String recommended, List<String> why,
+            List<ChoicesView.Row> choices, List<String> ticks, String lastYear, CallChargesView.Calls calls,
+            List<PlannedWorkView.Scope> scopes, List<PlannedWorkView.Days> days, List<String> excluded,
+            List<String> terms, String annex, Optional<CatchUpView.CatchUp> catchUp, List<PlanYearView.Year> plans)
+            implements
+            Texts {}
+
+    private Page page() {
         Title title = new Title(sentences.word(quote.number().isPresent() ? "plan.quote" : "plan.quote-draft"),
                 quote.number());
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(quote, title, sentences).model(quote.billTo(), facts()));
+        return Page.of(
+                new LetterView(quote, title, sentences).letter(quote.billTo(), quote.number().isEmpty(), facts()),
+                offer());
+    }
+
+    private Offer offer() {
         List<Tier> tiers = quote.plans().stream().map(PlanYear::tier).toList();
         PlanYearView years = new PlanYearView(sentences);
         PlannedWorkView work = new PlannedWorkView(quote.plans(), sentences);
         ChoicesView choices = new ChoicesView(quote, sentences);
-        model.put("draft", quote.number().isEmpty());
-        model.put("currency", quote.choices().getFirst().net().getCurrency().getCurrencyCode());
-        model.put("machines",
-                quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
-        model.put("recommended", recommended());
-        model.put("why", why());
-        model.put("choices", choices.rows());
-        model.put("ticks", choices.ticks());
-        model.put("lastYear", quote.lastYear().map(this::lastYear).orElse(""));
-        model.put("calls", new CallChargesView(quote.calls(), sentences).model(tiers));
-        model.put("scopes", work.scopes());
-        model.put("days", work.days());
-        model.put("excluded", years.sentencesOf(
-                tiers.stream().flatMap(tier -> tier.exclusions().stream()).distinct().toList()));
-        model.put("terms", terms());
-
-        model.put("annex", quote.annex() ? sentences.word("plan.annex") : "");
-        model.put("catchUp", quote.catchUp().map(price -> new CatchUpView(price, sentences).model()).orElse(Map.of()));
-        model.put("plans", quote.plans().stream().map(years::model).toList());
-        return model;
+        return new Offer(quote.choices().getFirst().net().getCurrency().getCurrencyCode(),
+                quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
+                recommended(), why(), choices.rows(), choices.ticks(),
+                quote.lastYear().map(this::lastYear).orElse(""),
+                new CallChargesView(quote.calls(), sentences).calls(tiers), work.scopes(), work.days(),
+                years.sentencesOf(tiers.stream().flatMap(tier -> tier.exclusions().stream()).distinct().toList()),
+                terms(), quote.annex() ? sentences.word("plan.annex") : "",
+                quote.catchUp().map(price -> new CatchUpView(price, sentences).catchUp()),
+                quote.plans().stream().map(years::year).toList());
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         return new Details(sentences).add("fact.quote-date", sentences.formats().day(quote.date()))
                 .add("fact.valid-until", sentences.formats().day(quote.validUntil()))
                 .add("visit.site", quote.where().site()).add("fact.store", quote.where().storeNumber())
@@ -91,7 +101,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
             why.add(sentences.say(Phrase.of("plan.nearest", Fact.number(months, "month"))));
         }
         quote.catchUp().filter(price -> !price.extra().isZero()).ifPresent(price -> why.add(catchUp(price)));
-        return why;
+        return List.copyOf(why);
     }
 
     private String catchUp(CatchUpPrice price) {
@@ -120,7 +130,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
         terms.add(sentences.word(quote.customerEmptiesBin() ? "plan.bin-customer" : "plan.bin-shop"));
         terms.add(sentences.word("plan.other-calls"));
         quote.remarks().forEach(remark -> terms.add(sentences.say(remark)));
-        return terms;
+        return List.copyOf(terms);
     }
 
     static String billingKey(Optional<Billing> billing) {

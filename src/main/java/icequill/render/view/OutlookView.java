@@ -10,13 +10,13 @@ import icequill.forecast.ChanceInTen;
 import icequill.forecast.ChancesPerTenSites;
 import icequill.money.Amounts;
 import icequill.party.Wording;
+import icequill.render.drawing.Drawn;
 import icequill.render.drawing.MachinesSketch;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -24,25 +24,61 @@ import javax.money.MonetaryAmount;
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
 record OutlookView(Outlook outlook, Sentences sentences) {
 
-    Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("headline", say(outlook.answer().getFirst()));
-        model.put("answer", outlook.answer().stream().skip(1).map(this::say).toList());
-        model.put("legend", legend());
-        model.put("pictures", Stream.of(ordered().getFirst(), ordered().getLast()).map(this::picture).toList());
-        model.put("rows", ordered().stream().map(this::row).toList());
-        model.put("besideHead", sentences.word("outlook.beside-head." + Outlook.dirtCosts(outlook.ways())));
-        model.put("yearNote", sentences.word(isOwn() ? "outlook.year-note-own" : "outlook.year-note"));
-        model.put("later", sentences.word("outlook.over-years", String.valueOf(outlook.years())));
-        model.put("ways", ordered().stream().map(this::way).toList());
-        model.put("beside", outlook.beside().stream().map(this::beside).toList());
-        List<Map<String, String>> inputs = outlook.inputs().stream().map(this::input).toList();
-        int half = Columns.half(inputs.stream()
-                .map(input -> input.values().stream().mapToInt(String::length).sum()).toList());
-        model.put("inputs", List.of(inputs.subList(0, half), inputs.subList(half, inputs.size())));
-        model.put("reasons", Sentences.capitalized(
-                outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
-        return model;
+    /**
+     * The whole outlook.
+     *
+     * @param answer sentences below the headline
+     * @param pictures of the first and the last way
+     * @param inputs in two columns
+     */
+    record Ahead(String headline, List<String> answer, List<Kind> legend, List<Pictured> pictures, List<Row> rows,
+            String besideHead, String yearNote, String later, List<Way> ways, List<Beside> beside,
+            List<List<Input>> inputs, String reasons)
+            implements
+            Texts {}
+
+    record Kind(Drawn picture, String text) implements Texts {}
+
+    record Pictured(String name, Drawn picture, String sites) implements Texts {}
+
+    /**
+     * A year of one way.
+     *
+     * @param parts of what it costs beside its charges; may be empty
+     * @param isNeglect whether nobody cleans
+     */
+    record Row(String name, String calls, String planned, String charges, String cash, String beside, String parts,
+            String all, boolean isNeglect)
+            implements
+            Texts {}
+
+    /**
+     * One way over the years.
+     *
+     * @param often how often it is just what is planned; may be empty, like those that compare
+     */
+    record Way(String name, Drawn picture, String sites, String gets, String first, String laterRange, String often,
+            String laterOften, String laterMean, String cheaper, String laterCheaper)
+            implements
+            Texts {}
+
+    record Beside(String what, String howMuch, String origin) implements Texts {}
+
+    record Input(String what, String origin) implements Texts {}
+
+    Ahead ahead() {
+        List<Input> inputs = outlook.inputs().stream().map(this::input).toList();
+        int half = Columns.half(inputs.stream().map(input -> input.what().length() + input.origin().length()).toList());
+        return new Ahead(say(outlook.answer().getFirst()), outlook.answer().stream().skip(1).map(this::say).toList(),
+                legend(), Stream.of(ordered().getFirst(), ordered().getLast()).map(this::picture).toList(),
+                ordered().stream().map(this::row).toList(),
+                sentences.word("outlook.beside-head." + Outlook.dirtCosts(outlook.ways())),
+                sentences.word(isOwn() ? "outlook.year-note-own" : "outlook.year-note"),
+                sentences.word("outlook.over-years", String.valueOf(outlook.years())),
+                ordered().stream().map(this::way).toList(), outlook.beside().stream().map(this::beside).toList(),
+                List.of(inputs.subList(0, half), inputs.subList(half, inputs.size())),
+                Sentences.capitalized(
+                        outlook.reasons().stream().map(sentences::say).collect(Collectors.joining("; "))));
     }
 
     /** The recommended plan first, paying per call last. */
@@ -59,26 +95,19 @@ record OutlookView(Outlook outlook, Sentences sentences) {
         };
     }
 
-    private Map<String, Object> picture(Outlook.Way way) {
-        return Map.of("name", name(way), "picture",
-                MachinesSketch.large(way.sites(), sentences.word("outlook.sites-text", counts(way))), "sites",
-                counts(way));
+    private Pictured picture(Outlook.Way way) {
+        return new Pictured(name(way),
+                MachinesSketch.large(way.sites(), sentences.word("outlook.sites-text", counts(way))), counts(way));
     }
 
-    private Map<String, Object> row(Outlook.Way way) {
+    private Row row(Outlook.Way way) {
         Outlook.ExpectedYear year = way.year();
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("name", name(way));
-        model.put("calls", sentences.formats().number(way.calls(), 1));
-        model.put("planned", year.planned().isZero() ? "–" : sentences.formats().amount(year.planned()));
-        model.put("charges", amount(year.calls()));
-        model.put("cash", sum(year.cash()));
-        model.put("beside", year.beside().sum().isZero() ? "–" : amount(year.beside().sum()));
-        model.put("parts", Stream.of(year.beside().stops(), year.beside().electricity(), year.beside().wear())
-                .filter(part -> !part.isZero()).map(this::amount).collect(Collectors.joining(" + ")));
-        model.put("all", sum(year.all()));
-        model.put("isNeglect", way.kind() == CareOptionKind.PAY_PER_CALL);
-        return model;
+        return new Row(name(way), sentences.formats().number(way.calls(), 1),
+                year.planned().isZero() ? "–" : sentences.formats().amount(year.planned()), amount(year.calls()),
+                sum(year.cash()), year.beside().sum().isZero() ? "–" : amount(year.beside().sum()),
+                Stream.of(year.beside().stops(), year.beside().electricity(), year.beside().wear())
+                        .filter(part -> !part.isZero()).map(this::amount).collect(Collectors.joining(" + ")),
+                sum(year.all()), way.kind() == CareOptionKind.PAY_PER_CALL);
     }
 
     private boolean isOwn() {
@@ -103,29 +132,17 @@ record OutlookView(Outlook outlook, Sentences sentences) {
                 String.valueOf(sites.more()));
     }
 
-    private List<Map<String, Object>> legend() {
-        String none = sentences.word("outlook.legend.none");
-        String one = sentences.word("outlook.legend.one");
-        String more = sentences.word("outlook.legend.more");
-        return List.of(Map.of("picture", MachinesSketch.quietOne(""), "text", none),
-                Map.of("picture", MachinesSketch.hatchedOne(""), "text", one),
-                Map.of("picture", MachinesSketch.darkOne(""), "text", more));
+    private List<Kind> legend() {
+        return List.of(new Kind(MachinesSketch.quietOne(""), sentences.word("outlook.legend.none")),
+                new Kind(MachinesSketch.hatchedOne(""), sentences.word("outlook.legend.one")),
+                new Kind(MachinesSketch.darkOne(""), sentences.word("outlook.legend.more")));
     }
 
-    private Map<String, Object> way(Outlook.Way way) {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("name", name(way));
-        model.put("picture", MachinesSketch.of(way.sites(), sentences.word("outlook.sites-text", counts(way))));
-        model.put("sites", counts(way));
-        model.put("gets", gets(way.scope()));
-        model.put("first", range(way.first()));
-        model.put("laterRange", range(way.later()));
-        model.put("often", planned(way.first()));
-        model.put("laterOften", planned(way.later()));
-        model.put("laterMean", sentences.word("outlook.mean", amount(way.later().mean())));
-        model.put("cheaper", way.cheaperFirst().map(this::cheaper).orElse(""));
-        model.put("laterCheaper", way.cheaperLater().map(this::cheaper).orElse(""));
-        return model;
+    private Way way(Outlook.Way way) {
+        return new Way(name(way), MachinesSketch.of(way.sites(), sentences.word("outlook.sites-text", counts(way))),
+                counts(way), gets(way.scope()), range(way.first()), range(way.later()), planned(way.first()),
+                planned(way.later()), sentences.word("outlook.mean", amount(way.later().mean())),
+                way.cheaperFirst().map(this::cheaper).orElse(""), way.cheaperLater().map(this::cheaper).orElse(""));
     }
 
     private String gets(CareOptionScope scope) {
@@ -174,12 +191,12 @@ record OutlookView(Outlook outlook, Sentences sentences) {
                 .orElse("");
     }
 
-    private Map<String, String> beside(Outlook.Beside row) {
-        return Map.of("what", say(row.what()), "howMuch", say(row.howMuch()), "origin", say(row.origin()));
+    private Beside beside(Outlook.Beside row) {
+        return new Beside(say(row.what()), say(row.howMuch()), say(row.origin()));
     }
 
-    private Map<String, String> input(Outlook.Input input) {
-        return Map.of("what", say(input.what()), "origin", say(input.origin()));
+    private Input input(Outlook.Input input) {
+        return new Input(say(input.what()), say(input.origin()));
     }
 
     private String say(Phrase phrase) {

@@ -2,45 +2,60 @@ package icequill.render.view;
 
 import icequill.document.OwnersOutlook;
 import icequill.explain.Phrase;
+import icequill.render.drawing.Drawn;
 import icequill.render.drawing.SwingSketch;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** The owner's page of a comparison as texts and drawings, ready for {@code owners-outlook.ftlh}. */
 public record OwnersOutlookView(OwnersOutlook page, Sentences sentences) {
 
-    public static Map<String, Object> of(OwnersOutlook page) {
-        return new OwnersOutlookView(page, Sentences.of(page.language(), page.shop().address().country())).model();
+    public static Page of(OwnersOutlook page) {
+        return new OwnersOutlookView(page, Sentences.of(page.language(), page.shop().address().country())).whole();
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(page, sentences.word("mine.title"), sentences).model(page.customer(),
-                        page.where().site(), page.where().address(),
-                        new Details(sentences).add("compare.date", sentences.formats().day(page.date())).rows()));
-        model.put("currency", page.base().getCurrency().getCurrencyCode());
-        model.put("heads", page.heads().stream().map(this::say).toList());
-        model.put("lines", page.lines().stream().map(line -> Map.of("label", say(line.label()), "values",
-                line.values().stream().map(sentences::say).toList())).toList());
-        model.put("interval", page.interval().stream().map(this::say).toList());
-        model.put("base", sentences.word(page.base().isNegative() ? "mine.base-dearer" : "mine.base", say(page.plan()),
-                amount(page.base().abs())));
-        model.put("scale", scale().scale(number -> sentences.formats().number(number),
-                sentences.word("mine.scale")));
-        model.put("swings", page.swings().stream().map(this::swing).toList());
-        model.put("notes", page.notes().stream().map(this::say).toList());
-        return model;
+    /**
+     * What the page says.
+     *
+     * @param heads of the columns of the exact figures
+     * @param base the answer that guesses move
+     */
+    record Own(String currency, List<String> heads, List<Line> lines, List<String> interval, String base, Drawn scale,
+            List<Swing> swings, List<String> notes)
+            implements
+            Texts {}
+
+    record Line(String label, List<String> values) implements Texts {}
+
+    record Swing(String what, String low, String high, Drawn picture) implements Texts {}
+
+    private Page whole() {
+        return Page.of(new LetterView(page, sentences.word("mine.title"), sentences).letter(page.customer(),
+                page.where().site(), page.where().address(),
+                new Details(sentences).add("compare.date", sentences.formats().day(page.date())).rows()), own());
     }
 
-    private Map<String, Object> swing(OwnersOutlook.Swing swing) {
+    private Own own() {
+        return new Own(page.base().getCurrency().getCurrencyCode(), page.heads().stream().map(this::say).toList(),
+                page.lines().stream()
+                        .map(line -> new Line(say(line.label()), line.values().stream().map(sentences::say).toList()))
+                        .toList(),
+                page.interval().stream().map(this::say).toList(),
+                sentences.word(page.base().isNegative() ? "mine.base-dearer" : "mine.base", say(page.plan()),
+                        amount(page.base().abs())),
+                scale().scale(number -> sentences.formats().number(number), sentences.word("mine.scale")),
+                page.swings().stream().map(this::swing).toList(), page.notes().stream().map(this::say).toList());
+    }
+
+    private Swing swing(OwnersOutlook.Swing swing) {
         String what = say(swing.what());
         String low = amount(swing.low());
         String high = amount(swing.high());
-        return Map.of("what", what, "low", low, "high", high, "picture",
+        return new Swing(what, low, high,
                 scale().bar(swing.low(), swing.high(), sentences.word("mine.bar", what, low, high)));
     }
 

@@ -8,6 +8,7 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Wording;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,53 +20,60 @@ import javax.money.MonetaryAmount;
 /** A year on a plan as texts, for {@code parts/plan.ftlh}. */
 record PlanYearView(Sentences sentences) {
 
-    Map<String, Object> model(PlanYear year) {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("name", Sentences.capitalized(sentences.in(year.tier().name())));
-        model.put("visits", year.visits().stream().map(this::visit).toList());
-        model.put("sums", sums(year));
-        return model;
-    }
+    record Year(String name, List<Visit> visits, List<Sum> sums) implements Texts {}
 
     /** Visits that are alike. */
-    Map<String, Object> visit(SlotWork work) {
-        Map<String, Object> model = new LinkedHashMap<>();
+    record Visit(String days, String scope, String takes, List<Work> machines, List<LineView.Row> lines, String net,
+            String label)
+            implements
+            Texts {}
+
+    /** What is done at machines, and how long they make no ice. */
+    record Work(String where, String tasks, String withoutIce) implements Texts {}
+
+    /** @param how may be empty */
+    record Sum(String label, String how, String amount, boolean last) implements Texts {}
+
+    /** What is done at a machine, wherever it is. */
+    private record Done(String tasks, String withoutIce) {}
+
+    Year year(PlanYear year) {
+        return new Year(Sentences.capitalized(sentences.in(year.tier().name())),
+                year.visits().stream().map(this::visit).toList(), sums(year));
+    }
+
+    Visit visit(SlotWork work) {
         int count = work.visits().size();
-        model.put("days", work.visits().stream().map(visit -> sentences.formats().day(visit.date()))
-                .collect(Collectors.joining("; ")));
-        model.put("scope", Sentences.capitalized(sentences.in(work.visits().getFirst().slot().scope().name())));
-        model.put("takes", sentences.word(work.people() == 1 ? "plan.takes-one" : "plan.takes",
+        String takes = sentences.word(work.people() == 1 ? "plan.takes-one" : "plan.takes",
                 sentences.duration(work.minutes()), String.valueOf(work.people())) + " "
                 + sentences.word("plan.from." + ConstantKey.of(work.from()),
                         sentences.duration(work.perhapsTooLong()))
-                + " "
-                + sentences.say(Phrase.of("plan.begins", new Fact.Time(work.arrival()))));
-        model.put("machines", machines(work.machines()));
-        model.put("lines", new LikeLines(work.lines(), sentences).rows());
-        model.put("net", sentences.formats().amount(work.net()));
-        model.put("label", sentences.word(count == 1 ? "plan.one-visit" : "plan.each-visit", String.valueOf(count)));
-        return model;
+                + " " + sentences.say(Phrase.of("plan.begins", new Fact.Time(work.arrival())));
+        return new Visit(
+                work.visits().stream().map(visit -> sentences.formats().day(visit.date()))
+                        .collect(Collectors.joining("; ")),
+                Sentences.capitalized(sentences.in(work.visits().getFirst().slot().scope().name())), takes,
+                machines(work.machines()), new LikeLines(work.lines(), sentences).rows(),
+                sentences.formats().amount(work.net()),
+                sentences.word(count == 1 ? "plan.one-visit" : "plan.each-visit", String.valueOf(count)));
     }
 
     /** Machines to which the same is done stand together. */
-    private List<Map<String, String>> machines(List<MachineWork> all) {
-        Map<Map<String, String>, List<String>> alike = new LinkedHashMap<>();
+    private List<Work> machines(List<MachineWork> all) {
+        Map<Done, List<String>> alike = new LinkedHashMap<>();
         all.forEach(machine -> alike.computeIfAbsent(done(machine), work -> new ArrayList<>())
                 .add(Sentences.capitalized(machine.where())));
-        return alike.entrySet().stream().map(entry -> {
-            Map<String, String> row = new LinkedHashMap<>(entry.getKey());
-            row.put("where", String.join("; ", entry.getValue()));
-            return row;
-        }).toList();
+        return alike.entrySet().stream().map(entry -> new Work(String.join("; ", entry.getValue()),
+                entry.getKey().tasks(), entry.getKey().withoutIce())).toList();
     }
 
-    private Map<String, String> done(MachineWork work) {
-        return Map.of("tasks", work.tasks().stream().map(sentences::in).collect(Collectors.joining("; ")),
-                "withoutIce", sentences.duration(work.withoutIce()));
+    private Done done(MachineWork work) {
+        return new Done(work.tasks().stream().map(sentences::in).collect(Collectors.joining("; ")),
+                sentences.duration(work.withoutIce()));
     }
 
-    private List<Map<String, Object>> sums(PlanYear year) {
-        List<Map<String, Object>> sums = new ArrayList<>();
+    private List<Sum> sums(PlanYear year) {
+        List<Sum> sums = new ArrayList<>();
         String visits = year.visits().stream()
                 .map(work -> work.visits().size() + " × " + sentences.formats().amount(work.net()))
                 .collect(Collectors.joining(" + "));
@@ -79,7 +87,7 @@ record PlanYearView(Sentences sentences) {
         }
         sums.add(sum(sentences.word("plan.price"), sentences.say(Phrase.of("reason.price-step",
                 new Fact.Amount(year.tier().step()))), year.price(), true));
-        return sums;
+        return List.copyOf(sums);
     }
 
     private String reserve(Explanation how) {
@@ -87,8 +95,8 @@ record PlanYearView(Sentences sentences) {
                 .map(sentences::say).collect(Collectors.joining("; "));
     }
 
-    private Map<String, Object> sum(String label, String how, MonetaryAmount amount, boolean last) {
-        return Map.of("label", label, "how", how, "amount", sentences.formats().amount(amount), "last", last);
+    private Sum sum(String label, String how, MonetaryAmount amount, boolean last) {
+        return new Sum(label, how, sentences.formats().amount(amount), last);
     }
 
     /** Texts of the shop's own as sentences of a list. */

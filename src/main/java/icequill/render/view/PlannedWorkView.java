@@ -7,6 +7,7 @@ import icequill.document.PlanYear.SlotWork;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Wording;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,18 +22,20 @@ import java.util.stream.Stream;
 /** What is done at each machine, said once for all plans, and the days on which each plan brings it. */
 record PlannedWorkView(List<PlanYear> plans, Sentences sentences) {
 
-    /** Kinds of visits, each with its machines; those to which the same is done stand together. */
-    List<Map<String, Object>> scopes() {
-        List<Map<String, Object>> scopes = new ArrayList<>();
-        byScope(plans.stream().flatMap(plan -> plan.visits().stream())).values().forEach(works -> scopes
-                .add(Map.of("name", name(works.getFirst()), "machines", machines(works))));
-        return scopes;
+    /** A kind of visit, with its machines; those to which the same is done stand together. */
+    record Scope(String name, List<PlanYearView.Work> machines) implements Texts {}
+
+    /** When the visits of a plan are, and what is done on some of them only. */
+    record Days(String plan, List<String> lines) implements Texts {}
+
+    List<Scope> scopes() {
+        return byScope(plans.stream().flatMap(plan -> plan.visits().stream())).values().stream()
+                .map(works -> new Scope(name(works.getFirst()), machines(works))).toList();
     }
 
-    /** A row for each plan: its visits, and what is done on some of them only. */
-    List<Map<String, Object>> days() {
-        return plans.stream().map(plan -> Map.<String, Object>of("plan",
-                Sentences.capitalized(sentences.in(plan.tier().name())), "lines", days(plan))).toList();
+    List<Days> days() {
+        return plans.stream()
+                .map(plan -> new Days(Sentences.capitalized(sentences.in(plan.tier().name())), days(plan))).toList();
     }
 
     private static Map<String, List<SlotWork>> byScope(Stream<SlotWork> works) {
@@ -44,7 +47,7 @@ record PlannedWorkView(List<PlanYear> plans, Sentences sentences) {
         return Sentences.capitalized(sentences.in(work.visits().getFirst().slot().scope().name()));
     }
 
-    private List<Map<String, String>> machines(List<SlotWork> works) {
+    private List<PlanYearView.Work> machines(List<SlotWork> works) {
         Map<String, List<MachineWork>> everywhere = works.stream().flatMap(work -> work.machines().stream())
                 .collect(Collectors.groupingBy(MachineWork::where, LinkedHashMap::new, Collectors.toList()));
         Map<String, List<String>> alike = new LinkedHashMap<>();
@@ -54,8 +57,9 @@ record PlannedWorkView(List<PlanYear> plans, Sentences sentences) {
             alike.computeIfAbsent(tasks, key -> new ArrayList<>()).add(Sentences.capitalized(where));
             machine.forEach(work -> withoutIce.merge(tasks, work.withoutIce(), Math::max));
         });
-        return alike.entrySet().stream().map(entry -> Map.of("where", String.join(", ", entry.getValue()), "tasks",
-                entry.getKey(), "withoutIce", sentences.duration(withoutIce.getOrDefault(entry.getKey(), 0))))
+        return alike.entrySet().stream()
+                .map(entry -> new PlanYearView.Work(String.join(", ", entry.getValue()), entry.getKey(),
+                        sentences.duration(withoutIce.getOrDefault(entry.getKey(), 0))))
                 .toList();
     }
 
@@ -86,7 +90,7 @@ record PlannedWorkView(List<PlanYear> plans, Sentences sentences) {
                     .flatMap(machine -> sometimes(machine).stream()).distinct()
                     .forEach(task -> occasional(task, works).ifPresent(lines::add));
         });
-        return lines;
+        return List.copyOf(lines);
     }
 
     private Optional<String> occasional(Wording task, List<SlotWork> works) {

@@ -3,58 +3,84 @@ package icequill.render.view;
 import icequill.account.Claim;
 import icequill.account.Owed;
 import icequill.document.Reminder;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A reminder as texts, ready for {@code reminder.ftlh}. */
 public record ReminderView(Reminder reminder, Sentences sentences, AccountWords words) {
 
-    public static Map<String, Object> of(Reminder reminder) {
+    public static Page of(Reminder reminder) {
         Sentences sentences = Sentences.of(reminder.language(), reminder.shop().address().country());
-        return new ReminderView(reminder, sentences, new AccountWords(sentences)).model();
+        return new ReminderView(reminder, sentences, new AccountWords(sentences)).page();
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(reminder, sentences.word("reminder.title." + key()), sentences)
-                        .model(reminder.billTo(), facts()));
+    /**
+     * What is asked for.
+     *
+     * @param claims what is past due
+     * @param asked their sum
+     * @param stores the parts of several stores; may be empty
+     * @param onTop interest and compensation; may be empty
+     * @param basis what these are asked for by; may be empty
+     * @param counted until which day payments are
+     * @param later what is dated later; may be empty
+     */
+    record Asked(String currency, LetterView.Pay pay, String opening, List<ClaimRow> claims, String asked,
+            List<AccountWords.StoreSum> stores, List<Late> onTop, String basis, String onTopSum, String total,
+            List<Disputed> disputed, String please, String call, String counted, String later)
+            implements
+            Texts {}
+
+    /** @param note may be empty, like the store */
+    record ClaimRow(String what, String note, String store, String date, String due, String days, String total,
+            String asked)
+            implements
+            Texts {}
+
+    /** @param note may be empty */
+    record Late(String what, String note, String amount) implements Texts {}
+
+    record Disputed(String what, String note, String due, String amount) implements Texts {}
+
+    private Page page() {
+        return Page.of(new LetterView(reminder, sentences.word("reminder.title." + key()), sentences)
+                .letter(reminder.billTo(), false, facts()), asked());
+    }
+
+    private Asked asked() {
         String total = words.withCurrency(reminder.claims().total());
         String by = sentences.formats().day(reminder.by());
-        model.put("draft", false);
-        model.put("currency", reminder.claims().currency().getCurrencyCode());
-        model.put("pay",
-                Map.of("label", sentences.word("reminder.asked"), "amount", total, "nothing", false, "by", by));
-        model.put("opening", sentences.word("reminder.opening." + key()));
-        model.put("claims", reminder.claims().claims().stream().map(this::claim).toList());
-        model.put("asked", words.amount(reminder.claims().asked()));
-        model.put("stores", words.byStore(reminder.claims().claims().stream().map(Claim::owed).toList(),
-                owed -> reminder.claims().claims().stream().filter(claim -> claim.owed().equals(owed)).findFirst()
-                        .orElseThrow().asked()));
-        model.put("onTop", reminder.claims().claims().stream().flatMap(this::onTop).toList());
-        model.put("basis", reminder.late().map(late -> sentences.word("reminder.basis",
-                sentences.formats().percent(late.rate().value()), sentences.in(late.basis()))).orElse(""));
-        model.put("onTopSum", words.amount(reminder.claims().onTop()));
-        model.put("total", words.amount(reminder.claims().total()));
-        model.put("disputed", reminder.claims().disputed().stream().map(this::disputed).toList());
-        model.put("please", sentences.word("reminder.please." + key(), total, by));
-        model.put("call", reminder.contact().name()
-                .map(name -> sentences.word("reminder.call-person", name, reminder.contact().phone()))
-                .orElseGet(() -> sentences.word("reminder.call", reminder.contact().phone())));
-        model.put("counted", sentences.word("reminder.counted", sentences.formats().day(reminder.date())));
-        model.put("later", words.later(reminder.later()));
-        return model;
+        List<Claim> claims = reminder.claims().claims();
+        return new Asked(reminder.claims().currency().getCurrencyCode(),
+                new LetterView.Pay(sentences.word("reminder.asked"), total, false, by),
+                sentences.word("reminder.opening." + key()), claims.stream().map(this::claim).toList(),
+                words.amount(reminder.claims().asked()),
+                words.byStore(claims.stream().map(Claim::owed).toList(),
+                        owed -> claims.stream().filter(claim -> claim.owed().equals(owed)).findFirst().orElseThrow()
+                                .asked()),
+                claims.stream().flatMap(this::onTop).toList(),
+                reminder.late().map(late -> sentences.word("reminder.basis",
+                        sentences.formats().percent(late.rate().value()), sentences.in(late.basis()))).orElse(""),
+                words.amount(reminder.claims().onTop()), words.amount(reminder.claims().total()),
+                reminder.claims().disputed().stream().map(this::disputed).toList(),
+                sentences.word("reminder.please." + key(), total, by),
+                reminder.contact().name()
+                        .map(name -> sentences.word("reminder.call-person", name, reminder.contact().phone()))
+                        .orElseGet(() -> sentences.word("reminder.call", reminder.contact().phone())),
+                sentences.word("reminder.counted", sentences.formats().day(reminder.date())),
+                words.later(reminder.later()));
     }
 
     private String key() {
         return String.valueOf(reminder.level().number());
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         Details details = new Details(sentences).add("reminder.date", sentences.formats().day(reminder.date()));
         if (!reminder.earlier().isEmpty()) {
             details.add("reminder.earlier", reminder.earlier().stream().map(sentences.formats()::day)
@@ -63,7 +89,7 @@ public record ReminderView(Reminder reminder, Sentences sentences, AccountWords 
         return details.add("fact.vendor", reminder.vendorNumber()).rows();
     }
 
-    private Map<String, String> claim(Claim claim) {
+    private ClaimRow claim(Claim claim) {
         Owed owed = claim.owed();
         String note = AccountWords.joined(Stream.of(owed.purchaseOrder().map(words::purchaseOrder).stream(),
                 lessPaid(owed),
@@ -71,10 +97,9 @@ public record ReminderView(Reminder reminder, Sentences sentences, AccountWords 
                         .stream(),
                 Stream.of(claim.setOff()).filter(off -> !off.isZero())
                         .map(off -> sentences.word("reminder.less-credit", words.amount(off)))));
-        return Map.of("what", words.named(owed), "note", note, "store",
-                owed.store().orElse(""), "date", sentences.formats().day(owed.date()), "due",
-                sentences.formats().day(owed.due()), "days", String.valueOf(owed.daysLate()), "total",
-                words.amount(owed.total()), "asked", words.amount(claim.asked()));
+        return new ClaimRow(words.named(owed), note, owed.store().orElse(""), sentences.formats().day(owed.date()),
+                sentences.formats().day(owed.due()), String.valueOf(owed.daysLate()), words.amount(owed.total()),
+                words.amount(claim.asked()));
     }
 
     private Stream<String> lessPaid(Owed owed) {
@@ -83,23 +108,23 @@ public record ReminderView(Reminder reminder, Sentences sentences, AccountWords 
     }
 
     /** Interest with its arithmetic, and the fixed compensation. */
-    private Stream<Map<String, String>> onTop(Claim claim) {
-        List<Map<String, String>> rows = new ArrayList<>();
+    private Stream<Late> onTop(Claim claim) {
+        List<Late> rows = new ArrayList<>();
         String number = claim.owed().number();
         claim.late().ifPresent(late -> {
-            rows.add(Map.of("what", sentences.word("reminder.interest", number), "note",
+            rows.add(new Late(sentences.word("reminder.interest", number),
                     Stream.concat(Stream.of(sentences.formula(late.how().figure())),
                             late.how().reasons().stream().map(sentences::say)).collect(Collectors.joining("; ")),
-                    "amount", words.amount(late.interest())));
-            late.fixed().ifPresent(fixed -> rows.add(Map.of("what", sentences.word("reminder.fixed", number), "note",
-                    "", "amount", words.amount(fixed))));
+                    words.amount(late.interest())));
+            late.fixed().ifPresent(
+                    fixed -> rows.add(new Late(sentences.word("reminder.fixed", number), "", words.amount(fixed))));
         });
         return rows.stream();
     }
 
-    private Map<String, String> disputed(Owed owed) {
-        return Map.of("what", words.named(owed), "note", owed.disputed().map(Owed.Disputed::reason).orElse(""),
-                "due", sentences.formats().day(owed.due()), "amount",
+    private Disputed disputed(Owed owed) {
+        return new Disputed(words.named(owed), owed.disputed().map(Owed.Disputed::reason).orElse(""),
+                sentences.formats().day(owed.due()),
                 owed.disputed().map(part -> words.amount(part.amount())).orElse(""));
     }
 }

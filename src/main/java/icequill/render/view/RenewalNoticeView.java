@@ -3,40 +3,49 @@ package icequill.render.view;
 import icequill.document.RenewalNotice;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A renewal notice as texts, ready for {@code renewal-notice.ftlh}. */
 public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
 
-    public static Map<String, Object> of(RenewalNotice notice) {
+    public static Page of(RenewalNotice notice) {
         String country = notice.shop().address().country();
-        return new RenewalNoticeView(notice, Sentences.of(notice.language(), country)).model();
+        return new RenewalNoticeView(notice, Sentences.of(notice.language(), country)).page();
     }
 
-    private Map<String, Object> model() {
+    /**
+     * What happens, and how to refuse it.
+     *
+     * @param late whether the notice comes too late to renew by
+     * @param lastDay to refuse
+     * @param how the new price is figured
+     * @param refuse the ways
+     */
+    record Renewal(String currency, boolean late, List<String> says, String lastDay, List<Price> prices, String how,
+            List<String> refuse, List<String> machines, List<String> laws)
+            implements
+            Texts {}
+
+    record Price(String label, String amount) implements Texts {}
+
+    private Page page() {
         boolean late = notice.late().isPresent();
         Title title = new Title(sentences.word(late ? "renewal.late-title" : "renewal.title"),
                 Optional.of(notice.agreement()));
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(notice, title, sentences).model(notice.billTo(), facts()));
-        model.put("draft", false);
-        model.put("currency", notice.price().price().getCurrency().getCurrencyCode());
-        model.put("late", late);
-        model.put("says", notice.late().map(this::saysLate).orElseGet(this::says));
-        model.put("lastDay", sentences.formats().day(notice.terms().lastDayToRefuse()));
-        model.put("prices", prices());
-        model.put("how", sentences.how(notice.price().how(), notice.price().price()));
-        model.put("refuse", refuse());
-        model.put("machines",
-                notice.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
-        model.put("laws", notice.laws().stream().map(sentences::say).toList());
-        return model;
+        return Page.of(new LetterView(notice, title, sentences).letter(notice.billTo(), false, facts()),
+                new Renewal(notice.price().price().getCurrency().getCurrencyCode(), late,
+                        notice.late().map(this::saysLate).orElseGet(this::says),
+                        sentences.formats().day(notice.terms().lastDayToRefuse()), prices(),
+                        sentences.how(notice.price().how(), notice.price().price()), refuse(),
+                        notice.machines().stream().map(machine -> new MachineName(machine, sentences).text())
+                                .toList(),
+                        notice.laws().stream().map(sentences::say).toList()));
     }
 
     private List<String> says() {
@@ -57,7 +66,7 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                         Fact.number(notice.next().months(), "month"))));
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         return new Details(sentences).add("renewal.date", sentences.formats().day(notice.date()))
                 .add("agreement.number", notice.agreement())
                 .add("agreement.plan", Sentences.capitalized(sentences.in(notice.plan())))
@@ -65,15 +74,15 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                 .add("fact.vendor", notice.vendorNumber()).rows();
     }
 
-    private List<Map<String, String>> prices() {
+    private List<Price> prices() {
         return List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
                 price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new",
                         sentences.formats().amount(notice.price().price())),
                 price("renewal.difference", sentences.formats().amount(notice.price().difference())));
     }
 
-    private Map<String, String> price(String key, String amount) {
-        return Map.of("label", sentences.word(key), "amount", amount);
+    private Price price(String key, String amount) {
+        return new Price(sentences.word(key), amount);
     }
 
     /** The exact ways and address. */

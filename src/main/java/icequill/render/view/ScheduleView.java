@@ -5,14 +5,13 @@ import icequill.document.WorkSheet.Job;
 import icequill.document.WorkSheet.Step;
 import icequill.document.WorkSheet.Turn;
 import icequill.render.drawing.HatchPattern;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -39,16 +38,50 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         return people.isEmpty() ? "–" : people.stream().map(ScheduleView::letter).collect(Collectors.joining(" + "));
     }
 
-    Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>();
-        model.put("notes", notes());
-        model.put("people", IntStream.range(0, schedule.people().size()).mapToObj(this::person).toList());
-        model.put("ticks", ticks());
-        model.put("rows", jobs.stream().filter(job -> !job.isRepair()).map(this::row).toList());
-        model.put("alarms", IntStream.range(0, schedule.alarms().size()).mapToObj(this::alarm).toList());
-        model.put("spare", schedule.alarms().stream().flatMap(alarm -> alarm.next().stream())
-                .anyMatch(next -> next.spare() > 0));
-        return model;
+    /**
+     * The timetable.
+     *
+     * @param rows the machines
+     * @param spare whether any alarm leaves time to spare
+     */
+    record Timetable(List<String> notes, List<Person> people, List<Tick> ticks, List<Row> rows, List<Alarm> alarms,
+            boolean spare)
+            implements
+            Texts {}
+
+    /** @param hatch steps of a path that fills a box; empty for none */
+    record Person(String letter, String name, String hatch) implements Texts {}
+
+    record Tick(String x, String text, String anchor) implements Texts {}
+
+    /** @param alt the row for those who cannot see it */
+    record Row(String name, String alt, List<Box> boxes, List<Wait> waits, List<Ring> rings) implements Texts {}
+
+    /**
+     * Somebody at work.
+     *
+     * @param letter who; empty where there is no room for it
+     * @param plate how wide the white is below the letter
+     */
+    record Box(String x, String width, String hatch, String middle, String letter, String plate, String plateX)
+            implements
+            Texts {}
+
+    record Wait(String from, String until) implements Texts {}
+
+    /** @param beside where its number stands */
+    record Ring(String points, String beside, String anchor, String number) implements Texts {}
+
+    record Alarm(String number, String at, String machine, String waited, String next, String latest, String who,
+            String spare)
+            implements
+            Texts {}
+
+    Timetable timetable() {
+        return new Timetable(notes(), IntStream.range(0, schedule.people().size()).mapToObj(this::person).toList(),
+                ticks(), jobs.stream().filter(job -> !job.isRepair()).map(this::row).toList(),
+                IntStream.range(0, schedule.alarms().size()).mapToObj(this::alarm).toList(),
+                schedule.alarms().stream().flatMap(alarm -> alarm.next().stream()).anyMatch(next -> next.spare() > 0));
     }
 
     /** When a step is done, as in {@code 9:05 – 9:15 AM}. */
@@ -74,12 +107,11 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         }
         notes.add(sentences.word("timetable.slips"));
         schedule.remarks().forEach(remark -> notes.add(sentences.say(remark)));
-        return notes;
+        return List.copyOf(notes);
     }
 
-    private Map<String, String> person(int number) {
-        return Map.of("letter", letter(number), "name", schedule.people().get(number), "hatch",
-                HatchPattern.path(number, 2, 2, 96, 36));
+    private Person person(int number) {
+        return new Person(letter(number), schedule.people().get(number), HatchPattern.path(number, 2, 2, 96, 36));
     }
 
     private int across(int minute) {
@@ -87,13 +119,13 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
     }
 
     /** At round times of day, few enough to be read. */
-    private List<Map<String, String>> ticks() {
+    private List<Tick> ticks() {
         int step = TICKS.stream().filter(each -> schedule.minutes() / each <= MOST_TICKS).findFirst()
                 .orElse(TICKS.getLast());
         int first = Math.floorMod(-schedule.begins().toLocalTime().toSecondOfDay() / 60, step);
         return IntStream.iterate(first, minute -> minute <= schedule.minutes(), minute -> minute + step)
-                .mapToObj(minute -> Map.of("x", String.valueOf(across(minute)), "text", time(schedule.at(minute)),
-                        "anchor", anchor(across(minute))))
+                .mapToObj(minute -> new Tick(String.valueOf(across(minute)), time(schedule.at(minute)),
+                        anchor(across(minute))))
                 .toList();
     }
 
@@ -103,16 +135,14 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         return x < edge ? "start" : x > WIDTH - edge ? "end" : "middle";
     }
 
-    private Map<String, Object> row(Job job) {
-        return Map.of("name", new MachineName(job.machine(), sentences).text(), "alt", spoken(job), "boxes",
-                job.steps().stream().flatMap(step -> step.turn().stream()).filter(turn -> turn.over() > turn.start())
-                        .map(this::box).toList(),
-                "waits", job.steps().stream().flatMap(step -> step.turn().stream())
-                        .filter(turn -> turn.until() > turn.over()).map(this::line).toList(),
-                "rings", rings(job));
+    private Row row(Job job) {
+        List<Turn> turns = job.steps().stream().flatMap(step -> step.turn().stream()).toList();
+        return new Row(new MachineName(job.machine(), sentences).text(), spoken(job),
+                turns.stream().filter(turn -> turn.over() > turn.start()).map(this::box).toList(),
+                turns.stream().filter(turn -> turn.until() > turn.over()).map(this::line).toList(), rings(job));
     }
 
-    private Map<String, String> box(Turn turn) {
+    private Box box(Turn turn) {
         int x = across(turn.start());
         int width = Math.max(1, across(turn.over()) - x);
         String hatch = turn.people().isEmpty()
@@ -123,29 +153,27 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         String letters = width < LETTER * turn.people().size()
                 ? ""
                 : turn.people().stream().map(ScheduleView::letter).collect(Collectors.joining("+"));
-        return Map.of("x", String.valueOf(x), "width", String.valueOf(width), "hatch", hatch, "middle",
-                String.valueOf(middle), "letter", letters, "plate", String.valueOf(plate), "plateX",
-                String.valueOf(middle - plate / 2));
+        return new Box(String.valueOf(x), String.valueOf(width), hatch, String.valueOf(middle), letters,
+                String.valueOf(plate), String.valueOf(middle - plate / 2));
     }
 
-    private Map<String, String> line(Turn turn) {
-        return Map.of("from", String.valueOf(across(turn.over())), "until", String.valueOf(across(turn.until())));
+    private Wait line(Turn turn) {
+        return new Wait(String.valueOf(across(turn.over())), String.valueOf(across(turn.until())));
     }
 
-    private List<Map<String, String>> rings(Job job) {
-        List<Map<String, String>> rings = new ArrayList<>();
+    private List<Ring> rings(Job job) {
+        List<Ring> rings = new ArrayList<>();
         for (int i = 0; i < schedule.alarms().size(); i++) {
             Schedule.Alarm alarm = schedule.alarms().get(i);
             if (alarm.machine().id().equals(job.machine().id())) {
                 int x = across(Math.toIntExact(
                         Duration.between(schedule.begins(), alarm.rings()).toMinutes()));
                 boolean last = x > WIDTH - LETTER;
-                rings.add(Map.of("points", x + ",57 " + (x - 9) + ",74 " + (x + 9) + ",74", "beside",
-                        String.valueOf(last ? x - 14 : x + 14), "anchor", last ? "end" : "start", "number",
-                        String.valueOf(i + 1)));
+                rings.add(new Ring(x + ",57 " + (x - 9) + ",74 " + (x + 9) + ",74",
+                        String.valueOf(last ? x - 14 : x + 14), last ? "end" : "start", String.valueOf(i + 1)));
             }
         }
-        return rings;
+        return List.copyOf(rings);
     }
 
     /** The row for those who cannot see it. */
@@ -164,13 +192,12 @@ record ScheduleView(Schedule schedule, List<Job> jobs, Sentences sentences) {
         return next.starts().isEqual(alarm.rings()) ? step : step + ", " + time(next.starts());
     }
 
-    private Map<String, String> alarm(int number) {
+    private Alarm alarm(int number) {
         Schedule.Alarm alarm = schedule.alarms().get(number);
-        return Map.of("number", String.valueOf(number + 1), "at", time(alarm.rings()), "machine",
-                Sentences.capitalized(alarm.machine().where()), "waited", Sentences.capitalized(alarm.waited()), "next",
-                alarm.next().map(next -> next(alarm, next)).orElse("–"), "latest",
-                alarm.latest().map(this::time).orElse("–"), "who",
-                letters(alarm.next().map(Schedule.Next::people).orElse(List.of())), "spare",
+        return new Alarm(String.valueOf(number + 1), time(alarm.rings()),
+                Sentences.capitalized(alarm.machine().where()), Sentences.capitalized(alarm.waited()),
+                alarm.next().map(next -> next(alarm, next)).orElse("–"), alarm.latest().map(this::time).orElse("–"),
+                letters(alarm.next().map(Schedule.Next::people).orElse(List.of())),
                 alarm.next().map(Schedule.Next::spare).map(String::valueOf).orElse("–"));
     }
 }

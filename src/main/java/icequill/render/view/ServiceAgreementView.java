@@ -8,12 +8,12 @@ import icequill.document.RefundClause;
 import icequill.document.ServiceAgreement;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -22,34 +22,55 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
 
     private static final String DAY = "day";
 
-    public static Map<String, Object> of(ServiceAgreement agreement) {
+    public static Page of(ServiceAgreement agreement) {
         String country = agreement.shop().address().country();
-        return new ServiceAgreementView(agreement, Sentences.of(agreement.language(), country)).model();
+        return new ServiceAgreementView(agreement, Sentences.of(agreement.language(), country)).page();
     }
 
-    private Map<String, Object> model() {
+    /**
+     * What is agreed.
+     *
+     * @param summary the whole agreement on one page: price, visits, response, exclusions, how to leave
+     * @param changes of the machines; may be empty
+     */
+    record Agreed(String currency, List<Details.Row> summary, List<String> machines, List<Visit> calendar,
+            List<PlanYearView.Visit> work, List<Payment> payments, CallChargesView.Calls calls,
+            List<String> callTerms, List<String> excluded, List<Change> changes, List<String> terms)
+            implements
+            Texts {}
+
+    /**
+     * A planned visit.
+     *
+     * @param filter whether its filters are due, in words
+     * @param note why it is on another day than it would be; may be empty
+     */
+    record Visit(String day, String what, String filter, String note) implements Texts {}
+
+    record Payment(String number, String due, String amount) implements Texts {}
+
+    record Change(String from, String what, String how, List<String> notes, String amount) implements Texts {}
+
+    private Page page() {
         Title title = new Title(sentences.word("agreement.title"), Optional.of(agreement.number()));
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(agreement, title, sentences).model(agreement.billTo(), facts()));
+        return Page.of(new LetterView(agreement, title, sentences).letter(agreement.billTo(),
+                agreement.accepted().isEmpty(), facts()), agreed());
+    }
+
+    private Agreed agreed() {
         PlanYearView years = new PlanYearView(sentences);
         Tier tier = agreement.tier();
-        model.put("draft", agreement.accepted().isEmpty());
-        model.put("currency", agreement.yearPrice().getCurrency().getCurrencyCode());
-        model.put("summary", summary());
-        model.put("machines",
-                agreement.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList());
-        model.put("calendar", agreement.calendar().visits().stream().map(this::visit).toList());
-        model.put("work", agreement.work().stream().map(years::visit).toList());
-        model.put("payments", agreement.payments().stream().map(this::payment).toList());
-        model.put("calls", new CallChargesView(agreement.calls(), sentences).model(List.of(tier)));
-        model.put("callTerms", callTerms(tier));
-        model.put("excluded", years.sentencesOf(tier.exclusions()));
-        model.put("changes", agreement.changes().stream().map(this::change).toList());
-        model.put("terms", terms());
-        return model;
+        return new Agreed(agreement.yearPrice().getCurrency().getCurrencyCode(), summary(),
+                agreement.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
+                agreement.calendar().visits().stream().map(this::visit).toList(),
+                agreement.work().stream().map(years::visit).toList(),
+                agreement.payments().stream().map(this::payment).toList(),
+                new CallChargesView(agreement.calls(), sentences).calls(List.of(tier)), callTerms(tier),
+                years.sentencesOf(tier.exclusions()), agreement.changes().stream().map(this::change).toList(),
+                terms());
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         return new Details(sentences).add("agreement.date", sentences.formats().day(agreement.date()))
                 .add("visit.site", agreement.where().site()).add("fact.store", agreement.where().storeNumber())
                 .add("fact.vendor", agreement.vendorNumber())
@@ -59,8 +80,7 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
                 .rows();
     }
 
-    /** The whole agreement on one page: price, visits, response, exclusions, how to leave. */
-    private List<Map<String, String>> summary() {
+    private List<Details.Row> summary() {
         Details details = new Details(sentences);
         details.add("agreement.plan", Sentences.capitalized(sentences.in(agreement.tier().name())));
         details.add("agreement.runs", sentences.say(Phrase.of("agreement.from-to",
@@ -84,17 +104,17 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
                 + sentences.say(Phrase.of("agreement.leave-within", Fact.number(agreement.cancelDays(), DAY)));
     }
 
-    private Map<String, String> visit(PlannedVisit visit) {
-        return Map.of("day", sentences.formats().day(visit.date()), "what",
+    private Visit visit(PlannedVisit visit) {
+        return new Visit(sentences.formats().day(visit.date()),
                 Sentences.capitalized(sentences.in(visit.slot().name())) + ": "
                         + sentences.in(visit.slot().scope().name()),
-                "filter", sentences.word(visit.filtersDue() ? "answer.yes" : "answer.no"), "note",
+                sentences.word(visit.filtersDue() ? "answer.yes" : "answer.no"),
                 visit.moved().map(sentences::say).map(Sentences::capitalized).orElse(""));
     }
 
-    private Map<String, String> payment(Installment payment) {
-        return Map.of("number", String.valueOf(payment.number()), "due", sentences.formats().day(payment.due()),
-                "amount", sentences.formats().amount(payment.amount()));
+    private Payment payment(Installment payment) {
+        return new Payment(String.valueOf(payment.number()), sentences.formats().day(payment.due()),
+                sentences.formats().amount(payment.amount()));
     }
 
     private List<String> callTerms(Tier tier) {
@@ -103,16 +123,16 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
                 ? sentences.word("agreement.no-calls-included")
                 : sentences.say(Phrase.of("choice.included-calls", Fact.number(tier.included().number(), "call"))));
         tier.callTerms().forEach(off -> terms.add(sentences.say(off)));
-        return terms;
+        return List.copyOf(terms);
     }
 
-    private Map<String, Object> change(ServiceAgreement.Change change) {
+    private Change change(ServiceAgreement.Change change) {
         List<String> parts = Stream.concat(
                 change.added().stream().map(machine -> sentences.word("agreement.added", machine)),
                 change.removed().stream().map(machine -> sentences.word("agreement.removed", machine))).toList();
-        return Map.of("from", sentences.formats().day(change.price().from()), "what",
-                Sentences.capitalized(String.join("; ", parts)), "how",
-                sentences.how(change.price().how(), change.price().amount()), "notes", notes(change), "amount",
+        return new Change(sentences.formats().day(change.price().from()),
+                Sentences.capitalized(String.join("; ", parts)),
+                sentences.how(change.price().how(), change.price().amount()), notes(change),
                 sentences.formats().amount(change.price().amount()));
     }
 
@@ -150,6 +170,6 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         terms.add(sentences.word("agreement.machine-change"));
         terms.add(sentences.word("agreement.safety"));
         agreement.remarks().forEach(remark -> terms.add(Sentences.capitalized(sentences.say(remark))));
-        return terms;
+        return List.copyOf(terms);
     }
 }

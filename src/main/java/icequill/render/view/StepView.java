@@ -6,6 +6,7 @@ import icequill.document.WorkSheet.Dose;
 import icequill.document.WorkSheet.Step;
 import icequill.explain.ConstantKey;
 import icequill.party.Machine;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import icequill.work.Caution;
 import icequill.work.MachineState;
@@ -13,7 +14,6 @@ import icequill.work.Part;
 import icequill.work.Procedure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -29,14 +29,26 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
     private static final Set<Caution> BEFORE_ALL = Set.of(Caution.LABEL_FIRST, Caution.BLEACH_BY_STRENGTH,
             Caution.DISCARD_FIRST_ICE);
 
+    /**
+     * What the sheet says of the step.
+     *
+     * @param state in which the machine is
+     * @param minutes may be empty
+     * @param turn when and by whom; may be empty
+     * @param ticks what is ticked one by one
+     * @param blanks what is measured and written down
+     */
+    record Told(String name, String state, String minutes, String turn, List<String> details, List<String> cautions,
+            List<String> reminders, List<String> ticks, List<String> blanks)
+            implements
+            Texts {}
+
     /** @param said cautions that the sheet told in full already; of these a few words are enough */
-    Map<String, Object> model(Set<Caution> said) {
-        return Map.of("name", name(), "state", state(), "minutes", minutes(), "turn", turn(), "details", details(),
-                "cautions", step.cautions().stream().filter(caution -> !said.contains(caution))
+    Told told(Set<Caution> said) {
+        return new Told(name(), state(), minutes(), turn(), details(),
+                step.cautions().stream().filter(caution -> !said.contains(caution))
                         .map(new CautionWords(sentences)::full).toList(),
-                "reminders", reminders(said),
-                "ticks", ticks(),
-                "blanks", step.procedure().readings().stream()
+                reminders(said), ticks(), step.procedure().readings().stream()
                         .map(reading -> sentences.word("measure." + ConstantKey.of(reading))).toList());
     }
 
@@ -104,7 +116,7 @@ record StepView(Step step, Machine machine, WorkSheet sheet, Sentences sentences
         if (procedure.flushes() > 0) {
             details.add(sentences.word("sheet.flushes", String.valueOf(procedure.flushes())));
         }
-        return details;
+        return List.copyOf(details);
     }
 
     private String dose(Dose dose) {

@@ -2,12 +2,12 @@ package icequill.render.view;
 
 import icequill.document.Totals;
 import icequill.explain.Explanation;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxTotal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -23,8 +23,16 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
         PART, SUM, LAST
     }
 
-    List<Map<String, Object>> rows() {
-        List<Map<String, Object>> rows = new ArrayList<>();
+    /**
+     * A row of the sums.
+     *
+     * @param how may be empty
+     * @param inner whether its amount stands in the inner column
+     */
+    record Row(String label, String how, String amount, boolean inner, boolean last) implements Texts {}
+
+    List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
         totals.discount().ifPresent(off -> {
             rows.add(row(sentences.word("total.lines"), "", sentences.formats().amount(totals.lines()), Rank.SUM));
             rows.add(row(sentences.say(off.text()), how(off.how()),
@@ -37,10 +45,10 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
         }
         rows.add(row(label + " (" + totals.gross().getCurrency().getCurrencyCode() + ")", "",
                 sentences.formats().amount(totals.gross()), Rank.LAST));
-        return rows;
+        return List.copyOf(rows);
     }
 
-    private List<Map<String, Object>> taxes(TaxTotal tax) {
+    private List<Row> taxes(TaxTotal tax) {
         String base = sentences.word("total.on", sentences.formats().amount(tax.base()));
         String amount = sentences.formats().amount(tax.tax());
         List<TaxTotal.ComponentTax> parts = tax.components();
@@ -68,8 +76,7 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
                 .collect(Collectors.joining("; "));
     }
 
-    private static Map<String, Object> row(String label, String how, String amount, Rank rank) {
-        return Map.of("label", Sentences.capitalized(label), "how", how, "amount", amount, "inner", rank == Rank.PART,
-                "last", rank == Rank.LAST);
+    private static Row row(String label, String how, String amount, Rank rank) {
+        return new Row(Sentences.capitalized(label), how, amount, rank == Rank.PART, rank == Rank.LAST);
     }
 }

@@ -1,9 +1,12 @@
 package icequill.render.view;
 
+import icequill.document.MachineReport;
 import icequill.document.VisitRecord;
 import icequill.document.VisitRecord.Chemical;
 import icequill.explain.ConstantKey;
 import icequill.party.Machine;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import icequill.work.Caution;
@@ -13,9 +16,7 @@ import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -24,21 +25,39 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
 
     private static final String NONE = "–";
 
-    public static Map<String, Object> of(VisitRecord visit) {
+    public static Page of(VisitRecord visit) {
         String country = visit.shop().address().country();
-        return new VisitRecordView(visit, Sentences.of(visit.language(), country)).model();
+        return new VisitRecordView(visit, Sentences.of(visit.language(), country)).page();
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>(
-                new LetterView(visit, title(), sentences).model(visit.customer(),
-                        visit.attended().site(), visit.attended().address(), facts()));
+    /**
+     * What was done.
+     *
+     * @param ending which ice was thrown away, and next due; may be empty
+     */
+    record Recorded(List<Details.Row> visitRows, List<MachineRecord> machines, List<Details.Row> ending,
+            List<String> cautions)
+            implements
+            Texts {}
+
+    record MachineRecord(String name, List<Details.Row> rows, List<VisitView.Reading> readings, List<String> remarks,
+            List<Used> chemicals)
+            implements
+            Texts {}
+
+    /** A chemical; a dash for what is not known. */
+    record Used(String name, String registration, String dose, String minutes, String ph, String ppm)
+            implements
+            Texts {}
+
+    private Page page() {
         VisitView view = new VisitView(visit.attended(), List.of(), sentences);
-        model.put("visitRows", view.visitRows());
-        model.put("machines", visit.machines().stream().map(machine -> machine(view, machine)).toList());
-        model.put("ending", ending(view));
-        model.put("cautions", cautions());
-        return model;
+        return Page.of(
+                new LetterView(visit, title(), sentences).letter(visit.customer(), visit.attended().site(),
+                        visit.attended().address(), facts()),
+                new Recorded(view.visitRows(),
+                        visit.machines().stream().map(machine -> machine(view, machine)).toList(),
+                        ending(view), cautions()));
     }
 
     /** Its number is the shop's own for the visit. */
@@ -46,7 +65,7 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
         return new Title(sentences.word("record.title"), Optional.of(visit.attended().visit()));
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         return new Details(sentences)
                 .add("fact.service", sentences.formats().day(visit.attended().arrived().toLocalDate()))
                 .add("record.written", sentences.formats().day(visit.date()))
@@ -54,14 +73,12 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
                 .add("fact.store", visit.attended().storeNumber()).rows();
     }
 
-    private Map<String, Object> machine(VisitView view, VisitRecord.Machine machine) {
-        Map<String, Object> model = new LinkedHashMap<>(view.machine(machine.report()));
-        Details details = new Details(sentences).add("sheet.machine", kind(machine.report().machine()));
-        view.reportRows(machine.report(), details);
-        model.put("rows", details.add("record.used", used(machine)).rows());
-        model.put("remarks", remarks(machine));
-        model.put("chemicals", machine.chemicals().stream().map(this::chemical).toList());
-        return model;
+    private MachineRecord machine(VisitView view, VisitRecord.Machine machine) {
+        MachineReport report = machine.report();
+        Details details = new Details(sentences).add("sheet.machine", kind(report.machine()));
+        return new MachineRecord(new MachineName(report.machine(), sentences).text(),
+                view.reportRows(report, details).add("record.used", used(machine)).rows(), VisitView.readings(report),
+                remarks(machine), machine.chemicals().stream().map(this::chemical).toList());
     }
 
     private String kind(Machine machine) {
@@ -81,12 +98,11 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
         return sentences.formats().number(number, Math.max(1, number.stripTrailingZeros().scale()));
     }
 
-    private Map<String, String> chemical(Chemical chemical) {
-        return Map.of("name", Sentences.capitalized(chemical.name()), "registration",
-                chemical.registration().orElse(NONE),
-                "dose", chemical.dose().map(sentences::quantity).orElse(NONE), "minutes",
+    private Used chemical(Chemical chemical) {
+        return new Used(Sentences.capitalized(chemical.name()), chemical.registration().orElse(NONE),
+                chemical.dose().map(sentences::quantity).orElse(NONE),
                 chemical.minutes().map(minutes -> sentences.quantity(new Quantity(minutes, Unit.MINUTE))).orElse(NONE),
-                "ph", chemical.ph().map(this::ph).orElse(NONE), "ppm",
+                chemical.ph().map(this::ph).orElse(NONE),
                 chemical.ppm().map(sentences.formats()::number).orElse(NONE));
     }
 
@@ -94,7 +110,7 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
         List<String> remarks = new ArrayList<>(machine.remarks().stream().map(this::remark).toList());
         machine.confirmed().filter(text -> !remarks.isEmpty())
                 .ifPresent(text -> remarks.add(sentences.word("record.confirmed", text)));
-        return remarks;
+        return List.copyOf(remarks);
     }
 
     private String remark(Contradiction remark) {
@@ -119,11 +135,11 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
                     .filter(machine -> Flammability.of(machine.refrigerant()).mayBurn())
                     .map(machine -> new MachineName(machine, sentences).text()).collect(Collectors.joining("; "))));
         }
-        return cautions;
+        return List.copyOf(cautions);
     }
 
-    /** Which ice was thrown away, and next due; where nothing was said of them, there is no line for them. */
-    private List<Map<String, String>> ending(VisitView view) {
+    /** Where nothing was said of them, there is no line for them. */
+    private List<Details.Row> ending(VisitView view) {
         Optional<String> due = visit.nextDue().map(sentences.formats()::day);
         boolean remarks = visit.machines().stream().anyMatch(machine -> !machine.remarks().isEmpty());
         String ice = remarks ? "record.ice-remarks" : "record.ice-thrown";

@@ -2,29 +2,35 @@ package icequill.render.view;
 
 import icequill.document.MachineReport;
 import icequill.document.VisitSummary;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import icequill.work.Finding;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What was asked, found and done, as texts for {@code parts/visit.ftlh}. */
 record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences sentences) {
 
-    Map<String, Object> model() {
-        return Map.of("visitRows", visitRows(), "machines", reports.stream().map(this::machine).toList());
+    record Visited(List<Details.Row> visitRows, List<Machine> machines) implements Texts {}
+
+    record Machine(String name, List<Details.Row> rows, List<Reading> readings) implements Texts {}
+
+    record Reading(String what, String before, String after) implements Texts {}
+
+    Visited visited() {
+        return new Visited(visitRows(), reports.stream().map(this::machine).toList());
     }
 
-    List<Map<String, String>> visitRows() {
+    List<Details.Row> visitRows() {
         return visitRows("visit.times");
     }
 
     /** @param times what the times are, by the key of its words */
-    List<Map<String, String>> visitRows(String times) {
+    List<Details.Row> visitRows(String times) {
         Details details = new Details(sentences);
         details.add("visit.site", attended.site() + ", " + String.join(", ", attended.address().lines()))
                 .add(times, times(attended.arrived(), attended.left()))
@@ -71,10 +77,13 @@ record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences s
                 : moment(until);
     }
 
-    Map<String, Object> machine(MachineReport report) {
-        return Map.of("name", new MachineName(report.machine(), sentences).text(), "rows",
-                reportRows(report, new Details(sentences)).rows(), "readings",
-                report.finding().readings().stream().map(VisitView::reading).toList());
+    private Machine machine(MachineReport report) {
+        return new Machine(new MachineName(report.machine(), sentences).text(),
+                reportRows(report, new Details(sentences)).rows(), readings(report));
+    }
+
+    static List<Reading> readings(MachineReport report) {
+        return report.finding().readings().stream().map(VisitView::reading).toList();
     }
 
     /** Why, what was found and done, and what was recommended, after what stands there already. */
@@ -94,9 +103,9 @@ record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences s
                 : Optional.of(Sentences.capitalized(String.join("; ", tasks)) + ".");
     }
 
-    private static Map<String, String> reading(Finding.Reading reading) {
+    private static Reading reading(Finding.Reading reading) {
         String unit = reading.unit().isEmpty() ? "" : " (" + reading.unit() + ")";
-        return Map.of("what", Sentences.capitalized(reading.what()) + unit, "before", reading.before().orElse("–"),
-                "after", reading.after().orElse("–"));
+        return new Reading(Sentences.capitalized(reading.what()) + unit, reading.before().orElse("–"),
+                reading.after().orElse("–"));
     }
 }

@@ -6,6 +6,8 @@ import icequill.explain.ConstantKey;
 import icequill.party.AccessHours;
 import icequill.party.Contact;
 import icequill.party.Machine;
+import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import icequill.work.Caution;
@@ -15,9 +17,7 @@ import icequill.work.Hazards;
 import icequill.work.SafetyPaper;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -25,22 +25,34 @@ import java.util.stream.Stream;
 /** A work sheet as texts, ready for {@code work-sheet.ftlh}. */
 public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
 
-    public static Map<String, Object> of(WorkSheet sheet) {
+    public static Page of(WorkSheet sheet) {
         String country = sheet.shop().address().country();
-        return new WorkSheetView(sheet, Sentences.of(sheet.language(), country)).model();
+        return new WorkSheetView(sheet, Sentences.of(sheet.language(), country)).page();
     }
 
-    private Map<String, Object> model() {
-        Map<String, Object> model = new LinkedHashMap<>(new LetterView(sheet, title(), sentences).model(
-                sheet.customer(), sheet.attended().site(), sheet.attended().address(), facts()));
-        model.put("working", true);
-        model.put("visitRows", rows());
-        model.put("load", new LoadView(sheet, sentences).items());
-        model.put("cautions", general().stream().map(new CautionWords(sentences)::full).toList());
-        sheet.schedule().map(schedule -> new ScheduleView(schedule, sheet.jobs(), sentences).model())
-                .ifPresent(timetable -> model.put("timetable", timetable));
-        model.put("jobs", jobs());
-        return model;
+    /**
+     * What the sheet says.
+     *
+     * @param working whether its margins are those of a sheet to write on
+     * @param load what is to be on board
+     * @param cautions what is said before anything begins
+     */
+    record Work(boolean working, List<Details.Row> visitRows, List<String> load, List<String> cautions,
+            Optional<ScheduleView.Timetable> timetable, List<JobAtMachine> jobs)
+            implements
+            Texts {}
+
+    /** @param steps none for a repair */
+    record JobAtMachine(String name, List<Details.Row> rows, List<StepView.Told> steps) implements Texts {}
+
+    private Page page() {
+        return Page.of(new LetterView(sheet, title(), sentences).letter(sheet.customer(), sheet.attended().site(),
+                sheet.attended().address(), facts()),
+                new Work(true, rows(), new LoadView(sheet, sentences).items(),
+                        general().stream().map(new CautionWords(sentences)::full).toList(),
+                        sheet.schedule()
+                                .map(schedule -> new ScheduleView(schedule, sheet.jobs(), sentences).timetable()),
+                        jobs()));
     }
 
     private Title title() {
@@ -62,14 +74,14 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
         return general;
     }
 
-    private List<Map<String, String>> facts() {
+    private List<Details.Row> facts() {
         return new Details(sentences)
                 .add("fact.purchase-order", sheet.attended().order().purchaseOrder())
                 .add("fact.store", sheet.attended().storeNumber()).rows();
     }
 
-    private List<Map<String, String>> rows() {
-        List<Map<String, String>> rows = new ArrayList<>(
+    private List<Details.Row> rows() {
+        List<Details.Row> rows = new ArrayList<>(
                 new VisitView(sheet.attended(), List.of(), sentences).visitRows("sheet.times"));
         rows.addAll(new Details(sentences).add("sheet.access", sheet.access().hours().map(this::hours))
                 .add("sheet.ask", sheet.access().contact().map(WorkSheetView::reached))
@@ -77,7 +89,7 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
                 .add("sheet.parking", sheet.access().parking()).add("sheet.roof", sheet.access().roof())
                 .add("sheet.limit", sheet.limit().map(this::limit)).rows());
         rows.addAll(facts());
-        return rows;
+        return List.copyOf(rows);
     }
 
     private static String reached(Contact contact) {
@@ -96,24 +108,24 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
         return sentences.formats().time(hours.from()) + " – " + sentences.formats().time(hours.until());
     }
 
-    private List<Map<String, Object>> jobs() {
+    private List<JobAtMachine> jobs() {
         Set<Caution> said = general();
-        List<Map<String, Object>> jobs = new ArrayList<>();
+        List<JobAtMachine> jobs = new ArrayList<>();
         sheet.jobs().forEach(job -> jobs.add(job(job, said)));
-        return jobs;
+        return List.copyOf(jobs);
     }
 
     /** @param said cautions that were told in full already; those of this job come to them */
-    private Map<String, Object> job(Job job, Set<Caution> said) {
-        List<Map<String, Object>> steps = new ArrayList<>();
+    private JobAtMachine job(Job job, Set<Caution> said) {
+        List<StepView.Told> steps = new ArrayList<>();
         for (WorkSheet.Step step : job.steps()) {
-            steps.add(new StepView(step, job.machine(), sheet, sentences).model(said));
+            steps.add(new StepView(step, job.machine(), sheet, sentences).told(said));
             said.addAll(step.cautions());
         }
-        return Map.of("name", new MachineName(job.machine(), sentences).text(), "rows", about(job), "steps", steps);
+        return new JobAtMachine(new MachineName(job.machine(), sentences).text(), about(job), List.copyOf(steps));
     }
 
-    private List<Map<String, String>> about(Job job) {
+    private List<Details.Row> about(Job job) {
         Machine machine = job.machine();
         Details details = new Details(sentences)
                 .add(job.isRepair() ? "machine.complaint" : "machine.reason", job.reason())

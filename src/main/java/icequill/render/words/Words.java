@@ -44,12 +44,9 @@ public final class Words {
         return find(key).orElseThrow(() -> new IllegalArgumentException("no words for " + key));
     }
 
-    Optional<String> find(String key) {
+    /** The words of a key, where there are any. */
+    public Optional<String> find(String key) {
         return Optional.ofNullable(texts.get(key));
-    }
-
-    public Map<String, String> all() {
-        return texts;
     }
 
     private static Function<Language, Words> addedTo(Words english) {

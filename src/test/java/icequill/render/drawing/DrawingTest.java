@@ -43,8 +43,8 @@ class DrawingTest {
                 .map(DrawingTest::outlines)).doesNotHaveDuplicates().hasSize(3);
     }
 
-    private static String outlines(Map<String, Object> drawing) {
-        return String.valueOf(drawing.get("parts")).replaceAll("#[0-9a-f]{6}|none", "");
+    private static String outlines(Drawn drawing) {
+        return String.valueOf(drawing.parts()).replaceAll("#[0-9a-f]{6}|none", "");
     }
 
     /** A drawing of 100 by 50 millimeters at the top left corner of the text; its halves are red and blue. */
