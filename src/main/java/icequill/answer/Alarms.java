@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -32,14 +31,14 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
  * The moments of a visit at which a wait is over, as a calendar for the technicians' phones (iCalendar, RFC 5545): one event each,
  * with alarms two minutes before and at it. The same timetable gives the same bytes, and the same events when it is taken in again.
  *
- * @param visit by id
+ * @param visit by id, with the day of a visit that takes several
  */
 record Alarms(String visit, Schedule schedule) {
 
     private static final List<Duration> BEFORE = List.of(Duration.ofMinutes(-2), Duration.ZERO);
 
-    byte[] calendar(Optional<Alarms> next) {
-        List<VEvent> events = Stream.concat(Stream.of(this), next.stream()).flatMap(Alarms::events).toList();
+    static byte[] calendar(List<Alarms> visits) {
+        List<VEvent> events = visits.stream().flatMap(Alarms::events).toList();
         Calendar calendar = new Calendar(new PropertyList(List.of(new ProdId("-//Icequill//Timetable//EN"),
                 ImmutableVersion.VERSION_2_0)), new ComponentList<>(events));
         try (ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {

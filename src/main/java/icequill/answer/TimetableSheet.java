@@ -5,7 +5,6 @@ import icequill.explain.ConstantKey;
 import icequill.files.answer.Sheet;
 import icequill.files.disk.SafeFile;
 import icequill.party.Language;
-import icequill.planner.Progress;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
@@ -13,15 +12,16 @@ import icequill.problem.Validated;
 import icequill.render.words.Sentences;
 import icequill.visits.DayPlan;
 import icequill.visits.ScheduleAssembly;
+import icequill.visits.Stop;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitWorkAssembly;
+import icequill.visits.WorkDays;
 import icequill.work.MachineState;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The timetable of a visit as texts, as JSON, and as alarms for a phone. */
 public final class TimetableSheet implements Sheet {
@@ -40,7 +40,7 @@ public final class TimetableSheet implements Sheet {
      *
      * @param people names, by their numbers in the timetable
      * @param remarks where it needs more time than there is, and what else must be known
-     * @param next that of the next visit of the day
+     * @param next that of the next visit of the day, or of the next day of the visit
      */
     TimetableSheet(Timetable table, List<String> people, Alarms alarms, List<String> remarks,
             Optional<TimetableSheet> next) {
@@ -51,29 +51,31 @@ public final class TimetableSheet implements Sheet {
         this.next = next;
     }
 
-    /** The timetable of a visit, its alarms in a language. */
+    /** The timetable of a visit, or those of the days that it takes, with alarms in a language. */
     public static Validated<TimetableSheet> of(TimetableRequest planning, Language language) {
-        return planning.timetable()
-                .map(table -> of(new DayPlan.Stop(planning, table, List.of()), language, Optional.empty()));
+        return new WorkDays(planning).stops().map(stops -> of(stops, language));
     }
 
     /** The timetables of two visits of a day, their alarms in a language. */
     public static Validated<TimetableSheet> of(DayPlan day, Language language) {
-        return day.stops().map(stops -> of(stops.getFirst(), language,
-                Optional.of(of(stops.getLast(), language, Optional.empty()))));
+        return day.stops().map(stops -> of(stops, language));
     }
 
-    private static TimetableSheet of(DayPlan.Stop stop, Language language, Optional<TimetableSheet> next) {
+    private static TimetableSheet of(List<Stop> stops, Language language) {
+        return of(stops.getFirst(), language, stops.size() == 1
+                ? Optional.empty()
+                : Optional.of(of(stops.subList(1, stops.size()), language)));
+    }
+
+    private static TimetableSheet of(Stop stop, Language language, Optional<TimetableSheet> next) {
         TimetableRequest planning = stop.planning();
-        Timetable table = stop.table();
-        Schedule schedule = new ScheduleAssembly(planning.hand(), table, planning.people(),
-                planning.progress().map(Progress::now).orElse(0), language).schedule();
+        Schedule schedule = ScheduleAssembly.of(stop, language).schedule();
         Sentences sentences = Sentences.of(Language.ENGLISH, planning.hand().shop().address().country());
-        return new TimetableSheet(table, planning.people(), new Alarms(planning.hand().visit().id(), schedule),
-                Stream.concat(stop.remarks().stream(), schedule.remarks().stream()).map(sentences::say).toList(), next);
+        return new TimetableSheet(stop.table(), planning.people(), new Alarms(stop.name(), schedule),
+                schedule.remarks().stream().map(sentences::say).toList(), next);
     }
 
-    /** That of the next visit of the day; empty where it is the last. */
+    /** That of the next visit of the day, or of the next day of the visit; empty where it is the last. */
     public Optional<TimetableSheet> next() {
         return next;
     }
@@ -83,9 +85,15 @@ public final class TimetableSheet implements Sheet {
         return alarms.visit() + ", " + alarms.schedule().begins().toLocalTime();
     }
 
+    private List<Alarms> allAlarms() {
+        List<Alarms> all = new ArrayList<>(List.of(alarms));
+        next.ifPresent(sheet -> all.addAll(sheet.allAlarms()));
+        return all;
+    }
+
     /** Writes the alarms into a file (iCalendar), in place of an earlier one. */
     public Validated<Path> writeAlarms(Path file) {
-        return SafeFile.write(file, alarms.calendar(next.map(sheet -> sheet.alarms)), true);
+        return SafeFile.write(file, Alarms.calendar(allAlarms()), true);
     }
 
     /** One row a machine: who is at it, by letter, and dots while it works by itself; each column stands for some minutes. */
@@ -163,7 +171,7 @@ public final class TimetableSheet implements Sheet {
      * @param walking minutes of all people together
      * @param overstays those who stay longer than they may
      * @param remarks where it needs more time than there is, and what else must be known
-     * @param next that of the next visit of the day
+     * @param next that of the next visit of the day, or of the next day of the visit
      */
     public record Data(int minutes, boolean isProven, int bound, int walking, List<Overstay> overstays,
             List<String> remarks, List<Task> tasks, Optional<Data> next) {}

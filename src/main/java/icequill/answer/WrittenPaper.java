@@ -14,6 +14,7 @@ import icequill.problem.Problem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /**
@@ -50,6 +51,13 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
 
     public WrittenPaper with(List<Problem> known) {
         return new WrittenPaper(files, customer, sums, amounts, known);
+    }
+
+    /** With the files of another that was written with it, whose sums are not told. */
+    public WrittenPaper and(WrittenPaper other) {
+        return new WrittenPaper(Stream.concat(files.stream(), other.files.stream()).toList(),
+                customer.equals(other.customer) ? customer : customer + ", " + other.customer, sums, amounts,
+                Stream.concat(notices.stream(), other.notices.stream()).toList());
     }
 
     /** The same after the folder that its files are in was moved. */

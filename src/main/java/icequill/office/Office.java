@@ -9,6 +9,7 @@ import icequill.document.Paper;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InvoiceAssembly;
+import icequill.papers.NamedSheet;
 import icequill.papers.RecordAssembly;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
@@ -157,14 +158,29 @@ public final class Office {
                         language.orElse(planning.hand().shop().language()))));
     }
 
-    /** Writes the work sheet of a planned visit into papers/, in place of an earlier one. */
+    /** Writes the work sheet of each day of a planned visit into papers/, in place of earlier ones. */
     public Validated<WrittenPaper> worksheet(FormName name, PaperOptions options) {
-        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> {
-            Language language = options.language().orElse(hand.shop().language());
-            return new WorkSheetAssembly(hand, language).sheet(options.date())
-                    .then(sheet -> write(sheet, "worksheet-" + hand.visit().id(), hand.site().customer().name(),
-                            options));
-        });
+        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> write(
+                new WorkSheetAssembly(hand, options.language().orElse(hand.shop().language())).sheets(options.date()),
+                options));
+    }
+
+    /**
+     * Writes the work sheets of two planned visits of a day by the same crew.
+     *
+     * @param drive minutes from the one site to the other
+     */
+    public Validated<WrittenPaper> worksheets(FormName first, FormName next, int drive, PaperOptions options) {
+        VisitLoader loader = new VisitLoader(BookForms.shop(book));
+        return loader.of(first).then(hand -> loader.of(next).then(after -> write(WorkSheetAssembly.sheets(
+                new DayPlan(TimetableRequest.of(hand, OptionalInt.empty()), after, OptionalInt.empty(), drive),
+                options.language().orElse(hand.shop().language()), options.date()), options)));
+    }
+
+    private Validated<WrittenPaper> write(Validated<List<NamedSheet>> sheets, PaperOptions options) {
+        return sheets.then(all -> all.stream()
+                .map(each -> write(each.sheet(), "worksheet-" + each.visit(), each.sheet().customer(), options))
+                .reduce((one, other) -> one.then(first -> other.map(first::and))).orElseThrow());
     }
 
     /** Writes the brushing sheet of a site into papers/, in place of an earlier one. */

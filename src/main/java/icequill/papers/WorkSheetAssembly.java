@@ -11,11 +11,14 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Material;
+import icequill.visits.DayPlan;
 import icequill.visits.ScheduleAssembly;
 import icequill.visits.StepsAssembly;
+import icequill.visits.Stop;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitReport;
+import icequill.visits.WorkDays;
 import icequill.work.Caution;
 import icequill.work.ChemicalOrder;
 import icequill.work.Finding;
@@ -36,21 +39,38 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Puts the work sheet of a planned visit together: its tasks in their order, with what must be said of them. */
+/** Puts the work sheets of a planned visit together: its tasks in their order, with what must be said of them. */
 public record WorkSheetAssembly(VisitContext hand, Language language) {
-
-    /** How long a repair takes is not known, and nobody makes timetables for a crowd. */
-    private static final Optional<ScheduleAssembly> NO_SCHEDULE = Optional.empty();
 
     /** The sheet of a planned visit, for its own shop; none for one that is only proposed, or why the work must not be done. */
     public static Validated<Optional<WorkSheet>> ofPlanned(VisitContext hand, LocalDate date) {
         return hand.visit().proposal().isPresent()
                 ? Validated.valid(Optional.empty())
-                : new WorkSheetAssembly(hand, hand.shop().language()).sheet(date).map(Optional::of);
+                : new WorkSheetAssembly(hand, hand.shop().language()).sheets(date)
+                        .map(sheets -> Optional.of(sheets.getFirst().sheet()));
     }
 
-    /** The sheet, or why the work must not be done as it is planned. */
-    public Validated<WorkSheet> sheet(LocalDate date) {
+    /** The sheet of each day that the visit takes, or why the work must not be done as it is planned. */
+    public Validated<List<NamedSheet>> sheets(LocalDate date) {
+        return checked().then(valid -> isWithoutTimetable()
+                ? Validated.valid(List.of(new NamedSheet(hand.visit().id(), assembled(date, Optional.empty()))))
+                : new WorkDays(TimetableRequest.of(hand, OptionalInt.empty())).stops()
+                        .map(stops -> stops.stream().map(stop -> of(stop, language, date)).toList()));
+    }
+
+    /** The sheets of two visits of a day by the same crew, or why they cannot be done. */
+    public static Validated<List<NamedSheet>> sheets(DayPlan day, Language language, LocalDate date) {
+        return new WorkSheetAssembly(day.first().hand(), language).checked()
+                .then(valid -> new WorkSheetAssembly(day.next(), language).checked())
+                .then(valid -> day.stops()).map(stops -> stops.stream().map(stop -> of(stop, language, date)).toList());
+    }
+
+    private static NamedSheet of(Stop stop, Language language, LocalDate date) {
+        return new NamedSheet(stop.name(), new WorkSheetAssembly(stop.planning().hand(), language)
+                .assembled(date, Optional.of(stop)));
+    }
+
+    private Validated<VisitContext> checked() {
         Problems problems = new Problems();
         List<Finding> findings = hand.visit().findings();
         if (findings.isEmpty()) {
@@ -58,17 +78,13 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
                     "machines, each with its tasks"));
         }
         findings.forEach(finding -> check(finding, problems));
-        boolean repairs = findings.stream().anyMatch(finding -> tasks(finding).isEmpty());
-        return problems.or(() -> hand).then(valid -> repairs ? Validated.valid(NO_SCHEDULE) : schedule())
-                .map(schedule -> assembled(date, schedule));
+        return problems.or(() -> hand);
     }
 
-    private Validated<Optional<ScheduleAssembly>> schedule() {
-        TimetableRequest planning = TimetableRequest.of(hand, OptionalInt.empty());
-        return planning.people().size() > Crew.MOST
-                ? Validated.valid(NO_SCHEDULE)
-                : planning.timetable()
-                        .map(table -> Optional.of(new ScheduleAssembly(hand, table, planning.people(), 0, language)));
+    /** How long a repair takes is not known, and nobody makes timetables for a crowd. */
+    private boolean isWithoutTimetable() {
+        return hand.visit().findings().stream().anyMatch(finding -> tasks(finding).isEmpty())
+                || TimetableRequest.of(hand, OptionalInt.empty()).people().size() > Crew.MOST;
     }
 
     private void check(Finding finding, Problems problems) {
@@ -91,8 +107,9 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         return new VisitReport(hand.site(), hand.visit(), hand.rates(), language);
     }
 
-    private WorkSheet assembled(LocalDate date, Optional<ScheduleAssembly> schedule) {
+    private WorkSheet assembled(LocalDate date, Optional<Stop> stop) {
         Site site = hand.site();
+        Optional<ScheduleAssembly> schedule = stop.map(planned -> ScheduleAssembly.of(planned, language));
         List<WorkSheet.Job> jobs = hand.visit().findings().stream().map(finding -> job(finding, schedule)).toList();
         return new WorkSheet(date, hand.shop(), language, hand.shop().paper(), site.customer().name(),
                 report().attendedWithoutLimit(), access(), limit(), load(), schedule.map(ScheduleAssembly::schedule),

@@ -2,6 +2,7 @@ package icequill.planner;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class LocalSearch {
 
     private static final long SEED = 20_260_714;
-    /** Lists that begin each machine later than the one before it, by so many eighths of a person's share of a machine's work. */
+    /** Lists that begin each machine of a tour later than the one before it, by so many eighths of a person's share of a machine's work. */
     private static final int STAGGERS = 13;
     private static final int EIGHTHS = 8;
     /** Each minute more is let pass one time in so many at the beginning, and never at the end. */
@@ -98,12 +99,14 @@ final class LocalSearch {
     }
 
     private void stagger() {
+        List<String> tour = network.walks.tour();
+        int[] turn = network.walks.machines().stream().mapToInt(tour::indexOf).toArray();
         int share = new LowerBounds(network, crew).attended() / crew.size() / network.walks.machines().size();
         for (int eighths = 0; eighths < STAGGERS; eighths++) {
             int later = share * eighths;
             int[] order = IntStream.range(0, network.size()).boxed()
                     .sorted(Comparator
-                            .comparingInt(task -> EIGHTHS * network.head[task] + later * network.machine[task]))
+                            .comparingInt(task -> EIGHTHS * network.head[task] + later * turn[network.machine[task]]))
                     .mapToInt(Integer::intValue).toArray();
             if (schedule(order)) {
                 keep();

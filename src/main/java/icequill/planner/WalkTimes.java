@@ -1,8 +1,11 @@
 package icequill.planner;
 
 import icequill.problem.Check;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -101,6 +104,26 @@ public final class WalkTimes {
     /** Minutes to a machine from the one farthest from it, by id; 0 when it stands alone. */
     public int farthest(String machine) {
         return Arrays.stream(minutes[machines.indexOf(machine)]).max().orElse(0);
+    }
+
+    /** All machines by id, each followed by the nearest that is left, so that a floor is done with before the next. */
+    public List<String> tour() {
+        List<String> left = new ArrayList<>(machines);
+        Collections.sort(left);
+        List<String> tour = new ArrayList<>();
+        while (!left.isEmpty()) {
+            String next = tour.isEmpty()
+                    ? left.getFirst()
+                    : left.stream().min(Comparator.comparingInt(other -> walk(tour.getLast(), other))).orElseThrow();
+            left.remove(next);
+            tour.add(next);
+        }
+        return tour;
+    }
+
+    /** Minutes from one machine to another, both by id. */
+    public int walk(String from, String to) {
+        return minutes[machines.indexOf(from)][machines.indexOf(to)];
     }
 
     /** The longest walk between two of them. */

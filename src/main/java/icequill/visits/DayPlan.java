@@ -30,17 +30,6 @@ public record DayPlan(TimetableRequest first, VisitContext next, OptionalInt cre
 
     public static final int LONGEST = 600;
 
-    /**
-     * A visit as it is planned.
-     *
-     * @param remarks on the way to it
-     */
-    public record Stop(TimetableRequest planning, Timetable table, List<Phrase> remarks) {
-        public Stop {
-            remarks = List.copyOf(remarks);
-        }
-    }
-
     /** Both visits, in their order. */
     public Validated<List<Stop>> stops() {
         if (drive < 0 || drive > LONGEST) {
@@ -53,7 +42,7 @@ public record DayPlan(TimetableRequest first, VisitContext next, OptionalInt cre
                     "two visits of one day"));
         }
         return first.timetable().then(table -> second(table).map(stop -> List.of(
-                new Stop(first, table, List.of()), stop)));
+                new Stop(first, table, 1, List.of()), stop)));
     }
 
     private Validated<Stop> second(Timetable before) {
@@ -80,7 +69,7 @@ public record DayPlan(TimetableRequest first, VisitContext next, OptionalInt cre
             remarks.add(Phrase.of("remark.later-than-planned", time(planned)));
         }
         TimetableRequest planning = TimetableRequest.of(moved, crew);
-        return planning.timetable().map(table -> new Stop(planning, table, remarks));
+        return planning.timetable().map(table -> new Stop(planning, table, 1, remarks));
     }
 
     /** Whether somebody would work and drive too long from his last break at the first to his first one at the second. */

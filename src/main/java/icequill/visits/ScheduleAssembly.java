@@ -5,6 +5,7 @@ import icequill.document.WorkSheet;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Language;
+import icequill.planner.Progress;
 import icequill.planner.Timetable;
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
@@ -14,21 +15,30 @@ import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
  * Tells technicians a timetable: when each step is done, and when the alarms ring.
  *
+ * @param known what is to be said first
  * @param people names, by their numbers in the timetable
  * @param from the minute of the visit from which on it was planned; 0 for one to come
  */
 public record ScheduleAssembly(VisitContext hand, Timetable table, List<String> people, int from,
-        Language language) {
+        List<Phrase> known, Language language) {
+
+    public static ScheduleAssembly of(Stop stop, Language language) {
+        TimetableRequest planning = stop.planning();
+        return new ScheduleAssembly(planning.hand(), stop.table(), planning.people(),
+                planning.progress().map(Progress::now).orElse(0), stop.remarks(), language);
+    }
 
     public Schedule schedule() {
         return new Schedule(hand.visit().began(), table.minutes(), table.bound(), table.walking(), people,
                 waits().map(this::alarm).sorted(Comparator.comparing(Schedule.Alarm::rings)).toList(),
-                Stream.concat(late(), new Overruns(hand, table, people, from).phrases().stream()).toList());
+                Stream.of(known.stream(), late(), new Overruns(hand, table, people, from).phrases().stream())
+                        .flatMap(Function.identity()).toList());
     }
 
     /** What circulates for too long, now that it did not go as planned. */

@@ -64,9 +64,18 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Crew
     }
 
     public Validated<Timetable> timetable() {
+        return timetable(Effort.USUAL);
+    }
+
+    Validated<Timetable> timetable(Effort effort) {
         return crew().then(crew -> VisitWorkAssembly.of(hand).work()
-                .then(work -> progress.map(known -> Planner.again(work, crew, Effort.USUAL, known))
-                        .orElseGet(() -> Planner.timetable(work, crew, Effort.USUAL))));
+                .then(work -> progress.map(known -> Planner.again(work, crew, effort, known))
+                        .orElseGet(() -> Planner.timetable(work, crew, effort))));
+    }
+
+    /** Some machines of the visit, by the same crew at the same hours some days later. */
+    TimetableRequest part(int days, List<String> machines) {
+        return new TimetableRequest(hand.part(days, machines), people, members, Optional.empty());
     }
 
     /** The same from where the visit has come to; as it was where nothing is ticked. */

@@ -33,6 +33,11 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
         return new VisitContext(shop, site, visit.later(by), rates, taxed, terms);
     }
 
+    /** A day of the visit, with what is done at some machines. */
+    VisitContext part(int days, List<String> machines) {
+        return new VisitContext(shop, site, visit.part(days, machines), rates, taxed, terms);
+    }
+
     public Contradictions contradictions(Finding finding) {
         return new Contradictions(finding, site.machine(finding.machine()).orElseThrow(), site.layout(), rates);
     }

@@ -45,6 +45,13 @@ public record Attendance(String person, String grade, List<Spell> spells, Option
                 spell.until().plus(by), spell.on(), spell.outcome())).toList(), mustLeave, place);
     }
 
+    /** The same at the same hours some days later. */
+    Attendance onDay(int days) {
+        return new Attendance(person, grade, spells.stream().map(spell -> new Spell(spell.from().plusDays(days),
+                spell.until().plusDays(days), spell.on(), spell.outcome())).toList(),
+                mustLeave.map(leaves -> leaves.plusDays(days)), place);
+    }
+
     public ZonedDateTime arrived() {
         return spells.getFirst().from();
     }

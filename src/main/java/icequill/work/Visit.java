@@ -86,6 +86,17 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
                 handover, place);
     }
 
+    /**
+     * A day of it: what is done at some machines, by the same people at the same hours some days later. What is used at no machine in
+     * particular belongs to the first day.
+     */
+    public Visit part(int days, List<String> machines) {
+        return new Visit(id, site, call, order, serviceCall, people.stream().map(person -> person.onDay(days)).toList(),
+                doneBy, findings.stream().filter(finding -> machines.contains(finding.machine())).toList(),
+                lines.stream().filter(line -> line.machine().map(machines::contains).orElse(days == 0)).toList(), terms,
+                proposal, handover, place);
+    }
+
     /** When the first person arrived. */
     public ZonedDateTime began() {
         return people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();

@@ -389,7 +389,8 @@ class WorkSheetTest {
 
     private Validated<WorkSheet> read(Path file, Language language) {
         return new VisitLoader(DemoShop.read(folder)).of(FormName.file(file))
-                .then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY));
+                .then(hand -> new WorkSheetAssembly(hand, language).sheets(DAY)
+                        .map(sheets -> sheets.getFirst().sheet()));
     }
 
     private static PaperOptions paperOptions() {

@@ -296,6 +296,28 @@ class PlannerTest {
                 .map(rest -> Stream.concat(Stream.of(first), rest.stream()).toList())).toList();
     }
 
+    /** Twelve machines on three floors, two minutes from each other and six from floor to floor, numbered across the floors. */
+    private static VisitWork threeFloors() {
+        VisitWork plain = Visits.cleanings(12, 2);
+        List<WalkTimes.Walk> stairs = new ArrayList<>();
+        for (int one = 0; one < 12; one++) {
+            for (int other = 0; other < one; other++) {
+                if (one % 3 != other % 3) {
+                    stairs.add(new WalkTimes.Walk("m" + one, "m" + other, 6));
+                }
+            }
+        }
+        return new VisitWork(WalkTimes.of(plain.walks().machines(), 2, stairs), List.of(), List.of(), plain.tasks());
+    }
+
+    @Test
+    void parts_ofThreeFloors_areTheFloors() {
+        assertThat(new TourParts(threeFloors()).of(3)).extracting(Set::copyOf).containsExactly(
+                Set.of("m0", "m3", "m6", "m9"), Set.of("m1", "m4", "m7", "m10"), Set.of("m2", "m5", "m8", "m11"));
+        assertThat(new TourParts(Visits.cleanings(5, 2)).of(2)).extracting(List::size).containsExactly(2, 3);
+        assertThat(new TourParts(Visits.cleanings(2, 2)).of(5)).hasSize(2);
+    }
+
     @Test
     void plan_equallyShort_walksLess() {
         // both orders of work end together, but only one stays at a machine for both of its tasks

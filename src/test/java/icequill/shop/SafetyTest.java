@@ -232,7 +232,8 @@ class SafetyTest {
         Path file = folder.resolve(row.file());
         return switch (row.paper()) {
         case WORK_SHEET ->
-            new VisitLoader(shop).of(FormName.file(file)).then(hand -> new WorkSheetAssembly(hand, language).sheet(DAY))
+            new VisitLoader(shop).of(FormName.file(file)).then(
+                    hand -> new WorkSheetAssembly(hand, language).sheets(DAY).map(sheets -> sheets.getFirst().sheet()))
                     .orElseThrow();
         case VISIT_RECORD ->
             new VisitLoader(shop).of(FormName.file(file)).map(hand -> new RecordAssembly(hand, language).record(DAY))

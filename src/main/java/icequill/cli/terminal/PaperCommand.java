@@ -62,6 +62,11 @@ public abstract class PaperCommand implements Callable<Integer> {
         return options.form(named());
     }
 
+    /** Something else that it is written from, by a file, or as the book calls it. */
+    protected final FormName form(String other) {
+        return options.form(other);
+    }
+
     /** What the paper is written from, where that can only be a file. */
     protected final Path file() {
         return options.file(Path.of(named()));

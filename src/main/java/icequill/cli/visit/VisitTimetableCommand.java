@@ -51,11 +51,8 @@ public final class VisitTimetableCommand implements Callable<Integer> {
     @Option(names = "--now", paramLabel = "TIME", description = "From when on the rest is planned. Default: the last time of --done.")
     private @Nullable String now;
 
-    @Option(names = "--then", paramLabel = "VISIT", description = "Also plan a second visit of that day by the same crew, who drive there when all is done at the first.")
-    private @Nullable String then;
-
-    @Option(names = "--drive", paramLabel = "MINUTES", description = "Minutes from the first site to the second, from 0 to 600. Default: 0.")
-    private int drive;
+    @Mixin
+    private NextVisit next = new NextVisit();
 
     @Override
     public Integer call() {
@@ -64,9 +61,10 @@ public final class VisitTimetableCommand implements Callable<Integer> {
         Path target = alarms;
         Office office = options.office(printout.pricing(options.folderOf(Path.of(visit.text()))));
         TickedTimes ticked = new TickedTimes(done, Optional.ofNullable(now));
-        Validated<TimetableSheet> planned = then == null
-                ? office.plan(options.form(visit.text()), size, ticked, options.language())
-                : office.plan(options.form(visit.text()), options.form(then), drive, size, ticked, options.language());
+        Validated<TimetableSheet> planned = next.named(options::form)
+                .map(then -> office.plan(options.form(visit.text()), then, next.drive(), size, ticked,
+                        options.language()))
+                .orElseGet(() -> office.plan(options.form(visit.text()), size, ticked, options.language()));
         return printout.show(
                 planned
                         .then(sheet -> target == null
@@ -81,12 +79,12 @@ public final class VisitTimetableCommand implements Callable<Integer> {
             return;
         }
         text(sheet, printout);
-        sheet.next().ifPresent(next -> {
+        for (Optional<TimetableSheet> after = sheet.next(); after.isPresent(); after = after.get().next()) {
             printout.out().println();
-            printout.out().println(next.title());
+            printout.out().println(after.get().title());
             printout.out().println();
-            text(next, printout);
-        });
+            text(after.get(), printout);
+        }
         if (alarms != null) {
             printout.out().println("Wrote the alarms to " + alarms);
         }

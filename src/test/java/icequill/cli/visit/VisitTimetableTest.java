@@ -399,6 +399,73 @@ class VisitTimetableTest {
         }
     }
 
+    /**
+     * One person at the hotel: banquet 10 + 5 + 15 + 2, main kitchen 5 + 15 + 10 + 5 + 15 + 2, pool bar 6 + 8 + 8 + 4; no two of them fit into 54
+     * minutes. From Friday on the days are Friday, Monday and Tuesday; the kitchen's first alarm rings 20 after 8:15 in New York.
+     */
+    @Test
+    void plan_longerThanAWorkingDay_isSplitIntoDaysFromTheSameHour() throws IOException {
+        Path file = folder.resolve("days.ics");
+        String visit = "planned/autumn-condensers-hotel.yaml";
+        Path labor = shop.resolve("pricing/labor.yaml");
+        Path form = shop.resolve(visit);
+        String plain = Files.readString(labor);
+        String planned = Files.readString(form);
+        Files.writeString(labor, plain.replace("until: \"17:00\"", "until: \"07:54\""));
+        Files.writeString(form, planned.replace("2026-09-22", "2026-09-25"));
+        try {
+            JsonNode first = Run.of("visit", "timetable", planned("autumn-condensers-hotel"), "--crew", "1", "--json",
+                    "--ics", file.toString()).json();
+            JsonNode second = first.path("next");
+
+            assertThat(List.of(first.path("minutes").asInt(), second.path("minutes").asInt(),
+                    second.path("next").path("minutes").asInt())).containsExactly(32, 52, 26);
+            assertThat(second.path("remarks").get(0).asString().replaceAll("\\h", " "))
+                    .isEqualTo("Day 2 of 3, since all "
+                            + "at once would be longer than a working day of 54 min. Today: main kitchen.");
+            assertThat(Files.readString(file).replace("\r\n ", "")).contains(
+                    "UID:autumn-condensers-hotel-day-2-alarm-1@icequill", "DTSTART:20260928T123500Z");
+
+            Files.writeString(labor, plain.replace("until: \"17:00\"", "until: \"07:52\""));
+            Files.writeString(form, planned.replaceAll("(?m)^ .*Teo Lindqvist.*\\n", ""));
+            Run sheets = Run.of("visit", "worksheet", form.toString(), "--date", "2026-09-21", "--lang", "es",
+                    "--html");
+            assertThat(sheets.out()).contains("worksheet-autumn-condensers-hotel.pdf",
+                    "worksheet-autumn-condensers-hotel-day-2.pdf",
+                    "worksheet-autumn-condensers-hotel-day-3.pdf");
+            assertThat(text("worksheet-autumn-condensers-hotel-day-2.html"))
+                    .contains("Día 2 de 3, pues todo seguido sería más que una jornada de 52 min", "23 de septiembre");
+        } finally {
+            Files.writeString(labor, plain);
+            Files.writeString(form, planned);
+        }
+    }
+
+    private static String text(String paper) throws IOException {
+        return Files.readString(shop.resolve("papers").resolve(paper)).replaceAll("[\\h\\s]+", " ");
+    }
+
+    /** At 11:21 all is done at the first; 25 minutes later, at 11:46, the second begins, and is done at 1:52. */
+    @Test
+    void worksheets_ofTwoVisitsOfADay_haveEachTheirOwnClock() throws IOException {
+        Path second = shop.resolve("planned/noon-bakery.yaml");
+        Files.writeString(second, Files.readString(Path.of(planned("summer-cleaning-bakery")))
+                .replace("arrived: 2026-07-14T09:15, left: 2026-07-14T11:30",
+                        "arrived: 2026-07-14T11:30, left: 2026-07-14T15:00"));
+        try {
+            Run run = Run.of("visit", "worksheet", planned("summer-cleaning-bakery"), "--then", second.toString(),
+                    "--drive", "25", "--date", "2026-07-10", "--html");
+
+            assertThat(run.out()).contains("worksheet-summer-cleaning-bakery.pdf",
+                    "worksheet-noon-bakery.pdf");
+            assertThat(text("worksheet-summer-cleaning-bakery.html")).contains("done at 11:21 AM");
+            assertThat(text("worksheet-noon-bakery.html")).contains("done at 1:52 PM",
+                    "All is done at the first site at 11:21 AM; with a drive of 25 min we are here at 11:46 AM.");
+        } finally {
+            Files.delete(second);
+        }
+    }
+
     @Test
     void plan_secondVisitOnAnotherDayOrTooFar_isAProblem() throws IOException {
         assertThat(planOfADay("2026-07-14T11:30", "601").err()).contains("a drive of 601 minutes (from 0 to 600)");
