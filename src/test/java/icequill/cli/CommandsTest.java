@@ -327,7 +327,7 @@ public class CommandsTest {
         assertThat(limit.err()).contains("visits/late-call.yaml:12:", "276.58, above the limit of 276.57");
         assertThat(glyph.status()).isEqualTo(3);
         assertThat(glyph.json().path("problems").get(0).path("code").asString()).isEqualTo("no-glyph");
-        assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(9);
+        assertThat(glyph.json().path("problems").get(0).path("line").asInt()).isEqualTo(11);
         assertThat(price.err()).contains("Note:");
         assertThat(mine.resolve("papers")).doesNotExist();
     }
@@ -342,7 +342,7 @@ public class CommandsTest {
                 "pricing/adjustments.yaml|price: 45.00|prize: 45.00",
                 "planned/summer-cleaning-bakery.yaml|{task: flush}|{task: flash}",
                 "brushing/hotel-fernhill.yaml|[floor-3]|[floor-33]",
-                "sites/harbor-street-clinic.yaml|signed: 2024-09-10|signed: 2024-09-10, expires: 2025-09-10")) {
+                "sites/harbor-street-clinic.yaml|signed: 2024-09-10|signed: 2024-09-10\n      expires: 2025-09-10")) {
             String[] parts = edit.split("\\|", -1);
             Path file = mine.resolve(parts[0]);
             Files.writeString(file, Files.readString(file).replace(parts[1], parts[2]));
@@ -354,7 +354,7 @@ public class CommandsTest {
         assertThat(run.status()).isEqualTo(3);
         assertThat(run.err())
                 .contains("pricing/adjustments.yaml:8", "visits/clock-change.yaml:15", "there is no grade \"leed\"",
-                        "sites/mercado-del-mar.yaml:17", "planned/summer-cleaning-bakery.yaml:17",
+                        "sites/mercado-del-mar.yaml:29", "planned/summer-cleaning-bakery.yaml:21",
                         "brushing/hotel-fernhill.yaml:8",
                         "no tax rule for \"elder-county\"", "did you mean \"price\"?")
                 .doesNotContain("there is no modifier \"first-machine\"");
@@ -377,7 +377,7 @@ public class CommandsTest {
         Path mine = DemoShop.files(other.resolve("mine"));
         Path clinic = mine.resolve("sites/harbor-street-clinic.yaml");
         Files.writeString(clinic,
-                Files.readString(clinic).replace("signed: 2024-09-10", "signed: 2024-09-10, expires: 2025-09-10"));
+                Files.readString(clinic).replace("signed: 2024-09-10", "signed: 2024-09-10\n      expires: 2025-09-10"));
         DemoShop.imported(mine);
 
         assertThat(Run.of("check", "--shop", mine.toString()).err()).contains("certificate DEMO-E-2093");

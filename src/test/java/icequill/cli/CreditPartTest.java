@@ -79,8 +79,8 @@ class CreditPartTest {
         BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
         Path file = shop.folder().resolve(AGREEMENT);
         String text = Files.readString(file).replace("billing: monthly", "billing: quarterly")
-                .replace("price: 1680.00", "price: 400.00").replace("{from: 2026-08-15, add: [pool-bar]}",
-                        "{from: 2026-06-15, remove: [floor-3, floor-6], minutes: {full-clean: 180}}");
+                .replace("price: 1680.00", "price: 400.00").replace("from: 2026-08-15\n    add: [pool-bar]",
+                        "from: 2026-06-15\n    remove: [floor-3, floor-6]\n    minutes: {full-clean: 180}");
         Files.writeString(file, text.substring(0, text.indexOf("changes:")));
         for (int payment = 1; payment <= 4; payment++) {
             shop.json("invoice", "issue", AGREEMENT, "--installment", String.valueOf(payment), "--date", "2026-12-01");
@@ -192,8 +192,8 @@ class CreditPartTest {
         BookShop shop = BookShop.in(folder, database);
         Path file = shop.folder().resolve(AGREEMENT);
         Files.writeString(file, Files.readString(file).replace("billing: monthly", "billing: yearly").replace(
-                "{from: 2026-08-15, add: [pool-bar]}",
-                "{from: 2026-08-15, remove: [floor-6], minutes: {full-clean: 180}}"));
+                "from: 2026-08-15\n    add: [pool-bar]",
+                "from: 2026-08-15\n    remove: [floor-6]\n    minutes: {full-clean: 180}"));
         shop.json("invoice", "issue", AGREEMENT, "--installment", "1", "--date", "2026-06-01");
         return shop;
     }

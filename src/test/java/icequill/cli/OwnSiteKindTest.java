@@ -81,7 +81,7 @@ class OwnSiteKindTest {
         replace("records/runs.csv", ",bakery,", ",tap-truk,");
         append("pricing/forecast.yaml", "byKind:\n  tap-truk: {}\n");
         assertThat(shop.problems("import", shop.folder().resolve("sites/crumb-lane-bakery.yaml").toString()))
-                .anySatisfy(text -> assertThat(text).contains("sites/crumb-lane-bakery.yaml:14: kind", nearest))
+                .anySatisfy(text -> assertThat(text).contains("sites/crumb-lane-bakery.yaml:26: kind", nearest))
                 .anySatisfy(text -> assertThat(text).contains("pricing/forecast.yaml", "byKind.tap-truk", nearest));
         replace("pricing/forecast.yaml", "tap-truk", "tap-truck");
         assertThat(shop.problems("fit", shop.folder().resolve("records/runs.csv").toString())).first().asString()

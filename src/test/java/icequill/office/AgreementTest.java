@@ -93,7 +93,7 @@ class AgreementTest {
     void changes_withMinutesOfTheirOwn_pricedByThese() throws IOException {
         Path file = folder.resolve(HOTEL);
         Files.writeString(file,
-                Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar], minutes: {full-clean: 240}"));
+                Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar]\n    minutes: {full-clean: 240}"));
 
         AgreementState hand = hand();
 
@@ -125,7 +125,7 @@ class AgreementTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'add: [pool-bar]', 'add: [pool-bar], minutes: {full-cleen: 240}', changes[0].minutes",
+    @CsvSource({"'add: [pool-bar]', 'add: [pool-bar]\n    minutes: {full-cleen: 240}', changes[0].minutes",
             "'full-clean: 180', 'full-cleen: 180', minutes"})
     void minutes_ofAScopeThatIsNone_aProblem(String from, String to, String path) throws IOException {
         Path file = folder.resolve(HOTEL);
@@ -247,7 +247,7 @@ class AgreementTest {
             "before: 312.4 | before: 0 | NOT_ALLOWED | above 0",
             "months: 24 | months: 18 | NOT_ALLOWED | 18",
             "jurisdictions: [US-NY, US-UT] | jurisdictions: [] | MISSING | jurisdictions",
-            "index: {name | percent: 3\\n    index: {name | NOT_ALLOWED | the price is raised in 2 ways",
+            "index: | percent: 3\\n    index: | NOT_ALLOWED | the price is raised in 2 ways",
             "US-UT | Utah | NOT_ALLOWED | a place by ISO 3166"})
     void agreements_wrong_sayWhat(String from, String to, Code code, String message) throws IOException {
         Path file = folder.resolve(HOTEL);

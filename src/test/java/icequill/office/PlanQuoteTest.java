@@ -415,7 +415,7 @@ class PlanQuoteTest {
     @Test
     void quote_withoutMinutes_takesThoseOfATimetable() throws IOException {
         Path hotel = folder.resolve("quotes/fernhill-plan.yaml");
-        Files.writeString(hotel, Files.readString(hotel).replace("minutes: {full-clean: 240, light-visit: 90}\n", "")
+        Files.writeString(hotel, Files.readString(hotel).replace("minutes:\n  full-clean: 240\n  light-visit: 90\n", "")
                 .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]",
                         "machines: [floor-3, floor-6, lobby-bar]"));
 
@@ -434,7 +434,7 @@ class PlanQuoteTest {
     @Test
     void quote_timetableNotProven_saysHowMuchMayBeTooMuch() throws Exception {
         Path hotel = folder.resolve("quotes/fernhill-plan.yaml");
-        Files.writeString(hotel, Files.readString(hotel).replace("minutes: {full-clean: 240, light-visit: 90}\n", "")
+        Files.writeString(hotel, Files.readString(hotel).replace("minutes:\n  full-clean: 240\n  light-visit: 90\n", "")
                 .replace("machines: [lobby-bar, floor-3, floor-6, pool-bar]\n", ""));
 
         WrittenPaper quote = write("quotes/fernhill-plan.yaml").orElseThrow();

@@ -120,8 +120,8 @@ class WorkSheetTest {
             """)
     void sheet_wishesThatCannotBeKept_areToldWithByHowMuch(Language language, String overstay, String late)
             throws Exception {
-        change("planned/summer-cleaning-bakery.yaml", "left: 2026-07-14T11:30,",
-                "left: 2026-07-14T11:30, mustLeave: 2026-07-14T11:20,");
+        change("planned/summer-cleaning-bakery.yaml", "left: 2026-07-14T11:30",
+                "left: 2026-07-14T11:30\n    mustLeave: 2026-07-14T11:20");
         change("planned/summer-cleaning-bakery.yaml", "people:", "doneBy: 2026-07-14T11:00\npeople:");
 
         assertThat(Printer.of(folder).html(sheet("summer-cleaning-bakery", language)).orElseThrow().text()
@@ -130,7 +130,13 @@ class WorkSheetTest {
 
     @Test
     void sheet_crowd_hasNoTimetable() throws Exception {
-        String person = "  - {name: Ada Quill, grade: lead, arrived: 2026-07-14T09:15, left: 2026-07-14T11:30, on: cleaning}\n";
+        String person = """
+                  - name: Ada Quill
+                    grade: lead
+                    arrived: 2026-07-14T09:15
+                    left: 2026-07-14T11:30
+                    on: cleaning
+                """;
         change("planned/summer-cleaning-bakery.yaml", person,
                 IntStream.range(0, 7).mapToObj(i -> person.replace("Ada", "Ada " + i)).collect(Collectors.joining()));
         WorkSheet sheet = sheet("summer-cleaning-bakery", Language.ENGLISH);
@@ -226,7 +232,7 @@ class WorkSheetTest {
             "pricing/tasks.yaml | upTo: 800, amount: 16, water: 3 | upTo: 800, amount: 16 | MISSING pricing/tasks.yaml:99 | does not say how much water it goes into (water, in gal)",
             "pricing/tasks.yaml | upTo: 800, amount: 16, | upTo: 800, amount: 18.001, | OUT_OF_RANGE pricing/tasks.yaml:99 | is 18.001 floz, above its label (at most 18 floz in 3 gal)",
             "pricing/materials.yaml | chemistry: other | chemistry: chlorine | '' | ''",
-            "planned/summer-cleaning-bakery.yaml | - {task: flush} | - {task: clean-bin} | WRONG_ORDER planned/summer-cleaning-bakery.yaml:8 | the acid cleaner is not flushed out",
+            "planned/summer-cleaning-bakery.yaml | - {task: flush} | - {task: clean-bin} | WRONG_ORDER planned/summer-cleaning-bakery.yaml:12 | the acid cleaner is not flushed out",
             "pricing/tasks.yaml | least: 20, most: 25 | least: 30, most: 25 | WRONG_ORDER pricing/tasks.yaml:101 | at least 30 minutes, but at most 25",
             "pricing/tasks.yaml | record: [ph] | record: [pH] | NOT_ALLOWED pricing/tasks.yaml:131 | did you mean \"ph\"?"})
     void sheet_wrongRatesOrPlan_aProblemWithItsPlace(String file, String right, String wrong, String where,

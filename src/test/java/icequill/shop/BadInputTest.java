@@ -348,13 +348,13 @@ class BadInputTest {
 
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            harvestRate: 350      | harvestRate: -350           | OUT_OF_RANGE   | 27 | found the number -350 (pounds of ice in 24 hours, from 10 to 20000)
-            miles: 4.2            | miles: 4200                 | OUT_OF_RANGE   | 15 | found the number 4200 (one way from the shop, from 0 to 1000)
-            kind: bakery          | kind: bakry                 | UNKNOWN_NAME   | 14 | there is no kind of site "bakry" (did you mean "bakery"?
-            installed: 2023-03-02 | installed: 2023-02-29       | NOT_ALLOWED    | 29 | there is no day 2023-02-29
-            make: batch           | make: Batch                 | NOT_ALLOWED    | 23 | found the text "Batch" (did you mean "batch"?
-            country: US           | country: USA                | NOT_ALLOWED    | 10 | found the text "USA" (the country's two capital letters
-            - id: proof-room      | '- {id: proof-room}\n  - id: proof-room' | DUPLICATE_NAME | 21 | "proof-room" is used a second time
+            harvestRate: 350      | harvestRate: -350           | OUT_OF_RANGE   | 43 | found the number -350 (pounds of ice in 24 hours, from 10 to 20000)
+            miles: 4.2            | miles: 4200                 | OUT_OF_RANGE   | 27 | found the number 4200 (one way from the shop, from 0 to 1000)
+            kind: bakery          | kind: bakry                 | UNKNOWN_NAME   | 26 | there is no kind of site "bakry" (did you mean "bakery"?
+            installed: 2023-03-02 | installed: 2023-02-29       | NOT_ALLOWED    | 45 | there is no day 2023-02-29
+            make: batch           | make: Batch                 | NOT_ALLOWED    | 37 | found the text "Batch" (did you mean "batch"?
+            country: US           | country: USA                | NOT_ALLOWED    | 17 | found the text "USA" (the country's two capital letters
+            - id: proof-room      | '- {id: proof-room}\n  - id: proof-room' | DUPLICATE_NAME | 35 | "proof-room" is used a second time
             accepted:             | acepted:                    | UNKNOWN_KEY    | 6  | there is no key "acepted" here (did you mean "accepted"?
             """)
     void site_oneFault_reportedWithLineAndWhatIsAllowed(String right, String wrong, Code code, int line, String text)
@@ -379,8 +379,8 @@ class BadInputTest {
         folder.site("hotel-fernhill", Place.NOWHERE);
 
         assertThat(folder.problems()).extracting(problem -> problem.code() + " " + problem.place().reference())
-                .containsExactly("WRONG_ORDER sites/pennon-wharf-taproom.yaml:9",
-                        "OVERLAP sites/hotel-fernhill.yaml:13");
+                .containsExactly("WRONG_ORDER sites/pennon-wharf-taproom.yaml:16",
+                        "OVERLAP sites/hotel-fernhill.yaml:20");
     }
 
     /** What is wrong in shop.yaml keeps no other file from being looked at. */

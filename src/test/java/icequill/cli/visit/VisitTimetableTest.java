@@ -19,7 +19,7 @@ import tools.jackson.databind.JsonNode;
 /** Timetables of the invented shop's planned visits, as a user asks for them. */
 class VisitTimetableTest {
 
-    private static final String OPEN = "access: {from: \"09:00\", until: \"15:00\"}";
+    private static final String OPEN = "access:\n  from: \"09:00\"\n  until: \"15:00\"";
 
     @TempDir
     static Path folder;
@@ -110,7 +110,7 @@ class VisitTimetableTest {
             throws IOException {
         Path file = folder.resolve("clocks.ics");
         Run run = planWhere("planned/summer-cleaning-bakery.yaml",
-                "arrived: 2026-07-14T09:15, left: 2026-07-14T11:30", "arrived: " + arrived + ", left: " + left, "visit",
+                "arrived: 2026-07-14T09:15\n    left: 2026-07-14T11:30", "arrived: " + arrived + "\n    left: " + left, "visit",
                 "timetable",
                 planned("summer-cleaning-bakery"), "--ics", file.toString());
 
@@ -227,17 +227,17 @@ class VisitTimetableTest {
     void plan_technicianWhoMustLeaveTooSoon_isPlannedAndSaidToStay() throws IOException {
         String file = "planned/summer-cleaning-bakery.yaml";
         String[] plan = {"visit", "timetable", planned("summer-cleaning-bakery"), "--json"};
-        String left = "left: 2026-07-14T11:30,";
+        String left = "left: 2026-07-14T11:30";
 
-        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T11:21,", plan).json().path("overstays"))
+        assertThat(planWhere(file, left, left + "\n    mustLeave: 2026-07-14T11:21", plan).json().path("overstays"))
                 .isEmpty();
-        JsonNode late = planWhere(file, left, left + " mustLeave: 2026-07-14T11:20,", plan).json();
+        JsonNode late = planWhere(file, left, left + "\n    mustLeave: 2026-07-14T11:20", plan).json();
         assertThat(late.path("minutes").asInt()).isEqualTo(126);
         assertThat(late.path("overstays").get(0).path("person").asString()).isEqualTo("Ada Quill");
         assertThat(late.path("overstays").get(0).path("minutes").asInt()).isEqualTo(1);
         assertThat(late.path("remarks").get(0).asString().replaceAll("\\h", " ")).isEqualTo("Ada Quill must leave at "
                 + "11:20 AM, but is needed until 11:21 AM, 1 min longer: no timetable was found that can do without.");
-        assertThat(planWhere(file, left, left + " mustLeave: 2026-07-14T09:15,", plan).out())
+        assertThat(planWhere(file, left, left + "\n    mustLeave: 2026-07-14T09:15", plan).out())
                 .contains("must leave 2026-07-14T09:15, but arrives 2026-07-14T09:15");
     }
 
@@ -298,8 +298,8 @@ class VisitTimetableTest {
     @Test
     void plan_tickedWhereNobodyMayStayForTheFlush_stillRingsForIt() throws IOException {
         Path file = folder.resolve("stay.ics");
-        String left = "left: 2026-07-14T11:30,";
-        Run run = planWhere("planned/summer-cleaning-bakery.yaml", left, left + " mustLeave: 2026-07-14T10:40,",
+        String left = "left: 2026-07-14T11:30";
+        Run run = planWhere("planned/summer-cleaning-bakery.yaml", left, left + "\n    mustLeave: 2026-07-14T10:40",
                 "visit",
                 "timetable", planned("summer-cleaning-bakery"), "--done", "proof-room pour=10:24", "--json", "--ics",
                 file.toString());
@@ -347,8 +347,8 @@ class VisitTimetableTest {
     private static Run planOfADay(String arrived, String drive, String... more) throws IOException {
         Path second = shop.resolve("planned/again-bakery.yaml");
         Files.writeString(second, Files.readString(Path.of(planned("summer-cleaning-bakery")))
-                .replace("arrived: 2026-07-14T09:15, left: 2026-07-14T11:30",
-                        "arrived: " + arrived + ", left: 2026-07-14T15:00"));
+                .replace("arrived: 2026-07-14T09:15\n    left: 2026-07-14T11:30",
+                        "arrived: " + arrived + "\n    left: 2026-07-14T15:00"));
         try {
             List<String> arguments = new ArrayList<>(
                     List.of("visit", "timetable", planned("summer-cleaning-bakery"), "--then",
@@ -520,7 +520,7 @@ class VisitTimetableTest {
         Files.delete(visit);
 
         assertThat(run.status()).isEqualTo(3);
-        assertThat(run.err()).contains("planned/no-flush.yaml:16",
+        assertThat(run.err()).contains("planned/no-flush.yaml:20",
                 "\"pour\" at \"proof-room\" is not flushed out afterwards");
     }
 }
