@@ -377,7 +377,8 @@ public class CommandsTest {
         Path mine = DemoShop.files(other.resolve("mine"));
         Path clinic = mine.resolve("sites/harbor-street-clinic.yaml");
         Files.writeString(clinic,
-                Files.readString(clinic).replace("signed: 2024-09-10", "signed: 2024-09-10\n      expires: 2025-09-10"));
+                Files.readString(clinic).replace("signed: 2024-09-10",
+                        "signed: 2024-09-10\n      expires: 2025-09-10"));
         DemoShop.imported(mine);
 
         assertThat(Run.of("check", "--shop", mine.toString()).err()).contains("certificate DEMO-E-2093");

@@ -110,7 +110,8 @@ class VisitTimetableTest {
             throws IOException {
         Path file = folder.resolve("clocks.ics");
         Run run = planWhere("planned/summer-cleaning-bakery.yaml",
-                "arrived: 2026-07-14T09:15\n    left: 2026-07-14T11:30", "arrived: " + arrived + "\n    left: " + left, "visit",
+                "arrived: 2026-07-14T09:15\n    left: 2026-07-14T11:30", "arrived: " + arrived + "\n    left: " + left,
+                "visit",
                 "timetable",
                 planned("summer-cleaning-bakery"), "--ics", file.toString());
 
