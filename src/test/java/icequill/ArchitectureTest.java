@@ -148,10 +148,10 @@ class ArchitectureTest {
         room(arrows, "render", "render.pdf render.view render.page render.limits document");
         // tax and pricer, because the tax and the price for one of each line are written by themselves
         room(arrows, "einvoice", "document tax pricer work party explain money");
-        room(arrows, "ledger.store", "files.disk party money");
+        room(arrows, "ledger.store", "files.disk money");
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
-        room(arrows, "ledger.entries", "ledger.trail ledger.store party money");
+        room(arrows, "ledger.entries", "ledger.trail ledger.store party");
         // files.pricing, because papers name the version of the rates that they were made by
         // explain, because kinds of papers have names
         room(arrows, "ledger.papers",

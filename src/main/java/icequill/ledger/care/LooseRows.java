@@ -1,7 +1,6 @@
 package icequill.ledger.care;
 
 import icequill.ledger.find.FindWords;
-import icequill.ledger.store.Column;
 import icequill.ledger.store.Schema;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -60,8 +59,7 @@ record LooseRows(Handle handle, Problems findings) {
     private void checkPlaces() {
         long[] words = {0};
         try (Stream<Whereabouts> places = handle.createQuery("SELECT id, text FROM whereabouts ORDER BY id")
-                .setFetchSize(FETCHED).map(row -> new Whereabouts(Column.units(row, "id"), Column.text(row, "text")))
-                .stream()) {
+                .setFetchSize(FETCHED).mapTo(Whereabouts.class).stream()) {
             places.forEach(place -> {
                 Set<String> expected = FindWords.ofWhereabouts(place.text());
                 words[0] += expected.size();

@@ -9,7 +9,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.result.RowView;
+import org.jdbi.v3.core.mapper.reflect.ColumnName;
 
 /**
  * Holds payments against the bills that they are for: never more than a payment comes to, never more than a bill asks for, in its own currency, from
@@ -49,7 +49,7 @@ record PaymentCheck(Handle handle, Problems findings) {
     private void checkSums() {
         handle.createQuery("SELECT p.id AS name, p.currency, p.amount_minor AS most, p.went_back,"
                 + " sum(s.amount_minor) AS shares" + SHARES
-                + "GROUP BY p.id, p.currency, p.amount_minor, p.went_back").map(Shared::read).list().stream()
+                + "GROUP BY p.id, p.currency, p.amount_minor, p.went_back").mapTo(Shared.class).list().stream()
                 .filter(payment -> payment.isBack()
                         ? !payment.shares().equals(payment.most())
                         : payment.isTooMuch())
@@ -58,22 +58,15 @@ record PaymentCheck(Handle handle, Problems findings) {
                         + payment.text(payment.most())));
         handle.createQuery("SELECT s.bill AS name, b.currency, b.gross_minor AS most, 0 AS went_back,"
                 + " sum(s.amount_minor) AS shares" + SHARES + "WHERE b.gross_minor IS NOT NULL AND " + STANDS
-                + " GROUP BY s.bill, b.currency, b.gross_minor").map(Shared::read).list().stream()
+                + " GROUP BY s.bill, b.currency, b.gross_minor").mapTo(Shared.class).list().stream()
                 .filter(Shared::isTooMuch)
                 .forEach(bill -> found("payments for " + bill.name() + " come to " + bill.text(bill.shares())
                         + ", but it says " + bill.text(bill.most())));
     }
 
     /** What shares come to, and the most that they may. */
-    private record Shared(String name, String currency, BigInteger most, boolean isBack, BigInteger shares) {
-
-        static Shared read(RowView row) {
-            return new Shared(String.valueOf(row.getColumn("name", String.class)),
-                    String.valueOf(row.getColumn("currency", String.class)),
-                    new BigInteger(String.valueOf(row.getColumn("most", String.class))),
-                    "1".equals(row.getColumn("went_back", String.class)),
-                    new BigInteger(String.valueOf(row.getColumn("shares", String.class))));
-        }
+    private record Shared(String name, String currency, BigInteger most,
+            @ColumnName("went_back") boolean isBack, BigInteger shares) {
 
         boolean isTooMuch() {
             return shares.compareTo(most) > 0;
@@ -90,9 +83,7 @@ record PaymentCheck(Handle handle, Problems findings) {
     private void checkAccounts() {
         handle.createQuery("SELECT DISTINCT p.customer_id AS payer, b.customer_id AS billed" + SHARES
                 + "WHERE b.customer_id IS NOT NULL AND b.customer_id <> p.customer_id ORDER BY 1, 2")
-                .map(row -> new Pair(String.valueOf(row.getColumn("payer", String.class)),
-                        String.valueOf(row.getColumn("billed", String.class))))
-                .list().stream().filter(pair -> !isOneAccount(pair))
+                .mapTo(Pair.class).list().stream().filter(pair -> !isOneAccount(pair))
                 .forEach(pair -> found("payments of " + pair.payer() + " are for bills of " + pair.billed()
                         + ", whose account is another"));
     }

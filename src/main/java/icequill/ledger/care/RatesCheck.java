@@ -2,7 +2,6 @@ package icequill.ledger.care;
 
 import icequill.files.pricing.RatesVersion;
 import icequill.ledger.papers.StoredRates;
-import icequill.ledger.store.Column;
 import icequill.ledger.store.DamagedRow;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -16,8 +15,7 @@ record RatesCheck(Handle handle, Problems findings) {
 
     void check() {
         List<Version> versions = handle.createQuery("SELECT id, hash FROM rates_version ORDER BY id")
-                .map(row -> new Version(Column.mayBe(row, "id").orElse(""), Column.mayBe(row, "hash").orElse("")))
-                .list();
+                .mapTo(Version.class).list();
         versions.forEach(this::check);
         handle.createQuery("SELECT DISTINCT version_id FROM rates_file ORDER BY version_id").mapTo(String.class).list()
                 .stream().filter(id -> versions.stream().noneMatch(version -> version.id().equals(id)))

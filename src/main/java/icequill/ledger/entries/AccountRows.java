@@ -1,11 +1,9 @@
 package icequill.ledger.entries;
 
-import icequill.ledger.store.Column;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.result.RowView;
 
 /** What is known of accounts besides papers, as rows. */
 final class AccountRows {
@@ -17,21 +15,16 @@ final class AccountRows {
 
     static Optional<AccountEntry> find(Handle handle, String customer) {
         return handle.createQuery(SELECT + "WHERE customer_id = :customer").bind("customer", customer)
-                .map(AccountRows::read).findOne();
+                .mapTo(AccountEntry.class).findOne();
     }
 
     static List<AccountEntry> all(Handle handle) {
-        return handle.createQuery(SELECT + "ORDER BY customer_id").map(AccountRows::read).list();
+        return handle.createQuery(SELECT + "ORDER BY customer_id").mapTo(AccountEntry.class).list();
     }
 
     static void store(Handle handle, AccountEntry account, Instant now) {
         handle.createUpdate("INSERT INTO account (customer_id, data, noted_at) VALUES (:customer, :data, :now)"
                 + " ON CONFLICT (customer_id) DO UPDATE SET data = :data, noted_at = :now")
-                .bind("customer", account.customer()).bind("data", account.data()).bind("now", now.toString())
-                .execute();
-    }
-
-    private static AccountEntry read(RowView row) {
-        return new AccountEntry(Column.text(row, "customer_id"), Column.text(row, "data"));
+                .bindMethods(account).bind("now", now).execute();
     }
 }

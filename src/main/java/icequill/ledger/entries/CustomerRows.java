@@ -1,9 +1,10 @@
 package icequill.ledger.entries;
 
 import icequill.ledger.store.AddressColumns;
-import icequill.ledger.store.Column;
+import icequill.ledger.store.DamagedRow;
 import icequill.ledger.trail.PastRow;
 import icequill.party.Acceptance;
+import icequill.party.Address;
 import icequill.party.BillTo;
 import icequill.party.Certificate;
 import icequill.party.Contact;
@@ -17,10 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.result.RowView;
 import org.jdbi.v3.core.statement.Update;
 
 /** Customers as rows, with their bill-to, certificates and contacts. */
@@ -37,14 +35,111 @@ public final class CustomerRows {
         this.handle = handle;
     }
 
+    /** Without what stands in other tables. */
+    public record Row(String id, String name, Optional<String> parentId, Optional<String> language,
+            Optional<String> vendorNumber, Optional<Integer> paymentDays, boolean claimsExemption,
+            Optional<Accepted> accepted, Optional<LocalDate> forgottenOn, Optional<String> telephone,
+            Optional<String> notes) {
+
+        static Row of(CustomerEntry entry) {
+            Customer customer = entry.customer();
+            return new Row(entry.id(), customer.name(), entry.parent(), customer.language().map(Language::tag),
+                    customer.vendorNumber(), customer.paymentDays(), customer.claimsExemption(),
+                    customer.accepted().map(accepted -> new Accepted(accepted.date(), accepted.paper())),
+                    entry.forgotten(), customer.contacts().telephone(), customer.notes());
+        }
+
+        CustomerEntry entry(List<Billed> billTo, List<Exemption> certificates, List<Person> contacts) {
+            return new CustomerEntry(id, new Customer(name, language.flatMap(Language::ofTag),
+                    new Timeline<>(billTo.stream().map(Billed::dated).toList()), vendorNumber, paymentDays,
+                    claimsExemption, certificates.stream().map(Exemption::certificate).toList(),
+                    accepted.map(known -> new Acceptance(known.acceptedOn(), known.acceptedPaper())),
+                    new Contacts(telephone, contacts.stream().map(Person::contact).toList()), notes), parentId,
+                    forgottenOn);
+        }
+    }
+
+    /** In which paper he accepted prices, and when. */
+    public record Accepted(LocalDate acceptedOn, String acceptedPaper) {}
+
+    /**
+     * Who is billed.
+     *
+     * @param validFrom empty where it holds from ever
+     */
+    public record Billed(String validFrom, Optional<LocalDate> validTo, String name, Optional<String> attention,
+            Optional<String> email, Optional<String> vatId, Address address) {
+
+        static Billed of(Timeline.Entry<BillTo> entry) {
+            LocalDate first = entry.period().first();
+            BillTo billTo = entry.value();
+            return new Billed(first.equals(LocalDate.MIN) ? "" : first.toString(), entry.period().end(), billTo.name(),
+                    billTo.attention(), billTo.email(), billTo.vatId(), billTo.address());
+        }
+
+        private Timeline.Entry<BillTo> dated() {
+            Period period = DamagedRow.made("bill-to from " + validFrom, () -> new Period(
+                    validFrom.isEmpty() ? LocalDate.MIN : LocalDate.parse(validFrom), validTo));
+            return new Timeline.Entry<>(period, new BillTo(name, attention, address, email, vatId), Place.NOWHERE);
+        }
+    }
+
+    /** A certificate. */
+    public record Exemption(Certificate.Kind kind, String number, String state, String reason, LocalDate signedOn,
+            Optional<LocalDate> expiresOn) {
+
+        static Exemption of(Certificate certificate) {
+            return new Exemption(certificate.kind(), certificate.number(), certificate.state(), certificate.reason(),
+                    certificate.signed(), certificate.expires());
+        }
+
+        private Certificate certificate() {
+            return new Certificate(kind, number, state, reason, signedOn, expiresOn, Place.NOWHERE);
+        }
+    }
+
+    /** A contact. */
+    public record Person(String name, Optional<String> role, List<Contact.Purpose> purposes,
+            Optional<String> telephone, Optional<String> email) {
+
+        static Person of(Contact contact) {
+            return new Person(contact.name(), contact.role(), contact.purposes().stream().sorted().toList(),
+                    contact.telephone(), contact.email());
+        }
+
+        private Contact contact() {
+            return new Contact(name, role, Set.copyOf(purposes), telephone, email);
+        }
+    }
+
     Optional<CustomerEntry> find(String id) {
-        return handle.createQuery(SELECT + "WHERE id = :id").bind("id", id).map(this::read)
-                .findOne();
+        return handle.createQuery(SELECT + "WHERE id = :id").bind("id", id).mapTo(Row.class).findOne()
+                .map(this::entry);
     }
 
     List<CustomerEntry> all() {
         return handle.createQuery(SELECT + "WHERE id NOT IN (SELECT customer_id FROM customer_merged) ORDER BY id")
-                .map(this::read).list();
+                .mapTo(Row.class).list().stream().map(this::entry).toList();
+    }
+
+    /** As the trail says that he was. */
+    static CustomerEntry past(PastRow row) {
+        return row.as(Row.class).entry(row.parts("billTo", Billed.class), row.parts("certificates", Exemption.class),
+                row.parts("contacts", Person.class));
+    }
+
+    private CustomerEntry entry(Row row) {
+        return row.entry(
+                parts(row, Billed.class, "SELECT valid_from, valid_to, name, attention, email, vat_id, "
+                        + AddressColumns.NAMES + " FROM customer_bill_to WHERE customer_id = :id"),
+                parts(row, Exemption.class, "SELECT kind, number, state, reason, signed_on, expires_on"
+                        + " FROM customer_certificate WHERE customer_id = :id ORDER BY position"),
+                parts(row, Person.class, "SELECT name, role, purposes, telephone, email FROM customer_contact"
+                        + " WHERE customer_id = :id ORDER BY position"));
+    }
+
+    private <T> List<T> parts(Row row, Class<T> part, String query) {
+        return handle.createQuery(query).bind("id", row.id()).mapTo(part).list();
     }
 
     public void insert(CustomerEntry entry) {
@@ -52,146 +147,51 @@ public final class CustomerRows {
                 """
                         INSERT INTO customer (id, name, parent_id, language, vendor_number, payment_days, claims_exemption,
                             accepted_on, accepted_paper, forgotten_on, telephone, notes)
-                        VALUES (:id, :name, :parent, :language, :vendorNumber, :paymentDays, :claims, :acceptedOn, :acceptedPaper,
-                            :forgotten, :telephone, :notes)"""),
+                        VALUES (:id, :name, :parentId, :language, :vendorNumber, :paymentDays, :claimsExemption, :acceptedOn,
+                            :acceptedPaper, :forgottenOn, :telephone, :notes)"""),
                 entry).execute();
-        insertDetails(entry);
+        insertParts(entry);
     }
 
     void update(CustomerEntry entry) {
         bound(handle.createUpdate(
                 """
-                        UPDATE customer SET name = :name, parent_id = :parent, language = :language, vendor_number = :vendorNumber,
-                            payment_days = :paymentDays, claims_exemption = :claims, accepted_on = :acceptedOn,
-                            accepted_paper = :acceptedPaper, forgotten_on = :forgotten, telephone = :telephone, notes = :notes WHERE id = :id"""),
+                        UPDATE customer SET name = :name, parent_id = :parentId, language = :language,
+                            vendor_number = :vendorNumber, payment_days = :paymentDays, claims_exemption = :claimsExemption,
+                            accepted_on = :acceptedOn, accepted_paper = :acceptedPaper, forgotten_on = :forgottenOn,
+                            telephone = :telephone, notes = :notes WHERE id = :id"""),
                 entry).execute();
         handle.execute("DELETE FROM customer_bill_to WHERE customer_id = ?", entry.id());
         handle.execute("DELETE FROM customer_certificate WHERE customer_id = ?", entry.id());
         handle.execute("DELETE FROM customer_contact WHERE customer_id = ?", entry.id());
-        insertDetails(entry);
+        insertParts(entry);
     }
 
     private static Update bound(Update statement, CustomerEntry entry) {
+        Optional<Acceptance> accepted = entry.customer().accepted();
+        return statement.bindMethods(Row.of(entry))
+                .bind("acceptedOn", accepted.map(Acceptance::date).map(Object::toString))
+                .bind("acceptedPaper", accepted.map(Acceptance::paper));
+    }
+
+    private void insertParts(CustomerEntry entry) {
         Customer customer = entry.customer();
-        return statement.bind("id", entry.id()).bind("name", customer.name()).bind("parent", entry.parent())
-                .bind("language", customer.language().map(Language::tag))
-                .bind("vendorNumber", customer.vendorNumber()).bind("paymentDays", customer.paymentDays())
-                .bind("claims", customer.claimsExemption() ? 1 : 0)
-                .bind("acceptedOn", customer.accepted().map(Acceptance::date).map(Object::toString))
-                .bind("acceptedPaper", customer.accepted().map(Acceptance::paper))
-                .bind("forgotten", entry.forgotten().map(Object::toString))
-                .bind("telephone", customer.contacts().telephone()).bind("notes", customer.notes());
+        insert(entry, customer.billTo().entries().stream().map(Billed::of).toList(), "INSERT INTO customer_bill_to"
+                + " (customer_id, valid_from, valid_to, name, attention, email, vat_id, " + AddressColumns.NAMES
+                + ") VALUES (:customer, :validFrom, :validTo, :name, :attention, :email, :vatId, "
+                + AddressColumns.VALUES + ")");
+        insert(entry, customer.certificates().stream().map(Exemption::of).toList(), "INSERT INTO customer_certificate"
+                + " (customer_id, position, kind, number, state, reason, signed_on, expires_on) VALUES (:customer,"
+                + " :position, :kind, :number, :state, :reason, :signedOn, :expiresOn)");
+        insert(entry, customer.contacts().people().stream().map(Person::of).toList(), "INSERT INTO customer_contact"
+                + " (customer_id, position, name, role, purposes, telephone, email) VALUES (:customer, :position, :name,"
+                + " :role, :purposes, :telephone, :email)");
     }
 
-    private void insertDetails(CustomerEntry entry) {
-        entry.customer().billTo().entries().forEach(dated -> insert(entry.id(), dated));
-        List<Certificate> certificates = entry.customer().certificates();
-        for (int i = 0; i < certificates.size(); i++) {
-            insert(entry.id(), i, certificates.get(i));
+    private void insert(CustomerEntry entry, List<?> parts, String statement) {
+        for (int i = 0; i < parts.size(); i++) {
+            handle.createUpdate(statement).bindMethods(parts.get(i)).bind("customer", entry.id()).bind("position", i)
+                    .execute();
         }
-        List<Contact> people = entry.customer().contacts().people();
-        for (int i = 0; i < people.size(); i++) {
-            insert(entry.id(), i, people.get(i));
-        }
-    }
-
-    private void insert(String customer, Timeline.Entry<BillTo> dated) {
-        BillTo billTo = dated.value();
-        LocalDate first = dated.period().first();
-        AddressColumns.bind(handle.createUpdate("INSERT INTO customer_bill_to (customer_id, valid_from, valid_to, name,"
-                + " attention, email, vat_id, " + AddressColumns.NAMES + ") VALUES (:customer, :from, :to, :name,"
-                + " :attention, :email, :vatId, " + AddressColumns.VALUES + ")"), billTo.address())
-                .bind("customer", customer).bind("from", first.equals(LocalDate.MIN) ? "" : first.toString())
-                .bind("to", dated.period().end().map(Object::toString)).bind("name", billTo.name())
-                .bind("attention", billTo.attention()).bind("email", billTo.email()).bind("vatId", billTo.vatId())
-                .execute();
-    }
-
-    private void insert(String customer, int position, Certificate certificate) {
-        handle.createUpdate("INSERT INTO customer_certificate (customer_id, position, kind, number, state, reason,"
-                + " signed_on, expires_on) VALUES (:customer, :position, :kind, :number, :state, :reason, :signed, :expires)")
-                .bind("customer", customer).bind("position", position).bind("kind", certificate.kind().name())
-                .bind("number", certificate.number()).bind("state", certificate.state())
-                .bind("reason", certificate.reason()).bind("signed", certificate.signed().toString())
-                .bind("expires", certificate.expires().map(Object::toString)).execute();
-    }
-
-    private void insert(String customer, int position, Contact contact) {
-        handle.createUpdate(
-                "INSERT INTO customer_contact (customer_id, position, name, role, purposes, telephone, email)"
-                        + " VALUES (:customer, :position, :name, :role, :purposes, :telephone, :email)")
-                .bind("customer", customer).bind("position", position).bind("name", contact.name())
-                .bind("role", contact.role())
-                .bind("purposes",
-                        contact.purposes().stream().sorted().map(Enum::name).collect(Collectors.joining(" ")))
-                .bind("telephone", contact.telephone()).bind("email", contact.email()).execute();
-    }
-
-    private CustomerEntry read(RowView row) {
-        String id = Column.text(row, "id");
-        return entry(row, billTo(id), certificates(id), contacts(id));
-    }
-
-    /** As the trail says that he was. */
-    static CustomerEntry past(PastRow row) {
-        return entry(row, new Timeline<>(row.parts("billTo").stream().map(CustomerRows::datedBillTo).toList()),
-                row.parts("certificates").stream().map(CustomerRows::certificate).toList(),
-                row.parts("contacts").stream().map(CustomerRows::contact).toList());
-    }
-
-    private static CustomerEntry entry(RowView row, Timeline<BillTo> billTo, List<Certificate> certificates,
-            List<Contact> contacts) {
-        Optional<Acceptance> accepted = Column.day(row, "accepted_on")
-                .map(day -> new Acceptance(day, Column.text(row, "accepted_paper")));
-        Customer customer = new Customer(Column.text(row, "name"),
-                Column.mayBe(row, "language").flatMap(Language::ofTag), billTo, Column.mayBe(row, "vendor_number"),
-                Column.mayBe(row, "payment_days").map(days -> Column.whole("payment_days", days)),
-                Column.whole(row, "claims_exemption") == 1, certificates, accepted,
-                new Contacts(Column.mayBe(row, "telephone"), contacts), Column.mayBe(row, "notes"));
-        return new CustomerEntry(Column.text(row, "id"), customer, Column.mayBe(row, "parent_id"),
-                Column.day(row, "forgotten_on"));
-    }
-
-    private Timeline<BillTo> billTo(String customer) {
-        return new Timeline<>(handle.createQuery("SELECT valid_from, valid_to, name, attention, email, vat_id, "
-                + AddressColumns.NAMES + " FROM customer_bill_to WHERE customer_id = :customer")
-                .bind("customer", customer).map(CustomerRows::datedBillTo).list());
-    }
-
-    private static Timeline.Entry<BillTo> datedBillTo(RowView row) {
-        String from = Column.text(row, "valid_from");
-        Period period = Column.made("bill-to from " + from, () -> new Period(
-                from.isEmpty() ? LocalDate.MIN : Column.day("valid_from", from), Column.day(row, "valid_to")));
-        return new Timeline.Entry<>(period, new BillTo(Column.text(row, "name"), Column.mayBe(row, "attention"),
-                AddressColumns.read(row), Column.mayBe(row, "email"), Column.mayBe(row, "vat_id")), Place.NOWHERE);
-    }
-
-    private List<Certificate> certificates(String customer) {
-        return handle.createQuery("SELECT kind, number, state, reason, signed_on, expires_on FROM customer_certificate"
-                + " WHERE customer_id = :customer ORDER BY position").bind("customer", customer)
-                .map(CustomerRows::certificate).list();
-    }
-
-    private static Certificate certificate(RowView row) {
-        return new Certificate(
-                Column.made("certificate", () -> Certificate.Kind.valueOf(Column.text(row, "kind"))),
-                Column.text(row, "number"), Column.text(row, "state"), Column.text(row, "reason"),
-                Column.day("signed_on", Column.text(row, "signed_on")), Column.day(row, "expires_on"), Place.NOWHERE);
-    }
-
-    private List<Contact> contacts(String customer) {
-        return handle.createQuery("SELECT name, role, purposes, telephone, email FROM customer_contact"
-                + " WHERE customer_id = :customer ORDER BY position").bind("customer", customer)
-                .map(CustomerRows::contact).list();
-    }
-
-    private static Contact contact(RowView row) {
-        return new Contact(Column.text(row, "name"), Column.mayBe(row, "role"),
-                purposes(Column.text(row, "purposes")), Column.mayBe(row, "telephone"), Column.mayBe(row, "email"));
-    }
-
-    private static Set<Contact.Purpose> purposes(String words) {
-        return Column.made("purposes", () -> Stream.of(words.split(" ", -1)).filter(word -> !word.isEmpty())
-                .map(Contact.Purpose::valueOf).collect(Collectors.toSet()));
     }
 }

@@ -1,6 +1,5 @@
 package icequill.ledger.entries;
 
-import icequill.ledger.store.Column;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -15,6 +14,8 @@ import org.jdbi.v3.core.Handle;
  * @param kind customer or site
  */
 record MergeRows(Handle handle, String kind) {
+
+    private record Merged(String intoId, LocalDate mergedOn) {}
 
     static MergeRows ofCustomers(Handle handle) {
         return new MergeRows(handle, "customer");
@@ -39,12 +40,10 @@ record MergeRows(Handle handle, String kind) {
     /** What is said to whom wants to work on one that was merged. */
     Optional<Problem> problem(String id) {
         return handle.createQuery("SELECT into_id, merged_on FROM " + kind + "_merged WHERE " + kind + "_id = :id")
-                .bind("id", id)
-                .map(row -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                        kind + " \"" + id + "\" was merged into \"" + Column.text(row, "into_id") + "\" on "
-                                + Column.text(row, "merged_on"),
-                        Column.text(row, "into_id") + ", which has all that was its"))
-                .findOne();
+                .bind("id", id).mapTo(Merged.class).findOne()
+                .map(merged -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE, kind + " \"" + id + "\" was merged into \""
+                        + merged.intoId() + "\" on " + merged.mergedOn(),
+                        merged.intoId() + ", which has all that was its"));
     }
 
     /** One that was merged before goes on to another, so that nobody has to ask twice. */
@@ -55,6 +54,6 @@ record MergeRows(Handle handle, String kind) {
 
     void insert(String id, String into, LocalDate day) {
         handle.createUpdate("INSERT INTO " + kind + "_merged (" + kind + "_id, into_id, merged_on)"
-                + " VALUES (:id, :into, :day)").bind("id", id).bind("into", into).bind("day", day.toString()).execute();
+                + " VALUES (:id, :into, :day)").bind("id", id).bind("into", into).bind("day", day).execute();
     }
 }

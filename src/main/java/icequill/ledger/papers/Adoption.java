@@ -1,6 +1,7 @@
 package icequill.ledger.papers;
 
 import java.time.Instant;
+import org.jdbi.v3.core.mapper.reflect.ColumnName;
 
 /**
  * That a version of the rates came into force.
@@ -9,4 +10,5 @@ import java.time.Instant;
  * @param version by its id
  * @param who and {@code office}: by whom
  */
-public record Adoption(long number, String version, Instant at, String who, String office) {}
+public record Adoption(long number, @ColumnName("version_id") String version, @ColumnName("adopted_at") Instant at,
+        String who, String office) {}

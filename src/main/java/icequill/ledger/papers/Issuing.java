@@ -35,6 +35,8 @@ public final class Issuing {
     /** A number that was taken, and the seal of the paper before. */
     private record Taken(Series series, int position, String head, String issuedAt) {}
 
+    private record Next(int position, String letters, String head) {}
+
     public Issuing(Handle handle, PaperFiles files, BookContext surroundings, Trail trail, KeptPdfs kept) {
         this.handle = handle;
         this.files = files;
@@ -113,10 +115,10 @@ public final class Issuing {
                 UPDATE series SET next = next + 1 WHERE kind = :kind AND office = :office AND year = :year
                 RETURNING next - 1 AS position, letters, head""").bind("kind", series.kind().name())
                 .bind("office", series.office()).bind("year", series.year())
-                .map((row, context) -> new Taken(
-                        new Series(series.kind(), row.getString("letters"), series.office(), series.year()),
-                        row.getInt("position"), row.getString("head"),
-                        surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString()))
+                .mapTo(Next.class)
+                .map(next -> new Taken(
+                        new Series(series.kind(), next.letters(), series.office(), series.year()), next.position(),
+                        next.head(), surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString()))
                 .one();
     }
 

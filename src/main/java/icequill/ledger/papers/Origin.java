@@ -2,6 +2,7 @@ package icequill.ledger.papers;
 
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.mapper.reflect.ColumnName;
 
 /**
  * What a paper was issued for; each by its id in the book.
@@ -11,11 +12,12 @@ import java.util.Optional;
  * @param replaces the number of the invoice that this one is issued instead of
  * @param further visits that are billed with the first
  */
-public record Origin(Optional<String> customer, Optional<String> site, Optional<String> visit,
-        Optional<String> agreement, Optional<String> corrects, Optional<String> replaces, List<At> further) {
+public record Origin(@ColumnName("customer_id") Optional<String> customer, @ColumnName("site_id") Optional<String> site,
+        @ColumnName("visit_id") Optional<String> visit, Optional<String> agreement, Optional<String> corrects,
+        Optional<String> replaces, List<At> further) {
 
     /** A visit and its site. */
-    public record At(String visit, String site) {}
+    public record At(@ColumnName("visit_id") String visit, @ColumnName("site_id") String site) {}
 
     public Origin {
         further = List.copyOf(further);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jdbi.v3.core.mapper.reflect.ColumnName;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,10 +17,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record PaperRow(long id, String number, String kind, String office, int year, int position, String dated,
         Optional<String> due, String issuedAt, Origin origin, Optional<Amounts> sums, String ratesVersion, String data,
-        String pdfHash, String previousSeal, long whereabouts, String where, List<Line> lines) {
+        String pdfHash, String previousSeal, @ColumnName("whereabouts_id") long whereabouts,
+        @ColumnName("place") String where,
+        List<Line> lines) {
 
     /** Amounts in minor units. */
-    public record Amounts(String currency, long lines, long net, long tax, long gross) {
+    public record Amounts(String currency, @ColumnName("lines_minor") long lines, @ColumnName("net_minor") long net,
+            @ColumnName("tax_minor") long tax, @ColumnName("gross_minor") long gross) {
 
         public static Amounts of(Sums sums) {
             return new Amounts(sums.gross().getCurrency().getCurrencyCode(), MinorUnits.of(sums.lines()),
@@ -28,7 +32,8 @@ public record PaperRow(long id, String number, String kind, String office, int y
     }
 
     /** A line with its amounts in minor units. */
-    public record Line(String chargeClass, String outcome, String text, long net, long base) {
+    public record Line(String chargeClass, String outcome, String text, @ColumnName("net_minor") long net,
+            @ColumnName("base_minor") long base) {
 
         public static List<Line> all(Sums sums) {
             return sums.each().stream().map(line -> new Line(line.chargeClass(), line.outcome(), line.text(),
@@ -68,6 +73,12 @@ public record PaperRow(long id, String number, String kind, String office, int y
 
     public Series series() {
         return Series.stored(kind, Series.lettersOf(number), office, String.valueOf(year));
+    }
+
+    /** The same with what stands in other tables. */
+    PaperRow with(List<Origin.At> further, List<Line> all) {
+        return new PaperRow(id, number, kind, office, year, position, dated, due, issuedAt, origin.with(further), sums,
+                ratesVersion, data, pdfHash, previousSeal, whereabouts, where, all);
     }
 
     /** The same with the id of where it went. */

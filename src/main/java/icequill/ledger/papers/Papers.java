@@ -3,7 +3,6 @@ package icequill.ledger.papers;
 import icequill.ledger.find.FindWords;
 import icequill.ledger.find.Finder;
 import icequill.ledger.find.PaperFilter;
-import icequill.ledger.store.Column;
 import icequill.ledger.store.Minor;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -11,6 +10,7 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.result.RowView;
 
 /** The issued papers. */
 public final class Papers {
@@ -36,6 +35,12 @@ public final class Papers {
 
     private final Handle handle;
     private final PaperFiles files;
+
+    private record Row(String number, PaperRows.Run run, int position, LocalDate dated, Optional<LocalDate> due,
+            Instant issuedAt, Origin origin, Optional<Gross> gross, String whereabouts, String ratesVersion,
+            String pdfHash, String previousSeal, String seal) {}
+
+    private record Gross(String currency, long grossMinor) {}
 
     public Papers(Handle handle, PaperFiles files) {
         this.handle = handle;
@@ -90,7 +95,7 @@ public final class Papers {
         return ids.isEmpty()
                 ? List.of()
                 : handle.createQuery(COLUMNS + "WHERE p.id IN (<ids>) ORDER BY p.id DESC").bindList("ids", ids)
-                        .map(row -> paper(handle, row)).list();
+                        .mapTo(Row.class).map(row -> paper(handle, row)).list();
     }
 
     /** The papers that have a position in their series, in the order of issue. */
@@ -98,7 +103,8 @@ public final class Papers {
         return handle
                 .createQuery(COLUMNS + "WHERE p.position = :position AND p.id IN"
                         + " (SELECT paper_id FROM paper_word WHERE word = :word) ORDER BY p.id")
-                .bind("position", position).bind("word", String.valueOf(position)).map(row -> paper(handle, row))
+                .bind("position", position).bind("word", String.valueOf(position)).mapTo(Row.class)
+                .map(row -> paper(handle, row))
                 .list();
     }
 
@@ -112,7 +118,7 @@ public final class Papers {
         return handle.createQuery(COLUMNS + "WHERE p.visit_id = :visit OR p.number IN"
                 + " (SELECT number FROM paper_further_visit WHERE visit_id = :visit) ORDER BY p.id")
                 .bind("visit", visit)
-                .map(row -> paper(handle, row)).list();
+                .mapTo(Row.class).map(row -> paper(handle, row)).list();
     }
 
     /** The same for many visits; those that nothing was issued for are not among them. */
@@ -122,7 +128,7 @@ public final class Papers {
             List<String> some = visits.subList(from, Math.min(visits.size(), from + FETCHED));
             handle.createQuery(COLUMNS + "WHERE p.visit_id IN (<visits>) OR p.number IN"
                     + " (SELECT number FROM paper_further_visit WHERE visit_id IN (<visits>)) ORDER BY p.id")
-                    .bindList("visits", some).map(row -> paper(handle, row)).forEach(paper -> Stream
+                    .bindList("visits", some).mapTo(Row.class).map(row -> paper(handle, row)).forEach(paper -> Stream
                             .concat(paper.origin().visit().stream(),
                                     paper.origin().further().stream().map(Origin.At::visit))
                             .filter(some::contains)
@@ -135,7 +141,7 @@ public final class Papers {
     public List<IssuedPaper> ofCustomer(String customer) {
         return handle.createQuery(COLUMNS + "WHERE p.customer_id = :id OR p.customer_id IN"
                 + " (SELECT customer_id FROM customer_merged WHERE into_id = :id) ORDER BY p.id").bind("id", customer)
-                .map(row -> paper(handle, row)).list();
+                .mapTo(Row.class).map(row -> paper(handle, row)).list();
     }
 
     /** What was issued under an agreement, in the order of issue. */
@@ -159,36 +165,29 @@ public final class Papers {
 
     /** All of them, in the order of issue, one after the other. */
     public void each(Consumer<IssuedPaper> reader) {
-        handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).map(row -> paper(handle, row))
+        handle.createQuery(COLUMNS + "ORDER BY p.id").setFetchSize(FETCHED).mapTo(Row.class)
+                .map(row -> paper(handle, row))
                 .forEach(reader);
     }
 
     static Optional<IssuedPaper> byNumber(Handle handle, String number) {
         return handle.createQuery(COLUMNS + "WHERE p.number = :number").bind("number", number)
-                .map(row -> paper(handle, row))
+                .mapTo(Row.class).map(row -> paper(handle, row))
                 .findOne();
     }
 
     private List<IssuedPaper> by(String column, String value) {
         return handle.createQuery(COLUMNS + "WHERE " + column + " = :value ORDER BY p.id").bind("value", value)
-                .map(row -> paper(handle, row)).list();
+                .mapTo(Row.class).map(row -> paper(handle, row)).list();
     }
 
-    private static IssuedPaper paper(Handle handle, RowView row) {
-        String number = Column.text(row, "number");
-        Series series = Series.stored(Column.text(row, "kind"), Series.lettersOf(number), Column.text(row, "office"),
-                Column.text(row, "year"));
-        Origin first = PaperRows.origin(row);
-        Origin origin = series.kind() == PaperKind.INVOICE && first.visit().isPresent()
-                ? first.with(PaperRows.further(handle, number))
-                : first;
-        return new IssuedPaper(number, series, Column.whole(row, "position"),
-                Column.day("dated", Column.text(row, "dated")), Column.day(row, "due"), Column.moment(row, "issued_at"),
-                origin,
-                Column.mayBe(row, "currency")
-                        .map(currency -> Minor.stored(Column.units(row, "gross_minor"), currency)),
-                Column.text(row, "whereabouts"), Column.text(row, "rates_version"),
-                Column.text(row, "pdf_hash"), Column.text(row, "previous_seal"),
-                Column.text(row, "seal"));
+    private static IssuedPaper paper(Handle handle, Row row) {
+        Series series = row.run().of(row.number());
+        return new IssuedPaper(row.number(), series, row.position(), row.dated(), row.due(), row.issuedAt(),
+                series.kind() == PaperKind.INVOICE && row.origin().visit().isPresent()
+                        ? row.origin().with(PaperRows.further(handle, row.number()))
+                        : row.origin(),
+                row.gross().map(gross -> Minor.stored(gross.grossMinor(), gross.currency())), row.whereabouts(),
+                row.ratesVersion(), row.pdfHash(), row.previousSeal(), row.seal());
     }
 }

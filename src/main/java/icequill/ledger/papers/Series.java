@@ -1,6 +1,5 @@
 package icequill.ledger.papers;
 
-import icequill.ledger.store.Column;
 import icequill.ledger.store.DamagedRow;
 import icequill.problem.Check;
 import java.util.Optional;
@@ -43,7 +42,7 @@ public record Series(PaperKind kind, String letters, String office, int year) {
      */
     public static Series stored(String kind, String letters, String office, String year) {
         try {
-            return new Series(PaperKind.valueOf(kind), letters, office, Column.whole("year", year));
+            return new Series(PaperKind.valueOf(kind), letters, office, Integer.parseInt(year));
         } catch (IllegalArgumentException none) {
             throw new DamagedRow(
                     "there is no series of kind " + kind + ", letters \"" + letters + "\", office \"" + office

@@ -1,6 +1,5 @@
 package icequill.ledger.papers;
 
-import icequill.ledger.store.Column;
 import icequill.ledger.store.DamagedRow;
 import icequill.ledger.store.Schema;
 import java.util.Arrays;
@@ -23,13 +22,17 @@ public final class SeriesRows {
         /** How far the series has come; empty where its row says no such thing. */
         public Optional<SeriesHead> series() {
             try {
-                int position = Column.whole("next", next);
+                int position = Integer.parseInt(next);
                 return position < 1
                         ? Optional.empty()
                         : Optional.of(new SeriesHead(Series.stored(kind, letters, office, year), position - 1, head));
-            } catch (DamagedRow none) {
+            } catch (NumberFormatException | DamagedRow none) {
                 return Optional.empty();
             }
+        }
+
+        private Row lettered(String usual) {
+            return new Row(kind, usual, office, year, next, head);
         }
     }
 
@@ -39,13 +42,9 @@ public final class SeriesRows {
     public static List<Row> all(Handle handle) {
         boolean hasLetters = Schema.version(handle) >= Schema.WITH_LETTERS;
         return handle
-                .createQuery("SELECT kind, " + (hasLetters ? "letters, " : "")
+                .createQuery("SELECT kind, " + (hasLetters ? "letters, " : "'' AS letters, ")
                         + "office, year, next, head FROM series ORDER BY kind, office, year")
-                .map(row -> new Row(Column.text(row, "kind"),
-                        hasLetters ? Column.text(row, "letters") : usualLetters(Column.text(row, "kind")),
-                        Column.text(row, "office"), Column.text(row, "year"), Column.text(row, "next"),
-                        Column.text(row, "head")))
-                .list();
+                .mapTo(Row.class).map(row -> hasLetters ? row : row.lettered(usualLetters(row.kind()))).list();
     }
 
     /** Of a kind as a row says it, which may be none. */

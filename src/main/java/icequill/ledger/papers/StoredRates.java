@@ -1,7 +1,6 @@
 package icequill.ledger.papers;
 
 import icequill.files.pricing.RatesVersion;
-import icequill.ledger.store.Column;
 import icequill.ledger.store.DamagedRow;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -13,7 +12,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.result.RowView;
 
 /** The versions of rates, templates and settings that a book holds. */
 public record StoredRates(Handle handle) {
@@ -48,39 +46,37 @@ public record StoredRates(Handle handle) {
         static byte[] bytes(String encoding, String text) {
             return encoding.equals(Encoding.TEXT.word())
                     ? text.getBytes(StandardCharsets.UTF_8)
-                    : Column.made("content", () -> Base64.getDecoder().decode(text));
+                    : DamagedRow.made("content", () -> Base64.getDecoder().decode(text));
         }
     }
 
+    private record StoredFile(String name, String encoding, String content) {}
+
+    private record Count(String ratesVersion, long papers) {}
+
     /** All that came into force, the newest first. */
     public List<Adoption> adoptions() {
-        return handle.createQuery(ADOPTED + "ORDER BY number DESC").map(StoredRates::adoption).list();
+        return handle.createQuery(ADOPTED + "ORDER BY number DESC").mapTo(Adoption.class).list();
     }
 
     /** The one in force; empty where none was adopted yet. */
     public Optional<Adoption> inForce() {
-        return handle.createQuery(ADOPTED + "ORDER BY number DESC LIMIT 1").map(StoredRates::adoption).findOne();
+        return handle.createQuery(ADOPTED + "ORDER BY number DESC LIMIT 1").mapTo(Adoption.class).findOne();
     }
 
     /** The files of a version; empty where the book has none of that id. */
     public Optional<RatesVersion> version(String id) {
-        Map<String, byte[]> files = new TreeMap<>();
-        handle.createQuery("SELECT name, encoding, content FROM rates_file WHERE version_id = :id").bind("id", id)
-                .map(row -> Map.entry(Column.text(row, "name"),
-                        Content.bytes(Column.text(row, "encoding"), Column.text(row, "content"))))
-                .forEach(file -> files.put(file.getKey(), file.getValue()));
+        Map<String, byte[]> files = handle
+                .createQuery("SELECT name, encoding, content FROM rates_file WHERE version_id = :id").bind("id", id)
+                .mapTo(StoredFile.class).stream()
+                .collect(Collectors.toMap(StoredFile::name, file -> Content.bytes(file.encoding(), file.content())));
         return files.isEmpty() ? Optional.empty() : Optional.of(RatesVersion.of(files));
     }
 
     /** How many papers were issued by each version, by its id; those of earlier books may name ids that the book has no files of. */
     public Map<String, Long> papers() {
         return handle.createQuery("SELECT rates_version, count(*) AS papers FROM paper GROUP BY rates_version")
-                .map(row -> Map.entry(Column.text(row, "rates_version"), Column.units(row, "papers"))).list().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, Long::sum, TreeMap::new));
-    }
-
-    private static Adoption adoption(RowView row) {
-        return new Adoption(Column.units(row, "number"), Column.text(row, "version_id"),
-                Column.moment(row, "adopted_at"), Column.text(row, "who"), Column.text(row, "office"));
+                .mapTo(Count.class).stream()
+                .collect(Collectors.toMap(Count::ratesVersion, Count::papers, Long::sum, TreeMap::new));
     }
 }

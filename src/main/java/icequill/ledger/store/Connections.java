@@ -15,6 +15,7 @@ import javax.sql.DataSource;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.ConnectionFactory;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.mapper.RowMapperFactory;
 import org.jdbi.v3.core.statement.ColonPrefixSqlParser;
 import org.jdbi.v3.core.statement.SqlParser;
 import org.jdbi.v3.core.statement.SqlStatements;
@@ -46,7 +47,8 @@ public final class Connections implements AutoCloseable {
     }
 
     private static Jdbi over(ConnectionFactory connecting) {
-        return Jdbi.create(connecting).configure(SqlStatements.class, words -> words.setSqlParser(PARAMETERS));
+        return Jdbi.create(connecting).configure(SqlStatements.class, words -> words.setSqlParser(PARAMETERS))
+                .registerRowMapper((RowMapperFactory) RecordRow::of).registerArgument(new CellArguments());
     }
 
     /**

@@ -22,7 +22,7 @@ public record Past(Handle handle, long before) {
     public Optional<PastRow> row(Subject subject, String entry) {
         return handle.createQuery(TrailRows.SELECT
                 + "WHERE t.entry = :entry AND t.kind = :kind AND t.number < :before ORDER BY t.number DESC LIMIT 1")
-                .bind("entry", entry).bind("kind", subject.name()).bind("before", before).map(TrailRows::read)
+                .bind("entry", entry).bind("kind", subject.name()).bind("before", before).mapTo(TrailRow.class)
                 .findOne().flatMap(row -> row.after().data()).map(PastRow::of);
     }
 
@@ -30,7 +30,7 @@ public record Past(Handle handle, long before) {
     public List<PastRow> rows(Subject subject) {
         return handle.createQuery(TrailRows.SELECT + "WHERE t.kind = :kind AND t.number = (SELECT max(newest.number)"
                 + " FROM trail newest WHERE newest.entry = t.entry AND newest.kind = t.kind AND newest.number < :before)"
-                + " ORDER BY t.entry").bind("kind", subject.name()).bind("before", before).map(TrailRows::read).list()
+                + " ORDER BY t.entry").bind("kind", subject.name()).bind("before", before).mapTo(TrailRow.class).list()
                 .stream().flatMap(row -> row.after().data().stream()).map(PastRow::of).toList();
     }
 }

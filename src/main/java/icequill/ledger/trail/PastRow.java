@@ -1,16 +1,16 @@
 package icequill.ledger.trail;
 
-import java.lang.reflect.Type;
+import icequill.ledger.store.Cells;
+import icequill.ledger.store.RecordRow;
 import java.util.List;
 import java.util.Map;
-import org.jdbi.v3.core.qualifier.QualifiedType;
-import org.jdbi.v3.core.result.RowView;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A row as the trail says that it was once, to be read like one of the book. */
-public final class PastRow extends RowView {
+public final class PastRow implements Cells {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -25,33 +25,22 @@ public final class PastRow extends RowView {
         }));
     }
 
+    /** The record that it is. */
+    public <T> T as(Class<T> type) {
+        return RecordRow.of(type).read(this);
+    }
+
     /** Rows of another table that belonged to it. */
-    public List<PastRow> parts(String name) {
+    public <T> List<T> parts(String name, Class<T> type) {
         return values.get(name) instanceof List<?> rows
-                ? rows.stream().flatMap(row -> row instanceof Map<?, ?> part
-                        ? List.of(new PastRow(part)).stream()
-                        : List.<PastRow>of().stream()).toList()
+                ? rows.stream().flatMap(row -> row instanceof Map<?, ?> part ? Stream.of(part) : Stream.empty())
+                        .map(part -> new PastRow(part).as(type)).toList()
                 : List.of();
     }
 
     @Override
-    public <T> @Nullable T getColumn(String column, Class<T> type) {
+    public @Nullable String text(String column) {
         Object value = values.get(Snapshot.name(column));
-        return value == null ? null : type.cast(String.valueOf(value));
-    }
-
-    @Override
-    public <T> T getColumn(String column, QualifiedType<T> type) {
-        throw new UnsupportedOperationException("a row of the past has texts only");
-    }
-
-    @Override
-    public Object getRow(Type type) {
-        throw new UnsupportedOperationException("a row of the past is read by the names of its columns");
-    }
-
-    @Override
-    public <T> T getColumn(int column, QualifiedType<T> type) {
-        throw new UnsupportedOperationException("a row of the past is read by the names of its columns");
+        return value == null ? null : String.valueOf(value);
     }
 }

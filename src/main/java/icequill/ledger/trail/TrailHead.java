@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ColumnName;
 
 /** How far the trail has come: how many rows, and the seal of the last. */
-public record TrailHead(long rows, String seal) {
+public record TrailHead(@ColumnName("number") long rows, String seal) {
 
     public static final TrailHead NONE = new TrailHead(0, Seal.NONE);
 
@@ -16,8 +17,7 @@ public record TrailHead(long rows, String seal) {
 
     static TrailHead of(Handle handle) {
         return handle.createQuery("SELECT number, seal FROM trail ORDER BY number DESC LIMIT 1")
-                .map((row, context) -> new TrailHead(row.getLong("number"), row.getString("seal"))).findOne()
-                .orElse(NONE);
+                .mapTo(TrailHead.class).findOne().orElse(NONE);
     }
 
     /** What its last row is called beside the numbers of papers. */

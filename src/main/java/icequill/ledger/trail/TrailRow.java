@@ -1,12 +1,14 @@
 package icequill.ledger.trail;
 
-import icequill.ledger.store.Column;
+import icequill.ledger.store.DamagedRow;
 import icequill.ledger.store.Seal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jdbi.v3.core.mapper.Nested;
+import org.jdbi.v3.core.mapper.reflect.ColumnName;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param event a {@link TrailEvent} by name
  */
 public record TrailRow(long number, String notedAt, String who, String office, String kind, String entry, String event,
-        Side before, Side after, String previousSeal) {
+        @Nested("before") Side before, @Nested("after") Side after, String previousSeal) {
 
     /**
      * What the entry was on one side of the change.
@@ -28,7 +30,7 @@ public record TrailRow(long number, String notedAt, String who, String office, S
      * @param hash of the value; empty where there was no such entry
      * @param value empty also where it was forgotten
      */
-    public record Side(Optional<String> owner, Optional<String> hash, Optional<Value> value) {
+    public record Side(@ColumnName("of") Optional<String> owner, Optional<String> hash, Optional<Value> value) {
 
         static final Side NONE = new Side(Optional.empty(), Optional.empty(), Optional.empty());
 
@@ -56,7 +58,7 @@ public record TrailRow(long number, String notedAt, String who, String office, S
 
     /** When it was noted. */
     public Instant at() {
-        return Column.moment("noted_at", notedAt);
+        return DamagedRow.made("noted_at", () -> Instant.parse(notedAt));
     }
 
     /** What it is called in a message. */

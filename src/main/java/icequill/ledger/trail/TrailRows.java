@@ -1,11 +1,9 @@
 package icequill.ledger.trail;
 
-import icequill.ledger.store.Column;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.result.RowView;
 
 /** Reads the trail as its rows say it. */
 public final class TrailRows {
@@ -40,25 +38,13 @@ public final class TrailRows {
     /** The newest of an entry. */
     static Optional<TrailRow> newest(Handle handle, Subject subject, String entry) {
         return handle.createQuery(SELECT + "WHERE t.entry = :entry AND t.kind = :kind ORDER BY t.number DESC LIMIT 1")
-                .bind("entry", entry).bind("kind", subject.name()).map(TrailRows::read).findOne();
+                .bind("entry", entry).bind("kind", subject.name()).mapTo(TrailRow.class).findOne();
     }
 
     private static void each(Handle handle, String order, Consumer<Sealed> work) {
         try (Stream<Sealed> rows = handle.createQuery(SELECT + order).setFetchSize(FETCHED)
-                .map(row -> new Sealed(read(row), Column.text(row, "seal"))).stream()) {
+                .mapTo(Sealed.class).stream()) {
             rows.forEach(work);
         }
-    }
-
-    static TrailRow read(RowView row) {
-        return new TrailRow(Column.units(row, "number"), Column.text(row, "noted_at"), Column.text(row, "who"),
-                Column.text(row, "office"), Column.text(row, "kind"), Column.text(row, "entry"),
-                Column.text(row, "event"), side(row, "before"), side(row, "after"), Column.text(row, "previous_seal"));
-    }
-
-    private static TrailRow.Side side(RowView row, String name) {
-        return new TrailRow.Side(Column.mayBe(row, name + "_of"), Column.mayBe(row, name + "_hash"),
-                Column.mayBe(row, name + "_salt")
-                        .map(salt -> new TrailRow.Value(salt, Column.text(row, name + "_data"))));
     }
 }

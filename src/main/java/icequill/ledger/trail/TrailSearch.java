@@ -27,7 +27,7 @@ public record TrailSearch(Handle handle) {
         question.from().map(TrailSearch::text).ifPresent(from -> query.bind("from", from));
         question.until().map(TrailSearch::text).ifPresent(until -> query.bind("until", until));
         question.who().ifPresent(who -> query.bind("who", who));
-        return query.map(TrailRows::read).list();
+        return query.mapTo(TrailRow.class).list();
     }
 
     /** Whether any row tells of it. */
