@@ -154,6 +154,7 @@ public final class VisitBuilder {
 
     public Visit build() {
         return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, Optional.empty(),
+                Optional.empty(),
                 findings, lines,
                 new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less), Optional.empty(),
                 Visit.Handover.NONE, place());

@@ -33,6 +33,7 @@ import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.PlainText;
 import icequill.cli.terminal.Terminal;
 import icequill.cli.visit.CallCommand;
+import icequill.cli.visit.SaleCommand;
 import icequill.cli.visit.VisitCommand;
 import icequill.problem.Discretion;
 import java.io.BufferedReader;
@@ -69,7 +70,8 @@ public final class Main implements Runnable {
 
     private static final List<Class<?>> COMMANDS = List.of(DemoCommand.class, NewCommand.class, CheckCommand.class,
             PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
-            BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, InvoiceCommand.class,
+            BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, SaleCommand.class,
+            InvoiceCommand.class,
             CreditCommand.class, PaymentCommand.class, IssuedPaperCommand.class, FindCommand.class, ShowCommand.class,
             CustomerCommand.class, ContactCommand.class, SiteCommand.class, MachineCommand.class, FormCommand.class,
             ImportCommand.class, ExportCommand.class, RatesCommand.class, AuditCommand.class, BackupCommand.class,

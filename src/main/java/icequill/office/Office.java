@@ -13,6 +13,8 @@ import icequill.papers.NamedSheet;
 import icequill.papers.RecordAssembly;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
+import icequill.problem.Code;
+import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.request.TickedTimes;
@@ -124,6 +126,10 @@ public final class Office {
 
     /** The same for a visit that was read already. */
     public Validated<WrittenPaper> record(VisitContext hand, PaperOptions options) {
+        if (hand.visit().sale().isPresent()) {
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, hand.visit().place(),
+                    "\"" + hand.visit().id() + "\" is a sale, of which there is no record", "a visit"));
+        }
         return hand.vouched()
                 .then(valid -> write(
                         new RecordAssembly(valid, valid.language(options.language())).record(options.date()),

@@ -99,7 +99,8 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
 
     private static Part part(VisitContext hand, Language language) {
         VisitReport report = new VisitReport(hand.site(), hand.visit(), hand.rates(), language);
-        return new Part(report.attended(), report.machines(), new ChargeSheet(hand.site(), hand.taxed()).lines());
+        return new Part(InvoiceAssembly.attended(report, hand.shop()), report.machines(),
+                new ChargeSheet(hand.site(), hand.taxed()).lines());
     }
 
     private Totals totals(VisitContext first) {

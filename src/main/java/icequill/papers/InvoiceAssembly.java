@@ -1,6 +1,7 @@
 package icequill.papers;
 
 import icequill.document.Invoice;
+import icequill.document.VisitSummary;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.BillTo;
@@ -53,8 +54,15 @@ public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, Ta
         ChargeSheet sheet = new ChargeSheet(site, taxed);
         int days = site.customer().paymentDays().orElse(shop.paymentDays());
         return new Invoice(number, date, date.plusDays(days), shop, language, shop.paper(), billTo,
-                site.customer().vendorNumber(), report.attended(), report.machines(), sheet.lines(), sheet.totals(),
+                site.customer().vendorNumber(), attended(report, shop), report.machines(), sheet.lines(),
+                sheet.totals(),
                 remarks());
+    }
+
+    /** What is fetched is handed over at the shop. */
+    static VisitSummary attended(VisitReport report, Shop shop) {
+        VisitSummary attended = report.attended();
+        return attended.isFetched() ? attended.at(shop.address()) : attended;
     }
 
     private List<Phrase> remarks() {

@@ -80,7 +80,7 @@ public record HypotheticalCall(Shop shop, Site site, Rates rates) {
             spells.add(new Attendance.Spell(found, found.plusMinutes(more), ChargeClass.CLEANING, Outcome.CHARGED));
         }
         return new Visit("", site.id(), Optional.empty(), PurchaseOrder.NONE, Outcome.CHARGED,
-                List.of(new Attendance("", grade, spells, Place.NOWHERE)), Optional.empty(),
+                List.of(new Attendance("", grade, spells, Place.NOWHERE)), Optional.empty(), Optional.empty(),
                 work.tasks().map(AtMachine::finding).stream().toList(), work.lines(), Visit.PriceTerms.USUAL,
                 Optional.empty(), Visit.Handover.NONE, Place.NOWHERE);
     }

@@ -66,7 +66,11 @@ final class LaborPricing {
         return bound.isFlat() && key.on() == ChargeClass.CLEANING;
     }
 
+    /** None of a sale, to which nobody came. */
     private List<BilledTime> times() {
+        if (bound.workers().isEmpty()) {
+            return List.of();
+        }
         Worker first = BilledTime.first(bound.workers());
         return BilledTime.together(bound.workers(), rates).stream().map(people -> BilledTime.of(people, rates,
                 people.contains(first) ? bound.rates().serviceCall().includes() : 0)).toList();

@@ -1,6 +1,7 @@
 package icequill.pricer;
 
 import icequill.agreement.Scope;
+import icequill.explain.ConstantKey;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.party.Wording;
@@ -28,7 +29,10 @@ import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.OneOff;
 import icequill.work.Outcome;
+import icequill.work.Quantity;
+import icequill.work.Sale;
 import icequill.work.Task;
+import icequill.work.Unit;
 import icequill.work.Visit;
 import icequill.work.Visit.Named;
 import icequill.work.VisitLine;
@@ -46,6 +50,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Looks up every name in a visit and reports all that refer to nothing. For one visit. */
@@ -83,6 +88,8 @@ final class NameResolver {
             }
         }
         checkPacks(uses);
+        Optional<OwnWords> shipping = visit.sale().flatMap(Sale::shipping)
+                .flatMap(charge -> shipping(charge, uses, own));
         List<AtFlatPrice> flat = visit.terms().flat()
                 .flatMap(named -> find(named, "scope", rates.plans().scopes(), Scope::id)
                         .map(scope -> new FlatMachines(visit, site, rates, problems).at(scope, named, modifiers)))
@@ -97,7 +104,7 @@ final class NameResolver {
                 "document discount", rates.adjustments().documentDiscounts(), DocumentDiscount::id));
         return problems
                 .or(() -> new ResolvedVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
-                        List.copyOf(own), flat, fees,
+                        List.copyOf(own), shipping, flat, fees,
                         surcharges,
                         Stream.concat(classDiscount.map(List::of).orElse(rates.agreed().discounts()).stream(),
                                 visit.terms().less().stream().map(NameResolver::oneOff)).toList(),
@@ -211,6 +218,25 @@ final class NameResolver {
                 .map(found -> new Use(found, line.quantity(), machine, line.outcome(), Optional.empty(), line.less()));
     }
 
+    /** What sending costs is taxed as what is sent. */
+    private Optional<OwnWords> shipping(Sale.Shipping charge, List<Use> uses, List<OwnWords> own) {
+        List<ChargeClass> sent = Stream.concat(uses.stream().map(use -> use.material().chargeClass()),
+                own.stream().map(words -> words.line().chargeClass())).distinct().toList();
+        if (charge.on().isEmpty() && sent.size() != 1) {
+            problems.add(Code.MISSING, charge.place(), "things of the classes " + words(sent) + " are sent together",
+                    "class: of shipping, which taxes go by");
+            return Optional.empty();
+        }
+        ChargeClass on = charge.on().orElseGet(sent::getFirst);
+        return Optional.of(new OwnWords(new VisitLine.Own("", on, Quantity.of(1, Unit.EACH), charge.price(),
+                Optional.empty(), Optional.empty(), Outcome.CHARGED, Optional.empty(), charge.place()),
+                Optional.empty()));
+    }
+
+    private static String words(List<ChargeClass> classes) {
+        return classes.stream().map(ConstantKey::of).collect(Collectors.joining(", "));
+    }
+
     /** What is sold by the pack is one line, so one discount can be given on it. */
     private void checkPacks(List<Use> uses) {
         Map<Material, OneOff> given = new HashMap<>();
@@ -250,7 +276,7 @@ final class NameResolver {
         }
     }
 
-    /** Those of every visit where they are allowed, and those that this one names, which must be allowed. */
+    /** Those of every visit where they are allowed, of which a sale is none, and those that this one names, which must be allowed. */
     private <T> List<T> applying(String kind, List<Named> names, List<T> known, Function<T, String> id,
             Function<T, Applies> applies) {
         List<T> named = new ArrayList<>();
@@ -265,7 +291,8 @@ final class NameResolver {
         }
         return known.stream()
                 .filter(each -> named.contains(each)
-                        || (applies.apply(each).always() && applies.apply(each).allows(site.address())))
+                        || (visit.sale().isEmpty() && applies.apply(each).always()
+                                && applies.apply(each).allows(site.address())))
                 .toList();
     }
 

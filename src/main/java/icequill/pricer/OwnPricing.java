@@ -26,8 +26,17 @@ final class OwnPricing {
         this.currency = currency;
     }
 
-    /** What is taken back is a negative quantity: prices are never negative. */
     Charge charge(OwnWords own) {
+        return charge(own, Phrase.of("line.own", new Fact.Text(own.line().text())));
+    }
+
+    /** What sending costs. */
+    Charge shipping(OwnWords own) {
+        return charge(own, Phrase.of("line.shipping"));
+    }
+
+    /** What is taken back is a negative quantity: prices are never negative. */
+    private Charge charge(OwnWords own, Phrase text) {
         VisitLine.Own line = own.line();
         BigDecimal number = line.back().isPresent() ? line.quantity().number().negate() : line.quantity().number();
         String unit = line.quantity().unit().symbol();
@@ -38,8 +47,8 @@ final class OwnPricing {
         Figure quantity = Figure.term(number, unit);
         List<Phrase> reasons = line.back().map(why -> List.of(Phrase.of("reason.back." + ConstantKey.of(why))))
                 .orElse(List.of());
-        return new Charge(line.chargeClass(), line.outcome(), Phrase.of("line.own", new Fact.Text(line.text())),
-                own.machine(), new Quantity(number, line.quantity().unit()),
+        return new Charge(line.chargeClass(), line.outcome(), text, own.machine(),
+                new Quantity(number, line.quantity().unit()),
                 Optional.of(new UnitPrice(price, line.quantity().unit())),
                 quantity.times(Figure.price(price, unit)).rounded(Rounding.LINE, currency), reasons,
                 cost(line, quantity, unit), line.less());

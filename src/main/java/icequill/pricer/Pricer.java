@@ -98,7 +98,10 @@ public final class Pricer {
     private static List<Charge> charges(ResolvedVisit bound) {
         CurrencyUnit currency = bound.rates().currency();
         List<Charge> charges = new ArrayList<>();
-        charges.addAll(new ServiceCallPricing(bound).charges());
+        OwnPricing own = new OwnPricing(currency);
+        if (bound.visit().sale().isEmpty()) {
+            charges.addAll(new ServiceCallPricing(bound).charges());
+        }
         LaborPricing labor = new LaborPricing(bound);
         MaterialPricing materials = new MaterialPricing(currency, bound.rates().agreed());
         Optional<Applied> instead = bound.insteadOfLabor();
@@ -117,8 +120,8 @@ public final class Pricer {
         ModifierPricing modifiers = new ModifierPricing(currency);
         bound.modifiers().forEach(applied -> charges.add(modifiers.charge(applied,
                 instead.filter(applied::equals).isPresent() ? labor.costs() : List.of())));
-        OwnPricing own = new OwnPricing(currency);
         bound.own().forEach(words -> charges.add(own.charge(words)));
+        bound.shipping().ifPresent(words -> charges.add(own.shipping(words)));
         return charges;
     }
 

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 
 /** A visit whose every name has been looked up: what the calculators work on. */
 record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, List<Use> uses, List<Applied> modifiers,
-        List<OwnWords> own, List<AtFlatPrice> flat, List<Fee> fees,
+        List<OwnWords> own, Optional<OwnWords> shipping, List<AtFlatPrice> flat, List<Fee> fees,
         List<Surcharge> surcharges, List<ClassDiscount> discounts,
         Optional<DocumentDiscount> documentDiscount) {
 
@@ -72,7 +72,7 @@ record ResolvedVisit(Visit visit, Site site, Rates rates, List<Worker> workers, 
     ResolvedVisit under(ClassDiscount agreed) {
         return visit.terms().classDiscount().isPresent()
                 ? this
-                : new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, flat, fees, surcharges,
+                : new ResolvedVisit(visit, site, rates, workers, uses, modifiers, own, shipping, flat, fees, surcharges,
                         Stream.concat(discounts.stream(), Stream.of(agreed)).toList(), documentDiscount);
     }
 

@@ -79,7 +79,7 @@ record SlotVisit(Site site, Rates rates, ZoneId zone, boolean byTime) {
             rates.plans().filters().ifPresent(rule -> lines.addAll(filters(rule)));
         }
         return new Visit("", site.id(), Optional.empty(), PurchaseOrder.NONE, Outcome.CHARGED, people,
-                Optional.empty(), findings(planned, extra, place),
+                Optional.empty(), Optional.empty(), findings(planned, extra, place),
                 lines, terms(planned), Optional.empty(),
                 Visit.Handover.NONE, place);
     }

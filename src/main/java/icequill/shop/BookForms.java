@@ -132,7 +132,7 @@ public final class BookForms implements FormSource {
         case MAINTENANCE_REQUEST, BRUSHING_REQUEST ->
             reading.entries().requests(kind.key()).stream().map(RequestEntry::id).toList();
         case PLANNED_VISIT -> reading.entries().plannedVisits().stream().map(VisitEntry::id).toList();
-        case VISIT -> reading.entries().visits().stream().map(VisitEntry::id).toList();
+        case VISIT, SALE -> reading.entries().visits().stream().map(VisitEntry::id).toList();
         case ACCOUNT -> reading.accounts().accounts().stream().map(AccountEntry::customer).toList();
         case PAYMENT -> reading.accounts().payments().stream().map(PaymentEntry::id).toList();
         };
@@ -149,7 +149,7 @@ public final class BookForms implements FormSource {
                 .filter(entry -> entry.isPlanned() == (kind == FormKind.PLANNED_VISIT) && !entry.isForgotten())
                 .map(BookForms::form);
         case ACCOUNT -> reading.accounts().account(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
-        case CUSTOMER, SITE, PAYMENT -> Optional.empty();
+        case CUSTOMER, SITE, PAYMENT, SALE -> Optional.empty();
         };
     }
 

@@ -65,7 +65,7 @@ public record PastForms(PastEntries then) implements FormSource {
         return Validated.valid(switch (kind) {
         case AGREEMENT -> agreements().filter(entry -> entry.id().equals(name) || entry.number().equals(name))
                 .findFirst().map(BookForms::form);
-        case VISIT, PLANNED_VISIT -> then.visit(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
+        case VISIT, PLANNED_VISIT, SALE -> then.visit(name).filter(entry -> !entry.isForgotten()).map(BookForms::form);
         case MAINTENANCE_REQUEST, BRUSHING_REQUEST -> then.request(kind.key(), name)
                 .filter(entry -> !entry.isForgotten()).map(BookForms::form);
         case CUSTOMER, SITE, ACCOUNT, PAYMENT -> Optional.empty();

@@ -39,6 +39,7 @@ import icequill.request.BrushingRequest;
 import icequill.request.PlanRequest;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
+import icequill.work.Sale;
 import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -131,8 +132,18 @@ public final class ShopFolder {
      * @param beyond that there are none for its place is added here
      */
     public Optional<TaxPlace> taxPlace(Site site, LocalDate day, Problems beyond) {
+        return taxPlace(site, day, false, beyond);
+    }
+
+    /** The same of a visit, and of a sale those where it was handed over: what is fetched is fetched at the shop. */
+    Optional<TaxPlace> taxPlace(Visit visit, Site site, Problems beyond) {
+        boolean isFetched = visit.sale().filter(sale -> sale.way() == Sale.Way.FETCHED).isPresent();
+        return taxPlace(site, visit.day(), isFetched, beyond);
+    }
+
+    private Optional<TaxPlace> taxPlace(Site site, LocalDate day, boolean isFetched, Problems beyond) {
         Shop own = settings.shop().orElseThrow();
-        boolean atShop = own.sourcing() == Sourcing.SHOP;
+        boolean atShop = isFetched || own.sourcing() == Sourcing.SHOP;
         Place asked = atShop
                 ? place(ShopSettings.SHOP, TAX_PLACE)
                 : given(FormKind.SITE, site.id())
@@ -290,7 +301,7 @@ public final class ShopFolder {
         if (said.isEmpty()) {
             return Optional.of(new Form(Optional.of(kinds.getFirst()), form.id(), form.tree()));
         }
-        if (form.kind().filter(kinds::contains).isPresent()) {
+        if (form.kind().filter(kind -> kinds.contains(kind) || kinds.contains(kind.storedAs())).isPresent()) {
             return Optional.of(form);
         }
         problems.add(Code.NOT_ALLOWED, form.tree().place(), "this form tells of: " + said.get(),

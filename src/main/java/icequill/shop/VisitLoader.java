@@ -70,7 +70,7 @@ public record VisitLoader(ShopFolder folder) {
                 inForce(where, found.day(), problems)).ordered()));
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
         Optional<TaxPlace> place = visit.flatMap(found -> site
-                .flatMap(where -> folder.taxPlace(where, found.day(), problems)));
+                .flatMap(where -> folder.taxPlace(found, where, problems)));
         if (priced.isEmpty() || place.isEmpty()) {
             return Optional.empty();
         }

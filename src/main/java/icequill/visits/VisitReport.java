@@ -9,6 +9,7 @@ import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Finding;
 import icequill.work.PurchaseOrder;
+import icequill.work.Sale;
 import icequill.work.Task;
 import icequill.work.Visit;
 import java.util.List;
@@ -29,7 +30,8 @@ public record VisitReport(Site site, Visit visit, Rates rates, Language language
 
     private VisitSummary attended(PurchaseOrder order) {
         return new VisitSummary(visit.id(), site.name(), site.storeNumber(), site.address(), visit.call(), order,
-                visit.began(), visit.ended(), visit.people().stream().map(this::person).toList());
+                visit.began(), visit.ended(), visit.people().stream().map(this::person).toList(),
+                visit.sale().map(Sale::way));
     }
 
     private VisitSummary.Person person(Attendance attendance) {

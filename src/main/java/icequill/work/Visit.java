@@ -15,12 +15,14 @@ import java.util.Optional;
  * @param id the shop's own reference
  * @param serviceCall who bears the charge for coming out
  * @param doneBy of a visit to come: when the site wants all to be done; nothing is left out for it, and where it cannot be kept that is said
+ * @param people who were there; nobody where something was sold without a visit
  * @param proposal of a visit that is only planned, and to be quoted
  * @param handover how the machines were left
  * @param terms of its price
  */
 public record Visit(String id, String site, Optional<Call> call, PurchaseOrder order, Outcome serviceCall,
-        List<Attendance> people, Optional<ZonedDateTime> doneBy, List<Finding> findings, List<VisitLine> lines,
+        List<Attendance> people, Optional<Sale> sale, Optional<ZonedDateTime> doneBy, List<Finding> findings,
+        List<VisitLine> lines,
         PriceTerms terms, Optional<Proposal> proposal, Handover handover, Place place) {
 
     /** A name that the rates must know, and where it was written. */
@@ -70,19 +72,21 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
         people = List.copyOf(people);
         findings = List.copyOf(findings);
         lines = List.copyOf(lines);
-        Check.that(!people.isEmpty(), "nobody attended");
+        Check.that(people.isEmpty() == sale.isPresent(), "neither attended nor sold, or both");
     }
 
     /** The same with the customer's order for it. */
     public Visit ordered(PurchaseOrder by) {
-        return new Visit(id, site, call, by, serviceCall, people, doneBy, findings, lines, terms, proposal, handover,
+        return new Visit(id, site, call, by, serviceCall, people, sale, doneBy, findings, lines, terms, proposal,
+                handover,
                 place);
     }
 
     /** The same, so much later. */
     public Visit later(Duration by) {
         return new Visit(id, site, call, order, serviceCall,
-                people.stream().map(person -> person.later(by)).toList(), doneBy, findings, lines, terms, proposal,
+                people.stream().map(person -> person.later(by)).toList(), sale, doneBy, findings, lines, terms,
+                proposal,
                 handover, place);
     }
 
@@ -92,19 +96,21 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
      */
     public Visit part(int days, List<String> machines) {
         return new Visit(id, site, call, order, serviceCall, people.stream().map(person -> person.onDay(days)).toList(),
-                doneBy, findings.stream().filter(finding -> machines.contains(finding.machine())).toList(),
+                sale, doneBy, findings.stream().filter(finding -> machines.contains(finding.machine())).toList(),
                 lines.stream().filter(line -> line.machine().map(machines::contains).orElse(days == 0)).toList(), terms,
                 proposal, handover, place);
     }
 
-    /** When the first person arrived. */
+    /** When the first person arrived; of a sale the beginning of its day. */
     public ZonedDateTime began() {
-        return people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow();
+        return sale.map(Sale::at).orElseGet(
+                () -> people.stream().map(Attendance::arrived).min(Comparator.naturalOrder()).orElseThrow());
     }
 
-    /** When the last person left. */
+    /** When the last person left; of a sale the beginning of its day. */
     public ZonedDateTime ended() {
-        return people.stream().map(Attendance::left).max(Comparator.naturalOrder()).orElseThrow();
+        return sale.map(Sale::at).orElseGet(
+                () -> people.stream().map(Attendance::left).max(Comparator.naturalOrder()).orElseThrow());
     }
 
     /** How many local days somebody came on. */

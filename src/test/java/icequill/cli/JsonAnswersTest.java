@@ -58,6 +58,7 @@ class JsonAnswersTest {
     @CsvSource(delimiter = '|', value = {
             "recorded-visit | visit add visits/late-call.yaml",
             "recorded-visit | visit add visits/ten-minute-brushing.yaml",
+            "recorded-visit | sale add pennon-wharf-taproom water-filter=2 --date 2026-05-20",
             "withdrawn-visit | visit withdraw ten-minute-brushing --reason Twice.",
             "visits | visit list",
             "visits | call list",

@@ -205,7 +205,7 @@ final class BillBuilder {
         VisitSummary attended = new VisitSummary("V-7", "Mill Lane bakery", Optional.of("0042"), siteAddress(),
                 Optional.empty(),
                 new PurchaseOrder(Optional.of("PO-9"), Optional.empty(), Optional.empty(), Place.NOWHERE), arrived,
-                arrived.plusDays(nights).plusMinutes(105), List.of());
+                arrived.plusDays(nights).plusMinutes(105), List.of(), Optional.empty());
         return new Invoice(number, LocalDate.of(2026, 5, 14), LocalDate.of(2026, 6, 13), shop, Language.ENGLISH,
                 PaperSize.A4, billTo, vendorNumber, attended, List.of(), lines, totals(sum, net, tax, gross),
                 List.of());

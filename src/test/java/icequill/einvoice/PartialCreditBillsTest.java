@@ -135,6 +135,23 @@ class PartialCreditBillsTest {
         assertEndsAtTheInvoice(shop(place, encoding, basis, TAKEN_BACK), parts);
     }
 
+    /** Lines: filters, part, shipping. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', value = {"hafenland    | plain   | invoice | 1:x1; 3; rest",
+            "alder-county | plain   | item    | rest:10%; rest", "palma-county | en16931 | invoice | 2; rest"})
+    void sale_shipped_isAGoodBillAndSoAreItsCredits(String place, String encoding, String basis, String parts)
+            throws Exception {
+        assertEndsAtTheInvoice(shop(place, encoding, basis, """
+                format: 1
+                site: pennon-wharf-taproom
+                sold: {on: 2026-06-09, way: shipped, shipping: {price: 14.50, class: filters}}
+                lines:
+                  - {material: water-filter, amount: 2, less: {amount: 7.77, reason: bought two}}
+                  - {text: bracket, class: parts, price: 21.40}
+                documentDiscount: group
+                """), parts);
+    }
+
     /** 52.00 + 122.50 + 412.37 + 135.00 less 5 % (36.09), less 65.00 and 20.00: 600.78, and 7 % of that: 42.05. */
     @Test
     void part_thatIsMoreThanWhatIsLeft_isAProblem() throws Exception {

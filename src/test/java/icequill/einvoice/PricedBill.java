@@ -28,7 +28,7 @@ record PricedBill(Shop shop, Site site, Visit visit, TaxedVisit taxed) {
         LocalDate date = visit.ended().toLocalDate();
         VisitSummary attended = new VisitSummary(visit.id(), site.name(), site.storeNumber(), site.address(),
                 visit.call(),
-                visit.order(), visit.began(), visit.ended(), List.of());
+                visit.order(), visit.began(), visit.ended(), List.of(), Optional.empty());
         return new Invoice(Optional.of("1"), date, date.plusDays(30), shop, Language.SPANISH, PaperSize.LETTER,
                 billTo(date), site.customer().vendorNumber(), attended, List.of(), lines(), totals(), taxed.remarks());
     }

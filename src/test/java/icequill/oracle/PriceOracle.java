@@ -57,11 +57,14 @@ final class PriceOracle {
         Add add = (on, outcome, list, less) -> lines.add(new Line(on, outcome.equals("charged")
                 ? list.subtract(off(visit, list, on, discount, less))
                 : BigDecimal.ZERO));
-        serviceCalls(visit, site, add);
+        boolean isSale = visit.has("sold");
+        if (!isSale) {
+            serviceCalls(visit, site, add);
+        }
         boolean isFlat = visit.has("flat");
         boolean isNobodyThere = visit.list("lines").stream().filter(line -> line.has("modifier"))
                 .anyMatch(line -> adjustments.named("modifiers", line.text("modifier")).is("insteadOfLabor"));
-        if (!isNobodyThere) {
+        if (!isNobodyThere && !isSale) {
             time.lines(visit.list("people")).stream().filter(line -> !isFlat || !line.on().equals("cleaning"))
                     .forEach(line -> add.line(line.on(), line.outcome(), line.list()));
         }
@@ -71,6 +74,11 @@ final class PriceOracle {
         materials(uses(visit, site).stream().filter(use -> !isFlat || !use.isDose()).toList(), add);
         visit.list("lines").stream().filter(line -> line.has("modifier")).forEach(line -> modifier(line, add));
         visit.list("lines").stream().filter(line -> line.has("text")).forEach(line -> own(line, add));
+        if (isSale) {
+            Yaml shipping = visit.child("sold").child("shipping");
+            add.line(shipping.text("class"), "charged", cents(shipping.maybe("price").orElseGet(
+                    () -> marked(shipping.number("cost"), shipping.number("markup")))));
+        }
         List<Line> discounted = List.copyOf(lines);
         fees(visit, site, discounted, lines);
         surcharges(visit, List.copyOf(lines), lines);
@@ -231,7 +239,8 @@ final class PriceOracle {
         for (Yaml fee : adjustments.list("fees")) {
             boolean isHere = !fee.has("regions") || fee.texts("regions").contains(country)
                     || fee.texts("regions").contains(region);
-            if (sum.signum() == 0 || !(visit.texts("fees").contains(fee.text("id")) || (fee.is("always") && isHere))) {
+            if (sum.signum() == 0 || !(visit.texts("fees").contains(fee.text("id"))
+                    || (fee.is("always") && isHere && !visit.has("sold")))) {
                 continue;
             }
             if (fee.has("amount")) {
@@ -253,8 +262,9 @@ final class PriceOracle {
     private void surcharges(Yaml visit, List<Line> withFees, List<Line> lines) {
         for (Yaml surcharge : adjustments.list("surcharges")) {
             BigDecimal base = charged(of(withFees, surcharge.texts("on")));
-            if (base.signum() > 0 && (surcharge.is("always") || visit.texts("surcharges").contains(surcharge.text(
-                    "id")))) {
+            if (base.signum() > 0 && ((surcharge.is("always") && !visit.has("sold"))
+                    || visit.texts("surcharges").contains(surcharge.text(
+                            "id")))) {
                 lines.add(new Line(surcharge.text("class"),
                         cents(base.multiply(surcharge.number("percent")).divide(HUNDRED))));
             }

@@ -27,6 +27,9 @@ final class RandomVisits {
 
     String next() {
         StringBuilder text = new StringBuilder("format: 1\nform: visit\nsite: hotel-fernhill\n");
+        if (random.nextInt(10) == 0) {
+            return sale(text);
+        }
         text.append("serviceCall: ").append(one(OUTCOMES)).append("\npeople:\n");
         LocalDateTime day = LocalDateTime.of(2026, 1, 2, 0, 0).plusDays(random.nextInt(360));
         for (int i = 0; i <= random.nextInt(3); i++) {
@@ -43,6 +46,16 @@ final class RandomVisits {
             lines.forEach(line -> text.append("  - {").append(line).append("}\n"));
         }
         terms(text, isAtMachines);
+        return text.toString();
+    }
+
+    private String sale(StringBuilder text) {
+        text.append("sold: {on: 2026-0").append(1 + random.nextInt(9))
+                .append("-15, way: shipped, shipping: {class: parts, ")
+                .append(random.nextBoolean() ? "price: 14.55" : "cost: 9.37, markup: 12.5").append("}}\nlines:\n")
+                .append("  - {material: water-filter, amount: ").append(1 + random.nextInt(4)).append("}\n");
+        lines().forEach(line -> text.append("  - {").append(line).append("}\n"));
+        terms(text, false);
         return text.toString();
     }
 

@@ -118,7 +118,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 new PurchaseOrder(Optional.of("PO-9"), Optional.of(amount("400")), Optional.of("Noor"), Place.NOWHERE),
                 arrived,
                 arrived.plusMinutes(105),
-                List.of(new VisitSummary.Person("Ada", "lead", arrived, arrived.plusMinutes(105))));
+                List.of(new VisitSummary.Person("Ada", "lead", arrived, arrived.plusMinutes(105))), Optional.empty());
         Finding finding = new Finding("head", Optional.of("No ice."), Optional.of("Scale."), Optional.of("Freed."),
                 List.of(), List.of(new Finding.Reading("freeze time", "min", Optional.of("31"), Optional.of("22"))),
                 List.of(new Finding.Recommendation("New float.", false)), Place.NOWHERE);
@@ -175,7 +175,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         VisitSummary second = new VisitSummary("second-visit", "Quay <2>", Optional.of("0043"),
                 new Address(List.of("7 Quay"), first.address().city(), first.address().region(),
                         first.address().postalCode(), first.address().country()),
-                Optional.empty(), first.order(), first.arrived().plusDays(2), first.left().plusDays(2), first.people());
+                Optional.empty(), first.order(), first.arrived().plusDays(2), first.left().plusDays(2), first.people(),
+                Optional.empty());
         int half = billed.lines().size() / 2;
         return new CombinedInvoice(billed.number(), billed.date(), billed.due(), billed.shop(), billed.language(),
                 billed.size(), billed.billTo(), billed.vendorNumber(),

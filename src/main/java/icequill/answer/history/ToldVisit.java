@@ -1,6 +1,7 @@
 package icequill.answer.history;
 
 import icequill.work.Call;
+import icequill.work.Sale;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
  * A visit as it is told, in the language of the reader.
  *
  * @param site by id
+ * @param sold how things came to the customer that were sold without a visit; empty for a visit
  * @param call why it took place, if the customer asked for it
  * @param parts that were put in at no machine in particular
  * @param approver of the customer
@@ -19,7 +21,8 @@ import java.util.Optional;
  * @param papers that were issued for it, by number
  */
 public record ToldVisit(String id, String site, VisitState state, ZonedDateTime began, ZonedDateTime ended,
-        Optional<Call> call, List<Person> people, List<ToldMachine> machines, List<String> parts,
+        Optional<Sale.Way> sold, Optional<Call> call, List<Person> people, List<ToldMachine> machines,
+        List<String> parts,
         Optional<String> purchaseOrder, Optional<String> approver, Optional<ZonedDateTime> safeFrom,
         Optional<LocalDate> nextDue, Optional<String> withdrawn, boolean isForgotten, List<String> papers) {
 

@@ -13,6 +13,7 @@ import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.PurchaseOrder;
 import icequill.work.Quantity;
+import icequill.work.Sale;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import icequill.work.VisitLine.MaterialUsed;
@@ -52,7 +53,8 @@ public record VisitTelling(Optional<Site> site, Sentences sentences) {
         VisitEntry entry = kept.entry();
         Optional<Visit> visit = kept.visit();
         return new ToldVisit(entry.id(), entry.site(), kept.state(), entry.began(), entry.ended(),
-                visit.flatMap(Visit::call), visit.stream().flatMap(found -> people(kept, found)).toList(),
+                visit.flatMap(Visit::sale).map(Sale::way), visit.flatMap(Visit::call),
+                visit.stream().flatMap(found -> people(kept, found)).toList(),
                 visit.stream().flatMap(found -> machines(kept, found)).toList(),
                 visit.map(found -> parts(kept, found, line -> line.machine().isEmpty())).orElse(List.of()),
                 entry.purchaseOrder(), visit.map(Visit::order).flatMap(PurchaseOrder::approver),

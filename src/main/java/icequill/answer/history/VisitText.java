@@ -23,7 +23,12 @@ final class VisitText {
 
     List<String> lines(ToldVisit visit) {
         List<String> lines = new ArrayList<>();
-        lines.add(sentences.word("history.visit", times(visit.began(), visit.ended()), visit.id(),
+        boolean isSale = visit.sold().isPresent();
+        lines.add(sentences.word(isSale ? "history.sale" : "history.visit",
+                isSale
+                        ? sentences.formats().day(visit.began().toLocalDate())
+                        : times(visit.began(), visit.ended()),
+                visit.id(),
                 sentences.word("visit-state." + ConstantKey.of(visit.state()))));
         visit.withdrawn().ifPresent(why -> add(lines, 1, "history.withdrawn", why));
         if (visit.isForgotten()) {

@@ -10,7 +10,7 @@ public enum FormKind {
 
     CUSTOMER("customer"), SITE("site"), AGREEMENT("agreement"),
     MAINTENANCE_REQUEST("maintenance"),
-    BRUSHING_REQUEST("brushing"), PLANNED_VISIT("visit"), VISIT("visit"), ACCOUNT("account"),
+    BRUSHING_REQUEST("brushing"), PLANNED_VISIT("visit"), VISIT("visit"), SALE("visit"), ACCOUNT("account"),
     PAYMENT("payment");
 
     private final String schema;
@@ -29,9 +29,9 @@ public enum FormKind {
         return key().replace('-', ' ');
     }
 
-    /** A visit that is planned and one that was done share their names. */
+    /** A visit that is planned, one that was done and a sale without one share their names. */
     public FormKind storedAs() {
-        return this == PLANNED_VISIT ? VISIT : this;
+        return this == PLANNED_VISIT || this == SALE ? VISIT : this;
     }
 
     /** The resource of its schema. */

@@ -43,7 +43,7 @@ record OwnLineReader(Fields entry, CurrencyUnit currency) {
                 entry.text("machine"), outcome, new OneOffReader(entry, currency).read(outcome), entry.place("text"))));
     }
 
-    private Optional<OwnPrice> price() {
+    Optional<OwnPrice> price() {
         Optional<MonetaryAmount> price = Prices.amount(entry, "price", currency);
         Optional<MonetaryAmount> cost = Prices.amount(entry, "cost", currency);
         if (has("price") && has("markup")) {

@@ -14,6 +14,7 @@ import icequill.work.LocalTimes;
 import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.PurchaseOrder;
+import icequill.work.Sale;
 import icequill.work.Visit;
 import icequill.work.Visit.Named;
 import icequill.work.Visit.PriceTerms;
@@ -54,15 +55,19 @@ public final class VisitReader {
         Optional<Call> call = fields.child("asked").flatMap(this::call);
         PurchaseOrder order = fields.child("order").map(this::order).orElse(PurchaseOrder.NONE);
         Optional<String> site = fields.id("site");
-        if (people.isEmpty() || site.isEmpty()) {
+        Optional<Sale> sale = new SaleReader(fields, shop).read();
+        if (people.isEmpty() == sale.isEmpty() || site.isEmpty()) {
             return Optional.empty();
         }
+        if (sale.isPresent()) {
+            return Optional.of(new Visit(id, site.get(), call, order, Outcome.CHARGED, List.of(), sale,
+                    Optional.empty(), findings, lines, terms(), Optional.empty(), Visit.Handover.NONE,
+                    fields.place("site")));
+        }
         call.ifPresent(asked -> checkOrder(asked, people));
-        return Optional
-                .of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, doneBy(people),
-                        findings, lines, terms(),
-                        fields.child("quote").flatMap(ProposalReader::read), handover(people),
-                        fields.place("site")));
+        return Optional.of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, sale,
+                doneBy(people), findings, lines, terms(), fields.child("quote").flatMap(ProposalReader::read),
+                handover(people), fields.place("site")));
     }
 
     private static ZonedDateTime began(List<Attendance> people) {

@@ -7,6 +7,7 @@ import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
 import icequill.office.Office;
+import icequill.office.billing.FreeVisitId;
 import icequill.office.billing.IssueOffice;
 import icequill.party.Language;
 import icequill.party.Shop;
@@ -29,8 +30,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** The office where somebody is asked about a visit; what he told is read, priced and stored like any form. */
 public final class AskingOffice {
@@ -90,13 +89,7 @@ public final class AskingOffice {
         String day = visit.texts("people", "arrived").stream().findFirst().orElse("").replaceFirst("T.*", "");
         String site = String.valueOf(visit.values().get("site"));
         String base = site.substring(0, Math.min(SITE_PART, site.length())) + "-" + day;
-        String id = Stream.concat(Stream.of(base), IntStream.iterate(2, i -> i + 1).mapToObj(i -> base + "-" + i))
-                .filter(this::isFree).findFirst().orElseThrow();
-        return new TypedVisit(id, visit);
-    }
-
-    private boolean isFree(String id) {
-        return book.read(open -> Validated.valid(open.entries().visit(id).found().isEmpty())).found().orElse(true);
+        return new TypedVisit(new FreeVisitId(book).like(base), visit);
     }
 
     /** Its price, or all that keeps it from having one. */

@@ -106,7 +106,7 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
                 old.order().limit(),
                 old.order().approver(), old.order().place());
         return new VisitSummary(old.visit(), old.site(), old.storeNumber(), old.address(), old.call(), order,
-                old.arrived(), old.left(), old.people());
+                old.arrived(), old.left(), old.people(), old.sold());
     }
 
     private ServicePeriod served(ServicePeriod old) {

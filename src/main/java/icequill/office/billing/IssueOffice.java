@@ -89,6 +89,11 @@ public final class IssueOffice {
                 .write(open -> forms.unchanged(open, () -> booking.store(bookable, open))));
     }
 
+    /** Records a sale without a visit. */
+    public Validated<RecordedVisit> record(SaleWish sale) {
+        return record(sale.form(book));
+    }
+
     /**
      * Takes a recorded visit back that is not billed; the book keeps it, and why.
      *

@@ -39,6 +39,9 @@ public record VisitBooking(ShopBook book) {
         Bookable visit = new Bookable(form, hand);
         Problems problems = new Problems();
         EntryId.problem(hand.visit().id(), hand.visit().place()).ifPresent(problems::add);
+        if (visit.isPlanned() && hand.visit().sale().isPresent()) {
+            problems.add(Code.NOT_ALLOWED, hand.visit().place(), "a sale is planned", "form: sale, once it is made");
+        }
         if (!visit.isPlanned()) {
             problems.take(hand.vouched());
             problems.addAll(new IssueDates(book).stillToCome(hand.visit().id(), hand.visit().ended()).list());

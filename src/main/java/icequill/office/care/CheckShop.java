@@ -113,7 +113,7 @@ public final class CheckShop {
 
     private static void check(ShopBook book, ShopFolder whole, Form form, LocalDate today, Problems problems) {
         switch (form.kind().orElseThrow()) {
-        case VISIT ->
+        case VISIT, SALE ->
             new VisitLoader(whole).read(form, problems).ifPresent(hand -> problems.take(hand.vouched()));
         case PLANNED_VISIT -> new VisitLoader(whole).read(form, problems)
                 .ifPresent(hand -> problems.take(WorkSheetAssembly.ofPlanned(hand, today)));

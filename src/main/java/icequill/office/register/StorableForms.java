@@ -59,7 +59,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
                 .flatMap(hand -> request(form, hand.setting().site().id()));
         case BRUSHING_REQUEST -> new BrushingLoader(shop).read(form, today, problems)
                 .flatMap(hand -> request(form, hand.site().id()));
-        case PLANNED_VISIT, VISIT -> visit(form);
+        case PLANNED_VISIT, VISIT, SALE -> visit(form);
         case ACCOUNT -> account(form);
         case PAYMENT -> shop.payment(form).flatMap(wish -> storable(form,
                 open -> new PaymentBooking(shop, today).store(Optional.of(form.id()), wish, open)

@@ -22,7 +22,8 @@ public record InvoiceView(Invoice invoice, Sentences sentences) {
 
     private List<Details.Row> facts() {
         return new Details(sentences).add("fact.date", sentences.formats().day(invoice.date()))
-                .add("fact.service", sentences.formats().day(invoice.attended().arrived().toLocalDate()))
+                .add(invoice.attended().sold().isPresent() ? "fact.sold" : "fact.service",
+                        sentences.formats().day(invoice.attended().arrived().toLocalDate()))
                 .add("fact.purchase-order", invoice.attended().order().purchaseOrder())
                 .add("fact.store",
                         invoice.attended().storeNumber().map(store -> store + ", " + invoice.attended().site()))

@@ -2,6 +2,7 @@ package icequill.render.view;
 
 import icequill.document.MachineReport;
 import icequill.document.VisitSummary;
+import icequill.explain.ConstantKey;
 import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
@@ -15,14 +16,15 @@ import java.util.stream.Collectors;
 /** What was asked, found and done, as texts for {@code parts/visit.ftlh}. */
 record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences sentences) {
 
-    record Visited(List<Details.Row> visitRows, List<Machine> machines) implements Texts {}
+    record Visited(String visitHead, List<Details.Row> visitRows, List<Machine> machines) implements Texts {}
 
     record Machine(String name, List<Details.Row> rows, List<Reading> readings) implements Texts {}
 
     record Reading(String what, String before, String after) implements Texts {}
 
     Visited visited() {
-        return new Visited(visitRows(), reports.stream().map(this::machine).toList());
+        return new Visited(sentences.word(attended.sold().isPresent() ? "head.sale" : "head.visit"), visitRows(),
+                reports.stream().map(this::machine).toList());
     }
 
     List<Details.Row> visitRows() {
@@ -32,10 +34,14 @@ record VisitView(VisitSummary attended, List<MachineReport> reports, Sentences s
     /** @param times what the times are, by the key of its words */
     List<Details.Row> visitRows(String times) {
         Details details = new Details(sentences);
-        details.add("visit.site", attended.site() + ", " + String.join(", ", attended.address().lines()))
-                .add(times, times(attended.arrived(), attended.left()))
-                .add(attended.people().size() == 1 ? "visit.person" : "visit.people",
-                        attended.people().stream().map(this::person).collect(Collectors.joining("; ")));
+        String where = attended.site() + ", " + String.join(", ", attended.address().lines());
+        if (attended.sold().isPresent()) {
+            details.add("sale." + ConstantKey.of(attended.sold().get()), where);
+        } else {
+            details.add("visit.site", where).add(times, times(attended.arrived(), attended.left()))
+                    .add(attended.people().size() == 1 ? "visit.person" : "visit.people",
+                            attended.people().stream().map(this::person).collect(Collectors.joining("; ")));
+        }
         attended.call()
                 .ifPresent(call -> details.add("visit.asked", call.askedBy() + ", " + moment(call.at()))
                         .add("visit.symptom", call.symptom())
