@@ -171,6 +171,8 @@ class ArchitectureTest {
                 "answer.amounts answer.forecast answer.price ledger ledger.care ledger.papers ledger.entries ledger.trail"
                         + " render.words files.answer files.form files.yaml files.disk outlook plans visits document forecast"
                         + " forecast.stops tax pricer planner rates agreement work account party explain money");
+        room(arrows, "answer.today", "files.answer render.words");
+        room(arrows, "answer.site", "files.answer render.words agreement party explain");
         room(arrows, "answer.register", "answer");
         room(arrows, "answer.paper", "answer ledger.papers files.answer");
         room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer");
@@ -196,18 +198,24 @@ class ArchitectureTest {
                 + " files.yaml files.disk rates work party explain");
         // ledger.find, because names are compared as papers are found
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
-                + " answer.rates answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
+                + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook plans visits request document rates party explain");
+                + " outlook plans visits request document rates agreement work party explain");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
+        room(arrows, "web.door", "party");
+        // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
+        room(arrows, "web.page", "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain");
+        room(arrows, "web", "web.page web.door office office.billing office.care office.register answer answer.history answer.paper"
+                + " answer.price answer.rates answer.register answer.shown answer.site ledger.papers files.disk shop"
+                + " explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"
                         + " shop party request");
         room(arrows, "cli.register",
-                "cli.terminal office.care office.register office answer.history answer shop request document");
+                "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
         room(arrows, "cli.visit",
                 "cli.terminal office.asking office.care office.billing office answer.history answer shop request");
         room(arrows, "cli.offer",
@@ -215,7 +223,7 @@ class ArchitectureTest {
         room(arrows, "cli.billing",
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",
-                "cli.terminal office.demo office.care office.register answer.rates answer files.form shop");
+                "cli.terminal web office.demo office.care office.register answer.rates answer.today answer files.form shop");
         room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal");
         return arrows;
     }

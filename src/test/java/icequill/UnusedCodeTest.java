@@ -10,6 +10,10 @@ import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,6 +23,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -32,6 +38,27 @@ class UnusedCodeTest {
 
     /** What others than the program's code call: the start of the virtual machine. */
     private static final Set<String> ENTRY = Set.of("icequill.cli.Main.main([Ljava.lang.String;)");
+
+    /** Whatever the templates of pages read of objects, by its name. */
+    private static final Set<String> READ_BY_PAGES = readByPages();
+
+    private static Set<String> readByPages() {
+        try (Stream<Path> templates = Files.list(Path.of("src/main/resources/icequill/web"))) {
+            return templates.filter(file -> file.toString().endsWith(".ftlh"))
+                    .flatMap(file -> Pattern.compile("[.]([a-z][A-Za-z]*)").matcher(text(file)).results())
+                    .map(found -> found.group(1)).collect(Collectors.toSet());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
 
     @Test
     void program_hasNoMethodThatNobodyCalls() {
@@ -97,9 +124,15 @@ class UnusedCodeTest {
     private static boolean isOurs(JavaMethod method) {
         return !method.getModifiers().contains(JavaModifier.SYNTHETIC)
                 && !method.getModifiers().contains(JavaModifier.BRIDGE) && !isOfEveryEnum(method)
-                && !ENTRY.contains(method.getFullName()) && !isComponent(method) && !isInherited(method)
+                && !ENTRY.contains(method.getFullName()) && !isReadByPages(method) && !isComponent(method) && !isInherited(method)
                 && method.getAnnotations().stream()
                         .noneMatch(mark -> mark.getRawType().getName().startsWith("picocli."));
+    }
+
+    private static boolean isReadByPages(JavaMethod method) {
+        String room = method.getOwner().getPackageName();
+        return READ_BY_PAGES.contains(method.getName())
+                && Stream.of("icequill.answer", "icequill.web").anyMatch(room::startsWith);
     }
 
     private static boolean isOfEveryEnum(JavaMethod method) {

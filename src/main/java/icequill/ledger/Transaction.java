@@ -6,6 +6,7 @@ import icequill.ledger.entries.Erasure;
 import icequill.ledger.entries.Merging;
 import icequill.ledger.entries.Receiving;
 import icequill.ledger.entries.Register;
+import icequill.ledger.entries.SentForms;
 import icequill.ledger.papers.Adopting;
 import icequill.ledger.papers.Adoption;
 import icequill.ledger.papers.IssuedPaper;
@@ -33,6 +34,7 @@ public final class Transaction extends Reading {
     private final Erasure erasure;
     private final Issuing issuing;
     private final Adopting adopting;
+    private final SentForms sentForms;
     private final Trail trail;
     private final Function<PaperReader, FromPapers> fromPapers;
 
@@ -46,6 +48,7 @@ public final class Transaction extends Reading {
         this.erasure = new Erasure(handle, now, trail);
         this.issuing = issuing;
         this.adopting = new Adopting(handle, trail);
+        this.sentForms = new SentForms(handle, now);
         this.trail = trail;
     }
 
@@ -63,6 +66,10 @@ public final class Transaction extends Reading {
 
     public Erasure erasure() {
         return erasure;
+    }
+
+    public SentForms sentForms() {
+        return sentForms;
     }
 
     /** Puts a version of the rates into force, unless it is. */

@@ -29,10 +29,11 @@ import java.util.function.Function;
  * @param rates read at most once
  * @param clock by which the moment of issuing is noted
  * @param held open for many calls in a row
+ * @param open the transaction that all belongs to which is done with it
  * @param given files of forms that come before those of the book, and are stored nowhere
  */
 public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Clock clock,
-        Optional<Book> held, List<Path> given) {
+        Optional<Book> held, Optional<Transaction> open, List<Path> given) {
 
     public ShopBook {
         given = List.copyOf(given);
@@ -41,12 +42,13 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
     /** As shop.yaml sets it. */
     public static ShopBook of(Path folder, Clock clock) {
         return new ShopBook(folder, BookSettings.of(folder), RatesOnce.inForce(), clock, Optional.empty(),
-                List.of());
+                Optional.empty(), List.of());
     }
 
     /** The same by the rates and templates of its folder, whatever is in force. */
     public static ShopBook byFolder(Path folder, Clock clock) {
-        return new ShopBook(folder, BookSettings.of(folder), RatesOnce.ofFolder(), clock, Optional.empty(), List.of());
+        return new ShopBook(folder, BookSettings.of(folder), RatesOnce.ofFolder(), clock, Optional.empty(),
+                Optional.empty(), List.of());
     }
 
     /** By what it prices and prints. */
@@ -65,7 +67,8 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
         return read(open -> Validated.valid(open.rates().version(version)))
                 .then(found -> found.map(then -> RatesInUse.earlier(then, folder)
                         .map(use -> Optional
-                                .of(new ShopBook(folder, settings, RatesOnce.known(use), clock, held, given))))
+                                .of(new ShopBook(folder, settings, RatesOnce.known(use), clock, held, open,
+                                        given))))
                         .orElseGet(() -> Validated.valid(Optional.empty())));
     }
 
@@ -76,7 +79,7 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
 
     /** The same with forms that are laid over the book for a while. */
     public ShopBook with(List<Path> forms) {
-        return new ShopBook(folder, settings, rates, clock, held, forms);
+        return new ShopBook(folder, settings, rates, clock, held, open, forms);
     }
 
     /** A server is taken to have one; so is a folder that has issued papers, though the database may be gone. */
@@ -109,14 +112,40 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
 
     /** Changes the book, which is made when there is none. */
     public <T> Validated<T> write(Function<Transaction, Validated<T>> work) {
-        return held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work)));
+        return open.map(work)
+                .orElseGet(() -> held.map(book -> book.write(work)).orElseGet(() -> made(book -> book.write(work))));
+    }
+
+    /** The same shop with its book held open. */
+    ShopBook holding(Book book) {
+        return new ShopBook(folder, settings, rates, clock, Optional.of(book), open, given);
+    }
+
+    /**
+     * Does the work of a form that a page sent, once: sent again, it gives the same answer and does nothing. All of the work is one
+     * transaction with the memory of it.
+     *
+     * @param key of the form
+     * @param content a hash of all that it says
+     * @param work gives what it came to
+     */
+    public Validated<String> once(String key, String content, Function<ShopBook, Validated<String>> work) {
+        return write(transaction -> transaction.sentForms().answer(key, content).then(before -> before
+                .map(Validated::valid).orElseGet(() -> work.apply(within(transaction)).map(answer -> {
+                    transaction.sentForms().remember(key, content, answer);
+                    return answer;
+                }))));
+    }
+
+    private ShopBook within(Transaction transaction) {
+        return new ShopBook(folder, settings, rates, clock, held, Optional.of(transaction), given);
     }
 
     /** Does many things in a row with the book, which is made when there is none, without opening it for each. */
     public <T> Validated<T> together(Function<ShopBook, Validated<T>> work) {
-        return held.isPresent()
+        return held.isPresent() || open.isPresent()
                 ? work.apply(this)
-                : made(book -> work.apply(new ShopBook(folder, settings, rates, clock, Optional.of(book), given)));
+                : made(book -> work.apply(holding(book)));
     }
 
     private <T> Validated<T> made(Function<Book, Validated<T>> work) {
@@ -131,7 +160,7 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
 
     /** Looks at the book; that there is none is a problem. */
     public <T> Validated<T> read(Function<Reading, Validated<T>> work) {
-        return look(book -> book.read(work));
+        return open.map(work).orElseGet(() -> look(book -> book.read(work)));
     }
 
     /** Does something with the book itself; that there is none is a problem. */

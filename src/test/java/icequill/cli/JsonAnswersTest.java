@@ -129,6 +129,8 @@ class JsonAnswersTest {
             "entry | site show pennon-wharf-taproom",
             "entry | site change pennon-wharf-taproom --parking Rear.",
             "history | site history pennon-wharf-taproom",
+            "site-card | site card pennon-wharf-taproom",
+            "today | today --date 2026-05-20",
             "machines | machine list",
             "entry | machine show hotel-fernhill lobby-bar",
             "entry | machine change hotel-fernhill lobby-bar --serial X-1",
@@ -214,7 +216,7 @@ class JsonAnswersTest {
                 "hotel-fernhill", "--shop", BookShop.in(other.resolve("asked"), Database.SQLITE).folder().toString(),
                 "--json");
         assertThat(AnswerCheck.problems("recorded-visit", asked.json())).as(asked.err()).isEmpty();
-        RUN.addAll(List.of("new", "restore", "demo", "visit new"));
+        RUN.addAll(List.of("new", "restore", "demo", "visit new", "office"));
 
         List<String> all = new ArrayList<>();
         withJson(Main.commands(BookShop.CLOCK), "", all);

@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 
 /** The commands on the book's sites. */
 @Command(name = "site", mixinStandardHelpOptions = true, subcommands = {SiteAddCommand.class, SiteChangeCommand.class,
-        SiteListCommand.class,
+        SiteListCommand.class, SiteCardCommand.class,
         SiteShowCommand.class, SiteHistoryCommand.class,
         SiteMergeCommand.class}, description = "Keeps the sites of the shop's book.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill site change mill-lane --parking \"rear dock, before 9\"",

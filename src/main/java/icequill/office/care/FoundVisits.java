@@ -17,6 +17,9 @@ import java.util.Set;
 /** The visits of the book, each with where it is in its life. A list of a site and its history are of the same ones. */
 record FoundVisits(Reading open, Map<String, Withdrawal> withdrawals) {
 
+    /** As long as there is anything. */
+    static final Period EVER = new Period(Optional.empty(), Optional.empty());
+
     static FoundVisits in(Reading open) {
         return new FoundVisits(open, open.entries().withdrawals());
     }

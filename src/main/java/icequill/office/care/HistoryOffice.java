@@ -44,7 +44,12 @@ public final class HistoryOffice {
     }
 
     public static HistoryOffice of(Path folder, Clock clock) {
-        return new HistoryOffice(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static HistoryOffice of(ShopBook book) {
+        return new HistoryOffice(book);
     }
 
     /** What the book holds, before it is put into words. */

@@ -39,13 +39,23 @@ public final class PaperOffice {
     }
 
     public static PaperOffice of(Path folder, Clock clock) {
-        return new PaperOffice(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static PaperOffice of(ShopBook book) {
+        return new PaperOffice(book);
     }
 
     /** The papers that somebody looks for, the newest first. */
     public Validated<List<BookedPaper>> find(PaperWish wish) {
         return book.read(open -> new PaperSearch(open, wish).found()
                 .map(papers -> papers.stream().map(paper -> BookedPaper.of(paper, open)).toList()));
+    }
+
+    /** The file of a paper, as it was issued; of the one where it lies, else out of the book. */
+    public Validated<Pdf> pdf(String number) {
+        return kept(number).then(kept -> kept.inBook().map(Validated::valid).orElseGet(kept::pdf));
     }
 
     /** What a paper needs to be printed again. */

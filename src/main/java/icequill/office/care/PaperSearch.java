@@ -39,7 +39,7 @@ record PaperSearch(Reading open, PaperWish wish) {
     /** The newest first, or all that is wrong with what is asked for. */
     Validated<List<IssuedPaper>> found() {
         Problems problems = new Problems();
-        if (isEmpty()) {
+        if (wish.isEmpty()) {
             problems.add(Code.MISSING, Place.NOWHERE, "what to look for is missing",
                     "words, --month, --kind, --state, --caller or --store");
         }
@@ -57,12 +57,6 @@ record PaperSearch(Reading open, PaperWish wish) {
         Optional<List<String>> visits = wish.caller().map(caller -> visits(caller, problems));
         return problems.or(() -> papers(new PaperFilter(period.flatMap(Period::from), period.flatMap(Period::until),
                 kinds.stream().map(PaperKind::name).collect(Collectors.toSet()), state, sites, Set.of()), visits));
-    }
-
-    private boolean isEmpty() {
-        return wish.text().isBlank() && wish.kinds().isEmpty()
-                && wish.state().isEmpty() && wish.caller().isEmpty() && wish.store().isEmpty()
-                && wish.period().isEmpty();
     }
 
     private List<IssuedPaper> papers(PaperFilter filter, Optional<List<String>> visits) {

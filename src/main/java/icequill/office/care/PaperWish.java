@@ -19,4 +19,15 @@ public record PaperWish(String text, AskedPeriod period, List<String> kinds, Opt
     public PaperWish {
         kinds = List.copyOf(kinds);
     }
+
+    /** Whether nothing is asked for. */
+    public boolean isEmpty() {
+        return text.isBlank() && kinds.isEmpty() && state.isEmpty() && caller.isEmpty() && store.isEmpty()
+                && period.isEmpty();
+    }
+
+    /** The same of some kinds. */
+    public PaperWish of(List<String> some) {
+        return new PaperWish(text, period, some, state, caller, store, most);
+    }
 }

@@ -31,7 +31,12 @@ public final class ShowOffice {
     }
 
     public static ShowOffice of(Path folder, Clock clock) {
-        return new ShowOffice(ShopBook.of(folder, clock), HistoryOffice.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static ShowOffice of(ShopBook book) {
+        return new ShowOffice(book, HistoryOffice.of(book));
     }
 
     /** What was found, of which a visit is still to be told. */

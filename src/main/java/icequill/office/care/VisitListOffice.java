@@ -32,7 +32,12 @@ public final class VisitListOffice {
     }
 
     public static VisitListOffice of(Path folder, Clock clock) {
-        return new VisitListOffice(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static VisitListOffice of(ShopBook book) {
+        return new VisitListOffice(book);
     }
 
     /**

@@ -26,6 +26,9 @@ import java.util.stream.Stream;
  */
 record VisitScope(Optional<Set<String>> sites, Optional<String> machine) {
 
+    /** All visits of the book. */
+    static final VisitScope ALL = new VisitScope(Optional.empty(), Optional.empty());
+
     private static final String SLASH = "/";
 
     /** What names of a site, a customer and a machine mean together, or all that is wrong with them. */

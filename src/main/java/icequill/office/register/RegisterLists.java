@@ -35,7 +35,12 @@ public final class RegisterLists {
     }
 
     public static RegisterLists of(Path folder, Clock clock) {
-        return new RegisterLists(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static RegisterLists of(ShopBook book) {
+        return new RegisterLists(book);
     }
 
     /** A customer, with his sites. */

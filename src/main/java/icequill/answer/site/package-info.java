@@ -1,0 +1,7 @@
+/**
+ * A site at a glance; enter at {@link icequill.answer.site.SiteCard}.
+ */
+@NullMarked
+package icequill.answer.site;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,52 @@
+package icequill.answer.today;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+
+/**
+ * What waits for somebody on a day, the oldest first.
+ *
+ * @param late visits that were planned for before the day and are neither recorded as done nor withdrawn
+ * @param planned visits from the day on, for a week
+ * @param unbilled visits that are done and have no invoice that stands
+ * @param lapsing quotes whose last day is within a week
+ */
+public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> planned, List<Attendance> unbilled,
+        List<LapsingQuote> lapsing) {
+
+    /**
+     * A visit.
+     *
+     * @param visit by id
+     * @param site by id
+     * @param people who come or came
+     */
+    public record Attendance(String visit, String site, String siteName, ZonedDateTime began, ZonedDateTime ended,
+            List<String> people) {
+
+        public Attendance {
+            people = List.copyOf(people);
+        }
+    }
+
+    /**
+     * A quote.
+     *
+     * @param where customer, store and address
+     * @param validUntil its last day
+     */
+    public record LapsingQuote(String number, String where, LocalDate validUntil) {}
+
+    public DayAnswer {
+        late = List.copyOf(late);
+        planned = List.copyOf(planned);
+        unbilled = List.copyOf(unbilled);
+        lapsing = List.copyOf(lapsing);
+    }
+
+    /** Whether nothing waits. */
+    public boolean isFree() {
+        return late.isEmpty() && planned.isEmpty() && unbilled.isEmpty() && lapsing.isEmpty();
+    }
+}

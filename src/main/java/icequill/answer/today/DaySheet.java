@@ -1,0 +1,47 @@
+package icequill.answer.today;
+
+import icequill.answer.today.DayAnswer.Attendance;
+import icequill.answer.today.DayAnswer.LapsingQuote;
+import icequill.files.answer.Sheet;
+import icequill.render.words.Formats;
+import icequill.render.words.Sentences;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What waits for somebody, for the screen in one language and as data. */
+public record DaySheet(DayAnswer data, Sentences sentences) implements Sheet {
+
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(sentences.word("today.on", sentences.formats().day(data.day())));
+        if (data.isFree()) {
+            lines.add(sentences.word("today.free"));
+        }
+        visits("today.late", data.late(), lines);
+        visits("today.planned", data.planned(), lines);
+        visits("today.unbilled", data.unbilled(), lines);
+        if (!data.lapsing().isEmpty()) {
+            lines.add(sentences.word("today.lapsing"));
+            data.lapsing().forEach(quote -> lines.add("  " + quote(quote)));
+        }
+        return lines;
+    }
+
+    private void visits(String key, List<Attendance> visits, List<String> lines) {
+        if (!visits.isEmpty()) {
+            lines.add(sentences.word(key));
+            visits.forEach(visit -> lines.add("  " + visit(visit)));
+        }
+    }
+
+    private String visit(Attendance visit) {
+        Formats formats = sentences.formats();
+        return formats.day(visit.began().toLocalDate()) + ", " + formats.time(visit.began().toLocalTime()) + ": "
+                + visit.siteName() + (visit.people().isEmpty() ? "" : ", " + String.join(", ", visit.people()))
+                + " (" + visit.visit() + ")";
+    }
+
+    private String quote(LapsingQuote quote) {
+        return sentences.formats().day(quote.validUntil()) + ": " + quote.number() + ", " + quote.where();
+    }
+}

@@ -1,0 +1,107 @@
+package icequill.office.care;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.history.Period;
+import icequill.answer.history.VisitState;
+import icequill.answer.today.DayAnswer;
+import icequill.answer.today.DayAnswer.Attendance;
+import icequill.answer.today.DayAnswer.LapsingQuote;
+import icequill.answer.today.DaySheet;
+import icequill.document.MaintenanceQuote;
+import icequill.document.Paper;
+import icequill.document.RepairQuote;
+import icequill.files.form.VisitNames;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.find.PaperFilter;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
+import icequill.party.Language;
+import icequill.problem.Validated;
+import icequill.shop.BookForms;
+import icequill.shop.BookedPapers;
+import icequill.shop.ShopBook;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** The office that tells what waits for somebody. */
+public final class TodayOffice {
+
+    private static final int WEEK = 7;
+    /** No quote holds its prices for longer. */
+    private static final int LONGEST_QUOTE = 366;
+    private static final int MOST_QUOTES = 1_000;
+
+    private final ShopBook book;
+
+    private TodayOffice(ShopBook book) {
+        this.book = book;
+    }
+
+    public static TodayOffice of(ShopBook book) {
+        return new TodayOffice(book);
+    }
+
+    /**
+     * What waits on a day.
+     *
+     * @param language of the reader; empty for the shop's
+     */
+    public Validated<DaySheet> on(LocalDate day, Optional<Language> language) {
+        return (book.exists()
+                ? book.read(open -> Validated.valid(waiting(open, day)))
+                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of())))
+                .then(waiting -> HistoryOffice.sentences(BookForms.shop(book), language)
+                        .map(sentences -> new DaySheet(waiting, sentences)));
+    }
+
+    private static DayAnswer waiting(Reading open, LocalDate day) {
+        FoundVisits visits = FoundVisits.in(open);
+        List<FoundVisits.One> all = visits.of(visits.entries(VisitScope.ALL,
+                new Period(Optional.empty(), Optional.of(day.plusDays(WEEK)))));
+        return new DayAnswer(day, attendances(open, all, VisitState.PLANNED, visit -> visit.isBefore(day)),
+                attendances(open, all, VisitState.PLANNED, visit -> !visit.isBefore(day)),
+                attendances(open, all, VisitState.DONE, visit -> true), lapsing(open, day));
+    }
+
+    private static List<Attendance> attendances(Reading open, List<FoundVisits.One> visits, VisitState state,
+            Predicate<LocalDate> when) {
+        return visits.stream().filter(one -> one.state() == state)
+                .map(FoundVisits.One::entry).filter(entry -> when.test(entry.began().toLocalDate()))
+                .sorted(Comparator.comparing(VisitEntry::began)).map(entry -> attendance(open, entry)).toList();
+    }
+
+    private static Attendance attendance(Reading open, VisitEntry entry) {
+        return new Attendance(entry.id(), entry.site(),
+                open.entries().siteNow(entry.site()).found().map(SiteEntry::name).orElse(entry.site()), entry.began(),
+                entry.ended(), VisitNames.of(entry.data()).people());
+    }
+
+    private static List<LapsingQuote> lapsing(Reading open, LocalDate day) {
+        PaperFilter quotes = new PaperFilter(Optional.of(day.minusDays(LONGEST_QUOTE)), Optional.of(day),
+                Set.of(PaperKind.MAINTENANCE_QUOTE.name(), PaperKind.REPAIR_QUOTE.name()), Optional.empty(), Set.of(),
+                Set.of());
+        return open.papers().find("", quotes, MOST_QUOTES).stream().flatMap(quote -> lapsing(open, quote).stream())
+                .filter(quote -> !quote.validUntil().isBefore(day)
+                        && !quote.validUntil().isAfter(day.plusDays(WEEK)))
+                .sorted(Comparator.comparing(LapsingQuote::validUntil).thenComparing(LapsingQuote::number)).toList();
+    }
+
+    private static Optional<LapsingQuote> lapsing(Reading open, IssuedPaper quote) {
+        return BookedPapers.paper(open, quote).found().flatMap(TodayOffice::lastDay)
+                .map(last -> new LapsingQuote(quote.number(), BookedPaper.of(quote, open).where(), last));
+    }
+
+    private static Optional<LocalDate> lastDay(Paper paper) {
+        return switch (paper) {
+        case MaintenanceQuote quote -> Optional.of(quote.validUntil());
+        case RepairQuote quote -> Optional.of(quote.validUntil());
+        default -> Optional.empty();
+        };
+    }
+}

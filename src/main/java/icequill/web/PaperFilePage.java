@@ -1,0 +1,17 @@
+package icequill.web;
+
+import icequill.office.care.PaperOffice;
+import icequill.web.page.Answer;
+import icequill.web.page.Asked;
+import icequill.web.page.Page;
+
+/** The PDF of a paper, as it was issued. */
+final class PaperFilePage implements Page {
+
+    @Override
+    public Answer answer(Asked asked) {
+        String number = asked.part("number");
+        return Answer.of(PaperOffice.of(asked.book()).pdf(number),
+                pdf -> new Answer.Sent(pdf, number + ".pdf"));
+    }
+}

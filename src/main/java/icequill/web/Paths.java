@@ -1,0 +1,20 @@
+package icequill.web;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Where things are found that were made. */
+final class Paths {
+
+    private Paths() {
+    }
+
+    /** A paper, by its number. */
+    static String paper(String number) {
+        return "/papers/" + part(number);
+    }
+
+    private static String part(String name) {
+        return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+}

@@ -1,0 +1,23 @@
+package icequill.web;
+
+import icequill.answer.rates.RatesList;
+import icequill.answer.rates.RatesSheet;
+import icequill.office.care.RatesOffice;
+import icequill.web.page.Answer;
+import icequill.web.page.Asked;
+import icequill.web.page.Page;
+import java.util.Optional;
+
+/** The versions of the rates, and what is different in the one in force. */
+final class RatesPage implements Page {
+
+    /** What is told of the rates; {@code now} is empty before any are in force. */
+    public record RatesAnswer(RatesList all, Optional<RatesSheet> now) {}
+
+    @Override
+    public Answer answer(Asked asked) {
+        RatesOffice office = RatesOffice.of(asked.book().folder(), asked.book().clock());
+        return Answer.of("rates",
+                office.list().map(all -> new RatesAnswer(all, office.show(Optional.empty()).found())));
+    }
+}

@@ -1,0 +1,40 @@
+package icequill.web;
+
+import icequill.web.door.Door;
+import icequill.web.page.FormPage;
+import icequill.web.page.Page;
+import icequill.web.page.PageHandler;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.HttpStatus;
+
+/**
+ * Which page answers at which address.
+ *
+ * @param door where a language is chosen
+ */
+record Routes(RoutesConfig routes, PageHandler handler, Door door) {
+
+    void add() {
+        routes.get("/", context -> context.redirect("/today", HttpStatus.SEE_OTHER));
+        get("/today", new TodayPage());
+        get("/sites", new SitesPage());
+        get("/sites/{site}", new SitePage());
+        get("/visits", new VisitsPage());
+        get("/visits/{visit}", new VisitPage());
+        post("/visits/{visit}/issue", new VisitIssue());
+        get("/papers", new PapersPage());
+        get("/papers/{number}", new PaperPage());
+        get("/papers/{number}/pdf", new PaperFilePage());
+        get("/rates", new RatesPage());
+        get("/shop", new ShopPage());
+        routes.post("/language", context -> handler.choose(context, door));
+    }
+
+    private void get(String path, Page page) {
+        routes.get(path, context -> handler.get(context, page));
+    }
+
+    private void post(String path, FormPage page) {
+        routes.post(path, context -> handler.post(context, page));
+    }
+}

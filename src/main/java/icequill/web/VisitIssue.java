@@ -1,0 +1,21 @@
+package icequill.web;
+
+import icequill.office.billing.IssueOffice;
+import icequill.office.billing.IssueOptions;
+import icequill.problem.Validated;
+import icequill.shop.FormName;
+import icequill.web.page.Asked;
+import icequill.web.page.FormPage;
+import java.util.Optional;
+
+/** Issues the invoice of a visit that the book has. */
+final class VisitIssue implements FormPage {
+
+    @Override
+    public Validated<String> done(Asked asked) {
+        return IssueOffice.of(asked.book())
+                .issue(new FormName.InBook(asked.part("visit")),
+                        new IssueOptions(asked.reader().today(), Optional.empty()))
+                .map(paper -> Paths.paper(paper.number()));
+    }
+}

@@ -1,0 +1,45 @@
+package icequill.web;
+
+import icequill.answer.history.VisitListing;
+import icequill.answer.history.VisitState;
+import icequill.explain.ConstantKey;
+import icequill.office.care.AskedPeriod;
+import icequill.office.care.VisitListOffice;
+import icequill.office.care.VisitWish;
+import icequill.web.page.Answer;
+import icequill.web.page.Asked;
+import icequill.web.page.Page;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Visits, the newest first. */
+final class VisitsPage implements Page {
+
+    private static final int MOST = 100;
+
+    /**
+     * What its page shows.
+     *
+     * @param states that can be asked for
+     * @param state that is asked for, or no letters
+     */
+    public record Shown(String month, String state, List<String> states, VisitListing list) {}
+
+    @Override
+    public Answer answer(Asked asked) {
+        Optional<String> state = asked.text("state");
+        VisitWish wish = new VisitWish(asked.text("site"), asked.text("customer"), asked.text("machine"),
+                asked.text("by"), asked.text("caller"), false,
+                new AskedPeriod(asked.text("month"), Optional.empty(), Optional.empty()),
+                Arrays.stream(VisitState.values())
+                        .filter(each -> state.filter(ConstantKey.of(each)::equals).isPresent())
+                        .collect(Collectors.toSet()),
+                MOST);
+        return Answer.of(VisitListOffice.of(asked.book()).visits(wish, Optional.of(asked.reader().language())),
+                found -> new Answer.Shown("visits", new Shown(asked.text("month").orElse(""), state.orElse(""),
+                        Arrays.stream(VisitState.values()).map(ConstantKey::of).toList(), found.data()),
+                        found.data()));
+    }
+}

@@ -1,0 +1,42 @@
+package icequill.web.page;
+
+import icequill.shop.ShopBook;
+import icequill.web.door.Session;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a browser asks for.
+ *
+ * @param path of the address, without what follows a question mark
+ * @param parts of the path, by name
+ * @param fields of the form or behind the question mark, by name; what is blank is left out, and spaces at the ends are
+ */
+public record Asked(ShopBook book, Session session, Reader reader, String path, Map<String, String> parts,
+        Map<String, List<String>> fields) {
+
+    public Asked {
+        parts = Map.copyOf(parts);
+        fields = Map.copyOf(fields);
+    }
+
+    /** A part of the path that its route has. */
+    public String part(String name) {
+        return parts.getOrDefault(name, "");
+    }
+
+    public Optional<String> text(String name) {
+        return texts(name).stream().findFirst();
+    }
+
+    /** All values of a name, in the order of the form. */
+    public List<String> texts(String name) {
+        return fields.getOrDefault(name, List.of());
+    }
+
+    /** The same with another hold of the book. */
+    Asked with(ShopBook other) {
+        return new Asked(other, session, reader, path, parts, fields);
+    }
+}

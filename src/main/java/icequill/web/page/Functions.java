@@ -1,0 +1,80 @@
+package icequill.web.page;
+
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import freemarker.template.utility.DeepUnwrap;
+import icequill.render.words.Sentences;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import javax.money.MonetaryAmount;
+import org.jspecify.annotations.Nullable;
+
+/** What templates may call: words, days, times and amounts as their reader writes them. */
+record Functions(Reader reader) {
+
+    private static final String PREFIX = "page.";
+
+    /** By the names that templates have for them. */
+    Map<String, TemplateMethodModelEx> byName() {
+        return Map.of("word", arguments -> word(PREFIX, arguments), "common", arguments -> word("", arguments),
+                "day", arguments -> day(only(arguments)), "time", arguments -> time(only(arguments)),
+                "money", arguments -> amount(only(arguments), true),
+                "figure", arguments -> amount(only(arguments), false),
+                "sentence", arguments -> Sentences.capitalized(String.valueOf(only(arguments))));
+    }
+
+    private static @Nullable Object only(List<?> arguments) throws TemplateModelException {
+        return DeepUnwrap.unwrap((TemplateModel) arguments.getFirst());
+    }
+
+    /** The sentence under a key; for a number as its first detail, that of one thing where it is one. */
+    private String word(String prefix, List<?> arguments) throws TemplateModelException {
+        String key = prefix + only(arguments);
+        String[] details = new String[arguments.size() - 1];
+        for (int i = 0; i < details.length; i++) {
+            Object detail = DeepUnwrap.unwrap((TemplateModel) arguments.get(i + 1));
+            details[i] = text(detail);
+        }
+        return reader.sentences().word(key, details);
+    }
+
+    private String text(@Nullable Object detail) {
+        return switch (detail) {
+        case LocalDate day -> day(day);
+        case ZonedDateTime moment -> day(moment) + ", " + time(moment);
+        case MonetaryAmount sum -> amount(sum, true);
+        case BigDecimal number -> reader.sentences().formats().number(number);
+        case null, default -> String.valueOf(detail);
+        };
+    }
+
+    private String day(@Nullable Object day) {
+        return reader.sentences().formats().day(switch (day) {
+        case LocalDate date -> date;
+        case ZonedDateTime moment -> moment.toLocalDate();
+        case Instant moment -> moment.atZone(reader.zone()).toLocalDate();
+        case null, default -> throw new IllegalArgumentException("no day: " + day);
+        });
+    }
+
+    private String time(@Nullable Object time) {
+        return reader.sentences().formats().time(switch (time) {
+        case ZonedDateTime moment -> moment.toLocalTime();
+        case Instant moment -> moment.atZone(reader.zone()).toLocalTime();
+        case null, default -> throw new IllegalArgumentException("no time: " + time);
+        });
+    }
+
+    /** @param named whether its currency is said */
+    private String amount(@Nullable Object amount, boolean named) {
+        return amount instanceof MonetaryAmount sum
+                ? (named ? sum.getCurrency().getCurrencyCode() + "\u00a0" : "")
+                        + reader.sentences().formats().amount(sum)
+                : String.valueOf(amount);
+    }
+}

@@ -1,0 +1,161 @@
+package icequill.web.page;
+
+import icequill.answer.ProblemReport;
+import icequill.files.answer.AnswerMapper;
+import icequill.files.yaml.Languages;
+import icequill.party.Language;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
+import icequill.shop.BookForms;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import icequill.shop.StandingShop;
+import icequill.web.door.Door;
+import icequill.web.door.Doorkeeper;
+import icequill.web.door.FormKey;
+import icequill.web.door.Session;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Asks pages, and sends what they answer: as a page, or as JSON where that is accepted. */
+public final class PageHandler {
+
+    /** The field of every form that holds its key. */
+    static final String KEY = "key";
+
+    private static final int LONGEST_FIELD = 20_000;
+    private static final String JSON = "application/json";
+
+    private final StandingShop shop;
+    private final Assets assets;
+    private final PageTemplates templates = new PageTemplates();
+
+    public PageHandler(StandingShop shop, Assets assets) {
+        this.shop = shop;
+        this.assets = assets;
+    }
+
+    /** Answers a question, which changes nothing. */
+    public void get(Context context, Page page) {
+        Asked asked = asked(context, context.queryParamMap());
+        send(context, asked, page.answer(asked));
+    }
+
+    /** Does what a form asks for, once; its page gives the address that shows what was made. */
+    public void post(Context context, FormPage page) {
+        Asked asked = asked(context, context.formParamMap());
+        Optional<FormKey> key = asked.text(KEY).flatMap(asked.session()::formKey);
+        if (key.isEmpty()) {
+            refuse(context, asked, HttpStatus.FORBIDDEN, "old-form");
+            return;
+        }
+        Validated<String> done = asked.book().once(key.get().word(), SentContent.of(asked),
+                open -> page.done(asked.with(open)));
+        send(context, asked, done instanceof Validated.Valid<String>(String path)
+                ? new Answer.Gone(path)
+                : page.again(asked, done.problems()));
+    }
+
+    /** Chooses a language for the session, and shows the page again that was seen. */
+    public void choose(Context context, Door door) {
+        Asked asked = asked(context, context.formParamMap());
+        asked.text("language").flatMap(Language::ofTag).filter(Languages::isKnown)
+                .ifPresent(language -> door.choose(asked.session(), language));
+        context.redirect(asked.text("back").filter(PageHandler::isOurs).orElse("/today"), HttpStatus.SEE_OTHER);
+    }
+
+    /** A path alone: no browser takes it for another machine's. */
+    private static boolean isOurs(String path) {
+        return path.matches("/[A-Za-z0-9][A-Za-z0-9_./?=&%+-]*");
+    }
+
+    /**
+     * Lets somebody go on who came by a link. A page does it, not a redirect: to browsers that still comes from whence the link was
+     * followed, and they would not send the cookie along.
+     */
+    public void welcome(Context context) {
+        context.html(templates.fill("welcome", frame(asked(context, Map.of())), ""));
+    }
+
+    /** Whether a page, or its JSON, was sent. */
+    public static boolean hasAnswered(Context context) {
+        String type = context.res().getContentType();
+        return type != null && (type.startsWith("text/html") || type.startsWith(JSON));
+    }
+
+    /** Says that something went wrong here, and no more of it than its number in the log. */
+    public void fault(Context context, String number) {
+        context.status(HttpStatus.INTERNAL_SERVER_ERROR);
+        context.html(templates.fill("fault", frame(asked(context, Map.of())), number));
+    }
+
+    /** Sends somebody away. */
+    public void refuse(Context context, HttpStatus status, String why) {
+        refuse(context, asked(context, Map.of()), status, why);
+    }
+
+    private void refuse(Context context, Asked asked, HttpStatus status, String why) {
+        context.status(status);
+        context.html(templates.fill("refused", frame(asked), why));
+    }
+
+    private void send(Context context, Asked asked, Answer answer) {
+        switch (answer) {
+        case Answer.Shown shown -> {
+            if (wantsJson(context)) {
+                context.contentType(JSON).result(AnswerMapper.text(shown.data()));
+            } else {
+                context.html(templates.fill(shown.template(), frame(asked), shown.shown()));
+            }
+        }
+        case Answer.Gone gone -> context.redirect(gone.path(), HttpStatus.SEE_OTHER);
+        case Answer.Sent sent -> {
+            context.header("Content-Disposition", "inline; filename=\"" + sent.name() + "\"");
+            context.contentType("application/pdf").result(sent.pdf().bytes());
+        }
+        case Answer.Refused refused -> {
+            context.status(status(refused.problems()));
+            if (wantsJson(context)) {
+                context.contentType(JSON).result(AnswerMapper.text(new ProblemReport(refused.problems())));
+            } else {
+                context.html(templates.fill("problems", frame(asked), refused));
+            }
+        }
+        }
+    }
+
+    private static HttpStatus status(List<Problem> problems) {
+        return switch (problems.getFirst().code()) {
+        case UNKNOWN_NAME -> HttpStatus.NOT_FOUND;
+        case CHANGED_MEANWHILE, ALREADY_EXISTS -> HttpStatus.CONFLICT;
+        case BOOK_IN_USE, OUTCOME_UNKNOWN -> HttpStatus.SERVICE_UNAVAILABLE;
+        default -> HttpStatus.UNPROCESSABLE_CONTENT;
+        };
+    }
+
+    private Asked asked(Context context, Map<String, List<String>> fields) {
+        ShopBook now = shop.now();
+        Session session = context.attribute(Doorkeeper.SESSION) instanceof Session known ? known : Session.fresh();
+        Reader reader = Reader.of(BookForms.shop(now).shop(), session.language(),
+                Optional.ofNullable(context.header("Accept-Language")), ShopDay.zone(now.folder(), now.clock()),
+                ShopDay.today(now.folder(), now.clock()));
+        Map<String, List<String>> kept = new LinkedHashMap<>();
+        fields.forEach((name, values) -> kept.put(name, values.stream().map(String::strip)
+                .map(value -> value.substring(0, Math.min(LONGEST_FIELD, value.length())))
+                .filter(value -> !value.isEmpty()).toList()));
+        return new Asked(now, session, reader, context.path(), context.pathParamMap(), kept);
+    }
+
+    private Frame frame(Asked asked) {
+        return new Frame(asked.reader(), asked.session(), asked.path(), assets, Languages.known());
+    }
+
+    private static boolean wantsJson(Context context) {
+        String accepted = context.header("Accept");
+        return accepted != null && accepted.startsWith(JSON);
+    }
+}

@@ -1,0 +1,27 @@
+package icequill.web.page;
+
+import freemarker.template.Configuration;
+import freemarker.template.DefaultObjectWrapper;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import icequill.explain.ConstantKey;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Shows answers to templates as they are: what is empty as nothing, constants by their names in JSON. */
+final class PlainObjects extends DefaultObjectWrapper {
+
+    PlainObjects() {
+        super(Configuration.VERSION_2_3_34);
+    }
+
+    @Override
+    public @Nullable TemplateModel wrap(@Nullable Object object) throws TemplateModelException {
+        return switch (object) {
+        case null -> super.wrap(null);
+        case Optional<?> optional -> wrap(optional.orElse(null));
+        case Enum<?> constant -> super.wrap(ConstantKey.of(constant));
+        default -> super.wrap(object);
+        };
+    }
+}

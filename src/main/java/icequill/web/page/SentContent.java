@@ -1,0 +1,21 @@
+package icequill.web.page;
+
+import icequill.files.disk.Hash;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** What a form said, as a hash. */
+final class SentContent {
+
+    private SentContent() {
+    }
+
+    /** Of its address and all fields but its key, in the order of their names. */
+    static String of(Asked asked) {
+        Map<String, List<String>> fields = new TreeMap<>(asked.fields());
+        fields.remove(PageHandler.KEY);
+        return Hash.of((asked.path() + "\n" + fields).getBytes(StandardCharsets.UTF_8));
+    }
+}
