@@ -26,7 +26,7 @@ public record Session(String id, Optional<Language> language) {
     }
 
     /** The key of a form that was sent; empty where no page of this session can have carried it. */
-    public Optional<FormKey> formKey(String sent) {
+    public Optional<FormKey> sentKey(String sent) {
         return FormKey.of(sent, id);
     }
 }

@@ -48,7 +48,7 @@ public final class PageHandler {
     /** Does what a form asks for, once; its page gives the address that shows what was made. */
     public void post(Context context, FormPage page) {
         Asked asked = asked(context, context.formParamMap());
-        Optional<FormKey> key = asked.text(KEY).flatMap(asked.session()::formKey);
+        Optional<FormKey> key = asked.text(KEY).flatMap(asked.session()::sentKey);
         if (key.isEmpty()) {
             refuse(context, asked, HttpStatus.FORBIDDEN, "old-form");
             return;
