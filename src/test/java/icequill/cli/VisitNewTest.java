@@ -27,7 +27,7 @@ class VisitNewTest {
     private static final List<String> ANSWERS = List.of("2026-05-21", "Ana Ruiz", "1", "9:00", "10:20", "1", "",
             "FH-21200", "600", "", "1", "Scale, and cloudy ice: descaled", "", "", "h i j", "", "25", "", "", "",
             "filt",
-            "", "", "");
+            "", "", "", "");
 
     private static final String FORM = """
             format: 1
@@ -114,6 +114,98 @@ class VisitNewTest {
         other.json("visit", "add", other.write("visits/typed.yaml", FORM).toString());
         assertThat(exported(shop, folder.resolve("typed.yaml")))
                 .isEqualTo(exported(other, folder.resolve("form.yaml")));
+    }
+
+    /**
+     * By hand, beside the 317.54 above: stairs twice 50.00, waiting 25 min x 98.00 / 60 = 40.83, small order 20.00, and 2.5 % of
+     * 52.00 + 40.83 for fuel is 2.32: 430.69; tax 38.22, so 468.91. The 147.00 of labor are 20 minutes of diagnosis with the 10 that
+     * fill up the quarter, 49.00, and 60 of cleaning, 98.00.
+     */
+    @ParameterizedTest
+    @CsvSource({"en, Anything else to tell?, small order", "es, ¿Algo más que decir?, pedido mínimo"})
+    void anythingElse_isAskedByItsLetters_andPriced(String language, String more, String fee) throws IOException {
+        Path adjustments = shop.folder().resolve("pricing/adjustments.yaml");
+        Files.writeString(adjustments, Files.readString(adjustments)
+                + "\nfees:\n  - {id: small-order, name: {en: small order, es: pedido mínimo}, class: parts, amount: 20.00}\n"
+                + "  - {id: there, name: {en: there, es: ahí}, class: parts, amount: 9.00, regions: [US-CT]}\n"
+                + "  - {id: each, name: {en: each, es: cada}, class: parts, amount: 0.00, always: true}\n");
+        List<String> answers = new ArrayList<>(ANSWERS.subList(0, ANSWERS.size() - 1));
+        answers.addAll(List.of("a b c d", "3", "9:20", "1", "", "d e", "2", "25", "a c", "freeze time", "min", "26",
+                "21", "supply voltage", "V", "", "208", ""));
+
+        Run run = typing(then(answers, "1"), "--lang", language);
+
+        assertThat(run.status()).as(run.out() + run.err()).isZero();
+        assertThat(run.out()).contains(more, fee, "430.69", "468.91", "49.00", "98.00", "40.83")
+                .doesNotContain("b  there", "b  ahí", "c  each");
+        assertThat(exported(shop, folder.resolve("typed.yaml"))).contains("""
+                  spent:
+                  - until: 2026-05-21T09:20
+                    on: diagnosis
+                  - until: 2026-05-21T10:20
+                    on: cleaning
+                """, """
+                  readings:
+                  - what: freeze time
+                    unit: min
+                    before: "26"
+                    after: "21"
+                  - what: supply voltage
+                    unit: V
+                    after: "208"
+                """, """
+                - modifier: stairs
+                  amount: 2
+                  machine: lobby-bar
+                - modifier: waiting
+                  amount: 25
+                fees:
+                - small-order
+                surcharges:
+                - fuel
+                """);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"0 | a z | letters from a to d", "2 | 8:00 | a time after 09:00, until 10:20",
+            "2 | 10:30 | a time after 09:00, until 10:20", "4 | 10:20 | a time after 09:20, until 10:20"})
+    void anythingElse_wrongAnswer_isAskedAgain(int place, String wrong, String right) {
+        List<String> more = new ArrayList<>(List.of("a", "3", "9:20", "1", ""));
+        if (place == 4) {
+            // A second time that is no later than the first.
+            more.add(place, "9:20");
+            more.add(place + 1, "9:10");
+        } else {
+            more.add(place, wrong);
+        }
+        List<String> answers = new ArrayList<>(ANSWERS.subList(0, ANSWERS.size() - 1));
+        answers.addAll(more);
+
+        Run run = typing(then(answers, "1"));
+
+        assertThat(run.status()).as(run.out() + run.err()).isZero();
+        assertThat(run.out()).contains(right).contains("USD 345.72 with tax");
+    }
+
+    /** Two come: the time of the second is divided; the roof is proposed, three times, as the site has it. */
+    @Test
+    void circumstancesOfTheSite_areProposed() throws IOException {
+        Path site = shop.folder().resolve("sites/hotel-fernhill.yaml");
+        Files.writeString(site, Files.readString(site) + "modifiers:\n  - modifier: roof\n    amount: 3\n");
+        shop.json("import", site.toString());
+        List<String> answers = List.of("2026-05-21", "Ana Ruiz, Nils Vik", "1", "2", "9:00", "10:00", "1", "", "", "",
+                "",
+                "", "", "1 3", "", "", "", "", "", "", "", "", "", "", "", "a b", "2", "2", "9:30", "1", "", "", "",
+                "2");
+
+        Run run = typing(then(answers, "1"));
+
+        assertThat(run.status()).as(run.out() + run.err()).isZero();
+        assertThat(run.out()).contains("Recorded");
+        assertThat(exported(shop, folder.resolve("typed.yaml"))).contains(
+                "- modifier: roof\n  amount: 3\n  machine: banquet\n")
+                .containsPattern("(?s)name: Nils Vik.*until: 2026-05-21T09:30\n +on: repair")
+                .containsOnlyOnce("spent:");
     }
 
     @Test
@@ -206,7 +298,7 @@ class VisitNewTest {
                 "Imre Castell",
                 "21:40", "No ice at all.", "", "5", "1 3", "", "", "", "e", "New hose; soon", "2", "", "-", "", "", "",
                 "",
-                "flo", "1", "2", "2", "");
+                "flo", "1", "2", "2", "", "");
 
         Run run = typing(then(answers, "1"), "--json");
 

@@ -56,7 +56,11 @@ record Asking(Sentences sentences) {
 
     /** A short text that may be left out. */
     Ask textOrNone(Question question, Function<Optional<String>, Turn> then) {
-        return skippable(question, orNone(LONGEST_TEXT, then));
+        return textOrNone(question, LONGEST_TEXT, then);
+    }
+
+    Ask textOrNone(Question question, int longest, Function<Optional<String>, Turn> then) {
+        return skippable(question, orNone(longest, then));
     }
 
     /** Sentences that have to be given. */

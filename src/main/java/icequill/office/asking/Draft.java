@@ -43,6 +43,29 @@ public record Draft(Map<String, Object> values) {
                 : with(list, rows(list).stream().map(row -> of((Map<?, ?>) row).with(key, value).values()).toList());
     }
 
+    Draft without(String key) {
+        Map<String, Object> fewer = new LinkedHashMap<>(values);
+        fewer.remove(key);
+        return new Draft(fewer);
+    }
+
+    /** One row of a list. */
+    Draft row(String list, int place) {
+        return of((Map<?, ?>) rows(list).get(place));
+    }
+
+    /** With another row in the place of one. */
+    Draft withRow(String list, int place, Draft row) {
+        List<Object> rows = new ArrayList<>(rows(list));
+        rows.set(place, row.values());
+        return with(list, List.copyOf(rows));
+    }
+
+    /** A text that was answered; empty where none was. */
+    String text(String key) {
+        return values.get(key) instanceof String text ? text : "";
+    }
+
     /** A row of a list. */
     static Draft of(Map<?, ?> row) {
         Map<String, Object> values = new LinkedHashMap<>();

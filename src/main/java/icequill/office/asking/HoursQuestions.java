@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 record HoursQuestions(Setting setting, String person, Optional<Hours> before) {
 
-    private static final List<ChargeClass> LABOR = Stream.of(ChargeClass.values()).filter(ChargeClass::isLabor)
+    static final List<ChargeClass> LABOR = Stream.of(ChargeClass.values()).filter(ChargeClass::isLabor)
             .toList();
 
     Turn.Ask first(Function<Hours, Turn> next) {
@@ -38,8 +38,15 @@ record HoursQuestions(Setting setting, String person, Optional<Hours> before) {
     private Turn spentOn(Moment arrived, Moment left, Function<Hours, Turn> next) {
         Question question = asking().question("spent-on", person).proposing(before
                 .map(hours -> String.valueOf(LABOR.stream().map(ConstantKey::of).toList().indexOf(hours.on()) + 1)));
-        return asking().oneOf(question,
-                LABOR.stream().map(on -> setting.sentences().word("class." + ConstantKey.of(on))).toList(),
+        return asking().oneOf(question, labor(setting),
                 place -> next.apply(new Hours(arrived, left, ConstantKey.of(LABOR.get(place)))));
+    }
+
+    static List<String> labor(Setting setting) {
+        return LABOR.stream().map(on -> name(setting, on)).toList();
+    }
+
+    static String name(Setting setting, ChargeClass on) {
+        return setting.sentences().word("class." + ConstantKey.of(on));
     }
 }

@@ -44,6 +44,11 @@ record Moment(LocalDate day, LocalTime time, Optional<String> offset) {
                 .map(found -> new Moment(found, LocalTime.of(hour, minute), Optional.ofNullable(written.group(4))));
     }
 
+    /** As a form has it. */
+    static Moment written(String text) {
+        return of(text, LocalDate.EPOCH).orElseThrow();
+    }
+
     private Turn checked(Setting setting, Function<Moment, Turn> then) {
         return switch (resolved(setting)) {
         case Validated.Valid<ZonedDateTime> valid -> then.apply(this);

@@ -63,8 +63,7 @@ record PartQuestions(Setting setting, Function<Draft, Turn> next) {
     }
 
     private Turn where(Draft line, Draft draft) {
-        List<Machine> machines = draft.texts("machines", "machine").stream()
-                .flatMap(id -> setting.site().machine(id).stream()).toList();
+        List<Machine> machines = setting.machines(draft);
         if (machines.size() < 2) {
             return first(draft.adding("lines", at(line, machines.stream().findFirst())));
         }

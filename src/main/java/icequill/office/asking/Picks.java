@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -51,6 +52,12 @@ final class Picks {
         return found.isEmpty() || found.contains(-1)
                 ? Optional.empty()
                 : Optional.of(found.stream().distinct().toList());
+    }
+
+    /** The letters of some places, as somebody might answer them; empty for none. */
+    static Optional<String> proposal(List<Integer> places) {
+        return Optional.of(places.stream().map(Picks::letter).collect(Collectors.joining(" ")))
+                .filter(letters -> !letters.isEmpty());
     }
 
     private static String letter(int place) {

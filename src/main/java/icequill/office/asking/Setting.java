@@ -7,12 +7,18 @@ import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 
 /** Where and when it was, and what may be chosen from there. */
 record Setting(Asking asking, Site site, ZoneId zone, LocalDate day, Rates rates) {
 
     Sentences sentences() {
         return asking.sentences();
+    }
+
+    /** The machines at which something was done. */
+    List<Machine> machines(Draft draft) {
+        return draft.texts("machines", "machine").stream().flatMap(id -> site.machine(id).stream()).toList();
     }
 
     String name(Machine machine) {

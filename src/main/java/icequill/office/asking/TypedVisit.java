@@ -17,7 +17,7 @@ public record TypedVisit(String id, Draft draft) {
 
     /** In the order in which forms have them. */
     private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines",
-            "lines");
+            "lines", "fees", "surcharges");
 
     FormName name() {
         return new FormName.InHand(id, yaml());

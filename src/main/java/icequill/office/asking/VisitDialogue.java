@@ -56,7 +56,8 @@ public record VisitDialogue(Site site, ZoneId zone, LocalDate today, List<KnownP
 
     private Turn on(LocalDate day, Rates prices) {
         Setting setting = new Setting(new Asking(sentences), site, zone, day, prices);
-        PartQuestions parts = new PartQuestions(setting, Turn.Told::new);
+        PartQuestions parts = new PartQuestions(setting,
+                new MoreQuestions(setting, Turn.Told::new)::first);
         MachineQuestions machines = new MachineQuestions(setting, parts::first);
         OutcomeQuestion outcome = new OutcomeQuestion(setting.asking(), machines::first);
         CallQuestions call = new CallQuestions(setting, outcome::first);
