@@ -20,7 +20,6 @@ import icequill.files.pricing.PricingReader;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.FolderFiles;
 import icequill.files.yaml.Tree;
-import icequill.files.yaml.YamlReader;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.SiteHistory;
@@ -29,7 +28,6 @@ import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.SiteKinds;
 import icequill.party.Sourcing;
-import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -46,10 +44,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /**
  * One reading of a shop folder. What is asked for is read; whatever is wrong is collected, and {@link #problems} gives it
@@ -58,24 +53,21 @@ import java.util.stream.Collectors;
 public final class ShopFolder {
 
     private static final String CUSTOMER = "customer";
-    private static final String NUMBER = "number";
     private static final String TAX_PLACE = "taxPlace";
 
     private final Path folder;
     private final ShopSettings settings;
     private final Problems problems = new Problems();
-    private final FolderFiles files;
     private final List<ShopText> texts;
     private final FormSource book;
-    private final List<Form> given;
+    private final FormFinder finder;
 
     private ShopFolder(Path folder, ShopSettings settings, FormSource book, List<Form> given) {
         this.folder = folder;
         this.settings = settings;
         this.book = book;
-        this.given = List.copyOf(given);
-        this.files = new FolderFiles(folder, problems);
         this.texts = new ArrayList<>(settings.texts());
+        this.finder = new FormFinder(new FolderFiles(folder, problems), book, given, problems, this::noted);
         problems.addAll(settings.problems());
     }
 
@@ -146,7 +138,7 @@ public final class ShopFolder {
         boolean atShop = isFetched || own.sourcing() == Sourcing.SHOP;
         Place asked = atShop
                 ? place(ShopSettings.SHOP, TAX_PLACE)
-                : given(FormKind.SITE, site.id())
+                : finder.given(FormKind.SITE, site.id())
                         .map(form -> place(form.tree().place().file(), TAX_PLACE))
                         .orElse(Place.ofFile("the book's site " + site.id()));
         return taxes().flatMap(
@@ -191,12 +183,12 @@ public final class ShopFolder {
      * @param asked where it is named
      */
     public Optional<Site> site(String id, Place asked) {
-        Optional<Form> form = given(FormKind.SITE, id);
+        Optional<Form> form = finder.given(FormKind.SITE, id);
         return form.isPresent()
                 ? form.flatMap(this::site)
                 : problems.take(book.site(id)).flatMap(stored -> stored.isPresent()
                         ? forms().site(stored.get())
-                        : unknown(List.of(FormKind.SITE), id, asked));
+                        : finder.unknown(List.of(FormKind.SITE), id, asked));
     }
 
     /** A site from its form, with whoever pays: he stands there, or is named. */
@@ -226,11 +218,13 @@ public final class ShopFolder {
      * @param asked where he is named
      */
     public Optional<Customer> customer(String id, Place asked) {
-        Optional<Form> form = given(FormKind.CUSTOMER, id);
+        Optional<Form> form = finder.given(FormKind.CUSTOMER, id);
         return form.isPresent()
                 ? form.flatMap(this::customer)
                 : problems.take(book.customer(id))
-                        .flatMap(found -> found.isPresent() ? found : unknown(List.of(FormKind.CUSTOMER), id, asked));
+                        .flatMap(found -> found.isPresent()
+                                ? found
+                                : finder.unknown(List.of(FormKind.CUSTOMER), id, asked));
     }
 
     /** A customer from a form of his own, in the same way. */
@@ -244,24 +238,9 @@ public final class ShopFolder {
                 : Optional.of(found));
     }
 
-    private Optional<Form> given(FormKind kind, String name) {
-        return given.stream().filter(form -> form.kind().filter(kind::equals).isPresent())
-                .filter(form -> form.id().equals(name) || form.text(NUMBER).filter(name::equals).isPresent())
-                .findFirst();
-    }
-
     /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
     public StoredForms forms() {
         return new StoredForms(siteKinds(), problems, this::noted);
-    }
-
-    private <T> Optional<T> unknown(List<FormKind> kinds, String id, Place asked) {
-        List<String> known = new ArrayList<>(given.stream()
-                .filter(form -> form.kind().filter(kinds::contains).isPresent()).map(Form::id).toList());
-        kinds.forEach(kind -> problems.take(book.ids(kind)).ifPresent(known::addAll));
-        problems.add(Problem.unknownName(asked,
-                kinds.stream().map(FormKind::words).collect(Collectors.joining(" or ")), id, known));
-        return Optional.empty();
     }
 
     /**
@@ -270,43 +249,24 @@ public final class ShopFolder {
      * @param kinds that will do; a file that does not say its kind is taken for the first
      */
     public Optional<Form> form(FormName name, List<FormKind> kinds) {
-        return switch (name) {
-        case FormName.InFile(Path file) -> tree(file).map(tree -> Form.of(tree, FolderFiles.nameOf(file)))
-                .flatMap(form -> ofKind(form, kinds));
-        case FormName.InHand(String id, String yaml) -> noted(YamlReader.parse(yaml, id, problems))
-                .map(tree -> Form.of(tree, id)).flatMap(form -> ofKind(form, kinds));
-        case FormName.InBook(String id) -> kinds.stream().flatMap(kind -> given(kind, id).stream()).findFirst()
-                .or(() -> stored(id, kinds))
-                .or(() -> unknown(kinds, id, Place.NOWHERE));
-        };
+        return finder.form(name, kinds);
+    }
+
+    /** All forms of a file, which may hold several; one that does not say its kind is reported and left out. */
+    public List<Form> forms(Path file) {
+        return finder.forms(file);
+    }
+
+    /** The agreements for a site: those that were given, and those of the book that they do not take the place of. */
+    public List<Form> agreementsAt(String site) {
+        return finder.agreementsAt(site);
     }
 
     /** Whether what is to be quoted is maintenance; otherwise it is a planned visit. What is wrong shows when it is read. */
     public boolean isMaintenance(FormName name) {
-        return with(given).form(name, List.of(FormKind.PLANNED_VISIT, FormKind.VISIT, FormKind.MAINTENANCE_REQUEST))
+        return with(finder.given())
+                .form(name, List.of(FormKind.PLANNED_VISIT, FormKind.VISIT, FormKind.MAINTENANCE_REQUEST))
                 .flatMap(Form::kind).filter(kind -> kind == FormKind.MAINTENANCE_REQUEST).isPresent();
-    }
-
-    private Optional<Form> stored(String id, List<FormKind> kinds) {
-        Optional<Form> form = kinds.stream()
-                .flatMap(kind -> problems.take(book.form(kind, id)).flatMap(Function.identity())
-                        .stream())
-                .findFirst();
-        form.ifPresent(found -> noted(found.tree()));
-        return form;
-    }
-
-    private Optional<Form> ofKind(Form form, List<FormKind> kinds) {
-        Optional<String> said = form.text(Form.KIND_KEY);
-        if (said.isEmpty()) {
-            return Optional.of(new Form(Optional.of(kinds.getFirst()), form.id(), form.tree()));
-        }
-        if (form.kind().filter(kind -> kinds.contains(kind) || kinds.contains(kind.storedAs())).isPresent()) {
-            return Optional.of(form);
-        }
-        problems.add(Code.NOT_ALLOWED, form.tree().place(), "this form tells of: " + said.get(),
-                "a form of: " + kinds.stream().map(FormKind::key).collect(Collectors.joining(" or ")));
-        return Optional.empty();
     }
 
     /** Reads a visit, done or planned; empty also while the shop has problems. */
@@ -333,17 +293,6 @@ public final class ShopFolder {
                 .flatMap(fields -> settings.shop().flatMap(found -> new AgreementReader(fields, found).read()));
     }
 
-    /** The agreements for a site: those that were given, and those of the book that they do not take the place of. */
-    public List<Form> agreementsAt(String site) {
-        List<Form> forms = new ArrayList<>(given.stream()
-                .filter(form -> form.kind().filter(kind -> kind == FormKind.AGREEMENT).isPresent())
-                .filter(form -> form.text("site").filter(site::equals).isPresent()).toList());
-        Set<String> laidOver = given.stream().map(Form::id).collect(Collectors.toSet());
-        problems.take(book.agreementsAt(site)).ifPresent(stored -> stored.stream()
-                .filter(form -> !laidOver.contains(form.id())).forEach(forms::add));
-        return forms;
-    }
-
     /** Reads a request for a brushing sheet, empty also while the shop has problems. */
     public Optional<BrushingRequest> brushing(Form form) {
         return fields(form, FormKind.BRUSHING_REQUEST)
@@ -358,7 +307,7 @@ public final class ShopFolder {
 
     /** The form of a customer's account: one that was given, else the book's. */
     Optional<Form> accountForm(String customer, Supplier<Optional<Form>> stored) {
-        return given(FormKind.ACCOUNT, customer).or(stored);
+        return finder.given(FormKind.ACCOUNT, customer).or(stored);
     }
 
     /** Reads a payment, empty also while the shop has problems. */
@@ -369,27 +318,6 @@ public final class ShopFolder {
 
     private Optional<Fields> fields(Form form, FormKind kind) {
         return Fields.checked(form.tree(), kind.schema(), problems);
-    }
-
-    /** All forms of a file, which may hold several; one that does not say its kind is reported and left out. */
-    public List<Form> forms(Path file) {
-        List<Tree> trees = YamlReader.readAll(file, files.shown(file), problems);
-        trees.forEach(this::noted);
-        List<Form> forms = trees.stream().map(tree -> Form.of(tree, FolderFiles.nameOf(file))).toList();
-        forms.stream().filter(form -> form.kind().isEmpty()).forEach(form -> problems.add(form.text(Form.KIND_KEY)
-                .map(said -> Problem.unknownName(form.tree().place(), "form", said, FormKind.keys()))
-                .orElseGet(() -> new Problem(Code.MISSING, form.tree().place(), "it does not say what it tells of",
-                        "form: with one of " + String.join(", ", FormKind.keys())))));
-        return forms.stream().filter(form -> form.kind().isPresent()).toList();
-    }
-
-    private Optional<Tree> tree(Path file) {
-        return noted(YamlReader.read(file, files.shown(file), problems));
-    }
-
-    private Optional<Tree> noted(Optional<Tree> tree) {
-        tree.ifPresent(this::noted);
-        return tree;
     }
 
     private void noted(Tree tree) {

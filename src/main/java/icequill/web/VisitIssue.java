@@ -1,7 +1,7 @@
 package icequill.web;
 
-import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
+import icequill.office.billing.VisitBilling;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.web.page.Asked;
@@ -13,7 +13,7 @@ final class VisitIssue implements FormPage {
 
     @Override
     public Validated<String> done(Asked asked) {
-        return IssueOffice.of(asked.book())
+        return VisitBilling.of(asked.book())
                 .issue(new FormName.InBook(asked.part("visit")),
                         new IssueOptions(asked.reader().today(), Optional.empty()))
                 .map(paper -> Paths.paper(paper.number()));

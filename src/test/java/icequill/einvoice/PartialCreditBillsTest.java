@@ -16,8 +16,9 @@ import icequill.money.Percent;
 import icequill.office.billing.Booking;
 import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
-import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
+import icequill.office.billing.RecordOffice;
+import icequill.office.billing.VisitBilling;
 import icequill.party.SalesTaxEncoding;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -156,8 +157,8 @@ class PartialCreditBillsTest {
     @Test
     void part_thatIsMoreThanWhatIsLeft_isAProblem() throws Exception {
         Path shop = shop("palma-county", "plain", "invoice", TAKEN_BACK);
-        Sent invoice = sent(IssueOffice.of(shop, CLOCK)
-                .issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow());
+        Sent invoice = sent(VisitBilling.of(shop, CLOCK)
+                .issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty())).orElseThrow());
         credited(shop, "1,2,3");
 
         Validated<BookedPaper> core = credit(shop, "4");
@@ -171,8 +172,8 @@ class PartialCreditBillsTest {
     }
 
     private void assertEndsAtTheInvoice(Path shop, String parts) throws Exception {
-        Sent invoice = sent(IssueOffice.of(shop, CLOCK)
-                .issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow());
+        Sent invoice = sent(VisitBilling.of(shop, CLOCK)
+                .issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty())).orElseThrow());
         List<Sent> notes = new ArrayList<>();
         for (String part : parts.split(";", -1)) {
             notes.add(sent(credited(shop, part.strip())));
@@ -196,7 +197,8 @@ class PartialCreditBillsTest {
     @Test
     void partOfALine_inThePdf_isTheSameCii() throws Exception {
         Path shop = shop("hafenland", "plain", "invoice", VISIT);
-        IssueOffice.of(shop, CLOCK).issue("many-rates", new IssueOptions(DATE, Optional.empty())).orElseThrow();
+        VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty()))
+                .orElseThrow();
 
         BookedPaper note = credited(shop, "2:40.01");
 
@@ -249,7 +251,7 @@ class PartialCreditBillsTest {
                         """);
         Path visit = Files.writeString(shop.resolve("visits/many-rates.yaml"), text);
         DemoShop.imported(shop);
-        IssueOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
+        RecordOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
     }
 

@@ -6,7 +6,7 @@ import icequill.DemoShop;
 import icequill.document.VisitRecord;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
-import icequill.office.billing.IssueOffice;
+import icequill.office.billing.RecordOffice;
 import icequill.papers.RecordAssembly;
 import icequill.party.Language;
 import icequill.pricer.PricedLine;
@@ -155,7 +155,7 @@ class RecordTest {
                 .doesNotContain("serve ice made after");
         assertThat(printed(file, Language.SPANISH)).contains(spanish,
                 "Confirmado: Flushed three times more.", "se desechó. No sirva hielo antes de aclarar");
-        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).isEmpty();
+        assertThat(RecordOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).isEmpty();
     }
 
     /** Chlorine in place of the sanitizer; and its own law holds where no label says what may stay. */
@@ -202,7 +202,7 @@ class RecordTest {
         assertThat(DemoShop.office(folder).record(FormName.file(file), options(Optional.empty())).problems())
                 .singleElement()
                 .matches(problem -> problem.text().contains(message));
-        assertThat(IssueOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).singleElement()
+        assertThat(RecordOffice.of(folder, Clock.systemUTC()).record(FormName.file(file)).problems()).singleElement()
                 .matches(problem -> problem.text().contains(message));
     }
 

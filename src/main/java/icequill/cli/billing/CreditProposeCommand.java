@@ -2,13 +2,11 @@ package icequill.cli.billing;
 
 import icequill.answer.ChangeCredit;
 import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.DayOption;
 import icequill.cli.terminal.PaperName;
 import icequill.money.Amounts;
 import icequill.office.billing.CreditOffice;
-import icequill.shop.ShopDay;
 import java.time.Clock;
-import java.time.LocalDate;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,8 +21,8 @@ public final class CreditProposeCommand extends BookCommand {
     @Option(names = "--changes", required = true, paramLabel = "AGREEMENT", description = "The agreement with its changes: its id or number in the book, or a file.")
     private String agreement = "";
 
-    @Option(names = "--date", paramLabel = "D", description = "The day of the credit note, as 2026-05-14. Default: today.")
-    private @Nullable LocalDate date;
+    @Mixin
+    private DayOption day = new DayOption();
 
     public CreditProposeCommand(Clock clock) {
         super(clock);
@@ -33,7 +31,7 @@ public final class CreditProposeCommand extends BookCommand {
     @Override
     public Integer call() {
         return show(CreditOffice.of(folder(), clock()).byChanges(invoice.text(), form(agreement),
-                date == null ? ShopDay.today(folder(), clock()) : date), this::tell);
+                day.in(folder(), clock())), this::tell);
     }
 
     private void tell(ChangeCredit credit) {

@@ -9,6 +9,8 @@ import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.VisitName;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
+import icequill.office.billing.RecordOffice;
+import icequill.office.billing.VisitBilling;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.shop.FormName;
@@ -70,13 +72,14 @@ public final class InvoiceIssueCommand extends BookCommand {
     public Integer call() {
         fitting();
         Path folder = pricing(which.all ? folder() : folderOf(Path.of(which.names.getFirst())));
-        IssueOffice office = IssueOffice.of(folder, clock());
         IssueOptions options = new IssueOptions(booking.day(folder, clock()), language.language(),
                 booking.booking(outOfOrder));
         List<FormName> names = which.names.stream().map(this::form).toList();
         if (installment != null) {
-            return booking.show(office.installment(names.getFirst(), installment, options).map(List::of), printout());
+            return booking.show(IssueOffice.of(folder, clock()).installment(names.getFirst(), installment, options)
+                    .map(List::of), printout());
         }
+        VisitBilling office = VisitBilling.of(folder, clock());
         if (together) {
             return booking.show(office.together(names, options).map(List::of), printout());
         }
@@ -84,7 +87,7 @@ public final class InvoiceIssueCommand extends BookCommand {
             return each(office, names, options);
         }
         Problems problems = new Problems();
-        return problems.take(office.unbilled())
+        return problems.take(RecordOffice.of(folder, clock()).unbilled())
                 .map(visits -> each(office, visits.stream().map(this::form).toList(), options))
                 .orElseGet(() -> printout().problems(problems.list()));
     }
@@ -101,7 +104,7 @@ public final class InvoiceIssueCommand extends BookCommand {
     }
 
     /** Each is a transaction of its own: what cannot be billed does not hold up the rest. */
-    private int each(IssueOffice office, List<FormName> visits, IssueOptions options) {
+    private int each(VisitBilling office, List<FormName> visits, IssueOptions options) {
         Problems problems = new Problems();
         List<BookedPaper> issued = new ArrayList<>();
         Printout printout = printout();

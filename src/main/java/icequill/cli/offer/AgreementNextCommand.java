@@ -3,15 +3,12 @@ package icequill.cli.offer;
 import icequill.answer.NextInstallment;
 import icequill.cli.terminal.AgreementName;
 import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.DayOption;
 import icequill.office.billing.IssueOffice;
-import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Says which installment of an agreement is to be billed. */
 @Command(name = "next", mixinStandardHelpOptions = true, description = "Says which installment of an agreement is to be billed next.", footerHeading = "%nExample:%n", footer = "  icequill agreement next crumb-lane-bakery")
@@ -20,8 +17,8 @@ public final class AgreementNextCommand extends BookCommand {
     @Mixin
     private AgreementName agreement = new AgreementName();
 
-    @Option(names = "--date", paramLabel = "D", description = "As it stands on this day, such as 2026-05-14. Default: today.")
-    private @Nullable LocalDate date;
+    @Mixin
+    private DayOption day = new DayOption();
 
     public AgreementNextCommand(Clock clock) {
         super(clock);
@@ -31,7 +28,7 @@ public final class AgreementNextCommand extends BookCommand {
     public Integer call() {
         Path folder = pricing(folderOf(Path.of(agreement.text())));
         return show(IssueOffice.of(folder, clock()).nextInstallment(form(agreement.text()),
-                date == null ? ShopDay.today(folder, clock()) : date), this::tell);
+                day.in(folder, clock())), this::tell);
     }
 
     private void tell(NextInstallment next) {

@@ -1,5 +1,6 @@
 package icequill.cli.offer;
 
+import icequill.cli.terminal.DayOption;
 import icequill.cli.terminal.PriceTable;
 import icequill.cli.terminal.Printout;
 import icequill.cli.terminal.QuoteName;
@@ -8,17 +9,13 @@ import icequill.office.Office;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
-import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Tells the owner what a quote earns. */
@@ -37,8 +34,8 @@ public final class QuoteEarningsCommand implements Callable<Integer> {
     @Mixin
     private QuoteName form = new QuoteName();
 
-    @Option(names = "--date", paramLabel = "D", description = "The date of the quote, as 2026-05-14. Default: today.")
-    private @Nullable LocalDate date;
+    @Mixin
+    private DayOption day = new DayOption();
 
     public QuoteEarningsCommand(Clock clock) {
         this.clock = clock;
@@ -51,7 +48,7 @@ public final class QuoteEarningsCommand implements Callable<Integer> {
         Office office = options.office(printout.pricing(folder));
         FormName name = options.form(form.text());
         PaperOptions asked = new PaperOptions(Optional.empty(),
-                date == null ? ShopDay.today(folder, clock) : date, options.language(), Extras.NONE);
+                day.in(folder, clock), options.language(), Extras.NONE);
         return office.isMaintenance(name)
                 ? printout.show(office.plans().earnings(name, asked),
                         earnings -> EarningsTable.print(earnings, printout))

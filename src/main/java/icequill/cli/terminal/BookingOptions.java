@@ -5,20 +5,20 @@ import icequill.answer.paper.IssuedPapers;
 import icequill.office.billing.Booking;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
-import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How papers go into the book, for all commands that issue some. */
 public final class BookingOptions {
 
-    @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
-    private @Nullable LocalDate date;
+    @Mixin
+    private DayOption day = new DayOption();
 
     @Option(names = "--backdate", paramLabel = "REASON", description = "Why the paper bears an earlier day than the one before it in its series. The book keeps it.")
     private @Nullable String backdate;
@@ -32,7 +32,7 @@ public final class BookingOptions {
 
     /** The date of the papers. */
     public LocalDate day(Path folder, Clock clock) {
-        return date == null ? ShopDay.today(folder, clock) : date;
+        return day.in(folder, clock);
     }
 
     public boolean isTrial() {

@@ -5,16 +5,12 @@ import icequill.office.Office;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
-import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What all commands share that write a paper from a file. */
@@ -28,8 +24,8 @@ public abstract class PaperCommand implements Callable<Integer> {
     @Mixin
     private ShopOptions options = new ShopOptions();
 
-    @Option(names = "--date", paramLabel = "D", description = "The date of the paper, as 2026-05-14. Default: today.")
-    private @Nullable LocalDate date;
+    @Mixin
+    private DayOption day = new DayOption();
 
     @Mixin
     private CopyOptions copy = new CopyOptions();
@@ -74,7 +70,7 @@ public abstract class PaperCommand implements Callable<Integer> {
 
     protected final PaperOptions paperOptions() {
         return new PaperOptions(Optional.empty(),
-                date == null ? ShopDay.today(options.folderOf(Path.of(named())), clock) : date,
+                day.in(options.folderOf(Path.of(named())), clock),
                 options.language(), copy.extras(false));
     }
 

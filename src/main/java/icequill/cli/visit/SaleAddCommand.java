@@ -1,7 +1,7 @@
 package icequill.cli.visit;
 
 import icequill.cli.terminal.BookCommand;
-import icequill.office.billing.IssueOffice;
+import icequill.office.billing.RecordOffice;
 import icequill.office.billing.SaleWish;
 import icequill.shop.ShopDay;
 import java.math.BigDecimal;
@@ -47,7 +47,7 @@ public final class SaleAddCommand extends BookCommand {
     public Integer call() {
         SaleWish sale = new SaleWish(site, things, date == null ? ShopDay.today(folder(), clock()) : date,
                 fetched ? "fetched" : "shipped", Optional.ofNullable(shipping), Optional.ofNullable(purchaseOrder));
-        return show(IssueOffice.of(pricing(folder()), clock()).record(sale),
+        return show(RecordOffice.of(pricing(folder()), clock()).record(sale),
                 visit -> RecordedPrint.print(visit, printout()));
     }
 }

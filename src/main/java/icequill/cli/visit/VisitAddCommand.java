@@ -1,7 +1,7 @@
 package icequill.cli.visit;
 
 import icequill.cli.terminal.BookCommand;
-import icequill.office.billing.IssueOffice;
+import icequill.office.billing.RecordOffice;
 import icequill.shop.FormName;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -22,7 +22,7 @@ public final class VisitAddCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(IssueOffice.of(pricing(folderOf(file)), clock()).record(FormName.file(file(file))),
+        return show(RecordOffice.of(pricing(folderOf(file)), clock()).record(FormName.file(file(file))),
                 visit -> RecordedPrint.print(visit, printout()));
     }
 }

@@ -3,7 +3,7 @@ package icequill.cli.visit;
 import icequill.answer.WithdrawnVisit;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.VisitName;
-import icequill.office.billing.IssueOffice;
+import icequill.office.billing.RecordOffice;
 import java.time.Clock;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,7 +25,7 @@ public final class VisitWithdrawCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        return show(IssueOffice.of(folder(), clock()).withdraw(id(visit.text()), reason),
+        return show(RecordOffice.of(folder(), clock()).withdraw(id(visit.text()), reason),
                 this::tell);
     }
 

@@ -38,8 +38,6 @@ public record Adopting(Handle handle, Trail trail) {
             batch.execute();
         }
         handle.createUpdate("INSERT INTO rates_adopted (number, version_id, adopted_at, who, office)"
-                + " VALUES (:number, :version, :at, :who, :office)").bind("number", adoption.number())
-                .bind("version", adoption.version()).bind("at", adoption.at().toString()).bind("who", adoption.who())
-                .bind("office", adoption.office()).execute();
+                + " VALUES (:number, :version, :at, :who, :office)").bindMethods(adoption).execute();
     }
 }

@@ -13,9 +13,9 @@ public final class NewPaper {
             INSERT INTO paper (number, kind, office, year, position, dated, due, issued_at, customer_id, site_id, visit_id,
                 agreement, corrects, replaces, currency, lines_minor, net_minor, tax_minor, gross_minor, rates_version,
                 data, pdf_hash, previous_seal, seal, whereabouts_id)
-            VALUES (:number, :kind, :office, :year, :position, :dated, :due, :issuedAt, :customer, :site, :visit,
-                :agreement, :corrects, :replaces, :currency, :lines, :net, :tax, :gross, :rates,
-                :data, :hash, :previous, :seal, :whereabouts)
+            VALUES (:number, :kind, :office, :year, :position, :dated, :due, :issuedAt, :origin.customer, :origin.site,
+                :origin.visit, :origin.agreement, :origin.corrects, :origin.replaces, :currency, :lines, :net, :tax, :gross,
+                :ratesVersion, :data, :pdfHash, :previousSeal, :seal, :whereabouts)
             RETURNING id""";
 
     private final Handle handle;
@@ -34,17 +34,10 @@ public final class NewPaper {
     /** Stores the row and its lines. */
     public long store(PaperRow row, String seal) {
         Optional<PaperRow.Amounts> sums = row.sums();
-        long id = handle.createQuery(PAPER).bind("number", row.number()).bind("kind", row.kind())
-                .bind("office", row.office()).bind("year", row.year()).bind("position", row.position())
-                .bind("dated", row.dated()).bind("due", row.due()).bind("issuedAt", row.issuedAt())
-                .bind("customer", row.origin().customer()).bind("site", row.origin().site())
-                .bind("visit", row.origin().visit()).bind("agreement", row.origin().agreement())
-                .bind("corrects", row.origin().corrects()).bind("replaces", row.origin().replaces())
+        long id = handle.createQuery(PAPER).bindMethods(row)
                 .bind("currency", sums.map(PaperRow.Amounts::currency)).bind("lines", sums.map(PaperRow.Amounts::lines))
                 .bind("net", sums.map(PaperRow.Amounts::net)).bind("tax", sums.map(PaperRow.Amounts::tax))
-                .bind("gross", sums.map(PaperRow.Amounts::gross)).bind("rates", row.ratesVersion())
-                .bind("data", row.data()).bind("hash", row.pdfHash()).bind("previous", row.previousSeal())
-                .bind("seal", seal).bind("whereabouts", row.whereabouts()).mapTo(Long.class).one();
+                .bind("gross", sums.map(PaperRow.Amounts::gross)).bind("seal", seal).mapTo(Long.class).one();
         storeLines(id, row);
         storeVisits(row);
         return id;
@@ -65,8 +58,8 @@ public final class NewPaper {
         for (Origin.At at : row.origin().further()) {
             position++;
             handle.createUpdate("INSERT INTO paper_further_visit (number, position, visit_id, site_id)"
-                    + " VALUES (:number, :position, :visit, :site)").bind("number", row.number())
-                    .bind("position", position).bind("visit", at.visit()).bind("site", at.site()).execute();
+                    + " VALUES (:number, :position, :visit, :site)").bindMethods(at).bind("number", row.number())
+                    .bind("position", position).execute();
         }
     }
 
@@ -76,13 +69,11 @@ public final class NewPaper {
         }
         PreparedBatch batch = handle.prepareBatch("""
                 INSERT INTO paper_line (paper_id, position, charge_class, outcome, text, net_minor, base_minor)
-                VALUES (:paper, :position, :class, :outcome, :text, :net, :base)""");
+                VALUES (:paper, :position, :chargeClass, :outcome, :text, :net, :base)""");
         int position = 0;
         for (PaperRow.Line line : row.lines()) {
             position++;
-            batch.bind("paper", id).bind("position", position).bind("class", line.chargeClass())
-                    .bind("outcome", line.outcome()).bind("text", line.text()).bind("net", line.net())
-                    .bind("base", line.base()).add();
+            batch.bindMethods(line).bind("paper", id).bind("position", position).add();
         }
         batch.execute();
     }

@@ -137,14 +137,9 @@ public final class Trail {
                 """
                         INSERT INTO trail (number, noted_at, who, office, kind, entry, event, before_of, before_hash, after_of,
                             after_hash, previous_seal, seal)
-                        VALUES (:number, :at, :who, :office, :kind, :entry, :event, :beforeOf, :beforeHash, :afterOf, :afterHash,
-                            :previous, :seal)""")
-                .bind("number", row.number()).bind("at", row.notedAt())
-                .bind("who", row.who()).bind("office", row.office()).bind("kind", row.kind())
-                .bind("entry", row.entry()).bind("event", row.event()).bind("beforeOf", row.before().owner())
-                .bind("beforeHash", row.before().hash()).bind("afterOf", row.after().owner())
-                .bind("afterHash", row.after().hash()).bind("previous", row.previousSeal()).bind("seal", seal)
-                .execute();
+                        VALUES (:number, :notedAt, :who, :office, :kind, :entry, :event, :before.owner, :before.hash,
+                            :after.owner, :after.hash, :previousSeal, :seal)""")
+                .bindMethods(row).bind("seal", seal).execute();
         store(row.number(), "before", row.before());
         store(row.number(), "after", row.after());
     }
@@ -153,7 +148,6 @@ public final class Trail {
         side.value().ifPresent(value -> handle
                 .createUpdate("INSERT INTO trail_value (trail_number, side, salt, data)"
                         + " VALUES (:number, :side, :salt, :data)")
-                .bind("number", number).bind("side", name).bind("salt", value.salt()).bind("data", value.data())
-                .execute());
+                .bindMethods(value).bind("number", number).bind("side", name).execute());
     }
 }

@@ -8,7 +8,7 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
 import icequill.office.Office;
 import icequill.office.billing.FreeVisitId;
-import icequill.office.billing.IssueOffice;
+import icequill.office.billing.RecordOffice;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
@@ -98,7 +98,7 @@ public final class AskingOffice {
     }
 
     public Validated<RecordedVisit> store(TypedVisit visit) {
-        return IssueOffice.of(book).record(visit.name());
+        return RecordOffice.of(book).record(visit.name());
     }
 
     /** That a form is in the way where one is to be written. */

@@ -11,6 +11,7 @@ import icequill.office.billing.InvoicedPayments;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.StandingInvoices;
+import icequill.office.billing.VisitBilling;
 import icequill.plans.AgreementState;
 import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
@@ -47,7 +48,8 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
         List<VisitEntry> visits = entries.visits();
         for (int i = 0; i < visits.size(); i++) {
             progress.accept("Invoice " + (i + 1) + " of " + visits.size() + ": " + visits.get(i).id());
-            papers.add(IssueOffice.of(book).issue(visits.get(i).id(), wish(DemoEntries.day(visits.get(i))))
+            papers.add(VisitBilling.of(book)
+                    .issue(new FormName.InBook(visits.get(i).id()), wish(DemoEntries.day(visits.get(i))))
                     .then(this::written));
         }
         progress.accept("Quotes");

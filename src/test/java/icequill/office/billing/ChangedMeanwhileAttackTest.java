@@ -42,19 +42,18 @@ class ChangedMeanwhileAttackTest {
     @EnumSource(Database.class)
     void visitRecordedAnewMeanwhile_isNotBilledAsItWas(Database database) throws IOException {
         Path shop = shop(database);
-        IssueOffice office = IssueOffice.of(shop, CLOCK);
         Path visit = shop.resolve("visits/late-call.yaml");
-        office.record(FormName.file(visit)).orElseThrow();
-        PendingWrite<BookedPaper> first = office.pending("late-call", WISH).orElseThrow();
+        RecordOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
+        PendingWrite<BookedPaper> first = VisitBilling.of(shop, CLOCK).pending("late-call", WISH).orElseThrow();
         Files.writeString(visit, Files.readString(visit).replace("limit: 400.00", "limit: 900.00").replace("18:05",
                 "20:05"));
-        String recorded = office.record(FormName.file(visit)).orElseThrow().summary();
+        String recorded = RecordOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow().summary();
 
         assertThat(first.done().problems()).extracting(Problem::code, Problem::message).containsExactly(
                 org.assertj.core.groups.Tuple.tuple(Code.CHANGED_MEANWHILE,
                         "visit \"late-call\" was changed by somebody"
                                 + " else while this was worked out, so nothing was stored"));
-        BookedPaper issued = office.issue("late-call", WISH).orElseThrow();
+        BookedPaper issued = VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("late-call"), WISH).orElseThrow();
         assertThat(issued.number()).isEqualTo("INV-2026-00001");
         assertThat(issued.gross().map(Amounts::plain)).contains("621.22");
         assertThat(recorded).contains("621.22");
@@ -65,18 +64,19 @@ class ChangedMeanwhileAttackTest {
     void siteChangedMeanwhile_isToldForVisitsQuotesAndPayments(Database database) throws IOException {
         Path shop = shop(database);
         IssueOffice office = IssueOffice.of(shop, CLOCK);
-        office.record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
+        RecordOffice.of(shop, CLOCK).record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
         office.quote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow();
         Path agreement = shop.resolve("agreements/crumb-lane-bakery.yaml");
         office.installment(FormName.file(agreement), 1, WISH).orElseThrow();
-        List<PendingWrite<BookedPaper>> waiting = List.of(office.pending("late-call", WISH).orElseThrow(),
+        List<PendingWrite<BookedPaper>> waiting = List.of(
+                VisitBilling.of(shop, CLOCK).pending("late-call", WISH).orElseThrow(),
                 office.pendingQuote(FormName.file(shop.resolve("quotes/float-switch.yaml")), WISH).orElseThrow(),
                 office.pendingInstallment(FormName.file(agreement), 2, WISH).orElseThrow());
         renameSites(shop);
 
         assertThat(waiting).allSatisfy(pending -> assertThat(pending.done().problems()).extracting(Problem::code)
                 .containsExactly(Code.CHANGED_MEANWHILE));
-        assertThat(office.issue("late-call", WISH).problems()).isEmpty();
+        assertThat(VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("late-call"), WISH).problems()).isEmpty();
     }
 
     /** A machine more in mid-term is shared over the payments that were not invoiced; one more invoice, and the shares are others. */
@@ -103,9 +103,8 @@ class ChangedMeanwhileAttackTest {
     @EnumSource(Database.class)
     void addresseeChangedMeanwhile_isToldForAReissue(Database database) throws IOException {
         Path shop = shop(database);
-        IssueOffice office = IssueOffice.of(shop, CLOCK);
-        office.record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
-        office.issue("late-call", WISH).orElseThrow();
+        RecordOffice.of(shop, CLOCK).record(FormName.file(shop.resolve("visits/late-call.yaml"))).orElseThrow();
+        VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("late-call"), WISH).orElseThrow();
         CreditOffice credits = CreditOffice.of(shop, CLOCK);
         CreditOptions wish = new CreditOptions(List.of(), "Wrong addressee.", LocalDate.of(2026, 5, 20),
                 Optional.of(new CreditOptions.Reissue(Optional.empty(), Optional.of(""), CreditOptions.Due.KEEP)));

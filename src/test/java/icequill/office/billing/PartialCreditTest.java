@@ -44,7 +44,7 @@ class PartialCreditTest {
         assertThat(credited(shop, 5)).containsExactly("1.10", "0.07", "1.17", "0.06", "0.01");
         assertThat(BookMaintenance.of(shop, CLOCK).audit(List.of(), count -> {
         }).orElseThrow().findings()).isEmpty();
-        assertThat(IssueOffice.of(shop, CLOCK).unbilled().orElseThrow()).as("given back in whole")
+        assertThat(RecordOffice.of(shop, CLOCK).unbilled().orElseThrow()).as("given back in whole")
                 .containsExactly("three-parts");
     }
 
@@ -80,7 +80,7 @@ class PartialCreditTest {
                         lines: [{material: clip, amount: 1}, {material: pin, amount: 1}, {material: ring, amount: 1}]
                         """);
         DemoShop.imported(shop);
-        IssueOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
+        RecordOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
     }
 
@@ -91,8 +91,10 @@ class PartialCreditTest {
     }
 
     private static List<String> issued(Path shop) {
-        return sums(shop, IssueOffice.of(shop, CLOCK).issue("three-parts", new IssueOptions(DATE, Optional.empty()))
-                .orElseThrow());
+        return sums(shop,
+                VisitBilling.of(shop, CLOCK)
+                        .issue(new FormName.InBook("three-parts"), new IssueOptions(DATE, Optional.empty()))
+                        .orElseThrow());
     }
 
     private static List<String> credited(Path shop, Integer... lines) {

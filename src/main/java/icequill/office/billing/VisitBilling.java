@@ -1,0 +1,139 @@
+package icequill.office.billing;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.RecordedVisit;
+import icequill.ledger.Transaction;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.Origin;
+import icequill.ledger.papers.PaperKind;
+import icequill.papers.CombinedInvoiceAssembly;
+import icequill.papers.InvoiceAssembly;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
+import icequill.shop.BookForms;
+import icequill.shop.FormName;
+import icequill.shop.ShopBook;
+import icequill.shop.VisitLoader;
+import icequill.visits.VisitContext;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/** Issues invoices of recorded visits, of each its own or of several together. */
+public final class VisitBilling {
+
+    private final ShopBook book;
+    private final IssueDesk desk;
+
+    private VisitBilling(ShopBook book) {
+        this.book = book;
+        this.desk = IssueDesk.of(book);
+    }
+
+    public static VisitBilling of(Path folder, Clock clock) {
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    public static VisitBilling of(ShopBook book) {
+        return new VisitBilling(book);
+    }
+
+    /** Issues the invoice of a recorded visit; one in a file is recorded first. */
+    public Validated<BookedPaper> issue(FormName visit, IssueOptions wish) {
+        return recorded(visit, wish).then(id -> pending(id, wish)).then(wish.booking()::of);
+    }
+
+    private Validated<String> recorded(FormName visit, IssueOptions wish) {
+        return switch (visit) {
+        case FormName.InBook(String id) -> Validated.valid(id);
+        case FormName.InHand hand -> RecordOffice.of(book).record(hand).map(RecordedVisit::visit);
+        case FormName.InFile(Path file) -> wish.booking().isTrial()
+                ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.ofFile(file.toString()),
+                        "only what the book has can be tried", "first: icequill visit add " + file))
+                : RecordOffice.of(book).record(visit).map(RecordedVisit::visit);
+        };
+    }
+
+    Validated<PendingWrite<BookedPaper>> pending(String visit, IssueOptions wish) {
+        BookForms forms = new BookForms(book);
+        return book.read(open -> RecordedVisits.billable(open, visit)).then(entry -> new VisitLoader(forms.shop())
+                .of(BookForms.form(entry)).then(VisitContext::withinLimit)
+                .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
+                        .map(draft -> new PendingWrite<>(book, open -> forms.unchanged(open,
+                                () -> RecordedVisits.unchanged(open, entry)
+                                        .then(same -> issue(open, hand, entry, wish)))))));
+    }
+
+    /** Issues one invoice for several recorded visits of a customer; all of them are billed, or none. */
+    public Validated<BookedPaper> together(List<FormName> named, IssueOptions wish) {
+        Problems unread = new Problems();
+        List<String> visits = named.stream().flatMap(visit -> unread.take(recorded(visit, wish)).stream()).toList();
+        return unread.or(() -> visits).then(ids -> together(wish, ids));
+    }
+
+    private Validated<BookedPaper> together(IssueOptions wish, List<String> visits) {
+        if (Set.copyOf(visits).size() < visits.size() || visits.size() < 2) {
+            return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "to bill together: " + String.join(", ", visits), "two visits or more, each once"));
+        }
+        BookForms forms = new BookForms(book);
+        Problems problems = new Problems();
+        List<VisitEntry> entries = new ArrayList<>();
+        List<VisitContext> hands = new ArrayList<>();
+        for (String id : visits) {
+            problems.take(book.read(open -> RecordedVisits.billable(open, id))).ifPresent(entry -> problems.take(
+                    new VisitLoader(forms.shop()).of(BookForms.form(entry)).then(VisitContext::withinLimit))
+                    .ifPresent(hand -> {
+                        entries.add(entry);
+                        hands.add(hand);
+                    }));
+        }
+        return problems.or(() -> hands).then(valid -> CombinedInvoiceAssembly.of(valid, wish.numbered("0")))
+                .then(draft -> wish.booking().of(new PendingWrite<>(book, open -> forms.unchanged(open,
+                        () -> together(open, entries, hands, wish)))));
+    }
+
+    private Validated<BookedPaper> together(Transaction open, List<VisitEntry> entries, List<VisitContext> hands,
+            IssueOptions wish) {
+        Problems problems = new Problems();
+        List<SiteEntry> sites = new ArrayList<>();
+        List<VisitEntry> ordered = entries.stream().sorted(Comparator.comparing(VisitEntry::began)).toList();
+        for (VisitEntry entry : ordered) {
+            problems.take(RecordedVisits.unchanged(open, entry).then(same -> RecordedVisits.unlessBilled(open, entry)));
+            problems.addAll(desk.dates().stillToCome(entry.id(), entry.ended()).list());
+            problems.take(open.entries().siteNow(entry.site())).ifPresent(sites::add);
+        }
+        List<String> customers = sites.stream().map(SiteEntry::customer).distinct().toList();
+        if (customers.size() > 1) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                    "they are visits of several customers: " + String.join(", ", customers), "visits of one");
+        }
+        List<Origin.At> further = new ArrayList<>();
+        for (int i = 1; i < sites.size(); i++) {
+            further.add(new Origin.At(ordered.get(i).id(), sites.get(i).id()));
+        }
+        return problems.or(() -> Origin.ofVisit(customers.getFirst(), sites.getFirst().id(), ordered.getFirst().id())
+                .with(further)).then(origin -> desk.issue(open, PaperKind.INVOICE, wish, origin,
+                        number -> CombinedInvoiceAssembly.of(hands, wish.numbered(number))))
+                .map(paper -> BookedPaper.of(paper, open)
+                        .with(hands.stream().flatMap(hand -> hand.notices().stream()).toList()));
+    }
+
+    private Validated<BookedPaper> issue(Transaction open, VisitContext hand, VisitEntry entry, IssueOptions wish) {
+        return RecordedVisits.unlessBilled(open, entry)
+                .then(free -> desk.dates().stillToCome(entry.id(), entry.ended()).or(() -> free))
+                .then(free -> open.entries().site(entry.site()))
+                .then(site -> desk.issue(open, PaperKind.INVOICE, wish,
+                        Origin.ofVisit(site.customer(), site.id(), entry.id()),
+                        number -> InvoiceAssembly.of(hand, wish.numbered(number))))
+                .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
+    }
+}
