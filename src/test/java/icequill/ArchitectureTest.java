@@ -172,6 +172,7 @@ class ArchitectureTest {
                         + " render.words files.answer files.form files.yaml files.disk outlook plans visits document forecast"
                         + " forecast.stops tax pricer planner rates agreement work account party explain money");
         room(arrows, "answer.today", "files.answer render.words");
+        room(arrows, "answer.entry", "");
         room(arrows, "answer.site", "files.answer render.words agreement party explain");
         room(arrows, "answer.register", "answer");
         room(arrows, "answer.paper", "answer ledger.papers files.answer");
@@ -194,8 +195,9 @@ class ArchitectureTest {
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");
-        room(arrows, "office.asking", "office.billing office answer shop ledger ledger.entries render.words files.form"
-                + " files.yaml files.disk rates work party explain");
+        room(arrows, "office.asking",
+                "office.billing office answer.entry answer shop ledger ledger.entries render.words files.form"
+                        + " files.yaml files.disk rates work party explain");
         // ledger.find, because names are compared as papers are found
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
@@ -206,10 +208,12 @@ class ArchitectureTest {
                         + " request document agreement work party money");
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
-        room(arrows, "web.page", "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain");
-        room(arrows, "web", "web.page web.door office office.billing office.care office.register answer answer.history answer.paper"
+        room(arrows, "web.page",
+                "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain");
+        room(arrows, "web", "web.page web.door office office.asking office.billing office.care office.register answer"
+                + " answer.entry answer.history answer.paper"
                 + " answer.price answer.rates answer.register answer.shown answer.site ledger.papers files.disk shop"
-                + " explain");
+                + " request explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"

@@ -124,7 +124,8 @@ class UnusedCodeTest {
     private static boolean isOurs(JavaMethod method) {
         return !method.getModifiers().contains(JavaModifier.SYNTHETIC)
                 && !method.getModifiers().contains(JavaModifier.BRIDGE) && !isOfEveryEnum(method)
-                && !ENTRY.contains(method.getFullName()) && !isReadByPages(method) && !isComponent(method) && !isInherited(method)
+                && !ENTRY.contains(method.getFullName()) && !isReadByPages(method) && !isComponent(method)
+                && !isInherited(method)
                 && method.getAnnotations().stream()
                         .noneMatch(mark -> mark.getRawType().getName().startsWith("picocli."));
     }

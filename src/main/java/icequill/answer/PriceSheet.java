@@ -153,7 +153,8 @@ public final class PriceSheet {
         return new VisitPrice.Line(ConstantKey.of(line.chargeClass()), line.outcome(), sentences.say(line.text()),
                 line.quantity().number(), line.quantity().unit().symbol(), line.unitPrice().map(UnitPrice::amount),
                 line.unitPrice().map(price -> price.per().symbol()), line.list(), line.allowance(), line.net(),
-                line.how().text(currency), why(line.how()), owners(line.cost().amount(), owner),
+                line.how().text(currency), sentences.formula(line.how().figure()), why(line.how()),
+                owners(line.cost().amount(), owner),
                 owners(cost.text(currency), owner), owners(why(cost), owner),
                 owners(line.net().subtract(line.cost().amount()), owner));
     }
@@ -163,7 +164,8 @@ public final class PriceSheet {
         MonetaryAmount none = Amounts.zero(currency);
         return new VisitPrice.Line("discount", Outcome.CHARGED, sentences.say(off.text()), BigDecimal.ONE,
                 Unit.EACH.symbol(), Optional.empty(), Optional.empty(), less, none, less,
-                off.negatedHow().text(currency), why(off.negatedHow()), owners(none, owner), Optional.empty(),
+                off.negatedHow().text(currency), sentences.formula(off.negatedHow().figure()), why(off.negatedHow()),
+                owners(none, owner), Optional.empty(),
                 Optional.empty(), owners(less, owner));
     }
 
@@ -173,7 +175,7 @@ public final class PriceSheet {
 
     private VisitPrice.Tax tax(LeviedTax tax) {
         return new VisitPrice.Tax(tax.name(), tax.base(), tax.percent(), tax.amount(), tax.how().text(currency),
-                why(tax.how()));
+                sentences.formula(tax.how().figure()), why(tax.how()));
     }
 
     private static String plain(MonetaryAmount amount) {

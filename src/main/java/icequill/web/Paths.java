@@ -14,6 +14,11 @@ final class Paths {
         return "/papers/" + part(number);
     }
 
+    /** A visit, by its id. */
+    static String visit(String id) {
+        return "/visits/" + part(id);
+    }
+
     private static String part(String name) {
         return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }

@@ -19,15 +19,26 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door) {
         get("/today", new TodayPage());
         get("/sites", new SitesPage());
         get("/sites/{site}", new SitePage());
+        VisitEntry entry = new VisitEntry();
+        get("/sites/{site}/visit", entry);
+        post("/sites/{site}/visit", entry);
+        routes.post("/sites/{site}/visit/price", context -> handler.ask(context, entry));
         get("/visits", new VisitsPage());
         get("/visits/{visit}", new VisitPage());
         post("/visits/{visit}/issue", new VisitIssue());
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
         get("/papers/{number}/pdf", new PaperFilePage());
+        correction("/papers/{number}/credit", CorrectionPage.credit());
+        correction("/papers/{number}/reissue", CorrectionPage.reissue());
         get("/rates", new RatesPage());
         get("/shop", new ShopPage());
         routes.post("/language", context -> handler.choose(context, door));
+    }
+
+    private void correction(String path, CorrectionPage page) {
+        get(path, page);
+        post(path, page);
     }
 
     private void get(String path, Page page) {

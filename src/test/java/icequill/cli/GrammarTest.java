@@ -188,7 +188,8 @@ class GrammarTest {
         List<String> rows = new ArrayList<>();
         for (CommandLine command : CommandLines.all()) {
             String name = CommandLines.name(command);
-            if (Set.of("demo", "new", "office", "check", "fit", "form", "import", "export", "backup", "restore", "audit",
+            if (Set.of("demo", "new", "office", "check", "fit", "form", "import", "export", "backup", "restore",
+                    "audit",
                     "audit trail").contains(name)) {
                 continue;
             }

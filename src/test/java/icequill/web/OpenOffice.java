@@ -7,6 +7,7 @@ import icequill.office.register.ImportOffice;
 import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -60,7 +61,7 @@ record OpenOffice(Path shop, OfficeServer server, String address, List<String> f
 
     /** What comes back for bytes as they are, to the end of the connection. */
     String raw(String request) {
-        try (Socket socket = new Socket("127.0.0.1", port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port())) {
             socket.setSoTimeout(PATIENCE_MILLIS);
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             socket.getOutputStream().flush();

@@ -27,19 +27,22 @@ public record VisitPrice(List<Line> lines, MonetaryAmount net, List<Tax> taxes, 
      * @param unitPricePer the unit of the price, by its symbol
      * @param list before any allowance
      * @param net list less allowance, before tax
-     * @param how the net was figured, and {@code why}
+     * @param how the net was figured, in the printed grammar, and {@code why}
+     * @param formula the same as one works it out with pencil and paper
      * @param cost for the owner alone, as are how it was figured, why, and the margin
      */
     public record Line(String chargeClass, Outcome outcome, String text, BigDecimal quantity, String unit,
             Optional<MonetaryAmount> unitPrice, Optional<String> unitPricePer, MonetaryAmount list,
-            MonetaryAmount allowance, MonetaryAmount net, String how, List<String> why, Optional<MonetaryAmount> cost,
+            MonetaryAmount allowance, MonetaryAmount net, String how, String formula, List<String> why,
+            Optional<MonetaryAmount> cost,
             Optional<String> costHow, Optional<List<String>> costWhy, Optional<MonetaryAmount> margin) {}
 
     /**
      * What one authority gets.
      *
      * @param percent missing where nothing is due
+     * @param formula how it was figured, as one works it out with pencil and paper
      */
     public record Tax(String name, MonetaryAmount base, Optional<BigDecimal> percent, MonetaryAmount amount,
-            String how, List<String> why) {}
+            String how, String formula, List<String> why) {}
 }

@@ -98,7 +98,8 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
         return new SiteCard(site.id(), site.name(), site.storeNumber(), site.address(),
                 sentences.in(site.kind().name()), customer, payer.name(),
                 site.contacts().telephone().or(() -> payer.contacts().telephone()),
-                people.stream().distinct().map(CardContact::of).toList(), site.access().map(DoorHours::of), site.parking(), site.roof(),
+                people.stream().distinct().map(CardContact::of).toList(), site.access().map(DoorHours::of),
+                site.parking(), site.roof(),
                 site.machines().stream().sorted(Comparator.comparing(Machine::where))
                         .map(machine -> CardMachine.of(machine, sentences,
                                 Optional.ofNullable(lastVisits.get(machine.id()))))

@@ -2,6 +2,7 @@ package icequill.office.asking;
 
 import icequill.answer.PriceSheet;
 import icequill.answer.RecordedVisit;
+import icequill.answer.entry.VisitChoices;
 import icequill.files.disk.SafeFile;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
@@ -26,6 +27,7 @@ import icequill.work.Visit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +48,12 @@ public final class AskingOffice {
     }
 
     public static AskingOffice of(Path folder, Clock clock) {
-        return new AskingOffice(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static AskingOffice of(ShopBook book) {
+        return new AskingOffice(book);
     }
 
     /**
@@ -66,6 +73,19 @@ public final class AskingOffice {
         return book.read(open -> Validated.valid(lastVisits(open, site))).map(last -> new VisitDialogue(where.get(),
                 shop.get().zone(), ShopDay.today(book.folder(), book.clock()), people(last), schedule.get()::asOf,
                 sentences));
+    }
+
+    /**
+     * What can be chosen for a visit, where a form shows all of it at once.
+     *
+     * @param day by whose rates the visit is priced
+     */
+    public Validated<VisitChoices> choices(String site, LocalDate day, Language language) {
+        return about(site, Optional.of(language)).then(dialogue -> dialogue.rates().apply(day).map(
+                rates -> new Choosing(
+                        new Setting(new Asking(dialogue.sentences()), dialogue.site(), dialogue.zone(), day,
+                                rates))
+                        .all(dialogue.known())));
     }
 
     private static List<VisitEntry> lastVisits(Reading open, String site) {

@@ -21,7 +21,7 @@ public record Session(String id, Optional<Language> language) {
     }
 
     /** A key for a new form, as the form carries it. */
-    public String formKey() {
+    public String newFormKey() {
         return FormKey.fresh().sealed(id);
     }
 

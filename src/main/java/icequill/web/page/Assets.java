@@ -15,7 +15,9 @@ import java.util.Optional;
 public final class Assets {
 
     private static final String FOLDER = "/icequill/web/assets/";
-    private static final List<String> NAMES = List.of("office.css", "office.js");
+    private static final List<String> NAMES = List.of("office.css", "office.js", "office.svg");
+    private static final Map<String, String> TYPES = Map.of("css", "text/css", "js", "text/javascript", "svg",
+            "image/svg+xml");
     private static final int HASH = 16;
 
     private final Map<String, Asset> byPath;
@@ -36,7 +38,7 @@ public final class Assets {
         for (String name : NAMES) {
             String text = text(name);
             String path = "/assets/" + Hash.of(text.getBytes(StandardCharsets.UTF_8)).substring(0, HASH) + "/" + name;
-            byPath.put(path, new Asset(text, name.endsWith(".css") ? "text/css" : "text/javascript"));
+            byPath.put(path, new Asset(text, TYPES.getOrDefault(name.replaceFirst(".*[.]", ""), "")));
             paths.put(name, path);
         }
         return new Assets(byPath, paths);

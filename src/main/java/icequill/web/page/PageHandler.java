@@ -45,6 +45,12 @@ public final class PageHandler {
         send(context, asked, page.answer(asked));
     }
 
+    /** The same of a question that is too long for an address; it comes from a page of ours, and changes nothing either. */
+    public void ask(Context context, Page page) {
+        Asked asked = asked(context, context.formParamMap());
+        send(context, asked, page.answer(asked));
+    }
+
     /** Does what a form asks for, once; its page gives the address that shows what was made. */
     public void post(Context context, FormPage page) {
         Asked asked = asked(context, context.formParamMap());

@@ -30,4 +30,48 @@
             timer = setTimeout(fetchNow, 150);
         });
     });
+
+    // The piece of a page that an answer has under an id, put in the place of ours.
+    const put = (text, id) => {
+        const piece = new DOMParser().parseFromString(text, 'text/html').getElementById(id);
+        if (piece) document.getElementById(id).replaceChildren(...piece.childNodes);
+    };
+    document.querySelectorAll('form[data-price]').forEach(form => {
+        let asked = 0;
+        let timer;
+        const price = async () => {
+            const mine = ++asked;
+            try {
+                const answer = await fetch(form.dataset.price, { method: 'POST', body: new URLSearchParams(new FormData(form)) });
+                const text = await answer.text();
+                if (answer.ok && mine === asked) put(text, 'price');
+            } catch (away) {
+                // The button still asks.
+            }
+        };
+        form.addEventListener('input', () => {
+            clearTimeout(timer);
+            timer = setTimeout(price, 300);
+        });
+        // A machine is told of once it is ticked; its number key does it, where nothing is typed.
+        const boxes = form.querySelectorAll('input[data-opens]');
+        const show = box => { document.getElementById(box.dataset.opens).hidden = !box.checked; };
+        boxes.forEach(box => {
+            show(box);
+            box.addEventListener('change', () => show(box));
+        });
+        document.addEventListener('keydown', event => {
+            const typing = event.target.closest('input:not([type=checkbox]), textarea, select');
+            if (typing || event.ctrlKey || event.altKey || event.metaKey) return;
+            boxes.forEach(box => {
+                if (box.dataset.digit === event.key) box.click();
+            });
+        });
+        let sent = false;
+        form.addEventListener('submit', event => {
+            if (event.submitter && event.submitter.formAction.endsWith('/price')) return;
+            if (sent) event.preventDefault();
+            sent = true;
+        });
+    });
 })();

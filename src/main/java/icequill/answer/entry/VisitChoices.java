@@ -1,0 +1,69 @@
+package icequill.answer.entry;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What can be chosen for a visit at a site on a day, in the language of who fills it in.
+ *
+ * @param site by id
+ * @param day by whose rates the visit is priced
+ * @param people who were there before, the last first
+ * @param classes of what is charged in one's own words
+ */
+public record VisitChoices(String site, String siteName, LocalDate day, List<KnownTechnician> people,
+        List<Choice> grades, List<MachineChoice> machines, List<Part> parts, List<String> classes) {
+
+    /** One of several, by id and by name. */
+    public record Choice(String id, String name) {}
+
+    /**
+     * Somebody who was there before.
+     *
+     * @param grade by id
+     */
+    public record KnownTechnician(String name, String grade) {}
+
+    /**
+     * A machine.
+     *
+     * @param tasks that suit it
+     */
+    public record MachineChoice(String id, String name, List<TaskChoice> tasks) {
+
+        public MachineChoice {
+            tasks = List.copyOf(tasks);
+        }
+    }
+
+    /**
+     * A task.
+     *
+     * @param doses of cleaners and sanitizers that it takes at the machine
+     */
+    public record TaskChoice(String id, String name, List<ProposedDose> doses) {
+
+        public TaskChoice {
+            doses = List.copyOf(doses);
+        }
+    }
+
+    /**
+     * How much of a cleaner or sanitizer a machine takes.
+     *
+     * @param material by id
+     * @param quantity in the unit
+     */
+    public record ProposedDose(String material, String name, String quantity, String unit) {}
+
+    /** What can be put in, by id, and in what it is counted. */
+    public record Part(String id, String name, String unit) {}
+
+    public VisitChoices {
+        people = List.copyOf(people);
+        grades = List.copyOf(grades);
+        machines = List.copyOf(machines);
+        parts = List.copyOf(parts);
+        classes = List.copyOf(classes);
+    }
+}

@@ -1,0 +1,63 @@
+package icequill.office.asking;
+
+import icequill.answer.entry.VisitChoices;
+import icequill.answer.entry.VisitChoices.Choice;
+import icequill.answer.entry.VisitChoices.KnownTechnician;
+import icequill.answer.entry.VisitChoices.MachineChoice;
+import icequill.answer.entry.VisitChoices.Part;
+import icequill.answer.entry.VisitChoices.ProposedDose;
+import icequill.answer.entry.VisitChoices.TaskChoice;
+import icequill.explain.ConstantKey;
+import icequill.party.Machine;
+import icequill.party.Wording;
+import icequill.render.words.MachineName;
+import icequill.render.words.Sentences;
+import icequill.work.ChargeClass;
+import icequill.work.Task;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Lists what may be chosen, where a form shows all of it at once. */
+record Choosing(Setting setting) {
+
+    /** @param known who was at the site before, the last first */
+    VisitChoices all(List<KnownPerson> known) {
+        return new VisitChoices(setting.site().id(), setting.site().name(), setting.day(),
+                known.stream().map(person -> new KnownTechnician(person.name(), person.grade().orElse(""))).toList(),
+                setting.rates().labor().grades().stream().map(grade -> new Choice(grade.id(), name(grade.name())))
+                        .toList(),
+                setting.site().machines().stream().map(this::machine).toList(),
+                setting.rates().materials().stream()
+                        .map(material -> new Part(material.id(), name(material.name()),
+                                unit(material.unit().symbol())))
+                        .toList(),
+                Arrays.stream(ChargeClass.values()).map(ConstantKey::of).toList());
+    }
+
+    private MachineChoice machine(Machine machine) {
+        return new MachineChoice(machine.id(), new MachineName(machine, setting.sentences()).text(),
+                setting.rates().tasks().stream().filter(task -> task.suits(machine))
+                        .sorted(Comparator.comparingInt(Task::order)).map(task -> task(task, machine)).toList());
+    }
+
+    private TaskChoice task(Task task, Machine machine) {
+        return new TaskChoice(task.id(), name(task.name()),
+                task.doses().stream().flatMap(dose -> dose(dose, machine).stream()).toList());
+    }
+
+    private Optional<ProposedDose> dose(Task.Dose dose, Machine machine) {
+        return setting.rates().material(dose.material()).flatMap(material -> dose.step(machine.harvestRate())
+                .map(step -> new ProposedDose(material.id(), name(material.name()),
+                        step.quantity().stripTrailingZeros().toPlainString(), unit(material.unit().symbol()))));
+    }
+
+    private String name(Wording wording) {
+        return Sentences.capitalized(setting.sentences().in(wording));
+    }
+
+    private String unit(String symbol) {
+        return setting.sentences().word("unit." + symbol);
+    }
+}

@@ -1,0 +1,88 @@
+package icequill.web;
+
+import icequill.answer.BookedPaper;
+import icequill.answer.shown.PaperSheet;
+import icequill.office.billing.CreditOffice;
+import icequill.office.care.ShowOffice;
+import icequill.office.care.Shows;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
+import icequill.shop.FormName;
+import icequill.web.page.Answer;
+import icequill.web.page.Asked;
+import icequill.web.page.FormPage;
+import icequill.web.page.Page;
+import icequill.web.page.TypedFields;
+import java.util.List;
+import java.util.Optional;
+
+/** Gives an invoice back, or issues it anew; it shows first what that comes to. */
+final class CorrectionPage implements Page, FormPage {
+
+    private final boolean isReissue;
+
+    private CorrectionPage(boolean isReissue) {
+        this.isReissue = isReissue;
+    }
+
+    static CorrectionPage credit() {
+        return new CorrectionPage(false);
+    }
+
+    static CorrectionPage reissue() {
+        return new CorrectionPage(true);
+    }
+
+    /**
+     * What its page shows.
+     *
+     * @param would what would be issued; empty before it was asked for
+     */
+    public record Shown(PaperSheet paper, boolean isReissue, List<BookedPaper> would, TypedFields typed) {
+
+        public Shown {
+            would = List.copyOf(would);
+        }
+    }
+
+    @Override
+    public Answer answer(Asked asked) {
+        return Answer.of(paper(asked), paper -> asked.fields().isEmpty()
+                ? shown(paper, asked, List.of(), List.of())
+                : page(paper, asked, credited(asked, true)));
+    }
+
+    @Override
+    public Validated<String> done(Asked asked) {
+        return credited(asked, false).map(papers -> Paths.paper(papers.getLast().number()));
+    }
+
+    @Override
+    public Answer again(Asked asked, List<Problem> problems) {
+        return Answer.of(paper(asked), paper -> shown(paper, asked, List.of(), problems));
+    }
+
+    private Answer page(PaperSheet paper, Asked asked, Validated<List<BookedPaper>> would) {
+        return shown(paper, asked, would.found().orElse(List.of()), would.problems());
+    }
+
+    private Answer shown(PaperSheet paper, Asked asked, List<BookedPaper> would, List<Problem> problems) {
+        return new Answer.Shown("correction",
+                new Shown(paper, isReissue, would, new TypedFields(asked.fields(), problems)),
+                paper.data());
+    }
+
+    private static Validated<PaperSheet> paper(Asked asked) {
+        return ShowOffice.of(asked.book()).show(FormName.of(asked.part("number")), Shows.INVOICE,
+                Optional.of(asked.reader().language())).map(found -> found.paper().orElseThrow());
+    }
+
+    private Validated<List<BookedPaper>> credited(Asked asked, boolean isTrial) {
+        CreditForm form = new CreditForm(asked);
+        CreditOffice office = CreditOffice.of(asked.book());
+        String number = asked.part("number");
+        return isReissue
+                ? office.credit(number, form.reissue(isTrial))
+                : form.credit(isTrial).then(options -> office.credit(number, options));
+    }
+}

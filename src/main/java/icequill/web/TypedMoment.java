@@ -1,0 +1,52 @@
+package icequill.web;
+
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A day and a time of day as people type them. */
+final class TypedMoment {
+
+    private static final Pattern TIME = Pattern
+            .compile("(\\d{1,2})(?:[:.h]?(\\d{2}))?\\s*(am?|pm?)?[.]?(?:\\s*m[.]?)?");
+    private static final int NOON = 12;
+    private static final int DAY = 24;
+    private static final int HOUR = 60;
+
+    private TypedMoment() {
+    }
+
+    /** A day as 2026-05-14. */
+    static Validated<LocalDate> day(String text, String field) {
+        try {
+            return Validated.valid(LocalDate.parse(text));
+        } catch (DateTimeException none) {
+            return Validated.invalid(new Problem(Code.WRONG_TYPE, new Place("", 0, field),
+                    "there is no day \"" + text + "\"", "write it as 2026-05-14"));
+        }
+    }
+
+    /** A time as 9:15, 915, 16:20 or 4:20 pm. */
+    static Validated<LocalTime> time(String text, String field) {
+        Matcher typed = TIME.matcher(text.toLowerCase(Locale.ROOT));
+        if (typed.matches()) {
+            int hour = Integer.parseInt(typed.group(1));
+            int minute = typed.group(2) == null ? 0 : Integer.parseInt(typed.group(2));
+            boolean isHalf = typed.group(3) != null;
+            boolean isRight = minute < HOUR && (isHalf ? hour >= 1 && hour <= NOON : hour < DAY);
+            if (isRight) {
+                int whole = !isHalf ? hour : hour % NOON + (typed.group(3).startsWith("p") ? NOON : 0);
+                return Validated.valid(LocalTime.of(whole, minute));
+            }
+        }
+        return Validated.invalid(new Problem(Code.WRONG_TYPE, new Place("", 0, field),
+                "there is no time \"" + text + "\"", "write it as 9:15, or 4:20 pm"));
+    }
+}

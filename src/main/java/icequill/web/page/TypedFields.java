@@ -1,0 +1,37 @@
+package icequill.web.page;
+
+import icequill.problem.Problem;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What stands in the fields of a form that is shown again, and what is wrong with it.
+ *
+ * @param fields what was typed, by the names of fields
+ * @param problems whose place is the name of a field, where it is known
+ */
+public record TypedFields(Map<String, List<String>> fields, List<Problem> problems) {
+
+    /** Of a form that nobody has typed in yet. */
+    public static final TypedFields NONE = new TypedFields(Map.of(), List.of());
+
+    public TypedFields {
+        fields = Map.copyOf(fields);
+        problems = List.copyOf(problems);
+    }
+
+    /** What stands in a field; no letters for nothing. */
+    public String value(String field) {
+        return fields.getOrDefault(field, List.of()).stream().findFirst().orElse("");
+    }
+
+    /** Whether a box is ticked. */
+    public boolean has(String field, String value) {
+        return fields.getOrDefault(field, List.of()).contains(value);
+    }
+
+    /** What is wrong with a field. */
+    public List<Problem> at(String field) {
+        return problems.stream().filter(problem -> problem.place().path().equals(field)).toList();
+    }
+}

@@ -1,0 +1,136 @@
+package icequill.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From an empty page to an invoice, given back and issued anew. The amounts are worked out by hand from the shop's prices. */
+class EnteredVisitTest {
+
+    private static final String PAGE = "/sites/hotel-fernhill/visit";
+
+    @TempDir
+    Path folder;
+
+    private OpenOffice office;
+    private Visitor owner;
+
+    @BeforeEach
+    void open() {
+        office = OpenOffice.withVisits(folder.resolve("shop"), "late-call");
+        owner = office.owner();
+    }
+
+    @AfterEach
+    void close() {
+        office.close();
+    }
+
+    private Map<String, String> typed() {
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("day", "2026-05-20");
+        fields.put("person0name", "Ada Quill");
+        fields.put("person0grade", "lead");
+        fields.put("person0from", "4:20 pm");
+        fields.put("person0to", "18:05");
+        fields.put("person0on", "repair");
+        fields.put("machine", "lobby-bar");
+        fields.put("complaint-lobby-bar", "<b>\"No\" ice</b>");
+        fields.put("purchaseOrder", "FH-1");
+        return fields;
+    }
+
+    private HttpResponse<String> sent(Map<String, String> fields) {
+        fields.put("key", owner.key(PAGE));
+        return owner.post(PAGE, fields);
+    }
+
+    /** Wednesday: 52.00 + 40 min at 98.00/h 65.33 + 65 min at 147.00/h 159.25 = 276.58; at 8.875 % 24.55. */
+    @Test
+    void price_isShownWhileSomebodyTypes() {
+        HttpResponse<String> page = owner.post(PAGE + "/price", typed());
+
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body()).contains("276.58", "USD\u00a0301.13", "&lt;b&gt;&quot;No&quot; ice&lt;/b&gt;")
+                .doesNotContain("<b>");
+        assertThat(owner.json("/visits?month=2026-05").path("visits").toString()).doesNotContain("hotel-fernhill");
+    }
+
+    @Test
+    void visit_becomesInvoice_givenBackByLine_thenIssuedAnewIsRefused() {
+        HttpResponse<String> stored = sent(typed());
+        assertThat(stored.statusCode()).isEqualTo(303);
+        String visit = stored.headers().firstValue("Location").orElseThrow();
+        assertThat(visit).isEqualTo("/visits/hotel-fernhill-2026-05-20");
+        String page = owner.get(visit).body();
+        assertThat(page).contains("Issue the invoice, USD\u00a0301.13").doesNotContain("<b>");
+
+        HttpResponse<String> issued = owner.post(visit + "/issue", Map.of("key", owner.key(visit)));
+        String invoice = issued.headers().firstValue("Location").orElseThrow();
+        assertThat(owner.json(invoice).path("issued").path("gross").asString()).isEqualTo("301.13");
+
+        // 159.25 at 8.875 % is 14.13: 173.38.
+        String asked = invoice + "/credit?line=3&reason=We%20came%20late.";
+        assertThat(owner.get(asked).body()).contains("Issue the credit note, USD\u00a0−173.38");
+        Map<String, String> credit = new LinkedHashMap<>(Map.of("line", "3", "reason", "We came late."));
+        credit.put("key", owner.key(asked));
+        String note = owner.post(invoice + "/credit", credit).headers().firstValue("Location").orElseThrow();
+        assertThat(owner.json(note).path("issued").path("gross").asString()).isEqualTo("-173.38");
+
+        assertThat(owner.get(invoice + "/reissue?purchaseOrder=FH-2&due=keep&reason=Wrong%20order.").body())
+                .contains("was given back already");
+    }
+
+    @Test
+    void invoice_withTheWrongOrder_isIssuedAnew() {
+        String visit = sent(typed()).headers().firstValue("Location").orElseThrow();
+        String invoice = owner.post(visit + "/issue", Map.of("key", owner.key(visit))).headers()
+                .firstValue("Location").orElseThrow();
+        String asked = invoice + "/reissue?purchaseOrder=FH-2&due=keep&reason=Wrong%20order.";
+        Map<String, String> again = new LinkedHashMap<>(
+                Map.of("purchaseOrder", "FH-2", "due", "keep", "reason", "Wrong order."));
+        again.put("key", owner.key(asked));
+
+        String other = owner.post(invoice + "/reissue", again).headers().firstValue("Location").orElseThrow();
+
+        assertThat(other).isNotEqualTo(invoice);
+        assertThat(owner.json(other).path("matter").path("purchaseOrder").asString()).isEqualTo("FH-2");
+        assertThat(owner.json(other).path("issued").path("replaces").asString()).isEqualTo(invoice.substring(8));
+    }
+
+    @Test
+    void problems_standAtTheirFields_andNothingTypedIsLost() {
+        Map<String, String> fields = typed();
+        fields.put("person0to", "nonsense");
+        fields.put("limit", "1,200");
+        fields.put("line0part", "unobtainium");
+
+        HttpResponse<String> page = sent(fields);
+
+        assertThat(page.body()).contains("href=\"#person0to\"", "href=\"#limit\"", "id=\"error-person0to-0\"",
+                "value=\"nonsense\"", "value=\"1,200\"", "value=\"unobtainium\"", "aria-invalid=\"true\"");
+        fields.put("person0to", "18:05");
+        fields.put("limit", "1200");
+        assertThat(sent(fields).body()).contains("href=\"#line0part\"", "unobtainium");
+        fields.remove("line0part");
+        assertThat(sent(fields).statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void visit_pastMidnight_endsOnTheNextDay() {
+        Map<String, String> fields = typed();
+        fields.put("person0from", "22:40");
+        fields.put("person0to", "0:55");
+
+        String visit = sent(fields).headers().firstValue("Location").orElseThrow();
+
+        assertThat(owner.json(visit).path("visit").path("ended").asString()).startsWith("2026-05-21T00:55");
+    }
+}

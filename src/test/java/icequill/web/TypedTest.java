@@ -1,0 +1,41 @@
+package icequill.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.LocalTime;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Numbers and times as people type them. */
+class TypedTest {
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"12.50 | 12.50", "12,5 | 12.5", "1,200.00 | 1200.00", "1.200,00 | 1200.00",
+            "1 200,00 | 1200.00", "1250 | 1250", "0,1234 | 0.1234"})
+    void number_inEitherForm_isRead(String text, BigDecimal number) {
+        assertThat(TypedNumber.of(text, "amount").orElseThrow()).isEqualTo(number);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1,200", "1.200", "12,345.678,90", "-5", "five", "1e3", ""})
+    void number_ofTwoMeaningsOrNone_isAsked(String text) {
+        assertThat(TypedNumber.of(text, "amount").problems()).singleElement()
+                .satisfies(problem -> assertThat(problem.place().path()).isEqualTo("amount"))
+                .satisfies(problem -> assertThat(problem.allowed()).isNotEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"9:15,09:15", "915,09:15", "9,09:00", "16:20,16:20", "4:20 pm,16:20", "4:20PM,16:20", "12 am,00:00",
+            "12 p.m.,12:00", "16.20,16:20"})
+    void time_isRead(String text, LocalTime time) {
+        assertThat(TypedMoment.time(text, "from").orElseThrow()).isEqualTo(time);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"25:00", "9:75", "13 pm", "0 am", "noon", "-1"})
+    void time_thatIsNone_isAsked(String text) {
+        assertThat(TypedMoment.time(text, "from").problems()).hasSize(1);
+    }
+}
