@@ -20,10 +20,7 @@ final class ListScheduler {
     private final boolean strict;
     private final Started started;
     private final Staffing staffing;
-    /** The end, exclusive, of what is given its times together with a task. */
-    private final int[] blockEnd;
-    private final int[] groupEnd;
-    private final int[] first;
+    private final Turns turns;
     private final ExclusionState exclusions;
     private final int[] start;
     private final int[][] people;
@@ -45,19 +42,10 @@ final class ListScheduler {
         this.started = started;
         int tasks = network.size();
         staffing = new Staffing(network, crew, strict);
-        blockEnd = new int[tasks];
-        groupEnd = new int[tasks];
-        first = network.firstOfEach();
         start = new int[tasks];
         people = new int[tasks][0];
         sequence = new int[tasks];
-        for (int task = tasks - 1; task >= 0; task--) {
-            int flush = network.tasks.get(task).timer().isPresent() ? network.flushAfter(task) : -1;
-            blockEnd[task] = flush < 0 ? task + 1 : flush + 1;
-            boolean last = task + 1 == tasks || network.machine[task + 1] != network.machine[task]
-                    || network.tasks.get(task + 1).order() != network.tasks.get(task).order();
-            groupEnd[task] = last ? task + 1 : groupEnd[task + 1];
-        }
+        turns = new Turns(network);
         exclusions = new ExclusionState(network);
     }
 
@@ -79,41 +67,9 @@ final class ListScheduler {
         return sequence.clone();
     }
 
-    Times times() {
-        return new Times();
-    }
-
-    /** The times as they were given last, kept as they are: most of them are soon given up for better ones. */
-    final class Times {
-        private final int end = ListScheduler.this.end;
-        private final int walking = ListScheduler.this.walking;
-        private final int overstayed = ListScheduler.this.overstayed;
-        private final int[] start = ListScheduler.this.start.clone();
-        private final int[][] people = ListScheduler.this.people.clone();
-
-        int end() {
-            return end;
-        }
-
-        int walking() {
-            return walking;
-        }
-
-        int overstayed() {
-            return overstayed;
-        }
-
-        /** Tasks by the time at which they begin; of what begins together and takes no time, that comes first. */
-        Sequence sequence() {
-            boolean isTimed = strict;
-            List<Sequence.Step> steps = IntStream.range(0, network.size()).boxed()
-                    .sorted(Comparator.<Integer>comparingInt(task -> start[task])
-                            .thenComparingInt(task -> network.duration[task]).thenComparingInt(network::whole))
-                    .map(task -> new Sequence.Step(task, Arrays.stream(people[task]).boxed().toList(),
-                            isTimed ? start[task] : -1))
-                    .toList();
-            return new Sequence(end, walking, steps);
-        }
+    /** The times as they were given last. */
+    ListedTimes times() {
+        return new ListedTimes(network, end, walking, overstayed, start.clone(), people.clone(), strict);
     }
 
     /**
@@ -131,7 +87,7 @@ final class ListScheduler {
             return false;
         }
         while (count < rank.length) {
-            int next = next(rank);
+            int next = turns.next(rank, start, exclusions);
             if (next < 0 || !block(next)) {
                 return false;
             }
@@ -163,28 +119,8 @@ final class ListScheduler {
         return flushed;
     }
 
-    private int next(int[] rank) {
-        int best = -1;
-        for (int machine = 0; machine + 1 < first.length; machine++) {
-            int task = first[machine];
-            while (task < first[machine + 1] && start[task] >= 0) {
-                task++;
-            }
-            if (task == first[machine + 1]) {
-                continue;
-            }
-            for (int each = task; each < groupEnd[task]; each++) {
-                boolean inTurn = each == task || blockEnd[each] == each + 1;
-                if (inTurn && start[each] < 0 && (best < 0 || rank[each] < rank[best]) && exclusions.isFree(each)) {
-                    best = each;
-                }
-            }
-        }
-        return best;
-    }
-
     private boolean block(int first) {
-        int flush = blockEnd[first] - 1;
+        int flush = turns.lastOfBlock(first);
         if (flush == first) {
             return place(first, 0, ANY_TIME);
         }
@@ -223,7 +159,7 @@ final class ListScheduler {
     private boolean place(int task, int earliest, int latest) {
         int begin = Math.max(earliest, started.earliest(task));
         int machine = network.machine[task];
-        for (int other = first[machine]; other < first[machine + 1]; other++) {
+        for (int other = turns.first(machine); other < turns.first(machine + 1); other++) {
             if (start[other] >= 0 && network.lag[other][task] >= 0) {
                 begin = Math.max(begin, start[other] + network.lag[other][task]);
             }

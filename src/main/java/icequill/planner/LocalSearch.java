@@ -28,7 +28,7 @@ final class LocalSearch {
     private final ListScheduler scheduler;
     private final Random random = new Random(SEED);
     private final int[] rank;
-    private ListScheduler.@Nullable Times best;
+    private @Nullable ListedTimes best;
     private int[] list = new int[0];
     private int nodes;
 
@@ -124,18 +124,11 @@ final class LocalSearch {
 
     /** Of what is equally good the latest, so that it does not stay where it is. */
     private void keep() {
-        if (best == null || !isWorse(best)) {
+        if (best == null
+                || best.areNoBetterThan(scheduler.overstayed(), scheduler.end(), scheduler.walking())) {
             best = scheduler.times();
             list = scheduler.sequence();
         }
-    }
-
-    private boolean isWorse(ListScheduler.Times than) {
-        int order = Integer.compare(scheduler.overstayed(), than.overstayed());
-        if (order == 0) {
-            order = Integer.compare(scheduler.end(), than.end());
-        }
-        return order == 0 ? scheduler.walking() > than.walking() : order > 0;
     }
 
     private int[] withTaskMoved(int[] order) {

@@ -14,8 +14,10 @@ final class Search {
     private static final int WIDER = 8;
     /** Schedules of several people take longer to be placed. */
     private static final int DEAR = 4;
-    /** Where there are only lists, more of them are tried. */
-    private static final int MANY = 2;
+    /** Up to so many tasks a list is put soon enough for more of them to be tried: a dozen machines of twelve tasks. */
+    private static final int MANY = 150;
+    private static final int MORE = 6;
+    private static final int LESS = 2;
 
     private final Network network;
     private final Crew crew;
@@ -67,9 +69,15 @@ final class Search {
         bound = new LowerBounds(network, crew).least();
         LocalSearch lists = lists(false);
         boolean few = network.size() <= FEW;
-        Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : MANY * effort.nodes());
+        Sequence listed = lists.shortest(bound, few ? effort.nodes() / WIDER : placings());
         Optional<Sequence> first = Optional.ofNullable(listed).or(this::sequential);
         return first.map(sequence -> improved(sequence, lists));
+    }
+
+    /** How many are tried in lists in all; of few tasks fewer, since beams go before them. */
+    private int placings() {
+        int times = network.size() > FEW && network.size() <= MANY ? MORE : LESS;
+        return (int) Math.min(Integer.MAX_VALUE, (long) times * effort.nodes());
     }
 
     private CriticalPaths improved(Sequence first, LocalSearch lists) {
@@ -84,7 +92,7 @@ final class Search {
             bound = Math.max(bound, Math.min(best.end(), beam.lost()));
         }
         lists.startFrom(best);
-        Sequence last = lists.shortest(bound, few ? effort.nodes() : MANY * effort.nodes());
+        Sequence last = lists.shortest(bound, placings());
         return new CriticalPaths(network, crew, lessWalking(last != null && last.isBetter(best) ? last : best, lists),
                 started);
     }

@@ -8,7 +8,7 @@ import java.util.List;
  * When each task of a visit is done, and by whom. Minutes count from the beginning of the visit.
  *
  * @param minutes until everything is done, waits and breaks included
- * @param bound no timetable for this crew is shorter; at most {@code minutes}
+ * @param bound no timetable for this crew is shorter, whoever of them stayed longer where somebody does; at most {@code minutes}
  * @param walking minutes of all people together
  * @param crew how many people it was made for
  * @param overstays those who stay longer than they may, by number; none where everybody can leave when he must

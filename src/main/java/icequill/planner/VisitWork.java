@@ -44,7 +44,9 @@ public record VisitWork(WalkTimes walks, List<Pair> neverBothOff, List<Set<Strin
         List<MachineTask> byMachine = tasks.stream().sorted(Comparator.comparing(MachineTask::machine)
                 .thenComparingInt(MachineTask::order).thenComparing(MachineTask::name).thenComparing(MachineTask::state)
                 .thenComparingInt(MachineTask::attended).thenComparingInt(MachineTask::unattended)
-                .thenComparingInt(MachineTask::people)).toList();
+                .thenComparingInt(MachineTask::people).thenComparing(MachineTask::dust)
+                .thenComparing(MachineTask::accompanied)
+                .thenComparing(task -> task.needs().stream().sorted().toList().toString())).toList();
         return new VisitWork(sorted, neverBothOff.stream().map(Pair::sorted).distinct()
                 .sorted(Comparator.comparing(Pair::one).thenComparing(Pair::other)).toList(),
                 neverAllOff.stream().distinct().sorted(Comparator.comparing(VisitWork::listed)).toList(), byMachine);

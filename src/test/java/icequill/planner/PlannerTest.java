@@ -228,17 +228,77 @@ class PlannerTest {
                 .isEqualTo(20 + 2 * 82 + 22);
     }
 
-    /** The shortest that twenty times the usual effort found: src/docs/timetables.md. */
-    @Test
-    void plan_sixMachines_withinTwoPercentOfALongRun() {
-        assertWithinTwoPercent(6, 2, 0, 258);
+    /** The shortest that is known: src/docs/timetables.md. */
+    @ParameterizedTest
+    @CsvSource({"4, 2, 181", "6, 2, 255"})
+    void plan_someMachines_withinTwoPercentOfTheShortestKnown(int machines, int people, int known) {
+        assertWithinTwoPercent(machines, people, 0, known);
+    }
+
+    /**
+     * The same for one to twelve machines and one to four people, by the shortest that twenty times as many lists, beams or another solver
+     * found: proven, or at most 2 % longer.
+     */
+    @Tag("long")
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            1, 1, 124
+            1, 2, 124
+            1, 3, 124
+            1, 4, 124
+            2, 1, 181
+            2, 2, 124
+            2, 3, 124
+            2, 4, 124
+            3, 1, 253
+            3, 2, 151
+            3, 3, 124
+            3, 4, 124
+            4, 1, 329
+            4, 2, 181
+            4, 3, 145
+            4, 4, 124
+            5, 1, 410
+            5, 2, 220
+            5, 3, 159
+            5, 4, 142
+            6, 1, 492
+            6, 2, 255
+            6, 3, 182
+            6, 4, 152
+            7, 1, 574
+            7, 2, 298
+            7, 3, 209
+            7, 4, 165
+            8, 1, 658
+            8, 2, 336
+            8, 3, 234
+            8, 4, 184
+            9, 1, 743
+            9, 2, 379
+            9, 3, 262
+            9, 4, 204
+            10, 1, 828
+            10, 2, 423
+            10, 3, 290
+            10, 4, 221
+            11, 1, 911
+            11, 2, 467
+            11, 3, 317
+            11, 4, 243
+            12, 1, 993
+            12, 2, 504
+            12, 3, 344
+            12, 4, 262
+            """)
+    void plan_upToTwelveMachinesAndFourPeople_withinTwoPercentOfTheShortestKnown(int machines, int people, int known) {
+        assertWithinTwoPercent(machines, people, 0, known);
     }
 
     @Tag("long")
-    @ParameterizedTest
-    @CsvSource({"6, 3, 2, 208", "12, 3, 0, 344"})
-    void plan_manyMachines_withinTwoPercentOfALongRun(int machines, int people, int pairs, int known) {
-        assertWithinTwoPercent(machines, people, pairs, known);
+    @Test
+    void plan_pairsNeverBothOff_withinTwoPercentOfTheShortestKnown() {
+        assertWithinTwoPercent(6, 3, 2, 208);
     }
 
     private static void assertWithinTwoPercent(int machines, int people, int pairs, int known) {
@@ -246,8 +306,10 @@ class PlannerTest {
         for (int pair = 0; pair < pairs; pair++) {
             work = Visits.neverBothOff(work, "m" + 2 * pair, "m" + (2 * pair + 1));
         }
+        Timetable table = plan(work, people);
 
-        assertThat(plan(work, people).minutes()).isBetween(known - known / 50, known + known / 50);
+        assertThat(table.minutes()).isLessThanOrEqualTo(known + known / 50);
+        assertThat(table.bound()).isLessThanOrEqualTo(known);
     }
 
     /** Two hundred machines, four people: 200 x 72 attended, and more walks than these by far. */
