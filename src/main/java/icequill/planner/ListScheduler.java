@@ -1,8 +1,6 @@
 package icequill.planner;
 
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
 import java.util.stream.IntStream;
 
 /**

@@ -124,8 +124,8 @@ class PlannerTest {
 
     /**
      * R. L. Graham, LowerBounds on multiprocessing timing anomalies, SIAM J. Appl. Math. 17 (1969): instances for which lists of tasks
-     * give 11, 7 and more, and the shortest schedules take 9, 6 and 12 (instances from memory). In the third, 3 goes before 9, and
-     * 2 before four times 4.
+     * give 11, 7 and more, and the shortest schedules take 9, 6, 12 and 12 (instances from memory). In the last, 3 goes before 9,
+     * and 2 before four times 4.
      */
     static Stream<Arguments> grahamsInstances() {
         List<MachineTask> ordered = both(List.of(Visits.task("a", "first", MachineState.ANY, 1, 3, 0),
@@ -134,7 +134,7 @@ class PlannerTest {
         List<MachineTask> third = both(ordered, IntStream.range(0, 4)
                 .mapToObj(i -> Visits.task("b", "next" + i, MachineState.ANY, 2, 4, 0)).toList());
         return Stream.of(Arguments.of(free(5, 5, 4, 4, 3, 3, 3), 3, 9), Arguments.of(free(3, 3, 2, 2, 2), 2, 6),
-                Arguments.of(third, 3, 12));
+                Arguments.of(free(7, 7, 6, 6, 5, 5, 4, 4, 4), 4, 12), Arguments.of(third, 3, 12));
     }
 
     @ParameterizedTest
