@@ -60,7 +60,7 @@ public final class AllRules {
 
     private static ServiceCallRates serviceCall(ServiceCallRates usual) {
         return new ServiceCallRates(usual.zones(), usual.beyond(), Optional.of(usd("1.855")), 20, true,
-                usual.mileCost(), usual.place());
+                usual.mileCost(), Optional.of(new BigDecimal("45")), usual.place());
     }
 
     private static Adjustments adjustments(Adjustments usual) {

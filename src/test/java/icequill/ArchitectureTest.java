@@ -176,10 +176,11 @@ class ArchitectureTest {
         room(arrows, "answer.site", "files.answer render.words agreement party explain");
         room(arrows, "answer.register", "answer");
         room(arrows, "answer.paper", "answer ledger.papers files.answer");
-        room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer");
-        // ledger.entries, because a history tells whether a visit was planned or withdrawn
+        // money, because prices are shown before and after
+        room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money");
+        // ledger.entries, because a history tells whether a visit was planned or withdrawn; money, because visits earn it
         room(arrows, "answer.history",
-                "ledger.papers ledger.entries render.words files.answer rates work party explain");
+                "ledger.papers ledger.entries render.words files.answer rates work party explain money");
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer"
                         + " files.yaml document party explain money");
@@ -199,10 +200,11 @@ class ArchitectureTest {
                 "office.billing office answer.entry answer shop ledger ledger.entries render.words files.form"
                         + " files.yaml files.disk rates work party explain");
         // ledger.find, because names are compared as papers are found
+        // pricer, tax and money, because earnings and prices that are tried are summed up
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook plans visits request document rates agreement work party explain");
+                + " outlook plans visits request document tax pricer rates agreement work party explain money");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");

@@ -129,6 +129,7 @@ public final class RatesFixture {
         ServiceCallRates.Zone zone = new ServiceCallRates.Zone("near", new Wording("up to 30 miles", "hasta 30 millas"),
                 new BigDecimal("30"), bands("52", "78", "104"), new Place("pricing/service-call.yaml", 9, "zones[0]"));
         return new ServiceCallRates(List.of(zone), usd("2.40"), Optional.empty(), 0, false, usd("0.725"),
+                Optional.empty(),
                 new Place("pricing/service-call.yaml", 20, "mileCost"));
     }
 

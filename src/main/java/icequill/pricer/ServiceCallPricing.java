@@ -5,6 +5,8 @@ import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Rounding;
+import icequill.pricer.ResolvedVisit.Worker;
+import icequill.rates.Grade;
 import icequill.rates.ServiceCallRates;
 import icequill.rates.ServiceCallRates.Zone;
 import icequill.work.Attendance;
@@ -28,6 +30,7 @@ import javax.money.MonetaryAmount;
 final class ServiceCallPricing {
 
     private static final BigDecimal BOTH_WAYS = BigDecimal.TWO;
+    private static final String MILES_PER_HOUR = "mi/h";
 
     private final ResolvedVisit bound;
     private final ServiceCallRates rates;
@@ -88,7 +91,7 @@ final class ServiceCallPricing {
         }
         return new Charge(ChargeClass.TRAVEL, bound.visit().serviceCall(), text, Optional.empty(),
                 Quantity.of(1, Unit.VISIT), within.map(inside -> new UnitPrice(price, Unit.VISIT)),
-                figure.rounded(Rounding.LINE, currency), reasons, cost(rates, miles, currency));
+                figure.rounded(Rounding.LINE, currency), reasons, cost(arrival.toLocalDate(), band));
     }
 
     private Optional<Phrase> trips(LocalDateTime arrival, int day) {
@@ -114,12 +117,37 @@ final class ServiceCallPricing {
                         Cost.none(currency, "owner.in-service-call")));
     }
 
-    private static Cost cost(ServiceCallRates rates, BigDecimal miles, CurrencyUnit currency) {
-        Figure driven = Figure.term(BOTH_WAYS, "").times(Figure.term(miles, Unit.MILE.symbol()))
-                .times(Figure.price(rates.mileCost(), Unit.MILE.symbol())).rounded(Rounding.COST, currency);
-        Explanation how = Explanation.of(driven,
+    /** The miles, and the wages of the time on the road. */
+    private Cost cost(LocalDate day, Band band) {
+        Figure miles = Figure.term(BOTH_WAYS, "").times(Figure.term(bound.site().miles(), Unit.MILE.symbol()));
+        Explanation driven = Explanation.of(
+                miles.times(Figure.price(rates.mileCost(), Unit.MILE.symbol())).rounded(Rounding.COST, currency),
                 Phrase.of("owner.mileage", new Fact.Amount(rates.mileCost()), Names.of(rates.place())));
+        Explanation how = rates.speed().map(speed -> driving(driven, miles, speed, day, band)).orElse(driven);
         return new Cost(how.amount(currency), how);
+    }
+
+    private Explanation driving(Explanation driven, Figure miles, BigDecimal speed, LocalDate day, Band band) {
+        List<Grade> drivers = bound.workers().stream().filter(worker -> isDriven(worker, day)).map(Worker::grade)
+                .toList();
+        Figure all = drivers.stream()
+                .map(grade -> miles.over(Figure.term(speed, MILES_PER_HOUR))
+                        .times(Figure.price(grade.hourly().wage(band), Unit.HOUR.symbol()))
+                        .rounded(Rounding.COST, currency))
+                .reduce(driven.figure(), Figure::plus);
+        List<Phrase> reasons = new ArrayList<>(driven.reasons());
+        if (!drivers.isEmpty()) {
+            reasons.add(Phrase.of("owner.driving", Fact.number(drivers.size(), ""),
+                    new Fact.Measure(speed, Unit.MILE.symbol())));
+        }
+        return Explanation.of(all, reasons.toArray(Phrase[]::new));
+    }
+
+    /** Whether he comes on a day, and does not write down his time on the road himself. */
+    private static boolean isDriven(Worker worker, LocalDate day) {
+        return worker.stays().stream().anyMatch(stay -> stay.arrived().toLocalDate().equals(day))
+                && worker.stays().stream().flatMap(stay -> stay.spells().stream())
+                        .noneMatch(spell -> spell.on() == ChargeClass.TRAVEL);
     }
 
     private static Fact miles(BigDecimal miles) {

@@ -37,7 +37,8 @@ record Overlay(Rates rates, RateSheet sheet) {
     private ServiceCallRates serviceCall() {
         ServiceCallRates usual = rates.serviceCall();
         return new ServiceCallRates(usual.zones().stream().map(this::zone).toList(), usual.beyond(), usual.perMile(),
-                sheet.includes().orElse(usual.includes()), usual.eachDay(), usual.mileCost(), usual.place());
+                sheet.includes().orElse(usual.includes()), usual.eachDay(), usual.mileCost(), usual.speed(),
+                usual.place());
     }
 
     private Zone zone(Zone usual) {

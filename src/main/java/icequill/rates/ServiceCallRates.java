@@ -20,9 +20,10 @@ import javax.money.MonetaryAmount;
  * @param includes minutes of the first person that it pays for
  * @param eachDay whether each day on which somebody comes pays one, by its own band; otherwise one is for the whole visit
  * @param mileCost what a mile driven costs the shop
+ * @param speed miles an hour, by which the time on the road is reckoned that the shop pays; empty where it pays none
  */
 public record ServiceCallRates(List<Zone> zones, MonetaryAmount beyond, Optional<MonetaryAmount> perMile,
-        int includes, boolean eachDay, MonetaryAmount mileCost, Place place) {
+        int includes, boolean eachDay, MonetaryAmount mileCost, Optional<BigDecimal> speed, Place place) {
 
     /**
      * Sites up to a distance.

@@ -59,7 +59,12 @@ public record VisitLoader(ShopFolder folder) {
         return read(form, Visit::day, problems);
     }
 
-    private Optional<VisitContext> read(Form form, Function<Visit, LocalDate> day, Problems problems) {
+    /**
+     * The same at the prices of another day than the visit's own.
+     *
+     * @param day whose rates hold
+     */
+    public Optional<VisitContext> read(Form form, Function<Visit, LocalDate> day, Problems problems) {
         Optional<Visit> visit = folder.visit(form);
         visit.ifPresent(found -> problems.addAll(
                 ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));

@@ -46,6 +46,11 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         return reaching.size() == 1 ? Optional.of(reaching.getFirst()) : Optional.empty();
     }
 
+    /** The plan of the agreement that it falls under, by id. */
+    public Optional<String> tier() {
+        return applied().map(found -> found.tier().id());
+    }
+
     /** The visit's price with the discounts of its agreement, or that work is called included which no agreement includes. */
     public Validated<PricedVisit> price(Rates rates) {
         Problems problems = new Problems();

@@ -11,10 +11,12 @@ import static icequill.VisitBuilder.spell;
 import static icequill.VisitBuilder.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.RatesFixture;
 import icequill.VisitBuilder;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.party.Site;
 import icequill.rates.Counting;
 import icequill.rates.Counting.Overtime;
 import icequill.rates.Counting.Per;
@@ -226,6 +228,39 @@ class TimeRulesTest {
         });
     }
 
+    /**
+     * Of the owner's cost: 66.8 miles at 0.725 are 48.43; at 45 miles an hour they take 1.4844 hours, of 46.50 each 69.03. A helper beside
+     * costs 43.05 (29.00), and whoever writes his travel down is paid by that.
+     */
+    @Test
+    void timeOnTheRoad_isPartOfTheCost() {
+        Rates rates = atFortyFiveMilesAnHour();
+        Site far = site(RatesFixture.customer(), "33.4");
+
+        assertThat(cost(visit().lead("2026-05-13T10:00", "2026-05-13T11:00"), far, rates)).isEqualTo("117.46");
+        assertThat(cost(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").person("helper",
+                spell("2026-05-13T10:00", "2026-05-13T11:00", ChargeClass.CLEANING, Outcome.CHARGED)), far, rates))
+                .isEqualTo("160.51");
+        assertThat(cost(visit().person("lead", spell("2026-05-13T10:00", "2026-05-13T11:00",
+                ChargeClass.TRAVEL, Outcome.CHARGED)), far, rates)).isEqualTo("48.43");
+    }
+
+    private static Rates atFortyFiveMilesAnHour() {
+        Rates usual = rates();
+        ServiceCallRates call = usual.serviceCall();
+        return new Rates(USD, usual.labor(),
+                new ServiceCallRates(call.zones(), call.beyond(), call.perMile(), call.includes(), call.eachDay(),
+                        call.mileCost(), Optional.of(new BigDecimal("45")), call.place()),
+                usual.materials(), usual.tasks(), usual.adjustments(), usual.plans());
+    }
+
+    private static String cost(VisitBuilder builder, Site site, Rates rates) {
+        PricedLine line = Pricer.price(builder.build(), site, rates).orElseThrow().lines().getFirst();
+        assertThat(HowReader.evaluate(line.cost().how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(line.cost().amount()));
+        return Amounts.plain(line.cost().amount());
+    }
+
     private static Rates labor(Counting counting, Map<String, Integer> minimum, Map<String, MonetaryAmount> firstHour,
             Map<String, MonetaryAmount> travel) {
         LaborRates usual = rates().labor();
@@ -249,7 +284,7 @@ class TimeRulesTest {
                 new ServiceCallRates(
                         List.of(new ServiceCallRates.Zone(zone.id(), zone.name(), zone.upTo(),
                                 bands("89", "120", "150"), zone.place())),
-                        usual.beyond(), perMile, includes, eachDay, usual.mileCost(), usual.place()),
+                        usual.beyond(), perMile, includes, eachDay, usual.mileCost(), Optional.empty(), usual.place()),
                 rates().materials(), rates().tasks(), rates().adjustments(), rates().plans());
     }
 

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
+        VisitEarningsCommand.class,
         VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class,
         VisitTimetableCommand.class,
         VisitWithdrawCommand.class,

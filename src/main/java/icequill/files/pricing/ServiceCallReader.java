@@ -30,6 +30,7 @@ record ServiceCallReader(Fields fields, CurrencyUnit currency, Set<String> bands
                 : beyond.flatMap(past -> mileCost
                         .map(cost -> new ServiceCallRates(zones, past, perMile,
                                 fields.integer("includes").orElse(0), fields.flag("eachDay"), cost,
+                                fields.number("speed"),
                                 fields.place("mileCost"))));
     }
 

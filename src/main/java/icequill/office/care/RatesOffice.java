@@ -1,10 +1,13 @@
 package icequill.office.care;
 
 import icequill.answer.rates.AdoptedRates;
+import icequill.answer.rates.RaisedPrices;
 import icequill.answer.rates.RatesList;
 import icequill.answer.rates.RatesSheet;
 import icequill.answer.rates.ToldChanges;
 import icequill.answer.rates.ToldVersion;
+import icequill.files.disk.SafeFile;
+import icequill.files.pricing.PriceRaise;
 import icequill.files.pricing.RatesChange;
 import icequill.files.pricing.RatesFolder;
 import icequill.files.pricing.RatesVersion;
@@ -20,6 +23,8 @@ import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
+import icequill.shop.ShopFolder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -78,7 +83,7 @@ public final class RatesOffice {
         return book.read(open -> named(open, Optional.of(name))).then(new RatesFolder(target)::write);
     }
 
-    private static Validated<RatesVersion> named(Reading open, Optional<String> name) {
+    static Validated<RatesVersion> named(Reading open, Optional<String> name) {
         Set<String> known = new TreeSet<>();
         open.rates().adoptions().forEach(adoption -> known.add(adoption.version()));
         List<String> meant = name
@@ -106,6 +111,39 @@ public final class RatesOffice {
                         : sure
                                 ? adopted(first(version), version)
                                 : Validated.valid(first(version)));
+    }
+
+    /**
+     * Raises prices of the folder from a day on.
+     *
+     * @param sure otherwise nothing is written, and it is told what would be
+     */
+    public Validated<RaisedPrices> raise(RaiseWish wish, boolean sure) {
+        ShopFolder shop = BookForms.shop(book);
+        return wish.read().then(groups -> GlyphCheck.report(shop, new Problems()).or(() -> groups))
+                .then(groups -> new RatesFolder(book.folder())
+                        .version().then(version -> new PriceRaise(wish.from(), groups,
+                                shop.shop().orElseThrow().currency()).of(version)))
+                .then(files -> sure ? written(files) : Validated.valid(files))
+                .map(files -> RaisedPrices.of(wish.from(), files, sure));
+    }
+
+    /** The old files are ended first: a gap is seen on its first day, and two files of one day stop all pricing. */
+    private Validated<List<PriceRaise.Following>> written(List<PriceRaise.Following> files) {
+        Problems problems = new Problems();
+        files.forEach(file -> SafeFile.inTheWay(book.folder().resolve(file.next())).ifPresent(problems::add));
+        Validated<List<PriceRaise.Following>> written = problems.or(() -> files);
+        for (PriceRaise.Following file : files) {
+            written = written.then(done -> write(file.file(), file.ended(), true).map(path -> done));
+        }
+        for (PriceRaise.Following file : files) {
+            written = written.then(done -> write(file.next(), file.begun(), false).map(path -> done));
+        }
+        return written;
+    }
+
+    private Validated<Path> write(String name, String text, boolean replace) {
+        return SafeFile.write(book.folder().resolve(name), text.getBytes(StandardCharsets.UTF_8), replace);
     }
 
     private static AdoptedRates first(RatesVersion version) {

@@ -1,0 +1,33 @@
+package icequill.cli.visit;
+
+import icequill.answer.history.VisitEarnings;
+import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.PeriodOptions;
+import icequill.cli.terminal.Table;
+import icequill.office.care.EarningsOffice;
+import java.time.Clock;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Shows the owner what visits earned. */
+@Command(name = "earnings", mixinStandardHelpOptions = true, description = "Shows the owner what done visits were charged at, what they cost the shop (wages, paid time on the road, miles, materials) and what was left, before tax, the most first.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill visit earnings --by customer --month 2026-05", "  icequill visit earnings --by tier"})
+public final class VisitEarningsCommand extends BookCommand {
+
+    @Option(names = "--by", paramLabel = "WHAT", description = "A row for each ${COMPLETION-CANDIDATES}. Default: visit.")
+    private EarningsOffice.By by = EarningsOffice.By.VISIT;
+
+    @Mixin
+    private PeriodOptions period = new PeriodOptions();
+
+    public VisitEarningsCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return show(EarningsOffice.of(folder(), clock()).of(by, period.period()),
+                earned -> print(Table.of(VisitEarnings.HEAD, earned.cells(), 1)));
+    }
+}
