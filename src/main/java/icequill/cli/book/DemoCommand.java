@@ -32,6 +32,7 @@ public final class DemoCommand implements Callable<Integer> {
         return printout.answer(Demo.run(folder, step -> progress(printout, step)), made -> {
             printout.out().println(Table.of(List.of("paper", "customer", "net", "tax", "total"), made.rows(), 2));
             printout.out().println("Open them in " + made.folder().resolve("papers"));
+            printout.out().println("Its office in a browser: icequill office --shop " + made.folder());
         });
     }
 
