@@ -129,7 +129,7 @@ class SentOnceTest {
             }
             start.countDown();
             List<Integer> statuses = List.of(answers.get(0).get(), answers.get(1).get());
-            assertThat(statuses).contains(303).allMatch(status -> status == 303 || status >= 400 && status < 500);
+            assertThat(statuses).contains(303).allMatch(status -> status == 303 || (status >= 400 && status < 500));
             assertThat(statuses.stream().filter(status -> status == 303)).hasSize(1);
         }
         assertThat(invoices(owner)).containsExactly("INV-2026-00001");
