@@ -9,7 +9,7 @@ import javax.money.MonetaryAmount;
  *
  * @param code of UNTDID 5189 for an allowance, 7161 for a charge
  * @param reason in words
- * @param figured what a charge was figured on; empty for an allowance
+ * @param figured what a charge is a percentage of; empty for an allowance, and where parts of it are of other amounts
  * @param category empty on a line, which has its own
  */
 record Adjustment(boolean isCharge, MonetaryAmount amount, String code, String reason, Optional<Base> figured,
@@ -22,7 +22,7 @@ record Adjustment(boolean isCharge, MonetaryAmount amount, String code, String r
         return new Adjustment(false, amount, code, reason, Optional.empty(), category);
     }
 
-    static Adjustment charge(MonetaryAmount amount, String code, String reason, Base figured, Category category) {
-        return new Adjustment(true, amount, code, reason, Optional.of(figured), Optional.of(category));
+    static Adjustment charge(MonetaryAmount amount, String code, String reason, Optional<Base> figured, Category category) {
+        return new Adjustment(true, amount, code, reason, figured, Optional.of(category));
     }
 }

@@ -56,6 +56,7 @@ record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) impl
                         new Fact.Part(part.percent())))
                 .map(wording).collect(Collectors.joining("; "));
         return Adjustment.charge(total.tax(), Codes.MUTUALLY_DEFINED, name,
-                new Adjustment.Base(total.base(), total.rate().total()), Category.OUTSIDE_SCOPE);
+                Optional.of(new Adjustment.Base(total.base(), total.rate().total()))
+                        .filter(base -> !total.rate().isCapped()), Category.OUTSIDE_SCOPE);
     }
 }

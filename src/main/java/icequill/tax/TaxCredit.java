@@ -10,6 +10,7 @@ import icequill.problem.Check;
 import icequill.tax.TaxTotal.ComponentTax;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -40,15 +41,25 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
         MonetaryAmount amount = Amounts.sum(bases, currency);
         MonetaryAmount left = left();
         Check.that(allows(amount), "only " + left + " is left, not " + amount);
-        TaxTotal byRate = TaxTotals.total(original.rate(), amount,
-                TaxTotals.explained(original.rate(), bases, basis).because(Phrase.of("reason.credit-rate")));
+        TaxTotal byRate = TaxTotals.total(original.rate(), amount, bases,
+                byRate(bases, amount, basis).because(Phrase.of("reason.credit-rate")));
         boolean isLast = amount.isEqualTo(left);
-        if (isWhole(amount) || (!isLast && fits(byRate))) {
+        boolean isWholeLine = isWhole(amount) && !original.rate().isCapped();
+        if (isWholeLine || (!isLast && !original.rate().isCapped() && fits(byRate))) {
             return byRate;
         }
         Explanation how = isLast || byRate.tax().isGreaterThan(taxLeft()) ? rest() : byRate.how();
         MonetaryAmount tax = how.amount(currency);
-        return new TaxTotal(original.rate(), amount, tax, how, components(tax));
+        return new TaxTotal(original.rate(), amount, tax, how, components(tax, amount));
+    }
+
+    /** Of what was taxed in part only a part has as much of the tax as of the base. */
+    private Explanation byRate(List<MonetaryAmount> bases, MonetaryAmount amount, TaxBasis basis) {
+        return original.rate().isCapped() && !original.base().isZero()
+                ? Explanation.of(Figure.price(original.tax(), "").times(Figure.price(amount, ""))
+                        .over(Figure.price(original.base(), ""))
+                        .rounded(Rounding.TAX, original.base().getCurrency()))
+                : TaxTotals.explained(original.rate(), bases, basis);
     }
 
     /** What is left of the base; negative where more was taken back than charged. */
@@ -84,7 +95,7 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
     }
 
     /** The tax divided by what is left to each authority, so that nobody gives back more. */
-    private List<ComponentTax> components(MonetaryAmount tax) {
+    private List<ComponentTax> components(MonetaryAmount tax, MonetaryAmount amount) {
         CurrencyUnit currency = tax.getCurrency();
         List<BigDecimal> weights = componentsLeft().stream().map(left -> Amounts.number(left).max(BigDecimal.ZERO))
                 .toList();
@@ -94,8 +105,19 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
                     ? Figure.price(Amounts.zero(currency), "")
                     : new Figure.Share(new BigDecimal(Amounts.plain(tax)), weights, i, Rounding.TAX.decimals(currency));
             Explanation how = Explanation.of(part, Phrase.of("reason.credit-left"));
-            return new ComponentTax(original.rate().components().get(i), how.amount(currency), how);
+            return new ComponentTax(original.rate().components().get(i), how.amount(currency), how,
+                    base(i, amount));
         }).toList();
+    }
+
+    /** What an authority taxed of what is credited, where it did not tax all: a part as large, and at last what is left. */
+    private Optional<MonetaryAmount> base(int component, MonetaryAmount amount) {
+        CurrencyUnit currency = original.base().getCurrency();
+        return original.components().get(component).base().map(whole -> amount.isEqualTo(left())
+                ? notes.stream().map(note -> note.components().get(component).base().orElse(note.base()))
+                        .reduce(whole, MonetaryAmount::subtract)
+                : Explanation.of(Figure.price(whole, "").times(Figure.price(amount, ""))
+                        .over(Figure.price(original.base(), "")).rounded(Rounding.TAX, currency)).amount(currency));
     }
 
     private MonetaryAmount taxLeft() {

@@ -8,6 +8,7 @@ import icequill.party.Wording;
 import icequill.problem.Check;
 import java.util.List;
 import java.util.Optional;
+import javax.money.MonetaryAmount;
 
 /**
  * A rate of tax, the sum of its components.
@@ -17,11 +18,21 @@ import java.util.Optional;
  */
 public record TaxRate(String id, Category category, List<Component> components, Optional<Wording> reason) {
 
-    /** Part of a rate that one authority levies. */
-    public record Component(Wording name, Percent percent, Levy levy) {
+    /**
+     * Part of a rate that one authority levies.
+     *
+     * @param cap of what one line costs it taxes so much at most, as Florida's counties do with the first 5,000 of an item (F.S.
+     *     212.054(2)(b), from memory); empty where it taxes all
+     */
+    public record Component(Wording name, Percent percent, Levy levy, Optional<MonetaryAmount> cap) {
+
+        /** What it taxes of a line. */
+        MonetaryAmount taxed(MonetaryAmount base) {
+            return cap.filter(base::isGreaterThan).orElse(base);
+        }
 
         Component of(Wording place) {
-            return new Component(place.and(name), percent, levy);
+            return new Component(place.and(name), percent, levy, cap);
         }
     }
 
@@ -72,6 +83,11 @@ public record TaxRate(String id, Category category, List<Component> components, 
         return this.category == Category.AE
                 ? given.map(text -> Phrase.of("tax.category.ae-by", text)).orElse(category)
                 : given.map(text -> Phrase.of("tax.reason", text)).orElse(category);
+    }
+
+    /** Whether an authority taxes no more of a line than so much. */
+    public boolean isCapped() {
+        return components.stream().anyMatch(component -> component.cap().isPresent());
     }
 
     /** The same under the name of its place: another than an equal rate elsewhere. */

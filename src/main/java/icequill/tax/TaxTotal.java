@@ -2,6 +2,7 @@ package icequill.tax;
 
 import icequill.explain.Explanation;
 import java.util.List;
+import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
@@ -13,8 +14,13 @@ import javax.money.MonetaryAmount;
 public record TaxTotal(TaxRate rate, MonetaryAmount base, MonetaryAmount tax, Explanation how,
         List<ComponentTax> components) {
 
-    /** What one authority gets. */
-    public record ComponentTax(TaxRate.Component component, MonetaryAmount amount, Explanation how) {}
+    /**
+     * What one authority gets.
+     *
+     * @param base what it taxes, where that is less than the total's
+     */
+    public record ComponentTax(TaxRate.Component component, MonetaryAmount amount, Explanation how,
+            Optional<MonetaryAmount> base) {}
 
     public TaxTotal {
         components = List.copyOf(components);
@@ -22,6 +28,6 @@ public record TaxTotal(TaxRate rate, MonetaryAmount base, MonetaryAmount tax, Ex
 
     TaxTotal at(TaxPlace place) {
         return new TaxTotal(place.named(rate), base, tax, how, components.stream()
-                .map(part -> new ComponentTax(part.component().of(place.name()), part.amount(), part.how())).toList());
+                .map(part -> new ComponentTax(part.component().of(place.name()), part.amount(), part.how(), part.base())).toList());
     }
 }

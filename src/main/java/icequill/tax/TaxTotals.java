@@ -14,7 +14,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -37,43 +39,85 @@ public final class TaxTotals {
     }
 
     private static TaxTotal total(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis, CurrencyUnit currency) {
-        return total(rate, Amounts.sum(bases, currency), explained(rate, bases, basis));
+        return total(rate, Amounts.sum(bases, currency), bases, explained(rate, bases, basis));
     }
 
     /** The tax on amounts at one rate; at least one, all of one currency. */
     static Explanation explained(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis) {
         return switch (basis) {
-        case INVOICE -> Explanation.of(tax(rate, bases.stream().reduce(MonetaryAmount::add).orElseThrow()),
-                Phrase.of("reason.tax-basis.invoice"));
-        case ITEM -> Explanation.of(bases.stream().map(one -> tax(rate, one)).reduce(Figure::plus).orElseThrow(),
-                Phrase.of("reason.tax-basis.item"));
+        case INVOICE -> Explanation.of(tax(rate, bases), reasons(rate, "reason.tax-basis.invoice"));
+        case ITEM -> Explanation.of(
+                bases.stream().map(one -> tax(rate, List.of(one))).reduce(Figure::plus).orElseThrow(),
+                reasons(rate, "reason.tax-basis.item"));
         };
     }
 
-    /** The total of a tax that was figured already, with its components. */
-    static TaxTotal total(TaxRate rate, MonetaryAmount base, Explanation how) {
-        MonetaryAmount tax = how.amount(base.getCurrency());
-        return new TaxTotal(rate, base, tax, how, components(rate, tax));
+    private static Phrase[] reasons(TaxRate rate, String basis) {
+        return Stream.concat(Stream.of(Phrase.of(basis)),
+                rate.components().stream().flatMap(component -> component.cap().map(
+                        cap -> Phrase.of("reason.tax-cap", component.name().named(), new Fact.Amount(cap))).stream()))
+                .toArray(Phrase[]::new);
     }
 
-    private static Figure tax(TaxRate rate, MonetaryAmount base) {
-        return Figure.percent(rate.total()).times(Figure.price(base, "")).rounded(Rounding.TAX, base.getCurrency());
+    /**
+     * The total of a tax that was figured already, with its components.
+     *
+     * @param bases of the lines, which add up to the base
+     */
+    static TaxTotal total(TaxRate rate, MonetaryAmount base, List<MonetaryAmount> bases, Explanation how) {
+        MonetaryAmount tax = how.amount(base.getCurrency());
+        return new TaxTotal(rate, base, tax, how, components(rate, bases, tax));
+    }
+
+    /** By all components together, but by one that is capped by itself. */
+    private static Figure tax(TaxRate rate, List<MonetaryAmount> bases) {
+        CurrencyUnit currency = bases.getFirst().getCurrency();
+        Percent whole = rate.components().stream().filter(component -> component.cap().isEmpty())
+                .map(TaxRate.Component::percent).reduce(Percent.ZERO, Percent::plus);
+        Figure onAll = Figure.percent(whole).times(Figure.price(Amounts.sum(bases, currency), ""));
+        List<Figure> capped = rate.components().stream().filter(component -> component.cap().isPresent())
+                .map(component -> Figure.percent(component.percent())
+                        .times(Figure.price(taxed(component, bases), "")))
+                .toList();
+        Figure sum = whole.isZero() && !capped.isEmpty()
+                ? capped.stream().reduce(Figure::plus).orElseThrow()
+                : capped.stream().reduce(onAll, Figure::plus);
+        return sum.rounded(Rounding.TAX, currency);
+    }
+
+    private static MonetaryAmount taxed(TaxRate.Component component, List<MonetaryAmount> bases) {
+        return Amounts.sum(bases.stream().map(component::taxed).toList(), bases.getFirst().getCurrency());
+    }
+
+    /** By what each component comes to; by their rates where one comes to less than nothing. */
+    private static List<BigDecimal> weights(TaxRate rate, List<MonetaryAmount> bases) {
+        List<BigDecimal> percents = rate.components().stream().map(component -> component.percent().value()).toList();
+        List<BigDecimal> shares = rate.components().stream().map(component -> component.percent().value()
+                .multiply(Amounts.number(taxed(component, bases)))).toList();
+        boolean isDivided = shares.stream().allMatch(share -> share.signum() >= 0)
+                && shares.stream().anyMatch(share -> share.signum() > 0);
+        return rate.isCapped() && isDivided ? shares : percents;
     }
 
     /** The tax divided by the components' rates, largest remainder, so that they add up to it. */
-    private static List<ComponentTax> components(TaxRate rate, MonetaryAmount tax) {
+    private static List<ComponentTax> components(TaxRate rate, List<MonetaryAmount> bases, MonetaryAmount tax) {
         CurrencyUnit currency = tax.getCurrency();
         if (rate.total().isZero()) {
             return rate.components().stream().map(component -> new ComponentTax(component, tax,
-                    Explanation.of(Figure.price(tax, ""), Phrase.of("reason.tax-components")))).toList();
+                    Explanation.of(Figure.price(tax, ""), Phrase.of("reason.tax-components")), base(component, bases)))
+                    .toList();
         }
-        List<BigDecimal> weights = rate.components().stream().map(TaxRate.Component::percent).map(Percent::value)
-                .toList();
+        List<BigDecimal> weights = weights(rate, bases);
         BigDecimal amount = new BigDecimal(Amounts.plain(tax));
         return IntStream.range(0, weights.size()).mapToObj(i -> {
             Explanation how = Explanation.of(new Figure.Share(amount, weights, i, Rounding.TAX.decimals(currency)),
                     Phrase.of("reason.tax-components", new Fact.Part(rate.total())));
-            return new ComponentTax(rate.components().get(i), how.amount(currency), how);
+            TaxRate.Component component = rate.components().get(i);
+            return new ComponentTax(component, how.amount(currency), how, base(component, bases));
         }).toList();
+    }
+
+    private static Optional<MonetaryAmount> base(TaxRate.Component component, List<MonetaryAmount> bases) {
+        return component.cap().map(cap -> taxed(component, bases));
     }
 }

@@ -55,8 +55,8 @@ import javax.money.MonetaryAmount;
 /** Bills whose every amount is written down by hand, so that nothing here is worked out by what is tested. */
 final class BillBuilder {
 
-    static final TaxRate STANDARD = rate("standard", new Component(Wording.same("VAT"), Percent.of("19"), Levy.NATION));
-    static final TaxRate REDUCED = rate("reduced", new Component(Wording.same("VAT"), Percent.of("7"), Levy.NATION));
+    static final TaxRate STANDARD = rate("standard", new Component(Wording.same("VAT"), Percent.of("19"), Levy.NATION, Optional.empty()));
+    static final TaxRate REDUCED = rate("reduced", new Component(Wording.same("VAT"), Percent.of("7"), Levy.NATION, Optional.empty()));
     static final TaxRate ZERO = new TaxRate("zero", Category.Z, List.of(), Optional.empty());
     static final TaxRate EXEMPT = new TaxRate("exempt", Category.E, List.of(),
             Optional.of(new Wording("exempt from VAT", "exento de IVA")));
@@ -66,9 +66,9 @@ final class BillBuilder {
     static final TaxRate OUTSIDE = new TaxRate("outside", Category.O, List.of(),
             Optional.of(new Wording("not subject to VAT", "no sujeto a IVA")));
     static final TaxRate SALES = rate("sales",
-            new Component(new Wording("state", "estado"), Percent.of("4"), Levy.STATE),
-            new Component(new Wording("county", "condado"), Percent.of("4.5"), Levy.LOCAL),
-            new Component(new Wording("transit district", "distrito de transporte"), Percent.of("0.375"), Levy.LOCAL));
+            new Component(new Wording("state", "estado"), Percent.of("4"), Levy.STATE, Optional.empty()),
+            new Component(new Wording("county", "condado"), Percent.of("4.5"), Levy.LOCAL, Optional.empty()),
+            new Component(new Wording("transit district", "distrito de transporte"), Percent.of("0.375"), Levy.LOCAL, Optional.empty()));
 
     private final TaxPlace.Regime regime;
     private final CurrencyUnit currency;
@@ -193,7 +193,8 @@ final class BillBuilder {
     BillBuilder tax(TaxRate rate, String base, String tax, String... parts) {
         List<TaxTotal.ComponentTax> components = IntStream.range(0, rate.components().size())
                 .mapToObj(i -> new TaxTotal.ComponentTax(rate.components().get(i),
-                        amount(parts.length == 0 ? tax : parts[i]), Explanation.of(Figure.price(amount(tax), ""))))
+                        amount(parts.length == 0 ? tax : parts[i]), Explanation.of(Figure.price(amount(tax), "")),
+                        Optional.empty()))
                 .toList();
         taxes.add(new TaxTotal(rate, amount(base), amount(tax), Explanation.of(Figure.price(amount(tax), "")),
                 components));

@@ -136,6 +136,17 @@ class PartialCreditBillsTest {
         assertEndsAtTheInvoice(shop(place, encoding, basis, TAKEN_BACK), parts);
     }
 
+    /** The county taxes the first 100.00 of a line: the e-bill says of what part of the base its tax is. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', value = {"palma-county | plain   | invoice | 3:100.01; rest",
+            "palma-county | en16931 | item    | rest:25%; rest"})
+    void cappedTax_isAGoodBillAndSoAreItsCredits(String place, String encoding, String basis, String parts)
+            throws Exception {
+        Path shop = shop(place, encoding, basis, TAKEN_BACK.replace("65.00, back: core-return", "65.00"));
+        change(shop.resolve("pricing/taxes.yaml"), "percent: 1, levy: local}", "percent: 1, levy: local, cap: 100}");
+        assertEndsAtTheInvoice(shop, parts);
+    }
+
     /** Lines: filters, part, shipping. */
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource(delimiter = '|', value = {"hafenland    | plain   | invoice | 1:x1; 3; rest",

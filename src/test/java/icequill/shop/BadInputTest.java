@@ -150,6 +150,9 @@ class BadInputTest {
             pricing/labor.yaml       | yearly: "01-01"          | yearly: "02-30"               | NOT_ALLOWED      | not a rule for a holiday
             pricing/labor.yaml       | - id: helper             | - id: lead                    | DUPLICATE_NAME   | "lead" is used a second time
             pricing/labor.yaml       | from: 2026-01-01}        | from: 2026-01-01, until: 2025-01-01} | WRONG_ORDER | ends on 2025-01-01
+            pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 0} | OUT_OF_RANGE | found the number 0
+            pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 5.005} | OUT_OF_RANGE | finer than USD is paid
+            pricing/taxes.yaml       | percent: 19, levy: nation} | percent: 19, levy: nation, cap: 5000} | NOT_ALLOWED | a cap in a place with VAT
             pricing/labor.yaml       | kind: labor              | kind: labour                  | NOT_ALLOWED      | did you mean "labor"?
             pricing/labor.yaml       | increment: 15            | increment: {standard: 15}     | MISSING          | no number of minutes for the band "after-hours"
             pricing/labor.yaml       | minimum: 60              | minimum: {standard: 500, after-hours: 60, sundays-and-holidays: 60} | OUT_OF_RANGE | found the number 500

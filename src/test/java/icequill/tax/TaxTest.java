@@ -174,9 +174,53 @@ class TaxTest {
                 .isThrownBy(() -> new TaxRate("none", Category.S, List.of(), Optional.empty()));
     }
 
+    /**
+     * Florida's state tax of 6 % and a county's surtax of 1 % on the first 5,000.00 of an item (F.S. 212.05, 212.054(2)(b)2, from memory):
+     * of 6,200.00 they are 372.00 and 50.00; of 6,200.00 and 300.00 together 390.00 and 53.00; line by line the same.
+     */
+    @ParameterizedTest
+    @CsvSource({"6200, 422.00, 372.00, 50.00, 5000.00", "5000, 350.00, 300.00, 50.00, 5000.00",
+            "6200 300, 443.00, 390.00, 53.00, 5300.00"})
+    void tax_capOfAComponent_perLine(String lines, String tax, String state, String county, String base) {
+        List<Taxable> taxables = Arrays.stream(lines.split(" ", -1)).map(line -> new Taxable(capped(), usd(line)))
+                .toList();
+
+        for (TaxBasis basis : TaxBasis.values()) {
+            TaxTotal total = TaxTotals.of(taxables, basis, USD).getFirst();
+            assertThat(Amounts.plain(total.tax())).isEqualTo(tax);
+            assertThat(total.components()).extracting(part -> Amounts.plain(part.amount()))
+                    .containsExactly(state, county);
+            assertThat(total.components().getLast().base().map(Amounts::plain)).contains(base);
+            assertThat(HowReader.evaluate(total.how().text(USD))).isEqualByComparingTo(tax);
+        }
+    }
+
+    /** 422.00 of 6,200.00: with half of it 211.00 go back, 186.00 and 25.00, and then the rest. */
+    @Test
+    void credit_ofACappedTax_inTwoHalves() {
+        TaxTotal original = TaxTotals.of(List.of(new Taxable(capped(), usd("6200"))), TaxBasis.INVOICE, USD)
+                .getFirst();
+        TaxTotal half = new TaxCredit(original, List.of()).further(List.of(usd("3100")), TaxBasis.INVOICE);
+        TaxTotal rest = new TaxCredit(original, List.of(half)).further(List.of(usd("3100")), TaxBasis.INVOICE);
+
+        assertThat(half.components()).extracting(part -> Amounts.plain(part.amount()))
+                .containsExactly("186.00", "25.00");
+        assertThat(rest.components()).extracting(part -> Amounts.plain(part.amount()))
+                .containsExactly("186.00", "25.00");
+        assertThat(HowReader.evaluate(half.how().text(USD))).isEqualByComparingTo("211.00");
+    }
+
+    private static TaxRate capped() {
+        return new TaxRate("sales", Category.S, List.of(
+                new TaxRate.Component(Wording.same("state"), Percent.of("6"), TaxRate.Levy.STATE, Optional.empty()),
+                new TaxRate.Component(Wording.same("county"), Percent.of("1"), TaxRate.Levy.LOCAL,
+                        Optional.of(usd("5000")))),
+                Optional.empty());
+    }
+
     static TaxRate rate(String... percents) {
         return new TaxRate("sales", Category.S, Arrays.stream(percents)
-                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent), TaxRate.Levy.STATE))
+                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent), TaxRate.Levy.STATE, Optional.empty()))
                 .toList(),
                 Optional.empty());
     }

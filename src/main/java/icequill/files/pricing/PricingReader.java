@@ -100,7 +100,7 @@ public final class PricingReader {
         TiersReader.Known others = new TiersReader.Known(bands, named, ids("tasks", "tasks", known));
         ofKind("tiers", known)
                 .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));
-        ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file))));
+        ofKind("taxes", known).forEach(file -> add(taxes, file, Optional.of(TaxesReader.read(file, currency))));
         ofKind(FORECAST, known)
                 .forEach(file -> add(forecasts, file, new ForecastReader(file, currency, others, kinds).read()));
         ofKind("notices", known).forEach(file -> add(notices, file, Optional.of(NoticesReader.read(file))));

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.money.CurrencyUnit;
 
 /** Makes the tax places from a file of kind taxes. */
 final class TaxesReader {
@@ -25,15 +26,18 @@ final class TaxesReader {
 
     private static final int MOST = 100;
 
-    private TaxesReader() {
+    private final CurrencyUnit currency;
+
+    private TaxesReader(CurrencyUnit currency) {
+        this.currency = currency;
     }
 
-    static List<TaxPlace> read(Fields fields) {
-        return Names.list(fields.children("places"), TaxesReader::place);
+    static List<TaxPlace> read(Fields fields, CurrencyUnit currency) {
+        return Names.list(fields.children("places"), new TaxesReader(currency)::place);
     }
 
-    private static Optional<TaxPlace> place(String id, Fields entry) {
-        List<TaxRate> rates = Names.list(entry.children("rates"), TaxesReader::rate);
+    private Optional<TaxPlace> place(String id, Fields entry) {
+        List<TaxRate> rates = Names.list(entry.children("rates"), this::rate);
         Map<ChargeClass, Rule> rules = new EnumMap<>(ChargeClass.class);
         entry.child("classes").ifPresent(classes -> {
             for (ChargeClass chargeClass : ChargeClass.values()) {
@@ -44,18 +48,24 @@ final class TaxesReader {
         });
         Optional<TaxPlace.Regime> regime = entry.constant("system", TaxPlace.Regime.class).or(
                 () -> entry.text("system").filter("vat"::equals).map(text -> TaxPlace.Regime.VAT));
+        if (regime.filter(found -> found == TaxPlace.Regime.VAT).isPresent()
+                && rates.stream().anyMatch(TaxRate::isCapped)) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("rates"), "a cap in a place with VAT",
+                    "cap: in places of system sales-tax");
+        }
         return rules.size() != ChargeClass.values().length || regime.isEmpty()
                 ? Optional.empty()
                 : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
                         rules, entry.place("id")));
     }
 
-    private static Optional<TaxRate> rate(String id, Fields entry) {
+    private Optional<TaxRate> rate(String id, Fields entry) {
         Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
         List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
                 .flatMap(name -> part.percent("percent", MOST)
                         .flatMap(percent -> part.constant("levy", TaxRate.Levy.class)
-                                .map(levy -> new TaxRate.Component(name, percent, levy))))
+                                .map(levy -> new TaxRate.Component(name, percent, levy,
+                                        Prices.charged(part, "cap", currency)))))
                 .stream()).toList();
         if (category.isEmpty()) {
             return Optional.empty();

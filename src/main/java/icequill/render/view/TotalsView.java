@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
 
 /**
  * The sums of a paper. Parts of a tax stand in an inner column, so that the outer column adds up from top to bottom.
@@ -56,13 +57,20 @@ record TotalsView(Totals totals, String label, Sentences sentences) {
             return List.of(row(sentences.say(tax.rate().untaxed()), base, amount, Rank.SUM));
         }
         if (parts.size() == 1) {
-            return List.of(row(name(parts.getFirst()), base, amount, Rank.SUM));
+            return List.of(row(name(parts.getFirst()), parts.getFirst().base().map(this::capped).orElse(base), amount,
+                    Rank.SUM));
         }
         return Stream.concat(
                 parts.stream().map(part -> row(name(part),
-                        sentences.word("total.on-part", sentences.formats().amount(tax.base())),
+                        part.base().map(this::capped).orElseGet(
+                                () -> sentences.word("total.on-part", sentences.formats().amount(tax.base()))),
                         sentences.formats().amount(part.amount()), Rank.PART)),
                 Stream.of(row(sentences.word("total.tax-sum"), how(tax.how()), amount, Rank.SUM))).toList();
+    }
+
+    /** The sums of what is taxed of each line. */
+    private String capped(MonetaryAmount base) {
+        return sentences.word("total.on-capped", sentences.formats().amount(base));
     }
 
     private String name(TaxTotal.ComponentTax part) {
