@@ -14,6 +14,7 @@ import icequill.files.form.PaymentReader;
 import icequill.files.form.PlanRequestReader;
 import icequill.files.form.SiteHistoryReader;
 import icequill.files.form.SiteReader;
+import icequill.files.form.StoredCustomers;
 import icequill.files.form.StoredForms;
 import icequill.files.form.VisitReader;
 import icequill.files.pricing.PricingReader;
@@ -208,7 +209,7 @@ public final class ShopFolder {
 
     private Optional<Customer> payer(Fields site) {
         return site.child(CUSTOMER).isPresent()
-                ? site.child(CUSTOMER).flatMap(who -> forms().customer(who.branch()))
+                ? site.child(CUSTOMER).flatMap(who -> customers().customer(who.branch()))
                 : site.text(CUSTOMER).flatMap(id -> customer(id, site.place(CUSTOMER)));
     }
 
@@ -230,7 +231,7 @@ public final class ShopFolder {
     /** A customer from a form of his own, in the same way. */
     public Optional<Customer> customer(Form form) {
         Optional<Customer> customer = form.tree() instanceof Tree.Branch branch
-                ? forms().customer(branch)
+                ? customers().customer(branch)
                 : fields(form, FormKind.CUSTOMER).flatMap(none -> Optional.empty());
         return customer.flatMap(found -> found.billTo().entries().isEmpty()
                 ? form.text(StoredForms.PARENT_KEY).flatMap(parent -> customer(parent, form.tree().place()))
@@ -238,9 +239,14 @@ public final class ShopFolder {
                 : Optional.of(found));
     }
 
-    /** For customers, sites and machines that stand in no file; what is wrong with them is collected here too. */
+    /** For sites and machines that stand in no file; what is wrong with them is collected here too. */
     public StoredForms forms() {
         return new StoredForms(siteKinds(), problems, this::noted);
+    }
+
+    /** The same for customers. */
+    public StoredCustomers customers() {
+        return new StoredCustomers(problems, this::noted);
     }
 
     /**

@@ -4,13 +4,9 @@ import icequill.files.pricing.Prices;
 import icequill.files.yaml.Fields;
 import icequill.party.Shop;
 import icequill.problem.Code;
-import icequill.problem.Place;
 import icequill.work.Attendance;
-import icequill.work.Attendance.Spell;
 import icequill.work.Call;
-import icequill.work.ChargeClass;
 import icequill.work.Finding;
-import icequill.work.LocalTimes;
 import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.PurchaseOrder;
@@ -20,13 +16,9 @@ import icequill.work.Visit.Named;
 import icequill.work.Visit.PriceTerms;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,21 +26,25 @@ import java.util.Optional;
 /** Makes a visit from its file, in the shop's time zone and currency. */
 public final class VisitReader {
 
-    private static final Duration LONGEST = Duration.ofHours(24);
     private static final String OWN = "text";
     private static final List<String> WHAT = List.of("material", "modifier", OWN);
 
     private final Fields fields;
     private final Shop shop;
+    private final LocalMoments times;
+    private final AttendanceReader attendances;
 
     public VisitReader(Fields fields, Shop shop) {
         this.fields = fields;
         this.shop = shop;
+        this.times = new LocalMoments(shop.zone());
+        this.attendances = new AttendanceReader(times);
     }
 
     /** Empty when no person's time could be read, which is then reported. */
     public Optional<Visit> read(String id) {
-        List<Attendance> people = fields.children("people").stream().flatMap(entry -> person(entry).stream()).toList();
+        List<Attendance> people = fields.children("people").stream().flatMap(entry -> attendances.read(entry).stream())
+                .toList();
         List<Finding> findings = fields.children("machines").stream().flatMap(entry -> finding(entry).stream())
                 .toList();
         List<VisitLine> lines = fields.children("lines").stream().flatMap(entry -> line(entry).stream()).toList();
@@ -65,7 +61,7 @@ public final class VisitReader {
                     fields.place("site")));
         }
         call.ifPresent(asked -> checkOrder(asked, people));
-        return Optional.of(new Visit(id, site.get(), call, order, outcome(fields, "serviceCall"), people, sale,
+        return Optional.of(new Visit(id, site.get(), call, order, Outcomes.of(fields, "serviceCall"), people, sale,
                 doneBy(people), findings, lines, terms(), fields.child("quote").flatMap(ProposalReader::read),
                 handover(people), fields.place("site")));
     }
@@ -76,8 +72,9 @@ public final class VisitReader {
 
     private Optional<ZonedDateTime> doneBy(List<Attendance> people) {
         ZonedDateTime began = began(people);
-        Optional<ZonedDateTime> doneBy = moment(fields, "doneBy");
-        doneBy.filter(moment -> !moment.isAfter(began) || Duration.between(began, moment).compareTo(LONGEST) > 0)
+        Optional<ZonedDateTime> doneBy = times.at(fields, "doneBy");
+        doneBy.filter(moment -> !moment.isAfter(began)
+                || Duration.between(began, moment).compareTo(AttendanceReader.LONGEST) > 0)
                 .ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER, fields.place("doneBy"),
                         "to be done by " + moment.toLocalDateTime() + ", but begins " + began.toLocalDateTime(),
                         "a time after the beginning, within 24 hours of it"));
@@ -86,7 +83,7 @@ public final class VisitReader {
 
     private Visit.Handover handover(List<Attendance> people) {
         ZonedDateTime began = began(people);
-        Optional<ZonedDateTime> safeFrom = moment(fields, "safeFrom");
+        Optional<ZonedDateTime> safeFrom = times.at(fields, "safeFrom");
         safeFrom.filter(moment -> moment.isBefore(began)).ifPresent(moment -> fields.problems().add(Code.WRONG_ORDER,
                 fields.place("safeFrom"), "safe from " + moment.toLocalDateTime() + ", before anybody had come",
                 "a time after " + began.toLocalDateTime()));
@@ -111,13 +108,10 @@ public final class VisitReader {
         return fields.leaves(key).stream().map(leaf -> new Named(leaf.text(), leaf.place())).toList();
     }
 
-    private static Outcome outcome(Fields entry, String key) {
-        return entry.constant(key, Outcome.class).orElse(Outcome.CHARGED);
-    }
-
     private Optional<Call> call(Fields entry) {
-        return moment(entry, "at").map(at -> new Call(entry.text("by").orElse(""), at, entry.text("symptom").orElse(""),
-                moment(entry, "promised")));
+        return times.at(entry, "at")
+                .map(at -> new Call(entry.text("by").orElse(""), at, entry.text("symptom").orElse(""),
+                        times.at(entry, "promised")));
     }
 
     private void checkOrder(Call call, List<Attendance> people) {
@@ -139,90 +133,11 @@ public final class VisitReader {
                 entry.place("limit"));
     }
 
-    private Optional<Attendance> person(Fields entry) {
-        Optional<ZonedDateTime> arrived = moment(entry, "arrived");
-        Optional<ZonedDateTime> left = moment(entry, "left");
-        if (arrived.isEmpty() || left.isEmpty() || !inOrder(entry, arrived.get(), left.get())) {
-            return Optional.empty();
-        }
-        List<Spell> spells = entry.entries().containsKey("spent")
-                ? spells(entry, arrived.get(), left.get())
-                : on(entry, entry).map(on -> new Spell(arrived.get(), left.get(), on, outcome(entry, "outcome")))
-                        .stream().toList();
-        return spells.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Attendance(entry.text("name").orElse(""), entry.text("grade").orElse(""), spells,
-                        mustLeave(entry, arrived.get()), entry.place("grade")));
-    }
-
-    private Optional<ZonedDateTime> mustLeave(Fields entry, ZonedDateTime arrived) {
-        Optional<ZonedDateTime> leaves = moment(entry, "mustLeave");
-        leaves.filter(moment -> !moment.isAfter(arrived)).ifPresent(moment -> entry.problems().add(Code.WRONG_ORDER,
-                entry.place("mustLeave"),
-                "must leave " + moment.toLocalDateTime() + ", but arrives " + arrived.toLocalDateTime(),
-                "a time after the arrival"));
-        return leaves.filter(moment -> moment.isAfter(arrived));
-    }
-
-    /** What a spell was for, as it says itself or else its person; neither is a problem, for tax goes by it. */
-    private static Optional<ChargeClass> on(Fields spell, Fields person) {
-        if (!spell.entries().containsKey("on") && !person.entries().containsKey("on")) {
-            spell.problems().add(Code.MISSING, spell.place(), "what the time was spent on is missing",
-                    "on: cleaning, repair, diagnosis or travel");
-            return Optional.of(ChargeClass.CLEANING);
-        }
-        Fields teller = spell.entries().containsKey("on") ? spell : person;
-        return teller.constant("on", ChargeClass.class).filter(ChargeClass::isLabor);
-    }
-
-    private static boolean inOrder(Fields entry, ZonedDateTime arrived, ZonedDateTime left) {
-        if (!left.isAfter(arrived)) {
-            entry.problems().add(Code.WRONG_ORDER, entry.place("left"),
-                    "left " + left.toLocalDateTime() + ", but arrived " + arrived.toLocalDateTime(),
-                    "a time after the arrival");
-            return false;
-        }
-        if (Duration.between(arrived, left).compareTo(LONGEST) > 0) {
-            entry.problems().add(Code.OUT_OF_RANGE, entry.place("left"),
-                    "a stay of " + Duration.between(arrived, left).toHours() + " hours", "at most 24 hours");
-            return false;
-        }
-        return true;
-    }
-
-    private List<Spell> spells(Fields entry, ZonedDateTime arrived, ZonedDateTime left) {
-        List<Spell> spells = new ArrayList<>();
-        ZonedDateTime from = arrived;
-        for (Fields spent : entry.children("spent")) {
-            Optional<ZonedDateTime> until = moment(spent, "until");
-            Optional<ChargeClass> on = on(spent, entry);
-            if (until.isEmpty() || on.isEmpty()) {
-                return List.of();
-            }
-            if (!until.get().isAfter(from)) {
-                spent.problems().add(Code.WRONG_ORDER, spent.place("until"),
-                        "until " + until.get().toLocalDateTime() + ", but it begins " + from.toLocalDateTime(),
-                        "a later time");
-                return List.of();
-            }
-            spells.add(new Spell(from, until.get(), on.get(),
-                    spent.constant("outcome", Outcome.class).orElse(outcome(entry, "outcome"))));
-            from = until.get();
-        }
-        if (!from.isEqual(left)) {
-            entry.problems().add(Code.WRONG_ORDER, entry.place("spent"),
-                    "the time spent ends " + from.toLocalDateTime() + ", but the person left " + left.toLocalDateTime(),
-                    "the last \"until\" is the time of \"left\"");
-            return List.of();
-        }
-        return spells;
-    }
-
     private Optional<Finding> finding(Fields entry) {
         return entry.text("machine").map(machine -> new Finding(machine, entry.text("complaint"), entry.text("cause"),
                 entry.text("correction"),
                 entry.children("tasks").stream().flatMap(task -> task.text("task")
-                        .map(id -> new Finding.TaskDone(id, outcome(task, "outcome"), task.place("task"))).stream())
+                        .map(id -> new Finding.TaskDone(id, Outcomes.of(task, "outcome"), task.place("task"))).stream())
                         .toList(),
                 entry.children("readings").stream()
                         .map(reading -> new Finding.Reading(reading.text("what").orElse(""),
@@ -253,7 +168,7 @@ public final class VisitReader {
             return Optional.empty();
         }
         Optional<String> machine = entry.text("machine");
-        Outcome outcome = outcome(entry, "outcome");
+        Outcome outcome = Outcomes.of(entry, "outcome");
         if (named.contains(OWN)) {
             return new OwnLineReader(entry, shop.currency()).read(outcome);
         }
@@ -271,25 +186,5 @@ public final class VisitReader {
         }
         return modifier.map(id -> new VisitLine.ModifierApplied(id, entry.number("amount").orElse(BigDecimal.ONE),
                 machine, outcome, less, entry.place("modifier")));
-    }
-
-    /** A local time, with an offset where one is written; a time the zone does not have is reported. */
-    private Optional<ZonedDateTime> moment(Fields entry, String key) {
-        Optional<String> text = entry.text(key)
-                .filter(found -> found.matches("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}([+-]\\d{2}:\\d{2})?"));
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        Place place = entry.place(key);
-        try {
-            LocalDateTime local = LocalDateTime.parse(text.get().substring(0, 16));
-            Optional<ZoneOffset> offset = text.map(found -> found.substring(16)).filter(rest -> !rest.isEmpty())
-                    .map(ZoneOffset::of);
-            return entry.problems().take(LocalTimes.resolve(local, offset, shop.zone(), place));
-        } catch (DateTimeException noSuchTime) {
-            entry.problems().add(Code.NOT_ALLOWED, place, "there is no time " + text.get(),
-                    "a day of the calendar and a time from 00:00 to 23:59");
-            return Optional.empty();
-        }
     }
 }

@@ -70,7 +70,7 @@ final class ListForms {
                     .or(() -> old.flatMap(CustomerEntry::parent));
             old.flatMap(CustomerEntry::forgotten).ifPresent(day -> problems.add(Code.NOT_ALLOWED,
                     row.place(ImportLists.CUSTOMER), "customer \"" + id + "\" was forgotten on " + day, "another id"));
-            shop.forms().customer(ImportLists.values(row, Column.CUSTOMER), row.place(ImportLists.CUSTOMER),
+            shop.customers().customer(ImportLists.values(row, Column.CUSTOMER), row.place(ImportLists.CUSTOMER),
                     old.map(CustomerEntry::customer), Optional.empty(), today,
                     row.cell(ImportLists.PARENT).isPresent() || parent.isPresent())
                     .filter(customer -> parent.isPresent() || row.cell(ImportLists.PARENT).isEmpty())

@@ -99,7 +99,7 @@ public final class MergeOffice {
     private Validated<MergeResult> customers(ShopFolder shop, Transaction open, CustomerEntry from,
             CustomerEntry into) {
         MergedForm form = MergedForm.of(form(from), form(into), OF_CUSTOMER);
-        Optional<Customer> customer = shop.forms().customer(form.values(), into.parent().isPresent());
+        Optional<Customer> customer = shop.customers().customer(form.values(), into.parent().isPresent());
         List<String> sites = open.entries().sitesOf(from.id()).stream().map(SiteEntry::id).toList();
         List<String> accounts = open.entries().customers().stream()
                 .filter(entry -> entry.parent().filter(from.id()::equals).isPresent()).map(CustomerEntry::id).toList();

@@ -69,7 +69,7 @@ public final class RegisterOffice {
         return standing(open, "customer", wish).then(stands -> known("customer", wish, before.isPresent(),
                 ids(open.entries().customers()))).then(valid -> {
                     boolean ofAccount = parent.isPresent() || before.flatMap(CustomerEntry::parent).isPresent();
-                    Optional<Customer> customer = shop.forms().customer(
+                    Optional<Customer> customer = shop.customers().customer(
                             EntryFlag.values(wish.flags(), Column.CUSTOMER), Place.NOWHERE,
                             before.map(CustomerEntry::customer), from, ShopDay.today(folder, clock), ofAccount);
                     return GlyphCheck.report(shop, new Problems()).or(customer::orElseThrow)

@@ -93,7 +93,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
             return Optional.empty();
         }
         Optional<String> parent = form.text(StoredForms.PARENT_KEY);
-        return shop.forms().customer(branch).flatMap(customer -> storable(form, open -> {
+        return shop.customers().customer(branch).flatMap(customer -> storable(form, open -> {
             Optional<CustomerEntry> before = open.entries().customer(form.id()).found();
             boolean isSame = before.filter(old -> old.forgotten().isEmpty()
                     && CustomerForm.of(old.parent(), old.customer()).equals(CustomerForm.of(parent, customer)))
