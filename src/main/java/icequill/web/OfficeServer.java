@@ -12,6 +12,7 @@ import icequill.web.page.Assets;
 import icequill.web.page.PageHandler;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
@@ -24,6 +25,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Consumer;
+import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** Serves the office of one shop to the browsers of this machine, and to nobody else. */
@@ -92,10 +94,15 @@ public final class OfficeServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setIdleTimeout(IDLE_MILLIS);
         });
+        config.jetty.modifyServer(own -> own.setErrorHandler(new BareErrors()));
+        config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(new BareErrors()));
         PageHandler handler = new PageHandler(shop, assets);
         Doorkeeper doorkeeper = new Doorkeeper(door);
         config.routes.before(context -> {
-            Doorkeeper.headers(context);
+            Doorkeeper.headers(context::header);
+            if (context.req().getContentLengthLong() > LARGEST_FORM) {
+                throw new ContentTooLargeResponse();
+            }
             doorkeeper.refusal(context).ifPresent(why -> refuse(context, handler, why));
         });
         config.routes.get(Doorkeeper.ENTRY, context -> doorkeeper.enter(context).ifPresentOrElse(
@@ -107,6 +114,7 @@ public final class OfficeServer implements AutoCloseable {
                 handler.refuse(context, HttpStatus.NOT_FOUND, "nothing");
             }
         });
+        config.routes.exception(EofException.class, (gone, context) -> context.status(HttpStatus.BAD_REQUEST));
         config.routes.exception(Exception.class, (fault, context) -> fault(context, handler, fault));
     }
 

@@ -10,8 +10,7 @@ final class PaperFilePage implements Page {
 
     @Override
     public Answer answer(Asked asked) {
-        String number = asked.part("number");
-        return Answer.of(PaperOffice.of(asked.book()).pdf(number),
-                pdf -> new Answer.Sent(pdf, number + ".pdf"));
+        return Answer.of(PaperOffice.of(asked.book()).file(asked.part("number")),
+                file -> new Answer.Sent(file.pdf(), file.number() + ".pdf"));
     }
 }

@@ -14,7 +14,7 @@ final class PaperPage implements Page {
 
     @Override
     public Answer answer(Asked asked) {
-        return Answer.of(ShowOffice.of(asked.book()).show(FormName.of(asked.part("number")), Shows.PAPER,
+        return Answer.of(ShowOffice.of(asked.book()).show(new FormName.InBook(asked.part("number")), Shows.PAPER,
                 Optional.of(asked.reader().language())).map(shown -> shown.paper().orElseThrow()),
                 PaperPage::page);
     }

@@ -53,9 +53,17 @@ public final class PaperOffice {
                 .map(papers -> papers.stream().map(paper -> BookedPaper.of(paper, open)).toList()));
     }
 
+    /**
+     * A paper's file.
+     *
+     * @param number of the paper, however it was asked for
+     */
+    public record IssuedFile(String number, Pdf pdf) {}
+
     /** The file of a paper, as it was issued; of the one where it lies, else out of the book. */
-    public Validated<Pdf> pdf(String number) {
-        return kept(number).then(kept -> kept.inBook().map(Validated::valid).orElseGet(kept::pdf));
+    public Validated<IssuedFile> file(String number) {
+        return kept(number).then(kept -> kept.inBook().map(Validated::valid).orElseGet(kept::pdf)
+                .map(pdf -> new IssuedFile(kept.issued().number(), pdf)));
     }
 
     /** What a paper needs to be printed again. */

@@ -4,9 +4,10 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 
 /**
  * Looks at every request before a page does. What is asked for must name this machine (else another site may have bound its
@@ -25,6 +26,8 @@ public final class Doorkeeper {
 
     private static final String COOKIE = "icequill-";
     private static final Set<String> READING = Set.of("GET", "HEAD");
+
+    private static final int WEB = 80;
 
     private final Door door;
 
@@ -54,18 +57,18 @@ public final class Doorkeeper {
         }
     }
 
-    /** The headers that every answer has. */
-    public static void headers(Context context) {
-        context.header("Content-Security-Policy",
+    /** The headers that every answer has. Without a referrer at home an older browser would not name our own Origin. */
+    public static void headers(BiConsumer<String, String> answer) {
+        answer.accept("Content-Security-Policy",
                 "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; font-src 'self';"
                         + " connect-src 'self'; frame-src 'self'; form-action 'self'; base-uri 'none';"
                         + " frame-ancestors 'self'");
-        context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
-        context.header("Cross-Origin-Opener-Policy", "same-origin");
-        context.header("Cross-Origin-Resource-Policy", "same-origin");
-        context.header("Permissions-Policy", "camera=(), geolocation=(), microphone=()");
-        context.header("Cache-Control", "no-store");
+        answer.accept("X-Content-Type-Options", "nosniff");
+        answer.accept("Referrer-Policy", "same-origin");
+        answer.accept("Cross-Origin-Opener-Policy", "same-origin");
+        answer.accept("Cross-Origin-Resource-Policy", "same-origin");
+        answer.accept("Permissions-Policy", "camera=(), geolocation=(), microphone=()");
+        answer.accept("Cache-Control", "no-store");
     }
 
     /** Lets somebody in, or says why not. */
@@ -99,10 +102,13 @@ public final class Doorkeeper {
     }
 
     private static Optional<String> ownHost(Context context) {
-        String port = ":" + context.req().getLocalPort();
         String host = context.header("Host");
-        return List.of("127.0.0.1" + port, "localhost" + port, "[::1]" + port).stream()
-                .filter(own -> own.equals(host)).findFirst();
+        return ownHosts(context.req().getLocalPort()).filter(own -> own.equals(host)).findFirst();
+    }
+
+    /** What browsers call this machine, who leave out the port of the Web. */
+    static Stream<String> ownHosts(int port) {
+        return Stream.of("127.0.0.1", "localhost", "[::1]").map(name -> port == WEB ? name : name + ":" + port);
     }
 
     private static boolean isFromOwnPage(Context context, String host) {
