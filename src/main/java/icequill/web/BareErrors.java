@@ -18,22 +18,11 @@ final class BareErrors extends ErrorHandler {
     @Override
     protected void generateResponse(Request request, Response response, int code, @Nullable String message,
             @Nullable Throwable cause, Callback callback) {
-        guard(response.getHeaders());
-        response.write(true, words(code), callback);
-    }
-
-    @Override
-    public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
-        guard(fields);
-        return words(status);
-    }
-
-    private static void guard(HttpFields.Mutable headers) {
+        HttpFields.Mutable headers = response.getHeaders();
         Doorkeeper.headers(headers::put);
         headers.put(HttpHeader.CONTENT_TYPE, "text/plain;charset=utf-8");
+        response.write(true, ByteBuffer.wrap((code + " " + HttpStatus.getMessage(code) + "\n")
+                .getBytes(StandardCharsets.UTF_8)), callback);
     }
 
-    private static ByteBuffer words(int status) {
-        return ByteBuffer.wrap((status + " " + HttpStatus.getMessage(status) + "\n").getBytes(StandardCharsets.UTF_8));
-    }
 }

@@ -255,7 +255,8 @@ class HostileRequestsTest {
         Path shop = DemoShop.in(other.resolve("shop"));
         run(shop, "site", "change", "hotel-fernhill", "--name", evil, "--parking", evil, "--notes", evil);
         run(shop, "customer", "change", "fernhill-hotels", "--name", evil);
-        run(shop, "machine", "change", "hotel-fernhill", "lobby-bar", "--name", evil);
+        run(shop, "machine", "change", "hotel-fernhill", "lobby-bar", "--where", evil, "--model", evil,
+                "--condition", evil);
         try (OpenOffice open = OpenOffice.of(shop)) {
             Visitor visitor = open.owner();
             for (String path : List.of("/today", "/sites", "/sites/hotel-fernhill", "/visits", "/papers",

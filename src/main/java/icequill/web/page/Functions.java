@@ -72,9 +72,10 @@ record Functions(Reader reader) {
 
     /** @param named whether its currency is said */
     private String amount(@Nullable Object amount, boolean named) {
-        return amount instanceof MonetaryAmount sum
-                ? (named ? sum.getCurrency().getCurrencyCode() + "\u00a0" : "")
-                        + reader.sentences().formats().amount(sum)
-                : String.valueOf(amount);
+        if (!(amount instanceof MonetaryAmount sum)) {
+            throw new IllegalArgumentException("no amount: " + amount);
+        }
+        return (named ? sum.getCurrency().getCurrencyCode() + "\u00a0" : "")
+                + reader.sentences().formats().amount(sum);
     }
 }

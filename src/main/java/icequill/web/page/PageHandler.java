@@ -28,6 +28,7 @@ public final class PageHandler {
     static final String KEY = "key";
 
     private static final int LONGEST_FIELD = 20_000;
+    private static final String ANSWERED = "answered";
     private static final String JSON = "application/json";
 
     private final StandingShop shop;
@@ -87,10 +88,9 @@ public final class PageHandler {
         context.html(templates.fill("welcome", frame(asked(context, Map.of())), ""));
     }
 
-    /** Whether a page, or its JSON, was sent. */
+    /** Whether a page was asked, whatever it answered. */
     public static boolean hasAnswered(Context context) {
-        String type = context.res().getContentType();
-        return type != null && (type.startsWith("text/html") || type.startsWith(JSON));
+        return context.attribute(ANSWERED) != null;
     }
 
     /** Says that something went wrong here, and no more of it than its number in the log. */
@@ -110,6 +110,7 @@ public final class PageHandler {
     }
 
     private void send(Context context, Asked asked, Answer answer) {
+        context.attribute(ANSWERED, true);
         switch (answer) {
         case Answer.Shown shown -> {
             if (wantsJson(context)) {

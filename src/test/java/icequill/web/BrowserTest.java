@@ -1,0 +1,271 @@
+package icequill.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import icequill.cli.Main;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The office in a real browser. Where there is none these tests are skipped, which they say; on the build server they fail. */
+class BrowserTest {
+
+    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    private static final List<String> ARGUMENTS = List.of("--no-sandbox", "--disable-quic",
+            "--disable-background-networking");
+    private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+    private static final List<String> PAGES = List.of("/today", "/sites", "/sites?find=nothing-at-all",
+            "/sites/hotel-fernhill", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call", "/papers",
+            "/papers/INV-2026-00001", "/papers/QUO-2026-00001", "/rates", "/shop", "/visits?month=2026-13", "/nowhere",
+            "/enter?key=wrong");
+    private static final int WIDE = 1100;
+    private static final int NARROW = 320;
+    private static final int HIGH = 800;
+    private static final int PATIENCE_MILLIS = 15_000;
+
+    @TempDir
+    private static Path folder;
+    private static OpenOffice office;
+    private static Playwright playwright;
+    private static Browser browser;
+
+    private final List<String> complaints = new CopyOnWriteArrayList<>();
+    private BrowserContext window;
+    private Page page;
+
+    @BeforeAll
+    static void open() {
+        if (!Files.isExecutable(CHROMIUM)) {
+            if ("true".equals(System.getenv("CI"))) {
+                fail("the tests of the office in a browser need " + CHROMIUM + " (on Debian: apt install chromium)");
+            }
+            System.err.println("SKIPPED: the office is not tried in a browser, since there is no " + CHROMIUM
+                    + " (on Debian: apt install chromium)");
+        }
+        assumeTrue(Files.isExecutable(CHROMIUM));
+        office = OpenOffice.withVisits(folder.resolve("shop"), "late-call", "ten-minute-brushing", "clock-change",
+                "warranty-pump-bakery", "over-midnight-hotel");
+        run("invoice", "issue", "late-call", "--date", "2026-05-14");
+        run("quote", "issue", office.shop().resolve("quotes/float-switch.yaml").toString(), "--date", "2026-05-14");
+        playwright = Playwright
+                .create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright.chromium()
+                .launch(new BrowserType.LaunchOptions().setExecutablePath(CHROMIUM).setArgs(ARGUMENTS));
+    }
+
+    @AfterAll
+    static void close() {
+        if (playwright != null) {
+            playwright.close();
+        }
+        if (office != null) {
+            office.close();
+        }
+    }
+
+    @BeforeEach
+    void enter() {
+        window("en-US", WIDE);
+    }
+
+    private void window(String locale, int width) {
+        if (window != null) {
+            window.close();
+        }
+        window = browser.newContext(new Browser.NewContextOptions().setLocale(locale).setViewportSize(width, HIGH));
+        window.setDefaultTimeout(PATIENCE_MILLIS);
+        page = window.newPage();
+        page.onConsoleMessage(message -> complaints.add(message.text() + " " + message.location()));
+        page.onPageError(complaints::add);
+        page.navigate(office.server().link());
+        page.waitForURL(office.address() + "/today");
+    }
+
+    @AfterEach
+    void leave() {
+        window.close();
+        assertThat(office.faults()).isEmpty();
+    }
+
+    @Test
+    void link_leadsToToday_andLeavesNoTraceOfItself() {
+        assertThat(page.url()).isEqualTo(office.address() + "/today");
+        assertThat(page.locator("h1").textContent()).isEqualTo("Today");
+        assertThat(page.evaluate("() => history.length")).isEqualTo(2);
+        assertThat(complaints).isEmpty();
+    }
+
+    /** WCAG 2.2 A and AA, as far as a program can judge them; and 1.4.10, which asks for 320 px without sideways scrolling. */
+    @ParameterizedTest
+    @CsvSource({"en-US, 1100", "en-US, 320", "es-US, 1100", "es-US, 320"})
+    void everyPage_isForEveryone(String locale, int width) {
+        window(locale, width);
+        List<String> wrong = new ArrayList<>();
+        for (String path : PAGES) {
+            page.navigate(office.address() + path);
+            assertThat(page.locator("html").getAttribute("lang")).as(path).isEqualTo(locale.substring(0, 2));
+            wrong.addAll(violations(path, new AxeBuilder(page).withTags(RULES)));
+            if (!Boolean.TRUE.equals(page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"))) {
+                wrong.add(path + " scrolls sideways");
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    /** By the scheme nothing but colors is another. */
+    @Test
+    void everyPage_canBeReadInTheDark() {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        List<String> wrong = new ArrayList<>();
+        for (String path : PAGES) {
+            page.navigate(office.address() + path);
+            wrong.addAll(violations(path, new AxeBuilder(page).withRules(List.of("color-contrast"))));
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static List<String> violations(String where, AxeBuilder judge) {
+        return judge.setLegacyMode(true).analyze().getViolations().stream()
+                .map(rule -> where + ": " + rule.getId() + ", " + nodes(rule)).toList();
+    }
+
+    private static String nodes(Rule rule) {
+        return String.join("; ", rule.getNodes().stream().map(node -> node.getHtml() + " " + node.getFailureSummary())
+                .toList());
+    }
+
+    @Test
+    void sites_areFoundWhileTyping() {
+        page.navigate(office.address() + "/sites");
+        assertThat(page.locator("tbody tr").count()).isEqualTo(5);
+
+        page.locator("#find").pressSequentially("fern");
+
+        PlaywrightAssertions.assertThat(page.locator("tbody tr")).hasCount(1);
+        PlaywrightAssertions.assertThat(page).hasURL(office.address() + "/sites?find=fern");
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("find");
+        assertThat(page.locator("tbody th").textContent()).isEqualTo("Hotel Fernhill Alderton");
+        page.reload();
+        assertThat(page.locator("tbody tr").count()).isEqualTo(1);
+        assertThat(complaints).isEmpty();
+    }
+
+    /** Tab and Enter alone, from what waits today to the invoice. */
+    @Test
+    void invoice_isIssuedByKeyboardAlone() {
+        tabTo("a[href='/visits/ten-minute-brushing']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/visits/ten-minute-brushing");
+        tabTo("main form button");
+        assertThat(page.locator("main form button").textContent()).contains("USD");
+        page.keyboard().press("Enter");
+
+        page.waitForURL("**/papers/INV-*");
+        assertThat(page.locator("h1").textContent()).matches("Invoice INV-2026-[0-9]{5}");
+        assertThat(complaints).isEmpty();
+    }
+
+    /** What has the focus can be seen. */
+    private void tabTo(String target) {
+        for (int i = 0; i < 60; i++) {
+            page.keyboard().press("Tab");
+            if (Boolean.TRUE.equals(page.evaluate("target => document.activeElement.matches(target)", target))) {
+                assertThat(page.evaluate("() => getComputedStyle(document.activeElement).outlineStyle"))
+                        .isEqualTo("solid");
+                return;
+            }
+        }
+        fail("not reached by Tab: " + target);
+    }
+
+    @Test
+    void skipLink_leadsToTheContent() {
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("() => document.activeElement.className")).isEqualTo("skip");
+        page.keyboard().press("Enter");
+
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo("main");
+    }
+
+    @Test
+    void button_clickedTwice_issuesOneInvoice() {
+        int before = invoices();
+        page.navigate(office.address() + "/visits/clock-change");
+        page.locator("main form button").dblclick();
+
+        page.waitForURL("**/papers/INV-*");
+        assertThat(invoices()).isEqualTo(before + 1);
+    }
+
+    @Test
+    void button_afterGoingBack_issuesNoSecondInvoice() {
+        int before = invoices();
+        page.navigate(office.address() + "/visits/over-midnight-hotel");
+        String form = page.locator("main form").innerHTML();
+        page.locator("main form button").click();
+        page.waitForURL("**/papers/INV-*");
+        String paper = page.url();
+
+        page.goBack();
+        assertThat(page.locator("main").textContent()).contains(paper.replaceFirst(".*/", ""));
+        assertThat(page.locator("main form").count()).isZero();
+
+        // As a browser shows it that kept the page.
+        page.evaluate("form => { const again = document.createElement('form'); again.method = 'post';"
+                + " again.action = '/visits/over-midnight-hotel/issue'; again.innerHTML = form;"
+                + " document.querySelector('main').append(again); }", form);
+        page.locator("main form button").click();
+        page.waitForURL(Pattern.compile(Pattern.quote(paper)));
+        assertThat(invoices()).isEqualTo(before + 1);
+    }
+
+    private int invoices() {
+        return (int) page.evaluate("async () => (await (await fetch('/papers?kind=invoice',"
+                + " {headers: {Accept: 'application/json'}})).json()).papers.length");
+    }
+
+    @Test
+    void language_isChosenOnThePageThatIsSeen() {
+        page.navigate(office.address() + "/papers");
+        page.locator("button[lang=es]").click();
+
+        PlaywrightAssertions.assertThat(page.locator("html")).hasAttribute("lang", "es");
+        assertThat(page.url()).isEqualTo(office.address() + "/papers");
+        page.navigate(office.address() + "/sites");
+        assertThat(page.locator("html").getAttribute("lang")).isEqualTo("es");
+    }
+
+    private static void run(String... words) {
+        List<String> line = new ArrayList<>(List.of(words));
+        line.addAll(List.of("--shop", office.shop().toString()));
+        StringWriter told = new StringWriter();
+        int status = Main.commands(OpenOffice.CLOCK).setOut(new PrintWriter(told)).setErr(new PrintWriter(told))
+                .execute(line.toArray(String[]::new));
+        assertThat(status).as(line + told.toString()).isZero();
+    }
+}
