@@ -40,8 +40,9 @@ class BrowserTest {
             "--disable-background-networking");
     private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
     private static final List<String> PAGES = List.of("/today", "/sites", "/sites?find=nothing-at-all",
-            "/sites/hotel-fernhill", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call", "/papers",
-            "/papers/INV-2026-00001", "/papers/QUO-2026-00001", "/rates", "/shop", "/visits?month=2026-13", "/nowhere",
+            "/sites/hotel-fernhill", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call",
+            "/sites/hotel-fernhill/visit", "/papers", "/papers/INV-2026-00001", "/papers/INV-2026-00001/credit",
+            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/rates", "/shop", "/visits?month=2026-13", "/nowhere",
             "/enter?key=wrong");
     private static final int WIDE = 1100;
     private static final int NARROW = 320;
