@@ -42,7 +42,8 @@ class BrowserTest {
     private static final List<String> PAGES = List.of("/today", "/sites", "/sites?find=nothing-at-all",
             "/sites/hotel-fernhill", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call",
             "/sites/hotel-fernhill/visit", "/papers", "/papers/INV-2026-00001", "/papers/INV-2026-00001/credit",
-            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/rates", "/shop", "/visits?month=2026-13", "/nowhere",
+            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/rates", "/shop", "/visits?month=2026-13",
+            "/nowhere",
             "/enter?key=wrong");
     private static final int WIDE = 1100;
     private static final int NARROW = 320;

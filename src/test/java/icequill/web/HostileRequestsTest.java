@@ -92,9 +92,12 @@ class HostileRequestsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/sites?find=%00", "/papers?find=%00", "/papers?find=%27%22%25_%5C", "/papers?month=2026-13",
-            "/papers?month=x", "/papers?kind=nonsense", "/papers?state=nonsense", "/papers?store=%00", "/visits?month=99",
-            "/visits?state=nonsense", "/visits?site=%00", "/visits?customer=no-such", "/visits?machine=x", "/visits?by=x",
+    @ValueSource(strings = {"/sites?find=%00", "/papers?find=%00", "/papers?find=%27%22%25_%5C",
+            "/papers?month=2026-13",
+            "/papers?month=x", "/papers?kind=nonsense", "/papers?state=nonsense", "/papers?store=%00",
+            "/visits?month=99",
+            "/visits?state=nonsense", "/visits?site=%00", "/visits?customer=no-such", "/visits?machine=x",
+            "/visits?by=x",
             "/sites/hotel-fernhill?month=2026-00", "/sites/hotel-fernhill?machine=no-such", "/sites?find=%F0%9F%A7%8A",
             "/sites?find=%ff%fe", "/sites?find=%", "/sites?find&find=&=x&&", "/papers?find=99999999999999999999",
             "/papers/99999999999999999999", "/papers/%20", "/visits/%20", "/sites/%20", "/sites/x%3Cscript%3E"})
@@ -122,7 +125,8 @@ class HostileRequestsTest {
 
     @Test
     void form_withManyFields_isNoFault() {
-        assertThat(owner.post(ISSUE, BodyPublishers.ofString("a=1&".repeat(MILLION / 8)), Visitor.OWN_PAGE).statusCode())
+        assertThat(
+                owner.post(ISSUE, BodyPublishers.ofString("a=1&".repeat(MILLION / 8)), Visitor.OWN_PAGE).statusCode())
                 .isEqualTo(403);
         assertThat(owner.post(ISSUE, BodyPublishers.ofString("%=%&&=%zz"), Visitor.OWN_PAGE).statusCode())
                 .isBetween(400, 499);
@@ -133,8 +137,9 @@ class HostileRequestsTest {
     @Test
     void form_inParts_isRefused() {
         String part = "--x\r\nContent-Disposition: form-data; name=\"key\"; filename=\"../../evil\"\r\n\r\nbody\r\n--x--\r\n";
-        String answer = office.raw(head("POST", ISSUE) + "Content-Type: multipart/form-data; boundary=x\r\nContent-Length: "
-                + part.length() + "\r\n\r\n" + part);
+        String answer = office
+                .raw(head("POST", ISSUE) + "Content-Type: multipart/form-data; boundary=x\r\nContent-Length: "
+                        + part.length() + "\r\n\r\n" + part);
 
         assertThat(answer).matches("(?s)HTTP/1.1 4[0-9][0-9] .*");
         assertThat(office.faults()).isEmpty();
@@ -188,7 +193,8 @@ class HostileRequestsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/today", "/sites/hotel-fernhill", "/papers/INV-2026-00001", "/papers/INV-2026-00001/pdf",
+    @ValueSource(strings = {"/", "/today", "/sites/hotel-fernhill", "/papers/INV-2026-00001",
+            "/papers/INV-2026-00001/pdf",
             "/nowhere", "/sites/no-such-site", "/enter?key=wrong", "/assets/wrong/office.css", "/visits?month=x"})
     void everyAnswer_isGuarded(String path) {
         assertGuarded(asked(path));

@@ -34,7 +34,8 @@ class PagesTest {
     private static final Pattern LINK = Pattern.compile("<a [^>]*href=\"([^\"#]*)[^\"]*\"");
     private static final Pattern HEADING = Pattern.compile("<h1>[^<]+</h1>");
     private static final Pattern LOADED = Pattern.compile("<(?:script|link)[^>]*(?:src|href)=\"([^\"]*)\"");
-    private static final Pattern INLINE = Pattern.compile("<script(?![^>]* src=)|<style|<[a-z][^>]*\\s(?:style|on[a-z]+)\\s*=");
+    private static final Pattern INLINE = Pattern
+            .compile("<script(?![^>]* src=)|<style|<[a-z][^>]*\\s(?:style|on[a-z]+)\\s*=");
     private static final Pattern FORM = Pattern.compile("(?s)<form ([^>]*method=\"post\"[^>]*)>(.*?)</form>");
     private static final Pattern TITLE = Pattern.compile("<title>[^<]+ · Quillwater Ice Machine Care</title>");
     /** Needs no key: it changes nothing but the session that sends it, any number of times alike, and comes of our own pages only. */
@@ -105,7 +106,8 @@ class PagesTest {
         pages.forEach((path, answer) -> found(FORM, isPage(answer) ? answer.body() : "").stream()
                 .filter(form -> !form.group(1).contains(LANGUAGE)).forEach(form -> {
                     assertThat(form.group(2)).as(path)
-                            .containsPattern("<input type=\"hidden\" name=\"key\" value=\"[A-Za-z0-9_-]{43}[.][^\"]{43}\">");
+                            .containsPattern(
+                                    "<input type=\"hidden\" name=\"key\" value=\"[A-Za-z0-9_-]{43}[.][^\"]{43}\">");
                     keys.add(form.group(2).replaceFirst("(?s).*name=\"key\" value=\"([^\"]+)\".*", "$1"));
                 }));
         assertThat(keys).doesNotHaveDuplicates();
@@ -127,7 +129,8 @@ class PagesTest {
     void everyPage_isInTheLanguageThatWasChosen(String tag) {
         Visitor reader = office.owner();
         reader.post("/language", Map.of("language", tag));
-        for (String path : List.of("/today", "/sites", "/sites/hotel-fernhill", "/visits", "/visits/ten-minute-brushing",
+        for (String path : List.of("/today", "/sites", "/sites/hotel-fernhill", "/visits",
+                "/visits/ten-minute-brushing",
                 "/papers", "/papers/INV-2026-00001", "/rates", "/shop", "/nowhere", "/papers/no-such")) {
             assertThat(reader.get(path).body()).as(path).contains("<html lang=\"" + tag + "\"");
             assertThat(office.faults()).isEmpty();
