@@ -26,6 +26,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door) {
         get("/visits", new VisitsPage());
         get("/visits/{visit}", new VisitPage());
         post("/visits/{visit}/issue", new VisitIssue());
+        // A refusal shown there has a language to choose, which leads back to it.
+        routes.get("/visits/{visit}/issue",
+                context -> context.redirect(Paths.visit(context.pathParam("visit")), HttpStatus.SEE_OTHER));
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
         get("/papers/{number}/pdf", new PaperFilePage());

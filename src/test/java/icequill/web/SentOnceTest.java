@@ -174,8 +174,11 @@ class SentOnceTest {
 
     /** Looking never does what a form does. */
     @Test
-    void address_ofAForm_lookedAt_doesNothing() {
-        assertThat(owner.get(ISSUE + "?key=" + owner.key(VISIT)).statusCode()).isEqualTo(404);
+    void address_ofAForm_lookedAt_showsItsVisitAndDoesNothing() {
+        HttpResponse<String> looked = owner.get(ISSUE + "?key=" + owner.key(VISIT));
+
+        assertThat(looked.statusCode()).isEqualTo(303);
+        assertThat(looked.headers().firstValue("Location")).contains(VISIT);
         assertThat(invoices(owner)).isEmpty();
     }
 
