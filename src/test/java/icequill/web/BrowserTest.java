@@ -46,7 +46,6 @@ class BrowserTest {
             "/nowhere",
             "/enter?key=wrong");
     private static final int WIDE = 1100;
-    private static final int NARROW = 320;
     private static final int HIGH = 800;
     private static final int PATIENCE_MILLIS = 15_000;
 
