@@ -28,6 +28,7 @@ public record LeviedTax(String name, MonetaryAmount base, Optional<BigDecimal> p
                 ? Stream.of(new LeviedTax(sentences.say(total.rate().untaxed()), total.base(), Optional.empty(),
                         total.tax(), total.how()))
                 : total.components().stream().map(part -> new LeviedTax(sentences.in(part.component().name()),
-                        part.base().orElse(total.base()), Optional.of(part.component().percent().value()), part.amount(), part.how()));
+                        part.base().orElse(total.base()), Optional.of(part.component().percent().value()),
+                        part.amount(), part.how()));
     }
 }

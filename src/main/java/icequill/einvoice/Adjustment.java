@@ -22,7 +22,8 @@ record Adjustment(boolean isCharge, MonetaryAmount amount, String code, String r
         return new Adjustment(false, amount, code, reason, Optional.empty(), category);
     }
 
-    static Adjustment charge(MonetaryAmount amount, String code, String reason, Optional<Base> figured, Category category) {
+    static Adjustment charge(MonetaryAmount amount, String code, String reason, Optional<Base> figured,
+            Category category) {
         return new Adjustment(true, amount, code, reason, figured, Optional.of(category));
     }
 }

@@ -74,7 +74,8 @@ record PlainSalesTax(PricedPaper bill, List<InvoiceLine> lines, Function<Phrase,
     }
 
     private TaxShare taxed(TaxTotal total, ComponentTax part) {
-        return new TaxShare(category(part.component()), part.base().orElse(total.base()), part.amount(), Optional.empty(),
+        return new TaxShare(category(part.component()), part.base().orElse(total.base()), part.amount(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -57,6 +57,7 @@ record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) impl
                 .map(wording).collect(Collectors.joining("; "));
         return Adjustment.charge(total.tax(), Codes.MUTUALLY_DEFINED, name,
                 Optional.of(new Adjustment.Base(total.base(), total.rate().total()))
-                        .filter(base -> !total.rate().isCapped()), Category.OUTSIDE_SCOPE);
+                        .filter(base -> !total.rate().isCapped()),
+                Category.OUTSIDE_SCOPE);
     }
 }

@@ -28,6 +28,8 @@ public record TaxTotal(TaxRate rate, MonetaryAmount base, MonetaryAmount tax, Ex
 
     TaxTotal at(TaxPlace place) {
         return new TaxTotal(place.named(rate), base, tax, how, components.stream()
-                .map(part -> new ComponentTax(part.component().of(place.name()), part.amount(), part.how(), part.base())).toList());
+                .map(part -> new ComponentTax(part.component().of(place.name()), part.amount(), part.how(),
+                        part.base()))
+                .toList());
     }
 }

@@ -55,8 +55,10 @@ import javax.money.MonetaryAmount;
 /** Bills whose every amount is written down by hand, so that nothing here is worked out by what is tested. */
 final class BillBuilder {
 
-    static final TaxRate STANDARD = rate("standard", new Component(Wording.same("VAT"), Percent.of("19"), Levy.NATION, Optional.empty()));
-    static final TaxRate REDUCED = rate("reduced", new Component(Wording.same("VAT"), Percent.of("7"), Levy.NATION, Optional.empty()));
+    static final TaxRate STANDARD = rate("standard",
+            new Component(Wording.same("VAT"), Percent.of("19"), Levy.NATION, Optional.empty()));
+    static final TaxRate REDUCED = rate("reduced",
+            new Component(Wording.same("VAT"), Percent.of("7"), Levy.NATION, Optional.empty()));
     static final TaxRate ZERO = new TaxRate("zero", Category.Z, List.of(), Optional.empty());
     static final TaxRate EXEMPT = new TaxRate("exempt", Category.E, List.of(),
             Optional.of(new Wording("exempt from VAT", "exento de IVA")));
@@ -68,7 +70,8 @@ final class BillBuilder {
     static final TaxRate SALES = rate("sales",
             new Component(new Wording("state", "estado"), Percent.of("4"), Levy.STATE, Optional.empty()),
             new Component(new Wording("county", "condado"), Percent.of("4.5"), Levy.LOCAL, Optional.empty()),
-            new Component(new Wording("transit district", "distrito de transporte"), Percent.of("0.375"), Levy.LOCAL, Optional.empty()));
+            new Component(new Wording("transit district", "distrito de transporte"), Percent.of("0.375"), Levy.LOCAL,
+                    Optional.empty()));
 
     private final TaxPlace.Regime regime;
     private final CurrencyUnit currency;

@@ -344,8 +344,10 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
 
     private static TaxRate rate() {
         return new TaxRate("sales", TaxRate.Category.S,
-                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("5"), TaxRate.Levy.STATE, Optional.empty()),
-                        new TaxRate.Component(new Wording("county", "condado"), Percent.of("3"), TaxRate.Levy.LOCAL, Optional.empty())),
+                List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("5"), TaxRate.Levy.STATE,
+                        Optional.empty()),
+                        new TaxRate.Component(new Wording("county", "condado"), Percent.of("3"), TaxRate.Levy.LOCAL,
+                                Optional.empty())),
                 Optional.empty());
     }
 

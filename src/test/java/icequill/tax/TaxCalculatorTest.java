@@ -48,8 +48,10 @@ class TaxCalculatorTest {
     private static final LocalDate DAY = LocalDate.of(2026, 5, 13);
     private static final TaxRate SALES = new TaxRate("sales", Category.S,
             List.of(new TaxRate.Component(Wording.same("state"), Percent.of("4"), TaxRate.Levy.STATE, Optional.empty()),
-                    new TaxRate.Component(Wording.same("county"), Percent.of("4.5"), TaxRate.Levy.LOCAL, Optional.empty()),
-                    new TaxRate.Component(Wording.same("district"), Percent.of("0.375"), TaxRate.Levy.LOCAL, Optional.empty())),
+                    new TaxRate.Component(Wording.same("county"), Percent.of("4.5"), TaxRate.Levy.LOCAL,
+                            Optional.empty()),
+                    new TaxRate.Component(Wording.same("district"), Percent.of("0.375"), TaxRate.Levy.LOCAL,
+                            Optional.empty())),
             Optional.empty());
     private static final TaxRate UNTAXED = new TaxRate("untaxed", Category.O, List.of(), Optional.empty());
 

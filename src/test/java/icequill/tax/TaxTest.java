@@ -220,7 +220,8 @@ class TaxTest {
 
     static TaxRate rate(String... percents) {
         return new TaxRate("sales", Category.S, Arrays.stream(percents)
-                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent), TaxRate.Levy.STATE, Optional.empty()))
+                .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent), TaxRate.Levy.STATE,
+                        Optional.empty()))
                 .toList(),
                 Optional.empty());
     }

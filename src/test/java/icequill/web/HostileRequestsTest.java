@@ -7,6 +7,7 @@ import icequill.cli.Main;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
@@ -186,7 +187,7 @@ class HostileRequestsTest {
     }
 
     private static Socket begun(String request) throws IOException {
-        Socket socket = new Socket("127.0.0.1", office.port());
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), office.port());
         socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
         socket.getOutputStream().flush();
         return socket;
