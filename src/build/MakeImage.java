@@ -37,6 +37,7 @@ public final class MakeImage {
         List<Path> libraries = Stream.of(args[5].split(File.pathSeparator)).map(Path::of).filter(Files::isRegularFile)
                 .toList();
         delete(image);
+        say("a Java runtime of its own");
         run(List.of(Path.of(System.getProperty("java.home"), "bin", "jlink").toString(), "--add-modules", MODULES,
                 "--include-locales=en,es", "--strip-debug", "--no-header-files", "--no-man-pages", "--output",
                 image.resolve("runtime").toString()));
@@ -52,7 +53,13 @@ public final class MakeImage {
         if (!launcher.toFile().setExecutable(true)) {
             throw new IOException("cannot make " + launcher + " executable");
         }
+        say("a first run, so that later ones start fast");
         train(image, launcher, demo);
+        say("all of it is in " + project.relativize(image));
+    }
+
+    private static void say(String step) {
+        System.out.println("Making the program: " + step);
     }
 
     /**

@@ -61,9 +61,16 @@ final class VisitEntry implements Page, FormPage {
                 .map(sheet -> sheet.data(false));
     }
 
+    /** By the rates of the day that was typed, or of today where that has none, so that nothing typed is lost. */
     private static Validated<VisitChoices> choices(Asked asked) {
         LocalDate today = asked.reader().today();
-        LocalDate day = asked.text("day").flatMap(text -> TypedMoment.day(text, "day").found()).orElse(today);
-        return AskingOffice.of(asked.book()).choices(asked.part("site"), day, asked.reader().language());
+        AskingOffice office = AskingOffice.of(asked.book());
+        return asked.text("day").flatMap(text -> TypedMoment.day(text, "day").found())
+                .flatMap(day -> choices(office, asked, day).found()).map(Validated::valid)
+                .orElseGet(() -> choices(office, asked, today));
+    }
+
+    private static Validated<VisitChoices> choices(AskingOffice office, Asked asked, LocalDate day) {
+        return office.choices(asked.part("site"), day, asked.reader().language());
     }
 }

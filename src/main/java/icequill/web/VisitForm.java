@@ -155,7 +155,7 @@ final class VisitForm {
 
     private List<Map<String, Object>> chemicals(String machine) {
         List<Map<String, Object>> chemicals = new ArrayList<>();
-        String prefix = "dose-" + machine + "-";
+        String prefix = "dose_" + machine + "_";
         asked.fields().keySet().stream().filter(field -> field.startsWith(prefix)).sorted()
                 .forEach(field -> number(field).ifPresent(dose -> {
                     Map<String, Object> chemical = new LinkedHashMap<>();

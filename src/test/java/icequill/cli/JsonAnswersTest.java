@@ -215,7 +215,8 @@ class JsonAnswersTest {
         assertThat(AnswerCheck.problems("audit", restored)).isEmpty();
         JsonNode demo = Run.of("demo", other.resolve("demo").toString(), "--json").json();
         assertThat(AnswerCheck.problems("made-demo", demo)).as(demo.toPrettyString()).isEmpty();
-        Run asked = Run.typing("2026-05-21\nAna Ruiz\n1\n9:00\n10:20\n1\n\n\n\n\n\n1\n", BookShop.CLOCK, "visit", "new",
+        Run asked = Run.typing("2026-05-21\nAna Ruiz\n1\n9:00\n10:20\n1\n\n\n\n\n\n\n1\n", BookShop.CLOCK, "visit",
+                "new",
                 "hotel-fernhill", "--shop", BookShop.in(other.resolve("asked"), Database.SQLITE).folder().toString(),
                 "--json");
         assertThat(AnswerCheck.problems("recorded-visit", asked.json())).as(asked.err()).isEmpty();
