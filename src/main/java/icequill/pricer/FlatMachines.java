@@ -43,7 +43,14 @@ record FlatMachines(Visit visit, Site site, Rates rates, Problems problems) {
                 "there is no flat price of \"" + scope.id() + "\" for the machine \"" + known.id() + "\", "
                         + ConstantKey.of(known.make()) + ", " + known.harvestRate().toPlainString() + " lb",
                 "a further row of its make and size under flat, in the tiers of pricing/"));
-        return row.flatMap(price -> machine.map(known -> new AtFlatPrice(scope, price, known, outcome(finding))));
+        return isDeclined(finding)
+                ? Optional.empty()
+                : row.flatMap(price -> machine.map(known -> new AtFlatPrice(scope, price, known, outcome(finding))));
+    }
+
+    /** Whether all that was to be done at it was refused. */
+    private static boolean isDeclined(Finding finding) {
+        return !finding.tasks().isEmpty() && finding.tasks().stream().noneMatch(task -> task.outcome().isDone());
     }
 
     private static Outcome outcome(Finding finding) {

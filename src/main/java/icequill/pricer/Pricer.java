@@ -14,6 +14,7 @@ import icequill.party.Site;
 import icequill.pricer.ResolvedVisit.Applied;
 import icequill.pricer.ResolvedVisit.Use;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.rates.ClassDiscount;
@@ -76,7 +77,8 @@ public final class Pricer {
     private static Validated<PricedVisit> billable(ResolvedVisit bound) {
         PricedVisit priced = price(bound);
         return priced.net().isNegative()
-                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, bound.own().getFirst().line().place(),
+                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE,
+                        bound.own().stream().findFirst().map(own -> own.line().place()).orElse(Place.NOWHERE),
                         "with what is taken back, the visit comes to " + Amounts.plain(priced.net()),
                         "at least 0; what goes beyond that is a credit note for what was bought"))
                 : Validated.valid(priced);

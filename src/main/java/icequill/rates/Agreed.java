@@ -2,10 +2,13 @@ package icequill.rates;
 
 import icequill.party.Wording;
 import icequill.work.Band;
+import icequill.work.ChargeClass;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which prices of a day are not the shop's own, and whose they are.
@@ -43,10 +46,18 @@ public record Agreed(Map<String, Wording> names, List<ClassDiscount> discounts) 
         sheet.serviceCalls().forEach(entry -> entry.prices().keySet()
                 .forEach(band -> all.put(serviceCall(entry.zone(), band), sheet.name())));
         sheet.prices().keySet().forEach(id -> all.put(material(id), sheet.name()));
-        return new Agreed(all, sheet.discount().isEmpty()
-                ? discounts
-                : List.of(new ClassDiscount(sheet.id(), sheet.name(), sheet.discount(), Optional.empty(),
-                        sheet.place())));
+        return new Agreed(all, under(sheet.discount().keySet(), sheet));
+    }
+
+    /** Class by class: what the nearer sheet does not name stays the farther one's. */
+    private List<ClassDiscount> under(Set<ChargeClass> named, RateSheet sheet) {
+        List<ClassDiscount> all = new ArrayList<>(discounts.stream().map(farther -> farther.without(named))
+                .filter(farther -> !farther.percents().isEmpty()).toList());
+        if (!named.isEmpty()) {
+            all.addFirst(
+                    new ClassDiscount(sheet.id(), sheet.name(), sheet.discount(), Optional.empty(), sheet.place()));
+        }
+        return all;
     }
 
     private static String hourly(String grade, String band) {

@@ -26,9 +26,11 @@ public record TaxRate(String id, Category category, List<Component> components, 
      */
     public record Component(Wording name, Percent percent, Levy levy, Optional<MonetaryAmount> cap) {
 
-        /** What it taxes of a line. */
+        /** What it taxes of a line; of one that takes something back so much at most, too. */
         MonetaryAmount taxed(MonetaryAmount base) {
-            return cap.filter(base::isGreaterThan).orElse(base);
+            return base.isNegative()
+                    ? taxed(base.negate()).negate()
+                    : cap.filter(base::isGreaterThan).orElse(base);
         }
 
         Component of(Wording place) {

@@ -5,6 +5,8 @@ import icequill.answer.shown.PaperSheet;
 import icequill.office.billing.CreditOffice;
 import icequill.office.care.ShowOffice;
 import icequill.office.care.Shows;
+import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
@@ -54,7 +56,20 @@ final class CorrectionPage implements Page, FormPage {
 
     @Override
     public Validated<String> done(Asked asked) {
-        return credited(asked, false).map(papers -> Paths.paper(papers.getLast().number()));
+        return paper(asked).then(paper -> unchanged(asked, paper)).then(same -> credited(asked, false))
+                .map(papers -> Paths.paper(papers.getLast().number()));
+    }
+
+    /** Somebody, or the same person in another window, may have given back more of it since the page was shown. */
+    private static Validated<PaperSheet> unchanged(Asked asked, PaperSheet paper) {
+        int credits = paper.data().credits().size();
+        return asked.text("credits").filter(String.valueOf(credits)::equals).isPresent()
+                ? Validated.valid(paper)
+                : Validated.invalid(new Problem(Code.CHANGED_MEANWHILE, Place.NOWHERE,
+                        "since this page was shown, something of " + paper.data().issued().number()
+                                + " was given back: "
+                                + paper.data().credits().getLast().title(),
+                        "look what is left of it, then once more"));
     }
 
     @Override

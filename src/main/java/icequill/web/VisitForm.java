@@ -8,6 +8,7 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -23,6 +24,8 @@ final class VisitForm {
     static final int PEOPLE = 3;
     static final int LINES = 6;
     static final int OWN_LINES = 2;
+
+    private static final Duration LONGEST_NIGHT = Duration.ofHours(12);
 
     private final Asked asked;
     private final String site;
@@ -91,6 +94,7 @@ final class VisitForm {
         for (int i = 0; i < PEOPLE; i++) {
             String row = "person" + i;
             Optional<String> name = text(row + "name");
+            unnamed(row + "name", name, List.of(row + "from", row + "to"), "nobody is named for these hours");
             if (name.isPresent()) {
                 Map<String, Object> person = new LinkedHashMap<>();
                 person.put("name", name.get());
@@ -109,13 +113,24 @@ final class VisitForm {
         return people;
     }
 
-    /** Whoever leaves at an earlier hour than he came left on the next day. */
+    /** What was typed in a row whose first field says nothing would be lost. */
+    private void unnamed(String field, Optional<String> first, List<String> others, String message) {
+        if (first.isEmpty() && others.stream().anyMatch(other -> text(other).isPresent())) {
+            missing(field, message);
+        }
+    }
+
+    /** Whoever leaves at an earlier hour than he came left on the next day, unless that is longer than a night's work. */
     private void hours(LocalDate day, String row, Map<String, Object> person) {
         Optional<LocalTime> from = time(row + "from", "when he arrived is missing");
         Optional<LocalTime> to = time(row + "to", "when he left is missing");
         from.ifPresent(arrived -> person.put("arrived", day + "T" + arrived));
         to.ifPresent(left -> person.put("left",
                 (from.filter(arrived -> !left.isAfter(arrived)).isPresent() ? day.plusDays(1) : day) + "T" + left));
+        from.ifPresent(arrived -> to.filter(left -> !left.isAfter(arrived))
+                .filter(left -> Duration.between(arrived, left).plusDays(1).compareTo(LONGEST_NIGHT) > 0)
+                .ifPresent(left -> problems.add(Code.WRONG_ORDER, new Place("", 0, row + "to"),
+                        left + " is not after " + arrived, "a later time; past midnight at most 12 hours after it")));
     }
 
     private Optional<LocalTime> time(String field, String missing) {
@@ -146,7 +161,7 @@ final class VisitForm {
             list(machine, "tasks", tasks);
             list(machine, "chemicals", chemicals(id));
             text("recommended-" + id).ifPresent(text -> machine.put("recommended", List.of(Map.of("text", text,
-                    "accepted", asked.text("accepted-" + id).isPresent()))));
+                    "accepted", asked.text("accepted-" + id).filter("yes"::equals).isPresent()))));
             place("machines[" + machines.size() + "]", "machine");
             machines.add(machine);
         }
@@ -171,6 +186,7 @@ final class VisitForm {
         for (int i = 0; i < LINES; i++) {
             String row = "line" + i;
             Optional<String> part = text(row + "part");
+            unnamed(row + "part", part, List.of(row + "amount"), "no part is named for this amount");
             if (part.isPresent()) {
                 Map<String, Object> line = new LinkedHashMap<>();
                 line.put("material", part.get());
@@ -189,6 +205,7 @@ final class VisitForm {
 
     private void own(String row, List<Map<String, Object>> lines) {
         Optional<String> text = text(row + "text");
+        unnamed(row + "text", text, List.of(row + "price"), "it is not said what this price is for");
         if (text.isPresent()) {
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("text", text.get());

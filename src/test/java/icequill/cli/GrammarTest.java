@@ -55,7 +55,9 @@ class GrammarTest {
             Map.entry("contact add", "--customer fernhill-hotels"),
             Map.entry("contact change", "--customer fernhill-hotels --role owner"),
             Map.entry("contact remove", "--customer fernhill-hotels"), Map.entry("machine add", "lobby-bar"),
-            Map.entry("machine change", "lobby-bar --condition worn"), Map.entry("machine show", "lobby-bar"),
+            Map.entry("machine change", "lobby-bar --condition worn"),
+            Map.entry("customer change", "--notes Pays."), Map.entry("site change", "--notes Quiet."),
+            Map.entry("machine show", "lobby-bar"),
             Map.entry("machine history", "lobby-bar"), Map.entry("rates export", "VERSION"));
 
     private static final int WIDEST = 150;

@@ -56,6 +56,18 @@ class RatesRaiseTest {
                 .contains("no price of labor is in force before 2027-01-01");
     }
 
+    /** A step finer than money is paid would stop all pricing on that day: nothing is written. */
+    @Test
+    void raise_toPricesThatCannotBeRead_isToldAndWritesNothing() throws IOException {
+        Run run = shop.run("rates", "raise", "labor=3.33:0.005", "--from", "2027-01-01", "--yes");
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("pricing/labor-2027-01-01.yaml:", "found 151.895", "finer than USD is paid");
+        assertThat(shop.folder().resolve("pricing/labor-2027-01-01.yaml")).doesNotExist();
+        assertThat(Files.readString(shop.folder().resolve("pricing/labor.yaml")))
+                .contains("effective: {from: 2026-01-01}");
+    }
+
     @Test
     void try_ratesNotInForce_differenceByCustomerAndClass() throws IOException {
         shop.json(more("--yes"));

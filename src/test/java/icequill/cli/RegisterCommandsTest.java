@@ -49,6 +49,13 @@ class RegisterCommandsTest {
         unchanged.json("export", common.resolve("before.json").toString());
     }
 
+    /** A file names a site too, but what it says is not taken in by a change. */
+    @Test
+    void change_ofNothing_isTold() {
+        assertThat(unchanged.run("site", "change", "mill-lane").err()).contains("nothing is given to change",
+                "icequill import FILE");
+    }
+
     /** One hour of the lead, 98.00, and the service call within 30 miles, 52.00. */
     @ParameterizedTest
     @EnumSource(Database.class)

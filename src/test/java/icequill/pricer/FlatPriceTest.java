@@ -69,6 +69,16 @@ class FlatPriceTest {
         assertThat(nets(priced)).containsExactly("52.00", "49.00", "345.00", "125.50");
     }
 
+    /** A machine whose cleaning was declined costs nothing. */
+    @Test
+    void machineThatWasDeclined_isNotCharged() {
+        PricedVisit priced = priced(visit().lead("2026-05-13T10:00", "2026-05-13T13:00")
+                .task("head", "descale", Outcome.CHARGED).task("flaker", "brush-condenser", Outcome.DECLINED)
+                .flat(SCOPE), flat());
+
+        assertThat(Amounts.plain(priced.net())).isEqualTo("397.00");
+    }
+
     @Test
     void includedInAnAgreement_isTakenOffAtTheFlatPrice() {
         PricedVisit priced = priced(visit().serviceCall(Outcome.INCLUDED)

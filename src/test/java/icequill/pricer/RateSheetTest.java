@@ -88,6 +88,22 @@ class RateSheetTest {
                 .orElseThrow())).containsExactly("78.00", after);
     }
 
+    /** The site's 5 % off cleaning do not take away the customer's 10 % off parts: 98.00 less 5 % are 93.10, 125.50 less 10 % 112.95. */
+    @Test
+    void discountsOfSheets_holdClassByClass() {
+        RateSheet customer = new RateSheet("customer", Wording.same("customer"), Set.of(), Set.of("mill"), List.of(),
+                List.of(), Map.of(), Optional.empty(),
+                Map.of(ChargeClass.PARTS, Percent.of("10"), ChargeClass.CLEANING, Percent.of("20")), Set.of(),
+                Place.NOWHERE);
+        RateSheet site = new RateSheet("site", Wording.same("site"), Set.of("bakery"), Set.of(), List.of(), List.of(),
+                Map.of(), Optional.empty(), Map.of(ChargeClass.CLEANING, Percent.of("5")), Set.of(), Place.NOWHERE);
+
+        Rates rates = schedule(List.of(site, customer)).asOf(DAY, Optional.of(SITE)).orElseThrow();
+
+        assertThat(nets(Pricer.price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("valve", "1")
+                .build(), SITE, rates).orElseThrow())).containsExactly("52.00", "93.10", "112.95");
+    }
+
     @Test
     void otherSitesAndOtherDays_payTheShopsPrices() {
         RateSchedule schedule = new RateSchedule(USD, Timeline.always(rates().labor()),

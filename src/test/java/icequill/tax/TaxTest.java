@@ -180,7 +180,9 @@ class TaxTest {
      */
     @ParameterizedTest
     @CsvSource({"6200, 422.00, 372.00, 50.00, 5000.00", "5000, 350.00, 300.00, 50.00, 5000.00",
-            "6200 300, 443.00, 390.00, 53.00, 5300.00"})
+            "6200 300, 443.00, 390.00, 53.00, 5300.00",
+            // What is taken back gives back as much as it bore.
+            "6000 -6000, 0.00, 0.00, 0.00, 0.00"})
     void tax_capOfAComponent_perLine(String lines, String tax, String state, String county, String base) {
         List<Taxable> taxables = Arrays.stream(lines.split(" ", -1)).map(line -> new Taxable(capped(), usd(line)))
                 .toList();

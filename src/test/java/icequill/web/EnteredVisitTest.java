@@ -81,6 +81,7 @@ class EnteredVisitTest {
         assertThat(owner.get(asked).body()).contains("Issue the credit note, USD\u00a0−173.38");
         Map<String, String> credit = new LinkedHashMap<>(Map.of("line", "3", "reason", "We came late."));
         credit.put("key", owner.key(asked));
+        credit.put("credits", "0");
         String note = owner.post(invoice + "/credit", credit).headers().firstValue("Location").orElseThrow();
         assertThat(owner.json(note).path("issued").path("gross").asString()).isEqualTo("-173.38");
 
@@ -97,6 +98,7 @@ class EnteredVisitTest {
         Map<String, String> again = new LinkedHashMap<>(
                 Map.of("purchaseOrder", "FH-2", "due", "keep", "reason", "Wrong order."));
         again.put("key", owner.key(asked));
+        again.put("credits", "0");
 
         String other = owner.post(invoice + "/reissue", again).headers().firstValue("Location").orElseThrow();
 
@@ -121,6 +123,48 @@ class EnteredVisitTest {
         assertThat(sent(fields).body()).contains("href=\"#line0part\"", "unobtainium");
         fields.remove("line0part");
         assertThat(sent(fields).statusCode()).isEqualTo(303);
+    }
+
+    /** What a second window, or the page before, still shows is not done once more. */
+    @Test
+    void credit_ofAPageThatIsOutOfDate_isNotGivenAgain() {
+        String visit = sent(typed()).headers().firstValue("Location").orElseThrow();
+        String invoice = owner.post(visit + "/issue", Map.of("key", owner.key(visit))).headers()
+                .firstValue("Location").orElseThrow();
+        String asked = invoice + "/credit?line=1&amount=10&reason=Late.";
+        Map<String, String> credit = new LinkedHashMap<>(
+                Map.of("line", "1", "amount", "10", "reason", "Late.", "credits", "0"));
+        credit.put("key", owner.key(asked));
+        assertThat(owner.post(invoice + "/credit", credit).statusCode()).isEqualTo(303);
+        credit.put("key", owner.key(asked));
+
+        HttpResponse<String> again = owner.post(invoice + "/credit", credit);
+
+        assertThat(again.statusCode()).isNotEqualTo(303);
+        assertThat(again.body()).contains("this page was shown", "Given back of it already", "CN-2026-00001");
+        assertThat(owner.json(invoice).path("credits")).hasSize(1);
+    }
+
+    @Test
+    void rowsWithoutTheirFirstField_areTold() {
+        Map<String, String> fields = typed();
+        fields.put("person1from", "9:00");
+        fields.put("line0amount", "3");
+        fields.put("own0price", "450.00");
+
+        assertThat(sent(fields).body()).contains("href=\"#person1name\"", "href=\"#line0part\"",
+                "href=\"#own0text\"");
+    }
+
+    @Test
+    void hoursThatRunBackward_areNoNight() {
+        for (String[] hours : new String[][]{{"9:00", "9:00"}, {"11:00", "8:30"}}) {
+            Map<String, String> fields = typed();
+            fields.put("person0from", hours[0]);
+            fields.put("person0to", hours[1]);
+
+            assertThat(sent(fields).body()).contains("href=\"#person0to\"", "is not after");
+        }
     }
 
     @Test

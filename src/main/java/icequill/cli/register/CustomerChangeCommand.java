@@ -6,6 +6,7 @@ import icequill.cli.terminal.EntryFlags;
 import icequill.office.register.EntryChange;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -33,8 +34,9 @@ public final class CustomerChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().customer(
-                new EntryChange(id(customer.text()), false, EntryFlags.given(spec(), EntryFlag.CUSTOMER)),
-                Optional.ofNullable(parent), Optional.ofNullable(from)));
+        Map<String, String> given = EntryFlags.given(spec(), EntryFlag.CUSTOMER);
+        return changed(!given.isEmpty() || parent != null,
+                () -> office().customer(new EntryChange(id(customer.text()), false, given),
+                        Optional.ofNullable(parent), Optional.ofNullable(from)));
     }
 }

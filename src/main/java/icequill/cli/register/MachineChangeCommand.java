@@ -5,6 +5,7 @@ import icequill.cli.terminal.EntryFlags;
 import icequill.cli.terminal.SiteName;
 import icequill.office.register.EntryChange;
 import java.time.Clock;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -25,7 +26,8 @@ public final class MachineChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().machine(id(site.text()),
-                new EntryChange(id, false, EntryFlags.given(spec(), EntryFlag.MACHINE))));
+        Map<String, String> given = EntryFlags.given(spec(), EntryFlag.MACHINE);
+        return changed(!given.isEmpty(),
+                () -> office().machine(id(site.text()), new EntryChange(id, false, given)));
     }
 }

@@ -5,6 +5,7 @@ import icequill.cli.terminal.EntryFlags;
 import icequill.cli.terminal.SiteName;
 import icequill.office.register.EntryChange;
 import java.time.Clock;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -27,7 +28,8 @@ public final class SiteChangeCommand extends EntryCommand {
 
     @Override
     public Integer call() {
-        return stored(office().site(new EntryChange(id(site.text()), false, EntryFlags.given(spec(), EntryFlag.SITE)),
-                Optional.ofNullable(customer)));
+        Map<String, String> given = EntryFlags.given(spec(), EntryFlag.SITE);
+        return changed(!given.isEmpty() || customer != null, () -> office()
+                .site(new EntryChange(id(site.text()), false, given), Optional.ofNullable(customer)));
     }
 }

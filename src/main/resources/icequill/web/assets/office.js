@@ -31,6 +31,11 @@
         });
     });
 
+    // What was shown of a form's first values goes once others are typed.
+    document.querySelectorAll('form[data-clears]').forEach(form => form.addEventListener('input', () => {
+        const shown = document.getElementById(form.dataset.clears);
+        if (shown) shown.remove();
+    }));
     // The piece of a page that an answer has under an id, put in the place of ours.
     const put = (text, id) => {
         const piece = new DOMParser().parseFromString(text, 'text/html').getElementById(id);
