@@ -42,15 +42,20 @@ public record PaperMatter(Optional<Installment> installment, Optional<String> re
                         ? Optional.of(new Installment(invoice.payment(), invoice.payments()))
                         : Optional.empty(),
                 paper instanceof CreditNote credit ? Optional.of(credit.reason()) : Optional.empty(),
-                switch (paper) {
-                case RepairQuote quote -> Optional.of(quote.validUntil());
-                case MaintenanceQuote quote -> Optional.of(quote.validUntil());
-                default -> Optional.empty();
-                }, paper instanceof RepairQuote quote ? Optional.of(quote.work()) : Optional.empty(),
+                lastDay(paper), paper instanceof RepairQuote quote ? Optional.of(quote.work()) : Optional.empty(),
                 paper instanceof PricedPaper priced ? priced.served().purchaseOrder() : Optional.empty(),
                 paper instanceof PricedPaper priced
                         ? Optional.of(new Served(priced.served().from(), priced.served().until()))
                         : Optional.empty());
+    }
+
+    /** The last day of a quote; empty for any other paper. */
+    public static Optional<LocalDate> lastDay(Paper paper) {
+        return switch (paper) {
+        case RepairQuote quote -> Optional.of(quote.validUntil());
+        case MaintenanceQuote quote -> Optional.of(quote.validUntil());
+        default -> Optional.empty();
+        };
     }
 
     /** Names and values, for a table of text. */

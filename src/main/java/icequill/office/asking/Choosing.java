@@ -10,12 +10,10 @@ import icequill.answer.entry.VisitChoices.TaskChoice;
 import icequill.explain.ConstantKey;
 import icequill.party.Machine;
 import icequill.party.Wording;
-import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import icequill.work.ChargeClass;
 import icequill.work.Task;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,9 +35,8 @@ record Choosing(Setting setting) {
     }
 
     private MachineChoice machine(Machine machine) {
-        return new MachineChoice(machine.id(), new MachineName(machine, setting.sentences()).text(),
-                setting.rates().tasks().stream().filter(task -> task.suits(machine))
-                        .sorted(Comparator.comparingInt(Task::order)).map(task -> task(task, machine)).toList());
+        return new MachineChoice(machine.id(), setting.name(machine),
+                setting.tasks(machine).stream().map(task -> task(task, machine)).toList());
     }
 
     private TaskChoice task(Task task, Machine machine) {

@@ -2,7 +2,6 @@ package icequill.office.asking;
 
 import icequill.party.Machine;
 import icequill.work.Task;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,8 +47,7 @@ record MachineQuestions(Setting setting, Function<Draft, Turn> next) {
     }
 
     private Turn tasks(Machine machine, Draft row, Function<Draft, Turn> then) {
-        List<Task> tasks = setting.rates().tasks().stream().filter(task -> task.suits(machine))
-                .sorted(Comparator.comparingInt(Task::order)).toList();
+        List<Task> tasks = setting.tasks(machine);
         if (tasks.isEmpty()) {
             return recommended(machine, row, then);
         }

@@ -5,8 +5,10 @@ import icequill.party.Site;
 import icequill.rates.Rates;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
+import icequill.work.Task;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 
 /** Where and when it was, and what may be chosen from there. */
@@ -23,5 +25,11 @@ record Setting(Asking asking, Site site, ZoneId zone, LocalDate day, Rates rates
 
     String name(Machine machine) {
         return new MachineName(machine, sentences()).text();
+    }
+
+    /** What may be done to a machine, in the order in which it is done. */
+    List<Task> tasks(Machine machine) {
+        return rates.tasks().stream().filter(task -> task.suits(machine))
+                .sorted(Comparator.comparingInt(Task::order)).toList();
     }
 }

@@ -3,13 +3,11 @@ package icequill.office.care;
 import icequill.answer.BookedPaper;
 import icequill.answer.history.Period;
 import icequill.answer.history.VisitState;
+import icequill.answer.shown.PaperMatter;
 import icequill.answer.today.DayAnswer;
 import icequill.answer.today.DayAnswer.Attendance;
 import icequill.answer.today.DayAnswer.LapsingQuote;
 import icequill.answer.today.DaySheet;
-import icequill.document.MaintenanceQuote;
-import icequill.document.Paper;
-import icequill.document.RepairQuote;
 import icequill.files.form.VisitNames;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.SiteEntry;
@@ -93,15 +91,7 @@ public final class TodayOffice {
     }
 
     private static Optional<LapsingQuote> lapsing(Reading open, IssuedPaper quote) {
-        return BookedPapers.paper(open, quote).found().flatMap(TodayOffice::lastDay)
+        return BookedPapers.paper(open, quote).found().flatMap(PaperMatter::lastDay)
                 .map(last -> new LapsingQuote(quote.number(), BookedPaper.of(quote, open).where(), last));
-    }
-
-    private static Optional<LocalDate> lastDay(Paper paper) {
-        return switch (paper) {
-        case MaintenanceQuote quote -> Optional.of(quote.validUntil());
-        case RepairQuote quote -> Optional.of(quote.validUntil());
-        default -> Optional.empty();
-        };
     }
 }

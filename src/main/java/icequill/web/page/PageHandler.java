@@ -4,6 +4,7 @@ import icequill.answer.ProblemReport;
 import icequill.files.answer.AnswerMapper;
 import icequill.files.yaml.Languages;
 import icequill.party.Language;
+import icequill.party.Shop;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.BookForms;
@@ -16,6 +17,8 @@ import icequill.web.door.FormKey;
 import icequill.web.door.Session;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +36,7 @@ public final class PageHandler {
 
     private final StandingShop shop;
     private final Assets assets;
+    private final List<Language> languages = Languages.known();
     private final PageTemplates templates = new PageTemplates();
 
     public PageHandler(StandingShop shop, Assets assets) {
@@ -147,9 +151,11 @@ public final class PageHandler {
     private Asked asked(Context context, Map<String, List<String>> fields) {
         ShopBook now = shop.now();
         Session session = context.attribute(Doorkeeper.SESSION) instanceof Session known ? known : Session.fresh();
-        Reader reader = Reader.of(BookForms.shop(now).shop(), session.language(),
-                Optional.ofNullable(context.header("Accept-Language")), ShopDay.zone(now.folder(), now.clock()),
-                ShopDay.today(now.folder(), now.clock()));
+        Optional<Shop> settings = BookForms.shop(now).shop();
+        ZoneId zone = settings.map(Shop::zone).orElseGet(() -> ShopDay.zone(now.folder(), now.clock()));
+        Reader reader = Reader.of(settings, session.language(),
+                Optional.ofNullable(context.header("Accept-Language")), zone,
+                LocalDate.now(now.clock().withZone(zone)));
         Map<String, List<String>> kept = new LinkedHashMap<>();
         fields.forEach((name, values) -> kept.put(name, values.stream().map(String::strip)
                 .map(value -> value.substring(0, Math.min(LONGEST_FIELD, value.length())))
@@ -158,7 +164,7 @@ public final class PageHandler {
     }
 
     private Frame frame(Asked asked) {
-        return new Frame(asked.reader(), asked.session(), asked.path(), assets, Languages.known());
+        return new Frame(asked.reader(), asked.session(), asked.path(), assets, languages);
     }
 
     private static boolean wantsJson(Context context) {
