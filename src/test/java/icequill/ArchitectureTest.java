@@ -212,10 +212,11 @@ class ArchitectureTest {
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
                 "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain");
-        room(arrows, "web", "web.page web.door office office.asking office.billing office.care office.register answer"
-                + " answer.entry answer.history answer.paper"
-                + " answer.price answer.rates answer.register answer.shown answer.site ledger.papers files.disk shop"
-                + " request explain");
+        room(arrows, "web.visit", "web.page office office.asking office.billing office.care answer answer.entry"
+                + " answer.history answer.price shop explain");
+        room(arrows, "web", "web.visit web.page web.door office.billing office.care office.register answer"
+                + " answer.history answer.paper answer.rates answer.register answer.shown answer.site ledger.papers"
+                + " files.disk shop request explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"

@@ -14,6 +14,7 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.Paths;
 import icequill.web.page.TypedFields;
 import java.util.List;
 import java.util.Optional;

@@ -6,6 +6,7 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.CreditPart;
 import icequill.web.page.Asked;
+import icequill.web.page.TypedNumber;
 import java.util.List;
 import java.util.Optional;
 

@@ -4,6 +4,11 @@ import icequill.web.door.Door;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.PageHandler;
+import icequill.web.page.Paths;
+import icequill.web.visit.VisitEntry;
+import icequill.web.visit.VisitIssue;
+import icequill.web.visit.VisitPage;
+import icequill.web.visit.VisitsPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
 

@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.page;
 
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A number as people type it, in the form of the United States or of Spain and Mexico alike; what can be read in two ways is asked. */
-final class TypedNumber {
+public final class TypedNumber {
 
     private static final Pattern PLAIN = Pattern.compile("(\\d{1,9})(?:[.,](\\d{1,2}|\\d{4,6}))?");
     private static final Pattern GROUPED = Pattern
@@ -23,7 +23,7 @@ final class TypedNumber {
      *
      * @param field in which it was typed
      */
-    static Validated<BigDecimal> of(String text, String field) {
+    public static Validated<BigDecimal> of(String text, String field) {
         String typed = text.replace("\u00a0", "").replace(" ", "");
         Matcher plain = PLAIN.matcher(typed);
         if (plain.matches()) {

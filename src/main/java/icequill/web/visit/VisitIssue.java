@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.visit;
 
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.VisitBilling;
@@ -6,10 +6,11 @@ import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
+import icequill.web.page.Paths;
 import java.util.Optional;
 
 /** Issues the invoice of a visit that the book has. */
-final class VisitIssue implements FormPage {
+public final class VisitIssue implements FormPage {
 
     @Override
     public Validated<String> done(Asked asked) {

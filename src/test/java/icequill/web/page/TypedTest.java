@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.visit;
 
 import icequill.answer.history.VisitAnswer;
 import icequill.answer.history.VisitState;
@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A visit: what was found and done, what it costs, and the papers that bill it. */
-final class VisitPage implements Page {
+public final class VisitPage implements Page {
 
     /**
      * What its page shows.

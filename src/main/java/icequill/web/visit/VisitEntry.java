@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.visit;
 
 import icequill.answer.RecordedVisit;
 import icequill.answer.entry.VisitChoices;
@@ -10,13 +10,15 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.Paths;
 import icequill.web.page.TypedFields;
+import icequill.web.page.TypedMoment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
 /** Enters a visit: all that can be told of it on one page, with its price beside it. */
-final class VisitEntry implements Page, FormPage {
+public final class VisitEntry implements Page, FormPage {
 
     /**
      * What its page shows.

@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.page;
 
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A day and a time of day as people type them. */
-final class TypedMoment {
+public final class TypedMoment {
 
     private static final Pattern TIME = Pattern
             .compile("(\\d{1,2})(?:[:.h]?(\\d{2}))?\\s*(am?|pm?)?[.]?(?:\\s*m[.]?)?");
@@ -24,7 +24,7 @@ final class TypedMoment {
     }
 
     /** A day as 2026-05-14. */
-    static Validated<LocalDate> day(String text, String field) {
+    public static Validated<LocalDate> day(String text, String field) {
         try {
             return Validated.valid(LocalDate.parse(text));
         } catch (DateTimeException none) {
@@ -34,7 +34,7 @@ final class TypedMoment {
     }
 
     /** A time as 9:15, 915, 16:20 or 4:20 pm. */
-    static Validated<LocalTime> time(String text, String field) {
+    public static Validated<LocalTime> time(String text, String field) {
         Matcher typed = TIME.matcher(text.toLowerCase(Locale.ROOT));
         if (typed.matches()) {
             int hour = Integer.parseInt(typed.group(1));

@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.visit;
 
 import icequill.answer.history.VisitListing;
 import icequill.answer.history.VisitState;
@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Visits, the newest first. */
-final class VisitsPage implements Page {
+public final class VisitsPage implements Page {
 
     private static final int MOST = 100;
 

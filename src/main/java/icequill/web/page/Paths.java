@@ -1,21 +1,21 @@
-package icequill.web;
+package icequill.web.page;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
 /** Where things are found that were made. */
-final class Paths {
+public final class Paths {
 
     private Paths() {
     }
 
     /** A paper, by its number. */
-    static String paper(String number) {
+    public static String paper(String number) {
         return "/papers/" + part(number);
     }
 
     /** A visit, by its id. */
-    static String visit(String id) {
+    public static String visit(String id) {
         return "/visits/" + part(id);
     }
 

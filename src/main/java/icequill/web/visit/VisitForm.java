@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.visit;
 
 import icequill.office.asking.Draft;
 import icequill.problem.Code;
@@ -7,6 +7,8 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
+import icequill.web.page.TypedMoment;
+import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
