@@ -177,7 +177,7 @@ class ArchitectureTest {
         room(arrows, "answer.register", "answer");
         room(arrows, "answer.paper", "answer ledger.papers files.answer");
         // money, because prices are shown before and after
-        room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money");
+        room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money explain");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn; money, because visits earn it
         room(arrows, "answer.history",
                 "ledger.papers ledger.entries render.words files.answer rates work party explain money");
@@ -211,11 +211,12 @@ class ArchitectureTest {
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
-                "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain");
+                "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain money");
         room(arrows, "web.visit", "web.page office office.asking office.billing office.care answer answer.entry"
                 + " answer.history answer.price shop explain");
-        room(arrows, "web", "web.visit web.page web.door office.billing office.care office.register answer"
-                + " answer.history answer.paper answer.rates answer.register answer.shown answer.site ledger.papers"
+        room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
+        room(arrows, "web", "web.rates web.visit web.page web.door office.billing office.care office.register answer"
+                + " answer.history answer.paper answer.register answer.shown answer.site ledger.papers"
                 + " files.disk shop request explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",

@@ -89,10 +89,7 @@ final class MaterialPricing {
     }
 
     private MonetaryAmount unitPrice(Material material) {
-        return switch (material.price()) {
-        case Given given -> given.price();
-        case MarkedUp marked -> UnitPrice.markedUp(marked.cost(), marked.markup(), currency);
-        };
+        return UnitPrice.of(material, currency);
     }
 
     /** The reasons, and whose price it is where it is not the shop's own. */

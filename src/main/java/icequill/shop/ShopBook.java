@@ -51,6 +51,11 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
                 Optional.empty(), List.of());
     }
 
+    /** The same by the rates and templates of its folder, whatever is in force. */
+    public ShopBook byItsFolder() {
+        return new ShopBook(folder, settings, RatesOnce.ofFolder(), clock, held, open, given);
+    }
+
     /** By what it prices and prints. */
     public RatesInUse ratesInUse() {
         return rates.of(() -> isShared() && !rates.isOfFolder()

@@ -5,6 +5,11 @@ import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.PageHandler;
 import icequill.web.page.Paths;
+import icequill.web.rates.AdoptPage;
+import icequill.web.rates.PricesPage;
+import icequill.web.rates.RaisePage;
+import icequill.web.rates.TryPage;
+import icequill.web.rates.VersionsPage;
 import icequill.web.visit.VisitEntry;
 import icequill.web.visit.VisitIssue;
 import icequill.web.visit.VisitPage;
@@ -39,7 +44,15 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door) {
         get("/papers/{number}/pdf", new PaperFilePage());
         correction("/papers/{number}/credit", CorrectionPage.credit());
         correction("/papers/{number}/reissue", CorrectionPage.reissue());
-        get("/rates", new RatesPage());
+        get("/rates", new PricesPage());
+        get("/rates/versions", new VersionsPage());
+        get("/rates/try", new TryPage());
+        AdoptPage adopt = new AdoptPage();
+        get("/rates/adopt", adopt);
+        post("/rates/adopt", adopt);
+        RaisePage raise = new RaisePage();
+        get("/rates/raise", raise);
+        post("/rates/raise", raise);
         get("/shop", new ShopPage());
         routes.post("/language", context -> handler.choose(context, door));
     }

@@ -148,6 +148,7 @@ class JsonAnswersTest {
             "rates-versions | rates list",
             "rates-version | rates show",
             "earnings | visit earnings",
+            "day-prices | rates prices",
             "what-if | rates try",
             "raised-prices | rates raise labor=4:0.50 --from 2028-01-01 --yes",
             "adopted-rates | rates adopt --yes",

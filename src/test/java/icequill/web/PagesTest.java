@@ -131,7 +131,9 @@ class PagesTest {
         reader.post("/language", Map.of("language", tag));
         for (String path : List.of("/today", "/sites", "/sites/hotel-fernhill", "/visits",
                 "/visits/ten-minute-brushing",
-                "/papers", "/papers/INV-2026-00001", "/rates", "/shop", "/nowhere", "/papers/no-such")) {
+                "/papers", "/papers/INV-2026-00001", "/rates", "/rates/try?on=2026-12-30", "/rates/adopt",
+                "/rates/raise?from=2027-01-01&percent-labor=4", "/rates/versions", "/shop", "/nowhere",
+                "/papers/no-such")) {
             assertThat(reader.get(path).body()).as(path).contains("<html lang=\"" + tag + "\"");
             assertThat(office.faults()).isEmpty();
         }
@@ -151,8 +153,13 @@ class PagesTest {
             "/papers?find=pennon |  |  | find pennon --most 100",
             "/papers?kind=invoice&month=2026-05 |  |  | find --kind invoice --month 2026-05 --most 100",
             "/papers/INV-2026-00001 |  | paper | paper show INV-2026-00001",
-            "/rates | all |  | rates list",
-            "/rates | now |  | rates show"})
+            "/rates | | | rates prices --on 2026-12-30",
+            "/rates?on=2026-06-01&site=hotel-fernhill | | | rates prices --on 2026-06-01 --site hotel-fernhill",
+            "/rates/try?on=2026-12-30 | | | rates try --on 2026-12-30",
+            "/rates/adopt | | | rates adopt",
+            "/rates/raise?from=2027-01-01&percent-labor=4&step-labor=0,50 | | | rates raise labor=4:0.50 --from 2027-01-01",
+            "/rates/versions | all |  | rates list",
+            "/rates/versions | now |  | rates show"})
     void json_isWhatTheCommandLinePrints(String path, String part, String printedPart, String command) {
         assertThat(part(owner.json(path), part)).isEqualTo(part(printed(command), printedPart));
     }

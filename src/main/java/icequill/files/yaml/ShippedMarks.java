@@ -69,15 +69,7 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
      * @param name of the file, as problems are to show it
      */
     public static List<ShippedMarks> in(Path file, String name) {
-        List<String> lines;
-        try {
-            lines = Files.readAllLines(file);
-        } catch (MalformedInputException | NoSuchFileException unreadable) {
-            // Whoever reads the file for its values reports that.
-            return List.of();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        List<String> lines = lines(file);
         if (lines.stream().noneMatch(ShippedMarks::isMarked)) {
             return List.of();
         }
@@ -90,11 +82,27 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
                 .toList();
     }
 
+    /** The lines of a file; none where it cannot be read, which whoever reads it for its values reports. */
+    static List<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file);
+        } catch (MalformedInputException | NoSuchFileException unreadable) {
+            return List.of();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Whether a comment says that what stands beside it is as shipped. */
+    public static boolean isMark(String comment) {
+        return comment.toLowerCase(Locale.ROOT).contains(MARK);
+    }
+
     /** A comment by itself marks nothing. */
     private static boolean isMarked(String line) {
         int comment = line.indexOf('#');
         return comment > 0 && !line.substring(0, comment).isBlank()
-                && line.substring(comment).toLowerCase(Locale.ROOT).contains(MARK);
+                && isMark(line.substring(comment));
     }
 
     private static String value(String line) {

@@ -55,6 +55,11 @@ public final class RatesOffice {
         return new RatesOffice(ShopBook.byFolder(folder, clock), ShopDay.zone(folder, clock));
     }
 
+    /** Of a shop that is open; it goes by what lies in its folder. */
+    public static RatesOffice of(ShopBook book) {
+        return new RatesOffice(book.byItsFolder(), ShopDay.zone(book.folder(), book.clock()));
+    }
+
     /** All versions, the newest first. */
     public Validated<RatesList> list() {
         return book.read(open -> Validated.valid(RatesList.of(open.rates(), zone)));

@@ -46,6 +46,10 @@ public final class WhatIfOffice {
         return new WhatIfOffice(ShopBook.of(folder, clock), ShopBook.byFolder(folder, clock));
     }
 
+    public static WhatIfOffice of(ShopBook book) {
+        return new WhatIfOffice(book, book.byItsFolder());
+    }
+
     /** A visit by the rates of its day and by others. */
     private record Tried(VisitContext now, VisitContext then) {}
 

@@ -1,5 +1,6 @@
 package icequill.web.page;
 
+import icequill.answer.ProblemReport;
 import icequill.files.answer.Sheet;
 import icequill.ledger.papers.Pdf;
 import icequill.problem.Problem;
@@ -17,7 +18,14 @@ public sealed interface Answer {
      * @param shown what the template shows
      * @param data the same question's answer as JSON
      */
-    record Shown(String template, Object shown, Object data) implements Answer {}
+    record Shown(String template, Object shown, Object data) implements Answer {
+
+        /** A page that is shown whatever was wrong; as JSON the answer, or the problems. */
+        public static Shown orProblems(String template, Object shown, Validated<?> answer) {
+            return new Shown(template, shown, answer.found().map(found -> (Object) found)
+                    .orElseGet(() -> new ProblemReport(answer.problems())));
+        }
+    }
 
     /** Another address, where what was made can be seen. */
     record Gone(String path) implements Answer {}

@@ -4,6 +4,7 @@ import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import freemarker.template.utility.DeepUnwrap;
+import icequill.money.Amounts;
 import icequill.render.words.Sentences;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -25,6 +26,7 @@ record Functions(Reader reader) {
                 "day", arguments -> day(only(arguments)), "time", arguments -> time(only(arguments)),
                 "money", arguments -> amount(only(arguments), true),
                 "figure", arguments -> amount(only(arguments), false),
+                "plain", arguments -> plain(only(arguments)), "number", arguments -> text(only(arguments)),
                 "sentence", arguments -> Sentences.capitalized(String.valueOf(only(arguments))));
     }
 
@@ -40,7 +42,10 @@ record Functions(Reader reader) {
             Object detail = DeepUnwrap.unwrap((TemplateModel) arguments.get(i + 1));
             details[i] = text(detail);
         }
-        return reader.sentences().word(key, details);
+        String one = key + ".one";
+        boolean isOne = details.length > 0 && details[0].equals("1")
+                && reader.sentences().formats().words().find(one).isPresent();
+        return reader.sentences().word(isOne ? one : key, details);
     }
 
     private String text(@Nullable Object detail) {
@@ -68,6 +73,15 @@ record Functions(Reader reader) {
         case Instant moment -> moment.atZone(reader.zone()).toLocalTime();
         case null, default -> throw new IllegalArgumentException("no time: " + time);
         });
+    }
+
+    /** With all decimals that it has: a price of a unit may have four. */
+    private String plain(@Nullable Object amount) {
+        if (!(amount instanceof MonetaryAmount sum)) {
+            throw new IllegalArgumentException("no amount: " + amount);
+        }
+        BigDecimal number = new BigDecimal(Amounts.plain(sum));
+        return reader.sentences().formats().number(number, number.scale());
     }
 
     /** @param named whether its currency is said */

@@ -18,6 +18,13 @@ public final class TypedNumber {
     private TypedNumber() {
     }
 
+    /** The same of one that may be below 0, with any of the signs that are used for it. */
+    public static Validated<BigDecimal> signed(String text, String field) {
+        return text.matches("[-\u2212].*")
+                ? of(text.substring(1).strip(), field).map(BigDecimal::negate)
+                : of(text, field);
+    }
+
     /**
      * Reads a number from 0 up.
      *

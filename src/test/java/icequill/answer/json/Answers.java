@@ -35,6 +35,7 @@ import icequill.answer.paper.PaperList;
 import icequill.answer.paper.Reprints;
 import icequill.answer.price.VisitPrice;
 import icequill.answer.rates.AdoptedRates;
+import icequill.answer.rates.DayPrices;
 import icequill.answer.rates.RaisedPrices;
 import icequill.answer.rates.RatesExport;
 import icequill.answer.rates.RatesList;
@@ -115,6 +116,7 @@ final class Answers {
         all.put("rates-versions", RatesList.class);
         all.put("rates-version", RatesSheet.class);
         all.put("raised-prices", RaisedPrices.class);
+        all.put("day-prices", DayPrices.class);
         all.put("what-if", WhatIf.class);
         all.put("earnings", VisitEarnings.class);
         all.put("adopted-rates", AdoptedRates.class);

@@ -1,4 +1,4 @@
-package icequill.web;
+package icequill.web.rates;
 
 import icequill.answer.rates.RatesList;
 import icequill.answer.rates.RatesSheet;
@@ -9,15 +9,15 @@ import icequill.web.page.Page;
 import java.util.Optional;
 
 /** The versions of the rates, and what is different in the one in force. */
-final class RatesPage implements Page {
+public final class VersionsPage implements Page {
 
     /** What is told of the rates; {@code now} is empty before any are in force. */
-    public record RatesAnswer(RatesList all, Optional<RatesSheet> now) {}
+    public record VersionsAnswer(RatesList all, Optional<RatesSheet> now) {}
 
     @Override
     public Answer answer(Asked asked) {
-        RatesOffice office = RatesOffice.of(asked.book().folder(), asked.book().clock());
-        return Answer.of("rates",
-                office.list().map(all -> new RatesAnswer(all, office.show(Optional.empty()).found())));
+        RatesOffice office = RatesOffice.of(asked.book());
+        return Answer.of("rates-versions",
+                office.list().map(all -> new VersionsAnswer(all, office.show(Optional.empty()).found())));
     }
 }
