@@ -2,7 +2,9 @@ package icequill.agreement;
 
 /** How often an agreement is billed. */
 public enum Billing {
-    YEARLY(12), QUARTERLY(3), MONTHLY(1);
+    YEARLY(12), QUARTERLY(3), MONTHLY(1),
+    /** Monthly, but for months in which the site is closed. */
+    OPEN_MONTHS(1);
 
     private final int months;
 

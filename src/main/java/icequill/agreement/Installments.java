@@ -7,8 +7,10 @@ import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -24,14 +26,22 @@ public final class Installments {
      * counted from the start of the term, never from each other, so that a 31st comes back after a shorter month.
      *
      * @param price of the whole term, in whole minor units
+     * @param season months in which the site is open; empty for all. Where none of the days falls into them, all is due on the first
      */
-    public static List<Installment> of(Term term, MonetaryAmount price, Billing billing) {
+    public static List<Installment> of(Term term, MonetaryAmount price, Billing billing, Set<Month> season) {
         List<LocalDate> days = new ArrayList<>();
         List<BigDecimal> months = new ArrayList<>();
         for (int begun = 0; begun < term.months(); begun += billing.months()) {
-            days.add(term.start().plusMonths(begun));
-            // The last stretch may be cut short by the end of the term, and its payment with it.
-            months.add(BigDecimal.valueOf(Math.min(billing.months(), term.months() - begun)));
+            LocalDate day = term.start().plusMonths(begun);
+            if (billing != Billing.OPEN_MONTHS || season.isEmpty() || season.contains(day.getMonth())) {
+                days.add(day);
+                // The last stretch may be cut short by the end of the term, and its payment with it.
+                months.add(BigDecimal.valueOf(Math.min(billing.months(), term.months() - begun)));
+            }
+        }
+        if (days.isEmpty()) {
+            days.add(term.start());
+            months.add(BigDecimal.ONE);
         }
         List<Installment> all = new ArrayList<>();
         for (int i = 0; i < days.size(); i++) {

@@ -1,6 +1,7 @@
 package icequill.agreement;
 
 import java.util.Map;
+import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
 /**
@@ -14,6 +15,12 @@ public record Invoiced(Map<Integer, MonetaryAmount> nets) {
 
     public Invoiced {
         nets = Map.copyOf(nets);
+    }
+
+    /** Without months after the term: changes are carried by the payments of the term. */
+    Invoiced withinTerm() {
+        return new Invoiced(nets.entrySet().stream().filter(entry -> entry.getKey() < MonthByMonth.FIRST)
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 
     boolean has(Installment payment) {

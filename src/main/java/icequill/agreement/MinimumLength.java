@@ -19,7 +19,7 @@ public record MinimumLength(Of of, int number, ChronoUnit unit, boolean reachedI
     }
 
     boolean isMetBy(RenewalTerms terms) {
-        LocalDate from = of == Of.RENEWAL ? terms.term().renewal() : terms.term().start();
+        LocalDate from = of == Of.RENEWAL ? terms.begins() : terms.term().start();
         LocalDate end = of == Of.INITIAL ? terms.term().renewal() : terms.endOfRenewal();
         LocalDate needed = from.plus(number, unit);
         return end.isAfter(needed) || (reachedIsEnough && end.equals(needed));

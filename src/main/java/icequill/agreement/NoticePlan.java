@@ -86,7 +86,7 @@ public record NoticePlan(RenewalTerms terms, List<NoticeRule> rules, Optional<No
     }
 
     private Optional<String> wrong(LocalDate day) {
-        if (day.isAfter(terms.term().lastDay())) {
+        if (!day.isBefore(terms.begins())) {
             return Optional.of("dated " + day + ", but the agreement ends on " + terms.term().lastDay());
         }
         if (day.isAfter(terms.lastDayToRefuse())) {

@@ -33,7 +33,7 @@ public record NoticeRule(String id, String jurisdiction, Wording name, Covers co
     /** The day from which days are counted back. */
     public enum Anchor {
         LAST_DAY_TO_REFUSE,
-        /** The first day after the term. */
+        /** The first day of the renewal. */
         RENEWAL
     }
 
@@ -73,7 +73,7 @@ public record NoticeRule(String id, String jurisdiction, Wording name, Covers co
     public NoticeWindow window(RenewalTerms terms) {
         LocalDate from = switch (anchor) {
         case LAST_DAY_TO_REFUSE -> terms.lastDayToRefuse();
-        case RENEWAL -> terms.term().renewal();
+        case RENEWAL -> terms.begins();
         };
         return new NoticeWindow(from.minusDays(earliest), from.minusDays(latest));
     }

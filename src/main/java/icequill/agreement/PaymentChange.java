@@ -59,7 +59,8 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
      *
      * @param earlier the payments as they were, with all that earlier changes gave back of them
      */
-    public static PaymentChange of(Proration change, PaymentChange earlier, Invoiced invoiced) {
+    public static PaymentChange of(Proration change, PaymentChange earlier, Invoiced all) {
+        Invoiced invoiced = all.withinTerm();
         List<Installment> before = earlier.payments();
         List<Installment> known = asInvoiced(before, invoiced, change.from());
         CurrencyUnit currency = change.amount().getCurrency();
@@ -70,10 +71,10 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
                 .filter(payment -> !invoiced.has(payment) && !payment.due().isBefore(change.from())).toList();
         if (open.isEmpty() && rest.isPositive()) {
             Explanation how = new Explanation(Figure.price(rest, ""), change.how().reasons());
-            List<Installment> all = new ArrayList<>(known);
-            all.add(new Installment(known.stream().mapToInt(Installment::number).max().orElse(0) + 1, change.from(),
+            List<Installment> more = new ArrayList<>(known);
+            more.add(new Installment(known.stream().mapToInt(Installment::number).max().orElse(0) + 1, change.from(),
                     rest, how));
-            return new PaymentChange(all, List.of(), earlier.allGivenBack());
+            return new PaymentChange(more, List.of(), earlier.allGivenBack());
         }
         MonetaryAmount room = sum(open, currency).negate();
         MonetaryAmount shared = rest.isLessThan(room) ? room : rest;

@@ -41,6 +41,12 @@ public record RenewalPrice(MonetaryAmount old, MonetaryAmount price, Explanation
         return new RenewalPrice(old, old, kept);
     }
 
+    /** The old price going on as it is. */
+    public static RenewalPrice unchanged(MonetaryAmount old) {
+        return new RenewalPrice(old, old,
+                Explanation.of(Figure.price(old, ""), Phrase.of("reason.renewal-unchanged")));
+    }
+
     /** New less old; negative when the price falls. */
     public MonetaryAmount difference() {
         return price.subtract(old);

@@ -12,7 +12,7 @@ import java.time.temporal.ChronoUnit;
  */
 public record Term(LocalDate start, int months) {
 
-    private static final int MOST_MONTHS = 120;
+    static final int MOST_MONTHS = 120;
 
     public Term {
         Check.inRange(months, 1, MOST_MONTHS, "months of a term");
@@ -36,6 +36,16 @@ public record Term(LocalDate start, int months) {
     public long daysFrom(LocalDate day) {
         Check.that(contains(day), day + " is not within the term from " + start + " to " + lastDay());
         return ChronoUnit.DAYS.between(day, renewal());
+    }
+
+    /** The last day of the month of the term, counted from its start, that a day of the term is in. */
+    public LocalDate lastOfMonth(LocalDate day) {
+        Check.that(contains(day), day + " is not within the term from " + start + " to " + lastDay());
+        int begun = 1;
+        while (!start.plusMonths(begun).isAfter(day)) {
+            begun++;
+        }
+        return start.plusMonths(begun).minusDays(1);
     }
 
     public boolean contains(LocalDate day) {

@@ -25,13 +25,14 @@ import javax.money.MonetaryAmount;
  * @param exclusions what the agreement does not cover
  * @param response hours within which somebody comes after a call, by the id of the labor band in which it was made
  * @param discount off the planned visits
+ * @param quantity what is off them instead where much is looked after
  * @param callDiscounts off all other work while the agreement is in force, by class
  * @param step full multiples of which the year's price is; above zero
  * @param cap the most a renewal may raise the price by, in percent a year
  */
 public record Tier(String id, Wording name, List<Slot> slots, List<Wording> exclusions, Map<String, Integer> response,
-        IncludedCalls included, Percent discount, Map<ChargeClass, Percent> callDiscounts, MonetaryAmount step,
-        Percent cap, Place place) {
+        IncludedCalls included, Percent discount, QuantityDiscounts quantity,
+        Map<ChargeClass, Percent> callDiscounts, MonetaryAmount step, Percent cap, Place place) {
 
     private static final int YEAR = 12;
 
@@ -47,7 +48,7 @@ public record Tier(String id, Wording name, List<Slot> slots, List<Wording> excl
     /** As a customer may see it: without what the shop adds to the expected cost of included calls. */
     public Tier promised() {
         return new Tier(id, name, slots, exclusions, response, new IncludedCalls(included.number(), Percent.ZERO),
-                discount, callDiscounts, step, cap, place);
+                discount, quantity, callDiscounts, step, cap, place);
     }
 
     /** Whether so many visits of a year are whole months apart. */

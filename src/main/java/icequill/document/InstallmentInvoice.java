@@ -15,8 +15,8 @@ import java.util.Optional;
  *
  * @param number empty while it is a draft
  * @param agreement its number
- * @param payment which of the payments, from 1
- * @param payments how many there are
+ * @param payment which of the payments, from 1; those for months after the term are numbered apart
+ * @param payments how many the term has
  * @param served where, and the days that the payment is for
  * @param lines one, at the tax of its own date
  * @param remarks about taxes

@@ -3,6 +3,7 @@ package icequill.document;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
 import icequill.explain.Explanation;
+import icequill.explain.Phrase;
 import icequill.party.Wording;
 import icequill.planner.Timetable;
 import java.time.LocalTime;
@@ -16,10 +17,11 @@ import javax.money.MonetaryAmount;
  * @param visits of the year, those that are alike put together, by the day of the first
  * @param list all visits by themselves
  * @param discount off them; positive
+ * @param discountLabel what the line of the discount says; empty where it is the tier's own
  * @param reserve for included calls
  * @param price list less discount, plus reserve, to the plan's price step
  */
-public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, MonetaryAmount discount,
+public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, MonetaryAmount discount, Optional<Phrase> discountLabel,
         MonetaryAmount reserve, MonetaryAmount price, Explanation how) {
 
     /**

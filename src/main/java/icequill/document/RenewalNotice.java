@@ -1,5 +1,6 @@
 package icequill.document;
 
+import icequill.agreement.Installment;
 import icequill.agreement.RenewalPrice;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Term;
@@ -21,15 +22,18 @@ import java.util.Optional;
  * @param terms of the agreement that ends
  * @param next the term that would follow
  * @param price of a year, old and new, before tax
+ * @param months what the first twelve months come to where it goes on by the month; empty else
  * @param late why it does not come in time, so that it makes no claim that the agreement renews; empty where it does
  * @param laws that ask for a notice, as the customer should know them; may be empty
  */
 public record RenewalNotice(LocalDate date, Shop shop, Language language, PaperSize size, BillTo billTo,
         Optional<String> vendorNumber, Where where, String agreement, Wording plan, List<Machine> machines,
-        RenewalTerms terms, Term next, RenewalPrice price, Optional<String> late, List<Phrase> laws) implements Paper {
+        RenewalTerms terms, Term next, RenewalPrice price, List<Installment> months,
+        Optional<String> late, List<Phrase> laws) implements Paper {
 
     public RenewalNotice {
         machines = List.copyOf(machines);
+        months = List.copyOf(months);
         laws = List.copyOf(laws);
     }
 }

@@ -142,7 +142,7 @@ public final class PlanOffice {
 
     private Validated<Ahead> compared(FormName name, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookForms.shop(book);
-        return new PlanLoader(shop).of(name, options.date())
+        return new PlanLoader(shop).of(name, options.date()).then(PlanContext::comparable)
                 .then(hand -> forecast(shop, hand, options, asked).map(forecast -> new Ahead(hand, forecast)));
     }
 

@@ -40,7 +40,7 @@ public record AgreementAssembly(AgreementState hand, BillTo billTo, Earning earn
                 hand.language(options.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
                 Where.of(site), machines(), plan.tier().promised(), plan.calendar(),
                 new PlanYearAssembly(plan).visits(),
-                hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.payments(),
+                hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.termPayments(),
                 hand.request().scope().billing(), calls, hand.request().renewal().terms(),
                 hand.request().cancelDays(), hand.request().scope().billing().map(billed -> refund(plan)),
                 hand.request().purchaseOrder(), hand.changes(), remarks(plan));
@@ -53,7 +53,7 @@ public record AgreementAssembly(AgreementState hand, BillTo billTo, Earning earn
     /** The clause with an example: an end a month after the middle of the term, everything until then paid and done. */
     private RefundClause refund(PricedPlan plan) {
         LocalDate last = plan.term().start().plusMonths(plan.term().months() / 2 + 1L).minusDays(1);
-        MonetaryAmount paid = Amounts.sum(hand.payments().stream().filter(payment -> !payment.due().isAfter(last))
+        MonetaryAmount paid = Amounts.sum(hand.termPayments().stream().filter(payment -> !payment.due().isAfter(last))
                 .map(Installment::amount).toList(), plan.setting().rates().currency());
         MonetaryAmount kept = hand.changes().stream().filter(change -> !change.price().from().isAfter(last))
                 .flatMap(change -> change.givenBack().stream()).map(PaymentChange.GivenBack::amount)

@@ -1,10 +1,12 @@
 package icequill.plans;
 
+import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.Invoiced;
 import icequill.agreement.PaymentChange;
 import icequill.agreement.Prepaid;
 import icequill.agreement.Proration;
+import icequill.agreement.RenewalPrice;
 import icequill.agreement.Tier;
 import icequill.document.ServiceAgreement;
 import icequill.explain.Explanation;
@@ -17,10 +19,12 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Change;
+import icequill.request.AgreementRequest.RaiseBy;
+import icequill.request.AgreementRequest;
 import icequill.work.Visit;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +33,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /**
@@ -38,25 +43,27 @@ import javax.money.MonetaryAmount;
  * @param plan at its beginning
  * @param invoiced payments, as the book has them
  * @param changes each with what it adds to the price
- * @param changed the payments as they are after all changes
+ * @param changed the payments of the term as they are after all changes
+ * @param day as of which it is known which months it goes on for
  */
 public record AgreementState(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
         Invoiced invoiced,
-        List<ServiceAgreement.Change> changes, PaymentChange changed) {
+        List<ServiceAgreement.Change> changes, PaymentChange changed, LocalDate day) {
 
     /** The priced agreement, or what of its changes cannot be priced. */
     public static Validated<AgreementState> of(PlanSetting setting, AgreementRequest request, Tier tier,
             TierPricing pricing,
-            Function<AgreementRequest, Validated<Invoiced>> invoiced) {
+            Function<AgreementRequest, Validated<Invoiced>> invoiced, LocalDate day) {
         return pricing.of(setting, tier).then(plan -> invoiced.apply(request)
-                .then(known -> changed(setting, pricing, request, plan, known)));
+                .then(known -> changed(setting, pricing, request, plan, known, day)));
     }
 
     private static Validated<AgreementState> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
-            PricedPlan plan, Invoiced invoiced) {
+            PricedPlan plan, Invoiced invoiced, LocalDate day) {
         MonetaryAmount yearPrice = yearPrice(request, plan);
         PaymentChange payments = PaymentChange.none(plan.payments(yearPrice));
-        AgreementState unchanged = new AgreementState(setting, pricing, request, plan, invoiced, List.of(), payments);
+        AgreementState unchanged = new AgreementState(setting, pricing, request, plan, invoiced, List.of(), payments,
+                day);
         Validated<AgreementState> hand = Validated.valid(unchanged);
         for (Change change : request.changes()) {
             hand = hand.then(before -> before.with(change));
@@ -77,7 +84,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
                 priced.year().price().subtract(before.year().price()), price,
                 new ChangedMinutes(before, priced).phrases(), next.givenBack()));
-        return new AgreementState(after, pricing, request, plan, invoiced, all, next);
+        return new AgreementState(after, pricing, request, plan, invoiced, all, next, day);
     }
 
     private Validated<AgreementState> with(Change change) {
@@ -126,9 +133,35 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
                 .toList());
     }
 
-    /** As they are after all changes. */
+    /** Those of the term, as they are after all changes, and those of months after it up to the next one. */
     public List<Installment> payments() {
+        return Stream.concat(termPayments().stream(), request.byMonth().stream()
+                .flatMap(months -> months.payments(day.plusMonths(1), goingOnPrice().price(), paidMonths()).stream()))
+                .toList();
+    }
+
+    /** The first twelve months after the term for a year's price; empty where it does not go on by the month. */
+    List<Installment> monthsFrom(MonetaryAmount price) {
+        return request.byMonth().map(months -> months.payments(months.term().renewal().plusYears(1).minusDays(1),
+                price, paidMonths())).orElse(List.of());
+    }
+
+    private Set<Month> paidMonths() {
+        return request.scope().billing().filter(Billing.OPEN_MONTHS::equals).isPresent()
+                ? setting.site().season()
+                : Set.of();
+    }
+
+    /** As they are after all changes. */
+    public List<Installment> termPayments() {
         return changed.payments();
+    }
+
+    /** A year's price while it goes on by the month. */
+    RenewalPrice goingOnPrice() {
+        return request.renewal().raise().filter(RaiseBy.Given.class::isInstance).map(RaiseBy.Given.class::cast)
+                .map(given -> RenewalPrice.of(currentYearPrice(), given.raise(), plan.tier().step(), plan.tier().cap()))
+                .orElseGet(() -> RenewalPrice.unchanged(currentYearPrice()));
     }
 
     /** Whether it asks for something: changes may have given all of it back. */

@@ -72,7 +72,7 @@ public record PlanChoices(List<PricedPlan> plans, CleaningInterval interval) {
         MonetaryAmount taxes = Amounts.sum(payments.stream().map(payment -> tax.estimated(payment).tax()).toList(),
                 currency());
         List<Phrase> reasons = new ArrayList<>(spacing(plan.tier()));
-        reasons.addAll(perks(plan.tier()));
+        reasons.addAll(perks(plan));
         return new PlanChoice(Kind.AGREEMENT, Optional.of(plan.tier().name()), plan.year().slots().size(),
                 (int) fullCleans(plan), plan.tier().monthsBetweenFullCleans(), plan.year().price(), plan.year().how(),
                 taxes, payments, reasons);
@@ -92,10 +92,11 @@ public record PlanChoices(List<PricedPlan> plans, CleaningInterval interval) {
                 .orElseGet(() -> Phrase.of("choice.no-cleaning", recommended)));
     }
 
-    private static List<Phrase> perks(Tier tier) {
+    private static List<Phrase> perks(PricedPlan plan) {
+        Tier tier = plan.tier();
         List<Phrase> perks = new ArrayList<>();
-        if (!tier.discount().isZero()) {
-            perks.add(Phrase.of("choice.discount", new Fact.Part(tier.discount())));
+        if (!plan.year().discount().isZero()) {
+            perks.add(plan.year().discountPerk());
         }
         if (tier.included().number() > 0) {
             perks.add(Phrase.of("choice.included-calls", Fact.number(tier.included().number(), "call")));

@@ -1,6 +1,7 @@
 package icequill.plans;
 
 import icequill.agreement.CleaningInterval;
+import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.document.CallCharge;
 import icequill.document.CatchUpPrice;
@@ -14,6 +15,7 @@ import icequill.forecast.inputs.SiteHistory;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Site;
+import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
@@ -21,9 +23,13 @@ import icequill.request.CallHistory;
 import icequill.request.PaperOptions;
 import icequill.request.PlanRequest;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
 
 /**
@@ -34,6 +40,8 @@ import javax.money.MonetaryAmount;
  */
 public record PlanContext(PlanSetting setting, PlanRequest request, List<PricedPlan> plans, SiteHistory history,
         List<Problem> leftOut) {
+
+    private static final int YEAR = 12;
 
     /** The priced request, or what of it cannot be priced. */
     public static Validated<PlanContext> of(PlanSetting setting, PlanRequest request, SiteHistory history,
@@ -62,6 +70,20 @@ public record PlanContext(PlanSetting setting, PlanRequest request, List<PricedP
         }
         return request.tiers().stream()
                 .flatMap(named -> problems.take(setting.rates().tier(named)).stream()).toList();
+    }
+
+    /** Itself, where years can be compared: a term of less than one must leave out no month in which the machines run. */
+    public Validated<PlanContext> comparable() {
+        Term term = request.scope().term();
+        Set<Month> within = IntStream.range(0, term.months()).mapToObj(term.start()::plusMonths)
+                .map(LocalDate::getMonth).collect(Collectors.toSet());
+        Set<Month> open = setting.site().season();
+        return term.months() >= YEAR || (!open.isEmpty() && within.containsAll(open))
+                ? Validated.valid(this)
+                : Validated.invalid(new Problem(Code.NOT_ALLOWED, request.scope().place(),
+                        "a comparison looks at years, and a term of " + term.months()
+                                + " months leaves out months in which the machines run",
+                        "months: 12, or a site with a season within the term"));
     }
 
     public PlanChoices choices() {

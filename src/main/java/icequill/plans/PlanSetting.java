@@ -2,6 +2,7 @@ package icequill.plans;
 
 import icequill.agreement.Scope;
 import icequill.party.Circumstance;
+import icequill.agreement.Reach;
 import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;
@@ -51,6 +52,11 @@ public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlac
         arrivesOutside(scope, site).ifPresent(problems::add);
         rates.ifPresent(known -> unknown(scope, site, known, problems));
         return problems.list();
+    }
+
+    /** How much is looked after. */
+    Reach reach() {
+        return new Reach(site.machines().size(), 1);
     }
 
     /** The same for other machines of the site. */

@@ -64,7 +64,7 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     }
 
     private static Validated<PricedAgreement> price(PlanSetting setting, Tier tier, List<StaffedVisit> visits) {
-        return AgreementPricer.price(tier, visits, setting.scope().reserve(), setting.site(), setting.rates(),
+        return AgreementPricer.price(tier, setting.reach(), visits, setting.scope().reserve(), setting.site(), setting.rates(),
                 setting.shop().zone());
     }
 
@@ -92,15 +92,15 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
         return setting.scope().term();
     }
 
-    /** A year's price for every year of the term. */
+    /** A year's price for every year of the term; a term of months has one price, that of what is done in them. */
     public MonetaryAmount termPrice(MonetaryAmount yearPrice) {
-        return yearPrice.multiply(term().months() / YEAR);
+        return yearPrice.multiply(Math.max(1, term().months() / YEAR));
     }
 
     /** The payments of the whole term for a year's price. */
     List<Installment> payments(MonetaryAmount yearPrice) {
         MonetaryAmount price = termPrice(yearPrice);
-        return setting.scope().billing().map(billing -> Installments.of(term(), price, billing))
+        return setting.scope().billing().map(billing -> Installments.of(term(), price, billing, setting.site().season()))
                 .orElseGet(() -> Installments.perVisit(calendar.visits(),
                         visits.stream().map(slot -> slot.priced().net()).toList(), price));
     }

@@ -64,7 +64,7 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
         return new RenewalNotice(options.date(), setting.shop(), hand.language(options.language()),
                 setting.shop().paper(), billTo, site.customer().vendorNumber(), Where.of(site),
                 hand.request().number(), hand.plan().tier().name(), setting.site().machines(), terms,
-                new Term(terms.term().renewal(), terms.renewalMonths()), price, late, laws);
+                terms.next(), price, hand.monthsFrom(price.price()), late, laws);
     }
 
     private Renewal renewal() {
@@ -72,6 +72,9 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
     }
 
     private Validated<RenewalPrice> price() {
+        if (hand.request().byMonth().isPresent()) {
+            return Validated.valid(hand.goingOnPrice());
+        }
         Tier tier = hand.plan().tier();
         return raise().map(raise -> RenewalPrice.of(hand.currentYearPrice(), raise, tier.step(), tier.cap()));
     }
@@ -91,7 +94,7 @@ public record RenewalAssembly(AgreementState hand, BillTo billTo, Optional<Notic
     /** The year's price of the machines as they are now, by the rates of the first day of the renewal. */
     private Validated<Raise> repriced() {
         Problems problems = new Problems();
-        Term next = new Term(renewal().terms().term().renewal(), renewal().terms().renewalMonths());
+        Term next = renewal().terms().next();
         PlanScope scope = hand.setting().scope().over(next);
         Optional<Rates> rates = schedule
                 .flatMap(all -> problems.take(all.asOf(next.start(), Optional.of(hand.setting().whole()))));

@@ -22,7 +22,7 @@ import javax.money.CurrencyUnit;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What a forecast expects of the calls that a plan includes, in its first year.
+ * What a forecast expects of the calls that a plan includes, in its first year, or its term where that is shorter.
  *
  * @param expected by the shop, for any site
  * @param day whose prices of calls hold
@@ -49,7 +49,7 @@ public record ReserveAhead(ForecastRates expected, SiteHistory history, Optional
         CareOfSides care = CareOfSides.of(plan, rates);
         return Forecast.of(risks.machines(),
                 new MaintenancePolicy(0, List.of(), 0, care.water(), care.condenser(), charges.table()), risks.policy(),
-                YEAR);
+                Math.min(YEAR, plan.term().months()));
     }
 
     private static CallReserve reserve(PricedPlan plan, ExpectedCharges.Charges charges, Forecast forecast) {

@@ -1,5 +1,6 @@
 package icequill.pricer;
 
+import icequill.agreement.Reach;
 import icequill.agreement.Tier;
 import icequill.party.Site;
 import icequill.problem.Check;
@@ -24,6 +25,7 @@ public final class AgreementPricer {
      * lets us in, or the one asked for, with the doses and
      * due filters of every machine of the site, summed and rounded as {@link PricedAgreement} says.
      *
+     * @param reach of the whole agreement, of which this may be one site
      * @param visits of a year, at least one, each with somebody who comes
      * @param calls what is expected of included calls; needed when the tier includes any, of no account otherwise
      * @param site with those machines that the agreement is for
@@ -31,8 +33,8 @@ public final class AgreementPricer {
      * @param zone of the shop
      * @return a problem for each name that the site or the rates do not know, and when the calls are missing
      */
-    public static Validated<PricedAgreement> price(Tier tier, List<StaffedVisit> visits, Optional<CallReserve> calls,
-            Site site, Rates rates, ZoneId zone) {
+    public static Validated<PricedAgreement> price(Tier tier, Reach reach, List<StaffedVisit> visits,
+            Optional<CallReserve> calls, Site site, Rates rates, ZoneId zone) {
         Check.that(!visits.isEmpty(), "an agreement without visits");
         Problems problems = new Problems();
         boolean included = tier.included().number() > 0;
@@ -47,13 +49,13 @@ public final class AgreementPricer {
         for (StaffedVisit staffed : visits) {
             problems.take(slotVisit.cheapest(staffed, List.of())).ifPresent(slots::add);
         }
-        return problems.or(() -> new YearPricing(tier, rates.currency()).price(slots,
+        return problems.or(() -> new YearPricing(tier, reach, rates.agreed().discounts(), rates.currency()).price(slots,
                 slots.stream().map(slot -> slot.priced().net()).toList(), included ? calls : Optional.empty()));
     }
 
     /** The same year with what its included calls are expected to cost. */
     public static PricedAgreement with(PricedAgreement year, CallReserve calls) {
-        return new YearPricing(year.tier(), year.list().getCurrency()).price(year.slots(),
+        return new YearPricing(year.tier(), year.reach(), year.sheets(), year.list().getCurrency()).price(year.slots(),
                 year.slots().stream().map(slot -> slot.priced().net()).toList(), Optional.of(calls));
     }
 

@@ -1,5 +1,6 @@
 package icequill.pricer;
 
+import icequill.agreement.Reach;
 import icequill.agreement.Tier;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -9,17 +10,23 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.money.Rounding;
 import icequill.money.Stepping;
+import icequill.rates.ClassDiscount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** Puts a year's price together from those of its visits. */
-record YearPricing(Tier tier, CurrencyUnit currency) {
+/**
+ * Puts a year's price together from those of its visits.
+ *
+ * @param reach of the whole agreement
+ * @param sheets whose discounts the customer has
+ */
+record YearPricing(Tier tier, Reach reach, List<ClassDiscount> sheets, CurrencyUnit currency) {
 
     /**
-     * The visits summed, less the tier's discount, plus what included calls are expected to cost with its loading, to the price
+     * The visits summed, less the best discount that can be had, plus what included calls are expected to cost with its loading, to the price
      * step.
      *
      * @param nets of the visits, at least one
@@ -27,8 +34,10 @@ record YearPricing(Tier tier, CurrencyUnit currency) {
     PricedAgreement price(List<PricedSlot> slots, List<MonetaryAmount> nets, Optional<CallReserve> calls) {
         List<Phrase> reasons = new ArrayList<>();
         Figure sum = nets.stream().map(net -> Figure.price(net, "")).reduce(Figure::plus).orElseThrow();
-        Figure discount = discount(Amounts.sum(nets, currency), reasons);
-        Figure figure = tier.discount().isZero() ? sum : sum.minus(discount);
+        PlannedDiscount discount = new PlannedDiscount.Offered(tier, reach, sheets, currency)
+                .best(slots, Amounts.sum(nets, currency));
+        reasons.addAll(discount.reasons());
+        Figure figure = discount.isNone() ? sum : sum.minus(discount.off());
         Explanation reserve = calls.map(this::reserve)
                 .orElseGet(() -> Explanation.of(Figure.price(Amounts.zero(currency), "")));
         if (calls.isPresent()) {
@@ -38,15 +47,8 @@ record YearPricing(Tier tier, CurrencyUnit currency) {
         }
         reasons.add(Phrase.of("reason.price-step", new Fact.Amount(tier.step())));
         Explanation how = new Explanation(figure.stepped(Stepping.NEAREST, tier.step()), reasons);
-        return new PricedAgreement(tier, slots, Amounts.sum(nets, currency), amount(discount),
+        return new PricedAgreement(tier, reach, sheets, slots, Amounts.sum(nets, currency), amount(discount.off()), discount.label(),
                 reserve.amount(currency), how.amount(currency), how, reserve, calls);
-    }
-
-    private Figure discount(MonetaryAmount list, List<Phrase> reasons) {
-        if (!tier.discount().isZero()) {
-            reasons.add(Phrase.of("reason.tier-discount", Names.of(tier.name()), new Fact.Part(tier.discount())));
-        }
-        return Figure.percent(tier.discount()).times(Figure.price(list, "")).rounded(Rounding.ALLOWANCE, currency);
     }
 
     /** For the owner: to the customer it is a price like any other. */

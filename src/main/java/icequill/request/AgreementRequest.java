@@ -1,8 +1,11 @@
 package icequill.request;
 
 import icequill.agreement.Acceptance;
+import icequill.agreement.GoingOn;
+import icequill.agreement.MonthByMonth;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
+import icequill.agreement.Term;
 import icequill.problem.Place;
 import icequill.work.Visit;
 import java.time.LocalDate;
@@ -38,9 +41,11 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
      * How it goes on after its term.
      *
      * @param jurisdictions by ISO 3166, whose laws about notices are looked up; never empty
-     * @param raise empty where the price of the renewal is not settled
+     * @param raise empty where the price of the renewal is not settled, or stays where it goes on by the month
+     * @param noticed when it goes on by the month: the day on which notice was given
      */
-    public record Renewal(RenewalTerms terms, List<String> jurisdictions, Optional<RaiseBy> raise) {
+    public record Renewal(RenewalTerms terms, List<String> jurisdictions, Optional<RaiseBy> raise,
+            Optional<LocalDate> noticed) {
         public Renewal {
             jurisdictions = List.copyOf(jurisdictions);
         }
@@ -76,8 +81,21 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
         changes = List.copyOf(changes);
     }
 
-    /** Whether it was accepted by a day of its term. */
+    /** How it goes on by the month; empty where it does not. */
+    public Optional<MonthByMonth> byMonth() {
+        return renewal.terms().goingOn() == GoingOn.BY_MONTH
+                ? Optional.of(new MonthByMonth(scope.term(), renewal.terms().refuseDays(), renewal.noticed()))
+                : Optional.empty();
+    }
+
+    /** Whether it was accepted by a day of its term, or of the months that it goes on for. */
     public boolean isInForce(LocalDate day) {
-        return accepted.filter(found -> !found.date().isAfter(day)).isPresent() && scope.term().contains(day);
+        return accepted.filter(found -> !found.date().isAfter(day)).isPresent()
+                && (scope.term().contains(day) || byMonth().filter(months -> months.contains(day)).isPresent());
+    }
+
+    /** The term, with the months after it that begin by a day. */
+    public Term termUntil(LocalDate day) {
+        return byMonth().map(months -> months.until(day)).orElse(scope.term());
     }
 }

@@ -49,6 +49,6 @@ public record AgreementLoader(ShopFolder folder, Function<AgreementRequest, Vali
         TierPricing pricing = new TierPricing(folder.forecast(priced)
                 .map(rates -> new ReserveAhead(rates, SiteHistory.UNKNOWN, Optional.empty(), priced)));
         return problems.take(AgreementState.of(setting.orElseThrow(), request.orElseThrow(), tier.get(), pricing,
-                invoiced));
+                invoiced, day));
     }
 }

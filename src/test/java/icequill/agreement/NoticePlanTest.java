@@ -243,6 +243,31 @@ class NoticePlanTest {
         assertThat(other.and(one)).isEqualTo(one.and(other));
     }
 
+    /** May to September; the next season begins on 1 May 2027, and 60 days before that is 1 March: 30 April less 60 days. */
+    @Test
+    void terms_nextSeason_countedFromItsFirstDay() {
+        RenewalTerms terms = new RenewalTerms(new Term(LocalDate.of(2026, 5, 1), 5), 60, 5, GoingOn.NEXT_SEASON);
+
+        assertThat(terms.term().lastDay()).isEqualTo("2026-09-30");
+        assertThat(terms.begins()).isEqualTo("2027-05-01");
+        assertThat(terms.lastDayToRefuse()).isEqualTo("2027-03-01");
+        assertThat(terms.next().lastDay()).isEqualTo("2027-09-30");
+        // New York: 30 to 15 days before the last day to refuse
+        NoticePlan plan = NoticePlan.of(terms, List.of("US-NY"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE);
+        assertThat(plan.window()).contains(new NoticeWindow(LocalDate.of(2027, 1, 30), LocalDate.of(2027, 2, 14)));
+        assertThat(plan.problem(LocalDate.of(2027, 2, 1), Place.NOWHERE)).isEmpty();
+        assertThat(plan.problem(LocalDate.of(2026, 10, 15), Place.NOWHERE)).isPresent();
+    }
+
+    /** A season of more than a year is none; a 29 February comes back as the 28th. */
+    @Test
+    void terms_nextSeason_firstSameDayAfterTheTerm() {
+        assertThat(new RenewalTerms(new Term(LocalDate.of(2026, 5, 1), 24), 60, 5, GoingOn.NEXT_SEASON).begins())
+                .isEqualTo("2028-05-01");
+        assertThat(new RenewalTerms(new Term(LocalDate.of(2028, 2, 29), 3), 60, 3, GoingOn.NEXT_SEASON).begins())
+                .isEqualTo("2029-02-28");
+    }
+
     private static NoticeRule rule(Period period) {
         return new NoticeRule("own", "US-XX", Wording.same("own"), Covers.BUSINESS, period, Anchor.LAST_DAY_TO_REFUSE,
                 30, 15, List.of(new MinimumLength(MinimumLength.Of.INITIAL, 1, ChronoUnit.MONTHS, true)),

@@ -11,9 +11,12 @@ import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.Month;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
@@ -49,7 +52,7 @@ class PaymentsTest {
     @CsvSource({"YEARLY, 1000.00", "QUARTERLY, 250.00 250.00 250.00 250.00",
             "MONTHLY, 83.34 83.34 83.34 83.34 83.33 83.33 83.33 83.33 83.33 83.33 83.33 83.33"})
     void installments_thousandAYear_leftOverCentsFirst(Billing billing, String amounts) {
-        List<Installment> payments = Installments.of(YEAR, usd("1000"), billing);
+        List<Installment> payments = Installments.of(YEAR, usd("1000"), billing, Set.of());
 
         assertThat(amounts(payments)).isEqualTo(amounts);
         assertThat(payments).allSatisfy(payment -> assertThat(HowReader.evaluate(payment.how().text(USD)))
@@ -60,7 +63,7 @@ class PaymentsTest {
     @Test
     void installments_startOnThe31st_daysNeverDrift() {
         List<Installment> payments = Installments.of(new Term(LocalDate.of(2026, 1, 31), 12), usd("1200"),
-                Billing.MONTHLY);
+                Billing.MONTHLY, Set.of());
 
         assertThat(payments.stream().map(payment -> payment.due().toString()).toList()).startsWith("2026-01-31",
                 "2026-02-28", "2026-03-31", "2026-04-30", "2026-05-31");
@@ -68,17 +71,40 @@ class PaymentsTest {
         assertThat(payments.get(11).number()).isEqualTo(12);
     }
 
+    /** By hand: of 999.99 over five open months four cents are left over; a 31st comes back after June. */
+    @Test
+    void installments_openMonths_onlyWhileTheSiteIsOpen() {
+        Set<Month> summer = EnumSet.range(Month.MAY, Month.SEPTEMBER);
+        List<Installment> payments = Installments.of(new Term(LocalDate.of(2026, 3, 31), 12), usd("999.99"),
+                Billing.OPEN_MONTHS, summer);
+
+        assertThat(amounts(payments)).isEqualTo("200.00 200.00 200.00 200.00 199.99");
+        assertThat(payments).extracting(payment -> payment.due().toString()).containsExactly("2026-05-31",
+                "2026-06-30", "2026-07-31", "2026-08-31", "2026-09-30");
+        assertThat(amounts(Installments.of(new Term(LocalDate.of(2026, 11, 15), 2), usd("10"), Billing.OPEN_MONTHS,
+                summer))).isEqualTo("10.00");
+        assertThat(amounts(Installments.of(new Term(LocalDate.of(2026, 6, 1), 4), usd("1000"), Billing.OPEN_MONTHS,
+                Set.of()))).isEqualTo("250.00 250.00 250.00 250.00");
+    }
+
+    /** By hand: a month of the term from the 31st runs from 28 February to 30 March. */
+    @ParameterizedTest
+    @CsvSource({"2026-01-31, 2026-02-27", "2026-02-27, 2026-02-27", "2026-02-28, 2026-03-30", "2026-12-31, 2027-01-30"})
+    void term_lastOfMonth_countedFromItsStart(LocalDate day, LocalDate last) {
+        assertThat(new Term(LocalDate.of(2026, 1, 31), 12).lastOfMonth(day)).isEqualTo(last);
+    }
+
     /** Seven months by the quarter: 3 + 3 + 1, so the last payment is a seventh. */
     @Test
     void installments_lastStretchShorter_paysForItsMonths() {
-        assertThat(amounts(Installments.of(new Term(LocalDate.of(2026, 4, 1), 7), usd("700"), Billing.QUARTERLY)))
+        assertThat(amounts(Installments.of(new Term(LocalDate.of(2026, 4, 1), 7), usd("700"), Billing.QUARTERLY, Set.of())))
                 .isEqualTo("300.00 300.00 100.00");
     }
 
     /** Worked by hand: 17 May to 31 December is 229 days of 365; 420 x 229 / 365 = 263.506..., half to each, a cent over. */
     @Test
     void proration_machineAddedInMay_sharedOverTheTwoPaymentsLeft() {
-        List<Installment> payments = Installments.of(YEAR, usd("1000"), Billing.QUARTERLY);
+        List<Installment> payments = Installments.of(YEAR, usd("1000"), Billing.QUARTERLY, Set.of());
 
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1000"), usd("1420"));
 
@@ -96,7 +122,7 @@ class PaymentsTest {
     /** The same machine taken out again: the same amounts with the other sign. */
     @Test
     void proration_machineRemoved_negativeAndSharedAlike() {
-        List<Installment> payments = Installments.of(YEAR, usd("1420"), Billing.QUARTERLY);
+        List<Installment> payments = Installments.of(YEAR, usd("1420"), Billing.QUARTERLY, Set.of());
 
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
 
@@ -118,7 +144,7 @@ class PaymentsTest {
 
     @Test
     void proration_noPaymentLeft_onePaymentOnTheDay() {
-        List<Installment> payments = Installments.of(YEAR, usd("1000"), Billing.YEARLY);
+        List<Installment> payments = Installments.of(YEAR, usd("1000"), Billing.YEARLY, Set.of());
 
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 12, 31), usd("1000"), usd("1365"));
 
@@ -137,7 +163,7 @@ class PaymentsTest {
     @Test
     void change_recordedAfterAPaymentWasInvoiced_onlyTheOthersBearIt() {
         Term term = new Term(LocalDate.of(2026, 6, 1), 12);
-        List<Installment> payments = Installments.of(term, usd("1680"), Billing.MONTHLY);
+        List<Installment> payments = Installments.of(term, usd("1680"), Billing.MONTHLY, Set.of());
         Proration added = Proration.of(term, LocalDate.of(2026, 8, 15), usd("1665"), usd("1890"));
         Map<Integer, MonetaryAmount> nets = new HashMap<>();
         IntStream.rangeClosed(1, 4).forEach(number -> nets.put(number, usd("140")));
@@ -158,7 +184,7 @@ class PaymentsTest {
     void change_givesBackMoreThanThePaymentsLeft_creditNotesForTheLatestInvoices() {
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
         PaymentChange once = PaymentChange.of(removed,
-                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.YEARLY)),
+                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.YEARLY, Set.of())),
                 Invoiced.NOTHING);
 
         assertThat(amounts(once.payments())).isEqualTo("1420.00");
@@ -166,7 +192,7 @@ class PaymentsTest {
 
         Proration most = new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how());
         PaymentChange quarterly = PaymentChange.of(most,
-                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)),
+                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY, Set.of())),
                 new Invoiced(Map.of(1, usd("355"), 2, usd("355"), 3, usd("355"))));
 
         assertThat(amounts(quarterly.payments())).isEqualTo("355.00 355.00 355.00 0.00");
@@ -179,7 +205,7 @@ class PaymentsTest {
         Proration removed = Proration.of(YEAR, LocalDate.of(2026, 5, 17), usd("1420"), usd("1000"));
         Invoiced three = new Invoiced(Map.of(1, usd("355"), 2, usd("355"), 3, usd("355")));
         PaymentChange first = PaymentChange.of(new Proration(LocalDate.of(2026, 9, 1), usd("-482.50"), removed.how()),
-                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY)), three);
+                PaymentChange.none(Installments.of(YEAR, usd("1420"), Billing.QUARTERLY, Set.of())), three);
 
         PaymentChange second = PaymentChange.of(new Proration(LocalDate.of(2026, 11, 1), usd("-300"), removed.how()),
                 first, three);
@@ -196,7 +222,7 @@ class PaymentsTest {
         Proration added = Proration.of(YEAR, LocalDate.of(2026, 12, 31), usd("1000"), usd("1365"));
 
         PaymentChange change = PaymentChange.of(added,
-                PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY)),
+                PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY, Set.of())),
                 new Invoiced(Map.of(1, usd("1000"), 2, usd("1"))));
 
         assertThat(amounts(change.payments())).isEqualTo("1000.00 1.00");
@@ -209,7 +235,7 @@ class PaymentsTest {
             @ForAll @IntRange(min = 0, max = 1500) int day) {
         Term term = new Term(LocalDate.of(2026, 1, 1).plusDays(day), months);
 
-        List<Installment> payments = Installments.of(term, usd(BigDecimal.valueOf(cents, 2).toPlainString()), billing);
+        List<Installment> payments = Installments.of(term, usd(BigDecimal.valueOf(cents, 2).toPlainString()), billing, Set.of());
 
         assertThat(Amounts.number(Amounts.sum(payments.stream().map(Installment::amount).toList(), USD)))
                 .isEqualByComparingTo(BigDecimal.valueOf(cents, 2));
@@ -222,7 +248,7 @@ class PaymentsTest {
             @ForAll @LongRange(min = 0, max = 5_000_000) long before,
             @ForAll @LongRange(min = 0, max = 5_000_000) long after, @ForAll Billing billing,
             @ForAll @IntRange(min = 0, max = 12) int invoiced) {
-        List<Installment> payments = Installments.of(YEAR, usd("900"), billing);
+        List<Installment> payments = Installments.of(YEAR, usd("900"), billing, Set.of());
         Map<Integer, MonetaryAmount> nets = new HashMap<>();
         payments.stream().filter(payment -> payment.number() <= invoiced)
                 .forEach(payment -> nets.put(payment.number(), payment.amount()));

@@ -15,6 +15,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.RatesFixture;
 import icequill.VisitBuilder;
 import icequill.agreement.IncludedCalls;
+import icequill.agreement.QuantityDiscounts;
+import icequill.agreement.Reach;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
@@ -24,9 +26,13 @@ import icequill.money.Amounts;
 import icequill.money.Percent;
 import icequill.party.AccessHours;
 import icequill.party.Site;
+import icequill.party.Wording;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.rates.Agreed;
+import icequill.rates.ClassDiscount;
+import icequill.rates.Rates;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.VisitLine.ModifierApplied;
@@ -34,8 +40,10 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -49,6 +57,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Prices of a year, worked by hand from service call 52, 78, 104 by band and labor 98, 147, 196. */
 class AgreementPricerTest {
 
+    private static final Reach ONE_HEAD = new Reach(1, 1);
     private static final IncludedCalls ONE_CALL = new IncludedCalls(1, Percent.of("15"));
     private static final CallReserve EXPECTED = new CallReserve(new BigDecimal("0.351472"), usd("286.803"),
             usd("120.50"));
@@ -58,7 +67,7 @@ class AgreementPricerTest {
      */
     @Test
     void year_discountAndOneIncludedCall_toThePriceStep() {
-        PricedAgreement year = new YearPricing(tier("any", List.of(FULL_CLEAN, FULL_CLEAN), ONE_CALL), USD)
+        PricedAgreement year = new YearPricing(tier("any", List.of(FULL_CLEAN, FULL_CLEAN), ONE_CALL), ONE_HEAD, List.of(), USD)
                 .price(List.of(), List.of(usd("315.50"), usd("315.50")), Optional.of(EXPECTED));
 
         assertThat(Amounts.plain(year.list())).isEqualTo("631.00");
@@ -92,6 +101,56 @@ class AgreementPricerTest {
         assertThat(Amounts.plain(year.price())).isEqualTo("725.00");
         assertThat(year.how().reasons()).extracting(Phrase::key).containsExactly("reason.tier-discount",
                 "reason.price-step");
+    }
+
+    /**
+     * By hand, off 806.18: the tier's 10 % are 80.62; 12 % for two machines are 96.74, which leaves 709.44; a sheet's 50 % off
+     * cleaning are 147.00 of 294.00, which leaves 659.18. Only the best is taken off, and it is said which.
+     */
+    @Test
+    void price_severalDiscounts_theBestOfThemAndNeverTwo() {
+        Tier base = tier("semiannual", 2);
+        Tier byNumber = with(base, new QuantityDiscounts.Row(QuantityDiscounts.Counted.MACHINES, 2, Percent.of("12")),
+                new QuantityDiscounts.Row(QuantityDiscounts.Counted.SITES, 3, Percent.of("30")));
+
+        PricedAgreement one = two(byNumber, new Reach(1, 1), rates());
+        PricedAgreement two = two(byNumber, new Reach(2, 1), rates());
+        PricedAgreement small = two(byNumber, new Reach(2, 1), sheet("20"));
+        PricedAgreement large = two(byNumber, new Reach(2, 1), sheet("50"));
+        PricedAgreement sites = two(byNumber, new Reach(2, 3), sheet("50"));
+
+        assertThat(Stream.of(one, two, small, large, sites).map(PricedAgreement::discount).map(Amounts::plain))
+                .containsExactly("80.62", "96.74", "96.74", "147.00", "241.85");
+        assertThat(Stream.of(one, two, small, large, sites).map(PricedAgreement::price).map(Amounts::plain))
+                .containsExactly("725.00", "710.00", "710.00", "660.00", "565.00");
+        assertThat(Stream.of(one, two, small, large, sites).map(year -> year.discountLabel().key())).containsExactly(
+                "plan.discount", "plan.discount-machines", "plan.discount-machines", "plan.discount-sheet",
+                "plan.discount-sites");
+        assertThat(one.how().reasons()).extracting(Phrase::key).containsExactly("reason.tier-discount",
+                "reason.price-step");
+        assertThat(large.how().reasons()).extracting(Phrase::key).containsExactly("reason.discount-sheet",
+                "reason.best-discount", "reason.price-step");
+        assertThat(Stream.of(one, two, small, large, sites)).allSatisfy(year -> assertThat(HowReader
+                .evaluate(year.how().text(USD))).isEqualByComparingTo(Amounts.number(year.price())));
+    }
+
+    private static PricedAgreement two(Tier tier, Reach reach, Rates rates) {
+        return AgreementPricer.price(tier, reach, plans(tier, LocalDate.of(2026, 5, 13), 90, List.of()),
+                Optional.empty(), site(), rates, NEW_YORK).orElseThrow();
+    }
+
+    private static Rates sheet(String percent) {
+        Rates usual = rates();
+        return new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
+                usual.adjustments(), usual.plans(),
+                new Agreed(Map.of(), List.of(new ClassDiscount("chain", Wording.same("the chain"),
+                        Map.of(ChargeClass.CLEANING, Percent.of(percent)), Optional.empty(), Place.NOWHERE))));
+    }
+
+    private static Tier with(Tier base, QuantityDiscounts.Row... rows) {
+        return new Tier(base.id(), base.name(), base.slots(), base.exclusions(), base.response(), base.included(),
+                base.discount(), new QuantityDiscounts(List.of(rows)), base.callDiscounts(), base.step(), base.cap(),
+                base.place());
     }
 
     /** By hand: filters every six months only; 228.59 without and 403.09 with them. The light visit has no descaler. */
@@ -166,7 +225,7 @@ class AgreementPricerTest {
     void price_dayOff_pricedAtTheNextWorkingDay(LocalDate start) {
         Tier light = tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE);
 
-        PricedAgreement year = AgreementPricer.price(light, plans(light, start, 60, List.of()), Optional.empty(),
+        PricedAgreement year = AgreementPricer.price(light, ONE_HEAD, plans(light, start, 60, List.of()), Optional.empty(),
                 site(), rates(), NEW_YORK).orElseThrow();
 
         assertThat(nets(year.slots().getFirst())).startsWith("52.00", "98.00");
@@ -178,7 +237,7 @@ class AgreementPricerTest {
         ModifierApplied stairs = new ModifierApplied("stairs", BigDecimal.ONE, Optional.of("head"), Outcome.CHARGED,
                 Place.NOWHERE);
 
-        PricedAgreement year = AgreementPricer.price(light,
+        PricedAgreement year = AgreementPricer.price(light, ONE_HEAD,
                 plans(light, LocalDate.of(2026, 5, 13), 60, List.of(stairs)), Optional.empty(), site(), rates(),
                 NEW_YORK).orElseThrow();
 
@@ -193,7 +252,7 @@ class AgreementPricerTest {
                         Optional.empty()))
                 .toList();
 
-        List<Problem> problems = AgreementPricer.price(calls, unknown, Optional.empty(),
+        List<Problem> problems = AgreementPricer.price(calls, ONE_HEAD, unknown, Optional.empty(),
                 RatesFixture.siteWithLargeHead(), rates(), NEW_YORK).problems();
 
         assertThat(problems).extracting(problem -> problem.code() + " " + problem.place().reference()).containsExactly(
@@ -244,9 +303,9 @@ class AgreementPricerTest {
         Tier base = tier("any", 1);
         MonetaryAmount full = usd(BigDecimal.valueOf(step, 2).toPlainString());
         Tier any = new Tier("any", base.name(), base.slots(), List.of(), base.response(), ONE_CALL,
-                Percent.of(String.valueOf(discount)), base.callDiscounts(), full, base.cap(), base.place());
+                Percent.of(String.valueOf(discount)), base.quantity(), base.callDiscounts(), full, base.cap(), base.place());
 
-        PricedAgreement year = new YearPricing(any, USD).price(List.of(),
+        PricedAgreement year = new YearPricing(any, ONE_HEAD, List.of(), USD).price(List.of(),
                 cents.stream().map(number -> usd(BigDecimal.valueOf(number, 2).toPlainString())).toList(),
                 Optional.of(EXPECTED));
 
@@ -263,7 +322,7 @@ class AgreementPricerTest {
     }
 
     private static Validated<PricedAgreement> price(Tier tier, Site site, int minutes, Optional<CallReserve> calls) {
-        return AgreementPricer.price(tier, plans(tier, LocalDate.of(2026, 5, 13), minutes, List.of()), calls, site,
+        return AgreementPricer.price(tier, ONE_HEAD, plans(tier, LocalDate.of(2026, 5, 13), minutes, List.of()), calls, site,
                 rates(), NEW_YORK);
     }
 

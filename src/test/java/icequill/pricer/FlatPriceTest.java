@@ -14,6 +14,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.VisitBuilder;
 import icequill.agreement.FlatPrices;
 import icequill.agreement.Plans;
+import icequill.agreement.Reach;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
@@ -111,7 +112,7 @@ class FlatPriceTest {
                         Optional.empty()))
                 .toList();
 
-        PricedAgreement priced = AgreementPricer.price(tier, visits, Optional.empty(), site(), flat(), NEW_YORK)
+        PricedAgreement priced = AgreementPricer.price(tier, new Reach(2, 1), visits, Optional.empty(), site(), flat(), NEW_YORK)
                 .orElseThrow();
 
         assertThat(Amounts.plain(priced.list())).isEqualTo("1244.50");

@@ -79,7 +79,7 @@ public record PlanFixture(Invoice like, int lines) {
                 List.of(Phrase.of("choice.booked-singly", new Wording("half <yearly>", "cada medio año").named())));
         PlanChoice plan = new PlanChoice(PlanChoice.Kind.AGREEMENT, Optional.of(tier().name()), 2, 1,
                 Optional.of(12), price, how(), amount("55"), Installments.of(new Term(TERM.start(), 12), price,
-                        Billing.MONTHLY),
+                        Billing.MONTHLY, Set.of()),
                 tier().callTerms());
         return new MaintenanceQuote(like.number().map(of -> "Q-" + of), LocalDate.of(2026, 1, 15),
                 LocalDate.of(2026, 2, 14), like.shop(), like.language(), like.size(), like.billTo(),
@@ -93,7 +93,7 @@ public record PlanFixture(Invoice like, int lines) {
     }
 
     private PlanYear year() {
-        return new PlanYear(tier(), work(), amount("760"), amount("76"), amount("5"), amount("690"), how());
+        return new PlanYear(tier(), work(), amount("760"), amount("76"), Optional.empty(), amount("5"), amount("690"), how());
     }
 
     private static Timetable timetable() {
@@ -142,7 +142,7 @@ public record PlanFixture(Invoice like, int lines) {
                 .toList();
         return new Tier(tier.id(), new Wording("half <yearly>", "cada medio año"), slots,
                 List.of(new Wording("misuse", "mal uso"), Wording.same("water & drain")), tier.response(),
-                tier.included(), tier.discount(), tier.callDiscounts(), tier.step(), tier.cap(), Place.NOWHERE);
+                tier.included(), tier.discount(), tier.quantity(), tier.callDiscounts(), tier.step(), tier.cap(), Place.NOWHERE);
     }
 
     /** Closed from May to August, so that a visit moves. */
@@ -155,7 +155,7 @@ public record PlanFixture(Invoice like, int lines) {
     /** With as many payments as the invoice has lines, and at least those of the term. */
     ServiceAgreement agreement() {
         MonetaryAmount price = amount("1380");
-        List<Installment> payments = Installments.of(TERM, price, Billing.QUARTERLY);
+        List<Installment> payments = Installments.of(TERM, price, Billing.QUARTERLY, Set.of());
         Proration change = Proration.of(TERM, LocalDate.of(2026, 5, 17), price, amount("1800"));
         return new ServiceAgreement("A-1", LocalDate.of(2026, 1, 20),
                 Optional.of(new Acceptance(LocalDate.of(2026, 1, 18), "quote <7>")), like.shop(),
@@ -194,7 +194,7 @@ public record PlanFixture(Invoice like, int lines) {
         return new RenewalNotice(LocalDate.of(2027, 11, 1), like.shop(), like.language(), like.size(), like.billTo(),
                 like.vendorNumber(), where(), "A-1", tier().name(),
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), RENEWAL,
-                new Term(RENEWAL.term().renewal(), 12), price,
+                RENEWAL.next(), price, List.of(),
                 Optional.empty(),
                 List.of(Phrase.of("renewal.law", new Wording("a <law>", "una ley").named())));
     }

@@ -1,6 +1,7 @@
 package icequill.files.form;
 
 import icequill.agreement.Acceptance;
+import icequill.agreement.GoingOn;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
 import icequill.files.pricing.Prices;
@@ -8,8 +9,8 @@ import icequill.files.yaml.Fields;
 import icequill.files.yaml.Tree;
 import icequill.party.Shop;
 import icequill.problem.Code;
-import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.RaiseBy;
+import icequill.request.AgreementRequest;
 import icequill.request.PlanScope;
 import icequill.work.Visit;
 import java.math.BigDecimal;
@@ -23,6 +24,7 @@ public final class AgreementReader {
 
     private static final int MOST_PERCENT = 100;
     private static final int USUAL_NOTICE = 30;
+    private static final int YEAR = 12;
 
     private final Fields fields;
     private final Shop shop;
@@ -56,11 +58,55 @@ public final class AgreementReader {
 
     private Optional<AgreementRequest.Renewal> renewal(Fields entry, PlanScope scope) {
         List<String> places = entry.leaves("jurisdictions").stream().map(Tree.Leaf::text).distinct().toList();
-        Optional<Integer> months = entry.integer("months").filter(found -> found >= 1 && found <= 120);
+        GoingOn goingOn = entry.constant("goesOn", GoingOn.class).orElse(GoingOn.BY_TERM);
+        Optional<Integer> months = months(entry, goingOn);
+        Optional<RaiseBy> raise = entry.child("raise").flatMap(AgreementReader::raise);
+        checkByMonth(entry, goingOn, scope, raise);
         Optional<Integer> days = entry.integer("refuseDays").filter(found -> found >= 0 && found <= 365);
         return months.flatMap(length -> days.filter(found -> !places.isEmpty())
-                .map(refuse -> new AgreementRequest.Renewal(new RenewalTerms(scope.term(), refuse, length), places,
-                        entry.child("raise").flatMap(AgreementReader::raise))));
+                .map(refuse -> new AgreementRequest.Renewal(new RenewalTerms(scope.term(), refuse, length, goingOn),
+                        places, raise, entry.day("noticed"))));
+    }
+
+    private static Optional<Integer> months(Fields entry, GoingOn goingOn) {
+        Optional<Integer> months = entry.integer("months").filter(found -> found >= 1 && found <= 120);
+        if (goingOn == GoingOn.BY_MONTH) {
+            months.filter(length -> length > 1).ifPresent(length -> entry.problems().add(Code.NOT_ALLOWED,
+                    entry.place("months"), "goes on by the month, but for " + length + " months",
+                    "goesOn: by-month without months"));
+            return Optional.of(1);
+        }
+        if (months.isEmpty() && entry.text("months").isEmpty()) {
+            entry.problems().add(Code.MISSING, entry.place("goesOn"), "nothing says for how long it goes on",
+                    "months: ..., or goesOn: by-month");
+        }
+        return months;
+    }
+
+    /** What goes on by the month has payments by time, and a price that is known beforehand. */
+    private static void checkByMonth(Fields entry, GoingOn goingOn, PlanScope scope, Optional<RaiseBy> raise) {
+        if (goingOn != GoingOn.BY_MONTH) {
+            entry.day("noticed").ifPresent(day -> entry.problems().add(Code.NOT_ALLOWED, entry.place("noticed"),
+                    "notice on " + day + " of an agreement that does not go on by the month", "goesOn: by-month"));
+            return;
+        }
+        entry.day("noticed").filter(day -> day.isBefore(scope.term().start()))
+                .ifPresent(day -> entry.problems().add(Code.WRONG_ORDER, entry.place("noticed"),
+                        "notice on " + day + ", before the term begins on " + scope.term().start(),
+                        "a day of the agreement"));
+        if (scope.term().months() < YEAR) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("goesOn"),
+                    "goes on by the month after a term of " + scope.term().months() + " months, whose price is no year's",
+                    "months: 12 or more, or goesOn: next-season");
+        }
+        if (scope.billing().isEmpty()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("goesOn"),
+                    "goes on by the month, but is paid visit by visit", "billing: monthly, or goesOn: by-term");
+        }
+        if (raise.filter(RaiseBy.Repricing.class::isInstance).isPresent()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("raise"),
+                    "goes on by the month at a price that nobody knows beforehand", "raise: percent or index, or none");
+        }
     }
 
     private static Optional<RaiseBy> raise(Fields raise) {

@@ -27,8 +27,9 @@ final class PlanScopeReader {
     /** Empty when something needed is missing or wrong, which is then reported. */
     static Optional<PlanScope> read(Fields fields, Shop shop) {
         Optional<LocalDate> start = fields.day("start");
-        // The schema allows whole years only, since tiers and their prices are by the year.
-        int months = fields.integer("months").filter(found -> found > 0 && found % YEAR == 0).orElse(YEAR);
+        // Tiers and their prices are by the year: a term is of whole years, or less than one.
+        int months = fields.integer("months").filter(found -> found > 0 && (found < YEAR || found % YEAR == 0))
+                .orElse(YEAR);
         Optional<Billing> billing = fields.constant("billing", Billing.class);
         boolean billed = billing.isPresent() || fields.text("billing").filter(PER_VISIT::equals).isPresent();
         return fields.id("site").filter(site -> billed)

@@ -6,6 +6,7 @@ import icequill.agreement.FlatPrices;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
 import icequill.agreement.Plans;
+import icequill.agreement.QuantityDiscounts;
 import icequill.agreement.Scope;
 import icequill.agreement.Slot;
 import icequill.agreement.Tier;
@@ -18,6 +19,7 @@ import icequill.party.Wording;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -134,10 +136,39 @@ final class TiersReader {
             return Optional.empty();
         }
         return entry.wording("name").map(name -> new Tier(id, name, slots, excluded, response,
-                included.orElse(IncludedCalls.NONE), entry.percent("discount", MOST).orElse(Percent.ZERO),
+                included.orElse(IncludedCalls.NONE), entry.percent("discount", MOST).orElse(Percent.ZERO), quantity(entry),
                 Prices.byClass(entry, "callDiscounts"), step.get(),
                 entry.percent("renewalCap", MOST).orElse(Percent.ZERO),
                 entry.place("id")));
+    }
+
+    private static QuantityDiscounts quantity(Fields entry) {
+        List<QuantityDiscounts.Row> rows = new ArrayList<>();
+        rows.addAll(quantity(entry, "machineDiscount", QuantityDiscounts.Counted.MACHINES));
+        rows.addAll(quantity(entry, "siteDiscount", QuantityDiscounts.Counted.SITES));
+        return new QuantityDiscounts(rows);
+    }
+
+    /** More of it is never less off. */
+    private static List<QuantityDiscounts.Row> quantity(Fields entry, String key, QuantityDiscounts.Counted counted) {
+        List<QuantityDiscounts.Row> rows = new ArrayList<>();
+        for (Fields step : entry.children(key)) {
+            step.integer("from").filter(from -> from > 1)
+                    .flatMap(from -> step.percent("percent", MOST)
+                            .map(percent -> new QuantityDiscounts.Row(counted, from, percent)))
+                    .ifPresent(row -> {
+                        if (!rows.isEmpty() && (row.from() <= rows.getLast().from()
+                                || row.percent().value().compareTo(rows.getLast().percent().value()) <= 0)) {
+                            step.problems().add(Code.WRONG_ORDER, step.place("from"),
+                                    "from " + row.from() + ", " + row.percent().value()
+                                            + " % does not go on from the step before it",
+                                    "steps by rising number, each with a higher percentage");
+                        } else {
+                            rows.add(row);
+                        }
+                    });
+        }
+        return rows;
     }
 
     private Optional<Slot> slot(Fields entry) {

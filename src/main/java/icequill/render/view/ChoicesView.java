@@ -10,9 +10,7 @@ import icequill.party.Wording;
 import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,7 +36,7 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
     /** Only what is ordered for a year. */
     List<String> ticks() {
         return ordered().filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT)
-                .map(choice -> sentences.word("plan.tick", name(choice), amount(choice.net()), payments(choice)))
+                .map(choice -> sentences.word(span().key("plan.tick"), name(choice), amount(choice.net()), payments(choice)))
                 .toList();
     }
 
@@ -72,9 +70,13 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
             return sentences.word("choice.no-visits");
         }
         return choice.visits() == choice.fullCleans()
-                ? sentences.say(Phrase.of("choice.all-full", Fact.number(choice.visits(), "full-cleaning")))
+                ? sentences.say(Phrase.of(span().key("choice.all-full"), Fact.number(choice.visits(), "full-cleaning")))
                 : sentences.say(Phrase.of("choice.visits", Fact.number(choice.visits(), "visit"),
                         Fact.number(choice.fullCleans(), "full-cleaning")));
+    }
+
+    private PriceSpan span() {
+        return new PriceSpan(quote.term());
     }
 
     private String name(PlanChoice choice) {
@@ -90,14 +92,10 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
         return choice.visits() == 0 ? sentences.word("choice.by-call") : amount(amount);
     }
 
-    /** Payments that are alike are counted: "4 × 171.25". */
     private String payments(PlanChoice choice) {
-        Map<String, Integer> counted = new LinkedHashMap<>();
-        choice.payments().forEach(payment -> counted.merge(amount(payment.amount()), 1, Integer::sum));
-        return counted.isEmpty()
+        return choice.payments().isEmpty()
                 ? sentences.word("choice.by-visit")
-                : counted.entrySet().stream().map(entry -> entry.getValue() + "\u00a0×\u00a0" + entry.getKey())
-                        .collect(Collectors.joining(" + "));
+                : SameAmounts.counted(choice.payments().stream().map(payment -> amount(payment.amount())).toList());
     }
 
     private String amount(MonetaryAmount amount) {

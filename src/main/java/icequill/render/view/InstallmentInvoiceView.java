@@ -1,5 +1,6 @@
 package icequill.render.view;
 
+import icequill.agreement.MonthByMonth;
 import icequill.document.InstallmentInvoice;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -28,8 +29,10 @@ public record InstallmentInvoiceView(InstallmentInvoice invoice, Sentences sente
     private List<Details.Row> agreement() {
         return new Details(sentences).add("agreement.number", invoice.agreement())
                 .add("agreement.plan", Sentences.capitalized(sentences.in(invoice.plan())))
-                .add("agreement.payment", sentences.say(Phrase.of("agreement.payment-of",
-                        Fact.number(invoice.payment(), ""), Fact.number(invoice.payments(), ""))))
+                .add("agreement.payment", MonthByMonth.isAfterTerm(invoice.payment())
+                        ? sentences.word("agreement.payment-after-term")
+                        : sentences.say(Phrase.of("agreement.payment-of", Fact.number(invoice.payment(), ""),
+                                Fact.number(invoice.payments(), ""))))
                 .add("agreement.covers", sentences.say(Phrase.of("agreement.from-to",
                         new Fact.Day(invoice.served().from()), new Fact.Day(invoice.served().until()))))
                 .rows();

@@ -1,13 +1,11 @@
 package icequill.render.view;
 
-import icequill.agreement.Billing;
 import icequill.agreement.Tier;
 import icequill.document.CatchUpPrice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.PastCalls;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
-import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.render.page.Page;
@@ -30,6 +28,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
     /**
      * What is offered.
      *
+     * @param span what the choices are for
      * @param recommended what we recommend, and why
      * @param ticks choices to tick
      * @param lastYear may be empty
@@ -37,7 +36,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
      * @param catchUp where machines were surveyed
      * @param plans with their prices, for the annex
      */
-    record Offer(String currency, List<String> machines, String recommended, List<String> why,
+    record Offer(String currency, String span, List<String> machines, String recommended, List<String> why,
             List<ChoicesView.Row> choices, List<String> ticks, String lastYear, CallChargesView.Calls calls,
             List<PlannedWorkView.Scope> scopes, List<PlannedWorkView.Days> days, List<String> excluded,
             List<String> terms, String annex, Optional<CatchUpView.CatchUp> catchUp, List<PlanYearView.Year> plans)
@@ -54,11 +53,11 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
 
     private Offer offer() {
         List<Tier> tiers = quote.plans().stream().map(PlanYear::tier).toList();
-        PlanYearView years = new PlanYearView(sentences);
+        PlanYearView years = new PlanYearView(sentences, span());
         PlannedWorkView work = new PlannedWorkView(quote.plans(), sentences);
         ChoicesView choices = new ChoicesView(quote, sentences);
         return new Offer(quote.choices().getFirst().net().getCurrency().getCurrencyCode(),
-                quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
+                sentences.word(span().key("plan.choices")), quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
                 recommended(), why(), choices.rows(), choices.ticks(),
                 quote.lastYear().map(this::lastYear).orElse(""),
                 new CallChargesView(quote.calls(), sentences).calls(tiers), work.scopes(), work.days(),
@@ -82,7 +81,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
     private String recommended() {
         PlanChoice choice = recommendedChoice();
         Fact name = quote.recommended().named();
-        return sentences.say(Phrase.of("plan.recommend", name,
+        return sentences.say(Phrase.of(span().key("plan.recommend"), name,
                 choice.fullCleans() == choice.visits()
                         ? Fact.number(choice.visits(), "full-cleaning")
                         : Fact.number(choice.visits(), "visit"),
@@ -124,7 +123,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
         List<String> terms = new ArrayList<>();
         terms.add(sentences.say(Phrase.of("plan.term", Fact.number(quote.term().months(), "month"),
                 new Fact.Day(quote.term().start()))));
-        terms.add(sentences.word("plan.billed." + billingKey(quote.billing())));
+        terms.add(sentences.word("plan.billed." + span().billing(quote.billing())));
         terms.add(sentences.say(Phrase.of("plan.holds", new Fact.Day(quote.validUntil()))));
         terms.add(sentences.word("plan.tax-estimated"));
         terms.add(sentences.word(quote.customerEmptiesBin() ? "plan.bin-customer" : "plan.bin-shop"));
@@ -133,7 +132,7 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
         return List.copyOf(terms);
     }
 
-    static String billingKey(Optional<Billing> billing) {
-        return billing.map(ConstantKey::of).orElse("per-visit");
+    private PriceSpan span() {
+        return new PriceSpan(quote.term());
     }
 }

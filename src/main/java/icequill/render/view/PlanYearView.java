@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
 /** A year on a plan as texts, for {@code parts/plan.ftlh}. */
-record PlanYearView(Sentences sentences) {
+record PlanYearView(Sentences sentences, PriceSpan span) {
 
     record Year(String name, List<Visit> visits, List<Sum> sums) implements Texts {}
 
@@ -79,13 +79,12 @@ record PlanYearView(Sentences sentences) {
                 .collect(Collectors.joining(" + "));
         sums.add(sum(sentences.word("plan.list"), visits, year.list(), false));
         if (!year.discount().isZero()) {
-            sums.add(sum(sentences.word("plan.discount", sentences.formats().percent(year.tier().discount().value())),
-                    "", year.discount().negate(), false));
+            sums.add(sum(sentences.say(year.discountLabel().orElseGet(() -> Phrase.of("plan.discount", new Fact.Part(year.tier().discount())))), "", year.discount().negate(), false));
         }
         if (!year.reserve().isZero()) {
             sums.add(sum(sentences.word("plan.reserve"), reserve(year.how()), year.reserve(), false));
         }
-        sums.add(sum(sentences.word("plan.price"), sentences.say(Phrase.of("reason.price-step",
+        sums.add(sum(sentences.word(span.key("plan.price")), sentences.say(Phrase.of("reason.price-step",
                 new Fact.Amount(year.tier().step()))), year.price(), true));
         return List.copyOf(sums);
     }

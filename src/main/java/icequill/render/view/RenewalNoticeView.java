@@ -1,5 +1,7 @@
 package icequill.render.view;
 
+import icequill.agreement.GoingOn;
+import icequill.agreement.Installment;
 import icequill.document.RenewalNotice;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -22,12 +24,13 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
     /**
      * What happens, and how to refuse it.
      *
+     * @param span what the prices are for
      * @param late whether the notice comes too late to renew by
      * @param lastDay to refuse
      * @param how the new price is figured
      * @param refuse the ways
      */
-    record Renewal(String currency, boolean late, List<String> says, String lastDay, List<Price> prices, String how,
+    record Renewal(String currency, String span, boolean late, List<String> says, String lastDay, List<Price> prices, String how,
             List<String> refuse, List<String> machines, List<String> laws)
             implements
             Texts {}
@@ -39,7 +42,8 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
         Title title = new Title(sentences.word(late ? "renewal.late-title" : "renewal.title"),
                 Optional.of(notice.agreement()));
         return Page.of(new LetterView(notice, title, sentences).letter(notice.billTo(), false, facts()),
-                new Renewal(notice.price().price().getCurrency().getCurrencyCode(), late,
+                new Renewal(notice.price().price().getCurrency().getCurrencyCode(),
+                        sentences.word(new PriceSpan(notice.terms().term()).key("renewal.price")), late,
                         notice.late().map(this::saysLate).orElseGet(this::says),
                         sentences.formats().day(notice.terms().lastDayToRefuse()), prices(),
                         sentences.how(notice.price().how(), notice.price().price()), refuse(),
@@ -49,11 +53,26 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
     }
 
     private List<String> says() {
-        return List.of(
-                sentences.say(Phrase.of("renewal.will-renew", new Fact.Text(notice.agreement()),
-                        new Fact.Day(notice.terms().term().lastDay()), new Fact.Day(notice.next().start()),
-                        Fact.number(notice.next().months(), "month"))),
-                sentences.say(Phrase.of("renewal.clause", Fact.number(notice.terms().refuseDays(), "day"))));
+        Fact number = new Fact.Text(notice.agreement());
+        Fact lastDay = new Fact.Day(notice.terms().term().lastDay());
+        Fact begins = new Fact.Day(notice.next().start());
+        Fact days = Fact.number(notice.terms().refuseDays(), "day");
+        return switch (notice.terms().goingOn()) {
+        case BY_TERM -> List.of(willRenew(number, lastDay, begins), sentences.say(Phrase.of("renewal.clause", days)));
+        case NEXT_SEASON -> List.of(willRenew(number, lastDay, begins),
+                sentences.say(Phrase.of("renewal.clause-season", days, begins)));
+        case BY_MONTH -> List.of(sentences.say(Phrase.of("renewal.by-month", number, lastDay, begins, days)),
+                sentences.say(Phrase.of("renewal.clause-month", days)));
+        };
+    }
+
+    private String willRenew(Fact number, Fact lastDay, Fact begins) {
+        return sentences.say(Phrase.of("renewal.will-renew", number, lastDay, begins,
+                Fact.number(notice.next().months(), "month")));
+    }
+
+    private boolean isByMonth() {
+        return notice.terms().goingOn() == GoingOn.BY_MONTH;
     }
 
     /** Without a claim that the agreement renews. */
@@ -62,8 +81,10 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                 sentences.say(Phrase.of("renewal.late-ends", new Fact.Text(notice.agreement()),
                         new Fact.Day(notice.terms().term().lastDay()))),
                 sentences.say(Phrase.of("renewal.late-why", new Fact.Text(reason))),
-                sentences.say(Phrase.of("renewal.late-offer", new Fact.Day(notice.next().start()),
-                        Fact.number(notice.next().months(), "month"))));
+                sentences.say(isByMonth()
+                        ? Phrase.of("renewal.late-offer-month", new Fact.Day(notice.next().start()))
+                        : Phrase.of("renewal.late-offer", new Fact.Day(notice.next().start()),
+                                Fact.number(notice.next().months(), "month"))));
     }
 
     private List<Details.Row> facts() {
@@ -75,10 +96,15 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
     }
 
     private List<Price> prices() {
-        return List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
+        List<Price> prices = new ArrayList<>(List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
                 price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new",
                         sentences.formats().amount(notice.price().price())),
-                price("renewal.difference", sentences.formats().amount(notice.price().difference())));
+                price("renewal.difference", sentences.formats().amount(notice.price().difference()))));
+        if (isByMonth()) {
+            prices.add(price("renewal.months", SameAmounts.counted(
+                    notice.months().stream().map(Installment::amount).map(sentences.formats()::amount).toList())));
+        }
+        return List.copyOf(prices);
     }
 
     private Price price(String key, String amount) {
@@ -94,6 +120,6 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
         return notice.late().isPresent()
                 ? List.of(sentences.word("renewal.late-by-mail", mail), byEmail)
                 : List.of(sentences.word("renewal.by-mail", mail), byEmail,
-                        sentences.word("renewal.refuse-text", notice.agreement()));
+                        sentences.word(isByMonth() ? "renewal.end-text" : "renewal.refuse-text", notice.agreement()));
     }
 }

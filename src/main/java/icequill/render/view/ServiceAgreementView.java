@@ -3,6 +3,7 @@ package icequill.render.view;
 import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.PlannedVisit;
+import icequill.agreement.RenewalTerms;
 import icequill.agreement.Tier;
 import icequill.document.RefundClause;
 import icequill.document.ServiceAgreement;
@@ -58,7 +59,7 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
     }
 
     private Agreed agreed() {
-        PlanYearView years = new PlanYearView(sentences);
+        PlanYearView years = new PlanYearView(sentences, span());
         Tier tier = agreement.tier();
         return new Agreed(agreement.yearPrice().getCurrency().getCurrencyCode(), summary(),
                 agreement.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
@@ -85,11 +86,10 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         details.add("agreement.plan", Sentences.capitalized(sentences.in(agreement.tier().name())));
         details.add("agreement.runs", sentences.say(Phrase.of("agreement.from-to",
                 new Fact.Day(agreement.terms().term().start()), new Fact.Day(agreement.terms().term().lastDay()))));
-        details.add("agreement.price", sentences.say(Phrase.of("agreement.price-of-year",
+        details.add("agreement.price", sentences.say(Phrase.of(span().key("agreement.price-of-year"),
                 new Fact.Amount(agreement.yearPrice()))));
         details.add("agreement.figured", sentences.how(agreement.how(), agreement.yearPrice()));
-        details.add("agreement.paid", sentences.word("billing." + MaintenanceQuoteView.billingKey(
-                agreement.billing())));
+        details.add("agreement.paid", sentences.word("billing." + span().billing(agreement.billing())));
         details.add("agreement.visits", sentences.say(Phrase.of("agreement.visits-count",
                 Fact.number(agreement.calendar().visits().size(), "visit"),
                 Fact.number(agreement.calendar().visits().stream()
@@ -98,8 +98,29 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         return details.rows();
     }
 
+    private PriceSpan span() {
+        return new PriceSpan(agreement.terms().term());
+    }
+
+    private String renews() {
+        RenewalTerms terms = agreement.terms();
+        Fact months = Fact.number(terms.renewalMonths(), "month");
+        Fact lastDay = new Fact.Day(terms.lastDayToRefuse());
+        Fact cap = new Fact.Part(agreement.tier().cap());
+        return sentences.say(switch (terms.goingOn()) {
+        case BY_TERM -> Phrase.of("agreement.renews", months, lastDay, cap);
+        case NEXT_SEASON -> Phrase.of("agreement.renews-season", months, lastDay, cap, new Fact.Day(terms.begins()));
+        case BY_MONTH -> Phrase.of("agreement.renews-by-month", new Fact.Day(terms.begins()),
+                Fact.number(terms.refuseDays(), DAY), cap);
+        });
+    }
+
     private String leave() {
-        return sentences.say(Phrase.of("agreement.leave-end", new Fact.Day(agreement.terms().lastDayToRefuse()),
+        return sentences.say(Phrase.of("agreement.leave-" + switch (agreement.terms().goingOn()) {
+        case BY_TERM -> "end";
+        case NEXT_SEASON -> "season";
+        case BY_MONTH -> "month";
+        }, new Fact.Day(agreement.terms().lastDayToRefuse()),
                 Fact.number(agreement.terms().refuseDays(), DAY))) + " "
                 + sentences.say(Phrase.of("agreement.leave-within", Fact.number(agreement.cancelDays(), DAY)));
     }
@@ -164,8 +185,7 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         terms.add(sentences.word("agreement.missed-ours"));
         terms.add(sentences.word("agreement.missed-yours"));
         terms.add(cancel());
-        terms.add(sentences.say(Phrase.of("agreement.renews", Fact.number(agreement.terms().renewalMonths(), "month"),
-                new Fact.Day(agreement.terms().lastDayToRefuse()), new Fact.Part(agreement.tier().cap()))));
+        terms.add(renews());
         terms.add(sentences.word("agreement.owner-change"));
         terms.add(sentences.word("agreement.machine-change"));
         terms.add(sentences.word("agreement.safety"));

@@ -1,0 +1,28 @@
+package icequill.render.view;
+
+import icequill.agreement.Billing;
+import icequill.agreement.Term;
+import icequill.explain.ConstantKey;
+import java.util.Optional;
+
+/** What a plan's price is for, in words: a year, or a term of less. */
+record PriceSpan(Term term) {
+
+    private static final int YEAR = 12;
+
+    /** The words for the price of a year, or those for the price of a term. */
+    String key(String ofYear) {
+        return isShort() ? ofYear + "-term" : ofYear;
+    }
+
+    private boolean isShort() {
+        return term.months() < YEAR;
+    }
+
+    /** The last part of a key; a term of less than a year is paid once where years are paid yearly. */
+    String billing(Optional<Billing> billing) {
+        return isShort() && billing.filter(Billing.YEARLY::equals).isPresent()
+                ? "once"
+                : billing.map(ConstantKey::of).orElse("per-visit");
+    }
+}
