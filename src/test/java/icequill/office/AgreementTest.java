@@ -206,6 +206,85 @@ class AgreementTest {
                 .anyMatch(text -> text.contains("check with your adviser"));
     }
 
+    /**
+     * By hand: June to September by the quarterly plan is a visit in June, 342.04, and one in September, 254.79: 596.83 less 59.68,
+     * to 5.00: 535.00, in four months 133.75 each; 8.875 % of it is 11.87. The next season begins on 1 June 2027, and 1 April is 60
+     * days before its eve. Raised by 4 %: 556.40, to 5.00.
+     */
+    @Test
+    void season_ofFourMonths_pricedByItsVisitsAndRenewedForTheNext() throws IOException {
+        Path file = changed("months: 12\nbilling: quarterly", "months: 4\nbilling: open-months",
+                "renewal:\n  months: 12", "renewal:\n  goesOn: next-season\n  months: 4");
+        PlanOffice office = DemoShop.office(folder).plans();
+
+        WrittenPaper last = office.installment(FormName.file(file), 4, options(LocalDate.of(2026, 9, 1), "2026-0200"))
+                .orElseThrow();
+        assertThat(last.sums().orElseThrow().plain()).containsExactly("133.75", "11.87", "145.62");
+        assertThat(PrintedQuote.of(last.files().getFirst()).flowing()).contains("installment 4 of 4",
+                "September 1, 2026 to September 30, 2026");
+        assertThat(PrintedQuote.of(office.agreement(FormName.file(file), options(DAY)).orElseThrow().files()
+                .getFirst()).flowing()).contains("535.00 for the term, before tax",
+                        "2 visits in the term, 2 of them full cleanings",
+                        "Every month in which the site is open, on its first day",
+                        "Before the next season: tell us by April 1, 2027, 60 days before it begins.",
+                        "for the next season, 4 months from June 1, 2027 on, unless you refuse by April 1, 2027");
+        RenewalAdvice advice = office.renewal(FormName.file(file), options(LocalDate.of(2027, 3, 5)), Optional.empty())
+                .orElseThrow();
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains(
+                "ends on September 30, 2026. It will renew itself on June 1, 2027 for 4 months", "Price of a term",
+                "Until now 535.00", "From the renewal on 555.00", "Difference 20.00");
+        assertThat(advice.data().window()).contains(
+                new RenewalAdvice.Window(LocalDate.of(2027, 3, 2), LocalDate.of(2027, 3, 17)));
+    }
+
+    /**
+     * By hand: 1,075.00 raised by 4 % is 1,120.00 to the step; by twelve 93.33 with four cents over; 8.875 % of 93.34 is 8.28. New
+     * York's rule is for renewals of more than a month. Notice on 10 August ends it on 30 September, the first end of a month 30
+     * days later.
+     */
+    @Test
+    void byMonth_afterTheTerm_aMonthAtATimeUntilNotice() throws IOException {
+        Path file = changed("renewal:\n  months: 12\n  refuseDays: 60",
+                "renewal:\n  goesOn: by-month\n  refuseDays: 30");
+        PlanOffice office = DemoShop.office(folder).plans();
+
+        WrittenPaper month = office.installment(FormName.file(file), 1001, options(LocalDate.of(2027, 6, 1), "2027-0001"))
+                .orElseThrow();
+        assertThat(month.sums().orElseThrow().plain()).containsExactly("93.34", "8.28", "101.62");
+        assertThat(PrintedQuote.of(month.files().getFirst()).flowing()).contains(
+                "the month of June 1, 2027 to", "after its term Share of 1,120.00", "A month after the term");
+        RenewalAdvice advice = office.renewal(FormName.file(file), options(LocalDate.of(2027, 4, 20)), Optional.empty())
+                .orElseThrow();
+        assertThat(PrintedQuote.of(advice.paper().files().getFirst()).flowing()).contains(
+                "From June 1, 2027 on it goes on by the month, until you or we end it with 30 days of notice",
+                "Until now 1,075.00", "From the renewal on 1,120.00", "4 × 93.34 + 8 × 93.33", "May 1, 2027",
+                "We end agreement A-2026-004").doesNotContain("will renew itself");
+        assertThat(advice.data().window()).isEmpty();
+        assertThat(advice.sentences()).anyMatch(text -> text.contains("check with your adviser"));
+        assertThat(PrintedQuote.of(office.agreement(FormName.file(file), options(DAY)).orElseThrow().files()
+                .getFirst()).flowing()).contains("From June 1, 2027 on it goes on by the month",
+                        "with as many days of notice to the end of any month");
+
+        Files.writeString(file, Files.readString(file).replace("refuseDays: 30", "refuseDays: 30\n  noticed: 2027-08-10"));
+        assertThat(office.installment(FormName.file(file), 1004, options(LocalDate.of(2027, 12, 1))).orElseThrow()
+                .sums().orElseThrow().plain()).startsWith("93.34");
+        assertThat(office.installment(FormName.file(file), 1005, options(LocalDate.of(2027, 12, 1))).problems())
+                .extracting(Problem::text).containsExactly("the agreement has no installment 1005"
+                        + " (--installment from 1 to 4, or from 1001 to 1004 after its term)");
+    }
+
+    /** The bakery's agreement, each text replaced by the next. */
+    private Path changed(String... texts) throws IOException {
+        Path file = folder.resolve(BAKERY);
+        String agreement = Files.readString(file);
+        for (int i = 0; i < texts.length; i += 2) {
+            assertThat(agreement).contains(texts[i]);
+            agreement = agreement.replace(texts[i], texts[i + 1]);
+        }
+        Files.writeString(file, agreement);
+        return file;
+    }
+
     /** New York's 30 to 15 days and Utah's 90 to 30 have one day in common. */
     @Test
     void renewal_ofTheHotel_twoLawsLeaveOneDay() {
@@ -246,6 +325,13 @@ class AgreementTest {
             "refuseDays: 90 | refusedays: 90 | UNKNOWN_KEY | did you mean \"refuseDays\"",
             "before: 312.4 | before: 0 | NOT_ALLOWED | above 0",
             "months: 24 | months: 18 | NOT_ALLOWED | 18",
+            "months: 24 | goesOn: by-month\\n  months: 24 | NOT_ALLOWED | goes on by the month, but for 24 months",
+            "months: 24 | goesOn: next-season | MISSING | nothing says for how long it goes on",
+            "months: 24 | months: 24\\n  noticed: 2027-01-01 | NOT_ALLOWED | goesOn: by-month",
+            "months: 24 | goesOn: by-month\\n  noticed: 2026-01-01 | WRONG_ORDER | before the term begins on 2026-06-01",
+            "months: 24 | goesOn: monthly | NOT_ALLOWED | allowed: by-month, by-term, next-season",
+
+            "months: 12 | months: 0 | NOT_ALLOWED | 0",
             "jurisdictions: [US-NY, US-UT] | jurisdictions: [] | MISSING | jurisdictions",
             "index: | percent: 3\\n    index: | NOT_ALLOWED | the price is raised in 2 ways",
             "US-UT | Utah | NOT_ALLOWED | a place by ISO 3166"})

@@ -328,7 +328,7 @@ class PlanQuoteTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
             "site: crumb-lane-bakery | site: crumb-lane | UNKNOWN_NAME | there is no site \"crumb-lane\"",
-            "billing: quarterly | billing: weekly | NOT_ALLOWED | allowed: monthly, per-visit, quarterly, yearly",
+            "billing: quarterly | billing: weekly | NOT_ALLOWED | allowed: monthly, open-months, per-visit, quarterly, yearly",
             "months: 12 | months: 18 | NOT_ALLOWED | 18",
             "found: [heavy-scale, | found: [heavy-scales, | UNKNOWN_NAME | did you mean \"heavy-scale\"",
             "material: float-switch | material: float-swich | UNKNOWN_NAME | did you mean \"float-switch\"",

@@ -198,6 +198,9 @@ class BadInputTest {
             pricing/tiers.yaml       | {standard: 24, after     | {normal: 24, standard: 24, after | UNKNOWN_NAME  | there is no labor band "normal"
             pricing/tiers.yaml       | {standard: 24, after     | {standard: 0, after           | OUT_OF_RANGE     | found the number 0 (hours, from 1 to 720)
             pricing/tiers.yaml       | callDiscounts: {cleaning | callDiscounts: {claening      | UNKNOWN_KEY      | there is no key "claening"
+            pricing/tiers.yaml       | priceStep: 5.00          | machineDiscount: [{from: 3, percent: 8}, {from: 3, percent: 9}]\\n    priceStep: 5.00 | WRONG_ORDER | from 3, 9 % does not go on from the step before it (steps by rising number, each with a higher percentage
+            pricing/tiers.yaml       | priceStep: 5.00          | siteDiscount: [{from: 3, percent: 8}, {from: 5, percent: 8}]\\n    priceStep: 5.00 | WRONG_ORDER | from 5, 8 % does not go on from the step before it
+            pricing/tiers.yaml       | priceStep: 5.00          | siteDiscount: [{from: 1, percent: 8}]\\n    priceStep: 5.00 | OUT_OF_RANGE | found the number 1 (sites of one agreement from which it holds, from 2 to 1000)
             pricing/tiers.yaml       | priceStep: 5.00          | priceStep: 0.005              | OUT_OF_RANGE     | found 0.005, finer than USD is paid
             pricing/tiers.yaml       | priceStep: 5.00          | priceStep: 0                  | OUT_OF_RANGE     | found the number 0 (a year's price is a full multiple of it
             pricing/tiers.yaml       | renewalCap: 5            | renewalcap: 5                 | UNKNOWN_KEY      | did you mean "renewalCap"?
