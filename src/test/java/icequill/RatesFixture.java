@@ -239,7 +239,8 @@ public final class RatesFixture {
                                         place)))
                         .toList(),
                 List.of(), Map.of("standard", 24, "after-hours", 24, "sundays-and-holidays", 48), included,
-                Percent.of("10"), QuantityDiscounts.NONE, Map.of(ChargeClass.REPAIR, Percent.of("10")), usd("5"), Percent.of("5"), place);
+                Percent.of("10"), QuantityDiscounts.NONE, Map.of(ChargeClass.REPAIR, Percent.of("10")), usd("5"),
+                Percent.of("5"), place);
     }
 
     private static Map<ChargeClass, Percent> allClasses(Percent percent) {

@@ -21,7 +21,8 @@ import javax.money.MonetaryAmount;
  * @param reserve for included calls
  * @param price list less discount, plus reserve, to the plan's price step
  */
-public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, MonetaryAmount discount, Optional<Phrase> discountLabel,
+public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, MonetaryAmount discount,
+        Optional<Phrase> discountLabel,
         MonetaryAmount reserve, MonetaryAmount price, Explanation how) {
 
     /**

@@ -1,8 +1,8 @@
 package icequill.plans;
 
+import icequill.agreement.Reach;
 import icequill.agreement.Scope;
 import icequill.party.Circumstance;
-import icequill.agreement.Reach;
 import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;

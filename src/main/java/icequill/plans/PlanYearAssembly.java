@@ -26,7 +26,8 @@ public record PlanYearAssembly(PricedPlan plan) {
 
     PlanYear year() {
         PricedAgreement priced = plan.year();
-        return new PlanYear(plan.tier().promised(), visits(), priced.list(), priced.discount(), priced.otherDiscount(), priced.reserve(),
+        return new PlanYear(plan.tier().promised(), visits(), priced.list(), priced.discount(), priced.otherDiscount(),
+                priced.reserve(),
                 priced.price(),
                 priced.how());
     }

@@ -64,7 +64,8 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     }
 
     private static Validated<PricedAgreement> price(PlanSetting setting, Tier tier, List<StaffedVisit> visits) {
-        return AgreementPricer.price(tier, setting.reach(), visits, setting.scope().reserve(), setting.site(), setting.rates(),
+        return AgreementPricer.price(tier, setting.reach(), visits, setting.scope().reserve(), setting.site(),
+                setting.rates(),
                 setting.shop().zone());
     }
 
@@ -100,7 +101,8 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     /** The payments of the whole term for a year's price. */
     List<Installment> payments(MonetaryAmount yearPrice) {
         MonetaryAmount price = termPrice(yearPrice);
-        return setting.scope().billing().map(billing -> Installments.of(term(), price, billing, setting.site().season()))
+        return setting.scope().billing()
+                .map(billing -> Installments.of(term(), price, billing, setting.site().season()))
                 .orElseGet(() -> Installments.perVisit(calendar.visits(),
                         visits.stream().map(slot -> slot.priced().net()).toList(), price));
     }

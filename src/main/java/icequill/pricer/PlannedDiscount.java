@@ -57,7 +57,8 @@ record PlannedDiscount(Figure off, Phrase label, List<Phrase> reasons) {
             String counted = ConstantKey.of(row.counted());
             Fact percent = new Fact.Part(row.percent());
             Fact number = Fact.number(row.count(reach), "");
-            return new PlannedDiscount(part(row.percent(), list), Phrase.of("plan.discount-" + counted, percent, number),
+            return new PlannedDiscount(part(row.percent(), list),
+                    Phrase.of("plan.discount-" + counted, percent, number),
                     List.of(Phrase.of("reason.discount-" + counted, percent, number, Fact.number(row.from(), ""))));
         }
 

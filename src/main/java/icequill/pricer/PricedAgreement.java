@@ -23,7 +23,8 @@ import javax.money.MonetaryAmount;
  * @param reserveHow how the reserve was figured, for the owner alone
  * @param calls what the reserve was figured from
  */
-public record PricedAgreement(Tier tier, Reach reach, List<ClassDiscount> sheets, List<PricedSlot> slots, MonetaryAmount list, MonetaryAmount discount, Phrase discountLabel,
+public record PricedAgreement(Tier tier, Reach reach, List<ClassDiscount> sheets, List<PricedSlot> slots,
+        MonetaryAmount list, MonetaryAmount discount, Phrase discountLabel,
         MonetaryAmount reserve, MonetaryAmount price, Explanation how, Explanation reserveHow,
         Optional<CallReserve> calls) {
 

@@ -47,7 +47,8 @@ record YearPricing(Tier tier, Reach reach, List<ClassDiscount> sheets, CurrencyU
         }
         reasons.add(Phrase.of("reason.price-step", new Fact.Amount(tier.step())));
         Explanation how = new Explanation(figure.stepped(Stepping.NEAREST, tier.step()), reasons);
-        return new PricedAgreement(tier, reach, sheets, slots, Amounts.sum(nets, currency), amount(discount.off()), discount.label(),
+        return new PricedAgreement(tier, reach, sheets, slots, Amounts.sum(nets, currency), amount(discount.off()),
+                discount.label(),
                 reserve.amount(currency), how.amount(currency), how, reserve, calls);
     }
 

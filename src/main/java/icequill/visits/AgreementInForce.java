@@ -62,7 +62,9 @@ public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates,
 
     /** That a visit charges work which a planned visit near its day includes, where it does. */
     Optional<Problem> mayBePlanned(Visit visit, Site site) {
-        return VisitCalendar.of(request.termUntil(visit.day().plusDays(NEAR)), tier, site.season(), rates.plans().filters()).visits().stream()
+        return VisitCalendar
+                .of(request.termUntil(visit.day().plusDays(NEAR)), tier, site.season(), rates.plans().filters())
+                .visits().stream()
                 .filter(planned -> Math.abs(ChronoUnit.DAYS.between(planned.date(), visit.day())) <= NEAR)
                 .filter(planned -> charges(visit, planned)).findFirst()
                 .map(planned -> new Problem(Code.NOT_ALLOWED, visit.place(),

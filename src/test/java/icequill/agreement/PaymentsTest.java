@@ -97,7 +97,8 @@ class PaymentsTest {
     /** Seven months by the quarter: 3 + 3 + 1, so the last payment is a seventh. */
     @Test
     void installments_lastStretchShorter_paysForItsMonths() {
-        assertThat(amounts(Installments.of(new Term(LocalDate.of(2026, 4, 1), 7), usd("700"), Billing.QUARTERLY, Set.of())))
+        assertThat(amounts(
+                Installments.of(new Term(LocalDate.of(2026, 4, 1), 7), usd("700"), Billing.QUARTERLY, Set.of())))
                 .isEqualTo("300.00 300.00 100.00");
     }
 
@@ -235,7 +236,8 @@ class PaymentsTest {
             @ForAll @IntRange(min = 0, max = 1500) int day) {
         Term term = new Term(LocalDate.of(2026, 1, 1).plusDays(day), months);
 
-        List<Installment> payments = Installments.of(term, usd(BigDecimal.valueOf(cents, 2).toPlainString()), billing, Set.of());
+        List<Installment> payments = Installments.of(term, usd(BigDecimal.valueOf(cents, 2).toPlainString()), billing,
+                Set.of());
 
         assertThat(Amounts.number(Amounts.sum(payments.stream().map(Installment::amount).toList(), USD)))
                 .isEqualByComparingTo(BigDecimal.valueOf(cents, 2));

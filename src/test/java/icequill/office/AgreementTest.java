@@ -248,7 +248,8 @@ class AgreementTest {
                 "renewal:\n  goesOn: by-month\n  refuseDays: 30");
         PlanOffice office = DemoShop.office(folder).plans();
 
-        WrittenPaper month = office.installment(FormName.file(file), 1001, options(LocalDate.of(2027, 6, 1), "2027-0001"))
+        WrittenPaper month = office
+                .installment(FormName.file(file), 1001, options(LocalDate.of(2027, 6, 1), "2027-0001"))
                 .orElseThrow();
         assertThat(month.sums().orElseThrow().plain()).containsExactly("93.34", "8.28", "101.62");
         assertThat(PrintedQuote.of(month.files().getFirst()).flowing()).contains(
@@ -265,7 +266,8 @@ class AgreementTest {
                 .getFirst()).flowing()).contains("From June 1, 2027 on it goes on by the month",
                         "with as many days of notice to the end of any month");
 
-        Files.writeString(file, Files.readString(file).replace("refuseDays: 30", "refuseDays: 30\n  noticed: 2027-08-10"));
+        Files.writeString(file,
+                Files.readString(file).replace("refuseDays: 30", "refuseDays: 30\n  noticed: 2027-08-10"));
         assertThat(office.installment(FormName.file(file), 1004, options(LocalDate.of(2027, 12, 1))).orElseThrow()
                 .sums().orElseThrow().plain()).startsWith("93.34");
         assertThat(office.installment(FormName.file(file), 1005, options(LocalDate.of(2027, 12, 1))).problems())

@@ -67,7 +67,8 @@ class AgreementPricerTest {
      */
     @Test
     void year_discountAndOneIncludedCall_toThePriceStep() {
-        PricedAgreement year = new YearPricing(tier("any", List.of(FULL_CLEAN, FULL_CLEAN), ONE_CALL), ONE_HEAD, List.of(), USD)
+        PricedAgreement year = new YearPricing(tier("any", List.of(FULL_CLEAN, FULL_CLEAN), ONE_CALL), ONE_HEAD,
+                List.of(), USD)
                 .price(List.of(), List.of(usd("315.50"), usd("315.50")), Optional.of(EXPECTED));
 
         assertThat(Amounts.plain(year.list())).isEqualTo("631.00");
@@ -225,8 +226,10 @@ class AgreementPricerTest {
     void price_dayOff_pricedAtTheNextWorkingDay(LocalDate start) {
         Tier light = tier("light", List.of(LIGHT_VISIT), IncludedCalls.NONE);
 
-        PricedAgreement year = AgreementPricer.price(light, ONE_HEAD, plans(light, start, 60, List.of()), Optional.empty(),
-                site(), rates(), NEW_YORK).orElseThrow();
+        PricedAgreement year = AgreementPricer
+                .price(light, ONE_HEAD, plans(light, start, 60, List.of()), Optional.empty(),
+                        site(), rates(), NEW_YORK)
+                .orElseThrow();
 
         assertThat(nets(year.slots().getFirst())).startsWith("52.00", "98.00");
     }
@@ -303,7 +306,8 @@ class AgreementPricerTest {
         Tier base = tier("any", 1);
         MonetaryAmount full = usd(BigDecimal.valueOf(step, 2).toPlainString());
         Tier any = new Tier("any", base.name(), base.slots(), List.of(), base.response(), ONE_CALL,
-                Percent.of(String.valueOf(discount)), base.quantity(), base.callDiscounts(), full, base.cap(), base.place());
+                Percent.of(String.valueOf(discount)), base.quantity(), base.callDiscounts(), full, base.cap(),
+                base.place());
 
         PricedAgreement year = new YearPricing(any, ONE_HEAD, List.of(), USD).price(List.of(),
                 cents.stream().map(number -> usd(BigDecimal.valueOf(number, 2).toPlainString())).toList(),
@@ -322,7 +326,8 @@ class AgreementPricerTest {
     }
 
     private static Validated<PricedAgreement> price(Tier tier, Site site, int minutes, Optional<CallReserve> calls) {
-        return AgreementPricer.price(tier, ONE_HEAD, plans(tier, LocalDate.of(2026, 5, 13), minutes, List.of()), calls, site,
+        return AgreementPricer.price(tier, ONE_HEAD, plans(tier, LocalDate.of(2026, 5, 13), minutes, List.of()), calls,
+                site,
                 rates(), NEW_YORK);
     }
 

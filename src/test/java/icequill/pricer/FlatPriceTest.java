@@ -112,7 +112,8 @@ class FlatPriceTest {
                         Optional.empty()))
                 .toList();
 
-        PricedAgreement priced = AgreementPricer.price(tier, new Reach(2, 1), visits, Optional.empty(), site(), flat(), NEW_YORK)
+        PricedAgreement priced = AgreementPricer
+                .price(tier, new Reach(2, 1), visits, Optional.empty(), site(), flat(), NEW_YORK)
                 .orElseThrow();
 
         assertThat(Amounts.plain(priced.list())).isEqualTo("1244.50");

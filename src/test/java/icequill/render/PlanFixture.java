@@ -93,7 +93,8 @@ public record PlanFixture(Invoice like, int lines) {
     }
 
     private PlanYear year() {
-        return new PlanYear(tier(), work(), amount("760"), amount("76"), Optional.empty(), amount("5"), amount("690"), how());
+        return new PlanYear(tier(), work(), amount("760"), amount("76"), Optional.empty(), amount("5"), amount("690"),
+                how());
     }
 
     private static Timetable timetable() {
@@ -142,7 +143,8 @@ public record PlanFixture(Invoice like, int lines) {
                 .toList();
         return new Tier(tier.id(), new Wording("half <yearly>", "cada medio año"), slots,
                 List.of(new Wording("misuse", "mal uso"), Wording.same("water & drain")), tier.response(),
-                tier.included(), tier.discount(), tier.quantity(), tier.callDiscounts(), tier.step(), tier.cap(), Place.NOWHERE);
+                tier.included(), tier.discount(), tier.quantity(), tier.callDiscounts(), tier.step(), tier.cap(),
+                Place.NOWHERE);
     }
 
     /** Closed from May to August, so that a visit moves. */

@@ -9,8 +9,8 @@ import icequill.files.yaml.Fields;
 import icequill.files.yaml.Tree;
 import icequill.party.Shop;
 import icequill.problem.Code;
-import icequill.request.AgreementRequest.RaiseBy;
 import icequill.request.AgreementRequest;
+import icequill.request.AgreementRequest.RaiseBy;
 import icequill.request.PlanScope;
 import icequill.work.Visit;
 import java.math.BigDecimal;
@@ -96,7 +96,8 @@ public final class AgreementReader {
                         "a day of the agreement"));
         if (scope.term().months() < YEAR) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place("goesOn"),
-                    "goes on by the month after a term of " + scope.term().months() + " months, whose price is no year's",
+                    "goes on by the month after a term of " + scope.term().months()
+                            + " months, whose price is no year's",
                     "months: 12 or more, or goesOn: next-season");
         }
         if (scope.billing().isEmpty()) {

@@ -136,7 +136,8 @@ final class TiersReader {
             return Optional.empty();
         }
         return entry.wording("name").map(name -> new Tier(id, name, slots, excluded, response,
-                included.orElse(IncludedCalls.NONE), entry.percent("discount", MOST).orElse(Percent.ZERO), quantity(entry),
+                included.orElse(IncludedCalls.NONE), entry.percent("discount", MOST).orElse(Percent.ZERO),
+                quantity(entry),
                 Prices.byClass(entry, "callDiscounts"), step.get(),
                 entry.percent("renewalCap", MOST).orElse(Percent.ZERO),
                 entry.place("id")));

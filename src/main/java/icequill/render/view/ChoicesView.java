@@ -36,7 +36,8 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
     /** Only what is ordered for a year. */
     List<String> ticks() {
         return ordered().filter(choice -> choice.kind() == PlanChoice.Kind.AGREEMENT)
-                .map(choice -> sentences.word(span().key("plan.tick"), name(choice), amount(choice.net()), payments(choice)))
+                .map(choice -> sentences.word(span().key("plan.tick"), name(choice), amount(choice.net()),
+                        payments(choice)))
                 .toList();
     }
 

@@ -57,7 +57,8 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
         PlannedWorkView work = new PlannedWorkView(quote.plans(), sentences);
         ChoicesView choices = new ChoicesView(quote, sentences);
         return new Offer(quote.choices().getFirst().net().getCurrency().getCurrencyCode(),
-                sentences.word(span().key("plan.choices")), quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
+                sentences.word(span().key("plan.choices")),
+                quote.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
                 recommended(), why(), choices.rows(), choices.ticks(),
                 quote.lastYear().map(this::lastYear).orElse(""),
                 new CallChargesView(quote.calls(), sentences).calls(tiers), work.scopes(), work.days(),

@@ -79,7 +79,10 @@ record PlanYearView(Sentences sentences, PriceSpan span) {
                 .collect(Collectors.joining(" + "));
         sums.add(sum(sentences.word("plan.list"), visits, year.list(), false));
         if (!year.discount().isZero()) {
-            sums.add(sum(sentences.say(year.discountLabel().orElseGet(() -> Phrase.of("plan.discount", new Fact.Part(year.tier().discount())))), "", year.discount().negate(), false));
+            sums.add(sum(
+                    sentences.say(year.discountLabel()
+                            .orElseGet(() -> Phrase.of("plan.discount", new Fact.Part(year.tier().discount())))),
+                    "", year.discount().negate(), false));
         }
         if (!year.reserve().isZero()) {
             sums.add(sum(sentences.word("plan.reserve"), reserve(year.how()), year.reserve(), false));

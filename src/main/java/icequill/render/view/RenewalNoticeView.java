@@ -30,7 +30,8 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
      * @param how the new price is figured
      * @param refuse the ways
      */
-    record Renewal(String currency, String span, boolean late, List<String> says, String lastDay, List<Price> prices, String how,
+    record Renewal(String currency, String span, boolean late, List<String> says, String lastDay, List<Price> prices,
+            String how,
             List<String> refuse, List<String> machines, List<String> laws)
             implements
             Texts {}
@@ -96,10 +97,11 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
     }
 
     private List<Price> prices() {
-        List<Price> prices = new ArrayList<>(List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
-                price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new",
-                        sentences.formats().amount(notice.price().price())),
-                price("renewal.difference", sentences.formats().amount(notice.price().difference()))));
+        List<Price> prices = new ArrayList<>(
+                List.of(price("renewal.old", sentences.formats().amount(notice.price().old())),
+                        price(notice.late().isPresent() ? "renewal.late-new" : "renewal.new",
+                                sentences.formats().amount(notice.price().price())),
+                        price("renewal.difference", sentences.formats().amount(notice.price().difference()))));
         if (isByMonth()) {
             prices.add(price("renewal.months", SameAmounts.counted(
                     notice.months().stream().map(Installment::amount).map(sentences.formats()::amount).toList())));
