@@ -76,7 +76,9 @@ public final class PriceSheet {
                 line.unitPrice().map(price -> plain(price.amount()) + sentences.each(price.per())).orElse(""),
                 plain(line.net())));
         if (owner) {
-            row.addAll(List.of(plain(line.cost().amount()), plain(line.net().subtract(line.cost().amount()))));
+            row.addAll(List.of(
+                    line.cost().isKnown() ? plain(line.cost().amount()) : sentences.word("table.cost-not-known"),
+                    line.margin().map(PriceSheet::plain).orElse("")));
         }
         return row;
     }
@@ -96,7 +98,10 @@ public final class PriceSheet {
                 List.of(sentences.word("total.gross") + " (" + currency.getCurrencyCode() + ")", plain(taxed.gross())));
         if (owner) {
             sums.add(List.of(sentences.word("table.cost"), plain(priced.cost())));
-            sums.add(List.of(sentences.word("table.margin"), plain(priced.net().subtract(priced.cost()))));
+            if (!priced.withoutCost().isZero()) {
+                sums.add(List.of(sentences.word("table.net-without-cost"), plain(priced.withoutCost())));
+            }
+            sums.add(List.of(sentences.word("table.margin"), plain(priced.margin())));
         }
         return sums;
     }
@@ -145,7 +150,8 @@ public final class PriceSheet {
                         priced.discount().stream().map(off -> discount(off, owner))).toList(),
                 priced.net(), taxes().stream().map(this::tax).toList(), taxed.tax(), taxed.gross(),
                 taxed.remarks().stream().map(sentences::say).toList(), notices, owners(priced.cost(), owner),
-                owners(priced.net().subtract(priced.cost()), owner));
+                owners(priced.margin(), owner),
+                owners(priced.withoutCost(), owner).filter(net -> !net.isZero()));
     }
 
     private VisitPrice.Line line(PricedLine line, boolean owner) {
@@ -154,9 +160,9 @@ public final class PriceSheet {
                 line.quantity().number(), line.quantity().unit().symbol(), line.unitPrice().map(UnitPrice::amount),
                 line.unitPrice().map(price -> price.per().symbol()), line.list(), line.allowance(), line.net(),
                 line.how().text(currency), sentences.formula(line.how().figure()), why(line.how()),
-                owners(line.cost().amount(), owner),
+                owners(line.cost().amount(), owner).filter(known -> line.cost().isKnown()),
                 owners(cost.text(currency), owner), owners(why(cost), owner),
-                owners(line.net().subtract(line.cost().amount()), owner));
+                line.margin().filter(margin -> owner));
     }
 
     private VisitPrice.Line discount(SharedDiscount off, boolean owner) {

@@ -11,6 +11,7 @@ import icequill.money.Rounding;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Check;
 import icequill.tax.LineTax;
+import icequill.tax.TaxedPart;
 import icequill.work.Quantity;
 import icequill.work.Unit;
 import java.math.BigDecimal;
@@ -37,6 +38,11 @@ public record LineCredit(InvoiceLine billed, List<InvoiceLine> given) {
         return given.stream().map(InvoiceLine::net).reduce(billed.net(), MonetaryAmount::subtract);
     }
 
+    /** The same less what is left of its share of the document discount. */
+    public MonetaryAmount baseLeft() {
+        return given.stream().map(note -> note.tax().base()).reduce(billed.tax().base(), MonetaryAmount::subtract);
+    }
+
     /** Whether all of it went back; a line for nothing is given back once. */
     public boolean isSpent() {
         return !given.isEmpty() && left().isZero();
@@ -52,27 +58,24 @@ public record LineCredit(InvoiceLine billed, List<InvoiceLine> given) {
     /**
      * A part of it. Each part bears its share of the document discount, so that all parts together bear the line's.
      *
-     * @param amount before tax, positive and at most {@link #left}
+     * @param amount that goes back before tax, after that share; positive and at most {@link #baseLeft}
      */
     public InvoiceLine part(MonetaryAmount amount) {
-        Check.that(amount.isPositive() && amount.isLessThanOrEqualTo(left()), "only " + left() + " is left");
-        return line(Explanation.of(Figure.price(amount, ""),
-                Phrase.of("reason.line-part", new Fact.Amount(billed.net()))));
+        Check.that(amount.isPositive() && amount.isLessThanOrEqualTo(baseLeft()), "only " + baseLeft() + " is left");
+        return ofBase(Figure.price(amount, ""), Phrase.of("reason.line-part", new Fact.Amount(billed.net())));
     }
 
     /**
      * A share of an amount that goes back of several lines, such as goodwill on the whole of an invoice.
      *
-     * @param whole what goes back of all of them
-     * @param left what is left of each
+     * @param whole what goes back of all of them, after the document discount
+     * @param left what is left of each, after it
      * @param index of this one among them
      */
     public InvoiceLine share(MonetaryAmount whole, List<MonetaryAmount> left, int index) {
-        return line(Explanation.of(
-                new Figure.Share(new BigDecimal(Amounts.plain(whole)), left.stream().map(Amounts::number).toList(),
-                        index,
-                        whole.getCurrency().getDefaultFractionDigits()),
-                Phrase.of("reason.line-share")));
+        return ofBase(new Figure.Share(new BigDecimal(Amounts.plain(whole)),
+                left.stream().map(Amounts::number).toList(), index, whole.getCurrency().getDefaultFractionDigits()),
+                Phrase.of("reason.line-share"));
     }
 
     /** A percentage of what it was billed at; it may be more than is left. */
@@ -121,16 +124,56 @@ public record LineCredit(InvoiceLine billed, List<InvoiceLine> given) {
         return given.stream().filter(line -> line.unitPrice().isPresent());
     }
 
+    /** What is taxed of a part of it. */
+    public TaxedPart taxed(InvoiceLine part) {
+        MonetaryAmount before = Amounts.sum(given.stream().map(note -> note.tax().base()).toList(),
+                billed.net().getCurrency());
+        return new TaxedPart(part.tax().base(), billed.tax().base(), before);
+    }
+
     private InvoiceLine line(Explanation how) {
+        return line(how, tax(how.amount(billed.net().getCurrency())));
+    }
+
+    private InvoiceLine line(Explanation how, LineTax tax) {
         MonetaryAmount net = how.amount(billed.net().getCurrency());
         Optional<UnitPrice> none = Optional.empty();
         return new InvoiceLine(billed.chargeClass(), billed.outcome(), billed.text(), billed.machine(),
-                Quantity.of(1, Unit.EACH), none, net, Amounts.zero(net.getCurrency()), net, how, tax(net));
+                Quantity.of(1, Unit.EACH), none, net, Amounts.zero(net.getCurrency()), net, how, tax);
+    }
+
+    /** The line of which so much is left after the document discount; as much comes on top as that takes off. */
+    private InvoiceLine ofBase(Figure base, Phrase reason) {
+        MonetaryAmount amount = Explanation.of(base).amount(billed.net().getCurrency());
+        Explanation bare = Explanation.of(base, reason);
+        Explanation how = discountOn(amount)
+                .map(off -> Explanation.of(base.plus(off), reason, Phrase.of("reason.line-discount")))
+                .orElse(bare);
+        return line(how, tax(base));
+    }
+
+    /** The shares are rounded on what went back up to and with this part; empty where it bears none. */
+    private Optional<Figure> discountOn(MonetaryAmount base) {
+        MonetaryAmount whole = billed.tax().base();
+        MonetaryAmount share = billed.net().subtract(whole);
+        if (share.isZero()) {
+            return Optional.empty();
+        }
+        MonetaryAmount upTo = whole.subtract(baseLeft()).add(base);
+        Figure all = Figure.price(share, "").times(Figure.price(upTo, "")).over(Figure.price(whole, ""))
+                .rounded(Rounding.ALLOWANCE, base.getCurrency());
+        Figure own = given.stream().map(note -> note.net().subtract(note.tax().base()))
+                .map(before -> Figure.price(before, "")).reduce(all, Figure::minus);
+        return Optional.of(own).filter(off -> off.exact().signum() > 0);
     }
 
     private LineTax tax(MonetaryAmount net) {
-        Explanation base = new Explanation(base(net), billed.tax().how().reasons());
-        return new LineTax(base.amount(net.getCurrency()), base, billed.tax().rate(), billed.tax().why());
+        return tax(base(net));
+    }
+
+    private LineTax tax(Figure figure) {
+        Explanation base = new Explanation(figure, billed.tax().how().reasons());
+        return new LineTax(base.amount(billed.net().getCurrency()), base, billed.tax().rate(), billed.tax().why());
     }
 
     /** The shares are rounded on what went back up to and with this part, so the last one completes the line's. */

@@ -17,6 +17,7 @@ import icequill.problem.Validated;
 import icequill.request.CreditPart;
 import icequill.tax.TaxCredit;
 import icequill.tax.TaxTotal;
+import icequill.tax.TaxedPart;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,7 +79,7 @@ public record CreditAssembly(Bill invoice, CreditNote.Original original, String 
                 known.open().stream().map(line -> known.line(line).rest().tax().base()).toList(), currency);
         MonetaryAmount wanted = Amounts.sum(chosen().stream().map(line -> line.tax().base()).toList(), currency);
         boolean fits = invoice.totals().taxes().stream()
-                .allMatch(total -> credit(total).allows(Amounts.sum(bases(total), currency)));
+                .allMatch(total -> credit(total).allows(sum(taxed(total), total)));
         if (!fits || wanted.isNegative() || wanted.isGreaterThan(left)) {
             List<Integer> back = known.open().stream().filter(line -> known.line(line).left().isNegative()).toList();
             problems.add(new Problem(Code.OUT_OF_RANGE, Place.NOWHERE,
@@ -118,17 +119,22 @@ public record CreditAssembly(Bill invoice, CreditNote.Original original, String 
     }
 
     private Optional<TaxTotal> tax(TaxTotal original) {
-        List<MonetaryAmount> bases = bases(original);
-        if (Amounts.sum(bases, original.base().getCurrency()).isZero()) {
+        List<TaxedPart> parts = taxed(original);
+        if (sum(parts, original).isZero()) {
             return Optional.empty();
         }
         TaxBasis basis = invoice.totals().taxPlace().basis(invoice.shop().taxBasis());
-        return Optional.of(credit(original).further(bases, basis));
+        return Optional.of(credit(original).further(parts, basis));
     }
 
-    private List<MonetaryAmount> bases(TaxTotal original) {
-        return chosen().stream().filter(line -> line.tax().rate().equals(Optional.of(original.rate())))
-                .map(line -> line.tax().base()).toList();
+    private static MonetaryAmount sum(List<TaxedPart> parts, TaxTotal original) {
+        return Amounts.sum(parts.stream().map(TaxedPart::base).toList(), original.base().getCurrency());
+    }
+
+    private List<TaxedPart> taxed(TaxTotal original) {
+        return parts().orElseThrow().stream()
+                .filter(part -> part.line().tax().rate().equals(Optional.of(original.rate())))
+                .map(part -> known().line(part.number()).taxed(part.line())).toList();
     }
 
     private TaxCredit credit(TaxTotal original) {

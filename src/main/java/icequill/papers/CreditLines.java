@@ -4,10 +4,12 @@ import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.InvoiceLine;
 import icequill.document.LineCredit;
+import icequill.money.Amounts;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
 
 /**
  * The lines of an invoice with what is left of each.
@@ -41,6 +43,11 @@ record CreditLines(Bill invoice, List<CreditNote> before) {
     /** The numbers of those of which something is left. */
     List<Integer> open() {
         return IntStream.rangeClosed(1, count()).filter(number -> !line(number).isSpent()).boxed().toList();
+    }
+
+    /** What is left of all of them, after the document discount and before tax. */
+    MonetaryAmount left() {
+        return Amounts.sum(open().stream().map(number -> line(number).baseLeft()).toList(), currency());
     }
 
     private List<InvoiceLine> billed() {

@@ -46,8 +46,8 @@ record CreditParts(CreditLines known, List<Integer> numbers) {
 
     private Validated<List<Part>> shares(BigDecimal amount) {
         List<Integer> charged = charged();
-        List<MonetaryAmount> left = charged.stream().map(number -> known.line(number).left()).toList();
-        MonetaryAmount sum = Amounts.sum(left, known.currency());
+        List<MonetaryAmount> left = charged.stream().map(number -> known.line(number).baseLeft()).toList();
+        MonetaryAmount sum = least(Amounts.sum(left, known.currency()), known.left());
         Optional<MonetaryAmount> whole = Optional.of(Exact.normal(amount))
                 .filter(part -> part.scale() <= known.currency().getDefaultFractionDigits() && part.signum() > 0)
                 .map(part -> Amounts.of(part, known.currency()))
@@ -71,16 +71,17 @@ record CreditParts(CreditLines known, List<Integer> numbers) {
                 .mapToObj(i -> new Part(charged.get(i), known.line(charged.get(i)).share(whole, left, i))).toList();
     }
 
+    /** What was taken back goes back with what was charged. */
     private Validated<List<Part>> percents(Percent percent) {
         List<Part> parts = new ArrayList<>();
         List<Integer> tooMuch = new ArrayList<>();
-        for (int number : charged()) {
+        for (int number : numbers) {
             LineCredit line = known.line(number);
             InvoiceLine part = line.part(percent);
-            MonetaryAmount over = part.net().subtract(line.left());
+            MonetaryAmount over = part.net().abs().subtract(line.left().abs());
             if (over.isGreaterThan(least())) {
                 tooMuch.add(number);
-            } else if (part.net().isPositive()) {
+            } else if (!part.net().isZero() && !line.left().isZero()) {
                 parts.add(new Part(number, over.isPositive() ? line.rest() : part));
             }
         }
@@ -91,6 +92,10 @@ record CreditParts(CreditLines known, List<Integer> numbers) {
         return parts.isEmpty()
                 ? wrong(said + of(numbers) + " comes to nothing", "lines that were charged, and a larger part")
                 : Validated.valid(parts);
+    }
+
+    private static MonetaryAmount least(MonetaryAmount one, MonetaryAmount other) {
+        return other.isLessThan(one) ? other : one;
     }
 
     /** Two halves may each have been rounded up. */
@@ -122,7 +127,7 @@ record CreditParts(CreditLines known, List<Integer> numbers) {
     }
 
     private List<Integer> charged() {
-        return numbers.stream().filter(number -> known.line(number).left().isPositive()).toList();
+        return numbers.stream().filter(number -> known.line(number).baseLeft().isPositive()).toList();
     }
 
     private static String of(List<Integer> numbers) {

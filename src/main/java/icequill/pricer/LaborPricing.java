@@ -116,6 +116,10 @@ final class LaborPricing {
             bound.rates().agreed().hourly(key.grade(), key.band())
                     .ifPresent(name -> reasons.add(Phrase.of("reason.rate-sheet", Names.of(name))));
         }
+        if (key.rate() == Rate.FIRST_HOUR) {
+            bound.rates().agreed().firstHour(key.grade(), key.band())
+                    .ifPresent(name -> reasons.add(Phrase.of("reason.rate-sheet", Names.of(name))));
+        }
         List<Long> people = mine.stream().flatMap(time -> time.billed(key).stream()).toList();
         if (people.size() > 1) {
             reasons.add(Phrase.of("reason.people", Fact.number(people.size(), ""),

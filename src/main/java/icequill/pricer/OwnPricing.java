@@ -73,6 +73,6 @@ final class OwnPricing {
     }
 
     private Cost unknown() {
-        return Cost.none(currency, "owner.cost-unknown");
+        return Cost.unknown(currency);
     }
 }

@@ -23,4 +23,10 @@ public record PricedLine(ChargeClass chargeClass, Outcome outcome, Phrase text, 
         Quantity quantity,
         Optional<UnitPrice> unitPrice, MonetaryAmount list, MonetaryAmount allowance, MonetaryAmount net,
         Explanation how,
-        Cost cost) {}
+        Cost cost) {
+
+    /** What it earns the shop; empty where nobody knows what it costs. */
+    public Optional<MonetaryAmount> margin() {
+        return cost.isKnown() ? Optional.of(net.subtract(cost.amount())) : Optional.empty();
+    }
+}

@@ -3,6 +3,7 @@ package icequill.pricer;
 import icequill.money.Amounts;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -22,6 +23,17 @@ public record PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optiona
     /** What the lines cost the shop. */
     public MonetaryAmount cost() {
         return Amounts.sum(lines.stream().map(line -> line.cost().amount()).toList(), currency);
+    }
+
+    /** What the lines come to of which nobody knows what they cost, less their shares of the document discount. */
+    public MonetaryAmount withoutCost() {
+        return Amounts.sum(IntStream.range(0, lines.size()).filter(i -> !lines.get(i).cost().isKnown())
+                .mapToObj(i -> lines.get(i).net().subtract(share(i))).toList(), currency);
+    }
+
+    /** What the lines earn of which it is known what they cost. */
+    public MonetaryAmount margin() {
+        return net().subtract(withoutCost()).subtract(cost());
     }
 
     /** The share of the document discount that falls on the line at a position. */

@@ -41,7 +41,7 @@ public final class Pricer {
     /**
      * The visit's lines in the order service call, labor, materials, modifiers, what stands in one's own
      * words, fees, surcharges, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
-     * lines. What is taken back bears none of these.
+     * lines. What is taken back bears none of these, and what sending costs no class discount: that is on the things.
      *
      * @param rates of the day the visit began
      * @return a problem for each name in the visit that the site or the rates do not know
@@ -88,6 +88,8 @@ public final class Pricer {
         CurrencyUnit currency = bound.rates().currency();
         List<PricedLine> lines = new ArrayList<>(
                 charges(bound).stream().map(charge -> charge.line(bound.discounts(), currency)).toList());
+        bound.shipping().map(words -> new OwnPricing(currency).shipping(words).line(List.of(), currency))
+                .ifPresent(lines::add);
         List<PricedLine> discounted = List.copyOf(lines);
         FeePricing fees = new FeePricing(discounted, currency);
         bound.fees().forEach(fee -> fees.line(fee).ifPresent(lines::add));
@@ -123,7 +125,6 @@ public final class Pricer {
         bound.modifiers().forEach(applied -> charges.add(modifiers.charge(applied,
                 instead.filter(applied::equals).isPresent() ? labor.costs() : List.of())));
         bound.own().forEach(words -> charges.add(own.charge(words)));
-        bound.shipping().ifPresent(words -> charges.add(own.shipping(words)));
         return charges;
     }
 

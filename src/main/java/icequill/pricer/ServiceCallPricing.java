@@ -46,22 +46,27 @@ final class ServiceCallPricing {
     List<Charge> charges() {
         List<Charge> charges = new ArrayList<>();
         List<LocalDateTime> arrivals = arrivals();
+        if (!rates.eachDay()) {
+            charges.add(charge(bound.visit().began().toLocalDateTime(), 0, cost(arrivals)));
+            miles().ifPresent(charges::add);
+            return charges;
+        }
         for (int day = 0; day < arrivals.size(); day++) {
-            charges.add(charge(arrivals.get(day), day));
+            charges.add(charge(arrivals.get(day), day, cost(List.of(arrivals.get(day)))));
             miles().ifPresent(charges::add);
         }
         return charges;
     }
 
+    /** The first of each day. */
     private List<LocalDateTime> arrivals() {
         List<LocalDateTime> all = bound.visit().people().stream().map(Attendance::arrived)
                 .map(ZonedDateTime::toLocalDateTime).sorted().toList();
         Set<LocalDate> days = new HashSet<>();
-        List<LocalDateTime> first = all.stream().filter(arrival -> days.add(arrival.toLocalDate())).toList();
-        return rates.eachDay() ? first : List.of(bound.visit().began().toLocalDateTime());
+        return all.stream().filter(arrival -> days.add(arrival.toLocalDate())).toList();
     }
 
-    private Charge charge(LocalDateTime arrival, int day) {
+    private Charge charge(LocalDateTime arrival, int day, Cost cost) {
         Band band = bound.rates().labor().week().at(arrival);
         BigDecimal miles = bound.site().miles();
         Optional<Zone> within = rates.zone(miles);
@@ -91,7 +96,7 @@ final class ServiceCallPricing {
         }
         return new Charge(ChargeClass.TRAVEL, bound.visit().serviceCall(), text, Optional.empty(),
                 Quantity.of(1, Unit.VISIT), within.map(inside -> new UnitPrice(price, Unit.VISIT)),
-                figure.rounded(Rounding.LINE, currency), reasons, cost(arrival.toLocalDate(), band));
+                figure.rounded(Rounding.LINE, currency), reasons, cost);
     }
 
     private Optional<Phrase> trips(LocalDateTime arrival, int day) {
@@ -117,30 +122,39 @@ final class ServiceCallPricing {
                         Cost.none(currency, "owner.in-service-call")));
     }
 
-    /** The miles, and the wages of the time on the road. */
-    private Cost cost(LocalDate day, Band band) {
-        Figure miles = Figure.term(BOTH_WAYS, "").times(Figure.term(bound.site().miles(), Unit.MILE.symbol()));
-        Explanation driven = Explanation.of(
-                miles.times(Figure.price(rates.mileCost(), Unit.MILE.symbol())).rounded(Rounding.COST, currency),
-                Phrase.of("owner.mileage", new Fact.Amount(rates.mileCost()), Names.of(rates.place())));
-        Explanation how = rates.speed().map(speed -> driving(driven, miles, speed, day, band)).orElse(driven);
+    /** The miles there and back on each of the days, and the wages of the time on the road. */
+    private Cost cost(List<LocalDateTime> arrivals) {
+        List<Phrase> reasons = new ArrayList<>();
+        reasons.add(Phrase.of("owner.mileage", new Fact.Amount(rates.mileCost()), Names.of(rates.place())));
+        if (arrivals.size() > 1) {
+            reasons.add(Phrase.of("owner.drives", Fact.number(arrivals.size(), "")));
+        }
+        rates.speed().ifPresent(speed -> {
+            int drivers = arrivals.stream().mapToInt(arrival -> drivers(arrival.toLocalDate()).size()).sum();
+            if (drivers > 0) {
+                reasons.add(Phrase.of("owner.driving", Fact.number(drivers, ""),
+                        new Fact.Measure(speed, Unit.MILE.symbol())));
+            }
+        });
+        Figure all = arrivals.stream().map(this::drive).reduce(Figure::plus).orElseThrow();
+        Explanation how = Explanation.of(all, reasons.toArray(Phrase[]::new));
         return new Cost(how.amount(currency), how);
     }
 
-    private Explanation driving(Explanation driven, Figure miles, BigDecimal speed, LocalDate day, Band band) {
-        List<Grade> drivers = bound.workers().stream().filter(worker -> isDriven(worker, day)).map(Worker::grade)
-                .toList();
-        Figure all = drivers.stream()
+    private Figure drive(LocalDateTime arrival) {
+        Figure miles = Figure.term(BOTH_WAYS, "").times(Figure.term(bound.site().miles(), Unit.MILE.symbol()));
+        Figure driven = miles.times(Figure.price(rates.mileCost(), Unit.MILE.symbol())).rounded(Rounding.COST,
+                currency);
+        Band band = bound.rates().labor().week().at(arrival);
+        return rates.speed().map(speed -> drivers(arrival.toLocalDate()).stream()
                 .map(grade -> miles.over(Figure.term(speed, MILES_PER_HOUR))
                         .times(Figure.price(grade.hourly().wage(band), Unit.HOUR.symbol()))
                         .rounded(Rounding.COST, currency))
-                .reduce(driven.figure(), Figure::plus);
-        List<Phrase> reasons = new ArrayList<>(driven.reasons());
-        if (!drivers.isEmpty()) {
-            reasons.add(Phrase.of("owner.driving", Fact.number(drivers.size(), ""),
-                    new Fact.Measure(speed, Unit.MILE.symbol())));
-        }
-        return Explanation.of(all, reasons.toArray(Phrase[]::new));
+                .reduce(driven, Figure::plus)).orElse(driven);
+    }
+
+    private List<Grade> drivers(LocalDate day) {
+        return bound.workers().stream().filter(worker -> isDriven(worker, day)).map(Worker::grade).toList();
     }
 
     /** Whether he comes on a day, and does not write down his time on the road himself. */

@@ -30,6 +30,10 @@ public record Agreed(Map<String, Wording> names, List<ClassDiscount> discounts) 
         return Optional.ofNullable(names.get(hourly(grade.id(), band.id())));
     }
 
+    public Optional<Wording> firstHour(Grade grade, Band band) {
+        return Optional.ofNullable(names.get(firstHour(grade.id(), band.id())));
+    }
+
     public Optional<Wording> serviceCall(ServiceCallRates.Zone zone, Band band) {
         return Optional.ofNullable(names.get(serviceCall(zone.id(), band.id())));
     }
@@ -43,6 +47,8 @@ public record Agreed(Map<String, Wording> names, List<ClassDiscount> discounts) 
         Map<String, Wording> all = new HashMap<>(names);
         sheet.labor().forEach(entry -> entry.hourly().keySet()
                 .forEach(band -> all.put(hourly(entry.grade(), band), sheet.name())));
+        sheet.labor().forEach(entry -> entry.firstHour().keySet()
+                .forEach(band -> all.put(firstHour(entry.grade(), band), sheet.name())));
         sheet.serviceCalls().forEach(entry -> entry.prices().keySet()
                 .forEach(band -> all.put(serviceCall(entry.zone(), band), sheet.name())));
         sheet.prices().keySet().forEach(id -> all.put(material(id), sheet.name()));
@@ -62,6 +68,10 @@ public record Agreed(Map<String, Wording> names, List<ClassDiscount> discounts) 
 
     private static String hourly(String grade, String band) {
         return "labor/" + grade + "/" + band;
+    }
+
+    private static String firstHour(String grade, String band) {
+        return "first-hour/" + grade + "/" + band;
     }
 
     private static String serviceCall(String zone, String band) {

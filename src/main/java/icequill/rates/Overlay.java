@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.money.MonetaryAmount;
 
 /** Lays a rate sheet over rates, entry by entry. */
 record Overlay(Rates rates, RateSheet sheet) {
@@ -27,11 +28,20 @@ record Overlay(Rates rates, RateSheet sheet) {
             if (entry.grade().equals(usual.id())) {
                 HourPrices hourly = grade.hourly();
                 grade = new Grade(grade.id(), grade.name(), new HourPrices(over(hourly.work(), entry.hourly()),
-                        hourly.firstHour(), hourly.travel(), hourly.wage()), over(grade.minimum(), entry.minimum()),
+                        firstHour(hourly.firstHour(), entry), hourly.travel(), hourly.wage()),
+                        over(grade.minimum(), entry.minimum()),
                         grade.qualified(), entry.place());
             }
         }
         return grade;
+    }
+
+    /** Who agreed on the price of an hour does not pay the shop's for the first one. */
+    private static Map<String, MonetaryAmount> firstHour(Map<String, MonetaryAmount> usual, RateSheet.Labor entry) {
+        Map<String, MonetaryAmount> all = new HashMap<>(usual);
+        all.keySet().removeAll(entry.hourly().keySet());
+        all.putAll(entry.firstHour());
+        return all;
     }
 
     private ServiceCallRates serviceCall() {

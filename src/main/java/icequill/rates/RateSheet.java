@@ -29,11 +29,14 @@ public record RateSheet(String id, Wording name, Set<String> sites, Set<String> 
     /**
      * Prices of a grade, for the bands that are named.
      *
+     * @param firstHour of each visit; where only the hour's price is agreed, the first hour costs what others do
      * @param minimum minutes billed at least
      */
-    public record Labor(String grade, Map<String, MonetaryAmount> hourly, Map<String, Integer> minimum, Place place) {
+    public record Labor(String grade, Map<String, MonetaryAmount> hourly, Map<String, MonetaryAmount> firstHour,
+            Map<String, Integer> minimum, Place place) {
         public Labor {
             hourly = Map.copyOf(hourly);
+            firstHour = Map.copyOf(firstHour);
             minimum = Map.copyOf(minimum);
         }
     }

@@ -12,7 +12,7 @@ public sealed interface CreditPart {
     }
 
     /**
-     * So much before tax, shared over the lines by what is left of each.
+     * So much before tax and after a document discount, shared over the lines by what is left of each.
      *
      * @param amount as it was written
      */

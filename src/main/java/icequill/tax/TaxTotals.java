@@ -39,15 +39,16 @@ public final class TaxTotals {
     }
 
     private static TaxTotal total(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis, CurrencyUnit currency) {
-        return total(rate, Amounts.sum(bases, currency), bases, explained(rate, bases, basis));
+        List<TaxedPart> parts = bases.stream().map(TaxedPart::all).toList();
+        return total(rate, Amounts.sum(bases, currency), parts, explained(rate, parts, basis));
     }
 
-    /** The tax on amounts at one rate; at least one, all of one currency. */
-    static Explanation explained(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis) {
+    /** The tax on parts of lines at one rate; at least one, all of one currency. */
+    static Explanation explained(TaxRate rate, List<TaxedPart> parts, TaxBasis basis) {
         return switch (basis) {
-        case INVOICE -> Explanation.of(tax(rate, bases), reasons(rate, "reason.tax-basis.invoice"));
+        case INVOICE -> Explanation.of(tax(rate, parts), reasons(rate, "reason.tax-basis.invoice"));
         case ITEM -> Explanation.of(
-                bases.stream().map(one -> tax(rate, List.of(one))).reduce(Figure::plus).orElseThrow(),
+                parts.stream().map(one -> tax(rate, List.of(one))).reduce(Figure::plus).orElseThrow(),
                 reasons(rate, "reason.tax-basis.item"));
         };
     }
@@ -62,22 +63,23 @@ public final class TaxTotals {
     /**
      * The total of a tax that was figured already, with its components.
      *
-     * @param bases of the lines, which add up to the base
+     * @param parts of the lines, which add up to the base
      */
-    static TaxTotal total(TaxRate rate, MonetaryAmount base, List<MonetaryAmount> bases, Explanation how) {
+    static TaxTotal total(TaxRate rate, MonetaryAmount base, List<TaxedPart> parts, Explanation how) {
         MonetaryAmount tax = how.amount(base.getCurrency());
-        return new TaxTotal(rate, base, tax, how, components(rate, bases, tax));
+        return new TaxTotal(rate, base, tax, how, components(rate, parts, tax));
     }
 
     /** By all components together, but by one that is capped by itself. */
-    private static Figure tax(TaxRate rate, List<MonetaryAmount> bases) {
-        CurrencyUnit currency = bases.getFirst().getCurrency();
+    private static Figure tax(TaxRate rate, List<TaxedPart> parts) {
+        CurrencyUnit currency = currency(parts);
         Percent whole = rate.components().stream().filter(component -> component.cap().isEmpty())
                 .map(TaxRate.Component::percent).reduce(Percent.ZERO, Percent::plus);
-        Figure onAll = Figure.percent(whole).times(Figure.price(Amounts.sum(bases, currency), ""));
+        Figure onAll = Figure.percent(whole)
+                .times(Figure.price(Amounts.sum(parts.stream().map(TaxedPart::base).toList(), currency), ""));
         List<Figure> capped = rate.components().stream().filter(component -> component.cap().isPresent())
                 .map(component -> Figure.percent(component.percent())
-                        .times(Figure.price(taxed(component, bases), "")))
+                        .times(Figure.price(taxed(component, parts), "")))
                 .toList();
         Figure sum = whole.isZero() && !capped.isEmpty()
                 ? capped.stream().reduce(Figure::plus).orElseThrow()
@@ -85,39 +87,43 @@ public final class TaxTotals {
         return sum.rounded(Rounding.TAX, currency);
     }
 
-    private static MonetaryAmount taxed(TaxRate.Component component, List<MonetaryAmount> bases) {
-        return Amounts.sum(bases.stream().map(component::taxed).toList(), bases.getFirst().getCurrency());
+    private static MonetaryAmount taxed(TaxRate.Component component, List<TaxedPart> parts) {
+        return Amounts.sum(parts.stream().map(part -> part.by(component)).toList(), currency(parts));
     }
 
     /** By what each component comes to; by their rates where one comes to less than nothing. */
-    private static List<BigDecimal> weights(TaxRate rate, List<MonetaryAmount> bases) {
+    private static List<BigDecimal> weights(TaxRate rate, List<TaxedPart> parts) {
         List<BigDecimal> percents = rate.components().stream().map(component -> component.percent().value()).toList();
         List<BigDecimal> shares = rate.components().stream().map(component -> component.percent().value()
-                .multiply(Amounts.number(taxed(component, bases)))).toList();
+                .multiply(Amounts.number(taxed(component, parts)))).toList();
         boolean isDivided = shares.stream().allMatch(share -> share.signum() >= 0)
                 && shares.stream().anyMatch(share -> share.signum() > 0);
         return rate.isCapped() && isDivided ? shares : percents;
     }
 
     /** The tax divided by the components' rates, largest remainder, so that they add up to it. */
-    private static List<ComponentTax> components(TaxRate rate, List<MonetaryAmount> bases, MonetaryAmount tax) {
+    private static List<ComponentTax> components(TaxRate rate, List<TaxedPart> parts, MonetaryAmount tax) {
         CurrencyUnit currency = tax.getCurrency();
         if (rate.total().isZero()) {
             return rate.components().stream().map(component -> new ComponentTax(component, tax,
-                    Explanation.of(Figure.price(tax, ""), Phrase.of("reason.tax-components")), base(component, bases)))
+                    Explanation.of(Figure.price(tax, ""), Phrase.of("reason.tax-components")), base(component, parts)))
                     .toList();
         }
-        List<BigDecimal> weights = weights(rate, bases);
+        List<BigDecimal> weights = weights(rate, parts);
         BigDecimal amount = new BigDecimal(Amounts.plain(tax));
         return IntStream.range(0, weights.size()).mapToObj(i -> {
             Explanation how = Explanation.of(new Figure.Share(amount, weights, i, Rounding.TAX.decimals(currency)),
                     Phrase.of("reason.tax-components", new Fact.Part(rate.total())));
             TaxRate.Component component = rate.components().get(i);
-            return new ComponentTax(component, how.amount(currency), how, base(component, bases));
+            return new ComponentTax(component, how.amount(currency), how, base(component, parts));
         }).toList();
     }
 
-    private static Optional<MonetaryAmount> base(TaxRate.Component component, List<MonetaryAmount> bases) {
-        return component.cap().map(cap -> taxed(component, bases));
+    private static Optional<MonetaryAmount> base(TaxRate.Component component, List<TaxedPart> parts) {
+        return component.cap().map(cap -> taxed(component, parts));
+    }
+
+    private static CurrencyUnit currency(List<TaxedPart> parts) {
+        return parts.getFirst().base().getCurrency();
     }
 }

@@ -181,7 +181,7 @@ class CreditPartTest {
                 .singleElement().asString().contains("so many of one line, and these are the lines [1, 2");
         JsonNode part = shop.json("credit", "issue", PAYMENT, "--lines", "2", "--amount", "10", "--reason",
                 "Llegamos tarde.", "--date", "2026-10-20").path("papers").get(0);
-        assertThat(text(part)).contains("Parte de los", "de la línea", "10.00");
+        assertThat(text(part)).contains("parte de los", "de la línea", "10.00");
         shop.json("credit", "issue", PAYMENT, "--lines", "2", "--reason", "Otra vez.", "--date", "2026-10-20");
         shop.json("credit", "issue", PAYMENT, "--reason", "Todo.", "--date", "2026-10-20");
         assertThat(shop.json("audit").path("findings")).isEmpty();

@@ -37,7 +37,7 @@ class RatesRaiseTest {
         Run asked = shop.run(RAISE);
 
         assertThat(asked.status()).isEqualTo(3);
-        assertThat(asked.out()).contains(
+        assertThat(asked.out()).doesNotContain(" is past:").contains(
                 "pricing/labor.yaml ends on 2027-01-01; from then on pricing/labor-2027-01-01.yaml:",
                 "grades[0].hourly.standard: 98.00 -> 102.00", "grades[0].hourly.after-hours: 147.00 -> 153.00",
                 "zones[0].prices.standard: 52.00 -> 54.00", "Nothing is written yet.");
@@ -53,7 +53,25 @@ class RatesRaiseTest {
                 .contains("effective: {from: 2026-01-01, until: 2027-01-01}     # invented for the demo", "98.00");
         assertThat(shop.run("price", "visits/late-call.yaml").out()).contains("276.58");
         assertThat(shop.problems(more("--yes")).toString())
-                .contains("no price of labor is in force before 2027-01-01");
+                .contains("prices of labor change on 2027-01-01 already",
+                        "prices of service-call change on 2027-01-01 already");
+
+        // From July 2026 on 10 % more: 98.00 make 107.80, and the 102.00 of 2027 make 112.20.
+        assertThat(shop.run("rates", "raise", "labor=10", "--from", "2026-07-01", "--yes").out()).contains(
+                "pricing/labor.yaml ends on 2026-07-01", "98.00 -> 107.80",
+                "pricing/labor-2027-01-01.yaml begins on that day or later, and is raised as it stands:",
+                "102.00 -> 112.20");
+        assertThat(shop.run("check").status()).as(shop.run("check").err()).isZero();
+        assertThat(shop.run("rates", "raise", "filters=3", "--from", "2026-03-01").out())
+                .contains("2026-03-01 is past: visits since then that are not billed yet");
+    }
+
+    @Test
+    void raise_groupTwice_isAProblem() {
+        assertThat(shop.problems("rates", "raise", "labor=4", "labor=40", "--from", "2027-01-01").toString())
+                .contains("labor is given twice, as 4 and as 40 (each once)");
+        assertThat(shop.run("rates", "raise", "labor", "--from", "2027-01-01").err())
+                .contains("'labor' is not a name and a value with = between them");
     }
 
     /** A step finer than money is paid would stop all pricing on that day: nothing is written. */

@@ -45,6 +45,7 @@ class SaleTest {
         assertThat(paper.path("gross").asString()).isEqualTo("205.77");
         assertThat(text(paper)).contains("Date of delivery May 20, 2026", "Delivery",
                 "Shipped to Pennon Wharf Taproom, 90 Wharf Street", "Purchase order PO-7", "Shipping", "14.50",
+                "Our sale pennon-wharf-taproom-sale-2026- 05-20",
                 "174.50", "16.77", "205.77").doesNotContain("Arrived", "12:00 AM", "Service call");
         assertThat(shop.run("visit", "show", sale.path("visit").asString()).out())
                 .startsWith("May 20, 2026: sale pennon-wharf-taproom-sale-2026-05-20");
@@ -97,9 +98,28 @@ class SaleTest {
         assertThat(shop.problems("visit", "record", form.toString())).singleElement().asString()
                 .contains("is a sale, of which there is no record");
         shop.json("import", form.toString());
-        assertThat(shop.run("export", "-", "filters").out()).contains("sold:", "way: shipped");
+        assertThat(shop.run("export", "-", "filters").out()).contains("form: sale", "sold:", "way: shipped");
+        Path handedOver = temporary.resolve("handed-over.yaml");
+        shop.json("export", handedOver.toString(), "filters");
+        assertThat(shop.json("import", handedOver.toString()).at("/forms/0/state").asString()).isEqualTo("same");
+        assertThat(shop.run("price", "filters").out()).contains("157.05", "21.40", "12.00", "180.45");
         assertThat(shop.json("invoice", "issue", "--all", "--date", "2026-06-30").path("papers")).isNotEmpty();
         assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    /** 20 % off filters are off the 174.50, not off the 12.00 that sending them costs. */
+    @Test
+    void classDiscount_isOnWhatWasSoldAndNotOnShipping() throws IOException {
+        Path form = Files.writeString(temporary.resolve("fifth.yaml"), """
+                format: 1
+                form: sale
+                site: pennon-wharf-taproom
+                sold: {on: 2026-05-20, way: shipped, shipping: {price: 12.00}}
+                lines: [{material: water-filter, amount: 2}]
+                less: [{class: filters, percent: 20, reason: bought before}]
+                """);
+
+        assertThat(shop.json("price", form.toString()).path("net").asString()).isEqualTo("151.60");
     }
 
     @ParameterizedTest
@@ -127,6 +147,10 @@ class SaleTest {
                 .contains("there is no material \"water-filtr\"");
         assertThat(problem("sale", "add", "nowhere", "water-filter=2")).contains("there is no site \"nowhere\"");
         assertThat(problem("sale", "add", "pennon-wharf-taproom", "water-filter=0")).contains("amount");
+        assertThat(problem("sale", "add", "pennon-wharf-taproom", "water-filter=2", "water-filter=1"))
+                .contains("water-filter is given twice, as 2 and as 1 (each once)");
+        assertThat(problem("sale", "add", "pennon-wharf-taproom", "water-filter=two", "bin-gasket=-1"))
+                .contains("water-filter=two is no amount", "bin-gasket=-1 is no amount");
         assertThat(shop.run("sale", "add", "pennon-wharf-taproom").err()).contains("MATERIAL=N");
     }
 

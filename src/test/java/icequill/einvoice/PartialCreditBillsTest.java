@@ -130,7 +130,10 @@ class PartialCreditBillsTest {
             "hafenland    | plain   | invoice | 3:100.01; 6,5; 1; 3,4; rest",
             "palma-county | plain   | item    | 3,4; 1; 5,6; rest",
             "ceniza-county| plain   | item    | 3,4,6; 1; 5; rest",
-            "palma-county | en16931 | invoice | 3:17.29; 4,3; rest"})
+            "palma-county | en16931 | invoice | 3:17.29; 4,3; rest",
+            "hafenland    | plain   | invoice | rest:50%; rest",
+            "ceniza-county| plain   | item    | rest:33.3%; rest:50; rest",
+            "palma-county | plain   | item    | rest:50%; rest:50%"})
     void parts_withSomethingTakenBack_areGoodBillsAndEndAtTheInvoice(String place, String encoding, String basis,
             String parts) throws Exception {
         assertEndsAtTheInvoice(shop(place, encoding, basis, TAKEN_BACK), parts);
@@ -182,6 +185,24 @@ class PartialCreditBillsTest {
                 .contains("lines [5] come to 128.25, more than what is left");
     }
 
+    /**
+     * Half of 52.00, 122.50, 412.37 and 135.00 is 26.00 + 61.25 + 206.19 + 67.50 = 360.94; half of what was taken back, 32.50 and 10.00,
+     * goes back with it: 318.44, less half of what the discount took off, 1.30 + 3.06 + 10.31 + 3.38.
+     */
+    @Test
+    void percent_ofAnInvoiceWithSomethingTakenBack_givesBackThatPartOfIt() throws Exception {
+        Path shop = shop("palma-county", "plain", "invoice", TAKEN_BACK);
+        VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty()))
+                .orElseThrow();
+
+        Totals half = sent(credited(shop, "rest:50%")).bill().totals();
+
+        assertThat(Amounts.plain(half.lines())).isEqualTo("318.44");
+        assertThat(Amounts.plain(half.net())).isEqualTo("300.39");
+        assertThat(credit(shop, "rest:350").problems()).extracting(Problem::text).singleElement(STRING)
+                .contains("350 of the lines [1, 2, 3, 4, 5, 6] cannot be given back");
+    }
+
     private void assertEndsAtTheInvoice(Path shop, String parts) throws Exception {
         Sent invoice = sent(VisitBilling.of(shop, CLOCK)
                 .issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty())).orElseThrow());
@@ -218,11 +239,11 @@ class PartialCreditBillsTest {
         String settlement = "SupplyChainTradeTransaction/ApplicableHeaderTradeSettlement/";
         String sums = settlement + "SpecifiedTradeSettlementHeaderMonetarySummation/";
         assertThat(SchematronRules.CII.faults(within)).isEmpty();
-        // 40.01 less 5 % is 38.0095; 19 % of 38.01 is 7.2219.
-        assertThat(xml.text(sums + "LineTotalAmount")).isEqualTo("40.01");
-        assertThat(xml.text(sums + "AllowanceTotalAmount")).isEqualTo("2.00");
-        assertThat(xml.text(sums + "TaxTotalAmount")).isEqualTo("7.22");
-        assertThat(xml.text(sums + "GrandTotalAmount")).isEqualTo("45.23");
+        // The line bears 6.12 of 122.50; of 40.01 that is 6.12 x 40.01 / 116.38 = 2.1040; 19 % of 40.01 is 7.6019.
+        assertThat(xml.text(sums + "LineTotalAmount")).isEqualTo("42.11");
+        assertThat(xml.text(sums + "AllowanceTotalAmount")).isEqualTo("2.10");
+        assertThat(xml.text(sums + "TaxTotalAmount")).isEqualTo("7.60");
+        assertThat(xml.text(sums + "GrandTotalAmount")).isEqualTo("47.61");
         assertThat(xml.text(settlement + "InvoiceReferencedDocument/IssuerAssignedID")).isEqualTo("INV-2026-00001");
         assertThat(xml.text("ExchangedDocument/TypeCode")).isEqualTo("381");
     }

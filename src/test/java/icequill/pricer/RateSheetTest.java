@@ -21,6 +21,9 @@ import icequill.rates.Adjustments;
 import icequill.rates.Applies;
 import icequill.rates.ClassDiscount;
 import icequill.rates.Fee;
+import icequill.rates.Grade;
+import icequill.rates.HourPrices;
+import icequill.rates.LaborRates;
 import icequill.rates.RateSchedule;
 import icequill.rates.RateSchedule.DatedSheet;
 import icequill.rates.RateSheet;
@@ -155,7 +158,8 @@ class RateSheetTest {
         Rates withFee = new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 adjustments, usual.plans());
         RateSheet sheet = new RateSheet("s", Wording.same("s"), Set.of("bakery"), Set.of(),
-                List.of(new RateSheet.Labor("lead", Map.of(), Map.of("standard", 30), Place.NOWHERE)), List.of(),
+                List.of(new RateSheet.Labor("lead", Map.of(), Map.of(), Map.of("standard", 30), Place.NOWHERE)),
+                List.of(),
                 Map.of(), Optional.of(15), Map.of(), Set.of("truck"), Place.NOWHERE);
         Rates laid = schedule(withFee, List.of(sheet)).asOf(DAY, Optional.of(SITE)).orElseThrow();
         VisitBuilder ten = visit().lead("2026-05-13T10:00", "2026-05-13T10:10");
@@ -163,6 +167,39 @@ class RateSheetTest {
         assertThat(nets(Pricer.price(ten.build(), SITE, withFee).orElseThrow())).containsExactly("52.00", "98.00",
                 "12.00");
         assertThat(nets(Pricer.price(ten.build(), SITE, laid).orElseThrow())).containsExactly("52.00", "24.50");
+    }
+
+    /**
+     * The shop's first hour costs 130.00. Ninety minutes are 130.00 + 49.00; of him who agreed on 90.00 an hour they are 135.00, and of him
+     * who agreed on 110.00 for the first one too 110.00 + 45.00.
+     */
+    @Test
+    void hourAgreed_firstHourIsNotTheShops() {
+        Rates usual = rates();
+        Grade lead = usual.labor().grades().getFirst();
+        LaborRates labor = new LaborRates(usual.labor().bands(), usual.labor().week(),
+                List.of(new Grade(lead.id(), lead.name(),
+                        new HourPrices(lead.hourly().work(), bands("130", "160", "196"), Map.of(),
+                                lead.hourly().wage()),
+                        Map.of("standard", 60, "after-hours", 60, "sundays-and-holidays", 60), lead.qualified(),
+                        lead.place())),
+                usual.labor().counting(), usual.labor().crew());
+        Rates dear = new Rates(USD, labor, usual.serviceCall(), usual.materials(), usual.tasks(), usual.adjustments(),
+                usual.plans());
+        VisitBuilder ninety = visit().lead("2026-05-13T10:00", "2026-05-13T11:30");
+        RateSheet first = new RateSheet("first", Wording.same("first"), Set.of(), Set.of("mill"),
+                List.of(new RateSheet.Labor("lead", STANDARD_90, Map.of("standard", usd("110")), Map.of(),
+                        Place.NOWHERE)),
+                List.of(), Map.of(), Optional.empty(), Map.of(), Set.of(), Place.NOWHERE);
+
+        assertThat(nets(Pricer.price(ninety.build(), SITE, dear).orElseThrow())).containsExactly("52.00", "130.00",
+                "49.00");
+        assertThat(nets(Pricer.price(ninety.build(), SITE, laid(dear, sheet("s", Set.of(), Set.of("mill"),
+                STANDARD_90))).orElseThrow())).containsExactly("52.00", "135.00");
+        PricedVisit agreed = Pricer.price(ninety.build(), SITE, laid(dear, first)).orElseThrow();
+        assertThat(nets(agreed)).containsExactly("52.00", "110.00", "45.00");
+        assertThat(agreed.lines().get(1).how().reasons())
+                .contains(Phrase.of("reason.rate-sheet", Names.of(Wording.same("first"))));
     }
 
     /** Who agreed on what the shop charges anyway pays what all pay. */
@@ -194,7 +231,7 @@ class RateSheetTest {
     }
 
     private static RateSheet.Labor labor(String grade, Map<String, MonetaryAmount> hourly) {
-        return new RateSheet.Labor(grade, hourly, Map.of(), Place.NOWHERE);
+        return new RateSheet.Labor(grade, hourly, Map.of(), Map.of(), Place.NOWHERE);
     }
 
     private static RateSheet.ServiceCall serviceCall(String standard) {
@@ -215,7 +252,11 @@ class RateSheetTest {
     }
 
     private static Rates laid(RateSheet sheet) {
-        return schedule(List.of(sheet)).asOf(DAY, Optional.of(SITE)).orElseThrow();
+        return laid(rates(), sheet);
+    }
+
+    private static Rates laid(Rates rates, RateSheet sheet) {
+        return schedule(rates, List.of(sheet)).asOf(DAY, Optional.of(SITE)).orElseThrow();
     }
 
     private static VisitBuilder evening() {

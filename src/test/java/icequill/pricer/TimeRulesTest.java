@@ -245,6 +245,19 @@ class TimeRulesTest {
                 ChargeClass.TRAVEL, Outcome.CHARGED)), far, rates)).isEqualTo("48.43");
     }
 
+    /** Friday and Saturday: twice 48.43 and 69.03, though one service call is charged. Over midnight nobody drives again. */
+    @Test
+    void timeOnTheRoad_ofEachDay_thoughOneServiceCallIsCharged() {
+        Site far = site(RatesFixture.customer(), "33.4");
+        VisitBuilder twoDays = visit().stay("Ada Quill", "lead",
+                spell("2026-05-15T10:00", "2026-05-15T11:00", ChargeClass.REPAIR, Outcome.CHARGED)).stay("Ada Quill",
+                        "lead", spell("2026-05-16T10:00", "2026-05-16T11:00", ChargeClass.REPAIR, Outcome.CHARGED));
+
+        assertThat(cost(twoDays, far, atFortyFiveMilesAnHour())).isEqualTo("234.92");
+        assertThat(cost(twoDays, far, rates())).isEqualTo("96.86");
+        assertThat(cost(visit().lead("2026-05-15T23:00", "2026-05-16T01:00"), far, rates())).isEqualTo("48.43");
+    }
+
     private static Rates atFortyFiveMilesAnHour() {
         Rates usual = rates();
         ServiceCallRates call = usual.serviceCall();

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class TaxTest {
 
@@ -90,7 +91,7 @@ class TaxTest {
                 List.of("6.56", "6.56"), List.of("6.57", "6.57"));
         TaxCredit half = new TaxCredit(original, credited(original, TaxBasis.INVOICE, "75"));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> half.further(List.of(usd("75.01")), TaxBasis.INVOICE));
+                .isThrownBy(() -> half.further(List.of(part("75.01")), TaxBasis.INVOICE));
     }
 
     /** Three lines of 1.10 at 6 + 1 %: 0.23 in all, 0.20 and 0.03; each note of 1.10 is 0.077, hence 0.08, but the last. */
@@ -115,8 +116,8 @@ class TaxTest {
         TaxTotal original = TaxTotals.of(Collections.nCopies(3, new Taxable(rate("6", "1"), usd("1.10"))),
                 TaxBasis.ITEM, USD).getFirst();
         TaxCredit none = new TaxCredit(original, List.of());
-        TaxTotal two = none.further(List.of(usd("1.10"), usd("1.10")), TaxBasis.ITEM);
-        TaxTotal third = new TaxCredit(original, List.of(two)).further(List.of(usd("1.10")), TaxBasis.ITEM);
+        TaxTotal two = none.further(List.of(part("1.10"), part("1.10")), TaxBasis.ITEM);
+        TaxTotal third = new TaxCredit(original, List.of(two)).further(List.of(part("1.10")), TaxBasis.ITEM);
 
         assertThat(taxes(two)).containsExactly("0.16", "0.14", "0.02");
         assertThat(taxes(third)).containsExactly("0.08", "0.07", "0.01");
@@ -157,7 +158,7 @@ class TaxTest {
     private static List<TaxTotal> credited(TaxTotal original, TaxBasis basis, String... bases) {
         List<TaxTotal> notes = new ArrayList<>();
         for (String base : bases) {
-            notes.add(new TaxCredit(original, notes).further(List.of(usd(base)), basis));
+            notes.add(new TaxCredit(original, notes).further(List.of(part(base)), basis));
         }
         return notes;
     }
@@ -202,14 +203,62 @@ class TaxTest {
     void credit_ofACappedTax_inTwoHalves() {
         TaxTotal original = TaxTotals.of(List.of(new Taxable(capped(), usd("6200"))), TaxBasis.INVOICE, USD)
                 .getFirst();
-        TaxTotal half = new TaxCredit(original, List.of()).further(List.of(usd("3100")), TaxBasis.INVOICE);
-        TaxTotal rest = new TaxCredit(original, List.of(half)).further(List.of(usd("3100")), TaxBasis.INVOICE);
+        TaxTotal half = new TaxCredit(original, List.of()).further(List.of(part("3100", "6200", "0")),
+                TaxBasis.INVOICE);
+        TaxTotal rest = new TaxCredit(original, List.of(half)).further(List.of(part("3100", "6200", "3100")),
+                TaxBasis.INVOICE);
 
         assertThat(half.components()).extracting(part -> Amounts.plain(part.amount()))
                 .containsExactly("186.00", "25.00");
         assertThat(rest.components()).extracting(part -> Amounts.plain(part.amount()))
                 .containsExactly("186.00", "25.00");
         assertThat(HowReader.evaluate(half.how().text(USD))).isEqualByComparingTo("211.00");
+    }
+
+    /**
+     * Of 7,500.00, 500.00 and 90.00 the county taxes 5,000.00 and the two small ones: 485.40 + 55.90. The first two give back what they
+     * bore, 480.00 and 55.00; as large a part of the whole would be 541.30 x 8,000 / 8,090 = 535.28.
+     */
+    @ParameterizedTest
+    @EnumSource(TaxBasis.class)
+    void credit_ofSomeLinesUnderACap_eachGivesBackTheTaxThatItBore(TaxBasis basis) {
+        TaxTotal original = TaxTotals.of(Stream.of("7500", "500", "90").map(line -> new Taxable(capped(), usd(line)))
+                .toList(), basis, USD).getFirst();
+        TaxTotal two = new TaxCredit(original, List.of()).further(
+                List.of(part("7500", "7500", "0"), part("500", "500", "0")), basis);
+        TaxTotal rest = new TaxCredit(original, List.of(two)).further(List.of(part("90", "90", "0")), basis);
+
+        assertThat(taxes(original)).containsExactly("541.30", "485.40", "55.90");
+        assertThat(taxes(two)).containsExactly("535.00", "480.00", "55.00");
+        assertThat(two.components().getLast().base().map(Amounts::plain)).contains("5500.00");
+        assertThat(HowReader.evaluate(two.how().text(USD))).isEqualByComparingTo("535.00");
+        assertThat(taxes(rest)).containsExactly("6.30", "5.40", "0.90");
+        assertThat(rest.components().getLast().base().map(Amounts::plain)).contains("90.00");
+    }
+
+    /** A third of 7,500.00 at a time, 2,500.00: the county taxes 1,666.67, then 1,666.66, then 1,666.67 of each, 5,000.00 together. */
+    @Test
+    void credit_ofALineUnderACapInThirds_leavesNothingOver() {
+        TaxTotal original = TaxTotals.of(Stream.of("7500", "90").map(line -> new Taxable(capped(), usd(line)))
+                .toList(), TaxBasis.INVOICE, USD).getFirst();
+        List<TaxTotal> notes = new ArrayList<>();
+        for (String before : List.of("0", "2500", "5000")) {
+            notes.add(new TaxCredit(original, notes).further(List.of(part("2500", "7500", before)), TaxBasis.INVOICE));
+        }
+
+        assertThat(notes).extracting(note -> note.components().getLast().base().map(Amounts::plain).orElseThrow())
+                .containsExactly("1666.67", "1666.66", "1666.67");
+        assertThat(notes).extracting(TaxTest::taxes).containsOnly(List.of("166.67", "150.00", "16.67"));
+        assertThat(taxes(new TaxCredit(original, notes).further(List.of(part("90", "90", "0")), TaxBasis.INVOICE)))
+                .containsExactly("6.29", "5.40", "0.89");
+    }
+
+    private static TaxedPart part(String line) {
+        return part(line, line, "0");
+    }
+
+    private static TaxedPart part(String base, String whole, String before) {
+        return new TaxedPart(usd(base), usd(whole), usd(before));
     }
 
     private static TaxRate capped() {

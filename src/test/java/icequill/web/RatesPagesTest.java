@@ -133,6 +133,8 @@ class RatesPagesTest {
 
         assertThat(answer.body()).contains("There is no day &quot;tomorrow&quot;", "&quot;x&quot; is no number",
                 "&quot;1.234&quot; can be read as thousands or as decimals", "value=\"tomorrow\"");
+        assertThat(owner.get("/rates/raise?from=2026-01-02&percent-filters=3").body())
+                .contains("is past: visits since");
         assertThat(owner.get("/rates/raise?from=2027-01-01").body()).contains("No percentage was typed");
         assertThat(owner.get("/rates/raise?from=2027-01-01&percent-labor=900").body()).contains("-50 to 100");
         assertThat(owner.get("/rates?site=no-such").body()).contains("no-such");

@@ -12,11 +12,13 @@ import javax.money.MonetaryAmount;
  *
  * @param remarks on its taxes
  * @param notices what should be known about it
- * @param cost for the owner alone, as is the {@code margin}
+ * @param cost for the owner alone, as are the {@code margin} and {@code withoutCost}
+ * @param margin of the lines of which it is known what they cost
+ * @param withoutCost what the others come to; missing where there are none
  */
 public record VisitPrice(List<Line> lines, MonetaryAmount net, List<Tax> taxes, MonetaryAmount tax,
         MonetaryAmount gross, List<String> remarks, List<Problem> notices, Optional<MonetaryAmount> cost,
-        Optional<MonetaryAmount> margin) {
+        Optional<MonetaryAmount> margin, Optional<MonetaryAmount> withoutCost) {
 
     /**
      * One line, or the discount on the whole.
@@ -29,7 +31,7 @@ public record VisitPrice(List<Line> lines, MonetaryAmount net, List<Tax> taxes, 
      * @param net list less allowance, before tax
      * @param how the net was figured, in the printed grammar, and {@code why}
      * @param formula the same as one works it out with pencil and paper
-     * @param cost for the owner alone, as are how it was figured, why, and the margin
+     * @param cost for the owner alone, missing where it is not known, as are how it was figured, why, and the margin
      */
     public record Line(String chargeClass, Outcome outcome, String text, BigDecimal quantity, String unit,
             Optional<MonetaryAmount> unitPrice, Optional<String> unitPricePer, MonetaryAmount list,

@@ -45,7 +45,7 @@ public final class CreditIssueCommand extends BookCommand {
     /** What of the lines goes back; all that is left where nothing says so. */
     private static final class Part {
 
-        @Option(names = "--amount", paramLabel = "A", description = "So much before tax, shared over these lines by what is left of each; its tax goes back with it. Default: all that is left.")
+        @Option(names = "--amount", paramLabel = "A", description = "So much before tax, after a discount on the whole invoice, shared over these lines by what is left of each; its tax goes back with it. Default: all that is left.")
         private @Nullable BigDecimal amount;
 
         @Option(names = "--percent", paramLabel = "P", converter = PercentOfLine.class, description = "A part of what each of these lines was billed at, above 0 and up to 100.")

@@ -1,14 +1,14 @@
 package icequill.cli.visit;
 
 import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.NamedValue;
 import icequill.office.billing.RecordOffice;
 import icequill.office.billing.SaleWish;
 import icequill.shop.ShopDay;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -24,8 +24,8 @@ public final class SaleAddCommand extends BookCommand {
     @Parameters(index = "0", paramLabel = "SITE", description = "Whose it is: a site's id in the book.")
     private String site = "";
 
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "MATERIAL=N", description = "What was sold, by its id in pricing/, and how much of it.")
-    private Map<String, BigDecimal> things = new LinkedHashMap<>();
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "MATERIAL=N", converter = NamedValue.Reader.class, description = "What was sold, by its id in pricing/, and how much of it.")
+    private List<NamedValue> things = List.of();
 
     @Option(names = "--fetched", description = "Fetched at the shop, and taxed there. Default: shipped to the site.")
     private boolean fetched;
@@ -45,9 +45,11 @@ public final class SaleAddCommand extends BookCommand {
 
     @Override
     public Integer call() {
-        SaleWish sale = new SaleWish(site, things, date == null ? ShopDay.today(folder(), clock()) : date,
-                fetched ? "fetched" : "shipped", Optional.ofNullable(shipping), Optional.ofNullable(purchaseOrder));
-        return show(RecordOffice.of(pricing(folder()), clock()).record(sale),
+        LocalDate day = date == null ? ShopDay.today(folder(), clock()) : date;
+        return show(NamedValue.byName(things).then(SaleWish::amounts)
+                .map(amounts -> new SaleWish(site, amounts, day, fetched ? "fetched" : "shipped",
+                        Optional.ofNullable(shipping), Optional.ofNullable(purchaseOrder)))
+                .then(RecordOffice.of(pricing(folder()), clock())::record),
                 visit -> RecordedPrint.print(visit, printout()));
     }
 }

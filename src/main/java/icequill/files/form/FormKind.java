@@ -1,6 +1,7 @@
 package icequill.files.form;
 
 import icequill.explain.ConstantKey;
+import icequill.files.yaml.Tree;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,11 @@ public enum FormKind {
     /** A visit that is planned, one that was done and a sale without one share their names. */
     public FormKind storedAs() {
         return this == PLANNED_VISIT || this == SALE ? VISIT : this;
+    }
+
+    /** What a stored visit is handed over as: a sale where nobody came. */
+    public static FormKind ofVisit(Tree.Branch matter, boolean isPlanned) {
+        return matter.entries().containsKey(SaleReader.KEY) ? SALE : isPlanned ? PLANNED_VISIT : VISIT;
     }
 
     /** The resource of its schema. */

@@ -7,8 +7,10 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.rates.RateSheet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +27,7 @@ record RateSheetReader(Fields fields, CurrencyUnit currency, Known known) {
 
     private static final String SITES = "sites";
     private static final String CUSTOMERS = "customers";
+    private static final List<String> OF_A_GRADE = List.of("hourly", "firstHour", "minimum");
 
     /** Empty when something needed is missing or wrong, which is then reported. */
     Optional<RateSheet> read() {
@@ -63,11 +66,13 @@ record RateSheetReader(Fields fields, CurrencyUnit currency, Known known) {
 
     private Optional<RateSheet.Labor> labor(Fields entry) {
         Names.refer(entry, "grade", "grade", known.grades());
-        if (!entry.entries().containsKey("hourly") && !entry.entries().containsKey("minimum")) {
-            entry.problems().add(Code.MISSING, entry.place(), "nothing is agreed for the grade", "hourly or minimum");
+        if (Collections.disjoint(entry.entries().keySet(), OF_A_GRADE)) {
+            entry.problems().add(Code.MISSING, entry.place(), "nothing is agreed for the grade",
+                    "hourly, firstHour or minimum");
         }
         return entry.id("grade").map(grade -> new RateSheet.Labor(grade,
                 some(entry, "hourly", (prices, band) -> Prices.charged(prices, band, currency)),
+                some(entry, "firstHour", (prices, band) -> Prices.charged(prices, band, currency)),
                 some(entry, "minimum", Fields::integer), entry.place("grade")));
     }
 

@@ -14,6 +14,7 @@ import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
 import icequill.office.writing.PaperIssuer;
 import icequill.office.writing.PaperNumbers;
+import icequill.papers.BilledVisit;
 import icequill.papers.CreditAssembly;
 import icequill.plans.AgreementState;
 import icequill.problem.Code;
@@ -171,6 +172,12 @@ public final class CreditOffice {
                     "a part alone, or the whole invoice issued anew");
         }
         return problems;
+    }
+
+    /** What a visit was billed at by an invoice, and what went back of it. */
+    public static Validated<BilledVisit> billed(Reading open, IssuedPaper invoice, String visit) {
+        return BookedPapers.paper(open, invoice).then(paper -> creditedBefore(open, invoice.number())
+                .map(notes -> new BilledVisit((Bill) paper, visit, notes)));
     }
 
     private static Validated<List<CreditNote>> creditedBefore(Reading open, String number) {

@@ -3,6 +3,10 @@ package icequill.office.billing;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.yaml.YamlWriter;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.math.BigDecimal;
@@ -28,6 +32,21 @@ public record SaleWish(String site, Map<String, BigDecimal> things, LocalDate da
 
     public SaleWish {
         things = new LinkedHashMap<>(things);
+    }
+
+    /** How much of each, as it was typed. */
+    public static Validated<Map<String, BigDecimal>> amounts(Map<String, String> typed) {
+        Problems problems = new Problems();
+        Map<String, BigDecimal> amounts = new LinkedHashMap<>();
+        typed.forEach((material, text) -> {
+            if (text.matches("\\d{1,9}([.]\\d{1,9})?")) {
+                amounts.put(material, new BigDecimal(text));
+            } else {
+                problems.add(Code.NOT_ALLOWED, Place.NOWHERE, material + "=" + text + " is no amount",
+                        "a number above 0, such as " + material + "=2");
+            }
+        });
+        return problems.or(() -> amounts);
     }
 
     /** The form that somebody might have written, under a name that the book does not have yet. */

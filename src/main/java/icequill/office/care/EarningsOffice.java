@@ -2,8 +2,14 @@ package icequill.office.care;
 
 import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitEarnings.Row;
+import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
+import icequill.office.billing.CreditOffice;
+import icequill.papers.BilledVisit;
+import icequill.pricer.PricedLine;
 import icequill.pricer.PricedVisit;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
@@ -17,9 +23,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
 
 /** The owner's look at what visits earned. */
 public final class EarningsOffice {
@@ -41,9 +49,31 @@ public final class EarningsOffice {
         TIER
     }
 
-    /** The visits of a period at the prices and costs of their days, the row that earned most first. */
+    /** A visit by the rates and costs of its day, and what is left of what it was billed at; empty where it is not billed. */
+    private record Earned(VisitContext hand, Optional<List<MonetaryAmount>> billed) {
+
+        MonetaryAmount net() {
+            return billed.map(nets -> Amounts.sum(nets, priced().currency())).orElseGet(priced()::net);
+        }
+
+        /** By line, where the bill has the lines that the visit has today. */
+        MonetaryAmount withoutCost() {
+            List<PricedLine> done = priced().lines().stream().filter(line -> line.outcome().isDone()).toList();
+            return billed.filter(nets -> nets.size() == done.size())
+                    .map(nets -> Amounts.sum(IntStream.range(0, done.size())
+                            .filter(i -> !done.get(i).cost().isKnown()).mapToObj(nets::get).toList(),
+                            priced().currency()))
+                    .orElseGet(priced()::withoutCost);
+        }
+
+        PricedVisit priced() {
+            return hand.taxed().priced();
+        }
+    }
+
+    /** What the visits of a period brought in, and what they cost by the rates of their days, the row that earned most first. */
     public Validated<VisitEarnings> of(By by, AskedPeriod period) {
-        return new DoneVisits(book).of(period).then(this::priced).map(all -> told(by, all));
+        return new DoneVisits(book).of(period).then(this::priced).then(this::earned).map(all -> told(by, all));
     }
 
     private Validated<List<VisitContext>> priced(List<VisitEntry> entries) {
@@ -55,26 +85,60 @@ public final class EarningsOffice {
         return problems.or(() -> all);
     }
 
-    private static VisitEarnings told(By by, List<VisitContext> all) {
-        Map<String, List<VisitContext>> groups = all.stream().collect(Collectors.groupingBy(name(by)));
-        List<Row> rows = groups.entrySet().stream().map(group -> row(group.getKey(), group.getValue()))
-                .sorted(Comparator.comparing(Row::margin, Comparator.reverseOrder()).thenComparing(Row::name)).toList();
-        return new VisitEarnings(rows, row("all", all));
+    private Validated<List<Earned>> earned(List<VisitContext> all) {
+        return book.read(open -> {
+            Problems problems = new Problems();
+            Map<String, List<IssuedPaper>> papers = open.papers()
+                    .ofVisits(all.stream().map(hand -> hand.visit().id()).toList());
+            List<Earned> earned = all.stream().map(hand -> new Earned(hand,
+                    billed(open, hand.visit().id(), papers.getOrDefault(hand.visit().id(), List.of()), problems)))
+                    .toList();
+            return problems.or(() -> earned);
+        });
     }
 
-    private static Function<VisitContext, String> name(By by) {
+    /** An invoice that was given back in whole counts for nothing beside the one that was issued in its place. */
+    private static Optional<List<MonetaryAmount>> billed(Reading open, String visit, List<IssuedPaper> papers,
+            Problems problems) {
+        List<IssuedPaper> invoices = papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
+                .toList();
+        return invoices.stream().reduce((earlier, later) -> later)
+                .flatMap(newest -> problems.take(CreditOffice.billed(open, newest, visit))).map(BilledVisit::nets);
+    }
+
+    private static VisitEarnings told(By by, List<Earned> all) {
+        Map<Optional<String>, List<Earned>> groups = all.stream()
+                .collect(Collectors.groupingBy(each -> id(by, each.hand())));
+        List<Row> rows = groups.entrySet().stream()
+                .map(group -> row(group.getKey(), name(by, group.getValue().getFirst().hand()), group.getValue()))
+                .sorted(Comparator.comparing(Row::margin, Comparator.reverseOrder()).thenComparing(Row::name)
+                        .thenComparing(row -> row.id().orElse("")))
+                .toList();
+        return new VisitEarnings(rows, row(Optional.empty(), "all", all));
+    }
+
+    private static Optional<String> id(By by, VisitContext hand) {
         return switch (by) {
-        case VISIT -> hand -> hand.visit().id();
-        case CUSTOMER -> hand -> hand.site().customer().name();
-        case SITE -> hand -> hand.site().name();
-        case TIER -> hand -> hand.terms().tier().orElse("no agreement");
+        case VISIT -> Optional.of(hand.visit().id());
+        case CUSTOMER -> hand.site().accounts().stream().findFirst();
+        case SITE -> Optional.of(hand.site().id());
+        case TIER -> hand.terms().tier();
         };
     }
 
-    private static Row row(String name, List<VisitContext> visits) {
-        List<PricedVisit> priced = visits.stream().map(hand -> hand.taxed().priced()).toList();
-        CurrencyUnit currency = priced.getFirst().currency();
-        return Row.of(name, visits.size(), Amounts.sum(priced.stream().map(PricedVisit::net).toList(), currency),
-                Amounts.sum(priced.stream().map(PricedVisit::cost).toList(), currency));
+    private static String name(By by, VisitContext hand) {
+        return switch (by) {
+        case VISIT -> hand.visit().id();
+        case CUSTOMER -> hand.site().customer().name();
+        case SITE -> hand.site().name();
+        case TIER -> hand.terms().tier().orElse("no agreement");
+        };
+    }
+
+    private static Row row(Optional<String> id, String name, List<Earned> visits) {
+        CurrencyUnit currency = visits.getFirst().priced().currency();
+        return Row.of(id, name, visits.size(), Amounts.sum(visits.stream().map(Earned::net).toList(), currency),
+                Amounts.sum(visits.stream().map(each -> each.priced().cost()).toList(), currency),
+                Amounts.sum(visits.stream().map(Earned::withoutCost).toList(), currency));
     }
 }

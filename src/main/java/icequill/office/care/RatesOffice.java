@@ -1,14 +1,10 @@
 package icequill.office.care;
 
 import icequill.answer.rates.AdoptedRates;
-import icequill.answer.rates.RaisedPrices;
 import icequill.answer.rates.RatesList;
 import icequill.answer.rates.RatesSheet;
 import icequill.answer.rates.ToldChanges;
 import icequill.answer.rates.ToldVersion;
-import icequill.files.disk.Folder;
-import icequill.files.disk.SafeFile;
-import icequill.files.pricing.PriceRaise;
 import icequill.files.pricing.RatesChange;
 import icequill.files.pricing.RatesFolder;
 import icequill.files.pricing.RatesVersion;
@@ -24,18 +20,12 @@ import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
-import icequill.shop.ShopFolder;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** The office that keeps the versions of rates, templates and settings by which the shop's papers are made. */
@@ -121,64 +111,6 @@ public final class RatesOffice {
                         : sure
                                 ? adopted(first(version), version)
                                 : Validated.valid(first(version)));
-    }
-
-    /**
-     * Raises prices of the folder from a day on.
-     *
-     * @param sure otherwise nothing is written, and it is told what would be
-     */
-    public Validated<RaisedPrices> raise(RaiseWish wish, boolean sure) {
-        ShopFolder shop = BookForms.shop(book);
-        return wish.read().then(groups -> GlyphCheck.report(shop, new Problems()).or(() -> groups))
-                .then(groups -> new RatesFolder(book.folder())
-                        .version().then(version -> new PriceRaise(wish.from(), groups,
-                                shop.shop().orElseThrow().currency()).of(version)
-                                .then(files -> readable(version, files))))
-                .then(files -> sure ? written(files) : Validated.valid(files))
-                .map(files -> RaisedPrices.of(wish.from(), files, sure));
-    }
-
-    /** The files, if prices can be read of them: they are laid out elsewhere first, so that the shop's own stay as they are. */
-    private Validated<List<PriceRaise.Following>> readable(RatesVersion version, List<PriceRaise.Following> files) {
-        Map<String, byte[]> raised = new TreeMap<>(version.files());
-        files.forEach(file -> {
-            raised.put(file.file(), file.ended().getBytes(StandardCharsets.UTF_8));
-            raised.put(file.next(), file.begun().getBytes(StandardCharsets.UTF_8));
-        });
-        try {
-            Path trial = Files.createTempDirectory("icequill-rates-");
-            try {
-                return new RatesFolder(trial).write(RatesVersion.of(raised)).then(written -> {
-                    Problems problems = new Problems();
-                    problems.addAll(BookForms.shop(ShopBook.byFolder(trial, book.clock())).problems());
-                    return problems.or(() -> files);
-                });
-            } finally {
-                Folder.delete(trial);
-            }
-        } catch (IOException failed) {
-            return Validated.invalid(new Problem(Code.CANNOT_WRITE, Place.NOWHERE,
-                    "the raised prices cannot be tried: " + failed, "a temporary folder that may be written to"));
-        }
-    }
-
-    /** The old files are ended first: a gap is seen on its first day, and two files of one day stop all pricing. */
-    private Validated<List<PriceRaise.Following>> written(List<PriceRaise.Following> files) {
-        Problems problems = new Problems();
-        files.forEach(file -> SafeFile.inTheWay(book.folder().resolve(file.next())).ifPresent(problems::add));
-        Validated<List<PriceRaise.Following>> written = problems.or(() -> files);
-        for (PriceRaise.Following file : files) {
-            written = written.then(done -> write(file.file(), file.ended(), true).map(path -> done));
-        }
-        for (PriceRaise.Following file : files) {
-            written = written.then(done -> write(file.next(), file.begun(), false).map(path -> done));
-        }
-        return written;
-    }
-
-    private Validated<Path> write(String name, String text, boolean replace) {
-        return SafeFile.write(book.folder().resolve(name), text.getBytes(StandardCharsets.UTF_8), replace);
     }
 
     private static AdoptedRates first(RatesVersion version) {

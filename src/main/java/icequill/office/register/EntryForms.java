@@ -60,7 +60,8 @@ final class EntryForms {
     }
 
     static Tree.Branch visit(VisitEntry entry) {
-        return form(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
+        Tree.Branch matter = TreeJson.branch(entry.data(), "the book's visit " + entry.id());
+        return headed(FormKind.ofVisit(matter, entry.isPlanned()), entry.id(), matter);
     }
 
     static Tree.Branch account(AccountEntry entry) {

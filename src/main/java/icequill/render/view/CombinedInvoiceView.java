@@ -43,7 +43,12 @@ public record CombinedInvoiceView(CombinedInvoice invoice, Sentences sentences) 
                 .map(sentences.formats()::day).collect(Collectors.joining("; "));
         return new Details(sentences).add("fact.date", sentences.formats().day(invoice.date()))
                 .add("fact.services", days).add("fact.purchase-order", invoice.served().purchaseOrder())
-                .add("fact.vendor", invoice.vendorNumber()).add("fact.visits", invoice.visits()).rows();
+                .add("fact.vendor", invoice.vendorNumber())
+                .add(isOfSales() ? "fact.sales" : "fact.visits", invoice.visits()).rows();
+    }
+
+    private boolean isOfSales() {
+        return invoice.parts().stream().allMatch(part -> part.attended().sold().isPresent());
     }
 
     private List<Part> parts() {

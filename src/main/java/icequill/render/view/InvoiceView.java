@@ -28,6 +28,7 @@ public record InvoiceView(Invoice invoice, Sentences sentences) {
                 .add("fact.store",
                         invoice.attended().storeNumber().map(store -> store + ", " + invoice.attended().site()))
                 .add("fact.vendor", invoice.vendorNumber())
-                .add("fact.visit", invoice.attended().visit()).rows();
+                .add(invoice.attended().sold().isPresent() ? "fact.sale" : "fact.visit", invoice.attended().visit())
+                .rows();
     }
 }

@@ -2,8 +2,8 @@ package icequill.web.rates;
 
 import icequill.answer.rates.RaisedPrices;
 import icequill.files.pricing.PriceGroup;
+import icequill.office.care.RaiseOffice;
 import icequill.office.care.RaiseWish;
-import icequill.office.care.RatesOffice;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -65,7 +65,7 @@ public final class RaisePage implements Page, FormPage {
     }
 
     private static Validated<RaisedPrices> raised(Asked asked, boolean sure) {
-        return wish(asked).then(wish -> RatesOffice.of(asked.book()).raise(wish, sure));
+        return wish(asked).then(wish -> RaiseOffice.of(asked.book()).raise(wish, sure));
     }
 
     private static Validated<RaiseWish> wish(Asked asked) {
