@@ -212,8 +212,10 @@ class ArchitectureTest {
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
                 "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain money");
-        room(arrows, "web.visit", "web.page office office.asking office.billing office.care answer answer.entry"
-                + " answer.history answer.price shop explain");
+        // render.words, because two versions of a visit are told in the words of its page
+        room(arrows, "web.visit",
+                "web.page office office.asking office.billing office.care answer answer.entry render.words"
+                        + " answer.history answer.price shop explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web", "web.rates web.visit web.page web.door office.billing office.care office.register answer"
                 + " answer.history answer.paper answer.register answer.shown answer.site ledger.papers"

@@ -2,6 +2,7 @@ package icequill.answer.entry;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What can be chosen for a visit at a site on a day, in the language of who fills it in.
@@ -10,9 +11,14 @@ import java.util.List;
  * @param day by whose rates the visit is priced
  * @param people who were there before, the last first
  * @param classes of what is charged in one's own words
+ * @param circumstances that make work dearer, such as a roof or a wait
+ * @param fees that apply where they are named
+ * @param surcharges the same
+ * @param approver whom to ask for more than an order allows; empty where nobody is named
  */
 public record VisitChoices(String site, String siteName, LocalDate day, List<KnownTechnician> people,
-        List<Choice> grades, List<MachineChoice> machines, List<Part> parts, List<String> classes) {
+        List<Choice> grades, List<MachineChoice> machines, List<Part> parts, List<String> classes,
+        List<Part> circumstances, List<Choice> fees, List<Choice> surcharges, Optional<Approver> approver) {
 
     /** One of several, by id and by name. */
     public record Choice(String id, String name) {}
@@ -59,7 +65,13 @@ public record VisitChoices(String site, String siteName, LocalDate day, List<Kno
     /** What can be put in, by id, and in what it is counted. */
     public record Part(String id, String name, String unit) {}
 
+    /** Somebody of the customer's who says yes to more. */
+    public record Approver(String name, Optional<String> telephone, Optional<String> email) {}
+
     public VisitChoices {
+        circumstances = List.copyOf(circumstances);
+        fees = List.copyOf(fees);
+        surcharges = List.copyOf(surcharges);
         people = List.copyOf(people);
         grades = List.copyOf(grades);
         machines = List.copyOf(machines);

@@ -52,8 +52,7 @@ public sealed interface Tree {
         }
 
         /** A text, a truth, an exact number, or nothing. */
-        @Nullable
-        Object value() {
+        public @Nullable Object value() {
             return switch (kind) {
             case TEXT -> text;
             case NUMBER -> number().<Object>map(exact -> exact).orElse(text);

@@ -1,6 +1,7 @@
 package icequill.office.asking;
 
 import icequill.answer.entry.VisitChoices;
+import icequill.answer.entry.VisitChoices.Approver;
 import icequill.answer.entry.VisitChoices.Choice;
 import icequill.answer.entry.VisitChoices.KnownTechnician;
 import icequill.answer.entry.VisitChoices.MachineChoice;
@@ -8,6 +9,7 @@ import icequill.answer.entry.VisitChoices.Part;
 import icequill.answer.entry.VisitChoices.ProposedDose;
 import icequill.answer.entry.VisitChoices.TaskChoice;
 import icequill.explain.ConstantKey;
+import icequill.party.Contact;
 import icequill.party.Machine;
 import icequill.party.Wording;
 import icequill.render.words.Sentences;
@@ -31,7 +33,18 @@ record Choosing(Setting setting) {
                         .map(material -> new Part(material.id(), name(material.name()),
                                 unit(material.unit().symbol())))
                         .toList(),
-                Arrays.stream(ChargeClass.values()).map(ConstantKey::of).toList());
+                Arrays.stream(ChargeClass.values()).map(ConstantKey::of).toList(),
+                setting.rates().adjustments().modifiers().stream().map(
+                        modifier -> new Part(modifier.id(), name(modifier.name()), unit(modifier.unit().symbol())))
+                        .toList(),
+                open("fees"), open("surcharges"),
+                setting.site().contactFor(Contact.Purpose.APPROVALS)
+                        .map(contact -> new Approver(contact.name(), contact.telephone(), contact.email())));
+    }
+
+    private List<Choice> open(String key) {
+        return FeeQuestions.open(setting).stream().filter(fee -> fee.key().equals(key))
+                .map(fee -> new Choice(fee.id(), name(fee.name()))).toList();
     }
 
     private MachineChoice machine(Machine machine) {

@@ -1,5 +1,6 @@
 package icequill.office.asking;
 
+import icequill.files.yaml.Tree;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -36,11 +37,17 @@ public record Draft(Map<String, Object> values) {
         return with(key, List.copyOf(rows));
     }
 
-    /** With a value in each row of a list. */
+    /** With a value in each row of a list that says nothing of it by itself. */
     Draft inRows(String list, String key, Object value) {
         return rows(list).isEmpty()
                 ? this
-                : with(list, rows(list).stream().map(row -> of((Map<?, ?>) row).with(key, value).values()).toList());
+                : with(list, rows(list).stream().map(row -> of((Map<?, ?>) row).withDefault(key, value).values())
+                        .toList());
+    }
+
+    /** With a value, unless there is one. */
+    Draft withDefault(String key, Object value) {
+        return values.containsKey(key) ? this : with(key, value);
     }
 
     Draft without(String key) {
@@ -59,6 +66,23 @@ public record Draft(Map<String, Object> values) {
         List<Object> rows = new ArrayList<>(rows(list));
         rows.set(place, row.values());
         return with(list, List.copyOf(rows));
+    }
+
+    /** What a form of the book says. */
+    static Draft of(Tree.Branch form) {
+        return of((Map<?, ?>) plain(form));
+    }
+
+    private static Object plain(Tree tree) {
+        return switch (tree) {
+        case Tree.Branch branch -> {
+            Map<String, Object> values = new LinkedHashMap<>();
+            branch.entries().forEach((key, value) -> values.put(key, plain(value)));
+            yield values;
+        }
+        case Tree.Row row -> row.items().stream().map(Draft::plain).toList();
+        case Tree.Leaf leaf -> leaf.value() == null ? "" : leaf.value();
+        };
     }
 
     /** A text that was answered; empty where none was. */

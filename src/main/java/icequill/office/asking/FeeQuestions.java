@@ -10,30 +10,31 @@ import java.util.stream.Stream;
 record FeeQuestions(Setting setting, Function<Draft, Turn> next) {
 
     /** @param key under which a form names it */
-    private record Open(String key, String id, Wording name) {}
+    record Open(String key, String id, Wording name) {}
 
     boolean isThere() {
-        return !open().isEmpty();
+        return !open(setting).isEmpty();
     }
 
     Turn first(Draft draft) {
-        List<Open> open = open();
+        List<Open> open = open(setting);
         return setting.asking().someOf(setting.asking().question("fees"),
                 Picks.lettered(open.stream().map(each -> setting.sentences().in(each.name())).toList()),
                 Picks::letters, "letters",
                 places -> next.apply(named(places.stream().sorted().map(open::get).toList(), draft)));
     }
 
-    private List<Open> open() {
+    static List<Open> open(Setting setting) {
         return Stream.concat(
-                setting.rates().adjustments().fees().stream().filter(fee -> isOpen(fee.applies()))
+                setting.rates().adjustments().fees().stream().filter(fee -> isOpen(setting, fee.applies()))
                         .map(fee -> new Open("fees", fee.id(), fee.name())),
-                setting.rates().adjustments().surcharges().stream().filter(surcharge -> isOpen(surcharge.applies()))
+                setting.rates().adjustments().surcharges().stream()
+                        .filter(surcharge -> isOpen(setting, surcharge.applies()))
                         .map(surcharge -> new Open("surcharges", surcharge.id(), surcharge.name())))
                 .toList();
     }
 
-    private boolean isOpen(Applies applies) {
+    private static boolean isOpen(Setting setting, Applies applies) {
         return !applies.always() && applies.allows(setting.site().address());
     }
 

@@ -17,7 +17,7 @@ public record TypedVisit(String id, Draft draft) {
 
     /** In the order in which forms have them. */
     private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines",
-            "lines", "fees", "surcharges");
+            "lines", "flat", "fees", "surcharges", "classDiscount", "documentDiscount", "less", "safeFrom", "nextDue");
 
     FormName name() {
         return new FormName.InHand(id, yaml());
@@ -28,17 +28,18 @@ public record TypedVisit(String id, Draft draft) {
         form.put("format", 1);
         form.put(Form.KIND_KEY, FormKind.VISIT.key());
         form.put(Form.ID_KEY, id);
-        Map<String, Object> told = borne().values();
+        Map<String, Object> told = told().values();
         KEYS.stream().filter(told::containsKey).forEach(key -> form.put(key, told.get(key)));
         return YamlWriter.text(List.of(form));
     }
 
-    /** With what is said of all of it in each of its rows. */
-    private Draft borne() {
+    /** With what is said of all of it in each of its rows that says nothing else. */
+    public Draft told() {
         Object outcome = draft.values().get(Draft.OUTCOME);
         return outcome == null
                 ? draft
-                : draft.with("serviceCall", outcome).inRows("people", Draft.OUTCOME, outcome)
+                : draft.without(Draft.OUTCOME).withDefault("serviceCall", outcome)
+                        .inRows("people", Draft.OUTCOME, outcome)
                         .inRows("lines", Draft.OUTCOME, outcome)
                         .with("machines", draft.rows("machines").stream()
                                 .map(row -> Draft.of((Map<?, ?>) row).inRows("tasks", Draft.OUTCOME, outcome).values())

@@ -3,6 +3,7 @@ package icequill.office.billing;
 import icequill.answer.RecordedVisit;
 import icequill.answer.WithdrawnVisit;
 import icequill.files.form.FormKind;
+import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -74,6 +75,16 @@ public final class RecordOffice {
                 .then(entry -> open.register().withdraw(entry.id(), reason)
                         .map(done -> new WithdrawnVisit(entry.id(), entry.site(), entry.began().toLocalDate(),
                                 reason))));
+    }
+
+    /** A visit, planned or done, whose form may be put in its place: it is neither withdrawn, nor billed, nor forgotten. */
+    public static Validated<VisitEntry> changeable(Reading open, String visit) {
+        return RecordedVisits.known(open, visit).then(entry -> VisitBooking.standing(open, entry))
+                .then(entry -> RecordedVisits.unlessBilled(open, entry))
+                .then(entry -> entry.isForgotten()
+                        ? Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                                "what visit \"" + visit + "\" said was forgotten with its customer", ""))
+                        : Validated.valid(entry));
     }
 
     /** The visits that are recorded and have no invoice that stands, by their beginning. */

@@ -35,6 +35,11 @@ public record Asked(ShopBook book, Session session, Reader reader, String path, 
         return fields.getOrDefault(name, List.of());
     }
 
+    /** The same with other fields, as if they had been typed. */
+    public Asked typing(Map<String, List<String>> others) {
+        return new Asked(book, session, reader, path, parts, others);
+    }
+
     /** The same with another hold of the book. */
     Asked with(ShopBook other) {
         return new Asked(other, session, reader, path, parts, fields);

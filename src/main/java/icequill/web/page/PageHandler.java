@@ -66,9 +66,14 @@ public final class PageHandler {
         }
         Validated<String> done = asked.book().once(key.get().word(), SentContent.of(asked),
                 open -> page.done(asked.with(open)));
-        send(context, asked, done instanceof Validated.Valid<String>(String path)
-                ? new Answer.Gone(path)
-                : page.again(asked, done.problems()));
+        if (done instanceof Validated.Valid<String>(String path)) {
+            send(context, asked, new Answer.Gone(path));
+        } else {
+            send(context, asked, wantsJson(context)
+                    ? new Answer.Refused(done.problems())
+                    : page.again(asked, done.problems()));
+            context.status(status(done.problems()));
+        }
     }
 
     /** Chooses a language for the session, and shows the page again that was seen. */

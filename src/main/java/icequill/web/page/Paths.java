@@ -19,6 +19,11 @@ public final class Paths {
         return "/visits/" + part(id);
     }
 
+    /** A site, by its id. */
+    public static String site(String id) {
+        return "/sites/" + part(id);
+    }
+
     private static String part(String name) {
         return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }

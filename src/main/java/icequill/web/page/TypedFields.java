@@ -3,6 +3,8 @@ package icequill.web.page;
 import icequill.problem.Problem;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What stands in the fields of a form that is shown again, and what is wrong with it.
@@ -28,6 +30,19 @@ public record TypedFields(Map<String, List<String>> fields, List<Problem> proble
     /** Whether a box is ticked. */
     public boolean has(String field, String value) {
         return fields.getOrDefault(field, List.of()).contains(value);
+    }
+
+    /**
+     * How many rows of fields something stands in, blank ones between them too.
+     *
+     * @param before what the names of its fields begin with, before the number of the row
+     * @param after what they end with
+     */
+    public int rows(String before, String after) {
+        Pattern field = Pattern.compile(Pattern.quote(before) + "(\\d{1,3})" + Pattern.quote(after));
+        return fields.entrySet().stream().filter(entry -> !entry.getValue().isEmpty())
+                .map(entry -> field.matcher(entry.getKey())).filter(Matcher::matches)
+                .mapToInt(row -> Integer.parseInt(row.group(1)) + 1).max().orElse(0);
     }
 
     /** What is wrong with a field. */

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 public final class TypedMoment {
 
     private static final Pattern TIME = Pattern
-            .compile("(\\d{1,2})(?:[:.h]?(\\d{2}))?\\s*(am?|pm?)?[.]?(?:\\s*m[.]?)?");
+            .compile("(\\d{1,2})(?:[:.h]?(\\d{2}))?\\s*(am?|pm?)?[.]?(?:\\s*m[.]?)?([+-]\\d{2}:\\d{2})?");
     private static final int NOON = 12;
     private static final int DAY = 24;
     private static final int HOUR = 60;
@@ -33,8 +33,8 @@ public final class TypedMoment {
         }
     }
 
-    /** A time as 9:15, 915, 16:20 or 4:20 pm. */
-    public static Validated<LocalTime> time(String text, String field) {
+    /** A time as 9:15, 915, 16:20 or 4:20 pm; as 1:30-04:00 where clocks repeat the hour. */
+    public static Validated<TypedTime> time(String text, String field) {
         Matcher typed = TIME.matcher(text.toLowerCase(Locale.ROOT));
         if (typed.matches()) {
             int hour = Integer.parseInt(typed.group(1));
@@ -43,7 +43,8 @@ public final class TypedMoment {
             boolean isRight = minute < HOUR && (isHalf ? hour >= 1 && hour <= NOON : hour < DAY);
             if (isRight) {
                 int whole = !isHalf ? hour : hour % NOON + (typed.group(3).startsWith("p") ? NOON : 0);
-                return Validated.valid(LocalTime.of(whole, minute));
+                return Validated.valid(new TypedTime(LocalTime.of(whole, minute),
+                        typed.group(4) == null ? "" : typed.group(4)));
             }
         }
         return Validated.invalid(new Problem(Code.WRONG_TYPE, new Place("", 0, field),

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 /** A number as people type it, in the form of the United States or of Spain and Mexico alike; what can be read in two ways is asked. */
 public final class TypedNumber {
 
-    private static final Pattern PLAIN = Pattern.compile("(\\d{1,9})(?:[.,](\\d{1,2}|\\d{4,6}))?");
+    private static final Pattern PLAIN = Pattern.compile("(\\d{1,9})(?:[.,](\\d{1,2}|\\d{4,6}|(?<=^0[.,])\\d{3}))?");
     private static final Pattern GROUPED = Pattern
             .compile("(\\d{1,3}(?:,\\d{3})+)\\.(\\d{1,6})|(\\d{1,3}(?:\\.\\d{3})+),(\\d{1,6})");
 

@@ -4,6 +4,11 @@ import icequill.answer.RecordedVisit;
 import icequill.answer.entry.VisitChoices;
 import icequill.answer.price.VisitPrice;
 import icequill.office.asking.AskingOffice;
+import icequill.office.asking.Draft;
+import icequill.office.asking.KnownVisit;
+import icequill.office.asking.KnownVisits;
+import icequill.office.asking.TypedVisit;
+import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.web.page.Answer;
@@ -17,62 +22,106 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/** Enters a visit: all that can be told of it on one page, with its price beside it. */
+/** Enters a visit, corrects one that is not billed, or records a planned one as done: all of it on one page, with its price beside it. */
 public final class VisitEntry implements Page, FormPage {
+
+    private static final String VERSION = "version";
 
     /**
      * What its page shows.
      *
+     * @param known what the book says of the visit so far; empty for one that is new
+     * @param version of that which is being changed; no letters for one that is new
+     * @param kept keys of what the book says besides, and what stays
      * @param price empty before anything was typed
      */
-    public record Shown(VisitChoices choices, Optional<VisitPrice> price, TypedFields typed) {}
+    public record Shown(String address, VisitChoices choices, Optional<KnownVisit> known, String version,
+            List<String> kept, Optional<VisitPrice> price, TypedFields typed) {}
 
-    /** The empty page, or as it stands while somebody types. */
+    /** What a page is about. */
+    private record Wanted(VisitChoices choices, Optional<KnownVisit> known) {
+
+        String address() {
+            return known.map(visit -> Paths.visit(visit.id()) + "/change")
+                    .orElseGet(() -> Paths.site(choices.site()) + "/visit");
+        }
+    }
+
+    /** The page as it is opened, or as it stands while somebody types. */
     @Override
     public Answer answer(Asked asked) {
-        return Answer.of(choices(asked), choices -> asked.text("day").isEmpty()
-                ? new Answer.Shown("visit-new", new Shown(choices, Optional.empty(), TypedFields.NONE), choices)
-                : page(asked, choices, priced(asked)));
+        return Answer.of(known(asked).then(known -> {
+            Asked opened = asked.text("day").isPresent()
+                    ? asked
+                    : known.map(visit -> asked.typing(VisitForm.fields(visit))).orElse(asked);
+            return wanted(opened, known).map(wanted -> opened.text("day").isEmpty()
+                    ? shown(opened, wanted, Optional.empty(), TypedFields.NONE)
+                    : page(opened, wanted, priced(opened, wanted)));
+        }), shown -> shown);
     }
 
     @Override
     public Validated<String> done(Asked asked) {
         AskingOffice office = AskingOffice.of(asked.book());
-        VisitForm form = new VisitForm(asked, asked.part("site"));
-        return form.draft().then(draft -> office.store(office.typed(draft))).map(RecordedVisit::visit)
-                .map(Paths::visit);
+        return known(asked).then(known -> form(asked, known).draft().then(draft -> known
+                .map(visit -> new KnownVisits(asked.book()).change(new TypedVisit(visit.id(), draft),
+                        asked.text(VERSION).orElse("")))
+                .orElseGet(() -> office.store(office.typed(draft))))).map(RecordedVisit::visit).map(Paths::visit);
     }
 
     @Override
     public Answer again(Asked asked, List<Problem> problems) {
-        return Answer.of(choices(asked), choices -> page(asked, choices, new Validated.Invalid<>(problems)));
+        boolean isLater = problems.stream().anyMatch(problem -> problem.code() == Code.CHANGED_MEANWHILE);
+        return Answer.of(known(asked).then(known -> wanted(asked, known)),
+                wanted -> wanted.known().filter(now -> isLater)
+                        .flatMap(now -> form(asked, wanted.known()).draft().found().map(draft -> VisitConflict.page(
+                                asked, now, new TypedVisit(now.id(), draft), wanted.choices(), wanted.address())))
+                        .orElseGet(() -> page(asked, wanted, new Validated.Invalid<>(problems))));
     }
 
-    private static Answer page(Asked asked, VisitChoices choices, Validated<VisitPrice> price) {
-        VisitForm form = new VisitForm(asked, asked.part("site"));
+    private static Answer page(Asked asked, Wanted wanted, Validated<VisitPrice> price) {
+        VisitForm form = form(asked, wanted.known());
         form.draft();
-        Shown shown = new Shown(choices, price.found(),
+        return shown(asked, wanted, price.found(),
                 new TypedFields(asked.fields(), form.atFields(price.problems())));
-        return new Answer.Shown("visit-new", shown, choices);
     }
 
-    private static Validated<VisitPrice> priced(Asked asked) {
+    private static Answer shown(Asked asked, Wanted wanted, Optional<VisitPrice> price, TypedFields typed) {
+        return new Answer.Shown("visit-entry", new Shown(wanted.address(), wanted.choices(), wanted.known(),
+                asked.text(VERSION).or(() -> wanted.known().map(KnownVisit::version)).orElse(""),
+                form(asked, wanted.known()).alsoKept(), price, typed), wanted.choices());
+    }
+
+    private static Validated<VisitPrice> priced(Asked asked, Wanted wanted) {
         AskingOffice office = AskingOffice.of(asked.book());
-        return new VisitForm(asked, asked.part("site")).draft()
-                .then(draft -> office.price(office.typed(draft), asked.reader().language()))
+        return form(asked, wanted.known()).draft()
+                .then(draft -> office.price(named(office, wanted.known(), draft), asked.reader().language()))
                 .map(sheet -> sheet.data(false));
     }
 
-    /** By the rates of the day that was typed, or of today where that has none, so that nothing typed is lost. */
-    private static Validated<VisitChoices> choices(Asked asked) {
-        LocalDate today = asked.reader().today();
-        AskingOffice office = AskingOffice.of(asked.book());
-        return asked.text("day").flatMap(text -> TypedMoment.day(text, "day").found())
-                .flatMap(day -> choices(office, asked, day).found()).map(Validated::valid)
-                .orElseGet(() -> choices(office, asked, today));
+    private static TypedVisit named(AskingOffice office, Optional<KnownVisit> known, Draft draft) {
+        return known.map(visit -> new TypedVisit(visit.id(), draft)).orElseGet(() -> office.typed(draft));
     }
 
-    private static Validated<VisitChoices> choices(AskingOffice office, Asked asked, LocalDate day) {
-        return office.choices(asked.part("site"), day, asked.reader().language());
+    private static VisitForm form(Asked asked, Optional<KnownVisit> known) {
+        return VisitForm.of(asked, known.map(KnownVisit::site).orElseGet(() -> asked.part("site")), known);
+    }
+
+    private static Validated<Optional<KnownVisit>> known(Asked asked) {
+        String visit = asked.part("visit");
+        return visit.isEmpty()
+                ? Validated.valid(Optional.empty())
+                : new KnownVisits(asked.book()).find(visit).map(Optional::of);
+    }
+
+    /** By the rates of the day that was typed, or of today where that has none, so that nothing typed is lost. */
+    private static Validated<Wanted> wanted(Asked asked, Optional<KnownVisit> known) {
+        String site = known.map(KnownVisit::site).orElseGet(() -> asked.part("site"));
+        AskingOffice office = AskingOffice.of(asked.book());
+        LocalDate today = asked.reader().today();
+        return asked.text("day").flatMap(text -> TypedMoment.day(text, "day").found())
+                .flatMap(day -> office.choices(site, day, asked.reader().language()).found()).map(Validated::valid)
+                .orElseGet(() -> office.choices(site, today, asked.reader().language()))
+                .map(choices -> new Wanted(choices, known));
     }
 }

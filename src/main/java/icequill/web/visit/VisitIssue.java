@@ -1,5 +1,6 @@
 package icequill.web.visit;
 
+import icequill.office.asking.KnownVisits;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.VisitBilling;
 import icequill.problem.Validated;
@@ -9,14 +10,17 @@ import icequill.web.page.FormPage;
 import icequill.web.page.Paths;
 import java.util.Optional;
 
-/** Issues the invoice of a visit that the book has. */
+/** Issues the invoice of a visit that the book has, unless it was changed since its price was shown. */
 public final class VisitIssue implements FormPage {
 
     @Override
     public Validated<String> done(Asked asked) {
-        return VisitBilling.of(asked.book())
-                .issue(new FormName.InBook(asked.part("visit")),
-                        new IssueOptions(asked.reader().today(), Optional.empty()))
+        String visit = asked.part("visit");
+        return asked.text("version")
+                .map(version -> new KnownVisits(asked.book()).unchanged(visit, version))
+                .orElseGet(() -> Validated.valid(visit))
+                .then(same -> VisitBilling.of(asked.book()).issue(new FormName.InBook(visit),
+                        new IssueOptions(asked.reader().today(), Optional.empty())))
                 .map(paper -> Paths.paper(paper.number()));
     }
 }

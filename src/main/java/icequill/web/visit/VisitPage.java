@@ -4,6 +4,8 @@ import icequill.answer.history.VisitAnswer;
 import icequill.answer.history.VisitState;
 import icequill.answer.price.VisitPrice;
 import icequill.office.Office;
+import icequill.office.asking.KnownVisit;
+import icequill.office.asking.KnownVisits;
 import icequill.office.care.HistoryOffice;
 import icequill.party.Language;
 import icequill.problem.Problem;
@@ -21,10 +23,12 @@ public final class VisitPage implements Page {
     /**
      * What its page shows.
      *
+     * @param version of one that may be changed; empty for others
      * @param price of one that is not billed; empty where it has none
      * @param problems that keep it from having one
      */
-    public record Shown(VisitAnswer visit, Optional<VisitPrice> price, List<Problem> problems) {}
+    public record Shown(VisitAnswer visit, Optional<String> version, Optional<VisitPrice> price,
+            List<Problem> problems) {}
 
     @Override
     public Answer answer(Asked asked) {
@@ -35,7 +39,9 @@ public final class VisitPage implements Page {
                     ? Optional.of(Office.of(asked.book()).price(new FormName.InBook(id), language)
                             .map(sheet -> sheet.data(false)))
                     : Optional.empty();
-            return new Answer.Shown("visit", new Shown(found.data(), price.flatMap(Validated::found),
+            return new Answer.Shown("visit", new Shown(found.data(),
+                    new KnownVisits(asked.book()).find(id).found().map(KnownVisit::version),
+                    price.flatMap(Validated::found),
                     price.map(Validated::problems).orElse(List.of())), found.data());
         });
     }

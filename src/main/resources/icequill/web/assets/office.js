@@ -58,7 +58,7 @@
             clearTimeout(timer);
             timer = setTimeout(price, 300);
         });
-        // A machine is told of once it is ticked; its number key does it, where nothing is typed.
+        // What a box is about is told of once it is ticked; a machine's number key does it, where nothing is typed.
         const boxes = form.querySelectorAll('input[data-opens]');
         const show = box => { document.getElementById(box.dataset.opens).hidden = !box.checked; };
         boxes.forEach(box => {
@@ -72,11 +72,50 @@
                 if (box.dataset.digit === event.key) box.click();
             });
         });
+        // Enter in a field stores nothing; with Ctrl it does.
+        const main = form.querySelector('[data-main]');
+        form.addEventListener('keydown', event => {
+            if (event.key !== 'Enter' || event.defaultPrevented) return;
+            if (event.ctrlKey || event.metaKey) {
+                event.preventDefault();
+                form.requestSubmit(main);
+            } else if (event.target.matches('input')) {
+                event.preventDefault();
+            }
+        });
+        // A grade follows the name that it is known for.
+        form.addEventListener('change', event => {
+            const known = event.target.list && [...event.target.list.options]
+                .find(option => option.value === event.target.value && option.dataset.grade);
+            const grade = known && form.elements[event.target.name.replace(/name$/, 'grade')];
+            if (grade) grade.value = known.dataset.grade;
+        });
         let sent = false;
+        addEventListener('pageshow', () => { sent = false; });
         form.addEventListener('submit', event => {
-            if (event.submitter && event.submitter.formAction.endsWith('/price')) return;
+            if (event.submitter && event.submitter.hasAttribute('formaction')) return;
             if (sent) event.preventDefault();
             sent = true;
         });
     });
+
+    // There is always one more row than are filled.
+    document.querySelectorAll('[data-rows]').forEach(rows => rows.addEventListener('input', event => {
+        const row = event.target.closest('[data-row]');
+        const all = rows.querySelectorAll('[data-row]');
+        if (!row || row !== all[all.length - 1] || !event.target.value) return;
+        const [, what, number] = row.dataset.row.match(/^(.*?)(\d+)$/);
+        const next = row.cloneNode(true);
+        const renumbered = text => text.replace(new RegExp('\\b(accepted|' + what + ')' + number + '(?!\\d)', 'g'),
+            '$1' + (Number(number) + 1));
+        [next, ...next.querySelectorAll('*')].forEach(element => {
+            for (const attribute of element.attributes) attribute.value = renumbered(attribute.value);
+            if (element.matches('input, textarea')) element.value = '';
+            if (element.matches('.error')) element.remove();
+        });
+        next.querySelectorAll('label').forEach(label => {
+            label.textContent = label.textContent.replace(String(Number(number) + 1), String(Number(number) + 2));
+        });
+        row.after(next);
+    }));
 })();

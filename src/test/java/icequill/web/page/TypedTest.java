@@ -30,7 +30,7 @@ class TypedTest {
     @CsvSource({"9:15,09:15", "915,09:15", "9,09:00", "16:20,16:20", "4:20 pm,16:20", "4:20PM,16:20", "12 am,00:00",
             "12 p.m.,12:00", "16.20,16:20"})
     void time_isRead(String text, LocalTime time) {
-        assertThat(TypedMoment.time(text, "from").orElseThrow()).isEqualTo(time);
+        assertThat(TypedMoment.time(text, "from").orElseThrow().time()).isEqualTo(time);
     }
 
     @ParameterizedTest

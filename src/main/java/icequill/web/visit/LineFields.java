@@ -1,0 +1,98 @@
+package icequill.web.visit;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What was put in, what made the work dearer, and whatever else is charged in one's own words. */
+record LineFields(Typing typing, Kept.Rows kept) {
+
+    /** More rows than anybody fills. */
+    static final int MOST = 40;
+
+    private static final Set<String> SHOWN = Set.of("material", "modifier", "text", "class", "price", "amount",
+            "machine", "outcome");
+
+    /** A kind of line: the letters that its fields begin with, and the key of what is charged. */
+    private enum Kind {
+        PART("line", "material"), CIRCUMSTANCE("modifier", "modifier"), OWN("own", "text");
+
+        private final String row;
+        private final String key;
+
+        Kind(String row, String key) {
+            this.row = row;
+            this.key = key;
+        }
+
+        String what(int i) {
+            return row + i + (this == OWN ? "text" : "part");
+        }
+    }
+
+    List<Map<String, Object>> read() {
+        List<Map<String, Object>> lines = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            for (int i = 0; i < MOST; i++) {
+                read(kind, i, lines);
+            }
+        }
+        return lines;
+    }
+
+    private void read(Kind kind, int i, List<Map<String, Object>> lines) {
+        String row = kind.row + i;
+        Optional<String> what = typing.text(kind.what(i));
+        typing.unnamed(kind.what(i), List.of(row + "amount", row + "price"), switch (kind) {
+        case PART -> "no part is named for this amount";
+        case CIRCUMSTANCE -> "it is not said what this is the number of";
+        case OWN -> "it is not said what this price is for";
+        });
+        if (what.isPresent()) {
+            String path = "lines[" + lines.size() + "]";
+            Map<String, Object> line = new LinkedHashMap<>(Map.of(kind.key, what.get()));
+            Map<String, Object> more = kept.next(kind.key, what.get()).but(SHOWN);
+            if (kind == Kind.OWN) {
+                own(row, line, more.containsKey("cost"));
+            }
+            Optional<BigDecimal> amount = typing.number(row + "amount");
+            if (kind != Kind.CIRCUMSTANCE || amount.isPresent()) {
+                line.put("amount", amount.orElse(BigDecimal.ONE));
+            }
+            typing.text(row + "machine").ifPresent(machine -> line.put("machine", machine));
+            typing.text(row + "outcome").ifPresent(outcome -> line.put("outcome", outcome));
+            line.putAll(more);
+            typing.place(path, kind.what(i));
+            typing.place(path + ".amount", row + "amount");
+            typing.place(path + ".price", row + "price");
+            lines.add(line);
+        }
+    }
+
+    /** Where the book has what it costs, and a markup, it needs no price. */
+    private void own(String row, Map<String, Object> line, boolean hasCost) {
+        typing.text(row + "class").ifPresent(of -> line.put("class", of));
+        Optional<BigDecimal> price = typing.number(row + "price");
+        price.ifPresent(found -> line.put("price", found));
+        if (typing.text(row + "price").isEmpty() && !hasCost) {
+            typing.missing(row + "price", "its price is missing");
+        }
+    }
+
+    static void fill(Told form, Filling filling) {
+        for (Kind kind : Kind.values()) {
+            List<Told> rows = form.rows("lines").stream().filter(line -> line.text(kind.key).isPresent()).toList();
+            for (int i = 0; i < rows.size(); i++) {
+                Told line = rows.get(i);
+                String row = kind.row + i;
+                filling.put(kind.what(i), line.text(kind.key));
+                List.of("class", "price", "amount", "machine", "outcome")
+                        .forEach(key -> filling.put(row + key, line.text(key)));
+            }
+        }
+    }
+}
