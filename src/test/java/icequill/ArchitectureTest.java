@@ -188,7 +188,7 @@ class ArchitectureTest {
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
         room(arrows, "office.billing",
-                "office.writing answer.register answer shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
+                "office.writing answer.register answer answer.paper shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
                 "office.billing answer.register answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
@@ -217,9 +217,13 @@ class ArchitectureTest {
                 "web.page office office.asking office.billing office.care answer answer.entry render.words"
                         + " answer.history answer.price shop explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
-        room(arrows, "web", "web.rates web.visit web.page web.door office.billing office.care office.register answer"
-                + " answer.history answer.paper answer.register answer.shown answer.site ledger.papers"
-                + " files.disk shop request explain");
+        room(arrows, "web.run",
+                "web.page web.door office office.billing office.care office.register answer answer.paper"
+                        + " answer.price answer.today files.disk shop party");
+        room(arrows, "web",
+                "web.run web.rates web.visit web.page web.door office.billing office.care office.register answer"
+                        + " answer.history answer.paper answer.register answer.shown answer.site ledger.papers"
+                        + " files.disk shop request explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"

@@ -10,8 +10,10 @@ import icequill.web.door.Door;
 import icequill.web.door.Doorkeeper;
 import icequill.web.page.Assets;
 import icequill.web.page.PageHandler;
+import icequill.web.run.Runs;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -36,17 +38,21 @@ public final class OfficeServer implements AutoCloseable {
     private static final int THREADS = 32;
     /** A visit with all that can be said of it is far below. */
     private static final long LARGEST_FORM = 1_000_000;
+    /** Lists of a shop that moves in, in one sending. */
+    private static final long LARGEST_HANDED = 20_000_000;
     private static final long IDLE_MILLIS = 30_000;
 
     private final StandingShop shop;
     private final Door door = new Door();
     private final Assets assets = Assets.shipped();
     private final Consumer<String> faults;
+    private final Runs runs;
     private final Javalin server;
 
     private OfficeServer(Path folder, Clock clock, int port, Consumer<String> faults) {
         this.faults = faults;
         this.shop = StandingShop.of(folder, clock);
+        this.runs = new Runs(shop, fault -> told("work", fault));
         this.server = Javalin.create(this::configure).start(OWN_MACHINE, port);
     }
 
@@ -82,6 +88,7 @@ public final class OfficeServer implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        runs.close();
         shop.close();
     }
 
@@ -89,6 +96,9 @@ public final class OfficeServer implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = LARGEST_FORM;
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_HANDED, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(LARGEST_HANDED, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_HANDED, SizeUnit.BYTES);
         config.jetty.threadPool = new QueuedThreadPool(THREADS);
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
@@ -100,7 +110,8 @@ public final class OfficeServer implements AutoCloseable {
         Doorkeeper doorkeeper = new Doorkeeper(door);
         config.routes.before(context -> {
             Doorkeeper.headers(context::header);
-            if (context.req().getContentLengthLong() > LARGEST_FORM) {
+            if (context.req()
+                    .getContentLengthLong() > (context.isMultipartFormData() ? LARGEST_HANDED : LARGEST_FORM)) {
                 throw new ContentTooLargeResponse();
             }
             doorkeeper.refusal(context).ifPresent(why -> refuse(context, handler, why));
@@ -108,7 +119,7 @@ public final class OfficeServer implements AutoCloseable {
         config.routes.get(Doorkeeper.ENTRY, context -> doorkeeper.enter(context).ifPresentOrElse(
                 why -> refuse(context, handler, why), () -> handler.welcome(context)));
         config.routes.get(Doorkeeper.OPEN + "{hash}/{name}", this::asset);
-        new Routes(config.routes, handler, door).add();
+        new Routes(config.routes, handler, door, runs).add();
         config.routes.error(HttpStatus.NOT_FOUND.getCode(), context -> {
             if (context.attribute(Doorkeeper.SESSION) != null && !PageHandler.hasAnswered(context)) {
                 handler.refuse(context, HttpStatus.NOT_FOUND, "nothing");
@@ -134,10 +145,14 @@ public final class OfficeServer implements AutoCloseable {
 
     /** What went wrong is told here, under a number that the page tells. */
     private void fault(Context context, PageHandler handler, Exception fault) {
+        handler.fault(context, told(context.path(), fault));
+    }
+
+    private String told(String where, Throwable fault) {
         String number = Integer.toHexString(ThreadLocalRandom.current().nextInt() | 0x1000_0000);
         StringWriter trace = new StringWriter();
         fault.printStackTrace(new PrintWriter(trace));
-        faults.accept("Fault " + number + " at " + context.path() + ": " + Discretion.of(trace.toString()));
-        handler.fault(context, number);
+        faults.accept("Fault " + number + " at " + where + ": " + Discretion.of(trace.toString()));
+        return number;
     }
 }

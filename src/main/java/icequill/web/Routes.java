@@ -10,6 +10,11 @@ import icequill.web.rates.PricesPage;
 import icequill.web.rates.RaisePage;
 import icequill.web.rates.TryPage;
 import icequill.web.rates.VersionsPage;
+import icequill.web.run.AuditPage;
+import icequill.web.run.ImportPage;
+import icequill.web.run.IssueAllPage;
+import icequill.web.run.RunPage;
+import icequill.web.run.Runs;
 import icequill.web.visit.VisitEntry;
 import icequill.web.visit.VisitIssue;
 import icequill.web.visit.VisitPage;
@@ -22,8 +27,9 @@ import io.javalin.http.HttpStatus;
  * Which page answers at which address.
  *
  * @param door where a language is chosen
+ * @param runs long work
  */
-record Routes(RoutesConfig routes, PageHandler handler, Door door) {
+record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
 
     void add() {
         routes.get("/", context -> context.redirect("/today", HttpStatus.SEE_OTHER));
@@ -41,6 +47,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door) {
         get("/visits/{visit}/withdraw", withdrawal);
         post("/visits/{visit}/withdraw", withdrawal);
         get("/visits", new VisitsPage());
+        IssueAllPage issue = new IssueAllPage(runs);
+        get("/today/issue", issue);
+        post("/today/issue", issue);
         get("/visits/{visit}", new VisitPage());
         post("/visits/{visit}/issue", new VisitIssue());
         // A refusal shown there has a language to choose, which leads back to it.
@@ -61,6 +70,16 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door) {
         get("/rates/raise", raise);
         post("/rates/raise", raise);
         get("/shop", new ShopPage());
+        AuditPage audit = new AuditPage(runs);
+        get("/shop/audit", audit);
+        post("/shop/audit", audit);
+        ImportPage forms = new ImportPage(runs);
+        get("/shop/import", forms);
+        post("/shop/import", forms);
+        post("/shop/import/{run}", forms.taking());
+        RunPage run = new RunPage(runs);
+        get("/runs/{run}", run);
+        post("/runs/{run}", run);
         routes.post("/language", context -> handler.choose(context, door));
     }
 

@@ -132,7 +132,8 @@ class PagesTest {
         for (String path : List.of("/today", "/sites", "/sites/hotel-fernhill", "/visits",
                 "/visits/ten-minute-brushing",
                 "/papers", "/papers/INV-2026-00001", "/rates", "/rates/try?on=2026-12-30", "/rates/adopt",
-                "/rates/raise?from=2027-01-01&percent-labor=4", "/rates/versions", "/shop", "/nowhere",
+                "/rates/raise?from=2027-01-01&percent-labor=4", "/today/issue", "/shop/import", "/shop/audit",
+                "/rates/versions", "/shop", "/nowhere",
                 "/papers/no-such")) {
             assertThat(reader.get(path).body()).as(path).contains("<html lang=\"" + tag + "\"");
             assertThat(office.faults()).isEmpty();

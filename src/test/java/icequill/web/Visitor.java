@@ -75,6 +75,11 @@ record Visitor(String address, Optional<String> cookie) {
                 .build());
     }
 
+    /** A form of one of our own pages that is sent in another way. */
+    HttpResponse<String> post(String path, HttpRequest.BodyPublisher body, String type) {
+        return sent(request(path, OWN_PAGE).header("Content-Type", type).POST(body).build());
+    }
+
     /** The key that the form of a page carries. */
     String key(String path) {
         String page = get(path).body();

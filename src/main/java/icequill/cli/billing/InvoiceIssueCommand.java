@@ -1,6 +1,6 @@
 package icequill.cli.billing;
 
-import icequill.answer.BookedPaper;
+import icequill.answer.paper.IssuedPapers;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.BookingOptions;
 import icequill.cli.terminal.CustomerLanguage;
@@ -103,28 +103,21 @@ public final class InvoiceIssueCommand extends BookCommand {
         }
     }
 
-    /** Each is a transaction of its own: what cannot be billed does not hold up the rest. */
     private int each(VisitBilling office, List<FormName> visits, IssueOptions options) {
-        Problems problems = new Problems();
-        List<BookedPaper> issued = new ArrayList<>();
         Printout printout = printout();
-        for (FormName visit : visits) {
-            problems.take(office.issue(visit, options)).ifPresent(paper -> {
-                issued.add(paper);
-                if (!printout.json()) {
-                    booking.print(paper, printout);
-                }
-            });
-        }
+        IssuedPapers issued = office.each(visits, options, paper -> {
+            paper.found().filter(made -> !printout.json()).ifPresent(made -> booking.print(made, printout));
+            return true;
+        });
         if (printout.json()) {
-            printout.answer(booking.answer(issued, problems.list()));
+            printout.answer(issued);
         } else {
-            problems.list().stream().map(Problem::text).forEach(printout.err()::println);
+            issued.problems().stream().map(Problem::text).forEach(printout.err()::println);
             if (which.all || visits.size() > 1) {
-                print(issued.size() + " of " + visits.size()
+                print(issued.papers().size() + " of " + visits.size()
                         + (booking.isTrial() ? " visits would be billed." : " visits billed."));
             }
         }
-        return problems.isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();
+        return issued.problems().isEmpty() ? ExitCode.OK.status() : ExitCode.PROBLEMS.status();
     }
 }

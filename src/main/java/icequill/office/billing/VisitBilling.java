@@ -2,6 +2,7 @@ package icequill.office.billing;
 
 import icequill.answer.BookedPaper;
 import icequill.answer.RecordedVisit;
+import icequill.answer.paper.IssuedPapers;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Issues invoices of recorded visits, of each its own or of several together. */
 public final class VisitBilling {
@@ -49,6 +51,24 @@ public final class VisitBilling {
     /** Issues the invoice of a recorded visit; one in a file is recorded first. */
     public Validated<BookedPaper> issue(FormName visit, IssueOptions wish) {
         return recorded(visit, wish).then(id -> pending(id, wish)).then(wish.booking()::of);
+    }
+
+    /**
+     * Issues an invoice for each of some visits. Each is a transaction of its own: what cannot be billed does not hold up the rest.
+     *
+     * @param along is told what came of each, and says whether to go on
+     */
+    public IssuedPapers each(List<FormName> visits, IssueOptions wish, Predicate<Validated<BookedPaper>> along) {
+        Problems problems = new Problems();
+        List<BookedPaper> issued = new ArrayList<>();
+        for (FormName visit : visits) {
+            Validated<BookedPaper> paper = issue(visit, wish);
+            problems.take(paper).ifPresent(issued::add);
+            if (!along.test(paper)) {
+                break;
+            }
+        }
+        return new IssuedPapers(issued, wish.booking().isTrial(), problems.list());
     }
 
     private Validated<String> recorded(FormName visit, IssueOptions wish) {

@@ -32,7 +32,12 @@ public final class BookMaintenance {
     }
 
     public static BookMaintenance of(Path folder, Clock clock) {
-        return new BookMaintenance(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same with a book that may be held open. */
+    public static BookMaintenance of(ShopBook book) {
+        return new BookMaintenance(book);
     }
 
     /**

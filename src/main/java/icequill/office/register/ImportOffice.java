@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.LongConsumer;
 
 /** The office that takes forms and lists into the book: all of them, or none. */
 public final class ImportOffice {
@@ -53,6 +54,12 @@ public final class ImportOffice {
      * @param dryRun whether to look only
      */
     public Validated<ImportResult> run(List<Path> files, boolean dryRun) {
+        return run(files, dryRun, count -> {
+        });
+    }
+
+    /** The same, and tells how many forms were looked at; what it is told by may end the work with an exception, and nothing is stored. */
+    public Validated<ImportResult> run(List<Path> files, boolean dryRun, LongConsumer progress) {
         if (files.isEmpty()) {
             return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no file is given",
                     "files of forms (.yaml) or lists (.csv)"));
@@ -68,10 +75,14 @@ public final class ImportOffice {
             List<Form> forms = ordered(new HandedForms(bare, known, today, problems).of(files), problems);
             ShopFolder shop = bare.with(forms);
             StorableForms storable = new StorableForms(book, shop, today, problems);
-            List<Storable> right = forms.stream().flatMap(form -> storable.of(form).stream()).toList();
+            List<Storable> right = new ArrayList<>();
+            for (Form form : forms) {
+                storable.of(form).ifPresent(right::add);
+                progress.accept(right.size());
+            }
             return GlyphCheck.report(shop, problems).or(() -> right).then(all -> {
                 PendingWrite<ImportResult> pending = new PendingWrite<>(book,
-                        open -> source.unchanged(open, () -> stored(open, all, dryRun)));
+                        open -> source.unchanged(open, () -> stored(open, all, dryRun, progress)));
                 if (!dryRun) {
                     return pending.done();
                 }
@@ -80,10 +91,12 @@ public final class ImportOffice {
         });
     }
 
-    private static Validated<ImportResult> stored(Transaction open, List<Storable> all, boolean dryRun) {
+    private static Validated<ImportResult> stored(Transaction open, List<Storable> all, boolean dryRun,
+            LongConsumer progress) {
         Problems problems = new Problems();
         List<ImportResult.Taken> taken = new ArrayList<>();
         for (Storable form : all) {
+            progress.accept(all.size());
             problems.take(form.store().apply(open))
                     .ifPresent(state -> taken.add(new ImportResult.Taken(form.kind(), form.id(), state)));
         }

@@ -6,7 +6,7 @@ import java.security.SecureRandom;
 import java.util.Base64;
 
 /** Words that nobody can guess. */
-final class Chance {
+public final class Chance {
 
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final int BYTES = 32;
@@ -15,7 +15,7 @@ final class Chance {
     }
 
     /** Of 256 bits, in letters that an address may hold. */
-    static String word() {
+    public static String word() {
         byte[] bytes = new byte[BYTES];
         RANDOM.nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);

@@ -12,11 +12,13 @@ import java.util.Optional;
  * @param path of the address, without what follows a question mark
  * @param parts of the path, by name
  * @param fields of the form or behind the question mark, by name; what is blank is left out, and spaces at the ends are
+ * @param uploads in the order of the form
  */
 public record Asked(ShopBook book, Session session, Reader reader, String path, Map<String, String> parts,
-        Map<String, List<String>> fields) {
+        Map<String, List<String>> fields, List<Upload> uploads) {
 
     public Asked {
+        uploads = List.copyOf(uploads);
         parts = Map.copyOf(parts);
         fields = Map.copyOf(fields);
     }
@@ -37,11 +39,11 @@ public record Asked(ShopBook book, Session session, Reader reader, String path, 
 
     /** The same with other fields, as if they had been typed. */
     public Asked typing(Map<String, List<String>> others) {
-        return new Asked(book, session, reader, path, parts, others);
+        return new Asked(book, session, reader, path, parts, others, uploads);
     }
 
     /** The same with another hold of the book. */
     Asked with(ShopBook other) {
-        return new Asked(other, session, reader, path, parts, fields);
+        return new Asked(other, session, reader, path, parts, fields, uploads);
     }
 }

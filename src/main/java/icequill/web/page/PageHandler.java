@@ -17,6 +17,10 @@ import icequill.web.door.FormKey;
 import icequill.web.door.Session;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
@@ -165,7 +169,22 @@ public final class PageHandler {
         fields.forEach((name, values) -> kept.put(name, values.stream().map(String::strip)
                 .map(value -> value.substring(0, Math.min(LONGEST_FIELD, value.length())))
                 .filter(value -> !value.isEmpty()).toList()));
-        return new Asked(now, session, reader, context.path(), context.pathParamMap(), kept);
+        return new Asked(now, session, reader, context.path(), context.pathParamMap(), kept, uploads(context));
+    }
+
+    private static List<Upload> uploads(Context context) {
+        return context.isMultipartFormData()
+                ? context.uploadedFiles().stream().filter(file -> file.size() > 0)
+                        .map(file -> new Upload(file.filename(), bytes(file))).toList()
+                : List.of();
+    }
+
+    private static byte[] bytes(UploadedFile file) {
+        try (InputStream content = file.content()) {
+            return content.readAllBytes();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     private Frame frame(Asked asked) {

@@ -12,10 +12,11 @@ final class SentContent {
     private SentContent() {
     }
 
-    /** Of its address and all fields but its key, in the order of their names. */
+    /** Of its address, all fields but its key in the order of their names, and the files with it. */
     static String of(Asked asked) {
         Map<String, List<String>> fields = new TreeMap<>(asked.fields());
         fields.remove(PageHandler.KEY);
-        return Hash.of((asked.path() + "\n" + fields).getBytes(StandardCharsets.UTF_8));
+        List<String> files = asked.uploads().stream().map(file -> file.name() + " " + Hash.of(file.content())).toList();
+        return Hash.of((asked.path() + "\n" + fields + "\n" + files).getBytes(StandardCharsets.UTF_8));
     }
 }

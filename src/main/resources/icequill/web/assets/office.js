@@ -41,6 +41,24 @@
         const piece = new DOMParser().parseFromString(text, 'text/html').getElementById(id);
         if (piece) document.getElementById(id).replaceChildren(...piece.childNodes);
     };
+    // Work that takes long is looked at again until it ends.
+    const watch = () => {
+        const watched = document.querySelector('[data-watch]');
+        if (!watched) return;
+        setTimeout(async () => {
+            try {
+                const answer = await fetch(location.href, { headers: { Accept: 'text/html' } });
+                const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+                const piece = page.getElementById(watched.id);
+                if (answer.ok && piece && !watched.contains(document.activeElement)) watched.replaceWith(piece);
+                else if (answer.ok && piece && !piece.dataset.watch) watched.replaceWith(piece);
+            } catch (away) {
+                // The next look will tell.
+            }
+            watch();
+        }, 700);
+    };
+    watch();
     document.querySelectorAll('form[data-price]').forEach(form => {
         let asked = 0;
         let timer;
