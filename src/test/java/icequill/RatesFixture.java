@@ -6,7 +6,6 @@ import icequill.agreement.FlatPrices;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.IntervalRules;
 import icequill.agreement.Plans;
-import icequill.agreement.QuantityDiscounts;
 import icequill.agreement.Scope;
 import icequill.agreement.Slot;
 import icequill.agreement.Tier;
@@ -239,7 +238,7 @@ public final class RatesFixture {
                                         place)))
                         .toList(),
                 List.of(), Map.of("standard", 24, "after-hours", 24, "sundays-and-holidays", 48), included,
-                Percent.of("10"), QuantityDiscounts.NONE, Map.of(ChargeClass.REPAIR, Percent.of("10")), usd("5"),
+                Percent.of("10"), Optional.empty(), Map.of(ChargeClass.REPAIR, Percent.of("10")), usd("5"),
                 Percent.of("5"), place);
     }
 

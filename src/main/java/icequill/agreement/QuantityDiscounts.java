@@ -9,11 +9,9 @@ import java.util.Optional;
  * Percent off the planned visits by how much an agreement looks after, each in place of the tier's own discount and never
  * besides it.
  *
- * @param rows in no order
+ * @param rows at least one, in no order
  */
 public record QuantityDiscounts(List<Row> rows) {
-
-    public static final QuantityDiscounts NONE = new QuantityDiscounts(List.of());
 
     /** What is counted. */
     public enum Counted {

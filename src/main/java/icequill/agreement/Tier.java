@@ -25,13 +25,13 @@ import javax.money.MonetaryAmount;
  * @param exclusions what the agreement does not cover
  * @param response hours within which somebody comes after a call, by the id of the labor band in which it was made
  * @param discount off the planned visits
- * @param quantity what is off them instead where much is looked after
+ * @param quantity what is off them instead where much is looked after; empty for none
  * @param callDiscounts off all other work while the agreement is in force, by class
  * @param step full multiples of which the year's price is; above zero
  * @param cap the most a renewal may raise the price by, in percent a year
  */
 public record Tier(String id, Wording name, List<Slot> slots, List<Wording> exclusions, Map<String, Integer> response,
-        IncludedCalls included, Percent discount, QuantityDiscounts quantity,
+        IncludedCalls included, Percent discount, Optional<QuantityDiscounts> quantity,
         Map<ChargeClass, Percent> callDiscounts, MonetaryAmount step, Percent cap, Place place) {
 
     private static final int YEAR = 12;
@@ -45,10 +45,10 @@ public record Tier(String id, Wording name, List<Slot> slots, List<Wording> excl
         Check.that(step.isPositive(), "a price step is not above zero: " + step);
     }
 
-    /** As a customer may see it: without what the shop adds to the expected cost of included calls. */
+    /** As a customer may see it: without what the shop adds to the expected cost of included calls, and what others would get. */
     public Tier promised() {
         return new Tier(id, name, slots, exclusions, response, new IncludedCalls(included.number(), Percent.ZERO),
-                discount, quantity, callDiscounts, step, cap, place);
+                discount, Optional.empty(), callDiscounts, step, cap, place);
     }
 
     /** Whether so many visits of a year are whole months apart. */

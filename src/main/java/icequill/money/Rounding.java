@@ -22,6 +22,8 @@ public enum Rounding {
     COST,
     /** What is paid before work begins. */
     DEPOSIT,
+    /** What is held back of a payment until the end of the work. */
+    RETAINAGE,
     /** What is set aside in an agreement's price for the calls that it includes. */
     RESERVE,
     /** The change of an agreement's price for the days that are left of its term. */

@@ -3,14 +3,12 @@ package icequill.papers;
 import icequill.document.RepairQuote;
 import icequill.document.ServicePeriod;
 import icequill.document.Totals;
-import icequill.explain.Explanation;
-import icequill.explain.Figure;
-import icequill.explain.Phrase;
-import icequill.money.Rounding;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Site;
+import icequill.tax.Stage;
+import icequill.tax.StagedPrice;
 import icequill.visits.ChargeSheet;
 import icequill.visits.VisitContext;
 import icequill.work.Finding;
@@ -19,7 +17,6 @@ import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import javax.money.MonetaryAmount;
 
 /**
  * Puts a repair quote together from the planned visit, priced and taxed, and from the visit that recommended it.
@@ -32,9 +29,11 @@ public record RepairQuoteAssembly(VisitContext hand, Proposal proposal, Machine 
     public RepairQuote quote(Optional<String> number, LocalDate date) {
         ChargeSheet sheet = new ChargeSheet(hand.site(), hand.taxed());
         Totals totals = sheet.totals();
+        List<Stage> stages = stages(totals);
         return new RepairQuote(number, date, date.plusDays(proposal.holdsDays()), hand.shop(), language,
                 hand.shop().paper(), billTo, hand.site().customer().vendorNumber(), served(), machine,
-                found.map(this::found), proposal.work(), sheet.lines(), totals, deposit(totals.gross()),
+                found.map(this::found), proposal.work(), sheet.lines(), totals, deposit(stages),
+                Optional.of(stages).filter(parts -> !parts.isEmpty()).map(RepairQuote.InParts::new),
                 hand.taxed().remarks());
     }
 
@@ -53,13 +52,20 @@ public record RepairQuoteAssembly(VisitContext hand, Proposal proposal, Machine 
                 proposal.found().orElseThrow().recommended());
     }
 
-    private Optional<RepairQuote.Deposit> deposit(MonetaryAmount gross) {
-        if (proposal.deposit().isZero() || gross.isZero()) {
-            return Optional.empty();
+    private List<Stage> stages(Totals totals) {
+        StagedPrice price = new StagedPrice(totals.net(), totals.taxes(), totals.taxPlace().advances());
+        if (!totals.net().isPositive()) {
+            return List.of();
         }
-        Explanation how = Explanation.of(Figure.percent(proposal.deposit()).times(Figure.price(gross, ""))
-                .rounded(Rounding.DEPOSIT, gross.getCurrency()), Phrase.of("reason.deposit"));
-        MonetaryAmount amount = how.amount(gross.getCurrency());
-        return Optional.of(new RepairQuote.Deposit(proposal.deposit(), amount, how, gross.subtract(amount)));
+        if (!proposal.stages().isEmpty()) {
+            return price.progress(proposal.stages(), proposal.retainage());
+        }
+        return proposal.deposit().isZero() ? List.of() : price.deposit(proposal.deposit());
+    }
+
+    private Optional<RepairQuote.Deposit> deposit(List<Stage> stages) {
+        return stages.stream().filter(stage -> stage.kind() == Stage.Kind.DEPOSIT).findFirst()
+                .map(stage -> new RepairQuote.Deposit(stage.share(), stage.due(), stage.how(),
+                        stages.getLast().due()));
     }
 }

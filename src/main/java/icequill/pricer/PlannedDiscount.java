@@ -39,7 +39,7 @@ record PlannedDiscount(Figure off, Phrase label, List<Phrase> reasons) {
             if (!tier.discount().isZero()) {
                 all.add(tiers(list));
             }
-            tier.quantity().best(reach).map(row -> byNumber(row, list)).ifPresent(all::add);
+            tier.quantity().flatMap(table -> table.best(reach)).map(row -> byNumber(row, list)).ifPresent(all::add);
             bySheets(slots).ifPresent(all::add);
             PlannedDiscount best = all.stream().reduce((one, other) -> other.isMoreThan(one) ? other : one)
                     .orElseGet(() -> new PlannedDiscount(Figure.term(0, ""), Phrase.of("plan.discount",

@@ -16,12 +16,18 @@ import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
- * The tax at one rate that goes back with the credits of an invoice, at the rate of the original. What each earlier credit note
- * says itself is what went back, so that the last one ends every authority's tax at zero.
+ * The tax at one rate that goes back with the credits of an invoice, at the rate of the original, or that is asked for in parts.
+ * What each earlier paper says itself is what went before, so that the last one ends every authority's tax at zero.
  *
- * @param notes what earlier credit notes gave back at this rate
+ * @param notes what earlier papers gave back, or asked for, at this rate
+ * @param told the beginning of what is said of it: {@code credit} or {@code stage}
  */
-public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
+public record TaxCredit(TaxTotal original, List<TaxTotal> notes, String told) {
+
+    /** Of credits. */
+    public TaxCredit(TaxTotal original, List<TaxTotal> notes) {
+        this(original, notes, "credit");
+    }
 
     public TaxCredit {
         notes = List.copyOf(notes);
@@ -42,7 +48,7 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
         MonetaryAmount left = left();
         Check.that(allows(amount), "only " + left + " is left, not " + amount);
         TaxTotal byRate = TaxTotals.total(original.rate(), amount, parts,
-                TaxTotals.explained(original.rate(), parts, basis).because(Phrase.of("reason.credit-rate")));
+                TaxTotals.explained(original.rate(), parts, basis).because(Phrase.of("reason." + told + "-rate")));
         boolean isLast = amount.isEqualTo(left);
         boolean isWhole = isLast && notes.isEmpty() && amount.isNegative();
         if (isWhole || (!isLast && fits(byRate))) {
@@ -80,7 +86,7 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
         Figure left = taxLeft().signum() == -original.base().signum()
                 ? Figure.price(Amounts.zero(original.base().getCurrency()), "")
                 : notes.stream().map(note -> Figure.price(note.tax(), "")).reduce(whole, Figure::minus);
-        return Explanation.of(left, Phrase.of("reason.credit-rest"));
+        return Explanation.of(left, Phrase.of("reason." + told + "-rest"));
     }
 
     /** The tax divided by what is left to each authority, so that nobody gives back more. */
@@ -93,7 +99,7 @@ public record TaxCredit(TaxTotal original, List<TaxTotal> notes) {
             Figure part = isNothing
                     ? Figure.price(Amounts.zero(currency), "")
                     : new Figure.Share(new BigDecimal(Amounts.plain(tax)), weights, i, Rounding.TAX.decimals(currency));
-            Explanation how = Explanation.of(part, Phrase.of("reason.credit-left"));
+            Explanation how = Explanation.of(part, Phrase.of("reason." + told + "-left"));
             return new ComponentTax(original.rate().components().get(i), how.amount(currency), how,
                     bases.get(i));
         }).toList();

@@ -7,6 +7,7 @@ import icequill.problem.Place;
 import icequill.work.ChargeClass;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The tax rules of one place.
@@ -14,9 +15,10 @@ import java.util.Objects;
  * @param regime sales tax or VAT
  * @param state the region code that exemption certificates name
  * @param rules for every class
+ * @param ownAdvances when deposits and what is held back are taxed; empty where it is as usual for the kind of tax
  */
 public record TaxPlace(String id, Wording name, Regime regime, String state, Map<ChargeClass, Rule> rules,
-        Place place) {
+        Optional<Advances> ownAdvances, Place place) {
 
     /** The two kinds of tax on sales. */
     public enum Regime {
@@ -29,6 +31,15 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
     public TaxPlace {
         rules = Map.copyOf(rules);
         Check.that(rules.size() == ChargeClass.values().length, "not a rule for every class: " + rules.keySet());
+    }
+
+    /** With deposits and what is held back taxed as usual. */
+    public TaxPlace(String id, Wording name, Regime regime, String state, Map<ChargeClass, Rule> rules, Place place) {
+        this(id, name, regime, state, rules, Optional.empty(), place);
+    }
+
+    public Advances advances() {
+        return ownAdvances.orElseGet(() -> Advances.usual(regime));
     }
 
     /** The basis that tax is figured by here; VAT is always figured by invoice. */

@@ -45,7 +45,7 @@ class QuoteTest {
 
     /**
      * 52.00 + 75 min x 98.00 / 60 = 122.50 + 36.90 and its markup of 50 % = 55.35; in all 229.85, tax 8.875 % = 20.3992. Of
-     * 250.25 the deposit of 30 % is 75.075.
+     * 229.85 the deposit of 30 % is 68.955; sales tax comes with the final invoice, so that 250.25 - 68.96 are left.
      */
     @Test
     void quote_plannedRepair_addsUpByHand() throws Exception {
@@ -57,8 +57,28 @@ class QuoteTest {
         assertThat(quote.validUntil()).isEqualTo("2026-06-13");
         assertThat(quote.found().orElseThrow().day()).isEqualTo("2026-05-13");
         assertThat(quote.found().orElseThrow().cause().orElseThrow()).startsWith("Float stuck in scale");
-        assertThat(Amounts.plain(quote.deposit().orElseThrow().amount())).isEqualTo("75.08");
-        assertThat(Amounts.plain(quote.deposit().orElseThrow().rest())).isEqualTo("175.17");
+        assertThat(Amounts.plain(quote.deposit().orElseThrow().amount())).isEqualTo("68.96");
+        assertThat(Amounts.plain(quote.deposit().orElseThrow().rest())).isEqualTo("181.29");
+    }
+
+    /**
+     * 229.85 in 60 and 40 % is 137.91 and 91.94; a tenth held back 13.79 and 9.19; 8.875 % of 137.91 is 12.24, and of 20.40 8.16
+     * are left: 137.91 + 12.24 - 13.79 = 136.36; 91.94 + 8.16 - 9.19 = 90.91; released 22.98; together 250.25.
+     */
+    @Test
+    void quote_inStages_saysWhatIsPaidWhenAndWhatIsHeldBack() throws Exception {
+        Path file = folder.resolve(QUOTE);
+        Files.writeString(file, Files.readString(file).replace("deposit: 30", "stages: [60, 40]\n  retainage: 10"));
+
+        WrittenPaper paper = quote().orElseThrow();
+
+        RepairQuote quote = data(paper);
+        assertThat(quote.deposit()).isEmpty();
+        assertThat(quote.parts().orElseThrow().stages()).extracting(stage -> Amounts.plain(stage.net()) + " "
+                + Amounts.plain(stage.tax()) + " " + Amounts.plain(stage.held()) + " " + Amounts.plain(stage.due()))
+                .containsExactly("137.91 12.24 13.79 136.36", "91.94 8.16 9.19 90.91", "0.00 0.00 -22.98 22.98");
+        assertThat(PrintedQuote.of(paper.files().getFirst()).flowing()).contains("How it is paid", "Held back",
+                "136.36", "90.91", "22.98", "60% of the whole, with its tax");
     }
 
     @Test
@@ -79,6 +99,10 @@ class QuoteTest {
             "the reed is worn. | the reed is torn. | UNKNOWN_NAME | there is no recommended repair",
             "visit: late-call | visit: spring-cleaning-bakery | NOT_ALLOWED | that visit was at crumb-lane-bakery",
             "visit: late-call | visit: never | UNKNOWN_NAME | never", "deposit: 30 | deposit: 130 | OUT_OF_RANGE | 130",
+            "deposit: 30 | stages: [40, 40, 30] | OUT_OF_RANGE | the stages add up to 110 % (100 % together)",
+            "holdsDays: 30 | stages: [50, 50] | NOT_ALLOWED | a deposit, and stages too",
+            "holdsDays: 30 | retainage: 10 | NOT_ALLOWED | something is held back, but nothing says of which payments",
+            "deposit: 30 | stages: [100] | MISSING | stages",
             "quote: | quotes: | UNKNOWN_KEY | quotes"})
     void quote_wrongRequest_saysWhat(String from, String to, Code code, String message) throws Exception {
         Path file = folder.resolve(QUOTE);

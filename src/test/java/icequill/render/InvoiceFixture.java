@@ -39,8 +39,10 @@ import icequill.party.Wording;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Place;
 import icequill.tax.LineTax;
-import icequill.tax.TaxPlace;
+import icequill.tax.Stage;
+import icequill.tax.StagedPrice;
 import icequill.tax.TaxPlace.Rule;
+import icequill.tax.TaxPlace;
 import icequill.tax.TaxRate;
 import icequill.tax.TaxTotal;
 import icequill.tax.TaxTotals;
@@ -144,18 +146,18 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
     /** The same lines, offered. */
     public RepairQuote repairQuote() {
         Invoice like = invoice();
-        Percent percent = Percent.of("25");
-        MonetaryAmount gross = like.totals().gross();
-        Explanation how = Explanation.of(Figure.percent(percent).times(Figure.price(gross, ""))
-                .rounded(Rounding.DEPOSIT, currency), Phrase.of("reason.deposit"));
-        MonetaryAmount deposit = how.amount(currency);
+        List<Stage> stages = new StagedPrice(like.totals().net(), like.totals().taxes(),
+                like.totals().taxPlace().advances()).deposit(Percent.of("25"));
+        Stage deposit = stages.getFirst();
         return new RepairQuote(number.map(of -> "Q-" + of), LocalDate.of(2026, 6, 1), LocalDate.of(2026, 7, 1),
                 like.shop(), language, size, like.billTo(), like.vendorNumber(), like.served(),
                 RatesFixture.site().machine("head").orElseThrow(),
                 Optional.of(new RepairQuote.Found(LocalDate.of(2026, 5, 13), Optional.of("No <ice>."),
                         Optional.of("Scale."), "New float.")),
                 "Fit a new float & watch two cycles.", like.lines(), like.totals(),
-                Optional.of(new RepairQuote.Deposit(percent, deposit, how, gross.subtract(deposit))), List.of());
+                Optional.of(new RepairQuote.Deposit(deposit.share(), deposit.due(), deposit.how(),
+                        stages.getLast().due())),
+                Optional.of(new RepairQuote.InParts(stages)), List.of());
     }
 
     /** Every kind of paper that there is. */

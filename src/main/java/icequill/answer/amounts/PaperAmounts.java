@@ -23,7 +23,7 @@ public sealed interface PaperAmounts permits PricedAmounts, MaintenanceAmounts, 
         return switch (paper) {
         case CreditNote credit -> Optional.of(PricedAmounts.of(credit, MonetaryAmount::negate, sentences));
         case RepairQuote quote ->
-            Optional.of(PricedAmounts.of(quote, amount -> amount, sentences).with(quote.deposit()));
+            Optional.of(PricedAmounts.of(quote, amount -> amount, sentences).paidAs(quote));
         case PricedPaper priced -> Optional.of(PricedAmounts.of(priced, amount -> amount, sentences));
         case MaintenanceQuote quote -> Optional.of(MaintenanceAmounts.of(quote, sentences));
         case ServiceAgreement agreement -> Optional.of(AgreementAmounts.of(agreement));

@@ -5,10 +5,11 @@ import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
 import icequill.problem.Code;
 import icequill.problem.Problem;
-import icequill.tax.TaxPlace;
+import icequill.tax.Advances;
 import icequill.tax.TaxPlace.Rule;
-import icequill.tax.TaxRate;
+import icequill.tax.TaxPlace;
 import icequill.tax.TaxRate.Category;
+import icequill.tax.TaxRate;
 import icequill.tax.Taxability;
 import icequill.work.ChargeClass;
 import java.util.EnumMap;
@@ -56,7 +57,17 @@ final class TaxesReader {
         return rules.size() != ChargeClass.values().length || regime.isEmpty()
                 ? Optional.empty()
                 : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
-                        rules, entry.place("id")));
+                        rules, advances(entry, regime.get()), entry.place("id")));
+    }
+
+    /** Empty where nothing is said. */
+    private static Optional<Advances> advances(Fields entry, TaxPlace.Regime regime) {
+        Advances usual = Advances.usual(regime);
+        Optional<Advances.Deposits> deposits = entry.constant("deposits", Advances.Deposits.class);
+        Optional<Advances.Retainages> retainages = entry.constant("retainages", Advances.Retainages.class);
+        return deposits.isEmpty() && retainages.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Advances(deposits.orElse(usual.deposits()), retainages.orElse(usual.retainages())));
     }
 
     private Optional<TaxRate> rate(String id, Fields entry) {

@@ -143,11 +143,11 @@ final class TiersReader {
                 entry.place("id")));
     }
 
-    private static QuantityDiscounts quantity(Fields entry) {
+    private static Optional<QuantityDiscounts> quantity(Fields entry) {
         List<QuantityDiscounts.Row> rows = new ArrayList<>();
         rows.addAll(quantity(entry, "machineDiscount", QuantityDiscounts.Counted.MACHINES));
         rows.addAll(quantity(entry, "siteDiscount", QuantityDiscounts.Counted.SITES));
-        return new QuantityDiscounts(rows);
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new QuantityDiscounts(rows));
     }
 
     /** More of it is never less off. */

@@ -1,12 +1,14 @@
 package icequill.render.view;
 
 import icequill.document.RepairQuote;
+import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.render.page.Page;
 import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
+import icequill.tax.Stage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,11 +25,15 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
      *
      * @param found on which visit, and what; may be empty
      * @param work in the shop's own words
+     * @param parts in which it is paid; may be empty
+     * @param isHeldBack whether something of them is
      */
     record Offer(String currency, String amount, String validUntil, String machine, List<Details.Row> found,
-            String work, List<String> terms)
+            String work, List<Part> parts, boolean isHeldBack, List<String> terms)
             implements
             Texts {}
+
+    record Part(String what, String how, String net, String tax, String held, String due) implements Texts {}
 
     private Page page() {
         Title title = new Title(sentences.word(quote.number().isPresent() ? "quote.repair" : "quote.repair-draft"),
@@ -36,7 +42,8 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
         return Page.of(new LetterView(quote, title, sentences).letter(quote.billTo(), quote.isDraft(), facts()),
                 new Offer(currency, currency + "\u00a0" + sentences.formats().amount(quote.totals().gross()),
                         sentences.formats().day(quote.validUntil()),
-                        new MachineName(quote.machine(), sentences).text(), found(), quote.work(), terms()),
+                        new MachineName(quote.machine(), sentences).text(), found(), quote.work(), parts(),
+                        stages().stream().anyMatch(stage -> !stage.held().isZero()), terms()),
                 ChargesView.of(quote, quote.remarks(), sentences.word("total.quoted"), sentences).charged());
     }
 
@@ -53,6 +60,25 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
                 .add("machine.complaint", found.complaint()).add("machine.cause", found.cause())
                 .add("quote.recommended", found.recommended()));
         return details.rows();
+    }
+
+    private List<Stage> stages() {
+        return quote.parts().map(RepairQuote.InParts::stages).orElse(List.of());
+    }
+
+    private List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        for (Stage stage : stages()) {
+            String kind = "stage." + ConstantKey.of(stage.kind());
+            parts.add(new Part(
+                    stage.kind() == Stage.Kind.PROGRESS
+                            ? sentences.say(Phrase.of(kind, Fact.number(parts.size() + 1L, "")))
+                            : sentences.word(kind),
+                    sentences.how(stage.how(), stage.due()), sentences.formats().amount(stage.net()),
+                    sentences.formats().amount(stage.tax()), sentences.formats().amount(stage.held()),
+                    sentences.formats().amount(stage.due())));
+        }
+        return List.copyOf(parts);
     }
 
     private List<String> terms() {
