@@ -163,7 +163,7 @@ class ArchitectureTest {
         room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
-        room(arrows, "answer.amounts", "render.words document tax agreement work account party money");
+        room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
                 + " forecast.stops pricer party explain money");

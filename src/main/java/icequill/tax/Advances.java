@@ -5,6 +5,11 @@ package icequill.tax;
  */
 public record Advances(Deposits deposits, Retainages retainages) {
 
+    /** As VAT has it where a place says nothing: with each payment. */
+    public static final Advances USUAL_OF_VAT = new Advances(Deposits.AT_DEPOSIT, Retainages.WITH_PROGRESS);
+    /** As sales tax has it where a place says nothing: with the final invoice. */
+    public static final Advances USUAL_OF_SALES_TAX = new Advances(Deposits.AT_FINAL, Retainages.WITH_PROGRESS);
+
     /** When a deposit is taxed. */
     public enum Deposits {
         /** With the final invoice, as a part of the whole. */
@@ -19,11 +24,5 @@ public record Advances(Deposits deposits, Retainages retainages) {
         WITH_PROGRESS,
         /** When it is released. */
         AT_RELEASE
-    }
-
-    /** Where a place says nothing: VAT with each payment, sales tax with the final invoice. */
-    public static Advances usual(TaxPlace.Regime regime) {
-        return new Advances(regime == TaxPlace.Regime.VAT ? Deposits.AT_DEPOSIT : Deposits.AT_FINAL,
-                Retainages.WITH_PROGRESS);
     }
 }

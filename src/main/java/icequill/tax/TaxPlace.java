@@ -39,7 +39,14 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
     }
 
     public Advances advances() {
-        return ownAdvances.orElseGet(() -> Advances.usual(regime));
+        return ownAdvances.orElseGet(() -> usual(regime));
+    }
+
+    public static Advances usual(Regime regime) {
+        return switch (regime) {
+        case VAT -> Advances.USUAL_OF_VAT;
+        case SALES_TAX -> Advances.USUAL_OF_SALES_TAX;
+        };
     }
 
     /** The basis that tax is figured by here; VAT is always figured by invoice. */

@@ -150,7 +150,8 @@ class AgreementPricerTest {
 
     private static Tier with(Tier base, QuantityDiscounts.Row... rows) {
         return new Tier(base.id(), base.name(), base.slots(), base.exclusions(), base.response(), base.included(),
-                base.discount(), Optional.of(new QuantityDiscounts(List.of(rows))), base.callDiscounts(), base.step(), base.cap(),
+                base.discount(), Optional.of(new QuantityDiscounts(List.of(rows))), base.callDiscounts(), base.step(),
+                base.cap(),
                 base.place());
     }
 

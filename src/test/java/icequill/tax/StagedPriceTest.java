@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
 /** Deposits, progress payments and what is held back of them, worked by hand. */
 class StagedPriceTest {
 
-    private static final Advances SALES_TAX = Advances.usual(TaxPlace.Regime.SALES_TAX);
-    private static final Advances VAT = Advances.usual(TaxPlace.Regime.VAT);
+    private static final Advances SALES_TAX = TaxPlace.usual(TaxPlace.Regime.SALES_TAX);
+    private static final Advances VAT = TaxPlace.usual(TaxPlace.Regime.VAT);
 
     /** 8.875 % of 2,000.00 is 177.50; 30 % before tax is 600.00; 2,177.50 - 600.00 = 1,577.50. */
     @Test
@@ -86,7 +86,8 @@ class StagedPriceTest {
     /** Two rates and a part that is not taxed: 25 % of 10.01 at 19 %, of 20.02 at 7 % and of 5.00: 2.50, 5.01 and 1.25. */
     @Test
     void deposit_severalRates_eachItsOwnShare() {
-        StagedPrice price = new StagedPrice(usd("35.03"), List.of(tax("a", "10.01", "19"), tax("b", "20.02", "7")), VAT);
+        StagedPrice price = new StagedPrice(usd("35.03"), List.of(tax("a", "10.01", "19"), tax("b", "20.02", "7")),
+                VAT);
 
         List<Stage> stages = price.deposit(Percent.of("25"));
 

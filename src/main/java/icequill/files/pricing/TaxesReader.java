@@ -6,10 +6,10 @@ import icequill.files.yaml.Names;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.tax.Advances;
-import icequill.tax.TaxPlace.Rule;
 import icequill.tax.TaxPlace;
-import icequill.tax.TaxRate.Category;
+import icequill.tax.TaxPlace.Rule;
 import icequill.tax.TaxRate;
+import icequill.tax.TaxRate.Category;
 import icequill.tax.Taxability;
 import icequill.work.ChargeClass;
 import java.util.EnumMap;
@@ -62,7 +62,7 @@ final class TaxesReader {
 
     /** Empty where nothing is said. */
     private static Optional<Advances> advances(Fields entry, TaxPlace.Regime regime) {
-        Advances usual = Advances.usual(regime);
+        Advances usual = TaxPlace.usual(regime);
         Optional<Advances.Deposits> deposits = entry.constant("deposits", Advances.Deposits.class);
         Optional<Advances.Retainages> retainages = entry.constant("retainages", Advances.Retainages.class);
         return deposits.isEmpty() && retainages.isEmpty()
