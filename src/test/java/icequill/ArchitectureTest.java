@@ -184,6 +184,10 @@ class ArchitectureTest {
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer"
                         + " files.yaml document party explain money");
+        // outlook and plans, because a quote that is worked out is told with what is expected of calls
+        room(arrows, "answer.quote",
+                "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
+                        + " outlook plans document forecast agreement party explain money");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -205,23 +209,31 @@ class ArchitectureTest {
                 + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
                 + " outlook plans visits request document tax pricer rates agreement work party explain money");
+        room(arrows, "office.quoting", "office.care office.register office.billing office.writing answer.quote"
+                + " answer.forecast answer.history answer.shown answer shop ledger ledger.papers ledger.entries"
+                + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
+                + " party");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
-                "web.door answer shop ledger.papers render.words files.answer files.yaml files.disk party explain money");
+                "web.door answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
         // render.words, because two versions of a visit are told in the words of its page
         room(arrows, "web.visit",
                 "web.page office office.asking office.billing office.care answer answer.entry render.words"
                         + " answer.history answer.price shop explain");
+        // render.view, because ways of care are drawn as on their papers
+        room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
+                + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
+                + " request party explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
                 "web.page web.door office office.billing office.care office.register answer answer.paper"
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
-                "web.run web.rates web.visit web.page web.door office.billing office.care office.register answer"
+                "web.offer web.run web.rates web.visit web.page web.door office.quoting office.billing office.care office.register answer"
                         + " answer.history answer.paper answer.register answer.shown answer.site ledger.papers"
                         + " files.disk shop request explain");
         // files.yaml, because --lang takes any language that there are words for
@@ -233,7 +245,7 @@ class ArchitectureTest {
         room(arrows, "cli.visit",
                 "cli.terminal office.asking office.care office.billing office answer.history answer shop request");
         room(arrows, "cli.offer",
-                "cli.terminal office.care office.register office.billing office answer shop outlook request");
+                "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request");
         room(arrows, "cli.billing",
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",

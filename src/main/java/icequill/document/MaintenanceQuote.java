@@ -46,6 +46,13 @@ public record MaintenanceQuote(Optional<String> number, LocalDate date, LocalDat
         remarks = List.copyOf(remarks);
     }
 
+    /** The same in another language. */
+    public MaintenanceQuote in(Language other) {
+        return new MaintenanceQuote(number, date, validUntil, shop, other, size, billTo, vendorNumber, where, machines,
+                term, billing, interval, recommended, choices, calls, plans, catchUp, lastYear, customerEmptiesBin,
+                annex, remarks);
+    }
+
     public boolean isRecommended(PlanChoice choice) {
         return choice.kind() == PlanChoice.Kind.AGREEMENT && choice.plan().filter(recommended::equals).isPresent();
     }

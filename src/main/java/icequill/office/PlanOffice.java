@@ -10,7 +10,6 @@ import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.form.RunsReader;
-import icequill.forecast.inputs.ForecastRates;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
@@ -25,14 +24,12 @@ import icequill.party.Site;
 import icequill.plans.AgreementState;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
-import icequill.problem.Code;
-import icequill.problem.Place;
-import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
+import icequill.shop.ForecastLoader;
 import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
@@ -143,7 +140,8 @@ public final class PlanOffice {
     private Validated<Ahead> compared(FormName name, PaperOptions options, LookAhead asked) {
         ShopFolder shop = BookForms.shop(book);
         return new PlanLoader(shop).of(name, options.date()).then(PlanContext::comparable)
-                .then(hand -> forecast(shop, hand, options, asked).map(forecast -> new Ahead(hand, forecast)));
+                .then(hand -> new ForecastLoader(shop).of(hand, options.date(), asked)
+                        .map(forecast -> new Ahead(hand, forecast)));
     }
 
     private Validated<ComparisonResult> sheet(Ahead ahead, FormName name, PaperOptions options) {
@@ -153,7 +151,8 @@ public final class PlanOffice {
     }
 
     private Validated<WrittenPaper> ownersPage(Ahead ahead, FormName name, PaperOptions options) {
-        return ahead.forecast().map(Validated::valid).orElseGet(() -> Validated.invalid(noRates(options)))
+        return ahead.forecast().map(Validated::valid)
+                .orElseGet(() -> Validated.invalid(ForecastLoader.noRates(options.date())))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + name.stem(),
                         ahead.hand().setting().site(), options));
     }
@@ -178,25 +177,6 @@ public final class PlanOffice {
 
     private Validated<AgreementState> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, options.date());
-    }
-
-    private static Problem noRates(PaperOptions options) {
-        return new Problem(Code.NO_RATES, Place.ofFile("pricing"), "no forecast rates cover " + options.date(),
-                "a file of kind forecast");
-    }
-
-    /** Empty where the shop has nothing to forecast by; then nothing can be asked of a forecast either. */
-    private static Validated<Optional<SiteForecast>> forecast(ShopFolder shop, PlanContext hand, PaperOptions options,
-            LookAhead asked) {
-        Optional<ForecastRates> rates = shop.forecast(options.date());
-        if (rates.isEmpty()) {
-            return asked.equals(LookAhead.USUAL)
-                    ? Validated.valid(Optional.empty())
-                    : Validated.invalid(noRates(options));
-        }
-        return asked.checked()
-                .then(valid -> SiteForecast.of(hand, rates.get(), shop.energy(), options.date(), valid))
-                .map(Optional::of);
     }
 
     private Validated<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options) {

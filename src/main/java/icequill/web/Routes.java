@@ -1,6 +1,10 @@
 package icequill.web;
 
+import icequill.office.quoting.QuotedPaper;
 import icequill.web.door.Door;
+import icequill.web.offer.QuoteEntryPage;
+import icequill.web.offer.QuotePage;
+import icequill.web.offer.QuotesPage;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.PageHandler;
@@ -22,6 +26,7 @@ import icequill.web.visit.VisitWithdrawal;
 import icequill.web.visit.VisitsPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
+import java.util.List;
 
 /**
  * Which page answers at which address.
@@ -55,6 +60,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         // A refusal shown there has a language to choose, which leads back to it.
         routes.get("/visits/{visit}/issue",
                 context -> context.redirect(Paths.visit(context.pathParam("visit")), HttpStatus.SEE_OTHER));
+        quotes();
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
         get("/papers/{number}/pdf", new PaperFilePage());
@@ -81,6 +87,26 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/runs/{run}", run);
         post("/runs/{run}", run);
         routes.post("/language", context -> handler.choose(context, door));
+    }
+
+    private void quotes() {
+        QuoteEntryPage entry = new QuoteEntryPage();
+        for (String path : List.of("/sites/{site}/quote", "/quotes/new")) {
+            get(path, entry);
+            post(path, entry);
+            routes.post(path + "/figures", context -> handler.ask(context, entry));
+            routes.post(path + "/paper", context -> handler.ask(context, entry::paper));
+            // A language that is chosen on what they show leads back to the page.
+            for (String asked : List.of("/figures", "/paper")) {
+                routes.get(path + asked, context -> context
+                        .redirect(context.path().substring(0, context.path().length() - asked.length()),
+                                HttpStatus.SEE_OTHER));
+            }
+        }
+        get("/quotes", new QuotesPage());
+        get("/quotes/{number}", new QuotePage());
+        get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
+        get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
     }
 
     private void correction(String path, CorrectionPage page) {

@@ -51,7 +51,7 @@ public record MaintenanceAmounts(List<Choice> choices, List<Year> plans, List<Ca
         calls = List.copyOf(calls);
     }
 
-    static MaintenanceAmounts of(MaintenanceQuote quote, Sentences sentences) {
+    public static MaintenanceAmounts of(MaintenanceQuote quote, Sentences sentences) {
         return new MaintenanceAmounts(quote.choices().stream().map(choice -> choice(choice, sentences)).toList(),
                 quote.plans().stream().map(year -> year(year, sentences)).toList(),
                 quote.calls().stream().map(call -> CallPrice.of(call, quote.language())).toList(),

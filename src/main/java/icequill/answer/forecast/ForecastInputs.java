@@ -39,14 +39,14 @@ public record ForecastInputs(Guess randomFaults, Dirt condenser, Dirt water, Map
 
     /** A value with the range in which it is believed to lie, and who says so. */
     public record Guess(BigDecimal usual, BigDecimal low, BigDecimal high, String origin) {
-        private static Guess of(Estimate guess) {
+        public static Guess of(Estimate guess) {
             return new Guess(guess.usual(), guess.low(), guess.high(), said(guess.origin()));
         }
     }
 
     /** Of so many machines, how many stop; three guesses. */
     public record Dirt(int of, Stops usual, Stops low, Stops high, String origin) {
-        private static Dirt of(FoulingEstimate dirt) {
+        public static Dirt of(FoulingEstimate dirt) {
             return new Dirt(FoulingEstimate.Stops.OF, Stops.of(dirt.usual()), Stops.of(dirt.low()),
                     Stops.of(dirt.high()), said(dirt.origin()));
         }
@@ -127,7 +127,8 @@ public record ForecastInputs(Guess randomFaults, Dirt condenser, Dirt water, Map
         return calls;
     }
 
-    private static String said(Origin origin) {
+    /** Who says something. */
+    public static String said(Origin origin) {
         return switch (origin.kind()) {
         case ESTIMATE -> "our estimate";
         case CUSTOMER -> "the customer's";

@@ -34,7 +34,7 @@ public record QuoteChoices(List<Choice> choices, Sentences sentences) {
     }
 
     /** Empty for any other paper. */
-    static Optional<QuoteChoices> of(Paper paper) {
+    public static Optional<QuoteChoices> of(Paper paper) {
         if (!(paper instanceof MaintenanceQuote quote)) {
             return Optional.empty();
         }

@@ -16,8 +16,6 @@ import picocli.CommandLine.Parameters;
 /** What all commands share that look for issued papers. */
 public abstract class FoundCommand extends BookCommand {
 
-    private static final int TEXT_COLUMNS = 4;
-
     @Parameters(paramLabel = "TEXT", arity = "0..*", description = "Words to look for; of names and addresses, beginnings are enough.")
     private List<String> words = new ArrayList<>();
 
@@ -49,10 +47,17 @@ public abstract class FoundCommand extends BookCommand {
     public final Integer call() {
         PaperWish wish = new PaperWish(String.join(" ", words), period.period(), kinds(), state(),
                 Optional.ofNullable(caller), Optional.ofNullable(store), most.most());
+        return found(wish);
+    }
+
+    /** Looks for the papers, and shows them. */
+    protected int found(PaperWish wish) {
         return show(PaperOffice.of(folder(), clock()).find(wish).map(PaperList::new),
-                found -> print(found.papers().isEmpty()
-                        ? "No paper fits."
-                        : Table.of(BookedPaper.HEAD, found.papers().stream().map(BookedPaper::row).toList(),
-                                TEXT_COLUMNS)));
+                found -> printTable(BookedPaper.HEAD, found.papers().stream().map(BookedPaper::row).toList()));
+    }
+
+    /** Papers as rows, or that there are none. */
+    protected final void printTable(List<String> head, List<List<String>> rows) {
+        print(rows.isEmpty() ? "No paper fits." : Table.of(head, rows, head.size() - 1));
     }
 }

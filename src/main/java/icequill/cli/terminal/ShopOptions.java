@@ -48,6 +48,11 @@ public final class ShopOptions {
 
     /** The office of the shop, with whatever forms are laid over its book. */
     public Office office(Path folder) {
-        return Office.of(folder, with.stream().map(folders::file).toList());
+        return Office.of(folder, forms());
+    }
+
+    /** Files of forms that are laid over the book. */
+    public List<Path> forms() {
+        return with.stream().map(folders::file).toList();
     }
 }

@@ -40,6 +40,12 @@ record HandedForms(ShopFolder shop, ExistingEntries before, LocalDate today, Pro
         return distinct(forms);
     }
 
+    /** The same of forms that stand in no file. */
+    List<Form> told(List<Form> forms) {
+        return distinct(
+                forms.stream().filter(this::isTaken).flatMap(form -> parted(form).stream()).toList());
+    }
+
     private static boolean isList(Path file) {
         return file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     }

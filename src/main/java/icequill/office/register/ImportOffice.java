@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
 
 /** The office that takes forms and lists into the book: all of them, or none. */
@@ -64,6 +65,17 @@ public final class ImportOffice {
             return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no file is given",
                     "files of forms (.yaml) or lists (.csv)"));
         }
+        return taken(handed -> handed.of(files), dryRun, progress);
+    }
+
+    /** Takes in forms that stand in no file, all or none. */
+    public Validated<ImportResult> take(List<Form> forms) {
+        return taken(handed -> handed.told(forms), false, count -> {
+        });
+    }
+
+    private Validated<ImportResult> taken(Function<HandedForms, List<Form>> told, boolean dryRun,
+            LongConsumer progress) {
         LocalDate today = ShopDay.today(book.folder(), book.clock());
         BookForms source = new BookForms(book);
         ShopFolder bare = source.shop();
@@ -72,7 +84,7 @@ public final class ImportOffice {
                 ? book.read(open -> Validated.valid(ExistingEntries.of(open)))
                 : Validated.valid(ExistingEntries.EMPTY);
         return before.then(known -> {
-            List<Form> forms = ordered(new HandedForms(bare, known, today, problems).of(files), problems);
+            List<Form> forms = ordered(told.apply(new HandedForms(bare, known, today, problems)), problems);
             ShopFolder shop = bare.with(forms);
             StorableForms storable = new StorableForms(book, shop, today, problems);
             List<Storable> right = new ArrayList<>();

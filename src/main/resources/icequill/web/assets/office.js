@@ -136,4 +136,60 @@
         });
         row.after(next);
     }));
+    // Prices come first, what takes longer after them. While an answer is under way only the newest question waits for it.
+    document.querySelectorAll('form[data-figures]').forEach(form => {
+        const working = form.querySelector('.working');
+        let running = false;
+        let again = false;
+        let timer;
+        const part = async name => {
+            const fields = new URLSearchParams(new FormData(form));
+            fields.append('part', name);
+            const answer = await fetch(form.dataset.figures, { method: 'POST', body: fields });
+            if (answer.ok) put(await answer.text(), name);
+        };
+        const figures = async () => {
+            again = true;
+            if (running) return;
+            running = true;
+            const patience = setTimeout(() => { working.hidden = false; }, 500);
+            try {
+                while (again) {
+                    again = false;
+                    await part('ways');
+                    if (!again) await part('ahead');
+                }
+            } catch (away) {
+                // The button still asks.
+            }
+            clearTimeout(patience);
+            working.hidden = true;
+            running = false;
+        };
+        form.addEventListener('input', () => {
+            clearTimeout(timer);
+            timer = setTimeout(figures, 300);
+        });
+        if ('now' in form.dataset) figures();
+        // A machine's number key ticks it, where nothing is typed.
+        document.addEventListener('keydown', event => {
+            const typing = event.target.closest('input:not([type=checkbox]), textarea, select');
+            if (typing || event.ctrlKey || event.altKey || event.metaKey) return;
+            form.querySelectorAll('input[data-digit]').forEach(box => {
+                if (box.dataset.digit === event.key) box.click();
+            });
+        });
+        let sent = false;
+        addEventListener('pageshow', () => { sent = false; });
+        form.addEventListener('submit', event => {
+            const asks = event.submitter && event.submitter.getAttribute('formaction');
+            if (asks === form.dataset.figures) {
+                event.preventDefault();
+                figures();
+            }
+            if (asks) return;
+            if (sent) event.preventDefault();
+            sent = true;
+        });
+    });
 })();

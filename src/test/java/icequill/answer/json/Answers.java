@@ -34,6 +34,8 @@ import icequill.answer.paper.PaperCopies;
 import icequill.answer.paper.PaperList;
 import icequill.answer.paper.Reprints;
 import icequill.answer.price.VisitPrice;
+import icequill.answer.quote.QuoteList;
+import icequill.answer.quote.QuoteSheet;
 import icequill.answer.rates.AdoptedRates;
 import icequill.answer.rates.DayPrices;
 import icequill.answer.rates.RaisedPrices;
@@ -74,6 +76,7 @@ final class Answers {
         all.put("written-paper", WrittenPaper.class);
         all.put("issued-papers", IssuedPapers.class);
         all.put("found-papers", PaperList.class);
+        all.put("quotes", QuoteList.class);
         all.put("next-installment", NextInstallment.class);
         all.put("change-credit", ChangeCredit.class);
         all.put("reprint", Reprint.class);
@@ -98,6 +101,7 @@ final class Answers {
         all.put("today", DaySheet.class);
         all.put("opened-office", OpenedOffice.class);
         all.put("price", VisitPrice.class);
+        all.put("quote-figures", QuoteSheet.class);
         all.put("margins", PlanEarnings.class);
         all.put("timetable", TimetableSheet.class);
         all.put("comparison", ComparisonResult.class);
