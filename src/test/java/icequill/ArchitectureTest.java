@@ -222,7 +222,7 @@ class ArchitectureTest {
                 "web.door answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
         // render.words, because two versions of a visit are told in the words of its page
         room(arrows, "web.visit",
-                "web.page office office.asking office.billing office.care answer answer.entry render.words"
+                "web.page office office.asking office.billing office.care office.register answer answer.entry render.words"
                         + " answer.history answer.price shop explain");
         // render.view, because ways of care are drawn as on their papers
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"

@@ -3,6 +3,7 @@ package icequill.ledger;
 import icequill.files.pricing.RatesVersion;
 import icequill.ledger.care.FromPapers;
 import icequill.ledger.entries.Erasure;
+import icequill.ledger.entries.FormDrafts;
 import icequill.ledger.entries.Merging;
 import icequill.ledger.entries.Receiving;
 import icequill.ledger.entries.Register;
@@ -35,6 +36,7 @@ public final class Transaction extends Reading {
     private final Issuing issuing;
     private final Adopting adopting;
     private final SentForms sentForms;
+    private final FormDrafts formDrafts;
     private final Trail trail;
     private final Function<PaperReader, FromPapers> fromPapers;
 
@@ -49,6 +51,7 @@ public final class Transaction extends Reading {
         this.issuing = issuing;
         this.adopting = new Adopting(handle, trail);
         this.sentForms = new SentForms(handle, now);
+        this.formDrafts = new FormDrafts(handle, now);
         this.trail = trail;
     }
 
@@ -70,6 +73,10 @@ public final class Transaction extends Reading {
 
     public SentForms sentForms() {
         return sentForms;
+    }
+
+    public FormDrafts formDrafts() {
+        return formDrafts;
     }
 
     /** Puts a version of the rates into force, unless it is. */

@@ -19,6 +19,7 @@ import icequill.web.run.ImportPage;
 import icequill.web.run.IssueAllPage;
 import icequill.web.run.RunPage;
 import icequill.web.run.Runs;
+import icequill.web.visit.VisitDraft;
 import icequill.web.visit.VisitEntry;
 import icequill.web.visit.VisitIssue;
 import icequill.web.visit.VisitPage;
@@ -48,6 +49,10 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/visits/{visit}/change", entry);
         post("/visits/{visit}/change", entry);
         routes.post("/visits/{visit}/change/price", context -> handler.ask(context, entry));
+        VisitDraft draft = new VisitDraft();
+        List.of("/sites/{site}/visit/draft", "/visits/{visit}/change/draft")
+                .forEach(path -> routes.post(path, context -> handler.repeat(context, draft)));
+        post("/drafts/{draft}/discard", draft);
         VisitWithdrawal withdrawal = new VisitWithdrawal();
         get("/visits/{visit}/withdraw", withdrawal);
         post("/visits/{visit}/withdraw", withdrawal);

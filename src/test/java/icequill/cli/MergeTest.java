@@ -4,11 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.ledger.Database;
 import icequill.ledger.store.Connections;
+import icequill.office.register.DraftOffice;
+import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -122,8 +128,12 @@ class MergeTest {
         BookShop shop = twice(database);
         shop.json("customer", "merge", "mill-2", "--into", "mill", "--yes");
 
+        DraftOffice drafts = new DraftOffice(ShopBook.of(shop.folder(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC)));
+        drafts.keep(new DraftOffice.Begun("begun-before-the-merge", "visit", "lane-2", ""), "", Map.of()).orElseThrow();
+
         JsonNode done = shop.json("site", "merge", "lane-2", "--into", "lane", "--yes");
 
+        assertThat(drafts.find("begun-before-the-merge").orElseThrow().site()).isEqualTo("lane");
         assertThat(texts(moved(done, "machines"))).containsExactly("cellar");
         assertThat(texts(moved(done, "visits"))).containsExactly("may", "june");
         assertThat(texts(done.path("taken"))).containsExactlyInAnyOrder("telephone", "parking");

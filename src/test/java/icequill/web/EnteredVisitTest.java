@@ -6,6 +6,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -176,5 +178,91 @@ class EnteredVisitTest {
         String visit = sent(fields).headers().firstValue("Location").orElseThrow();
 
         assertThat(owner.json(visit).path("visit").path("ended").asString()).startsWith("2026-05-21T00:55");
+    }
+
+    private static String draft(String page) {
+        Matcher id = Pattern.compile("name=\"draft\" value=\"([^\"]+)\"").matcher(page);
+        assertThat(id.find()).isTrue();
+        return id.group(1);
+    }
+
+    /** The office is closed in the middle, as when the machine is lost: what was typed last is there. */
+    @Test
+    void draft_survivesTheOffice_andIsGoneOnceItIsStored() {
+        String page = owner.get(PAGE).body();
+        Map<String, String> fields = typed();
+        fields.put("draft", draft(page));
+        fields.put("key", owner.key(PAGE));
+        assertThat(owner.post(PAGE + "/draft", fields).headers().firstValue("Location"))
+                .contains(PAGE + "?draft=" + draft(page));
+        fields.put("complaint-lobby-bar", "Only hums.");
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(303);
+        office.close();
+        office = OpenOffice.of(office.shop());
+        owner = office.owner();
+
+        assertThat(owner.get(PAGE).body()).contains("Begun, and not stored", PAGE + "?draft=" + fields.get("draft"));
+        assertThat(owner.get("/visits").body()).contains(PAGE + "?draft=" + fields.get("draft"));
+        String again = owner.get(PAGE + "?draft=" + fields.get("draft")).body();
+        assertThat(again).contains("Only hums.", "value=\"4:20 pm\"", "301.13", "Kept as a draft")
+                .doesNotContain("Begun, and not stored");
+
+        assertThat(sent(fields).statusCode()).isEqualTo(303);
+        assertThat(owner.get(PAGE).body()).doesNotContain("Begun, and not stored");
+        assertThat(owner.get(PAGE + "?draft=" + fields.get("draft")).body()).doesNotContain("Only hums.");
+    }
+
+    /** What a browser keeps late, of a page whose form was stored, is not begun anew. */
+    @Test
+    void draft_keptAfterItsFormWasSent_isNotThere() {
+        Map<String, String> fields = typed();
+        fields.put("draft", draft(owner.get(PAGE).body()));
+        assertThat(sent(fields).statusCode()).isEqualTo(303);
+
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(303);
+
+        assertThat(owner.get("/visits").body()).doesNotContain("Begun, and not stored");
+    }
+
+    @Test
+    void draft_isThrownAway_andKeptOfNoOtherSession() {
+        Map<String, String> fields = typed();
+        fields.put("draft", draft(owner.get(PAGE).body()));
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(403);
+        fields.put("key", owner.key(PAGE));
+        assertThat(office.owner().post(PAGE + "/draft", fields).statusCode()).isEqualTo(403);
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(303);
+        String discard = "/drafts/" + fields.get("draft") + "/discard";
+
+        HttpResponse<String> gone = owner.post(discard, Map.of("key", owner.key(PAGE)));
+
+        assertThat(gone.headers().firstValue("Location")).contains(PAGE);
+        assertThat(owner.get(PAGE).body()).doesNotContain("Begun, and not stored");
+        fields.put("draft", "../../x");
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void draftOfACorrection_isOfferedThereOnly_andStillSeesWhatOthersChanged() {
+        String path = "/visits/late-call/change";
+        String page = owner.get(path).body();
+        Map<String, String> fields = typed();
+        fields.remove("machine");
+        fields.put("draft", draft(page));
+        fields.put("key", owner.key(path));
+        fields.put("version", page.replaceFirst("(?s).*name=\"version\" value=\"([^\"]+)\".*", "$1"));
+        assertThat(owner.post(path + "/draft", fields).headers().firstValue("Location"))
+                .contains(path + "?draft=" + fields.get("draft"));
+        assertThat(owner.get(path).body()).contains("Go on with late-call");
+        assertThat(owner.get(PAGE).body()).doesNotContain("Go on with");
+        Map<String, String> other = new LinkedHashMap<>(fields);
+        other.put("purchaseOrder", "FH-77");
+        other.put("draft", draft(owner.get(path).body()));
+        other.put("key", owner.key(path));
+        assertThat(owner.post(path, other).statusCode()).isEqualTo(303);
+
+        assertThat(owner.get(path + "?draft=" + fields.get("draft")).body()).contains("value=\"FH-1\"");
+        fields.put("key", owner.key(path));
+        assertThat(owner.post(path, fields).statusCode()).isEqualTo(409);
     }
 }

@@ -87,6 +87,16 @@ public final class Entries {
         return VisitRows.find(handle, id).map(Validated::valid).orElseGet(() -> missing("visit", id));
     }
 
+    /** What somebody began to type, by its id. */
+    public Optional<FormDraft> draft(String id) {
+        return FormDrafts.find(handle, id);
+    }
+
+    /** All that was begun of a form, the last kept first. */
+    public List<FormDraft> drafts(String form) {
+        return FormDrafts.all(handle, form);
+    }
+
     /** Those that were done, by their beginning. */
     public List<VisitEntry> visits() {
         return VisitRows.all(handle, false);

@@ -33,7 +33,7 @@ public final class Erasure {
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
      * sites, machines, visits, agreements and requests, what payers wrote on payments, what is known of the account besides, why visits and
-     * payments were withdrawn, and what the trail says of all of it. Papers that
+     * payments were withdrawn, what somebody began to type of them, and what the trail says of all of it. Papers that
      * were issued stay as they are, as long as the law and the shop keep them.
      *
      * @param day on which it is done
@@ -71,6 +71,7 @@ public final class Erasure {
         SiteEntry blank = new SiteEntry(site.id(), site.customer(), BLANK, Optional.empty(), address, Optional.empty(),
                 BLANK);
         Noted.of(blank, TrailEvent.FORGOTTEN).in(trail, () -> SiteRows.update(handle, blank));
+        FormDrafts.forget(handle, site.id());
         entries.machinesOf(site.id()).stream().map(machine -> new MachineEntry(machine.site(), machine.id(),
                 machine.model(), machine.serial(), machine.installed(), machine.position(), BLANK)).forEach(
                         machine -> Noted.of(machine, TrailEvent.FORGOTTEN).in(trail,

@@ -122,6 +122,7 @@ public final class Merging {
             entries.agreementsAt(from).forEach(agreement -> trail.note(Subject.AGREEMENT, agreement.id(),
                     TrailEvent.MERGED, () -> handle.execute("UPDATE agreement SET site_id = ? WHERE id = ?", into.id(),
                             agreement.id())));
+            FormDrafts.move(handle, from, into.id());
             entries.requestsAt(from).forEach(request -> trail.note(Subject.REQUEST,
                     Subject.part(request.kind(), request.id()), TrailEvent.MERGED,
                     () -> handle.execute("UPDATE request SET site_id = ? WHERE kind = ? AND id = ?", into.id(),

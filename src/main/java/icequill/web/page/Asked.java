@@ -1,6 +1,7 @@
 package icequill.web.page;
 
 import icequill.shop.ShopBook;
+import icequill.web.door.FormKey;
 import icequill.web.door.Session;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,11 @@ public record Asked(ShopBook book, Session session, Reader reader, String path, 
     /** All values of a name, in the order of the form. */
     public List<String> texts(String name) {
         return fields.getOrDefault(name, List.of());
+    }
+
+    /** The key of the form that was sent, by which the book remembers what becomes of it; empty where no page of the session carried it. */
+    public Optional<String> formKey() {
+        return text(PageHandler.KEY).flatMap(session::sentKey).map(FormKey::word);
     }
 
     /** The same with other fields, as if they had been typed. */

@@ -13,7 +13,6 @@ import icequill.shop.ShopDay;
 import icequill.shop.StandingShop;
 import icequill.web.door.Door;
 import icequill.web.door.Doorkeeper;
-import icequill.web.door.FormKey;
 import icequill.web.door.Session;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -63,20 +62,34 @@ public final class PageHandler {
     /** Does what a form asks for, once; its page gives the address that shows what was made. */
     public void post(Context context, FormPage page) {
         Asked asked = asked(context, context.formParamMap());
-        Optional<FormKey> key = asked.text(KEY).flatMap(asked.session()::sentKey);
+        Optional<String> key = asked.formKey();
         if (key.isEmpty()) {
             refuse(context, asked, HttpStatus.FORBIDDEN, "old-form");
             return;
         }
-        Validated<String> done = asked.book().once(key.get().word(), SentContent.of(asked),
+        Validated<String> done = asked.book().once(key.get(), SentContent.of(asked),
                 open -> page.done(asked.with(open)));
         if (done instanceof Validated.Valid<String>(String path)) {
             send(context, asked, new Answer.Gone(path));
         } else {
-            send(context, asked, wantsJson(context)
+            Answer again = wantsJson(context)
                     ? new Answer.Refused(done.problems())
-                    : page.again(asked, done.problems()));
-            context.status(status(done.problems()));
+                    : page.again(asked, done.problems());
+            send(context, asked, again);
+            if (again instanceof Answer.Shown) {
+                HttpStatus status = status(done.problems());
+                context.status(status == HttpStatus.NOT_FOUND ? HttpStatus.UNPROCESSABLE_CONTENT : status);
+            }
+        }
+    }
+
+    /** Does what a form asks for as often as it is sent, each time in place of the time before. */
+    public void repeat(Context context, Page page) {
+        Asked asked = asked(context, context.formParamMap());
+        if (asked.formKey().isPresent()) {
+            send(context, asked, page.answer(asked));
+        } else {
+            refuse(context, asked, HttpStatus.FORBIDDEN, "old-form");
         }
     }
 

@@ -8,6 +8,8 @@ import icequill.office.asking.Draft;
 import icequill.office.asking.KnownVisit;
 import icequill.office.asking.KnownVisits;
 import icequill.office.asking.TypedVisit;
+import icequill.office.register.DraftOffice;
+import icequill.office.register.KeptDraft;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -19,8 +21,11 @@ import icequill.web.page.Paths;
 import icequill.web.page.TypedFields;
 import icequill.web.page.TypedMoment;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Enters a visit, corrects one that is not billed, or records a planned one as done: all of it on one page, with its price beside it. */
 public final class VisitEntry implements Page, FormPage {
@@ -33,17 +38,20 @@ public final class VisitEntry implements Page, FormPage {
      * @param known what the book says of the visit so far; empty for one that is new
      * @param version of that which is being changed; no letters for one that is new
      * @param kept keys of what the book says besides, and what stays
+     * @param draft under which the page keeps what is typed
+     * @param isGoingOn whether it goes on with something that was kept
+     * @param begun what else was begun of this, and not stored
      * @param price empty before anything was typed
      */
     public record Shown(String address, VisitChoices choices, Optional<KnownVisit> known, String version,
-            List<String> kept, Optional<VisitPrice> price, TypedFields typed) {}
+            List<String> kept, String draft, boolean isGoingOn, List<VisitDraft.Offered> begun,
+            Optional<VisitPrice> price, TypedFields typed) {}
 
     /** What a page is about. */
     private record Wanted(VisitChoices choices, Optional<KnownVisit> known) {
 
         String address() {
-            return known.map(visit -> Paths.visit(visit.id()) + "/change")
-                    .orElseGet(() -> Paths.site(choices.site()) + "/visit");
+            return VisitDraft.address(choices.site(), known.map(KnownVisit::id).orElse(""));
         }
     }
 
@@ -51,13 +59,24 @@ public final class VisitEntry implements Page, FormPage {
     @Override
     public Answer answer(Asked asked) {
         return Answer.of(known(asked).then(known -> {
-            Asked opened = asked.text("day").isPresent()
-                    ? asked
-                    : known.map(visit -> asked.typing(VisitForm.fields(visit))).orElse(asked);
-            return wanted(opened, known).map(wanted -> opened.text("day").isEmpty()
-                    ? shown(opened, wanted, Optional.empty(), TypedFields.NONE)
-                    : page(opened, wanted, priced(opened, wanted)));
+            Optional<Asked> typed = isTyped(asked)
+                    ? Optional.of(asked)
+                    : VisitDraft.of(asked).map(draft -> goingOn(asked, draft))
+                            .or(() -> known.map(visit -> asked.typing(VisitForm.fields(visit))));
+            return wanted(typed.orElse(asked), known).map(wanted -> typed
+                    .map(fields -> page(fields, wanted, priced(fields, wanted)))
+                    .orElseGet(() -> shown(asked, wanted, Optional.empty(), TypedFields.NONE)));
         }), shown -> shown);
+    }
+
+    private static boolean isTyped(Asked asked) {
+        return asked.fields().keySet().stream().anyMatch(name -> !name.equals(VisitDraft.ID));
+    }
+
+    private static Asked goingOn(Asked asked, KeptDraft draft) {
+        Map<String, List<String>> fields = new LinkedHashMap<>(draft.fields());
+        fields.put(VisitDraft.ID, List.of(draft.id()));
+        return asked.typing(fields);
     }
 
     @Override
@@ -66,7 +85,10 @@ public final class VisitEntry implements Page, FormPage {
         return known(asked).then(known -> form(asked, known).draft().then(draft -> known
                 .map(visit -> new KnownVisits(asked.book()).change(new TypedVisit(visit.id(), draft),
                         asked.text(VERSION).orElse("")))
-                .orElseGet(() -> office.store(office.typed(draft))))).map(RecordedVisit::visit).map(Paths::visit);
+                .orElseGet(() -> office.store(office.typed(draft))))).then(stored -> asked.text(VisitDraft.ID)
+                        .map(id -> new DraftOffice(asked.book()).discard(id).map(gone -> stored))
+                        .orElseGet(() -> Validated.valid(stored)))
+                .map(RecordedVisit::visit).map(Paths::visit);
     }
 
     @Override
@@ -87,9 +109,14 @@ public final class VisitEntry implements Page, FormPage {
     }
 
     private static Answer shown(Asked asked, Wanted wanted, Optional<VisitPrice> price, TypedFields typed) {
+        String draft = asked.text(VisitDraft.ID).orElseGet(() -> UUID.randomUUID().toString());
+        String visit = wanted.known().map(KnownVisit::id).orElse("");
         return new Answer.Shown("visit-entry", new Shown(wanted.address(), wanted.choices(), wanted.known(),
                 asked.text(VERSION).or(() -> wanted.known().map(KnownVisit::version)).orElse(""),
-                form(asked, wanted.known()).alsoKept(), price, typed), wanted.choices());
+                form(asked, wanted.known()).alsoKept(), draft, VisitDraft.of(asked).isPresent(),
+                VisitDraft.all(asked).stream().filter(begun -> begun.isOf(wanted.choices().site(), visit))
+                        .filter(begun -> !begun.draft().id().equals(draft)).toList(),
+                price, typed), wanted.choices());
     }
 
     private static Validated<VisitPrice> priced(Asked asked, Wanted wanted) {

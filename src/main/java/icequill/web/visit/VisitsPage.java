@@ -23,9 +23,11 @@ public final class VisitsPage implements Page {
      * What its page shows.
      *
      * @param states that can be asked for
+     * @param begun what somebody began to type and did not store
      * @param state that is asked for, or no letters
      */
-    public record Shown(String month, String state, List<String> states, VisitListing list) {}
+    public record Shown(String month, String state, List<String> states, List<VisitDraft.Offered> begun,
+            VisitListing list) {}
 
     @Override
     public Answer answer(Asked asked) {
@@ -39,7 +41,8 @@ public final class VisitsPage implements Page {
                 MOST);
         return Answer.of(VisitListOffice.of(asked.book()).visits(wish, Optional.of(asked.reader().language())),
                 found -> new Answer.Shown("visits", new Shown(asked.text("month").orElse(""), state.orElse(""),
-                        Arrays.stream(VisitState.values()).map(ConstantKey::of).toList(), found.data()),
+                        Arrays.stream(VisitState.values()).map(ConstantKey::of).toList(), VisitDraft.all(asked),
+                        found.data()),
                         found.data()));
     }
 }

@@ -59,6 +59,98 @@
         }, 700);
     };
     watch();
+
+    // A field with a list is a combobox of the ARIA authoring practices: letters find, arrows move, Enter takes, Escape closes.
+    const plain = text => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+    const choices = field => (document.getElementById(field.dataset.list) || { options: [] }).options;
+    const popup = field => document.getElementById(field.id + '-options');
+    const active = field => popup(field).querySelector('[aria-selected=true]');
+    const close = field => {
+        popup(field).hidden = true;
+        field.setAttribute('aria-expanded', 'false');
+        field.removeAttribute('aria-activedescendant');
+    };
+    const mark = (field, option) => {
+        popup(field).querySelectorAll('[role=option]').forEach(each => each.setAttribute('aria-selected', String(each === option)));
+        option.scrollIntoView({ block: 'nearest' });
+        field.setAttribute('aria-activedescendant', option.id);
+    };
+    const find = field => {
+        const words = plain(field.value).split(/\s+/).filter(word => word);
+        const found = [...choices(field)].filter(option => option.value !== field.value
+            && words.every(word => plain(option.value + ' ' + option.textContent).includes(word))).slice(0, 12);
+        popup(field).replaceChildren(...found.map((option, i) => {
+            const item = document.createElement('li');
+            Object.assign(item, { id: field.id + '-option-' + i, role: 'option',
+                textContent: option.textContent ? option.textContent + ' \u00b7 ' + option.value : option.value });
+            item.setAttribute('aria-selected', 'false');
+            item.dataset.value = option.value;
+            return item;
+        }));
+        popup(field).hidden = found.length === 0;
+        field.setAttribute('aria-expanded', String(found.length > 0));
+        field.removeAttribute('aria-activedescendant');
+    };
+    // What a short name stands for is said below it.
+    const explain = field => {
+        const known = [...choices(field)].find(option => option.value === field.value);
+        field.parentElement.querySelector('.chosen').textContent = known ? known.textContent : '';
+    };
+    const take = (field, option) => {
+        field.value = option.dataset.value;
+        close(field);
+        field.dispatchEvent(new Event('change', { bubbles: true }));
+        field.dispatchEvent(new CustomEvent('input', { bubbles: true, detail: 'taken' }));
+    };
+    document.querySelectorAll('input[list]').forEach(field => {
+        field.dataset.list = field.getAttribute('list');
+        field.removeAttribute('list');
+        const list = document.createElement('ul');
+        Object.assign(list, { id: field.id + '-options', className: 'options', role: 'listbox', hidden: true });
+        list.setAttribute('aria-label', field.labels[0].textContent);
+        const chosen = document.createElement('p');
+        chosen.className = 'hint chosen';
+        field.after(list, chosen);
+        Object.entries({ role: 'combobox', 'aria-autocomplete': 'list', 'aria-expanded': 'false', 'aria-controls': list.id })
+            .forEach(([name, value]) => field.setAttribute(name, value));
+        explain(field);
+    });
+    document.addEventListener('input', event => {
+        if (!event.target.dataset.list) return;
+        explain(event.target);
+        if (event.detail !== 'taken') {
+            if (event.target.value.length >= Number(event.target.dataset.letters || 1)) find(event.target);
+            else close(event.target);
+        }
+    });
+    document.addEventListener('keydown', event => {
+        const field = event.target;
+        if (!field.dataset.list || event.ctrlKey || event.altKey || event.metaKey) return;
+        if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+            if (popup(field).hidden) find(field);
+            const all = [...popup(field).children];
+            if (all.length) {
+                const step = event.key === 'ArrowDown' ? 1 : -1;
+                const at = all.indexOf(active(field));
+                mark(field, all[at < 0 ? (step > 0 ? 0 : all.length - 1) : (at + step + all.length) % all.length]);
+            }
+            event.preventDefault();
+        } else if (event.key === 'Enter' && !popup(field).hidden && active(field)) {
+            take(field, active(field));
+            event.preventDefault();
+        } else if (event.key === 'Escape' && !popup(field).hidden) {
+            close(field);
+            event.preventDefault();
+        }
+    }, true);
+    document.addEventListener('focusout', event => { if (event.target.dataset.list) close(event.target); });
+    document.addEventListener('mousedown', event => {
+        const option = event.target.closest('.options [role=option]');
+        if (!option) return;
+        event.preventDefault();
+        take(document.getElementById(option.parentElement.id.replace(/-options$/, '')), option);
+    });
+
     document.querySelectorAll('form[data-price]').forEach(form => {
         let asked = 0;
         let timer;
@@ -103,7 +195,7 @@
         });
         // A grade follows the name that it is known for.
         form.addEventListener('change', event => {
-            const known = event.target.list && [...event.target.list.options]
+            const known = [...choices(event.target)]
                 .find(option => option.value === event.target.value && option.dataset.grade);
             const grade = known && form.elements[event.target.name.replace(/name$/, 'grade')];
             if (grade) grade.value = known.dataset.grade;
@@ -114,6 +206,53 @@
             if (event.submitter && event.submitter.hasAttribute('formaction')) return;
             if (sent) event.preventDefault();
             sent = true;
+        });
+    });
+
+    // What is typed is kept while it is typed, and once more when the page is left; not after it was sent.
+    document.querySelectorAll('form[data-draft]').forEach(form => {
+        const told = form.querySelector('[data-kept]');
+        let changed = false;
+        let timer;
+        const keep = async () => {
+            clearTimeout(timer);
+            if (!changed) return;
+            changed = false;
+            try {
+                const answer = await fetch(form.dataset.draft, { method: 'POST', redirect: 'manual', keepalive: true,
+                    body: new URLSearchParams(new FormData(form)) });
+                if (answer.type === 'opaqueredirect') {
+                    told.textContent = told.dataset.kept;
+                    history.replaceState(null, '', form.getAttribute('action') + '?draft=' + form.elements.draft.value);
+                } else {
+                    changed = true;
+                }
+            } catch (away) {
+                changed = true;
+            }
+        };
+        form.addEventListener('input', () => {
+            changed = true;
+            clearTimeout(timer);
+            timer = setTimeout(keep, 800);
+        });
+        document.addEventListener('visibilitychange', () => { if (document.hidden) keep(); });
+        addEventListener('pagehide', keep);
+        form.addEventListener('submit', () => {
+            clearTimeout(timer);
+            changed = false;
+        });
+        // In another language the same stands in its fields.
+        const languages = document.querySelector('form.languages');
+        languages.addEventListener('submit', async event => {
+            if (!changed && !location.search) return;
+            event.preventDefault();
+            await keep();
+            languages.elements.back.value = location.pathname + location.search;
+            const chosen = document.createElement('input');
+            Object.assign(chosen, { type: 'hidden', name: 'language', value: event.submitter.value });
+            languages.append(chosen);
+            languages.submit();
         });
     });
 
@@ -130,6 +269,8 @@
             for (const attribute of element.attributes) attribute.value = renumbered(attribute.value);
             if (element.matches('input, textarea')) element.value = '';
             if (element.matches('.error')) element.remove();
+            if (element.matches('.options, .chosen')) element.replaceChildren();
+            if (element.matches('.options')) element.hidden = true;
         });
         next.querySelectorAll('label').forEach(label => {
             label.textContent = label.textContent.replace(String(Number(number) + 1), String(Number(number) + 2));

@@ -133,6 +133,11 @@ class RegisterTest {
             book.write(transaction -> transaction.register().record(callback())
                     .then(done -> transaction.register().withdraw("callback", "Mrs. Baker of Crumb Lane says no")))
                     .orElseThrow();
+            book.write(transaction -> {
+                transaction.formDrafts().keep("begun", "visit", "crumb-lane-bakery", "", "{\"askedBy\":[\"Baker\"]}");
+                return Validated.valid(true);
+            }).orElseThrow();
+            assertThat(Books.read(book, reading -> reading.entries().drafts("visit"))).hasSize(1);
             Withdrawal before = withdrawal(book);
             book.write(transaction -> transaction.erasure().forget("crumb-lane", day)).orElseThrow();
 
@@ -146,7 +151,7 @@ class RegisterTest {
                 StringBuilder all = new StringBuilder();
                 for (String table : List.of("customer", "customer_bill_to", "customer_certificate", "customer_contact",
                         "site", "machine",
-                        "visit", "visit_withdrawn")) {
+                        "visit", "visit_withdrawn", "form_draft")) {
                     handle.createQuery("SELECT * FROM " + table).mapToMap().forEach(row -> {
                         if (!row.containsValue("oven-group")) {
                             all.append(row.values());
