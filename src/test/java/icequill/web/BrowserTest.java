@@ -44,7 +44,7 @@ class BrowserTest {
             "/sites/hotel-fernhill/visit", "/visits/warranty-pump-bakery/change",
             "/visits/warranty-pump-bakery/withdraw", "/papers", "/papers/INV-2026-00001",
             "/papers/INV-2026-00001/credit",
-            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/rates", "/shop", "/visits?month=2026-13",
+            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/quotes", "/quotes/new", "/rates", "/shop", "/visits?month=2026-13",
             "/nowhere",
             "/enter?key=wrong");
     private static final int WIDE = 1100;
@@ -305,6 +305,49 @@ class BrowserTest {
         tabTo(field);
         page.keyboard().press("Control+a");
         page.keyboard().type(text);
+    }
+
+    /** Prices follow every change, the comparison after them; then it is issued by the keyboard alone. */
+    @Test
+    void quote_isMadeWhileTheCustomerWaits() {
+        page.navigate(office.address() + "/sites/crumb-lane-bakery/quote");
+        PlaywrightAssertions.assertThat(page.locator("#ways .lead")).containsText("1,075.00");
+        PlaywrightAssertions.assertThat(page.locator("#ahead svg.drawn[role=img]")).hasCount(2);
+        assertThat(violations("quote", new AxeBuilder(page).withTags(RULES))).isEmpty();
+
+        // Slime: 45 minutes more are billed, at 98.00/h 73.50, and the sanitizer is used once more, 1.70: 75.20.
+        page.locator("summary", new Page.LocatorOptions().setHasText("Condition")).first().click();
+        page.locator("input[name='found-proof-room'][value=slime]").check();
+        PlaywrightAssertions.assertThat(page.locator("#ways")).containsText("First-time deep cleaning adds 75.20");
+        page.locator("body").click();
+        page.locator("h1").click();
+        page.keyboard().press("1");
+        PlaywrightAssertions.assertThat(page.locator("#ways")).containsText("No machine is to be looked after");
+        page.keyboard().press("1");
+        PlaywrightAssertions.assertThat(page.locator("#ways .lead")).containsText("1,075.00");
+
+        page.locator("#start").focus();
+        tabTo("button[data-main]");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/quotes/MQ-*");
+        assertThat(page.locator("main").textContent()).contains("1,075.00", "75.20");
+        assertThat(violations("issued", new AxeBuilder(page).withTags(RULES))).isEmpty();
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void quote_inSpanishOnATelephone_isForEveryone() {
+        window("es-MX", 320);
+        page.navigate(office.address() + "/sites/crumb-lane-bakery/quote?start=2027-01-01&machine=proof-room"
+                + "&minutes-full-clean=90&owner=yes&reach=proof-room&water-usual.by6=x");
+        assertThat(page.locator("#error-water-usual\\.by6-0").count()).isEqualTo(1);
+        assertThat(violations("faulty quote", new AxeBuilder(page).withTags(RULES))).isEmpty();
+        page.navigate(office.address() + "/sites/crumb-lane-bakery/quote?start=2027-01-01&machine=proof-room"
+                + "&minutes-full-clean=90&owner=yes");
+        PlaywrightAssertions.assertThat(page.locator("#ahead svg.drawn[role=img]")).hasCount(2);
+        assertThat(page.locator("#ways").textContent()).contains("Margen");
+        assertThat(violations("quote", new AxeBuilder(page).withTags(RULES))).isEmpty();
+        assertThat(page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")).isEqualTo(true);
     }
 
     private int invoices() {
