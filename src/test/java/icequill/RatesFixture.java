@@ -204,7 +204,8 @@ public final class RatesFixture {
                 List.of(new DocumentDiscount("ten-dollars", Wording.same("ten dollars"),
                         new Reduction.Fixed(usd("10")), place),
                         new DocumentDiscount("five-percent", Wording.same("five percent"),
-                                new Reduction.Part(Percent.of("5")), place)));
+                                new Reduction.Part(Percent.of("5")), place)),
+                Optional.empty());
     }
 
     /** Where a visit names it, and everywhere. */

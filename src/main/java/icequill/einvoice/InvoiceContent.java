@@ -93,7 +93,13 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
         };
     }
 
+    /** EN 16931 knows a discount for paying early only in these words. */
     private static String terms(PricedPaper bill, Function<Phrase, String> wording) {
+        String due = due(bill, wording);
+        return bill.totals().early().map(early -> due + " " + wording.apply(early.said())).orElse(due);
+    }
+
+    private static String due(PricedPaper bill, Function<Phrase, String> wording) {
         return wording.apply(switch (bill) {
         case Invoice invoice when invoice.totals().gross().isZero() -> Phrase.of("pay.nothing");
         case Invoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));

@@ -57,7 +57,7 @@ record SalesTaxAsCharge(PricedPaper bill, Function<Phrase, String> wording) impl
                 .map(wording).collect(Collectors.joining("; "));
         return Adjustment.charge(total.tax(), Codes.MUTUALLY_DEFINED, name,
                 Optional.of(new Adjustment.Base(total.base(), total.rate().total()))
-                        .filter(base -> !total.rate().isCapped()),
+                        .filter(base -> !total.rate().isPartial()),
                 Category.OUTSIDE_SCOPE);
     }
 }

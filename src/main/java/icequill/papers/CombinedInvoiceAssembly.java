@@ -59,6 +59,10 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
         same(visits, hand -> hand.site().customer().vendorNumber(), "have other vendor numbers", problems, 0);
         same(visits, hand -> hand.visit().order().purchaseOrder(), "are under other purchase orders", problems, 0);
         same(visits, hand -> hand.site().customer().paymentDays(), "have other terms of payment", problems, 0);
+        same(visits, hand -> hand.rates().adjustments().earlyPayment(), "have other terms of early payment", problems,
+                0);
+        same(visits, hand -> hand.taxed().place().earlyPaymentReducesTax(),
+                "have another rule on the tax of early payment", problems, 0);
         same(visits, hand -> hand.taxed().place().regime(), "have another kind of tax", problems, 0);
         same(visits, hand -> hand.taxed().priced().discount().map(SharedDiscount::text), "have another discount",
                 problems, 0);
@@ -92,9 +96,12 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
         Shop shop = first.shop();
         LocalDate date = options.date();
         int days = first.site().customer().paymentDays().orElse(shop.paymentDays());
+        List<Part> parts = visits.stream().map(hand -> part(hand, language)).toList();
         return new CombinedInvoice(options.number(), date, date.plusDays(days), shop, language, shop.paper(), billTo,
-                first.site().customer().vendorNumber(), visits.stream().map(hand -> part(hand, language)).toList(),
-                totals(first), remarks());
+                first.site().customer().vendorNumber(), parts,
+                new EarlyPaymentAssembly(totals(first), parts.stream().flatMap(part -> part.lines().stream()).toList(),
+                        shop.taxBasis(), date).offered(first.rates().adjustments().earlyPayment()),
+                remarks());
     }
 
     private static Part part(VisitContext hand, Language language) {

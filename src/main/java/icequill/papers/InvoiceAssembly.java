@@ -55,7 +55,8 @@ public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, Ta
         int days = site.customer().paymentDays().orElse(shop.paymentDays());
         return new Invoice(number, date, date.plusDays(days), shop, language, shop.paper(), billTo,
                 site.customer().vendorNumber(), attended(report, shop), report.machines(), sheet.lines(),
-                sheet.totals(),
+                new EarlyPaymentAssembly(sheet.totals(), sheet.lines(), shop.taxBasis(), date)
+                        .offered(rates.adjustments().earlyPayment()),
                 remarks());
     }
 

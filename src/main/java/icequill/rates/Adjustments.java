@@ -1,11 +1,12 @@
 package icequill.rates;
 
 import java.util.List;
+import java.util.Optional;
 
-/** What changes a price: modifiers, fees, surcharges and discounts. */
+/** What changes a price, or what is paid of it: modifiers, fees, surcharges, discounts, and terms of early payment. */
 public record Adjustments(List<Modifier> modifiers, List<Fee> fees, List<Surcharge> surcharges,
         List<ClassDiscount> classDiscounts,
-        List<DocumentDiscount> documentDiscounts) {
+        List<DocumentDiscount> documentDiscounts, Optional<EarlyPaymentTerms> earlyPayment) {
 
     public Adjustments {
         modifiers = List.copyOf(modifiers);
@@ -13,5 +14,10 @@ public record Adjustments(List<Modifier> modifiers, List<Fee> fees, List<Surchar
         surcharges = List.copyOf(surcharges);
         classDiscounts = List.copyOf(classDiscounts);
         documentDiscounts = List.copyOf(documentDiscounts);
+    }
+
+    Adjustments paid(Optional<EarlyPaymentTerms> terms) {
+        return new Adjustments(modifiers, fees, surcharges, classDiscounts, documentDiscounts,
+                terms.or(() -> earlyPayment));
     }
 }

@@ -21,10 +21,12 @@ import javax.money.MonetaryAmount;
  * @param includes minutes that the service call pays for
  * @param discount off each class
  * @param without fees and surcharges of every visit that are not charged here, by id
+ * @param earlyPayment instead of the shop's terms
  */
 public record RateSheet(String id, Wording name, Set<String> sites, Set<String> accounts, List<Labor> labor,
         List<ServiceCall> serviceCalls, Map<String, MonetaryAmount> prices, Optional<Integer> includes,
-        Map<ChargeClass, Percent> discount, Set<String> without, Place place) {
+        Map<ChargeClass, Percent> discount, Set<String> without, Optional<EarlyPaymentTerms> earlyPayment,
+        Place place) {
 
     /**
      * Prices of a grade, for the bands that are named.

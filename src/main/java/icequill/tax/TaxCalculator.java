@@ -53,8 +53,9 @@ public final class TaxCalculator {
                 : Figure.price(line.net(), "").minus(Figure.price(share, ""));
         Explanation how = share.isZero() ? Explanation.of(base) : Explanation.of(base, Phrase.of("reason.share"));
         Rule rule = place.rule(line.chargeClass());
-        Verdict verdict = exemption.certificate().map(Verdict::exempt)
-                .orElseGet(() -> Verdict.of(rule, line.chargeClass(), place.regime(), partsFurnished));
+        Verdict usual = Verdict.of(rule, line.chargeClass(), place.regime(), partsFurnished);
+        Verdict verdict = exemption.certificate()
+                .map(held -> usual.under(held, Reliefs.of(place.reliefs(), held), line.chargeClass())).orElse(usual);
         return new LineTax(how.amount(priced.currency()), how, verdict.rate(), verdict.why());
     }
 
@@ -76,7 +77,20 @@ public final class TaxCalculator {
             };
         }
 
-        static Verdict exempt(Certificate certificate) {
+        /** The same for a customer with a certificate, as far as it reaches. */
+        Verdict under(Certificate held, Reliefs.Relief relief, ChargeClass chargeClass) {
+            Optional<TaxRate> taxed = rate.filter(found -> found.category().isTaxed());
+            if (taxed.isPresent() && !relief.isFor(chargeClass)) {
+                return new Verdict(rate, Phrase.of("tax.not-of-certificate", new Fact.Part(taxed.get().total()),
+                        new Fact.Text(held.number()), chargeClass.word()));
+            }
+            return taxed.flatMap(found -> relief.taxed().map(share -> new Verdict(Optional.of(found.onShare(share)),
+                    Phrase.of("tax.share-of-certificate", new Fact.Part(found.total()), new Fact.Part(share),
+                            new Fact.Text(held.number())))))
+                    .orElseGet(() -> exempt(held));
+        }
+
+        private static Verdict exempt(Certificate certificate) {
             return new Verdict(Optional.empty(),
                     Phrase.of("tax.exempt-certificate", new Fact.Text(certificate.number()),
                             new Fact.Day(certificate.signed())));

@@ -16,9 +16,12 @@ import java.util.Optional;
  * @param state the region code that exemption certificates name
  * @param rules for every class
  * @param ownAdvances when deposits and what is held back are taxed; empty where it is as usual for the kind of tax
+ * @param earlyPaymentReducesTax whether tax is due only on what who pays early pays; it is not where nothing is said
+ * @param reliefs how far certificates free of tax; empty where each frees of all of it
  */
 public record TaxPlace(String id, Wording name, Regime regime, String state, Map<ChargeClass, Rule> rules,
-        Optional<Advances> ownAdvances, Place place) {
+        Optional<Advances> ownAdvances, Optional<Boolean> earlyPaymentReducesTax, Optional<Reliefs> reliefs,
+        Place place) {
 
     /** The two kinds of tax on sales. */
     public enum Regime {
@@ -31,11 +34,6 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
     public TaxPlace {
         rules = Map.copyOf(rules);
         Check.that(rules.size() == ChargeClass.values().length, "not a rule for every class: " + rules.keySet());
-    }
-
-    /** With deposits and what is held back taxed as usual. */
-    public TaxPlace(String id, Wording name, Regime regime, String state, Map<ChargeClass, Rule> rules, Place place) {
-        this(id, name, regime, state, rules, Optional.empty(), place);
     }
 
     public Advances advances() {

@@ -1,9 +1,12 @@
 package icequill.tax;
 
 import icequill.explain.ConstantKey;
+import icequill.explain.Explanation;
 import icequill.explain.Fact;
+import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Percent;
+import icequill.money.Rounding;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import java.util.List;
@@ -23,18 +26,33 @@ public record TaxRate(String id, Category category, List<Component> components, 
      *
      * @param cap of what one line costs it taxes so much at most, as Florida's counties do with the first 5,000 of an item (F.S.
      *     212.054(2)(b), from memory); empty where it taxes all
+     * @param share of what one line costs that is taxed, where a certificate frees the rest; empty where it frees none
      */
-    public record Component(Wording name, Percent percent, Levy levy, Optional<MonetaryAmount> cap) {
+    public record Component(Wording name, Percent percent, Levy levy, Optional<MonetaryAmount> cap,
+            Optional<Percent> share) {
 
         /** What it taxes of a line; of one that takes something back so much at most, too. */
         MonetaryAmount taxed(MonetaryAmount base) {
-            return base.isNegative()
-                    ? taxed(base.negate()).negate()
-                    : cap.filter(base::isGreaterThan).orElse(base);
+            if (base.isNegative()) {
+                return taxed(base.negate()).negate();
+            }
+            MonetaryAmount part = share.map(percent -> Explanation.of(Figure.percent(percent)
+                    .times(Figure.price(base, "")).rounded(Rounding.TAX, base.getCurrency()))
+                    .amount(base.getCurrency())).orElse(base);
+            return cap.filter(part::isGreaterThan).orElse(part);
+        }
+
+        /** Whether it may tax less of a line than all of it. */
+        boolean isPartial() {
+            return cap.isPresent() || share.isPresent();
         }
 
         Component of(Wording place) {
-            return new Component(place.and(name), percent, levy, cap);
+            return new Component(place.and(name), percent, levy, cap, share);
+        }
+
+        private Component onShare(Percent taxed) {
+            return new Component(name, percent, levy, cap, Optional.of(taxed));
         }
     }
 
@@ -87,9 +105,15 @@ public record TaxRate(String id, Category category, List<Component> components, 
                 : given.map(text -> Phrase.of("tax.reason", text)).orElse(category);
     }
 
-    /** Whether an authority taxes no more of a line than so much. */
-    public boolean isCapped() {
-        return components.stream().anyMatch(component -> component.cap().isPresent());
+    /** Whether an authority may tax less of a line than all of it. */
+    public boolean isPartial() {
+        return components.stream().anyMatch(Component::isPartial);
+    }
+
+    /** The same on a part of what each line costs: another than the whole rate. */
+    TaxRate onShare(Percent taxed) {
+        return new TaxRate(id + "/" + taxed.value().toPlainString(), category,
+                components.stream().map(component -> component.onShare(taxed)).toList(), reason);
     }
 
     /** The same under the name of its place: another than an equal rate elsewhere. */

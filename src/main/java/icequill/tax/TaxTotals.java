@@ -54,7 +54,9 @@ public final class TaxTotals {
     }
 
     private static Phrase[] reasons(TaxRate rate, String basis) {
-        return Stream.concat(Stream.of(Phrase.of(basis)),
+        Stream<Phrase> share = rate.components().stream().flatMap(component -> component.share().stream()).distinct()
+                .map(part -> Phrase.of("reason.tax-share", new Fact.Part(part)));
+        return Stream.concat(Stream.concat(Stream.of(Phrase.of(basis)), share),
                 rate.components().stream().flatMap(component -> component.cap().map(
                         cap -> Phrase.of("reason.tax-cap", component.name().named(), new Fact.Amount(cap))).stream()))
                 .toArray(Phrase[]::new);
@@ -70,14 +72,14 @@ public final class TaxTotals {
         return new TaxTotal(rate, base, tax, how, components(rate, parts, tax));
     }
 
-    /** By all components together, but by one that is capped by itself. */
+    /** By all components together, but by one that may tax a part only by itself. */
     private static Figure tax(TaxRate rate, List<TaxedPart> parts) {
         CurrencyUnit currency = currency(parts);
-        Percent whole = rate.components().stream().filter(component -> component.cap().isEmpty())
+        Percent whole = rate.components().stream().filter(component -> !component.isPartial())
                 .map(TaxRate.Component::percent).reduce(Percent.ZERO, Percent::plus);
         Figure onAll = Figure.percent(whole)
                 .times(Figure.price(Amounts.sum(parts.stream().map(TaxedPart::base).toList(), currency), ""));
-        List<Figure> capped = rate.components().stream().filter(component -> component.cap().isPresent())
+        List<Figure> capped = rate.components().stream().filter(TaxRate.Component::isPartial)
                 .map(component -> Figure.percent(component.percent())
                         .times(Figure.price(taxed(component, parts), "")))
                 .toList();
@@ -98,7 +100,7 @@ public final class TaxTotals {
                 .multiply(Amounts.number(taxed(component, parts)))).toList();
         boolean isDivided = shares.stream().allMatch(share -> share.signum() >= 0)
                 && shares.stream().anyMatch(share -> share.signum() > 0);
-        return rate.isCapped() && isDivided ? shares : percents;
+        return rate.isPartial() && isDivided ? shares : percents;
     }
 
     /** The tax divided by the components' rates, largest remainder, so that they add up to it. */
@@ -120,7 +122,7 @@ public final class TaxTotals {
     }
 
     private static Optional<MonetaryAmount> base(TaxRate.Component component, List<TaxedPart> parts) {
-        return component.cap().map(cap -> taxed(component, parts));
+        return component.isPartial() ? Optional.of(taxed(component, parts)) : Optional.empty();
     }
 
     private static CurrencyUnit currency(List<TaxedPart> parts) {

@@ -144,7 +144,9 @@ class AnyVisitTest {
     private static TaxPlace place(TaxPlace.Regime regime, Map<ChargeClass, Rule> rules) {
         Rule other = rules.getOrDefault(ChargeClass.CLEANING, rule(STANDARD));
         return new TaxPlace("place", Wording.same("place"), regime, "NY", Arrays.stream(ChargeClass.values())
-                .collect(Collectors.toMap(Function.identity(), on -> rules.getOrDefault(on, other))), Place.NOWHERE);
+                .collect(Collectors.toMap(Function.identity(), on -> rules.getOrDefault(on, other))), Optional.empty(),
+                Optional.empty(),
+                Optional.empty(), Place.NOWHERE);
     }
 
     private static Rule rule(TaxRate rate) {

@@ -56,9 +56,9 @@ import javax.money.MonetaryAmount;
 final class BillBuilder {
 
     static final TaxRate STANDARD = rate("standard",
-            new Component(Wording.same("VAT"), Percent.of("19"), Levy.NATION, Optional.empty()));
+            new Component(Wording.same("VAT"), Percent.of("19"), Levy.NATION, Optional.empty(), Optional.empty()));
     static final TaxRate REDUCED = rate("reduced",
-            new Component(Wording.same("VAT"), Percent.of("7"), Levy.NATION, Optional.empty()));
+            new Component(Wording.same("VAT"), Percent.of("7"), Levy.NATION, Optional.empty(), Optional.empty()));
     static final TaxRate ZERO = new TaxRate("zero", Category.Z, List.of(), Optional.empty());
     static final TaxRate EXEMPT = new TaxRate("exempt", Category.E, List.of(),
             Optional.of(new Wording("exempt from VAT", "exento de IVA")));
@@ -68,10 +68,12 @@ final class BillBuilder {
     static final TaxRate OUTSIDE = new TaxRate("outside", Category.O, List.of(),
             Optional.of(new Wording("not subject to VAT", "no sujeto a IVA")));
     static final TaxRate SALES = rate("sales",
-            new Component(new Wording("state", "estado"), Percent.of("4"), Levy.STATE, Optional.empty()),
-            new Component(new Wording("county", "condado"), Percent.of("4.5"), Levy.LOCAL, Optional.empty()),
+            new Component(new Wording("state", "estado"), Percent.of("4"), Levy.STATE, Optional.empty(),
+                    Optional.empty()),
+            new Component(new Wording("county", "condado"), Percent.of("4.5"), Levy.LOCAL, Optional.empty(),
+                    Optional.empty()),
             new Component(new Wording("transit district", "distrito de transporte"), Percent.of("0.375"), Levy.LOCAL,
-                    Optional.empty()));
+                    Optional.empty(), Optional.empty()));
 
     private final TaxPlace.Regime regime;
     private final CurrencyUnit currency;
@@ -233,7 +235,9 @@ final class BillBuilder {
     private Totals totals(String sum, String net, String tax, String gross) {
         TaxPlace.Rule rule = new TaxPlace.Rule(Taxability.TAXABLE, STANDARD);
         TaxPlace place = new TaxPlace("place", Wording.same("place"), regime, "ST", Arrays.stream(ChargeClass.values())
-                .collect(Collectors.toMap(Function.identity(), any -> rule)), Place.NOWHERE);
+                .collect(Collectors.toMap(Function.identity(), any -> rule)), Optional.empty(), Optional.empty(),
+                Optional.empty(),
+                Place.NOWHERE);
         return new Totals(amount(sum), discount, amount(net), place, taxes, amount(tax), amount(gross));
     }
 

@@ -150,6 +150,18 @@ class PartialCreditBillsTest {
         assertEndsAtTheInvoice(shop, parts);
     }
 
+    /** A certificate frees filters by 60 % and nothing else: what is taxed of them stands apart. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', value = {"alder-county | plain   | invoice | 2:10; 3; rest",
+            "alder-county | en16931 | item    | rest:25%; rest"})
+    void partlyExempt_isAGoodBillAndSoAreItsCredits(String place, String encoding, String basis, String parts)
+            throws Exception {
+        Path shop = shop(place, encoding, basis, VISIT);
+        change(shop.resolve("pricing/taxes.yaml"), "    state: NY\n",
+                "    state: NY\n    exemptions: {resale: {classes: [filters], percent: 60}}\n");
+        assertEndsAtTheInvoice(shop, parts);
+    }
+
     /** Lines: filters, part, shipping. */
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource(delimiter = '|', value = {"hafenland    | plain   | invoice | 1:x1; 3; rest",
@@ -324,7 +336,7 @@ class PartialCreditBillsTest {
                 new String(EInvoice.ubl(bill, encoding, OfficialRulesTest.WORDING).orElseThrow(), UTF_8));
     }
 
-    private static byte[] enclosed(Path pdf, String name) throws Exception {
+    static byte[] enclosed(Path pdf, String name) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             Map<String, PDComplexFileSpecification> files = document.getDocumentCatalog().getNames()
                     .getEmbeddedFiles().getNames();

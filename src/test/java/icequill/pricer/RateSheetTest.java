@@ -73,13 +73,13 @@ class RateSheetTest {
         List<RateSheet> sheets = Stream.of(
                 new RateSheet("account", Wording.same("account"), Set.of(), Set.of("group"),
                         List.of(labor("lead", bands("90", "147", "170"))), List.of(), Map.of("filter", usd("70")),
-                        Optional.empty(), Map.of(), Set.of(), Place.NOWHERE),
+                        Optional.empty(), Map.of(), Set.of(), Optional.empty(), Place.NOWHERE),
                 new RateSheet("site", Wording.same("site"), Set.of("bakery"), Set.of(),
                         List.of(labor("lead", Map.of("standard", usd("75")))), List.of(serviceCall("49")), Map.of(),
-                        Optional.empty(), Map.of(), Set.of(), Place.NOWHERE),
+                        Optional.empty(), Map.of(), Set.of(), Optional.empty(), Place.NOWHERE),
                 new RateSheet("customer", Wording.same("customer"), Set.of(), Set.of("mill"),
                         List.of(labor("lead", Map.of("standard", usd("80")))), List.of(serviceCall("50")), Map.of(),
-                        Optional.empty(), Map.of(), Set.of(), Place.NOWHERE))
+                        Optional.empty(), Map.of(), Set.of(), Optional.empty(), Place.NOWHERE))
                 .filter(sheet -> which.contains(sheet.id())).toList();
 
         Rates rates = schedule(sheets).asOf(DAY, Optional.of(SITE)).orElseThrow();
@@ -97,9 +97,11 @@ class RateSheetTest {
         RateSheet customer = new RateSheet("customer", Wording.same("customer"), Set.of(), Set.of("mill"), List.of(),
                 List.of(), Map.of(), Optional.empty(),
                 Map.of(ChargeClass.PARTS, Percent.of("10"), ChargeClass.CLEANING, Percent.of("20")), Set.of(),
+                Optional.empty(),
                 Place.NOWHERE);
         RateSheet site = new RateSheet("site", Wording.same("site"), Set.of("bakery"), Set.of(), List.of(), List.of(),
-                Map.of(), Optional.empty(), Map.of(ChargeClass.CLEANING, Percent.of("5")), Set.of(), Place.NOWHERE);
+                Map.of(), Optional.empty(), Map.of(ChargeClass.CLEANING, Percent.of("5")), Set.of(), Optional.empty(),
+                Place.NOWHERE);
 
         Rates rates = schedule(List.of(site, customer)).asOf(DAY, Optional.of(SITE)).orElseThrow();
 
@@ -133,6 +135,7 @@ class RateSheetTest {
     void discounts_theBetterHolds(String agreement, String labor, String name) {
         RateSheet sheet = new RateSheet("mill-sheet", Wording.same("mill-sheet"), Set.of(), Set.of("mill"), List.of(),
                 List.of(), Map.of(), Optional.empty(), Map.of(ChargeClass.CLEANING, Percent.of("5")), Set.of(),
+                Optional.empty(),
                 Place.NOWHERE);
         ClassDiscount agreed = new ClassDiscount("a", Wording.same("agreement"),
                 Map.of(ChargeClass.CLEANING, Percent.of(agreement), ChargeClass.TRAVEL, Percent.of("50")),
@@ -154,13 +157,13 @@ class RateSheetTest {
                 new Fee.Flat(usd("12"), Optional.empty()), new Applies(true, Set.of(), Place.NOWHERE));
         Adjustments adjustments = new Adjustments(usual.adjustments().modifiers(), List.of(fee),
                 usual.adjustments().surcharges(), usual.adjustments().classDiscounts(),
-                usual.adjustments().documentDiscounts());
+                usual.adjustments().documentDiscounts(), Optional.empty());
         Rates withFee = new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 adjustments, usual.plans());
         RateSheet sheet = new RateSheet("s", Wording.same("s"), Set.of("bakery"), Set.of(),
                 List.of(new RateSheet.Labor("lead", Map.of(), Map.of(), Map.of("standard", 30), Place.NOWHERE)),
                 List.of(),
-                Map.of(), Optional.of(15), Map.of(), Set.of("truck"), Place.NOWHERE);
+                Map.of(), Optional.of(15), Map.of(), Set.of("truck"), Optional.empty(), Place.NOWHERE);
         Rates laid = schedule(withFee, List.of(sheet)).asOf(DAY, Optional.of(SITE)).orElseThrow();
         VisitBuilder ten = visit().lead("2026-05-13T10:00", "2026-05-13T10:10");
 
@@ -190,7 +193,7 @@ class RateSheetTest {
         RateSheet first = new RateSheet("first", Wording.same("first"), Set.of(), Set.of("mill"),
                 List.of(new RateSheet.Labor("lead", STANDARD_90, Map.of("standard", usd("110")), Map.of(),
                         Place.NOWHERE)),
-                List.of(), Map.of(), Optional.empty(), Map.of(), Set.of(), Place.NOWHERE);
+                List.of(), Map.of(), Optional.empty(), Map.of(), Set.of(), Optional.empty(), Place.NOWHERE);
 
         assertThat(nets(Pricer.price(ninety.build(), SITE, dear).orElseThrow())).containsExactly("52.00", "130.00",
                 "49.00");
@@ -209,7 +212,7 @@ class RateSheetTest {
                 List.of(labor("lead", bands("98", "147", "196")), labor("helper", bands("58", "87", "116"))),
                 List.of(new RateSheet.ServiceCall("near", bands("52", "78", "104"), Place.NOWHERE)),
                 Map.of("filter", usd("87.25"), "valve", usd("125.50"), "bottled-descaler", usd("24.50")),
-                Optional.of(0), Map.of(), Set.of(), Place.NOWHERE);
+                Optional.of(0), Map.of(), Set.of(), Optional.empty(), Place.NOWHERE);
         for (int minutes = 1; minutes < 900; minutes += 37) {
             VisitBuilder builder = visit()
                     .person("helper",
@@ -227,7 +230,7 @@ class RateSheetTest {
     private static RateSheet sheet(String id, Set<String> sites, Set<String> accounts,
             Map<String, MonetaryAmount> lead) {
         return new RateSheet(id, Wording.same(id), sites, accounts, List.of(labor("lead", lead)), List.of(), Map.of(),
-                Optional.empty(), Map.of(), Set.of(), Place.NOWHERE);
+                Optional.empty(), Map.of(), Set.of(), Optional.empty(), Place.NOWHERE);
     }
 
     private static RateSheet.Labor labor(String grade, Map<String, MonetaryAmount> hourly) {

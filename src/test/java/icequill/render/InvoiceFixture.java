@@ -340,6 +340,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
             rules.put(chargeClass, new Rule(Taxability.TAXABLE, rate));
         }
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), TaxPlace.Regime.SALES_TAX, "NY", rules,
+                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Place.NOWHERE);
         return new Totals(net, Optional.empty(), net, place, List.of(tax), tax.tax(), net.add(tax.tax()));
     }
@@ -347,9 +349,9 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
     private static TaxRate rate() {
         return new TaxRate("sales", TaxRate.Category.S,
                 List.of(new TaxRate.Component(new Wording("state", "estado"), Percent.of("5"), TaxRate.Levy.STATE,
-                        Optional.empty()),
+                        Optional.empty(), Optional.empty()),
                         new TaxRate.Component(new Wording("county", "condado"), Percent.of("3"), TaxRate.Levy.LOCAL,
-                                Optional.empty())),
+                                Optional.empty(), Optional.empty())),
                 Optional.empty());
     }
 

@@ -153,6 +153,13 @@ class BadInputTest {
             pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 0} | OUT_OF_RANGE | found the number 0
             pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 5.005} | OUT_OF_RANGE | finer than USD is paid
             pricing/taxes.yaml       | percent: 19, levy: nation} | percent: 19, levy: nation, cap: 5000} | NOT_ALLOWED | a cap in a place with VAT
+            pricing/taxes.yaml       | state: NY                | state: NY\\n    exemptions: {resale: {percent: 101}} | OUT_OF_RANGE | found the number 101
+            pricing/taxes.yaml       | state: NY                | state: NY\\n    exemptions: {reseller: {percent: 50}} | UNKNOWN_KEY | there is no key "reseller" here
+            pricing/taxes.yaml       | state: NY                | state: NY\\n    exemptions: {resale: {classes: [labor]}} | NOT_ALLOWED | found the text "labor"
+            pricing/taxes.yaml       | system: vat              | system: vat\\n    exemptions: {resale: {percent: 50}} | NOT_ALLOWED | certificates free nobody of VAT
+            pricing/adjustments.yaml | classDiscounts:          | earlyPayment: {percent: 21, days: 10, on: net}\\nclassDiscounts: | OUT_OF_RANGE | found the number 21 (percent off, from 0 to 20
+            pricing/adjustments.yaml | classDiscounts:          | earlyPayment: {percent: 2, days: 10}\\nclassDiscounts: | MISSING | "on" is missing (of what it is: net
+            pricing/adjustments.yaml | classDiscounts:          | earlyPayment: {percent: 2, days: 10, on: both}\\nclassDiscounts: | NOT_ALLOWED | found the text "both"
             pricing/labor.yaml       | kind: labor              | kind: labour                  | NOT_ALLOWED      | did you mean "labor"?
             pricing/labor.yaml       | increment: 15            | increment: {standard: 15}     | MISSING          | no number of minutes for the band "after-hours"
             pricing/labor.yaml       | minimum: 60              | minimum: {standard: 500, after-hours: 60, sundays-and-holidays: 60} | OUT_OF_RANGE | found the number 500

@@ -107,7 +107,7 @@ class OfficialInvoicesTest {
         return code.isTaxed()
                 ? new TaxRate("VAT", code,
                         List.of(new TaxRate.Component(Wording.same("VAT"), new Percent(number(category, "Percent")),
-                                TaxRate.Levy.NATION, Optional.empty())),
+                                TaxRate.Levy.NATION, Optional.empty(), Optional.empty())),
                         Optional.empty())
                 : new TaxRate("VAT", code, List.of(), Optional.of(Wording.same("as printed")));
     }

@@ -156,7 +156,7 @@ class StagedPriceTest {
     private static TaxTotal tax(String id, String base, String percent) {
         TaxRate rate = new TaxRate(id, Category.S,
                 List.of(new TaxRate.Component(Wording.same(id), Percent.of(percent), TaxRate.Levy.STATE,
-                        Optional.empty())),
+                        Optional.empty(), Optional.empty())),
                 Optional.empty());
         return TaxTotals.of(List.of(new Taxable(rate, usd(base))), TaxBasis.INVOICE, USD).getFirst();
     }

@@ -38,6 +38,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,11 +48,12 @@ class TaxCalculatorTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 5, 13);
     private static final TaxRate SALES = new TaxRate("sales", Category.S,
-            List.of(new TaxRate.Component(Wording.same("state"), Percent.of("4"), TaxRate.Levy.STATE, Optional.empty()),
+            List.of(new TaxRate.Component(Wording.same("state"), Percent.of("4"), TaxRate.Levy.STATE, Optional.empty(),
+                    Optional.empty()),
                     new TaxRate.Component(Wording.same("county"), Percent.of("4.5"), TaxRate.Levy.LOCAL,
-                            Optional.empty()),
+                            Optional.empty(), Optional.empty()),
                     new TaxRate.Component(Wording.same("district"), Percent.of("0.375"), TaxRate.Levy.LOCAL,
-                            Optional.empty())),
+                            Optional.empty(), Optional.empty())),
             Optional.empty());
     private static final TaxRate UNTAXED = new TaxRate("untaxed", Category.O, List.of(), Optional.empty());
 
@@ -122,7 +124,9 @@ class TaxCalculatorTest {
 
         Map<ChargeClass, Rule> rules = rules(Taxability.EXEMPT, Taxability.EXEMPT);
         rules.put(ChargeClass.FILTERS, new Rule(Taxability.TAXABLE, SALES));
-        TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Place.NOWHERE);
+        TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Optional.empty(),
+                Optional.empty(),
+                Optional.empty(), Place.NOWHERE);
         TaxedVisit taxed = tax(priced, place, RatesFixture.customer());
 
         assertThat(Amounts.plain(taxed.totals().getFirst().base())).isEqualTo("83.80");
@@ -137,7 +141,9 @@ class TaxCalculatorTest {
         Map<ChargeClass, Rule> rules = rules(Taxability.TAXABLE, Taxability.TAXABLE);
         rules.put(ChargeClass.PARTS, new Rule(Taxability.EXEMPT,
                 new TaxRate("exempt", Category.E, List.of(), Optional.of(Wording.same("exempt by law")))));
-        TaxPlace place = new TaxPlace("hafen", Wording.same("Hafen"), Regime.VAT, "DE", rules, Place.NOWHERE);
+        TaxPlace place = new TaxPlace("hafen", Wording.same("Hafen"), Regime.VAT, "DE", rules, Optional.empty(),
+                Optional.empty(),
+                Optional.empty(), Place.NOWHERE);
         Customer withCertificate = customer(true, certificate("2025-01-01", null));
 
         TaxedVisit taxed = TaxCalculator.tax(
@@ -166,6 +172,33 @@ class TaxCalculatorTest {
 
         assertThat(Amounts.plain(taxed.tax())).isEqualTo(tax);
         assertThat(taxed.remarks()).extracting(Phrase::key).containsExactly(remark);
+    }
+
+    /**
+     * 52.00, 98.00 and a valve of 125.50 at 8.875 %. A certificate for parts leaves the tax on 150.00, 13.3125; one that frees 60 % of each
+     * line that on 20.80, 39.20 and 50.20, together 110.20: 9.78025. Of parts alone freed by 60 % it is on 150.00 and 50.20, at two rates: 13.31 and 4.46.
+     */
+    @ParameterizedTest
+    @CsvSource(value = {"PARTS, 100, 13.31, tax.exempt-certificate", "none, 60, 9.78, tax.share-of-certificate",
+            "PARTS, 60, 17.77, tax.share-of-certificate", "PARTS, 0, 24.45, tax.share-of-certificate"})
+    void tax_certificateThatIsLimited_freesAsFarAsItReaches(String classes, String percent, String tax, String why) {
+        Reliefs reliefs = new Reliefs(Map.of(certificate("2025-01-01", null).kind(), new Reliefs.Relief(
+                classes.equals("none") ? Set.of() : Set.of(ChargeClass.valueOf(classes)), Percent.of(percent))));
+        TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY",
+                rules(Taxability.TAXABLE, Taxability.TAXABLE), Optional.empty(), Optional.empty(), Optional.of(reliefs),
+                Place.NOWHERE);
+
+        TaxedVisit taxed = tax(
+                price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("valve", "1")), place,
+                customer(true, certificate("2025-01-01", null)));
+
+        assertThat(Amounts.plain(taxed.tax())).isEqualTo(tax);
+        assertThat(taxed.lines().getLast().why().key()).isEqualTo(why);
+        assertThat(taxed.totals()).allSatisfy(total -> {
+            assertThat(HowReader.evaluate(total.how().text(USD))).isEqualByComparingTo(Amounts.number(total.tax()));
+            assertThat(Amounts.sum(total.components().stream().map(TaxTotal.ComponentTax::amount).toList(), USD)
+                    .isEqualTo(total.tax())).isTrue();
+        });
     }
 
     @Test
@@ -212,7 +245,9 @@ class TaxCalculatorTest {
         rules.remove(ChargeClass.DISPOSAL);
 
         assertThatIllegalArgumentException().isThrownBy(
-                () -> new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Place.NOWHERE));
+                () -> new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(), Place.NOWHERE));
     }
 
     private static PricedVisit price(VisitBuilder builder) {
@@ -224,7 +259,9 @@ class TaxCalculatorTest {
     }
 
     private static TaxPlace place(Taxability others, Taxability parts, Regime regime) {
-        return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", rules(others, parts), Place.NOWHERE);
+        return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", rules(others, parts), Optional.empty(),
+                Optional.empty(),
+                Optional.empty(), Place.NOWHERE);
     }
 
     private static Map<ChargeClass, Rule> rules(Taxability others, Taxability parts) {

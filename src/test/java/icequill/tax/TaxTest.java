@@ -263,16 +263,17 @@ class TaxTest {
 
     private static TaxRate capped() {
         return new TaxRate("sales", Category.S, List.of(
-                new TaxRate.Component(Wording.same("state"), Percent.of("6"), TaxRate.Levy.STATE, Optional.empty()),
+                new TaxRate.Component(Wording.same("state"), Percent.of("6"), TaxRate.Levy.STATE, Optional.empty(),
+                        Optional.empty()),
                 new TaxRate.Component(Wording.same("county"), Percent.of("1"), TaxRate.Levy.LOCAL,
-                        Optional.of(usd("5000")))),
+                        Optional.of(usd("5000")), Optional.empty())),
                 Optional.empty());
     }
 
     static TaxRate rate(String... percents) {
         return new TaxRate("sales", Category.S, Arrays.stream(percents)
                 .map(percent -> new TaxRate.Component(Wording.same(percent), Percent.of(percent), TaxRate.Levy.STATE,
-                        Optional.empty()))
+                        Optional.empty(), Optional.empty()))
                 .toList(),
                 Optional.empty());
     }

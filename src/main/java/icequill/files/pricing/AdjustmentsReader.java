@@ -35,7 +35,8 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
                 Names.list(fields.children("fees"), this::fee),
                 Names.list(fields.children("surcharges"), this::surcharge),
                 Names.list(fields.children("classDiscounts"), this::classDiscount),
-                Names.list(fields.children("documentDiscounts"), this::documentDiscount));
+                Names.list(fields.children("documentDiscounts"), this::documentDiscount),
+                EarlyPaymentReader.read(fields));
     }
 
     private Optional<Modifier> modifier(String id, Fields entry) {

@@ -57,7 +57,7 @@ record RateSheetReader(Fields fields, CurrencyUnit currency, Known known) {
                 serviceCall.map(entry -> entry.children("zones")).stream().flatMap(zones -> zones.stream())
                         .flatMap(entry -> zone(entry).stream()).toList(),
                 prices, serviceCall.flatMap(entry -> entry.integer("includes")), Prices.byClass(fields, "discount"),
-                ids(fields, "without"), fields.place("id"))));
+                ids(fields, "without"), EarlyPaymentReader.read(fields), fields.place("id"))));
     }
 
     private static Set<String> ids(Fields entry, String key) {

@@ -3,9 +3,12 @@ package icequill.files.pricing;
 import icequill.explain.ConstantKey;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
+import icequill.money.Percent;
+import icequill.party.Certificate;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.tax.Advances;
+import icequill.tax.Reliefs;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxPlace.Rule;
 import icequill.tax.TaxRate;
@@ -50,14 +53,22 @@ final class TaxesReader {
         Optional<TaxPlace.Regime> regime = entry.constant("system", TaxPlace.Regime.class).or(
                 () -> entry.text("system").filter("vat"::equals).map(text -> TaxPlace.Regime.VAT));
         if (regime.filter(found -> found == TaxPlace.Regime.VAT).isPresent()
-                && rates.stream().anyMatch(TaxRate::isCapped)) {
+                && rates.stream().anyMatch(TaxRate::isPartial)) {
             entry.problems().add(Code.NOT_ALLOWED, entry.place("rates"), "a cap in a place with VAT",
                     "cap: in places of system sales-tax");
+        }
+        if (regime.filter(found -> found == TaxPlace.Regime.VAT).isPresent()
+                && entry.entries().containsKey("exemptions")) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("exemptions"),
+                    "certificates free nobody of VAT", "exemptions: in places of system sales-tax");
         }
         return rules.size() != ChargeClass.values().length || regime.isEmpty()
                 ? Optional.empty()
                 : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
-                        rules, advances(entry, regime.get()), entry.place("id")));
+                        rules, advances(entry, regime.get()),
+                        Optional.of(entry.flag("earlyPaymentReducesTax")).filter(reduces -> reduces),
+                        reliefs(entry),
+                        entry.place("id")));
     }
 
     /** Empty where nothing is said. */
@@ -70,13 +81,24 @@ final class TaxesReader {
                 : Optional.of(new Advances(deposits.orElse(usual.deposits()), retainages.orElse(usual.retainages())));
     }
 
+    /** What each kind of certificate frees; all where nothing is said of it. */
+    private static Optional<Reliefs> reliefs(Fields entry) {
+        Map<Certificate.Kind, Reliefs.Relief> byKind = new EnumMap<>(Certificate.Kind.class);
+        entry.child("exemptions").ifPresent(kinds -> kinds.entries().keySet().forEach(name -> Fields
+                .constantOf(name, Certificate.Kind.class)
+                .ifPresent(kind -> kinds.child(name).ifPresent(relief -> byKind.put(kind, new Reliefs.Relief(
+                        Set.copyOf(relief.constants("classes", ChargeClass.class)),
+                        relief.percent("percent", MOST).orElse(Percent.HUNDRED)))))));
+        return byKind.isEmpty() ? Optional.empty() : Optional.of(new Reliefs(byKind));
+    }
+
     private Optional<TaxRate> rate(String id, Fields entry) {
         Optional<Category> category = entry.text("category").flatMap(text -> Fields.constantOf(text, Category.class));
         List<TaxRate.Component> components = entry.children("components").stream().flatMap(part -> part.wording("name")
                 .flatMap(name -> part.percent("percent", MOST)
                         .flatMap(percent -> part.constant("levy", TaxRate.Levy.class)
                                 .map(levy -> new TaxRate.Component(name, percent, levy,
-                                        Prices.charged(part, "cap", currency)))))
+                                        Prices.charged(part, "cap", currency), Optional.empty()))))
                 .stream()).toList();
         if (category.isEmpty()) {
             return Optional.empty();

@@ -6,6 +6,7 @@ import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.ServicePeriod;
+import icequill.document.Totals;
 import icequill.document.VisitSummary;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -77,20 +78,26 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
     Bill bill(String number) {
         BillTo billTo = payer.map(Payer::billTo).orElse(original.billTo());
         Optional<String> vendorNumber = payer.map(Payer::vendorNumber).orElse(original.vendorNumber());
+        Totals totals = original.totals().later(isKept() ? 0 : ChronoUnit.DAYS.between(original.date(), date));
         return switch (original) {
         case Invoice old -> new Invoice(Optional.of(number), date, due, old.shop(), old.language(), old.size(), billTo,
-                vendorNumber, attended(old.attended()), old.machines(), old.lines(), old.totals(),
+                vendorNumber, attended(old.attended()), old.machines(), old.lines(), totals,
                 remarks(old.remarks()));
         case CombinedInvoice old -> new CombinedInvoice(Optional.of(number), date, due, old.shop(), old.language(),
                 old.size(), billTo, vendorNumber,
                 old.parts().stream().map(part -> new CombinedInvoice.Part(attended(part.attended()), part.machines(),
                         part.lines())).toList(),
-                old.totals(), remarks(old.remarks()));
+                totals, remarks(old.remarks()));
         case InstallmentInvoice old -> new InstallmentInvoice(Optional.of(number), date, due, old.shop(),
                 old.language(), old.size(), billTo, vendorNumber, old.agreement(), old.plan(), old.payment(),
                 old.payments(), served(old.served()), old.lines(), old.totals(), remarks(old.remarks()));
         case CreditNote none -> throw new IllegalStateException("no invoice: " + none.number());
         };
+    }
+
+    /** Whether the customer has no more time to pay than he had. */
+    private boolean isKept() {
+        return original.dueDate().filter(due::equals).isPresent();
     }
 
     /** The remarks, and which invoice the customer can lay aside. */

@@ -8,6 +8,8 @@ import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -73,8 +75,17 @@ record ChargesView(List<InvoiceLine> all, List<Integer> numbers, Totals totals, 
     }
 
     private List<String> notes() {
-        return Stream.concat(Stream.of(taxNote()).filter(note -> !note.isEmpty()),
-                remarks.stream().map(sentences::say)).toList();
+        return Stream.of(early().stream(), Stream.of(taxNote()).filter(note -> !note.isEmpty()),
+                remarks.stream().map(sentences::say)).flatMap(Function.identity()).toList();
+    }
+
+    /** The terms of paying early, and how both sums were figured. */
+    private Optional<String> early() {
+        return totals.early().map(early -> sentences.say(early.said()) + " "
+                + sentences.word("early.how", sentences.formula(early.how().figure()) + " = "
+                        + sentences.formats().amount(early.off()),
+                        sentences.formula(early.grossHow().figure()) + " = "
+                                + sentences.formats().amount(early.gross())));
     }
 
     /** Which lines are taxed, and why the others are not, each reason once. */

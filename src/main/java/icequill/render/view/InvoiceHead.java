@@ -1,6 +1,8 @@
 package icequill.render.view;
 
 import icequill.document.Bill;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.party.Remittance;
 import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
@@ -26,6 +28,10 @@ record InvoiceHead(Bill invoice, Sentences sentences) {
         return new Due(currency, new LetterView.Pay(label(),
                 currency + "\u00a0" + sentences.formats().amount(invoice.totals().gross()), nothing,
                 invoice.dueDate().filter((LocalDate due) -> asked).map(sentences.formats()::day).orElse(""),
+                invoice.totals().early().filter(early -> asked)
+                        .map(early -> sentences.say(Phrase.of("pay.early", new Fact.Amount(early.gross()),
+                                new Fact.Day(early.until()))))
+                        .orElse(""),
                 invoice.number().filter(number -> asked).map(number -> sentences.word("pay.quote", number)).orElse(""),
                 questions()));
     }

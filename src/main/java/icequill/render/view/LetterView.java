@@ -52,15 +52,16 @@ record LetterView(Paper paper, Title title, Sentences sentences) {
      *
      * @param nothing whether nothing is
      * @param by the day, or what else stands beside the amount; may be empty
+     * @param early what is enough if it is paid early; may be empty
      * @param quote what to quote; may be empty
      * @param questions whom to ask; may be empty
      */
-    record Pay(String label, String amount, boolean nothing, String by, String quote, String questions)
+    record Pay(String label, String amount, boolean nothing, String by, String early, String quote, String questions)
             implements
             Texts {
 
         Pay(String label, String amount, boolean nothing, String by) {
-            this(label, amount, nothing, by, "", "");
+            this(label, amount, nothing, by, "", "", "");
         }
     }
 
