@@ -224,10 +224,10 @@ class ArchitectureTest {
         room(arrows, "web.visit",
                 "web.page office office.asking office.billing office.care office.register answer answer.entry render.words"
                         + " answer.history answer.price shop explain");
-        // render.view, because ways of care are drawn as on their papers
+        // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
-                + " request party explain");
+                + " files.yaml request party explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
                 "web.page web.door office office.billing office.care office.register answer answer.paper"

@@ -2,6 +2,7 @@ package icequill.web;
 
 import icequill.office.quoting.QuotedPaper;
 import icequill.web.door.Door;
+import icequill.web.offer.QuoteDraft;
 import icequill.web.offer.QuoteEntryPage;
 import icequill.web.offer.QuotePage;
 import icequill.web.offer.QuotesPage;
@@ -108,6 +109,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
                                 HttpStatus.SEE_OTHER));
             }
         }
+        QuoteDraft draft = new QuoteDraft();
+        routes.post("/sites/{site}/quote/draft", context -> handler.repeat(context, draft));
+        post("/quotes/drafts/{draft}/discard", draft);
         get("/quotes", new QuotesPage());
         get("/quotes/{number}", new QuotePage());
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));

@@ -317,10 +317,11 @@ class MadeQuoteTest {
         fields.put("water-usual.by6", "12");
         fields.put("water-usual.by12", "13");
         fields.put("ownMinutes", "10");
+        fields.put("language", "xx");
 
         String page = owner.post(BAKERY + "/figures", fields).body();
 
-        for (String field : List.of("start", "callsLastYear", "machine", "ownWage", "ownBrush")) {
+        for (String field : List.of("start", "callsLastYear", "machine", "ownWage", "ownBrush", "language")) {
             assertThat(page).as(field).contains("id=\"error-" + field + "-0\"", "href=\"#" + field + "\"");
         }
         assertThat(page).contains("value=\"soon\"", "value=\"two\"", "Flour under the &quot;curtain&quot;.");
@@ -339,6 +340,32 @@ class MadeQuoteTest {
         for (String field : List.of("city", "new0-rate", "miles")) {
             assertThat(page).as(field).contains("id=\"error-" + field + "-0\"");
         }
+    }
+
+    /** The typed text comes back with the page, though not what only the owner sees; once issued there is nothing to go on with. */
+    @Test
+    void whatIsTyped_isKeptUntilItIsIssued() {
+        String id = "0123456789-0123456789";
+        Map<String, String> typed = bakery();
+        typed.put("owner", "yes");
+        typed.put("draft", id);
+        typed.put("key", owner.key(BAKERY));
+
+        String going = location(owner.post(BAKERY + "/draft", typed));
+        assertThat(going).isEqualTo(BAKERY + "?draft=" + id);
+        assertThat(owner.get(going).body()).contains("Flour under the &quot;curtain&quot;.", "value=\"2025-12-30\"",
+                "Kept as a draft").doesNotContain("Margin", "value=\"yes\" checked");
+        assertThat(owner.get("/quotes").body()).contains(going, "/quotes/drafts/" + id + "/discard");
+
+        typed.remove("owner");
+        location(owner.post(BAKERY, typed));
+        assertThat(owner.get("/quotes").body()).doesNotContain(going);
+
+        typed.put("key", owner.key(BAKERY));
+        typed.put("draft", id + "-2");
+        String other = location(owner.post(BAKERY + "/draft", typed));
+        location(owner.post("/quotes/drafts/" + id + "-2/discard", Map.of("key", owner.key("/quotes"))));
+        assertThat(owner.get("/quotes").body()).doesNotContain(other);
     }
 
     @Test

@@ -71,7 +71,8 @@ record QuoteChoosing(ShopBook book, LocalDate day, Language language) {
 
     private static MachineChoice machine(Machine machine, Sentences sentences) {
         boolean hasCondenser = SiteRisks.isBrushed(machine);
-        return new MachineChoice(machine.id(), new MachineName(machine, sentences).text(), hasCondenser,
+        return new MachineChoice(machine.id(), new MachineName(machine, sentences).text(), machine.condition(),
+                hasCondenser,
                 hasCondenser && machine.form() == Machine.Form.SELF_CONTAINED
                         && machine.connection() == Machine.Connection.CORD_AND_PLUG);
     }

@@ -9,6 +9,7 @@ import icequill.office.billing.IssueOptions;
 import icequill.office.quoting.QuoteOffice;
 import icequill.office.quoting.QuotedPaper;
 import icequill.office.quoting.Telling;
+import icequill.office.register.DraftOffice;
 import icequill.party.Language;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -24,6 +25,7 @@ import icequill.web.page.TypedFields;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Makes a maintenance quote while the customer waits: ways of care side by side, drawn anew with every change, until it is issued. */
 public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
@@ -32,17 +34,21 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
      * What its page shows.
      *
      * @param address of the page
+     * @param draft under which the page keeps what is typed; empty where it is of somebody new
+     * @param isGoingOn whether it goes on with something that was kept
      * @param figures empty before anything was typed, and while something is wrong
      * @param quote the same as the quote has it, and {@code sheet} as the comparison sheet has it
      */
-    public record Shown(QuoteEntry entry, String address, int rows, Optional<QuoteFigures> figures,
+    public record Shown(QuoteEntry entry, String address, int rows, Optional<String> draft, boolean isGoingOn,
+            Optional<QuoteFigures> figures,
             Optional<Page> quote, Optional<Page> sheet, TypedFields typed) {}
 
     /** The empty page, or as it stands while somebody types. */
     @Override
     public Answer answer(Asked asked) {
         return Answer.of(choices(asked), entry -> asked.text("start").isEmpty() && asked.text("day").isEmpty()
-                ? shown(entry, Optional.empty(), TypedFields.NONE)
+                ? shown(asked, entry, Optional.empty(), QuoteDraft.of(asked)
+                        .map(draft -> new TypedFields(draft.fields(), List.of())).orElse(TypedFields.NONE))
                 : workedOut(asked, entry));
     }
 
@@ -52,10 +58,10 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
             QuoteForm form = new QuoteForm(asked, entry);
             QuotedPaper which = asked.text("paper").flatMap(QuoteEntryPage::named).orElse(QuotedPaper.QUOTE);
             Validated<Pdf> printed = form.typed().then(typed -> QuoteOffice.of(asked.book()).preview(typed, which,
-                    options(form, language(asked))));
+                    options(form, form.language())));
             return printed instanceof Validated.Valid<Pdf>(Pdf pdf)
                     ? new Answer.Sent(pdf, which.name().toLowerCase(Locale.ROOT) + ".pdf")
-                    : shown(entry, Optional.empty(), typed(asked, form, printed.problems()));
+                    : shown(asked, entry, Optional.empty(), typed(asked, form, printed.problems()));
         });
     }
 
@@ -69,14 +75,17 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
         return choices(asked).then(entry -> {
             QuoteForm form = new QuoteForm(asked, entry);
             return form.typed().then(typed -> QuoteOffice.of(asked.book()).issue(typed,
-                    new IssueOptions(form.day(), language(asked))))
+                    new IssueOptions(form.day(), form.language())))
+                    .then(issued -> asked.text(QuoteDraft.ID)
+                            .map(id -> new DraftOffice(asked.book()).discard(id).map(gone -> issued))
+                            .orElseGet(() -> Validated.valid(issued)))
                     .map(issued -> QuotePaths.quote(issued.number()));
         });
     }
 
     @Override
     public Answer again(Asked asked, List<Problem> problems) {
-        return Answer.of(choices(asked), entry -> shown(entry, Optional.empty(),
+        return Answer.of(choices(asked), entry -> shown(asked, entry, Optional.empty(),
                 typed(asked, new QuoteForm(asked, entry), problems)));
     }
 
@@ -86,24 +95,22 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
                 asked.text("owner").filter("yes"::equals).isPresent());
         Validated<QuoteSheet> sheet = form.typed().then(typed -> QuoteOffice.of(asked.book()).figures(typed,
                 options(form, Optional.of(asked.reader().language())), telling));
-        return shown(entry, sheet.found(), typed(asked, form, sheet.problems()));
+        return shown(asked, entry, sheet.found(), typed(asked, form, sheet.problems()));
     }
 
     private static TypedFields typed(Asked asked, QuoteForm form, List<Problem> problems) {
         return new TypedFields(asked.fields(), form.atFields(problems));
     }
 
-    private static Answer shown(QuoteEntry entry, Optional<QuoteSheet> sheet, TypedFields typed) {
+    private static Answer shown(Asked asked, QuoteEntry entry, Optional<QuoteSheet> sheet, TypedFields typed) {
         Optional<QuoteFigures> figures = sheet.map(QuoteSheet::data);
         Shown shown = new Shown(entry, entry.site().map(QuotePaths::entry).orElse(QuotePaths.NEW),
-                NewSiteForm.MACHINES, figures, sheet.map(found -> MaintenanceQuoteView.of(found.quote())),
+                NewSiteForm.MACHINES,
+                entry.site().map(known -> asked.text(QuoteDraft.ID).orElseGet(() -> UUID.randomUUID().toString())),
+                QuoteDraft.of(asked).isPresent(), figures, sheet.map(found -> MaintenanceQuoteView.of(found.quote())),
                 sheet.flatMap(QuoteSheet::comparison).map(ComparisonSheetView::of), typed);
         return new Answer.Shown("quote-new", shown, figures.<Object>map(found -> found)
                 .orElseGet(() -> typed.problems().isEmpty() ? entry : new ProblemReport(typed.problems())));
-    }
-
-    private static Optional<Language> language(Asked asked) {
-        return asked.text("language").flatMap(Language::ofTag);
     }
 
     private static PaperOptions options(QuoteForm form, Optional<Language> language) {

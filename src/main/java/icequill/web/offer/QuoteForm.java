@@ -3,7 +3,9 @@ package icequill.web.offer;
 import icequill.answer.forecast.ForecastInputs.Stops;
 import icequill.answer.quote.QuoteEntry;
 import icequill.answer.quote.QuoteEntry.Choice;
+import icequill.files.yaml.Languages;
 import icequill.office.quoting.TypedQuote;
+import icequill.party.Language;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -19,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A maintenance quote as the fields of its page have it, made into the keys that its forms have. */
 final class QuoteForm {
@@ -30,6 +33,7 @@ final class QuoteForm {
     private final Asked asked;
     private final QuoteEntry entry;
     private final LocalDate day;
+    private final Optional<Language> language;
     private final Problems problems = new Problems();
     private final Optional<NewSiteForm> site;
     private final FilledForm request;
@@ -41,6 +45,7 @@ final class QuoteForm {
         this.asked = asked;
         this.entry = entry;
         this.day = asked.text("day").flatMap(text -> problems.take(TypedMoment.day(text, "day"))).orElse(entry.day());
+        this.language = asked.text("language").flatMap(this::known);
         this.site = entry.site().isPresent() ? Optional.empty() : Optional.of(new NewSiteForm(asked, problems));
         site.ifPresentOrElse(fresh -> machines.putAll(fresh.machines()),
                 () -> entry.machines().forEach(machine -> machines.put(machine.id(), machine.id())));
@@ -56,6 +61,20 @@ final class QuoteForm {
     /** By whose prices it is quoted. */
     LocalDate day() {
         return day;
+    }
+
+    /** Of its papers; empty for the customer's. */
+    Optional<Language> language() {
+        return language;
+    }
+
+    private Optional<Language> known(String tag) {
+        Optional<Language> known = Language.ofTag(tag).filter(Languages::isKnown);
+        if (known.isEmpty()) {
+            problems.add(Code.NOT_ALLOWED, new Place("", 0, "language"), "there are no words for \"" + tag + "\"",
+                    Languages.known().stream().map(Language::tag).collect(Collectors.joining(", ")));
+        }
+        return known;
     }
 
     /** What was typed, or what cannot be read of it. */

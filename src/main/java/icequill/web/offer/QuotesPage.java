@@ -27,9 +27,11 @@ public final class QuotesPage implements Page {
      *
      * @param find what is looked for among sites and quotes
      * @param sites none where nothing is looked for
+     * @param begun what somebody began to type and did not issue
      * @param isCut whether there may be more quotes that fit
      */
-    public record Shown(String find, String month, List<SiteList.Row> sites, QuoteList list, boolean isCut) {}
+    public record Shown(String find, String month, List<SiteList.Row> sites, List<QuoteDraft.Offered> begun,
+            QuoteList list, boolean isCut) {}
 
     @Override
     public Answer answer(Asked asked) {
@@ -39,7 +41,7 @@ public final class QuotesPage implements Page {
                 Optional.empty(), Optional.empty(), MOST);
         Validated<QuoteList> quotes = QuoteOffice.of(asked.book()).issued(wish, asked.reader().today());
         return Answer.of(quotes, list -> new Answer.Shown("quotes", new Shown(find, asked.text("month").orElse(""),
-                sites(asked, find), list, list.papers().size() == MOST), list));
+                sites(asked, find), QuoteDraft.all(asked), list, list.papers().size() == MOST), list));
     }
 
     private static List<SiteList.Row> sites(Asked asked, String find) {
