@@ -69,7 +69,10 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         quotes();
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
-        get("/papers/{number}/pdf", new PaperFilePage());
+        get("/papers/{number}/pdf", PaperFilePage.ISSUED);
+        get("/papers/{number}/bare", PaperFilePage.BARE);
+        get("/papers/{number}/xml", PaperFilePage.UBL);
+        post("/papers/{number}/reprint", new ReprintForm());
         correction("/papers/{number}/credit", CorrectionPage.credit());
         correction("/papers/{number}/reissue", CorrectionPage.reissue());
         get("/rates", new PricesPage());

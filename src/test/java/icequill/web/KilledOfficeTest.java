@@ -117,8 +117,8 @@ class KilledOfficeTest {
         }
 
         @Override
-        public void close() throws InterruptedException {
-            kill();
+        public void close() {
+            process.destroyForcibly();
         }
     }
 }

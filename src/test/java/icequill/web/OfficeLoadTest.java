@@ -3,6 +3,7 @@ package icequill.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
+import icequill.answer.AuditSheet;
 import icequill.office.care.BookMaintenance;
 import icequill.office.register.ImportOffice;
 import icequill.shop.ShopBook;
@@ -35,7 +36,8 @@ class OfficeLoadTest {
     private static final int ISSUERS = 5;
     private static final int VISITS = 400;
     private static final Duration LONG = Duration.ofSeconds(60);
-    private static final List<String> PAGES = List.of("/today", "/sites", "/sites/crumb-lane-bakery", "/visits", "/papers",
+    private static final List<String> PAGES = List.of("/today", "/sites", "/sites/crumb-lane-bakery", "/visits",
+            "/papers",
             "/visits/brushing-1", "/rates", "/shop", "/sites?find=bakery", "/papers?find=crumb");
 
     @TempDir
@@ -59,7 +61,7 @@ class OfficeLoadTest {
             assertThat(issued).doesNotHaveDuplicates().hasSizeGreaterThan(ISSUERS);
         }
         ShopBook book = ShopBook.of(shop, OpenOffice.CLOCK);
-        var found = BookMaintenance.of(book).audit(List.of(), papers -> {
+        AuditSheet found = BookMaintenance.of(book).audit(List.of(), papers -> {
         }).orElseThrow();
         assertThat(found.findings()).isEmpty();
         assertThat(found.papers()).isEqualTo(issued.size());
@@ -83,12 +85,11 @@ class OfficeLoadTest {
         CountDownLatch over = new CountDownLatch(1);
         try (ScheduledExecutorService readers = Executors.newScheduledThreadPool(READERS);
                 ExecutorService issuers = Executors.newFixedThreadPool(ISSUERS)) {
-            for (int i = 0; i < READERS; i++) {
-                int own = i;
+            List<Future<?>> reading = IntStream.range(0, READERS).<Future<?>>mapToObj(own -> {
                 int[] next = {own};
-                readers.scheduleAtFixedRate(() -> read(owner, PAGES.get(next[0]++ % PAGES.size())), own * 1_000L / READERS,
-                        1_000, TimeUnit.MILLISECONDS);
-            }
+                return readers.scheduleAtFixedRate(() -> read(owner, PAGES.get(next[0]++ % PAGES.size())),
+                        own * 1_000L / READERS, 1_000, TimeUnit.MILLISECONDS);
+            }).toList();
             List<Future<?>> all = IntStream.range(0, ISSUERS).<Future<?>>mapToObj(own -> issuers.submit(() -> {
                 for (int visit = 1 + own; visit < VISITS && System.nanoTime() < end; visit += ISSUERS) {
                     issue(owner, visit);
@@ -97,7 +98,8 @@ class OfficeLoadTest {
             for (Future<?> one : all) {
                 one.get();
             }
-            over.await(Math.max(0, end - System.nanoTime()), TimeUnit.NANOSECONDS);
+            assertThat(over.await(Math.max(0, end - System.nanoTime()), TimeUnit.NANOSECONDS)).isFalse();
+            assertThat(reading).noneMatch(Future::isDone);
             readers.shutdownNow();
         }
     }
@@ -134,7 +136,8 @@ class OfficeLoadTest {
 
     private void tell(long before, long after) {
         List<Long> sorted = nanos.stream().sorted().toList();
-        System.out.printf("%d pages read: median %.1f ms, p99 %.1f ms, slowest %.1f ms; %d invoices; heap %d to %d MiB%n",
+        System.out.printf(
+                "%d pages read: median %.1f ms, p99 %.1f ms, slowest %.1f ms; %d invoices; heap %d to %d MiB%n",
                 sorted.size(), at(sorted, 0.5), at(sorted, 0.99), at(sorted, 1), issued.size(), before, after);
     }
 

@@ -28,8 +28,15 @@ public record PricedLines(List<Line> lines, Optional<MonetaryAmount> discount, M
      * One of them.
      *
      * @param number as the paper, or of a credit note the invoice, counts it: from 1
+     * @param formula how its net was figured, or before its share was given back that of the line
+     * @param why the reasons for that
      */
-    public record Line(int number, String text, String outcome, MonetaryAmount net) {}
+    public record Line(int number, String text, String outcome, MonetaryAmount net, String formula, List<String> why) {
+
+        public Line {
+            why = List.copyOf(why);
+        }
+    }
 
     /**
      * What one authority gets.
@@ -68,7 +75,8 @@ public record PricedLines(List<Line> lines, Optional<MonetaryAmount> discount, M
         InvoiceLine line = paper.lines().get(i);
         return new Line(paper instanceof CreditNote credit ? credit.numbers().get(i) : i + 1,
                 sentences.say(line.text()), sentences.word("outcome." + ConstantKey.of(line.outcome())),
-                signed(line.net(), back));
+                signed(line.net(), back), sentences.formula(line.how().figure()),
+                line.how().reasons().stream().map(sentences::say).toList());
     }
 
     private static MonetaryAmount signed(MonetaryAmount amount, boolean back) {

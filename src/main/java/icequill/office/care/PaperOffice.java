@@ -19,12 +19,14 @@ import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.shop.ShopBook;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The office that finds and prints again what the book issued. */
@@ -64,6 +66,29 @@ public final class PaperOffice {
     public Validated<IssuedFile> file(String number) {
         return kept(number).then(kept -> kept.inBook().map(Validated::valid).orElseGet(kept::pdf)
                 .map(pdf -> new IssuedFile(kept.issued().number(), pdf)));
+    }
+
+    /** The same without data within, as mail gateways want it that hold back what carries files. */
+    public Validated<IssuedFile> bare(String number) {
+        return copied(number, new Extras(false, false, true))
+                .map(file -> new IssuedFile(file.getKey(), Pdf.of(file.getValue())));
+    }
+
+    /** An invoice or credit note as UBL 2.1, by the name of its file. */
+    public Validated<Map.Entry<String, String>> ubl(String number) {
+        return copied(number, new Extras(false, true, false))
+                .map(file -> Map.entry(file.getKey(), new String(file.getValue(), StandardCharsets.UTF_8)));
+    }
+
+    /** The last of the files that a copy consists of. */
+    private Validated<Map.Entry<String, byte[]>> copied(String number, Extras extras) {
+        return kept(number).then(kept -> copied(kept, extras))
+                .map(files -> List.copyOf(files.entrySet()).getLast());
+    }
+
+    private Validated<Map<String, byte[]>> copied(Kept kept, Extras extras) {
+        return desk(kept.issued()).then(desk -> kept.paper().then(paper -> desk.desk().printed(paper,
+                kept.issued().number() + (extras.bare() ? "-bare" : ""), extras, Marks.of(kept.issued()))));
     }
 
     /** What a paper needs to be printed again. */
@@ -120,10 +145,8 @@ public final class PaperOffice {
 
     /** Writes copies into papers/ that differ from what was issued: without data within, or as HTML or XML beside it. */
     public Validated<List<Path>> copies(String number, Extras extras) {
-        return kept(number).then(kept -> desk(kept.issued()).then(desk -> kept.paper()
-                .then(paper -> desk.desk().printed(paper, kept.issued().number() + (extras.bare() ? "-bare" : ""),
-                        extras, Marks.of(kept.issued())))
-                .then(files -> desk.desk().written(files, true))));
+        return kept(number).then(kept -> copied(kept, extras)
+                .then(files -> desk(kept.issued()).then(desk -> desk.desk().written(files, true))));
     }
 
     /** Prints by the templates of then, as far as the book has them. */

@@ -37,6 +37,13 @@ public sealed interface Answer {
      */
     record Sent(Pdf pdf, String name) implements Answer {}
 
+    /**
+     * A paper as XML, to be saved.
+     *
+     * @param name under which it is saved
+     */
+    record Xml(String text, String name) implements Answer {}
+
     /** All that is wrong with what was asked for. */
     record Refused(List<Problem> problems) implements Answer {
         public Refused {

@@ -150,6 +150,10 @@ public final class PageHandler {
             context.header("Content-Disposition", "inline; filename=\"" + sent.name() + "\"");
             context.contentType("application/pdf").result(sent.pdf().bytes());
         }
+        case Answer.Xml xml -> {
+            context.header("Content-Disposition", "attachment; filename=\"" + xml.name() + "\"");
+            context.contentType("application/xml").result(xml.text());
+        }
         case Answer.Refused refused -> {
             context.status(status(refused.problems()));
             if (wantsJson(context)) {
