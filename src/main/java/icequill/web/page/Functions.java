@@ -27,7 +27,8 @@ record Functions(Reader reader) {
                 "money", arguments -> amount(only(arguments), true),
                 "figure", arguments -> amount(only(arguments), false),
                 "plain", arguments -> plain(only(arguments)), "number", arguments -> text(only(arguments)),
-                "sentence", arguments -> Sentences.capitalized(String.valueOf(only(arguments))));
+                "sentence", arguments -> Sentences.capitalized(String.valueOf(only(arguments))), "told",
+                arguments -> Told.in(reader.language()).of(String.valueOf(only(arguments))).orElse(null));
     }
 
     private static @Nullable Object only(List<?> arguments) throws TemplateModelException {
