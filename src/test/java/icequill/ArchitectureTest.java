@@ -204,11 +204,11 @@ class ArchitectureTest {
                 "office.billing office answer.entry answer shop ledger ledger.entries render.words files.form"
                         + " files.yaml files.disk rates work party explain");
         // ledger.find, because names are compared as papers are found
-        // pricer, tax and money, because earnings and prices that are tried are summed up
+        // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook plans visits request document tax pricer rates agreement work party explain money");
+                + " outlook plans visits request document tax pricer rates agreement work account party explain money");
         room(arrows, "office.quoting", "office.care office.register office.billing office.writing answer.quote"
                 + " answer.forecast answer.history answer.shown answer shop ledger ledger.papers ledger.entries"
                 + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"

@@ -36,11 +36,15 @@ public record CallCharges(PlanSetting setting, LocalDate day) {
                 Optional.of(setting.rates().serviceCall().includes()).filter(minutes -> minutes > 0),
                 setting.rates().labor().grades().stream()
                         .map(grade -> hour(grade, band)).toList(),
-                shortest.net());
+                shortest.net(), Optional.of(setting.rates().serviceCall().eachDay()).filter(each -> each));
     }
 
-    private static CallCharge.Hour hour(Grade grade, Band band) {
-        return new CallCharge.Hour(grade.name(), grade.hourly().work(band), grade.minimum(band),
-                grade.hourly().firstHour(band));
+    private CallCharge.Hour hour(Grade grade, Band band) {
+        MonetaryAmount price = grade.hourly().work(band);
+        return new CallCharge.Hour(grade.name(), price, grade.minimum(band),
+                grade.hourly().firstHour(band), grade.hourly().travel(band),
+                setting.rates().labor().counting().overtime()
+                        .map(over -> new CallCharge.Overtime(over.after(), grade.hourly().work(over.band())))
+                        .filter(over -> over.price().isGreaterThan(price)));
     }
 }

@@ -3,10 +3,11 @@ package icequill.rates;
 import java.util.List;
 import java.util.Optional;
 
-/** What changes a price, or what is paid of it: modifiers, fees, surcharges, discounts, and terms of early payment. */
+/** What changes a price, or what is paid of it: modifiers, fees, surcharges, discounts, terms of early payment, and what cards cost. */
 public record Adjustments(List<Modifier> modifiers, List<Fee> fees, List<Surcharge> surcharges,
         List<ClassDiscount> classDiscounts,
-        List<DocumentDiscount> documentDiscounts, Optional<EarlyPaymentTerms> earlyPayment) {
+        List<DocumentDiscount> documentDiscounts, Optional<EarlyPaymentTerms> earlyPayment,
+        Optional<CardCost> cardCost) {
 
     public Adjustments {
         modifiers = List.copyOf(modifiers);
@@ -18,6 +19,6 @@ public record Adjustments(List<Modifier> modifiers, List<Fee> fees, List<Surchar
 
     Adjustments paid(Optional<EarlyPaymentTerms> terms) {
         return new Adjustments(modifiers, fees, surcharges, classDiscounts, documentDiscounts,
-                terms.or(() -> earlyPayment));
+                terms.or(() -> earlyPayment), cardCost);
     }
 }

@@ -65,6 +65,27 @@ class VisitEarningsTest {
     }
 
     /**
+     * 301.13 for the late call are paid by card at 2.9 % and 0.30: 200.00 of them 5.80 + 0.30, 6.10; 101.13 out of a payment of 202.26
+     * 2.93277 + 0.15, hence 3.08. What is paid by check costs nothing.
+     */
+    @Test
+    void earnings_paidByCard_costWhatThatCosts() throws IOException {
+        BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
+        Path rates = shop.folder().resolve("pricing/adjustments.yaml");
+        Files.writeString(rates, Files.readString(rates) + "\ncardCost: {percent: 2.9, each: 0.30}\n");
+        shop.issue("late-call", "2026-05-20");
+        String[] day = {"visit", "earnings", "--from", "2026-05-13", "--until", "2026-05-13"};
+        String payer = "pennon-wharf-taproom";
+
+        shop.json("payment", "add", payer, "200.00", "--date", "2026-06-02", "--way", "card", "--for",
+                "INV-2026-00001");
+        assertThat(shop.json(day).at("/total/cost").asString()).isEqualTo("113.58");
+        shop.json("payment", "add", payer, "202.26", "--date", "2026-06-03", "--way", "card", "--for",
+                "INV-2026-00001");
+        assertThat(shop.json(day).at("/total/cost").asString()).isEqualTo("116.66");
+    }
+
+    /**
      * A rented lift of 120.00 whose cost nobody wrote down earns nobody knows what: beside it 26.10 of miles and 46.50 of an hour stand
      * against 52.00 and 98.00. Two customers of one name are two rows.
      */

@@ -134,6 +134,24 @@ class PlanQuoteTest {
         assertThat(printed().flowing()).doesNotContain("You told us");
     }
 
+    /** What a call on which somebody stays long, travels or comes again costs is said where calls are priced. */
+    @Test
+    void quote_overtimeTravelAndFurtherDays_areToldBesideTheHours() throws IOException {
+        replace("pricing/labor.yaml", "otherwise: after-hours",
+                "overtime: {after: 8, band: after-hours}\notherwise: after-hours");
+        replace("pricing/labor.yaml", "    minimum: 0 ",
+                "    travel: {standard: 41.00, after-hours: 50.00, sundays-and-holidays: 60.00}\n    minimum: 0 ");
+        replace("pricing/service-call.yaml", "mileCost:", "eachDay: true\nmileCost:");
+
+        String text = PrintedQuote.of(write(QUOTE).orElseThrow().files().getFirst()).flowing();
+
+        assertThat(text).contains("Lead technician, Standard hours: after 8 h of one visit an hour is 147.00.",
+                "Helper, Standard hours: an hour of travel is 41.00.",
+                "Helper, After hours: an hour of travel is 50.00.",
+                "Each day on which we come pays a service call.")
+                .doesNotContain("Sundays and holidays: after 8 h");
+    }
+
     /** At four machines a dose of 16 x 1.8495 = 29.59 is charged four times: 118.36, in one row. */
     @Test
     void quote_machinesAlike_oneRow() throws IOException {

@@ -130,7 +130,8 @@ record MinuteByMinute(Yaml labor, Yaml serviceCall, ZoneId zone) {
             Minute minute = own.get(i);
             if (minute.rate.equals("work")) {
                 hour++;
-                minute.rate = hour <= 60 && minute.grade.has("firstHour") ? "firstHour" : "work";
+                minute.rate = hour <= 60 && minute.grade.has("firstHour")
+                        && minute.grade.child("firstHour").has(minute.band) ? "firstHour" : "work";
             }
             count.accept(minute, i >= included);
         }

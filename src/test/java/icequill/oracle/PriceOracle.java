@@ -22,6 +22,7 @@ final class PriceOracle {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final Yaml NOTHING = new Yaml(Map.of());
 
+    private final Yaml sheet;
     private final Yaml serviceCall;
     private final Yaml materials;
     private final Yaml tasks;
@@ -29,17 +30,20 @@ final class PriceOracle {
     private final Yaml tiers;
     private final MinuteByMinute time;
 
-    PriceOracle(Path pricing, ZoneId zone) throws IOException {
-        this.serviceCall = Yaml.of(pricing.resolve("service-call.yaml"));
-        this.materials = Yaml.of(pricing.resolve("materials.yaml"));
+    /** @param sheet prices agreed for the site; empty where there are none */
+    PriceOracle(Path pricing, ZoneId zone, Yaml sheet) throws IOException {
+        LaidOver over = new LaidOver(sheet);
+        this.sheet = sheet;
+        this.serviceCall = over.serviceCall(Yaml.of(pricing.resolve("service-call.yaml")));
+        this.materials = over.materials(Yaml.of(pricing.resolve("materials.yaml")));
         this.tasks = Yaml.of(pricing.resolve("tasks.yaml"));
         this.adjustments = Yaml.of(pricing.resolve("adjustments.yaml"));
         this.tiers = Yaml.of(pricing.resolve("tiers.yaml"));
-        this.time = new MinuteByMinute(Yaml.of(pricing.resolve("labor.yaml")), serviceCall, zone);
+        this.time = new MinuteByMinute(over.labor(Yaml.of(pricing.resolve("labor.yaml"))), serviceCall, zone);
     }
 
     /** A line before and after what is taken off. */
-    private record Line(String on, BigDecimal net) {
+    record Line(String on, BigDecimal net) {
         boolean isCharged() {
             return net.signum() > 0;
         }
@@ -50,10 +54,24 @@ final class PriceOracle {
 
     /** The nets of all lines, and last what the whole comes to. */
     List<String> price(Yaml visit, Yaml site) {
+        List<Line> lines = lines(visit, site);
+        BigDecimal sum = lines.stream().map(Line::net).reduce(BigDecimal.ZERO, BigDecimal::add);
+        List<String> nets = new ArrayList<>(lines.stream().map(line -> line.net().setScale(2).toPlainString())
+                .toList());
+        nets.add(sum.subtract(off(visit, lines)).setScale(2).toPlainString());
+        return nets;
+    }
+
+    BigDecimal tax(Yaml visit, Yaml site, TaxOracle taxes) {
+        List<Line> lines = lines(visit, site);
+        return taxes.tax(lines, off(visit, lines));
+    }
+
+    private List<Line> lines(Yaml visit, Yaml site) {
         List<Line> lines = new ArrayList<>();
         Yaml discount = visit.has("classDiscount")
                 ? adjustments.named("classDiscounts", visit.text("classDiscount")).child("percents")
-                : NOTHING;
+                : sheet.has("discount") ? sheet.child("discount") : NOTHING;
         Add add = (on, outcome, list, less) -> lines.add(new Line(on, outcome.equals("charged")
                 ? list.subtract(off(visit, list, on, discount, less))
                 : BigDecimal.ZERO));
@@ -76,17 +94,14 @@ final class PriceOracle {
         visit.list("lines").stream().filter(line -> line.has("text")).forEach(line -> own(line, add));
         if (isSale) {
             Yaml shipping = visit.child("sold").child("shipping");
-            add.line(shipping.text("class"), "charged", cents(shipping.maybe("price").orElseGet(
-                    () -> marked(shipping.number("cost"), shipping.number("markup")))));
+            // Class discounts are on what was sold.
+            lines.add(new Line(shipping.text("class"), cents(shipping.maybe("price").orElseGet(
+                    () -> marked(shipping.number("cost"), shipping.number("markup"))))));
         }
         List<Line> discounted = List.copyOf(lines);
         fees(visit, site, discounted, lines);
         surcharges(visit, List.copyOf(lines), lines);
-        BigDecimal sum = lines.stream().map(Line::net).reduce(BigDecimal.ZERO, BigDecimal::add);
-        List<String> nets = new ArrayList<>(lines.stream().map(line -> line.net().setScale(2).toPlainString())
-                .toList());
-        nets.add(sum.subtract(off(visit, lines)).setScale(2).toPlainString());
-        return nets;
+        return lines;
     }
 
     /** Takes a line by its list price, and what is taken off it for this once. */
@@ -240,7 +255,7 @@ final class PriceOracle {
             boolean isHere = !fee.has("regions") || fee.texts("regions").contains(country)
                     || fee.texts("regions").contains(region);
             if (sum.signum() == 0 || !(visit.texts("fees").contains(fee.text("id"))
-                    || (fee.is("always") && isHere && !visit.has("sold")))) {
+                    || (isOfEveryVisit(fee) && isHere && !visit.has("sold")))) {
                 continue;
             }
             if (fee.has("amount")) {
@@ -259,10 +274,14 @@ final class PriceOracle {
         }
     }
 
+    private boolean isOfEveryVisit(Yaml added) {
+        return added.is("always") && !sheet.texts("without").contains(added.text("id"));
+    }
+
     private void surcharges(Yaml visit, List<Line> withFees, List<Line> lines) {
         for (Yaml surcharge : adjustments.list("surcharges")) {
             BigDecimal base = charged(of(withFees, surcharge.texts("on")));
-            if (base.signum() > 0 && ((surcharge.is("always") && !visit.has("sold"))
+            if (base.signum() > 0 && ((isOfEveryVisit(surcharge) && !visit.has("sold"))
                     || visit.texts("surcharges").contains(surcharge.text(
                             "id")))) {
                 lines.add(new Line(surcharge.text("class"),

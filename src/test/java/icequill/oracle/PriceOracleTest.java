@@ -5,25 +5,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.DemoShop;
 import icequill.explain.HowReader;
 import icequill.money.Amounts;
+import icequill.party.Site;
+import icequill.party.TaxBasis;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
+import icequill.problem.Place;
 import icequill.problem.Validated;
 import icequill.shop.ShopFolder;
+import icequill.tax.TaxCalculator;
+import icequill.tax.TaxPlace;
 import icequill.work.Visit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The program and a second implementation price the same visits by the same files, in seven shops: 1,050 visits. */
+/** The program and a second implementation price the same visits by the same files, in nine shops: 1,350 visits, and tax them. */
 class PriceOracleTest {
 
     private static final int VISITS = 150;
@@ -44,10 +53,31 @@ class PriceOracleTest {
                 - {scope: full-clean, make: batch, upTo: 3000, price: 345.55}
             """;
 
+    private static final String SHEET = """
+            format: 1
+            kind: rate-sheet
+            effective: {from: 2025-01-01}
+            id: hotel
+            name: {en: hotel, es: hotel}
+            for: {sites: [hotel-fernhill]}
+            labor:
+              - {grade: lead, hourly: {standard: 91.50}, firstHour: {after-hours: 155.00}, minimum: {after-hours: 75}}
+              - {grade: helper, hourly: {standard: 55.00, after-hours: 80.00}}
+            serviceCall: {zones: [{zone: area, prices: {standard: 44.00}}], includes: 20}
+            materials: [{material: water-filter, price: 80.15}]
+            discount: {parts: 7.5, cleaning: 3}
+            without: [%s]
+            """;
+
     /** What a shop has besides what is shipped: text to add to a file, or to put in place of another. */
     record Change(String file, String from, String to) {}
 
     record Own(String name, List<Change> changes) {
+
+        boolean has(String file) {
+            return changes.stream().anyMatch(change -> change.file().equals(file));
+        }
+
         @Override
         public String toString() {
             return name;
@@ -68,13 +98,20 @@ class PriceOracleTest {
         Change miles = new Change("service-call", "beyond: 2.40", "perMile: 1.85\neachDay: true\nbeyond: 0");
         Change fees = new Change("adjustments", "classDiscounts:", FEES + "classDiscounts:");
         Change flat = new Change("tiers", "exclusions: ", FLAT + "exclusions: ");
+        Change agreed = new Change("sheet", "", SHEET);
+        Change limits = new Change("taxes", "    state: NY\n",
+                "    state: NY\n    exemptions: {exempt: {classes: [parts, filters, repair], percent: 62.5}}\n");
+        Change cap = new Change("taxes", "percent: 4.5, levy: local}", "percent: 4.5, levy: local, cap: 90}");
         return Stream.of(new Own("as shipped", List.of()), new Own("by band", List.of(byBand, minimum)),
                 new Own("together", List.of(together, minimum, includes, firstHour)),
                 new Own("overtime", List.of(overtime, firstHour, travel)),
                 new Own("miles and minutes", List.of(includes, miles, travel)),
                 new Own("fees and flat prices", List.of(fees, flat, miles)),
                 new Own("all of it", List.of(minimum, together, overtime, firstHour, travel, includes, miles, fees,
-                        flat)));
+                        flat)),
+                new Own("a sheet and limits of tax", List.of(agreed, firstHour, limits, cap)),
+                new Own("a sheet over all of it", List.of(agreed, minimum, together, overtime, firstHour, includes,
+                        miles, fees, flat, cap)));
     }
 
     private static Change labor(String from, String to) {
@@ -90,30 +127,50 @@ class PriceOracleTest {
         Path folder = DemoShop.files(temporary.resolve("shop"));
         for (Change change : own.changes()) {
             Path file = folder.resolve("pricing/" + change.file() + ".yaml");
+            if (change.file().equals("sheet")) {
+                Files.writeString(file, change.to().formatted(own.has("adjustments") ? "truck" : "fuel"));
+                continue;
+            }
             String text = Files.readString(file);
             assertThat(text).contains(change.from());
             Files.writeString(file, text.replaceFirst(Pattern.quote(change.from()),
                     Matcher.quoteReplacement(change.to())));
         }
+        Path form = folder.resolve("sites/hotel-fernhill.yaml");
+        Files.writeString(form, Files.readString(form).replaceFirst("customer:\n",
+                "customer:\n  claimsExemption: true\n  certificates:\n    - {kind: exempt, number: E-1, state: NY,"
+                        + " reason: charity, signed: 2025-01-01, expires: 2026-07-31}\n"));
         ShopFolder shop = DemoShop.read(folder);
         assertThat(shop.problems()).isEmpty();
-        PriceOracle oracle = new PriceOracle(folder.resolve("pricing"), ZoneId.of("America/New_York"));
+        PriceOracle oracle = new PriceOracle(folder.resolve("pricing"), ZoneId.of("America/New_York"),
+                own.has("sheet") ? Yaml.of(folder.resolve("pricing/sheet.yaml")) : new Yaml(Map.of()));
+        Yaml place = Yaml.of(folder.resolve("pricing/taxes.yaml")).named("places", "alder-county");
         Yaml site = Yaml.of(folder.resolve("sites/hotel-fernhill.yaml"));
-        boolean hasExtras = own.changes().stream().anyMatch(change -> change.file().equals("tiers"));
+        boolean hasExtras = own.has("tiers");
         RandomVisits visits = new RandomVisits(own.name().hashCode(), hasExtras);
         int negative = 0;
         for (int i = 0; i < VISITS; i++) {
             Path file = Files.writeString(folder.resolve("visits/random.yaml"), visits.next());
             Visit visit = DemoShop.visit(shop, file).orElseThrow(() -> new AssertionError(shop.problems()));
-            Validated<PricedVisit> priced = Pricer.price(visit,
-                    shop.site("hotel-fernhill", visit.place()).orElseThrow(),
-                    shop.schedule().orElseThrow().asOf(visit.day()).orElseThrow());
+            Site hotel = shop.site("hotel-fernhill", visit.place()).orElseThrow();
+            Validated<PricedVisit> priced = Pricer.price(visit, hotel,
+                    shop.schedule().orElseThrow().asOf(visit.day(), Optional.of(hotel)).orElseThrow());
             List<String> expected = oracle.price(Yaml.of(file), site);
             if (expected.getLast().startsWith("-")) {
                 negative++;
                 assertThat(priced.problems()).as(Files.readString(file)).isNotEmpty();
             } else {
                 assertThat(nets(priced.orElseThrow())).as(Files.readString(file)).isEqualTo(expected);
+                boolean isFree = !visit.day().isAfter(LocalDate.of(2026, 7, 31));
+                for (TaxBasis basis : TaxBasis.values()) {
+                    TaxPlace known = shop.taxes().orElseThrow()
+                            .at(visit.day(), Optional.of("alder-county"), Place.NOWHERE).orElseThrow();
+                    MonetaryAmount tax = TaxCalculator
+                            .tax(priced.orElseThrow(), known, basis, hotel.customer(), visit.day()).tax();
+                    assertThat(Amounts.number(tax)).as(basis + Files.readString(file))
+                            .isEqualByComparingTo(oracle.tax(Yaml.of(file), site,
+                                    new TaxOracle(place, basis == TaxBasis.ITEM, isFree ? "exempt" : "")));
+                }
             }
         }
         assertThat(negative).isLessThan(VISITS / 10);

@@ -123,7 +123,8 @@ class FeesTest {
         Fee fee = new Fee("extra", Wording.same("extra"), ChargeClass.PARTS, amount, applies);
         return new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 new Adjustments(adjustments.modifiers(), List.of(fee), adjustments.surcharges(),
-                        adjustments.classDiscounts(), adjustments.documentDiscounts(), Optional.empty()),
+                        adjustments.classDiscounts(), adjustments.documentDiscounts(), Optional.empty(),
+                        Optional.empty()),
                 usual.plans());
     }
 

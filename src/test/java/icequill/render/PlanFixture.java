@@ -127,11 +127,13 @@ public record PlanFixture(Invoice like, int lines) {
     private List<CallCharge> calls() {
         return List.of(new CallCharge(RatesFixture.STANDARD, amount("52"), Optional.of(30),
                 List.of(new CallCharge.Hour(new Wording("lead", "principal"), amount("98"), 60,
-                        Optional.of(amount("130"))),
-                        new CallCharge.Hour(Wording.same("helper"), amount("58"), 0, Optional.empty())),
-                amount("150")),
+                        Optional.of(amount("130")), Optional.of(amount("65")),
+                        Optional.of(new CallCharge.Overtime(480, amount("147")))),
+                        new CallCharge.Hour(Wording.same("helper"), amount("58"), 0, Optional.empty(),
+                                Optional.empty(), Optional.empty())),
+                amount("150"), Optional.of(true)),
                 new CallCharge(new Band("unknown", Wording.same("by night")), amount("104"), Optional.empty(),
-                        List.of(), amount("300")));
+                        List.of(), amount("300"), Optional.empty()));
     }
 
     private static Tier tier() {

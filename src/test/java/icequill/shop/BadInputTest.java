@@ -158,6 +158,7 @@ class BadInputTest {
             pricing/taxes.yaml       | state: NY                | state: NY\\n    exemptions: {resale: {classes: [labor]}} | NOT_ALLOWED | found the text "labor"
             pricing/taxes.yaml       | system: vat              | system: vat\\n    exemptions: {resale: {percent: 50}} | NOT_ALLOWED | certificates free nobody of VAT
             pricing/adjustments.yaml | classDiscounts:          | earlyPayment: {percent: 21, days: 10, on: net}\\nclassDiscounts: | OUT_OF_RANGE | found the number 21 (percent off, from 0 to 20
+            pricing/adjustments.yaml | classDiscounts:          | cardCost: {percent: 2.9}\\nclassDiscounts: | MISSING | "each" is missing
             pricing/adjustments.yaml | classDiscounts:          | earlyPayment: {percent: 2, days: 10}\\nclassDiscounts: | MISSING | "on" is missing (of what it is: net
             pricing/adjustments.yaml | classDiscounts:          | earlyPayment: {percent: 2, days: 10, on: both}\\nclassDiscounts: | NOT_ALLOWED | found the text "both"
             pricing/labor.yaml       | kind: labor              | kind: labour                  | NOT_ALLOWED      | did you mean "labor"?
@@ -320,7 +321,7 @@ class BadInputTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "pricing/taxes.yaml | category: S | category: Z | NOT_ALLOWED pricing/taxes.yaml:17",
+            "pricing/taxes.yaml | category: S | category: Z | NOT_ALLOWED pricing/taxes.yaml:23",
             "pricing/labor.yaml | es: horario normal | esp: horario normal | UNKNOWN_KEY pricing/labor.yaml:10",
             "pricing/tiers.yaml | kind: full-clean | kind: full | NOT_ALLOWED pricing/tiers.yaml:20",
             "pricing/materials.yaml | cost: 1.37 | cost: cheap | WRONG_TYPE pricing/materials.yaml:20"})

@@ -20,8 +20,12 @@ public record CallPrice(String band, MonetaryAmount serviceCall, Optional<Intege
      * What an hour of one grade costs.
      *
      * @param firstHour of a visit, where it has a price of its own
+     * @param travel on the road, where it has a price of its own
+     * @param overtime on a long visit, where it costs more, from {@code overtimeAfterMinutes} of one person on
      */
-    public record Hour(String grade, MonetaryAmount price, Optional<MonetaryAmount> firstHour, int minimumMinutes) {}
+    public record Hour(String grade, MonetaryAmount price, Optional<MonetaryAmount> firstHour,
+            Optional<MonetaryAmount> travel, Optional<MonetaryAmount> overtime,
+            Optional<Integer> overtimeAfterMinutes, int minimumMinutes) {}
 
     public CallPrice {
         hours = List.copyOf(hours);
@@ -29,7 +33,10 @@ public record CallPrice(String band, MonetaryAmount serviceCall, Optional<Intege
 
     static CallPrice of(CallCharge call, Language language) {
         return new CallPrice(call.band().id(), call.serviceCall(), call.includes(), call.grades().stream()
-                .map(hour -> new Hour(hour.grade().in(language), hour.price(), hour.firstHour(), hour.minimum()))
+                .map(hour -> new Hour(hour.grade().in(language), hour.price(), hour.firstHour(), hour.travel(),
+                        hour.overtime().map(CallCharge.Overtime::price),
+                        hour.overtime().map(CallCharge.Overtime::after),
+                        hour.minimum()))
                 .toList(),
                 call.least());
     }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Shows the owner what visits earned. */
-@Command(name = "earnings", mixinStandardHelpOptions = true, description = "Shows the owner what done visits brought in (billed less given back; the price of what is not billed yet), what they cost the shop (wages, paid time on the road, miles, materials) and what was left, before tax, the most first. Lines whose cost nobody wrote down stand apart.", footerHeading = "%nExamples:%n", footer = {
+@Command(name = "earnings", mixinStandardHelpOptions = true, description = "Shows the owner what done visits brought in (billed less given back; the price of what is not billed yet), what they cost the shop (wages, paid time on the road, miles, materials, cards) and what was left, before tax, the most first. Lines whose cost nobody wrote down stand apart.", footerHeading = "%nExamples:%n", footer = {
         "  icequill visit earnings --by customer --month 2026-05", "  icequill visit earnings --by tier"})
 public final class VisitEarningsCommand extends BookCommand {
 

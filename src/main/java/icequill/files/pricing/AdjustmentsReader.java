@@ -9,6 +9,7 @@ import icequill.money.Reduction;
 import icequill.problem.Code;
 import icequill.rates.Adjustments;
 import icequill.rates.Applies;
+import icequill.rates.CardCost;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Fee;
@@ -36,7 +37,12 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
                 Names.list(fields.children("surcharges"), this::surcharge),
                 Names.list(fields.children("classDiscounts"), this::classDiscount),
                 Names.list(fields.children("documentDiscounts"), this::documentDiscount),
-                EarlyPaymentReader.read(fields));
+                EarlyPaymentReader.read(fields), cardCost());
+    }
+
+    private Optional<CardCost> cardCost() {
+        return fields.child("cardCost").flatMap(entry -> entry.percent("percent", MOST)
+                .flatMap(percent -> Prices.amount(entry, "each", currency).map(each -> new CardCost(percent, each))));
     }
 
     private Optional<Modifier> modifier(String id, Fields entry) {

@@ -1,5 +1,6 @@
 package icequill.office.care;
 
+import icequill.account.Way;
 import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitEarnings.Row;
 import icequill.ledger.Reading;
@@ -13,6 +14,7 @@ import icequill.pricer.PricedLine;
 import icequill.pricer.PricedVisit;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.rates.CardCost;
 import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.VisitLoader;
@@ -26,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -50,16 +53,24 @@ public final class EarningsOffice {
     }
 
     /** A visit by the rates and costs of its day, and what is left of what it was billed at; empty where it is not billed. */
-    private record Earned(VisitContext hand, Optional<List<MonetaryAmount>> billed) {
+    private record Earned(VisitContext hand, Optional<BilledVisit> bill, MonetaryAmount cards) {
+
+        Optional<List<MonetaryAmount>> billed() {
+            return bill.map(BilledVisit::nets);
+        }
+
+        MonetaryAmount cost() {
+            return priced().cost().add(cards);
+        }
 
         MonetaryAmount net() {
-            return billed.map(nets -> Amounts.sum(nets, priced().currency())).orElseGet(priced()::net);
+            return billed().map(nets -> Amounts.sum(nets, priced().currency())).orElseGet(priced()::net);
         }
 
         /** By line, where the bill has the lines that the visit has today. */
         MonetaryAmount withoutCost() {
             List<PricedLine> done = priced().lines().stream().filter(line -> line.outcome().isDone()).toList();
-            return billed.filter(nets -> nets.size() == done.size())
+            return billed().filter(nets -> nets.size() == done.size())
                     .map(nets -> Amounts.sum(IntStream.range(0, done.size())
                             .filter(i -> !done.get(i).cost().isKnown()).mapToObj(nets::get).toList(),
                             priced().currency()))
@@ -90,7 +101,7 @@ public final class EarningsOffice {
             Problems problems = new Problems();
             Map<String, List<IssuedPaper>> papers = open.papers()
                     .ofVisits(all.stream().map(hand -> hand.visit().id()).toList());
-            List<Earned> earned = all.stream().map(hand -> new Earned(hand,
+            List<Earned> earned = all.stream().map(hand -> earned(open, hand,
                     billed(open, hand.visit().id(), papers.getOrDefault(hand.visit().id(), List.of()), problems)))
                     .toList();
             return problems.or(() -> earned);
@@ -98,12 +109,28 @@ public final class EarningsOffice {
     }
 
     /** An invoice that was given back in whole counts for nothing beside the one that was issued in its place. */
-    private static Optional<List<MonetaryAmount>> billed(Reading open, String visit, List<IssuedPaper> papers,
+    private static Optional<BilledVisit> billed(Reading open, String visit, List<IssuedPaper> papers,
             Problems problems) {
         List<IssuedPaper> invoices = papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
                 .toList();
         return invoices.stream().reduce((earlier, later) -> later)
-                .flatMap(newest -> problems.take(CreditOffice.billed(open, newest, visit))).map(BilledVisit::nets);
+                .flatMap(newest -> problems.take(CreditOffice.billed(open, newest, visit)));
+    }
+
+    /** With what it cost to be paid by card, where it was. */
+    private static Earned earned(Reading open, VisitContext hand, Optional<BilledVisit> bill) {
+        CurrencyUnit currency = hand.taxed().priced().currency();
+        List<MonetaryAmount> cards = hand.rates().adjustments().cardCost().stream()
+                .flatMap(cost -> bill.stream().flatMap(billed -> byCard(open, billed, cost))).toList();
+        return new Earned(hand, bill, Amounts.sum(cards, currency));
+    }
+
+    private static Stream<MonetaryAmount> byCard(Reading open, BilledVisit billed, CardCost cost) {
+        String number = billed.invoice().number().orElseThrow();
+        return open.accounts().paymentsOf(number).stream()
+                .filter(payment -> payment.way().equals(Way.CARD.name()) && !payment.isBack())
+                .flatMap(payment -> payment.shares().stream().filter(share -> share.bill().equals(number))
+                        .map(share -> billed.cardCost(cost, payment.amount(), share.amount())));
     }
 
     private static VisitEarnings told(By by, List<Earned> all) {
@@ -138,7 +165,7 @@ public final class EarningsOffice {
     private static Row row(Optional<String> id, String name, List<Earned> visits) {
         CurrencyUnit currency = visits.getFirst().priced().currency();
         return Row.of(id, name, visits.size(), Amounts.sum(visits.stream().map(Earned::net).toList(), currency),
-                Amounts.sum(visits.stream().map(each -> each.priced().cost()).toList(), currency),
+                Amounts.sum(visits.stream().map(Earned::cost).toList(), currency),
                 Amounts.sum(visits.stream().map(Earned::withoutCost).toList(), currency));
     }
 }

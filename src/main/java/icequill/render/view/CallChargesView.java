@@ -8,6 +8,7 @@ import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What calls cost in every labor band, and how soon somebody comes, as texts for {@code parts/plan.ftlh}. */
@@ -40,7 +41,8 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
         return new Calls(tiers.stream().map(tier -> in(tier.name())).toList(),
                 grades().stream().map(grade -> sentences.word("calls.hour", in(grade))).toList(),
                 calls.stream().map(call -> band(call, tiers)).toList(),
-                Stream.concat(grades().stream().flatMap(this::minimums), first()).toList());
+                Stream.of(grades().stream().flatMap(this::minimums), first(), others(), eachDay())
+                        .flatMap(Function.identity()).toList());
     }
 
     private List<Wording> grades() {
@@ -81,6 +83,23 @@ record CallChargesView(List<CallCharge> calls, Sentences sentences) {
         calls.stream().flatMap(call -> call.includes().stream()).distinct()
                 .forEach(minutes -> said.add(sentences.word("calls.includes", sentences.duration(minutes))));
         return said.stream();
+    }
+
+    /** What is another on a long visit, and on the road. */
+    private Stream<String> others() {
+        List<String> said = new ArrayList<>();
+        calls.forEach(call -> call.grades().forEach(hour -> hour.overtime().ifPresent(over -> said.add(sentences
+                .word("calls.overtime", in(hour.grade()), in(call.band().name()), sentences.duration(over.after()),
+                        sentences.formats().amount(over.price()))))));
+        calls.forEach(call -> call.grades().forEach(hour -> hour.travel().ifPresent(price -> said.add(sentences
+                .word("calls.travel", in(hour.grade()), in(call.band().name()),
+                        sentences.formats().amount(price))))));
+        return said.stream();
+    }
+
+    private Stream<String> eachDay() {
+        return calls.stream().flatMap(call -> call.eachDay().stream()).findFirst()
+                .map(each -> sentences.word("calls.each-day")).stream();
     }
 
     private String in(Wording name) {
