@@ -2,7 +2,7 @@ package icequill.answer;
 
 import icequill.document.InstallmentInvoice;
 import icequill.money.Amounts;
-import icequill.plans.AgreementState;
+import icequill.plans.WholeAgreement;
 import javax.money.MonetaryAmount;
 
 /**
@@ -17,11 +17,10 @@ import javax.money.MonetaryAmount;
 public record ChangeCredit(String invoice, String agreement, int payment, MonetaryAmount givenBackByChanges,
         MonetaryAmount givenBackBefore, MonetaryAmount amount) {
 
-    public static ChangeCredit of(String number, InstallmentInvoice invoice, AgreementState hand,
+    public static ChangeCredit of(String number, InstallmentInvoice invoice, WholeAgreement hand,
             MonetaryAmount before) {
         MonetaryAmount none = Amounts.zero(before.getCurrency());
-        MonetaryAmount byChanges = hand.payments().stream().filter(payment -> payment.number() == invoice.payment())
-                .map(hand.changed()::givenBack).reduce(none, MonetaryAmount::add);
+        MonetaryAmount byChanges = hand.givenBack(invoice.payment());
         return new ChangeCredit(number, invoice.agreement(), invoice.payment(),
                 byChanges, before, Amounts.larger(none, byChanges.subtract(before)));
     }

@@ -22,17 +22,22 @@ import java.util.Optional;
  * @param terms of the agreement that ends
  * @param next the term that would follow
  * @param price of a year, old and new, before tax
+ * @param sites where the agreement is over several, those that stay
  * @param months what the first twelve months come to where it goes on by the month; empty else
  * @param late why it does not come in time, so that it makes no claim that the agreement renews; empty where it does
  * @param laws that ask for a notice, as the customer should know them; may be empty
  */
 public record RenewalNotice(LocalDate date, Shop shop, Language language, PaperSize size, BillTo billTo,
         Optional<String> vendorNumber, Where where, String agreement, Wording plan, List<Machine> machines,
-        RenewalTerms terms, Term next, RenewalPrice price, List<Installment> months,
+        RenewalTerms terms, Term next, RenewalPrice price, List<SitePrice> sites, List<Installment> months,
         Optional<String> late, List<Phrase> laws) implements Paper {
+
+    /** The price of one of several sites, of a year, old and new, before tax. */
+    public record SitePrice(Where where, RenewalPrice price) {}
 
     public RenewalNotice {
         machines = List.copyOf(machines);
+        sites = List.copyOf(sites);
         months = List.copyOf(months);
         laws = List.copyOf(laws);
     }

@@ -4,6 +4,7 @@ import icequill.agreement.Acceptance;
 import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.PaymentChange.GivenBack;
+import icequill.agreement.PlannedVisit;
 import icequill.agreement.Proration;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Tier;
@@ -16,6 +17,7 @@ import icequill.party.Machine;
 import icequill.party.PaperSize;
 import icequill.party.Shop;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
@@ -23,30 +25,48 @@ import javax.money.MonetaryAmount;
 /**
  * A maintenance agreement, with a summary of one page first.
  *
+ * @param sites at least one
  * @param accepted empty while it is only drafted
- * @param machines at its beginning
- * @param calendar of the whole term
- * @param work what is done on each visit; that of the first year
  * @param yearPrice before tax
  * @param how the year's price was figured, or where it comes from
  * @param termPrice of the whole term, before tax
  * @param payments that it is divided into, as they are after all changes
  * @param billing empty where each visit is billed when it is done
- * @param calls what calls beside the plan cost, for every labor band
  * @param cancelDays of notice by which the customer may end it within the term
  * @param purchaseOrder that stands for all that it bills
  * @param refund what is paid back then; empty where each visit is billed when it is done
  */
 public record ServiceAgreement(String number, LocalDate date, Optional<Acceptance> accepted, Shop shop,
-        Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber, Where where,
-        List<Machine> machines, Tier tier, VisitCalendar calendar, List<PlanYear.SlotWork> work,
-        MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,
-        Optional<Billing> billing, List<CallCharge> calls, RenewalTerms terms, int cancelDays,
+        Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber,
+        List<CareAt> sites, Tier tier, MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,
+        Optional<Billing> billing, RenewalTerms terms, int cancelDays,
         Optional<RefundClause> refund, Optional<String> purchaseOrder,
-        List<Change> changes, List<Phrase> remarks) implements Paper {
+        List<Phrase> remarks) implements Paper {
 
     /**
-     * Machines added or removed in mid-term.
+     * What is agreed for one of the sites.
+     *
+     * @param machines at its beginning
+     * @param from the day on which it comes in, in mid-term; empty where it is in from the beginning
+     * @param until its last day, in mid-term; empty where it stays
+     * @param calendar of the whole term
+     * @param work what is done on each visit; that of the first year
+     * @param yearPrice before tax; of a site that comes in later, from then on
+     * @param calls what calls beside the plan cost, for every labor band
+     */
+    public record CareAt(Where where, List<Machine> machines, Optional<LocalDate> from, Optional<LocalDate> until,
+            VisitCalendar calendar, List<PlanYear.SlotWork> work, MonetaryAmount yearPrice, Explanation how,
+            List<CallCharge> calls, List<Change> changes) {
+        public CareAt {
+            machines = List.copyOf(machines);
+            work = List.copyOf(work);
+            calls = List.copyOf(calls);
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * Machines added or removed in mid-term, or a site; none where another site changed its price.
      *
      * @param yearDifference what a year costs more with it; negative when less
      * @param price what it adds to this term
@@ -64,11 +84,18 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Acceptanc
     }
 
     public ServiceAgreement {
-        machines = List.copyOf(machines);
-        work = List.copyOf(work);
+        sites = List.copyOf(sites);
         payments = List.copyOf(payments);
-        calls = List.copyOf(calls);
-        changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
+    }
+
+    public boolean isOverSeveralSites() {
+        return sites.size() > 1;
+    }
+
+    /** The visits of all sites in the order of their days. */
+    public List<PlannedVisit> visits() {
+        return sites.stream().flatMap(site -> site.calendar().visits().stream())
+                .sorted(Comparator.comparing(PlannedVisit::date)).toList();
     }
 }

@@ -21,9 +21,9 @@ import icequill.outlook.SiteForecast;
 import icequill.papers.AgreementAssembly;
 import icequill.papers.InstallmentAssembly;
 import icequill.party.Site;
-import icequill.plans.AgreementState;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
+import icequill.plans.WholeAgreement;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
@@ -73,9 +73,9 @@ public final class PlanOffice {
     public Validated<WrittenPaper> agreement(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
         return agreementOf(shop, name, options)
-                .then(hand -> hand.setting().whole().billTo(options.date())
+                .then(hand -> hand.billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
-                        .then(paper -> write(paper, "agreement-" + paper.number(), hand.setting().whole(), options)));
+                        .then(paper -> write(paper, "agreement-" + paper.number(), hand.site(), options)));
     }
 
     /**
@@ -85,7 +85,7 @@ public final class PlanOffice {
      */
     public Validated<WrittenPaper> installment(FormName name, int installment, PaperOptions options) {
         return agreementOf(BookForms.shop(book), name, options)
-                .then(hand -> hand.setting().whole().billTo(options.date())
+                .then(hand -> hand.billTo(options.date())
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(installment, options))
                         .then(invoice -> write(invoice, options)));
     }
@@ -103,7 +103,7 @@ public final class PlanOffice {
     public Validated<RenewalAdvice> renewal(FormName name, PaperOptions options, Optional<String> late) {
         ShopFolder shop = BookForms.shop(book);
         return agreementOf(shop, name, options)
-                .then(hand -> hand.setting().whole().billTo(options.date())
+                .then(hand -> hand.billTo(options.date())
                         .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
                                 options, late)));
     }
@@ -111,11 +111,11 @@ public final class PlanOffice {
     private Validated<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
         NoticeRules rules = assembly.notices().orElseThrow();
         return assembly.notice(options, late)
-                .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().setting().whole(),
+                .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().site(),
                         options))
                 .map(paper -> new RenewalAdvice(paper, assembly.plan(rules, options.date()), options.date(),
                         assembly.hand().language(options.language()),
-                        assembly.hand().setting().shop().address().country()));
+                        assembly.hand().first().setting().shop().address().country()));
     }
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
@@ -175,7 +175,7 @@ public final class PlanOffice {
                 }));
     }
 
-    private Validated<AgreementState> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {
+    private Validated<WholeAgreement> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, options.date());
     }
 

@@ -4,21 +4,25 @@ import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.PaymentChange;
 import icequill.agreement.Refund;
-import icequill.document.CallCharge;
+import icequill.agreement.Term;
+import icequill.document.PlanYear.SlotWork;
 import icequill.document.RefundClause;
+import icequill.document.ServiceAgreement.CareAt;
 import icequill.document.ServiceAgreement;
 import icequill.document.Where;
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.party.BillTo;
-import icequill.party.Machine;
-import icequill.party.Site;
+import icequill.party.Shop;
 import icequill.plans.AgreementState;
 import icequill.plans.CallCharges;
-import icequill.plans.PlanSetting;
 import icequill.plans.PlanYearAssembly;
-import icequill.plans.PricedPlan;
+import icequill.plans.WholeAgreement;
+import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.request.AgreementRequest;
 import icequill.request.PaperOptions;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,44 +30,69 @@ import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** Puts the paper of an agreement together. */
-public record AgreementAssembly(AgreementState hand, BillTo billTo, Earning earning) {
+public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earning) {
 
     public Validated<ServiceAgreement> agreement(PaperOptions options) {
-        return new CallCharges(hand.setting(), options.date()).all().map(calls -> agreement(options, calls));
+        Problems problems = new Problems();
+        List<CareAt> sites = hand.sites().stream()
+                .flatMap(state -> problems.take(care(state, options)).stream()).toList();
+        return problems.or(() -> agreement(options, sites));
     }
 
-    private ServiceAgreement agreement(PaperOptions options, List<CallCharge> calls) {
-        PlanSetting setting = hand.setting();
-        PricedPlan plan = hand.plan();
-        Site site = setting.whole();
-        return new ServiceAgreement(hand.request().number(), options.date(), hand.request().accepted(), setting.shop(),
-                hand.language(options.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
-                Where.of(site), machines(), plan.tier().promised(), plan.calendar(),
-                new PlanYearAssembly(plan).visits(),
-                hand.yearPrice(), hand.how(), plan.termPrice(hand.yearPrice()), hand.termPayments(),
-                hand.request().scope().billing(), calls, hand.request().renewal().terms(),
-                hand.request().cancelDays(), hand.request().scope().billing().map(billed -> refund(plan)),
-                hand.request().purchaseOrder(), hand.changes(), remarks(plan));
+    private ServiceAgreement agreement(PaperOptions options, List<CareAt> sites) {
+        AgreementState first = hand.first();
+        Shop shop = first.setting().shop();
+        return new ServiceAgreement(hand.request().number(), options.date(), hand.request().accepted(), shop,
+                hand.language(options.language()), shop.paper(), billTo, hand.site().customer().vendorNumber(), sites,
+                first.plan().tier().promised(), hand.yearPrice(), hand.how(),
+                first.plan().termPrice(hand.yearPrice()), hand.termPayments(), hand.request().scope().billing(),
+                hand.request().renewal().terms(), hand.request().cancelDays(),
+                hand.request().scope().billing().map(billed -> refund()), hand.request().purchaseOrder(), remarks());
     }
 
-    private List<Machine> machines() {
-        return hand.plan().setting().site().machines();
+    private static Validated<CareAt> care(AgreementState state, PaperOptions options) {
+        return new CallCharges(state.setting(), options.date()).all().map(calls -> new CareAt(
+                Where.of(state.setting().whole()), state.plan().setting().site().machines(),
+                state.request().part().flatMap(AgreementRequest.Part::from),
+                state.request().part().flatMap(AgreementRequest.Part::until), state.calendar(),
+                work(state), state.plannedYearPrice(), state.how(), calls,
+                state.changes()));
+    }
+
+    /** What is done on the visits of the days on which the site is part of it. */
+    private static List<SlotWork> work(AgreementState state) {
+        return new PlanYearAssembly(state.plan()).visits().stream().map(work -> new SlotWork(
+                work.visits().stream().filter(state.calendar().visits()::contains).toList(), work.people(),
+                work.minutes(), work.from(), work.timetable(), work.arrival(), work.machines(), work.lines(),
+                work.net())).filter(work -> !work.visits().isEmpty()).toList();
     }
 
     /** The clause with an example: an end a month after the middle of the term, everything until then paid and done. */
-    private RefundClause refund(PricedPlan plan) {
-        LocalDate last = plan.term().start().plusMonths(plan.term().months() / 2 + 1L).minusDays(1);
-        MonetaryAmount paid = Amounts.sum(hand.termPayments().stream().filter(payment -> !payment.due().isAfter(last))
-                .map(Installment::amount).toList(), plan.setting().rates().currency());
-        MonetaryAmount kept = hand.changes().stream().filter(change -> !change.price().from().isAfter(last))
-                .flatMap(change -> change.givenBack().stream()).map(PaymentChange.GivenBack::amount)
-                .reduce(paid, MonetaryAmount::subtract);
-        return new RefundClause(earning, last, Refund.of(hand.prepaid(last), earning, last, kept));
+    private RefundClause refund() {
+        Term term = hand.first().plan().term();
+        LocalDate last = term.start().plusMonths(term.months() / 2 + 1L).minusDays(1);
+        List<Refund> refunds = hand.sites().stream().map(state -> refund(state, last)).toList();
+        if (!hand.isOverSeveralSites()) {
+            return new RefundClause(earning, last, refunds.getFirst());
+        }
+        Explanation how = Explanation.of(refunds.stream().map(refund -> Figure.price(refund.amount(), ""))
+                .reduce(Figure::plus).orElseThrow(), Phrase.of("reason.sum-of-sites"));
+        return new RefundClause(earning, last,
+                new Refund(how.amount(hand.first().setting().rates().currency()), how));
     }
 
-    private static List<Phrase> remarks(PricedPlan plan) {
-        return Stream.concat(
+    private Refund refund(AgreementState state, LocalDate last) {
+        MonetaryAmount paid = Amounts.sum(state.termPayments().stream().filter(payment -> !payment.due().isAfter(last))
+                .map(Installment::amount).toList(), state.setting().rates().currency());
+        MonetaryAmount kept = state.changes().stream().filter(change -> !change.price().from().isAfter(last))
+                .flatMap(change -> change.givenBack().stream()).map(PaymentChange.GivenBack::amount)
+                .reduce(paid, MonetaryAmount::subtract);
+        return Refund.of(state.prepaid(last), earning, last, kept);
+    }
+
+    private List<Phrase> remarks() {
+        return hand.sites().stream().map(AgreementState::plan).flatMap(plan -> Stream.concat(
                 plan.visits().stream().flatMap(slot -> slot.remarks().stream()),
-                plan.calendar().leftOut().stream().map(left -> left.why())).distinct().toList();
+                plan.calendar().leftOut().stream().map(left -> left.why()))).distinct().toList();
     }
 }

@@ -3,11 +3,8 @@ package icequill.papers;
 import icequill.document.CombinedInvoice;
 import icequill.document.CombinedInvoice.Part;
 import icequill.document.Totals;
-import icequill.explain.Explanation;
 import icequill.explain.Fact;
-import icequill.explain.Figure;
 import icequill.explain.Phrase;
-import icequill.money.Amounts;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.Shop;
@@ -19,11 +16,6 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.tax.TaxPlace;
-import icequill.tax.TaxPlace.Regime;
-import icequill.tax.TaxTotal;
-import icequill.tax.TaxTotals;
-import icequill.tax.Taxable;
-import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitReport;
@@ -32,8 +24,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import javax.money.CurrencyUnit;
-import javax.money.MonetaryAmount;
 
 /**
  * Puts one invoice together from several priced and taxed visits. Nets are the sum of the visits'; tax by invoice is figured once for each
@@ -72,10 +62,8 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
 
     /** A sales tax goes to authorities of its place, even where those of another charge the same. */
     private static Stream<VisitContext> placed(List<VisitContext> visits) {
-        boolean apart = visits.stream().map(hand -> hand.taxed().place().id()).distinct().count() > 1;
-        return visits.stream().map(hand -> apart && hand.taxed().place().regime() == Regime.SALES_TAX
-                ? hand.namingTaxPlace()
-                : hand);
+        boolean apart = TotalsTogether.nameTheirPlaces(visits.stream().map(hand -> hand.taxed().place()).toList());
+        return visits.stream().map(hand -> apart ? hand.namingTaxPlace() : hand);
     }
 
     /** @param known how many there is a value of; 0 for all */
@@ -111,25 +99,8 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
     }
 
     private Totals totals(VisitContext first) {
-        CurrencyUnit currency = first.taxed().priced().currency();
-        TaxPlace place = first.taxed().place();
-        List<Totals> each = visits.stream().map(hand -> new ChargeSheet(hand.site(), hand.taxed()).totals()).toList();
-        MonetaryAmount net = Amounts.sum(each.stream().map(Totals::net).toList(), currency);
-        List<TaxTotal> taxes = TaxTotals.of(visits.stream().map(VisitContext::taxed)
-                .flatMap(CombinedInvoiceAssembly::taxables).toList(), place.basis(first.shop().taxBasis()), currency);
-        MonetaryAmount tax = Amounts.sum(taxes.stream().map(TaxTotal::tax).toList(), currency);
-        return new Totals(Amounts.sum(each.stream().map(Totals::lines).toList(), currency),
-                each.stream().flatMap(totals -> totals.discount().stream()).reduce(this::together), net, place, taxes,
-                tax, net.add(tax));
-    }
-
-    private static Stream<Taxable> taxables(TaxedVisit taxed) {
-        return taxed.lines().stream().flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream());
-    }
-
-    private Totals.Discount together(Totals.Discount one, Totals.Discount other) {
-        return new Totals.Discount(one.text(), one.amount().add(other.amount()),
-                Explanation.of(Figure.price(one.amount(), "").plus(Figure.price(other.amount(), ""))));
+        return new TotalsTogether(visits.stream().map(hand -> new ChargeSheet(hand.site(), hand.taxed())).toList())
+                .totals(first.shop().taxBasis());
     }
 
     /** What is said of a visit's limit names the visit. */

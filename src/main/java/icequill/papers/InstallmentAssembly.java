@@ -3,16 +3,20 @@ package icequill.papers;
 import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.MonthByMonth;
+import icequill.document.InstallmentInvoice.BilledSite;
+import icequill.document.InstallmentInvoice.BilledSites;
 import icequill.document.InstallmentInvoice;
 import icequill.document.ServicePeriod;
+import icequill.document.Where;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.BillTo;
+import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.Wording;
 import icequill.plans.AgreementState;
 import icequill.plans.InstallmentTax;
-import icequill.plans.PlanSetting;
+import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -21,11 +25,13 @@ import icequill.request.PaperOptions;
 import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Puts the invoice of one installment of an agreement together. */
-public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
+public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
 
     /**
      * The invoice of a payment.
@@ -55,18 +61,54 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
     }
 
     private InstallmentInvoice invoice(Installment payment, PaperOptions options) {
-        PlanSetting setting = hand.setting();
-        Site site = setting.whole();
-        Wording plan = hand.plan().tier().name();
-        ServicePeriod served = new ServicePeriod(site.name(), site.storeNumber(), site.address(),
-                hand.request().purchaseOrder(), payment.due(), until(payment));
+        Site site = hand.site();
+        Shop shop = hand.first().setting().shop();
+        Wording plan = hand.first().plan().tier().name();
+        ServicePeriod served = served(payment);
         Phrase text = text(payment, served, plan);
-        TaxedVisit taxed = new InstallmentTax(setting).taxed(payment, text, options.date());
-        ChargeSheet sheet = new ChargeSheet(site, taxed);
-        return new InstallmentInvoice(options.number(), options.date(), due(payment, options.date()), setting.shop(),
-                hand.language(options.language()), setting.shop().paper(), billTo, site.customer().vendorNumber(),
-                hand.request().number(), plan, payment.number(), hand.termPayments().size(), served, sheet.lines(),
-                sheet.totals(), taxed.remarks());
+        List<AgreementState> asked = hand.sites().stream().filter(state -> at(state, payment).isPresent()).toList();
+        boolean naming = TotalsTogether.nameTheirPlaces(
+                asked.stream().map(state -> state.setting().place()).toList());
+        List<ChargeSheet> sheets = asked.stream().map(state -> {
+            TaxedVisit taxed = new InstallmentTax(state.setting()).taxed(at(state, payment).orElseThrow(),
+                    hand.isOverSeveralSites() ? at(state.setting().whole(), text) : text, options.date());
+            return new ChargeSheet(state.setting().whole(), naming ? taxed.namingPlace() : taxed);
+        }).toList();
+        return new InstallmentInvoice(options.number(), options.date(), due(payment, options.date()), shop,
+                hand.language(options.language()), shop.paper(), billTo, site.customer().vendorNumber(),
+                hand.request().number(), plan, payment.number(), hand.termPayments().size(), served,
+                hand.isOverSeveralSites()
+                        ? Optional.of(new BilledSites(asked.stream().map(state -> state.setting().whole())
+                                .map(one -> new BilledSite(one.id(), Where.of(one))).toList()))
+                        : Optional.empty(),
+                sheets.stream().flatMap(sheet -> sheet.lines().stream()).toList(),
+                new TotalsTogether(sheets).totals(shop.taxBasis()),
+                sheets.stream().flatMap(sheet -> sheet.taxed().remarks().stream()).distinct().toList());
+    }
+
+    /** What a site has of a payment; empty where it has nothing of it. */
+    private static Optional<Installment> at(AgreementState state, Installment payment) {
+        return state.payments().stream().filter(one -> one.number() == payment.number())
+                .filter(one -> !one.amount().isZero()).findFirst();
+    }
+
+    /** Which of the sites a line is for, and what. */
+    private static Phrase at(Site site, Phrase text) {
+        List<Fact> facts = new ArrayList<>(text.facts());
+        facts.add(new Fact.Text(site.storeNumber().map(store -> site.name() + ", " + store).orElse(site.name())));
+        return new Phrase(text.key() + "-at", facts);
+    }
+
+    private ServicePeriod served(Installment payment) {
+        Site site = hand.site();
+        if (!hand.isOverSeveralSites()) {
+            return new ServicePeriod(site.name(), site.storeNumber(), site.address(), hand.request().purchaseOrder(),
+                    payment.due(), until(payment));
+        }
+        String names = hand.sites().stream().filter(state -> at(state, payment).isPresent())
+                .map(state -> state.setting().whole().name()).collect(Collectors.joining("; "));
+        return new ServicePeriod(names, Optional.empty(), site.address(), hand.request().purchaseOrder(),
+                payment.due(), until(payment), Optional.of(true));
     }
 
     private Phrase text(Installment payment, ServicePeriod served, Wording plan) {
@@ -81,7 +123,7 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
 
     /** The day on which the payment falls due, or the end of the usual days to pay where that is later. */
     private LocalDate due(Installment payment, LocalDate date) {
-        int days = hand.setting().whole().customer().paymentDays().orElse(hand.setting().shop().paymentDays());
+        int days = hand.site().customer().paymentDays().orElse(hand.first().setting().shop().paymentDays());
         LocalDate usual = date.plusDays(days);
         return usual.isAfter(payment.due()) ? usual : payment.due();
     }
@@ -100,6 +142,6 @@ public record InstallmentAssembly(AgreementState hand, BillTo billTo) {
         }
         List<LocalDate> later = hand.termPayments().stream().map(Installment::due)
                 .filter(due -> due.isAfter(payment.due())).sorted().toList();
-        return later.isEmpty() ? hand.plan().term().lastDay() : later.getFirst().minusDays(1);
+        return later.isEmpty() ? hand.first().plan().term().lastDay() : later.getFirst().minusDays(1);
     }
 }

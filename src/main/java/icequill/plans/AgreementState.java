@@ -4,10 +4,12 @@ import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.Invoiced;
 import icequill.agreement.PaymentChange;
+import icequill.agreement.PlannedVisit;
 import icequill.agreement.Prepaid;
 import icequill.agreement.Proration;
 import icequill.agreement.RenewalPrice;
 import icequill.agreement.Tier;
+import icequill.agreement.VisitCalendar;
 import icequill.document.ServiceAgreement;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
@@ -19,9 +21,9 @@ import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Change;
 import icequill.request.AgreementRequest.RaiseBy;
+import icequill.request.AgreementRequest;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.time.Month;
@@ -50,29 +52,80 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         Invoiced invoiced,
         List<ServiceAgreement.Change> changes, PaymentChange changed, LocalDate day) {
 
-    /** The priced agreement, or what of its changes cannot be priced. */
-    public static Validated<AgreementState> of(PlanSetting setting, AgreementRequest request, Tier tier,
-            TierPricing pricing,
-            Function<AgreementRequest, Validated<Invoiced>> invoiced, LocalDate day) {
-        return pricing.of(setting, tier).then(plan -> invoiced.apply(request)
-                .then(known -> changed(setting, pricing, request, plan, known, day)));
-    }
-
-    private static Validated<AgreementState> changed(PlanSetting setting, TierPricing pricing, AgreementRequest request,
-            PricedPlan plan, Invoiced invoiced, LocalDate day) {
-        MonetaryAmount yearPrice = yearPrice(request, plan);
-        PaymentChange payments = PaymentChange.none(plan.payments(yearPrice));
-        AgreementState unchanged = new AgreementState(setting, pricing, request, plan, invoiced, List.of(), payments,
-                day);
-        Validated<AgreementState> hand = Validated.valid(unchanged);
-        for (Change change : request.changes()) {
-            hand = hand.then(before -> before.with(change));
+    /**
+     * The priced agreement of a site, or what of its changes cannot be priced.
+     *
+     * @param all its sites, of which this is one
+     * @param site its place among them, from 0
+     */
+    static Validated<AgreementState> of(PlanSetting setting, Tier tier, TierPricing pricing,
+            Function<AgreementRequest, Validated<Invoiced>> invoiced, LocalDate day, Beside.Of all, int site) {
+        AgreementRequest request = all.requests().get(site);
+        PlanSetting first = setting.with(all.on(site, request.scope().term().start()));
+        Validated<AgreementState> hand = pricing.of(first, tier).then(plan -> invoiced.apply(request)
+                .map(known -> new AgreementState(first, pricing, request, plan, known, List.of(),
+                        PaymentChange.none(plan.payments(yearPrice(request, plan))), day)));
+        for (LocalDate change : all.days()) {
+            hand = hand.then(before -> before.on(change, all.on(site, change)));
         }
         return hand;
     }
 
+    /** The same with what changes on a day, here or elsewhere. */
+    private Validated<AgreementState> on(LocalDate change, Beside beside) {
+        Optional<AgreementRequest.Part> part = request.part();
+        PlanSetting now = setting.with(beside);
+        if (part.flatMap(AgreementRequest.Part::from).filter(change::equals).isPresent()) {
+            return pricing.of(now, plan.tier()).map(priced -> with(change, now,
+                    agreedPrice(request).orElse(priced.year().price()), names(), List.of()));
+        }
+        if (part.flatMap(AgreementRequest.Part::until).filter(last -> last.plusDays(1).equals(change)).isPresent()) {
+            return Validated.valid(with(change, now, currentYearPrice().negate(), List.of(), names()));
+        }
+        if (part.filter(known -> !known.contains(change)).isPresent()) {
+            return Validated.valid(new AgreementState(now, pricing, request, plan, invoiced, changes, changed, day));
+        }
+        return request.changes().stream().filter(own -> own.from().equals(change)).findFirst()
+                .map(own -> with(own, beside)).orElseGet(() -> elsewhere(change, now));
+    }
+
+    /** What changes at other sites may give this one another discount. */
+    private Validated<AgreementState> elsewhere(LocalDate change, PlanSetting now) {
+        return pricing.of(setting, plan.tier()).then(before -> pricing.of(now, plan.tier()).map(after -> {
+            MonetaryAmount difference = after.year().price().subtract(before.year().price());
+            return difference.isZero()
+                    ? new AgreementState(now, pricing, request, plan, invoiced, changes, changed, day)
+                    : with(change, now, difference, List.of(), List.of());
+        }));
+    }
+
+    /** The same with another price of a year from a day on. */
+    private AgreementState with(LocalDate from, PlanSetting now, MonetaryAmount yearDifference, List<String> added,
+            List<String> removed) {
+        MonetaryAmount before = currentYearPrice();
+        Proration price = Proration.of(plan.term(), from, plan.termPrice(before),
+                plan.termPrice(before.add(yearDifference)));
+        PaymentChange next = PaymentChange.of(price, changed, invoiced);
+        List<ServiceAgreement.Change> all = new ArrayList<>(changes);
+        all.add(new ServiceAgreement.Change(added, removed, yearDifference, price, List.of(), next.givenBack()));
+        return new AgreementState(now, pricing, request, plan, invoiced, all, next, day);
+    }
+
+    private List<String> names() {
+        return setting.site().machines().stream().map(Machine::where).toList();
+    }
+
     private static MonetaryAmount yearPrice(AgreementRequest request, PricedPlan plan) {
-        return request.agreed().map(AgreementRequest.Agreed::price).orElse(plan.year().price());
+        MonetaryAmount price = agreedPrice(request).orElse(plan.year().price());
+        return comesLater(request) ? price.multiply(0) : price;
+    }
+
+    private static Optional<MonetaryAmount> agreedPrice(AgreementRequest request) {
+        return request.agreed().map(AgreementRequest.Agreed::price);
+    }
+
+    private static boolean comesLater(AgreementRequest request) {
+        return request.part().flatMap(AgreementRequest.Part::from).isPresent();
     }
 
     /** The same with one more change: what the rates give with it, less what they give without it, for the days left. */
@@ -87,7 +140,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         return new AgreementState(after, pricing, request, plan, invoiced, all, next, day);
     }
 
-    private Validated<AgreementState> with(Change change) {
+    private Validated<AgreementState> with(Change change, Beside beside) {
         Problems problems = new Problems();
         Set<String> ids = new LinkedHashSet<>(setting.site().machines().stream().map(Machine::id).toList());
         List<String> all = setting.whole().machines().stream().map(Machine::id).toList();
@@ -112,7 +165,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         Map<String, Integer> now = setting.scope().work().minutes();
         Map<String, Integer> known = change.minutes().keySet().stream().filter(now::containsKey)
                 .collect(Collectors.toMap(scope -> scope, now::get));
-        return problems.or(() -> setting.withMachines(ids).withMinutes(change.minutes()))
+        return problems.or(() -> setting.with(beside).withMachines(ids).withMinutes(change.minutes()))
                 .then(after -> pricing.of(setting.withMinutes(known), plan.tier()).then(before -> pricing
                         .of(after, plan.tier()).map(priced -> with(change, after, before, priced))));
     }
@@ -127,10 +180,26 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         List<Prepaid.Part> parts = new ArrayList<>();
         parts.add(new Prepaid.Part(plan.termPrice(yearPrice()), plan.term().start()));
         changes.forEach(change -> parts.add(new Prepaid.Part(change.price().amount(), change.price().from())));
-        return new Prepaid(plan.term(), parts, plan.visits().stream()
+        return new Prepaid(plan.term(), parts, plan.visits().stream().filter(slot -> isDue(slot.visit()))
                 .map(slot -> new Prepaid.VisitShare(slot.visit().date(), slot.priced().net(),
                         !slot.visit().date().isAfter(done)))
                 .toList());
+    }
+
+    /** Whether the site is part of the agreement on the day of a visit. */
+    private boolean isDue(PlannedVisit visit) {
+        return request.part().filter(part -> !part.contains(visit.date())).isEmpty();
+    }
+
+    /** The visits of the term that fall into the days on which the site is part of the agreement. */
+    public VisitCalendar calendar() {
+        return new VisitCalendar(plan.calendar().visits().stream().filter(this::isDue).toList(),
+                plan.calendar().leftOut());
+    }
+
+    /** Whether the site is still part of the agreement at the end of the term. */
+    public boolean isInAtTheEnd() {
+        return request.part().flatMap(AgreementRequest.Part::until).isEmpty();
     }
 
     /** Those of the term, as they are after all changes, and those of months after it up to the next one. */
@@ -171,6 +240,11 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
 
     public MonetaryAmount yearPrice() {
         return yearPrice(request, plan);
+    }
+
+    /** The same, or of a site that comes in later what it is from then on. */
+    public MonetaryAmount plannedYearPrice() {
+        return agreedPrice(request).orElse(plan.year().price());
     }
 
     /** A year's price with the machines as they are after all changes. */

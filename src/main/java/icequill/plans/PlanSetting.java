@@ -29,15 +29,17 @@ import java.util.stream.Stream;
  * @param whole the site with all its machines
  * @param site with those machines that are looked after
  * @param rates of the day by which plans are priced
+ * @param beside what the same agreement looks after elsewhere
  */
-public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place, PlanScope scope) {
+public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place, PlanScope scope,
+        Beside beside) {
 
     /** With the machines that the scope names, or all where it names none. */
     public static PlanSetting of(Shop shop, Site whole, Rates rates, TaxPlace place, PlanScope scope) {
         Set<String> machines = new LinkedHashSet<>(scope.machines().isEmpty()
                 ? whole.machines().stream().map(Machine::id).toList()
                 : scope.machines().stream().map(Visit.Named::id).toList());
-        return new PlanSetting(shop, whole, whole.only(machines), rates, place, scope);
+        return new PlanSetting(shop, whole, whole.only(machines), rates, place, scope, Beside.NOTHING);
     }
 
     /**
@@ -56,22 +58,32 @@ public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlac
 
     /** How much is looked after. */
     Reach reach() {
-        return new Reach(site.machines().size(), 1);
+        return new Reach(site.machines().size() + beside.machines(), 1 + beside.sites());
     }
 
     /** The same for other machines of the site. */
     PlanSetting withMachines(Set<String> ids) {
-        return new PlanSetting(shop, whole, whole.only(ids), rates, place, scope);
+        return new PlanSetting(shop, whole, whole.only(ids), rates, place, scope, beside);
+    }
+
+    /** The same where other sites are looked after too. */
+    PlanSetting with(Beside other) {
+        return new PlanSetting(shop, whole, site, rates, place, scope, other);
+    }
+
+    /** The same at other rates, for another term. */
+    PlanSetting at(Rates others, PlanScope over) {
+        return new PlanSetting(shop, whole, site, others, place, over, beside);
     }
 
     /** The same with what is expected of included calls. */
     PlanSetting withReserve(CallReserve reserve) {
-        return new PlanSetting(shop, whole, site, rates, place, scope.withReserve(reserve));
+        return new PlanSetting(shop, whole, site, rates, place, scope.withReserve(reserve), beside);
     }
 
     /** The same with other minutes at the site, by the id of the scope. */
     PlanSetting withMinutes(Map<String, Integer> minutes) {
-        return new PlanSetting(shop, whole, site, rates, place, scope.withMinutes(minutes));
+        return new PlanSetting(shop, whole, site, rates, place, scope.withMinutes(minutes), beside);
     }
 
     /** What makes visits dearer, by the site and by what was asked. */

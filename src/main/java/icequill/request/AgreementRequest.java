@@ -6,12 +6,17 @@ import icequill.agreement.MonthByMonth;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Term;
+import icequill.party.Machine;
+import icequill.party.Site;
 import icequill.problem.Place;
 import icequill.work.Visit;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /**
@@ -25,10 +30,25 @@ import javax.money.MonetaryAmount;
  * @param cancelDays of notice by which the customer may end it within the term
  * @param changes in mid-term, by rising day
  * @param purchaseOrder that stands for all that the agreement bills
+ * @param part present where this is one of several sites
+ * @param further the other sites of it; each has none itself
  */
 public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
         Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes,
-        Optional<String> purchaseOrder) {
+        Optional<String> purchaseOrder, Optional<Part> part, List<AgreementRequest> further) {
+
+    /**
+     * One of several sites.
+     *
+     * @param from the day on which it comes in, in mid-term; empty where it is in from the beginning
+     * @param until its last day, in mid-term; empty where it stays
+     */
+    public record Part(Optional<LocalDate> from, Optional<LocalDate> until) {
+
+        public boolean contains(LocalDate day) {
+            return from.filter(day::isBefore).isEmpty() && until.filter(day::isAfter).isEmpty();
+        }
+    }
 
     /**
      * A year's price that no rates give.
@@ -79,6 +99,27 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
 
     public AgreementRequest {
         changes = List.copyOf(changes);
+        further = List.copyOf(further);
+    }
+
+    /** Its sites one by one, this one first. */
+    public List<AgreementRequest> sites() {
+        return Stream.concat(Stream.of(this), further.stream()).toList();
+    }
+
+    /** The machines of its site that are looked after on a day, by id; none while the site is not part of it. */
+    public Set<String> machines(Site site, LocalDate day) {
+        if (part.filter(known -> !known.contains(day)).isPresent()) {
+            return Set.of();
+        }
+        Set<String> ids = new LinkedHashSet<>(scope.machines().isEmpty()
+                ? site.machines().stream().map(Machine::id).toList()
+                : scope.machines().stream().map(Visit.Named::id).toList());
+        changes.stream().filter(change -> !change.from().isAfter(day)).forEach(change -> {
+            change.added().forEach(machine -> ids.add(machine.id()));
+            change.removed().forEach(machine -> ids.remove(machine.id()));
+        });
+        return ids;
     }
 
     /** How it goes on by the month; empty where it does not. */
@@ -91,6 +132,7 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
     /** Whether it was accepted by a day of its term, or of the months that it goes on for. */
     public boolean isInForce(LocalDate day) {
         return accepted.filter(found -> !found.date().isAfter(day)).isPresent()
+                && part.filter(known -> !known.contains(day)).isEmpty()
                 && (scope.term().contains(day) || byMonth().filter(months -> months.contains(day)).isPresent());
     }
 

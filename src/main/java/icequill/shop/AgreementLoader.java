@@ -1,14 +1,17 @@
 package icequill.shop;
 
 import icequill.agreement.Invoiced;
-import icequill.agreement.Tier;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.forecast.inputs.SiteHistory;
-import icequill.plans.AgreementState;
+import icequill.party.Customer;
 import icequill.plans.PlanSetting;
 import icequill.plans.ReserveAhead;
 import icequill.plans.TierPricing;
+import icequill.plans.WholeAgreement;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
@@ -29,26 +32,52 @@ public record AgreementLoader(ShopFolder folder, Function<AgreementRequest, Vali
      *
      * @param day whose tax rules hold
      */
-    public Validated<AgreementState> of(FormName name, LocalDate day) {
+    public Validated<WholeAgreement> of(FormName name, LocalDate day) {
         Problems problems = new Problems();
-        Optional<AgreementState> hand = folder.form(name, List.of(FormKind.AGREEMENT))
+        Optional<WholeAgreement> hand = folder.form(name, List.of(FormKind.AGREEMENT))
                 .flatMap(form -> read(form, day, problems));
         return GlyphCheck.report(folder, problems).or(hand::orElseThrow);
     }
 
     /** The agreement as far as it could be worked out; empty where something is missing, which was reported. */
-    public Optional<AgreementState> read(Form form, LocalDate day, Problems problems) {
+    public Optional<WholeAgreement> read(Form form, LocalDate day, Problems problems) {
         Optional<AgreementRequest> request = folder.agreement(form);
-        Optional<PlanSetting> setting = request
-                .flatMap(found -> new PlanLoader(folder).setting(found.scope(), found.priced(), day, problems));
-        Optional<Tier> tier = setting.flatMap(found -> problems.take(found.rates().tier(request.orElseThrow().tier())));
-        if (tier.isEmpty() || !folder.problems().isEmpty()) {
+        List<WholeAgreement.Priced> sites = request.stream().flatMap(found -> found.sites().stream())
+                .flatMap(site -> priced(site, day, problems).stream()).toList();
+        if (request.isEmpty() || sites.size() < request.get().sites().size() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
-        LocalDate priced = request.orElseThrow().priced();
+        problems.addAll(otherCustomers(sites, request.get().scope().place()));
+        return problems.isEmpty()
+                ? problems.take(WholeAgreement.of(request.get(), sites, invoiced, day))
+                : Optional.empty();
+    }
+
+    private Optional<WholeAgreement.Priced> priced(AgreementRequest site, LocalDate day, Problems problems) {
+        LocalDate priced = site.priced();
         TierPricing pricing = new TierPricing(folder.forecast(priced)
                 .map(rates -> new ReserveAhead(rates, SiteHistory.UNKNOWN, Optional.empty(), priced)));
-        return problems.take(AgreementState.of(setting.orElseThrow(), request.orElseThrow(), tier.get(), pricing,
-                invoiced, day));
+        return new PlanLoader(folder).setting(site.scope(), priced, day, problems)
+                .flatMap(setting -> problems.take(setting.rates().tier(site.tier()))
+                        .map(tier -> new WholeAgreement.Priced(setting, tier, pricing)));
+    }
+
+    /** That one number bills one customer by one kind of tax, where it does not. */
+    private static List<Problem> otherCustomers(List<WholeAgreement.Priced> sites, Place place) {
+        PlanSetting first = sites.getFirst().setting();
+        return sites.stream().map(WholeAgreement.Priced::setting)
+                .filter(other -> !isSame(other.whole().customer(), first.whole().customer())
+                        || other.place().regime() != first.place().regime())
+                .map(other -> new Problem(Code.NOT_ALLOWED, place,
+                        "sites \"" + first.whole().id() + "\" and \"" + other.whole().id()
+                                + "\" have other customers, or another kind of tax",
+                        "an agreement for each"))
+                .toList();
+    }
+
+    /** Wherever each of them is written down. */
+    private static boolean isSame(Customer one, Customer other) {
+        return one.name().equals(other.name()) && one.vendorNumber().equals(other.vendorNumber())
+                && one.paymentDays().equals(other.paymentDays());
     }
 }

@@ -84,9 +84,20 @@ public final class BookForms implements FormSource {
     @Override
     public Validated<List<Form>> agreementsAt(String site) {
         return asked("an agreement for site \"" + site + "\"", reading -> Validated.valid(
-                reading.entries().agreementsAt(site).stream().filter(entry -> !entry.isForgotten())
-                        .map(BookForms::form).toList()),
+                agreementsAt(reading, site).stream().filter(entry -> !entry.isForgotten()).map(BookForms::form).toList()),
                 List.of());
+    }
+
+    /** The agreements for a site, alone or among several, the forgotten among them. */
+    public static List<AgreementEntry> agreementsAt(Reading reading, String site) {
+        return Stream.concat(reading.entries().agreementsAt(site).stream(),
+                overSeveral(reading.entries().agreements(), site)).distinct().toList();
+    }
+
+    /** Those over several sites, of which one is the site. */
+    static Stream<AgreementEntry> overSeveral(List<AgreementEntry> all, String site) {
+        return all.stream().filter(entry -> entry.data().contains(Form.SITES))
+                .filter(entry -> form(entry).isForSite(site));
     }
 
     /** A customer of the book, who must be there. */

@@ -87,7 +87,7 @@ record FormFinder(FolderFiles files, FormSource book, List<Form> given, Problems
     List<Form> agreementsAt(String site) {
         List<Form> forms = new ArrayList<>(given.stream()
                 .filter(form -> form.kind().filter(kind -> kind == FormKind.AGREEMENT).isPresent())
-                .filter(form -> form.text("site").filter(site::equals).isPresent()).toList());
+                .filter(form -> form.isForSite(site)).toList());
         Set<String> laidOver = given.stream().map(Form::id).collect(Collectors.toSet());
         problems.take(book.agreementsAt(site)).ifPresent(stored -> stored.stream()
                 .filter(form -> !laidOver.contains(form.id())).forEach(forms::add));

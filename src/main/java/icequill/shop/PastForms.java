@@ -78,7 +78,8 @@ public record PastForms(PastEntries then) implements FormSource {
 
     @Override
     public Validated<List<Form>> agreementsAt(String site) {
-        return Validated.valid(agreements().filter(entry -> entry.site().equals(site)).map(BookForms::form).toList());
+        return Validated.valid(Stream.concat(agreements().filter(entry -> entry.site().equals(site)),
+                BookForms.overSeveral(agreements().toList(), site)).distinct().map(BookForms::form).toList());
     }
 
     /** What was to be quoted at a site. */

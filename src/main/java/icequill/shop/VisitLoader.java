@@ -90,7 +90,9 @@ public record VisitLoader(ShopFolder folder) {
     private List<AgreementInForce> inForce(Site site, LocalDate day, Problems problems) {
         List<AgreementInForce> found = new ArrayList<>();
         for (Form form : folder.agreementsAt(site.id())) {
-            folder.agreement(form).filter(request -> request.isInForce(day))
+            folder.agreement(form).stream().flatMap(request -> request.sites().stream())
+                    .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
+                    .filter(request -> request.isInForce(day)).findFirst()
                     .flatMap(request -> inForce(request, site, day, problems)).ifPresent(found::add);
         }
         return found;

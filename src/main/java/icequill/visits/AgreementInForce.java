@@ -3,7 +3,6 @@ package icequill.visits;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
-import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -15,7 +14,6 @@ import icequill.work.Outcome;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -34,18 +32,7 @@ public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates,
 
     /** As it is on a day. */
     public static AgreementInForce on(LocalDate day, AgreementRequest request, Tier tier, Rates rates, Site site) {
-        return new AgreementInForce(request, tier, rates, machines(request, site, day));
-    }
-
-    private static Set<String> machines(AgreementRequest request, Site site, LocalDate day) {
-        Set<String> ids = new HashSet<>(request.scope().machines().isEmpty()
-                ? site.machines().stream().map(Machine::id).toList()
-                : request.scope().machines().stream().map(Visit.Named::id).toList());
-        request.changes().stream().filter(change -> !change.from().isAfter(day)).forEach(change -> {
-            change.added().forEach(machine -> ids.add(machine.id()));
-            change.removed().forEach(machine -> ids.remove(machine.id()));
-        });
-        return ids;
+        return new AgreementInForce(request, tier, rates, request.machines(site, day));
     }
 
     /** What is off all other work while it runs. */

@@ -4,15 +4,19 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
+import icequill.agreement.Invoiced;
 import icequill.document.Bill;
 import icequill.document.CombinedInvoice;
 import icequill.explain.Phrase;
 import icequill.papers.CombinedInvoiceAssembly;
+import icequill.papers.InstallmentAssembly;
+import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.TaxBasis;
+import icequill.plans.WholeAgreement;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
 import icequill.problem.Place;
@@ -21,6 +25,8 @@ import icequill.rates.Rates;
 import icequill.render.words.Sentences;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
+import icequill.shop.AgreementLoader;
+import icequill.shop.FormName;
 import icequill.shop.ShopFolder;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
@@ -41,6 +47,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 
 /** Every visit of the demo, priced with the shipped rates and taxed in every shipped place, in every encoding. */
@@ -118,6 +125,24 @@ class PricedBillsTest {
         }
         assertThat(billed).contains("[hafenland, hafenland] INVOICE", "[alder-county, palma-county] INVOICE",
                 "[fir-county, ceniza-county] ITEM");
+    }
+
+    /** Each payment of an agreement over three sites of two tax places, and of one for a season. */
+    @ParameterizedTest
+    @CsvSource({"lantern-coffee, 4", "tamarack-camp, 4"})
+    void installments_areValidAndWorkOut(String agreement, int payments) throws Exception {
+        ShopFolder shop = DemoShop.read(folder);
+        WholeAgreement whole = new AgreementLoader(shop, request -> Validated.valid(Invoiced.NOTHING))
+                .of(FormName.file(folder.resolve("agreements/" + agreement + ".yaml")), LocalDate.of(2026, 6, 1))
+                .orElseThrow();
+        BillTo billTo = whole.billTo(LocalDate.of(2026, 6, 1)).orElseThrow();
+
+        assertThat(whole.termPayments()).hasSize(payments);
+        for (int payment = 1; payment <= payments; payment++) {
+            assertRight(new InstallmentAssembly(whole, billTo).invoice(payment, new PaperOptions(Optional.of("1"),
+                    LocalDate.of(2026, 12, 30), Optional.of(Language.SPANISH), Extras.NONE)).orElseThrow(),
+                    SchematronRules.UBL_INVOICE);
+        }
     }
 
     /** 52.00 + 65.33 + 159.25 = 276.58 as the README has it, and 19 % of that, 52.5502. */

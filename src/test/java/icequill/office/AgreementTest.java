@@ -1,21 +1,28 @@
 package icequill.office;
 
+import static icequill.RatesFixture.USD;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.DemoShop;
 import icequill.agreement.Installment;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
+import icequill.explain.HowReader;
+import icequill.explain.Phrase;
+import icequill.files.form.Form;
 import icequill.money.Amounts;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
+import icequill.office.register.MergeOffice;
 import icequill.plans.AgreementState;
+import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
+import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -38,6 +45,7 @@ class AgreementTest {
 
     private static final String BAKERY = "agreements/crumb-lane-bakery.yaml";
     private static final String HOTEL = "agreements/hotel-fernhill.yaml";
+    private static final String LANTERN = "agreements/lantern-coffee.yaml";
     private static final LocalDate DAY = LocalDate.of(2026, 5, 20);
 
     @TempDir
@@ -146,7 +154,7 @@ class AgreementTest {
         return new AgreementLoader(DemoShop.read(folder),
                 new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of)
                 .of(FormName.file(folder.resolve(HOTEL)), DAY)
-                .orElseThrow();
+                .orElseThrow().first();
     }
 
     private static List<String> payments(AgreementState hand) {
@@ -273,6 +281,144 @@ class AgreementTest {
         assertThat(office.installment(FormName.file(file), 1005, options(LocalDate.of(2027, 12, 1))).problems())
                 .extracting(Problem::text).containsExactly("the agreement has no installment 1005"
                         + " (--installment from 1 to 4, or from 1001 to 1004 after its term)");
+    }
+
+    /**
+     * By hand: 1,035.00 and 620.00 a year, a quarter of each 258.75 and 155.00. The third site comes on 1 October, 243 of 365 days:
+     * 620.00 x 243 / 365 = 412.77, over two payments 206.39 and 206.38. On 1 March the first one loses a machine: (620.00 - 1,035.00) x 92
+     * / 365 = -104.60, all in the last payment. Payments are not taxed in Ceniza; in Alder 8.875 % of 413.75 is 36.72.
+     */
+    @Test
+    void severalSites_paidTogetherEachByItsPlace_comingAndGoingByTheDay() throws IOException {
+        WholeAgreement whole = whole();
+
+        assertThat(whole.sites()).extracting(state -> Amounts.plain(state.plannedYearPrice()))
+                .containsExactly("1035.00", "620.00", "620.00");
+        assertThat(Amounts.plain(whole.yearPrice())).isEqualTo("1655.00");
+        assertThat(whole.termPayments()).extracting(payment -> Amounts.plain(payment.amount()))
+                .containsExactly("413.75", "413.75", "620.14", "515.53");
+        assertThat(whole.termPayments()).allSatisfy(payment -> assertThat(HowReader.evaluate(payment.how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(payment.amount())));
+        assertThat(whole.sites().getLast().calendar().visits()).extracting(visit -> visit.date().toString())
+                .containsExactly("2026-12-01");
+        WrittenPaper third = DemoShop.office(folder).plans().installment(FormName.file(folder.resolve(LANTERN)), 3,
+                options(LocalDate.of(2026, 12, 1), "2026-0300")).orElseThrow();
+        assertThat(third.sums().orElseThrow().plain()).containsExactly("620.14", "36.72", "656.86");
+        assertThat(PrintedQuote.of(third.files().getFirst()).flowing()).contains("By site",
+                "Lantern Coffee Main Street, 0301: agreement A-2026-007", "258.75", "155.00", "206.39",
+                "3 sites, named below", "LCR-2026-14");
+        assertThat(PrintedQuote.of(DemoShop.office(folder).plans()
+                .agreement(FormName.file(folder.resolve(LANTERN)), options(DAY)).orElseThrow().files().getFirst())
+                .flowing()).contains("Sites, and the price of each", "1,655.00 a year, before tax",
+                        "1,035.00 + 620.00 + 0.00; all sites together", "5 visits in the term",
+                        "from October 1, 2026", "Full clean: December 1, 2026");
+        assertThat(PrintedQuote.of(DemoShop.office(folder).plans()
+                .renewal(FormName.file(folder.resolve(LANTERN)), options(LocalDate.of(2027, 4, 20)), Optional.empty())
+                .orElseThrow().paper().files().getFirst()).flowing()).contains("Until now 1,860.00",
+                        "From the renewal on 1,890.00", "12 × 157.50", "630.00 + 630.00 + 630.00");
+    }
+
+    /** Three machines at two sites get 10 % in place of 5 %; four from October on 12 %, which the two others have from then on too. */
+    @Test
+    void severalSites_discountByWhatIsLookedAfterInAll_alsoWhenASiteComes() throws IOException {
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        Files.writeString(tiers, Files.readString(tiers).replaceFirst("    discount: 5 ",
+                "    machineDiscount: [{from: 3, percent: 10}, {from: 4, percent: 12}]\n    discount: 5 "));
+        Path file = folder.resolve(LANTERN);
+        Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", ""));
+
+        WholeAgreement whole = whole();
+
+        // 1,087.58 less 108.76 = 978.82 -> 980.00, less 130.51 = 957.07 -> 955.00; 654.50 less 65.45 = 589.05 -> 590.00, less 78.54 =
+        // 575.96 -> 575.00. From October on, 243 of 365 days: -25.00 and -15.00 a year are -16.64 and -9.99; the third costs 575.00.
+        assertThat(whole.sites()).extracting(state -> Amounts.plain(state.yearPrice()) + " "
+                + Amounts.plain(state.currentYearPrice())).containsExactly("980.00 955.00", "590.00 575.00",
+                        "0.00 575.00");
+        assertThat(whole.sites().getFirst().changes()).singleElement()
+                .satisfies(change -> assertThat(Amounts.plain(change.price().amount())).isEqualTo("-16.64"));
+        assertThat(whole.sites().get(1).changes()).singleElement()
+                .satisfies(change -> assertThat(Amounts.plain(change.price().amount())).isEqualTo("-9.99"));
+        assertThat(whole.sites().getFirst().how().reasons()).extracting(Phrase::key)
+                .contains("reason.discount-machines", "reason.best-discount");
+    }
+
+    /** All four payments stand; what the machine costs less, 104.60, goes back of the last one, which asked 258.75 for its site. */
+    @Test
+    void severalSites_changeAfterAllWasInvoiced_givenBackOfTheLastPayment() throws IOException {
+        Path file = folder.resolve(LANTERN);
+        String withChange = Files.readString(file);
+        Files.writeString(file, withChange.replaceFirst("(?s)changes:.*", ""));
+        DemoShop.imported(folder);
+        IssueOffice office = IssueOffice.of(folder, Clock.fixed(Instant.parse("2027-03-20T12:00:00Z"), ZoneOffset.UTC));
+        for (int payment = 1; payment <= 4; payment++) {
+            office.installment(FormName.file(file), payment,
+                    new IssueOptions(LocalDate.of(2026, 3 + 3 * payment > 12 ? 12 : 3 + 3 * payment, 1)
+                            .plusMonths(payment == 4 ? 3 : 0), Optional.empty())).orElseThrow();
+        }
+        Files.writeString(file, withChange);
+
+        WholeAgreement whole = whole();
+
+        assertThat(Amounts.plain(whole.givenBack(4))).isEqualTo("104.60");
+        assertThat(whole.termPayments()).extracting(payment -> Amounts.plain(payment.amount()))
+                .containsExactly("413.75", "413.75", "620.14", "620.13");
+        assertThat(new BookForms(ShopBook.of(folder, Clock.systemUTC())).shop().agreementsAt("lantern-depot"))
+                .extracting(Form::id).containsExactly("lantern-coffee");
+    }
+
+    /** What is asked of the store goes on under its new id; two stores of one agreement are not made one. */
+    @Test
+    void severalSites_mergedSite_staysPartOfTheAgreement() throws IOException {
+        Path other = folder.resolve("sites/lantern-old-depot.yaml");
+        Files.writeString(other, Files.readString(folder.resolve("sites/lantern-depot.yaml"))
+                .replace("id: counter", "id: old-counter"));
+        Path file = folder.resolve(LANTERN);
+        Files.writeString(file, Files.readString(file).replace("site: lantern-depot", "site: lantern-old-depot"));
+        DemoShop.imported(folder);
+        ShopBook book = ShopBook.of(folder, Clock.systemUTC());
+        MergeOffice merging = MergeOffice.of(folder, Clock.systemUTC());
+
+        assertThat(merging.sites("lantern-main-street", "lantern-old-depot", true).problems())
+                .extracting(Problem::message).contains("agreement \"lantern-coffee\" is over both sites");
+        merging.sites("lantern-old-depot", "lantern-depot", false).orElseThrow();
+
+        assertThat(new BookForms(book).shop().agreementsAt("lantern-depot")).extracting(Form::id)
+                .containsExactly("lantern-coffee");
+        assertThat(new AgreementLoader(new BookForms(book).shop(), new InvoicedPayments(book)::of)
+                .of(new FormName.InBook("lantern-coffee"), DAY).orElseThrow().termPayments().getFirst().amount())
+                .isEqualTo(whole().termPayments().getFirst().amount());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "billing: quarterly | billing: per-visit | NOT_ALLOWED | several sites have no payments together",
+            "site: lantern-depot | site: lantern-main-street | DUPLICATE_NAME | \"lantern-main-street\" is named a second time",
+            "site: lantern-depot | site: hotel-fernhill | NOT_ALLOWED | have other customers, or another kind of tax",
+            "site: lantern-depot | site: lantern-depott | UNKNOWN_NAME | did you mean \"lantern-depot\"",
+            "from: 2026-10-01 | from: 2027-10-01 | OUT_OF_RANGE | is not within the term after its first day",
+            "from: 2026-10-01 | from: 2026-10-01\\n    until: 2026-09-01 | WRONG_ORDER | before it comes in",
+            "site: lantern-main-street\\n    remove | site: lantern-mian\\n    remove | UNKNOWN_NAME | there is no site of this agreement",
+            "site: lantern-main-street\\n    remove | remove | MISSING | does not say at which site",
+            "tier: semiannual | tier: semiannual\\nsite: lantern-depot | NOT_ALLOWED | site of the whole, but there are sites",
+            "sites: | sitez: | UNKNOWN_KEY | there is no key \"sitez\" here",
+            "sites: | sitez: | MISSING | nothing says for which site it is"})
+    void severalSites_wrong_sayWhat(String from, String to, Code code, String message) throws IOException {
+        Path file = folder.resolve(LANTERN);
+        String text = Files.readString(file);
+        assertThat(text).contains(from.replace("\\n", "\n"));
+        Files.writeString(file, text.replace(from.replace("\\n", "\n"), to.replace("\\n", "\n")));
+
+        List<Problem> problems = DemoShop.office(folder).plans().agreement(FormName.file(file), options(DAY))
+                .problems();
+
+        assertThat(problems).extracting(Problem::code).contains(code);
+        assertThat(problems.stream().map(Problem::text)).anyMatch(found -> found.contains(message));
+    }
+
+    private WholeAgreement whole() {
+        return new AgreementLoader(DemoShop.read(folder),
+                new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of)
+                .of(FormName.file(folder.resolve(LANTERN)), DAY).orElseThrow();
     }
 
     /** The bakery's agreement, each text replaced by the next. */

@@ -163,18 +163,20 @@ public record PlanFixture(Invoice like, int lines) {
         Proration change = Proration.of(TERM, LocalDate.of(2026, 5, 17), price, amount("1800"));
         return new ServiceAgreement("A-1", LocalDate.of(2026, 1, 20),
                 Optional.of(new Acceptance(LocalDate.of(2026, 1, 18), "quote <7>")), like.shop(),
-                like.language(), like.size(), like.billTo(), like.vendorNumber(), where(),
-                Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), tier(), calendar(), work(),
-                amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), calls(), RENEWAL, 30,
-                Optional.of(refund(price, payments)), Optional.of("PO-<8>"),
-                List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change,
+                like.language(), like.size(), like.billTo(), like.vendorNumber(),
+                List.of(new ServiceAgreement.CareAt(where(),
+                        Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), Optional.empty(),
+                        Optional.empty(), calendar(), work(), amount("690"), how(), calls(),
+                        List.of(new ServiceAgreement.Change(List.of("cellar"), List.of("back room"), amount("210"), change,
                         List.of(Phrase.of("reason.change-minutes",
                                 new Wording("full clean", "limpieza completa").named(),
                                 Fact.number(135, "min"), Fact.number(100, "min"),
                                 new Fact.Word("minutes-from.timetable")),
                                 Phrase.of("reason.change-minutes-unproven", new Wording("light", "ligera").named(),
                                         Fact.number(60, "min"), Fact.number(45, "min"), Fact.number(3, "min"))),
-                        List.of(new PaymentChange.GivenBack(3, amount("12.5"))))),
+                        List.of(new PaymentChange.GivenBack(3, amount("12.5"))))))),
+                tier(), amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), RENEWAL, 30,
+                Optional.of(refund(price, payments)), Optional.of("PO-<8>"),
                 List.of(Phrase.of("reason.closed-to-the-end", new Fact.Day(LocalDate.of(2027, 7, 31)))));
     }
 
@@ -189,7 +191,7 @@ public record PlanFixture(Invoice like, int lines) {
     InstallmentInvoice installment() {
         return new InstallmentInvoice(like.number(), LocalDate.of(2026, 4, 30), LocalDate.of(2026, 5, 30), like.shop(),
                 like.language(), like.size(), like.billTo(), like.vendorNumber(), "A-1", tier().name(), 2, 8,
-                like.served(), like.lines(), like.totals(), List.of());
+                like.served(), Optional.empty(), like.lines(), like.totals(), List.of());
     }
 
     RenewalNotice renewal() {
@@ -198,7 +200,7 @@ public record PlanFixture(Invoice like, int lines) {
         return new RenewalNotice(LocalDate.of(2027, 11, 1), like.shop(), like.language(), like.size(), like.billTo(),
                 like.vendorNumber(), where(), "A-1", tier().name(),
                 Collections.nCopies(lines, RatesFixture.site().machines().getFirst()), RENEWAL,
-                RENEWAL.next(), price, List.of(),
+                RENEWAL.next(), price, List.of(), List.of(),
                 Optional.empty(),
                 List.of(Phrase.of("renewal.law", new Wording("a <law>", "una ley").named())));
     }

@@ -4,13 +4,15 @@ import icequill.agreement.Acceptance;
 import icequill.agreement.GoingOn;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
+import icequill.agreement.Term;
 import icequill.files.pricing.Prices;
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Tree;
 import icequill.party.Shop;
 import icequill.problem.Code;
-import icequill.request.AgreementRequest;
+import icequill.problem.Problem;
 import icequill.request.AgreementRequest.RaiseBy;
+import icequill.request.AgreementRequest;
 import icequill.request.PlanScope;
 import icequill.work.Visit;
 import java.math.BigDecimal;
@@ -25,6 +27,11 @@ public final class AgreementReader {
     private static final int MOST_PERCENT = 100;
     private static final int USUAL_NOTICE = 30;
     private static final int YEAR = 12;
+    /** What each of several sites has for itself. */
+    private static final List<String> SITE_KEYS = List.of("site", "machines", "crew", "minutes", "modifiers", "arrive",
+            "includedCalls", "agreed");
+    /** Payments on days that each site has for itself. */
+    private static final List<String> PER_SITE = List.of("per-visit", "open-months");
 
     private final Fields fields;
     private final Shop shop;
@@ -36,23 +43,97 @@ public final class AgreementReader {
 
     /** Empty when something needed is missing or wrong, which is then reported. */
     public Optional<AgreementRequest> read() {
-        Optional<PlanScope> scope = PlanScopeReader.read(fields, shop);
-        Optional<LocalDate> priced = fields.day("priced");
-        Optional<AgreementRequest.Renewal> renewal = scope
-                .flatMap(found -> fields.child("renewal").flatMap(entry -> renewal(entry, found)));
-        List<AgreementRequest.Change> changes = scope.map(this::changes).orElse(List.of());
-        Optional<AgreementRequest.Agreed> agreed = agreed();
-        Optional<Acceptance> accepted = fields.child("accepted").flatMap(entry -> entry.day("date")
-                .map(day -> new Acceptance(day, entry.text("paper").orElse(""))));
-        return scope.flatMap(found -> fields.id("tier").flatMap(tier -> priced.flatMap(day -> renewal
-                .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, found,
-                        new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
-                        fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
-                        fields.text("purchaseOrder")))))));
+        List<Fields> sites = fields.children("sites");
+        if (sites.isEmpty()) {
+            fields.children("changes").forEach(entry -> entry.id("site").ifPresent(site -> entry.problems().add(
+                    Code.NOT_ALLOWED, entry.place("site"), "a change at a site, but the agreement is for one",
+                    "the change without a site")));
+            if (fields.text("site").isEmpty()) {
+                fields.problems().add(Code.MISSING, fields.place(), "nothing says for which site it is",
+                        "site: ..., or sites: with two or more");
+            }
+            return PlanScopeReader.read(fields, shop).flatMap(scope -> read(fields, scope, Optional.empty()));
+        }
+        checkSites(sites);
+        List<AgreementRequest> all = sites.stream().flatMap(entry -> PlanScopeReader.read(fields, entry, shop)
+                .flatMap(scope -> read(entry, scope, Optional.of(part(entry, scope)))).stream()).toList();
+        return all.size() == sites.size() ? Optional.of(joined(all)) : Optional.empty();
     }
 
-    private Optional<AgreementRequest.Agreed> agreed() {
-        return fields.child("agreed").flatMap(entry -> Prices.charged(entry, "price", shop.currency())
+    private static AgreementRequest joined(List<AgreementRequest> all) {
+        AgreementRequest first = all.getFirst();
+        return new AgreementRequest(first.number(), first.scope(), first.tier(), first.priced(), first.accepted(),
+                first.agreed(), first.cancelDays(), first.renewal(), first.changes(), first.purchaseOrder(),
+                first.part(), all.subList(1, all.size()));
+    }
+
+    /** What several sites must not have. */
+    private void checkSites(List<Fields> sites) {
+        SITE_KEYS.stream().filter(key -> fields.has(key))
+                .forEach(key -> fields.problems().add(Code.NOT_ALLOWED, fields.place(key),
+                        key + " of the whole, but there are sites", key + " under each of the sites"));
+        if (fields.text("billing").filter(PER_SITE::contains).isPresent()) {
+            fields.problems().add(Code.NOT_ALLOWED, fields.place("billing"),
+                    "several sites have no payments together: billing: " + fields.text("billing").orElse(""),
+                    "yearly, quarterly or monthly; or an agreement for each site");
+        }
+        List<String> known = new ArrayList<>();
+        for (Fields site : sites) {
+            site.id("site").ifPresent(id -> {
+                if (known.contains(id)) {
+                    site.problems().add(Code.DUPLICATE_NAME, site.place("site"), "\"" + id + "\" is named a second time",
+                            "each site once");
+                }
+                known.add(id);
+            });
+        }
+        fields.children("changes").forEach(entry -> entry.id("site").ifPresentOrElse(site -> {
+            if (!known.contains(site)) {
+                entry.problems().add(Problem.unknownName(entry.place("site"), "site of this agreement", site, known));
+            }
+        }, () -> entry.problems().add(Code.MISSING, entry.place(), "a change that does not say at which site",
+                Problem.oneOf("", known))));
+    }
+
+    private static AgreementRequest.Part part(Fields entry, PlanScope scope) {
+        Optional<LocalDate> from = within(entry, "from", scope);
+        Optional<LocalDate> until = within(entry, "until", scope);
+        from.flatMap(first -> until.filter(last -> last.isBefore(first))).ifPresent(last -> entry.problems().add(
+                Code.WRONG_ORDER, entry.place("until"), "until " + last + ", before it comes in",
+                "a day from " + from.orElseThrow() + " on"));
+        return new AgreementRequest.Part(from, until);
+    }
+
+    private static Optional<LocalDate> within(Fields entry, String key, PlanScope scope) {
+        Term term = scope.term();
+        Optional<LocalDate> day = entry.day(key);
+        Optional<LocalDate> right = day.filter(found -> term.contains(found) && !found.equals(term.start())
+                && !(key.equals("until") && found.equals(term.lastDay())));
+        if (day.isPresent() && right.isEmpty()) {
+            entry.problems().add(Code.OUT_OF_RANGE, entry.place(key),
+                    day.get() + " is not within the term after its first day",
+                    "a day from " + term.start().plusDays(1) + " to " + term.lastDay() + ", or left out");
+        }
+        return right;
+    }
+
+    /** @param entry what is said of the site alone */
+    private Optional<AgreementRequest> read(Fields entry, PlanScope scope, Optional<AgreementRequest.Part> part) {
+        Optional<LocalDate> priced = fields.day("priced");
+        Optional<AgreementRequest.Renewal> renewal = fields.child("renewal").flatMap(found -> renewal(found, scope));
+        List<AgreementRequest.Change> changes = changes(scope, part);
+        Optional<AgreementRequest.Agreed> agreed = agreed(entry);
+        Optional<Acceptance> accepted = fields.child("accepted").flatMap(found -> found.day("date")
+                .map(day -> new Acceptance(day, found.text("paper").orElse(""))));
+        return fields.id("tier").flatMap(tier -> priced.flatMap(day -> renewal
+                .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, scope,
+                        new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
+                        fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
+                        fields.text("purchaseOrder"), part, List.of())))));
+    }
+
+    private Optional<AgreementRequest.Agreed> agreed(Fields site) {
+        return site.child("agreed").flatMap(entry -> Prices.charged(entry, "price", shop.currency())
                 .flatMap(price -> entry.text("from").map(from -> new AgreementRequest.Agreed(price, from))));
     }
 
@@ -130,14 +211,20 @@ public final class AgreementReader {
         return index.number(key).filter(level -> level.signum() > 0);
     }
 
-    private List<AgreementRequest.Change> changes(PlanScope scope) {
+    /** Those of a site, which are within the days on which it is part of the agreement. */
+    private List<AgreementRequest.Change> changes(PlanScope scope, Optional<AgreementRequest.Part> part) {
         List<AgreementRequest.Change> changes = new ArrayList<>();
+        LocalDate first = part.flatMap(AgreementRequest.Part::from).orElse(scope.term().start()).plusDays(1);
+        LocalDate last = part.flatMap(AgreementRequest.Part::until).orElse(scope.term().lastDay());
         for (Fields entry : fields.children("changes")) {
+            if (part.isPresent() && entry.id("site").filter(scope.site()::equals).isEmpty()) {
+                continue;
+            }
             entry.day("from").ifPresent(from -> {
-                if (!scope.term().contains(from) || from.equals(scope.term().start())) {
+                if (from.isBefore(first) || from.isAfter(last)) {
                     entry.problems().add(Code.OUT_OF_RANGE, entry.place("from"),
                             from + " is not within the term after its first day",
-                            "a day from " + scope.term().start().plusDays(1) + " to " + scope.term().lastDay());
+                            "a day from " + first + " to " + last);
                 } else if (!changes.isEmpty() && !from.isAfter(changes.getLast().from())) {
                     entry.problems().add(Code.WRONG_ORDER, entry.place("from"),
                             from + " does not come after the change before it", "changes by rising day");

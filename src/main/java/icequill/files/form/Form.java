@@ -19,6 +19,8 @@ public record Form(Optional<FormKind> kind, String id, Tree tree) {
 
     /** Tells the kind. */
     public static final String KIND_KEY = "form";
+    /** Of an agreement over several sites. */
+    public static final String SITES = "sites";
     /** Tells what it is called. */
     public static final String ID_KEY = "id";
 
@@ -47,6 +49,13 @@ public record Form(Optional<FormKind> kind, String id, Tree tree) {
     /** A text of the first level. */
     public Optional<String> text(String key) {
         return text(tree, key);
+    }
+
+    /** Whether it is for a site, alone or among several. */
+    public boolean isForSite(String site) {
+        return text("site").filter(site::equals).isPresent() || (tree instanceof Tree.Branch branch
+                && branch.entries().get(SITES) instanceof Tree.Row sites
+                && sites.items().stream().anyMatch(one -> text(one, "site").filter(site::equals).isPresent()));
     }
 
     /** A tree less some of its keys. */

@@ -26,17 +26,26 @@ final class PlanScopeReader {
 
     /** Empty when something needed is missing or wrong, which is then reported. */
     static Optional<PlanScope> read(Fields fields, Shop shop) {
+        return read(fields, fields, shop);
+    }
+
+    /**
+     * The same for one of several sites.
+     *
+     * @param site what is said of it alone
+     */
+    static Optional<PlanScope> read(Fields fields, Fields site, Shop shop) {
         Optional<LocalDate> start = fields.day("start");
         // Tiers and their prices are by the year: a term is of whole years, or less than one.
         int months = fields.integer("months").filter(found -> found > 0 && (found < YEAR || found % YEAR == 0))
                 .orElse(YEAR);
         Optional<Billing> billing = fields.constant("billing", Billing.class);
         boolean billed = billing.isPresent() || fields.text("billing").filter(PER_VISIT::equals).isPresent();
-        return fields.id("site").filter(site -> billed)
-                .flatMap(site -> start.map(first -> new PlanScope(site, names(fields, "machines"),
-                        new Term(first, months), billing, work(fields), fields.child("includedCalls")
+        return site.id("site").filter(named -> billed)
+                .flatMap(named -> start.map(first -> new PlanScope(named, names(site, "machines"),
+                        new Term(first, months), billing, work(site), site.child("includedCalls")
                                 .flatMap(calls -> reserve(calls, shop)),
-                        SiteReader.circumstances(fields), fields.time("arrive"), fields.place("site"))));
+                        SiteReader.circumstances(site), site.time("arrive"), site.place("site"))));
     }
 
     /** The ids of a list, each with its place. */

@@ -141,6 +141,27 @@ public final class StoredForms {
         return TreeJson.text(new Tree.Branch(entries, form.keys(), form.place()));
     }
 
+    /** An agreement's form with another site in place of one, also among several. */
+    public static String moved(String from, String into, String data) {
+        return TreeJson.text(moved(from, into, tree(data, "the book's form")));
+    }
+
+    private static Tree moved(String from, String into, Tree tree) {
+        return switch (tree) {
+        case Tree.Branch branch -> {
+            Map<String, Tree> entries = new LinkedHashMap<>();
+            branch.entries().forEach((key, value) -> entries.put(key, key.equals("site")
+                    && value instanceof Tree.Leaf leaf && leaf.text().equals(from)
+                            ? Tree.Leaf.of(into, Tree.Leaf.Kind.TEXT, leaf.place())
+                            : moved(from, into, value)));
+            yield new Tree.Branch(entries, branch.keys(), branch.place());
+        }
+        case Tree.Row row -> new Tree.Row(row.items().stream().map(item -> moved(from, into, item)).toList(),
+                row.place());
+        case Tree.Leaf leaf -> leaf;
+        };
+    }
+
     /** A site's form, held against its schema; who pays is looked at by itself, since he may stand there or be named. */
     public Optional<Fields> site(Tree tree) {
         if (!(tree instanceof Tree.Branch branch)) {

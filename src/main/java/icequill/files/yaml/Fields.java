@@ -97,6 +97,11 @@ public record Fields(Tree.Branch branch, Problems problems) {
         });
     }
 
+    /** Whether anything stands under a key. */
+    public boolean has(String key) {
+        return branch.entries().containsKey(key);
+    }
+
     public Optional<Fields> child(String key) {
         return branch.entries().get(key) instanceof Tree.Branch child
                 ? Optional.of(new Fields(child, problems))

@@ -90,7 +90,7 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
                 totals, remarks(old.remarks()));
         case InstallmentInvoice old -> new InstallmentInvoice(Optional.of(number), date, due, old.shop(),
                 old.language(), old.size(), billTo, vendorNumber, old.agreement(), old.plan(), old.payment(),
-                old.payments(), served(old.served()), old.lines(), old.totals(), remarks(old.remarks()));
+                old.payments(), served(old.served()), old.sites(), old.lines(), old.totals(), remarks(old.remarks()));
         case CreditNote none -> throw new IllegalStateException("no invoice: " + none.number());
         };
     }

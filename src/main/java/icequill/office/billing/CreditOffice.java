@@ -16,7 +16,7 @@ import icequill.office.writing.PaperIssuer;
 import icequill.office.writing.PaperNumbers;
 import icequill.papers.BilledVisit;
 import icequill.papers.CreditAssembly;
-import icequill.plans.AgreementState;
+import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -79,7 +79,7 @@ public final class CreditOffice {
                         billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
     }
 
-    private static Validated<ChangeCredit> byChanges(Billing billing, AgreementState hand, List<CreditNote> before) {
+    private static Validated<ChangeCredit> byChanges(Billing billing, WholeAgreement hand, List<CreditNote> before) {
         String number = billing.issued().number();
         String agreement = hand.request().number();
         if (billing.bill() instanceof InstallmentInvoice invoice && invoice.agreement().equals(agreement)) {

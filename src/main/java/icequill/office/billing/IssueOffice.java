@@ -12,7 +12,7 @@ import icequill.ledger.papers.PaperKind;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InstallmentAssembly;
 import icequill.party.Site;
-import icequill.plans.AgreementState;
+import icequill.plans.WholeAgreement;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
@@ -100,7 +100,7 @@ public final class IssueOffice {
     }
 
     /** Those that ask for something. */
-    private static Stream<Installment> payable(AgreementState hand) {
+    private static Stream<Installment> payable(WholeAgreement hand) {
         return hand.payments().stream().filter(hand::isPayable);
     }
 
@@ -108,15 +108,15 @@ public final class IssueOffice {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, wish.date()).then(hand -> {
-            Site site = hand.setting().whole();
+            Site site = hand.site();
             return pending(forms, new Unbilled(site, PaperKind.INVOICE,
                     Optional.of(new StandingInvoices.Payment(
                             hand.request().number(), payment, wish.booking().outOfOrder()
                                     ? List.of()
                                     : payable(hand).map(Installment::number).filter(number -> number < payment)
                                             .toList(),
-                            InvoicedPayments.known(hand))),
-                    number -> site.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
+                            hand.known())),
+                    number -> hand.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
                             .invoice(payment, wish.numbered(number))),
                     List.of()),
                     wish);

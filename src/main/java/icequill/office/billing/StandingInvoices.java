@@ -9,6 +9,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.request.AgreementRequest;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
 import java.time.Instant;
@@ -73,11 +74,11 @@ public final class StandingInvoices {
     }
 
     /** The nets of an agreement's payments whose invoices stood when another paper was issued. */
-    public static Invoiced netsBefore(Reading book, String agreement, Instant moment) {
-        return nets(invoices(book, book.papers().ofAgreement(agreement).stream()
+    public static Invoiced netsBefore(Reading book, AgreementRequest agreement, Instant moment) {
+        return nets(invoices(book, book.papers().ofAgreement(agreement.number()).stream()
                 .filter(paper -> paper.series().kind() == PaperKind.INVOICE && paper.issuedAt().isBefore(moment))
                 .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number()).stream()
-                        .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))));
+                        .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))), agreement);
     }
 
     private static Stream<InstallmentInvoice> invoices(Reading book, Stream<IssuedPaper> papers) {
@@ -108,7 +109,15 @@ public final class StandingInvoices {
     }
 
     /** Before tax, whatever credit notes gave back of them later. */
-    static Invoiced nets(Stream<InstallmentInvoice> invoices) {
+    static Invoiced nets(Stream<InstallmentInvoice> invoices, AgreementRequest agreement) {
+        Map<Integer, MonetaryAmount> nets = new HashMap<>();
+        invoices.forEach(invoice -> nets.put(invoice.payment(), agreement.part().isPresent()
+                ? invoice.netAt(agreement.scope().site())
+                : invoice.totals().net()));
+        return new Invoiced(nets);
+    }
+
+    private static Invoiced nets(Stream<InstallmentInvoice> invoices) {
         Map<Integer, MonetaryAmount> nets = new HashMap<>();
         invoices.forEach(invoice -> nets.put(invoice.payment(), invoice.totals().net()));
         return new Invoiced(nets);

@@ -168,8 +168,8 @@ public final class ReworkOffice {
     private static Validated<Rework> payment(Reading open, ShopFolder shop, Kept kept, InstallmentInvoice invoice) {
         LocalDate day = invoice.date();
         return new AgreementLoader(shop, agreement -> Validated.valid(StandingInvoices.netsBefore(open,
-                agreement.number(), kept.issued().issuedAt()))).of(new FormName.InBook(invoice.agreement()), day)
-                .then(hand -> hand.setting().whole().billTo(day)
+                agreement, kept.issued().issuedAt()))).of(new FormName.InBook(invoice.agreement()), day)
+                .then(hand -> hand.billTo(day)
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(invoice.payment(),
                                 kept.options())))
                 .map(again -> kept.against(addressed(again, invoice, kept.issued())));
@@ -180,8 +180,8 @@ public final class ReworkOffice {
                 ? again
                 : new InstallmentInvoice(issued.number(), issued.date(), issued.due(), issued.shop(),
                         issued.language(), issued.size(), issued.billTo(), issued.vendorNumber(), issued.agreement(),
-                        issued.plan(), issued.payment(), issued.payments(), issued.served(), again.lines(),
-                        again.totals(), issued.remarks());
+                        issued.plan(), issued.payment(), issued.payments(), issued.served(), issued.sites(),
+                        again.lines(), again.totals(), issued.remarks());
     }
 
     /** Makes the paper of a request. */

@@ -12,7 +12,7 @@ import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.StandingInvoices;
 import icequill.office.billing.VisitBilling;
-import icequill.plans.AgreementState;
+import icequill.plans.WholeAgreement;
 import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
@@ -96,9 +96,9 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
         for (FormName agreement : agreements) {
             switch (new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(agreement,
                     AGREEMENT_DAY)) {
-            case Validated.Valid<AgreementState>(AgreementState hand) -> hand.payments().stream().limit(PAYMENTS)
+            case Validated.Valid<WholeAgreement>(WholeAgreement hand) -> hand.payments().stream().limit(PAYMENTS)
                     .map(payment -> new Due(agreement, payment.number(), payment.due())).forEach(due::add);
-            case Validated.Invalid<AgreementState> invalid -> papers.add(new Validated.Invalid<>(invalid.problems()));
+            case Validated.Invalid<WholeAgreement> invalid -> papers.add(new Validated.Invalid<>(invalid.problems()));
             }
         }
         due.stream().filter(payment -> !payment.day().isAfter(today)).sorted(Comparator.comparing(Due::day))

@@ -32,7 +32,8 @@ record DemoPlans(ShopBook book, DemoEntries entries, Consumer<String> progress) 
     /** Each within the days that the laws on record leave. */
     private static final Map<String, LocalDate> NOTICE_DAYS = Map.of("crumb-lane-bakery",
             LocalDate.of(2027, 3, 5), "hotel-fernhill", LocalDate.of(2027, 1, 31), "mercado-del-mar",
-            LocalDate.of(2027, 4, 20));
+            LocalDate.of(2027, 4, 20), "lantern-coffee", LocalDate.of(2027, 4, 20), "tamarack-camp",
+            LocalDate.of(2027, 3, 5));
 
     List<Validated<WrittenPaper>> papers() {
         PlanOffice office = Office.of(book).plans();

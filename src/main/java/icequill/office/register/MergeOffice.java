@@ -139,14 +139,15 @@ public final class MergeOffice {
                 .flatMap(payer -> shop.forms().site(into.id(), Optional.of(payer.customer()), Map.of(), Place.NOWHERE,
                         Optional.of(Json.text(form.values())), machines, List.of()));
         List<VisitEntry> visits = open.entries().visitsAt(from.id());
-        List<AgreementEntry> agreements = open.entries().agreementsAt(from.id());
+        List<AgreementEntry> agreements = BookForms.agreementsAt(open, from.id());
+        overBoth(agreements, into.id()).ifPresent(problems::add);
         List<RequestEntry> requests = open.entries().requestsAt(from.id());
         int papers = Math
                 .toIntExact(visits.stream().mapToLong(visit -> open.papers().ofVisit(visit.id()).size()).sum());
         return GlyphCheck.report(shop, problems).or(whole::orElseThrow)
                 .then(valid -> open.merging().sites(from.id(), EntryRows.entry(into.customer(), valid), today))
                 .then(done -> toldAnew(open, visits, into.id()))
-                .then(done -> toldAnew(open, agreements, requests, into.id()))
+                .then(done -> toldAnew(open, agreements, requests, from.id(), into.id()))
                 .map(done -> new MergeResult("site", from.id(), into.id(),
                         List.of(new MergeResult.Moved("machines", List.copyOf(moved.keySet())),
                                 new MergeResult.Moved("visits", visits.stream().map(VisitEntry::id).toList()),
@@ -155,6 +156,15 @@ public final class MergeOffice {
                                 new MergeResult.Moved("requests",
                                         requests.stream().map(RequestEntry::id).toList())),
                         papers, form.taken(), form.differs(), false));
+    }
+
+    /** That an agreement is over both sites, where one is: it would name one of them twice. */
+    private static Optional<Problem> overBoth(List<AgreementEntry> agreements, String into) {
+        return agreements.stream().filter(agreement -> !agreement.isForgotten())
+                .filter(agreement -> BookForms.form(agreement).isForSite(into)).findFirst()
+                .map(agreement -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "agreement \"" + agreement.id() + "\" is over both sites",
+                        "the agreement for one of them first: icequill import"));
     }
 
     /** What is not billed yet says its new site itself; what is billed stays as it was recorded. */
@@ -168,10 +178,12 @@ public final class MergeOffice {
     }
 
     private static Validated<Boolean> toldAnew(Transaction open, List<AgreementEntry> agreements,
-            List<RequestEntry> requests, String site) {
+            List<RequestEntry> requests, String from, String site) {
         Problems problems = new Problems();
-        agreements.forEach(agreement -> problems.take(open.register().change(new AgreementEntry(agreement.id(),
-                agreement.number(), site, StoredForms.at(site, agreement.data())))));
+        agreements.stream().filter(agreement -> !agreement.isForgotten())
+                .forEach(agreement -> problems.take(open.register().change(new AgreementEntry(agreement.id(),
+                        agreement.number(), agreement.site().equals(from) ? site : agreement.site(),
+                        StoredForms.moved(from, site, agreement.data())))));
         requests.forEach(request -> problems.take(open.register().change(new RequestEntry(request.kind(), request.id(),
                 site, StoredForms.at(site, request.data())))));
         return problems.or(() -> true);

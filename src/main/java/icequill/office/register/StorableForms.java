@@ -138,7 +138,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).read(form, today, problems)
                 .flatMap(hand -> {
                     AgreementEntry entry = new AgreementEntry(form.id(), hand.request().number(),
-                            hand.setting().whole().id(), form.data());
+                            hand.site().id(), form.data());
                     return storable(form, open -> {
                         Optional<AgreementEntry> before = open.entries().agreements().stream()
                                 .filter(known -> known.id().equals(entry.id())).findFirst();

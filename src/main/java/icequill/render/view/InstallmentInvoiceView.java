@@ -18,11 +18,14 @@ public record InstallmentInvoiceView(InstallmentInvoice invoice, Sentences sente
     }
 
     /** The agreement, and which of its payments it is. */
-    record Payment(List<Details.Row> agreement) implements Texts {}
+    record Payment(List<Details.Row> agreement, List<Store> stores) implements Texts {}
+
+    /** What is asked for one of several sites, before tax. */
+    record Store(String name, String address, String sum) implements Texts {}
 
     private Page page() {
         InvoiceHead head = new InvoiceHead(invoice, sentences);
-        return Page.of(head.letter(facts()), head.due(), new Payment(agreement()),
+        return Page.of(head.letter(facts()), head.due(), new Payment(agreement(), stores()),
                 ChargesView.of(invoice, invoice.remarks(), head.label(), sentences).charged());
     }
 
@@ -38,9 +41,21 @@ public record InstallmentInvoiceView(InstallmentInvoice invoice, Sentences sente
                 .rows();
     }
 
+    private List<Store> stores() {
+        return invoice.sites().map(InstallmentInvoice.BilledSites::all).orElse(List.of()).stream()
+                .map(site -> new Store(
+                        site.where().storeNumber().map(store -> site.where().site() + ", " + store)
+                                .orElse(site.where().site()),
+                        String.join(", ", site.where().address().lines()),
+                        sentences.formats().amount(invoice.netAt(site.id()))))
+                .toList();
+    }
+
     private List<Details.Row> facts() {
         return new Details(sentences).add("fact.date", sentences.formats().day(invoice.date()))
-                .add("visit.site", invoice.served().site()).add("fact.store", invoice.served().storeNumber())
+                .add("visit.site", invoice.sites().map(sites -> sentences.say(Phrase.of("agreement.sites-count",
+                        Fact.number(sites.all().size(), "")))).orElse(invoice.served().site()))
+                .add("fact.store", invoice.served().storeNumber())
                 .add("fact.purchase-order", invoice.served().purchaseOrder())
                 .add("fact.vendor", invoice.vendorNumber()).add("agreement.number", invoice.agreement()).rows();
     }

@@ -31,12 +31,14 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
      * @param refuse the ways
      */
     record Renewal(String currency, String span, boolean late, List<String> says, String lastDay, List<Price> prices,
-            String how,
+            List<SiteRow> sites, String how,
             List<String> refuse, List<String> machines, List<String> laws)
             implements
             Texts {}
 
     record Price(String label, String amount) implements Texts {}
+
+    record SiteRow(String name, String old, String now, String how) implements Texts {}
 
     private Page page() {
         boolean late = notice.late().isPresent();
@@ -46,7 +48,7 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                 new Renewal(notice.price().price().getCurrency().getCurrencyCode(),
                         sentences.word(new PriceSpan(notice.terms().term()).key("renewal.price")), late,
                         notice.late().map(this::saysLate).orElseGet(this::says),
-                        sentences.formats().day(notice.terms().lastDayToRefuse()), prices(),
+                        sentences.formats().day(notice.terms().lastDayToRefuse()), prices(), sites(),
                         sentences.how(notice.price().how(), notice.price().price()), refuse(),
                         notice.machines().stream().map(machine -> new MachineName(machine, sentences).text())
                                 .toList(),
@@ -92,7 +94,10 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
         return new Details(sentences).add("renewal.date", sentences.formats().day(notice.date()))
                 .add("agreement.number", notice.agreement())
                 .add("agreement.plan", Sentences.capitalized(sentences.in(notice.plan())))
-                .add("visit.site", notice.where().site()).add("fact.store", notice.where().storeNumber())
+                .add("visit.site", notice.sites().isEmpty()
+                        ? notice.where().site()
+                        : sentences.say(Phrase.of("agreement.sites-count", Fact.number(notice.sites().size(), ""))))
+                .add("fact.store", notice.sites().isEmpty() ? notice.where().storeNumber() : Optional.empty())
                 .add("fact.vendor", notice.vendorNumber()).rows();
     }
 
@@ -107,6 +112,14 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                     notice.months().stream().map(Installment::amount).map(sentences.formats()::amount).toList())));
         }
         return List.copyOf(prices);
+    }
+
+    private List<SiteRow> sites() {
+        return notice.sites().stream().map(site -> new SiteRow(
+                site.where().storeNumber().map(store -> site.where().site() + ", " + store)
+                        .orElse(site.where().site()),
+                sentences.formats().amount(site.price().old()), sentences.formats().amount(site.price().price()),
+                sentences.how(site.price().how(), site.price().price()))).toList();
     }
 
     private Price price(String key, String amount) {

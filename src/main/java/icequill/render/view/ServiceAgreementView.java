@@ -5,7 +5,9 @@ import icequill.agreement.Installment;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Tier;
+import icequill.document.CallCharge;
 import icequill.document.RefundClause;
+import icequill.document.ServiceAgreement.CareAt;
 import icequill.document.ServiceAgreement;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -14,8 +16,11 @@ import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A maintenance agreement as texts, ready for {@code service-agreement.ftlh}. */
@@ -32,21 +37,43 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
      * What is agreed.
      *
      * @param summary the whole agreement on one page: price, visits, response, exclusions, how to leave
+     * @param isOverSeveral whether it is over several sites
+     * @param sites at least one
      * @param changes of the machines; may be empty
      */
-    record Agreed(String currency, List<Details.Row> summary, List<String> machines, List<Visit> calendar,
-            List<PlanYearView.Visit> work, List<Payment> payments, CallChargesView.Calls calls,
-            List<String> callTerms, List<String> excluded, List<Change> changes, List<String> terms)
+    record Agreed(String currency, List<Details.Row> summary, boolean isOverSeveral, List<Place> sites,
+            List<CallsAt> calls, List<Visit> calendar, List<Payment> payments, List<String> callTerms, List<String> excluded,
+            List<Change> changes, List<String> terms)
             implements
             Texts {}
 
     /**
+     * A site.
+     *
+     * @param address may be empty where there is one site
+     * @param visits how many
+     * @param days when it comes in or goes; may be empty
+     */
+    record Place(String name, String address, List<String> machines, String visits, String days, String price,
+            String how, List<PlanYearView.Visit> work)
+            implements
+            Texts {}
+
+    /**
+     * What calls cost at some of the sites.
+     *
+     * @param at which; empty where it is all of them
+     */
+    record CallsAt(String at, CallChargesView.Calls calls) implements Texts {}
+
+    /**
      * A planned visit.
      *
+     * @param site where there are several; empty else
      * @param filter whether its filters are due, in words
      * @param note why it is on another day than it would be; may be empty
      */
-    record Visit(String day, String what, String filter, String note) implements Texts {}
+    record Visit(String day, String site, String what, String filter, String note) implements Texts {}
 
     record Payment(String number, String due, String amount) implements Texts {}
 
@@ -62,18 +89,55 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         PlanYearView years = new PlanYearView(sentences, span());
         Tier tier = agreement.tier();
         return new Agreed(agreement.yearPrice().getCurrency().getCurrencyCode(), summary(),
-                agreement.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
-                agreement.calendar().visits().stream().map(this::visit).toList(),
-                agreement.work().stream().map(years::visit).toList(),
-                agreement.payments().stream().map(this::payment).toList(),
-                new CallChargesView(agreement.calls(), sentences).calls(List.of(tier)), callTerms(tier),
-                years.sentencesOf(tier.exclusions()), agreement.changes().stream().map(this::change).toList(),
+                agreement.isOverSeveralSites(), agreement.sites().stream().map(site -> place(site, years)).toList(), calls(),
+                agreement.sites().stream().flatMap(site -> site.calendar().visits().stream()
+                        .map(visit -> Map.entry(visit.date(), visit(site, visit))))
+                        .sorted(Map.Entry.comparingByKey()).map(Map.Entry::getValue).toList(),
+                agreement.payments().stream().map(this::payment).toList(), callTerms(tier),
+                years.sentencesOf(tier.exclusions()),
+                agreement.sites().stream().flatMap(site -> site.changes().stream()
+                        .map(change -> Map.entry(change.price().from(), change(site, change))))
+                        .sorted(Map.Entry.comparingByKey()).map(Map.Entry::getValue).toList(),
                 terms());
+    }
+
+    private Place place(CareAt site, PlanYearView years) {
+        return new Place(name(site), String.join(", ", site.where().address().lines()),
+                site.machines().stream().map(machine -> new MachineName(machine, sentences).text()).toList(),
+                String.valueOf(site.calendar().visits().size()), days(site),
+                sentences.formats().amount(site.yearPrice()), sentences.how(site.how(), site.yearPrice()),
+                site.work().stream().map(years::visit).toList());
+    }
+
+    /** Sites at which calls cost the same stand together. */
+    private List<CallsAt> calls() {
+        Map<List<CallCharge>, List<String>> alike = new LinkedHashMap<>();
+        agreement.sites().forEach(site -> alike.computeIfAbsent(site.calls(), calls -> new ArrayList<>())
+                .add(name(site)));
+        return alike.entrySet().stream().map(entry -> new CallsAt(
+                alike.size() == 1 ? "" : String.join("; ", entry.getValue()),
+                new CallChargesView(entry.getKey(), sentences).calls(List.of(agreement.tier())))).toList();
+    }
+
+    private static String name(CareAt site) {
+        return site.where().storeNumber().map(store -> site.where().site() + ", " + store)
+                .orElse(site.where().site());
+    }
+
+    private String days(CareAt site) {
+        return Stream.concat(site.from().map(day -> Phrase.of("agreement.site-from", new Fact.Day(day))).stream(),
+                site.until().map(day -> Phrase.of("agreement.site-until", new Fact.Day(day))).stream())
+                .map(sentences::say).collect(Collectors.joining("; "));
     }
 
     private List<Details.Row> facts() {
         return new Details(sentences).add("agreement.date", sentences.formats().day(agreement.date()))
-                .add("visit.site", agreement.where().site()).add("fact.store", agreement.where().storeNumber())
+                .add("visit.site", agreement.isOverSeveralSites()
+                        ? sentences.say(Phrase.of("agreement.sites-count",
+                                Fact.number(agreement.sites().size(), "")))
+                        : agreement.sites().getFirst().where().site())
+                .add("fact.store", Optional.of(agreement.sites().getFirst()).filter(
+                        site -> !agreement.isOverSeveralSites()).flatMap(site -> site.where().storeNumber()))
                 .add("fact.vendor", agreement.vendorNumber())
                 .add("fact.purchase-order", agreement.purchaseOrder())
                 .add("agreement.accepted", agreement.accepted().map(accepted -> sentences.formats()
@@ -91,8 +155,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         details.add("agreement.figured", sentences.how(agreement.how(), agreement.yearPrice()));
         details.add("agreement.paid", sentences.word("billing." + span().billing(agreement.billing())));
         details.add("agreement.visits", sentences.say(Phrase.of("agreement.visits-count",
-                Fact.number(agreement.calendar().visits().size(), "visit"),
-                Fact.number(agreement.calendar().visits().stream()
+                Fact.number(agreement.visits().size(), "visit"),
+                Fact.number(agreement.visits().stream()
                         .filter(visit -> visit.slot().scope().isFullClean()).count(), ""))));
         details.add("agreement.leave", leave());
         return details.rows();
@@ -125,8 +189,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
                 + sentences.say(Phrase.of("agreement.leave-within", Fact.number(agreement.cancelDays(), DAY)));
     }
 
-    private Visit visit(PlannedVisit visit) {
-        return new Visit(sentences.formats().day(visit.date()),
+    private Visit visit(CareAt site, PlannedVisit visit) {
+        return new Visit(sentences.formats().day(visit.date()), agreement.isOverSeveralSites() ? name(site) : "",
                 Sentences.capitalized(sentences.in(visit.slot().name())) + ": "
                         + sentences.in(visit.slot().scope().name()),
                 sentences.word(visit.filtersDue() ? "answer.yes" : "answer.no"),
@@ -147,10 +211,14 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         return List.copyOf(terms);
     }
 
-    private Change change(ServiceAgreement.Change change) {
-        List<String> parts = Stream.concat(
+    private Change change(CareAt site, ServiceAgreement.Change change) {
+        Stream<String> where = agreement.isOverSeveralSites() ? Stream.of(name(site)) : Stream.of();
+        Stream<String> what = change.added().isEmpty() && change.removed().isEmpty()
+                ? Stream.of(sentences.word("agreement.changed-elsewhere"))
+                : Stream.concat(
                 change.added().stream().map(machine -> sentences.word("agreement.added", machine)),
-                change.removed().stream().map(machine -> sentences.word("agreement.removed", machine))).toList();
+                change.removed().stream().map(machine -> sentences.word("agreement.removed", machine)));
+        List<String> parts = Stream.concat(where, what).toList();
         return new Change(sentences.formats().day(change.price().from()),
                 Sentences.capitalized(String.join("; ", parts)),
                 sentences.how(change.price().how(), change.price().amount()), notes(change),

@@ -1,0 +1,163 @@
+package icequill.plans;
+
+import icequill.agreement.Installment;
+import icequill.agreement.Invoiced;
+import icequill.agreement.Tier;
+import icequill.explain.Explanation;
+import icequill.explain.Figure;
+import icequill.explain.Phrase;
+import icequill.money.Amounts;
+import icequill.party.BillTo;
+import icequill.party.Language;
+import icequill.party.Site;
+import icequill.problem.Code;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
+import icequill.request.AgreementRequest;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+
+/**
+ * An agreement over all its sites, which are priced one by one and paid together.
+ *
+ * @param sites at least one; several of one customer, paid on the same days
+ */
+public record WholeAgreement(List<AgreementState> sites) {
+
+    /** A site by which it is priced, and the plan that it is on. */
+    public record Priced(PlanSetting setting, Tier tier, TierPricing pricing) {}
+
+    public WholeAgreement {
+        sites = List.copyOf(sites);
+    }
+
+    /**
+     * The priced agreement, or what of it cannot be priced.
+     *
+     * @param settings of the sites, in the order of the request's
+     * @param day as of which it is known which months it goes on for
+     */
+    public static Validated<WholeAgreement> of(AgreementRequest request, List<Priced> settings,
+            Function<AgreementRequest, Validated<Invoiced>> invoiced, LocalDate day) {
+        Beside.Of all = new Beside.Of(request.sites(), settings.stream().map(Priced::setting)
+                .map(PlanSetting::whole).toList());
+        Problems problems = new Problems();
+        List<AgreementState> states = new ArrayList<>();
+        for (int i = 0; i < settings.size(); i++) {
+            Priced priced = settings.get(i);
+            problems.take(AgreementState.of(priced.setting(), priced.tier(), priced.pricing(), invoiced, day, all, i))
+                    .ifPresent(states::add);
+        }
+        return problems.or(() -> new WholeAgreement(states));
+    }
+
+    /** The first of the sites, by which the agreement goes. */
+    public AgreementState first() {
+        return sites.getFirst();
+    }
+
+    public boolean isOverSeveralSites() {
+        return sites.size() > 1;
+    }
+
+    public AgreementRequest request() {
+        return first().request();
+    }
+
+    public Site site() {
+        return first().setting().whole();
+    }
+
+    /** Who pays on a day, for all sites. */
+    public Validated<BillTo> billTo(LocalDate day) {
+        Problems problems = new Problems();
+        List<BillTo> payers = sites.stream().map(state -> state.setting().whole())
+                .flatMap(site -> problems.take(site.billTo(day)).stream()).distinct().toList();
+        if (payers.size() > 1) {
+            problems.add(Code.NOT_ALLOWED, request().scope().place(),
+                    "its sites have other payers on " + day + ": "
+                            + payers.stream().map(BillTo::name).collect(Collectors.joining(", ")),
+                    "one bill-to for all of them, or an agreement for each");
+        }
+        return problems.or(payers::getFirst);
+    }
+
+    public Language language(Optional<Language> wanted) {
+        return first().language(wanted);
+    }
+
+    /** The payments of all sites together, with those for months after the term up to the next one. */
+    public List<Installment> payments() {
+        return together(sites.stream().map(AgreementState::payments).toList());
+    }
+
+    /** The same without months after the term. */
+    public List<Installment> termPayments() {
+        return together(sites.stream().map(AgreementState::termPayments).toList());
+    }
+
+    /** What several sites pay, payment by payment. */
+    List<Installment> together(List<List<Installment>> bySite) {
+        if (bySite.size() == 1) {
+            return bySite.getFirst();
+        }
+        List<Integer> numbers = bySite.stream().flatMap(List::stream).map(Installment::number).distinct().sorted()
+                .toList();
+        return numbers.stream().map(number -> sum(bySite.stream().flatMap(List::stream)
+                .filter(payment -> payment.number() == number).toList())).toList();
+    }
+
+    private Installment sum(List<Installment> payments) {
+        Explanation how = Explanation.of(payments.stream().map(payment -> Figure.price(payment.amount(), ""))
+                .reduce(Figure::plus).orElseThrow(), Phrase.of("reason.sum-of-sites"));
+        return new Installment(payments.getFirst().number(), payments.getFirst().due(), how.amount(currency()), how);
+    }
+
+    /** Whether a payment asks for something: changes may have given all of it back. */
+    public boolean isPayable(Installment payment) {
+        return payment.amount().isGreaterThan(givenBack(payment.number()));
+    }
+
+    /** What changes give back of a payment. */
+    public MonetaryAmount givenBack(int payment) {
+        return Amounts.sum(sites.stream().flatMap(site -> site.payments().stream()
+                .filter(one -> one.number() == payment).map(site.changed()::givenBack)).toList(), currency());
+    }
+
+    /** What was invoiced at all sites together; empty where no change makes it matter. */
+    public Optional<Invoiced> known() {
+        if (request().sites().stream().allMatch(site -> site.changes().isEmpty()
+                && site.part().filter(part -> part.from().or(part::until).isPresent()).isEmpty())) {
+            return Optional.empty();
+        }
+        Map<Integer, MonetaryAmount> nets = new HashMap<>();
+        sites.forEach(site -> site.invoiced().nets()
+                .forEach((payment, net) -> nets.merge(payment, net, MonetaryAmount::add)));
+        return Optional.of(new Invoiced(nets));
+    }
+
+    /** The year's price of all sites that are in from the beginning. */
+    public MonetaryAmount yearPrice() {
+        return Amounts.sum(sites.stream().map(AgreementState::yearPrice).toList(), currency());
+    }
+
+    /** How the year's price was figured, or where it comes from. */
+    public Explanation how() {
+        return isOverSeveralSites()
+                ? Explanation.of(sites.stream().map(site -> Figure.price(site.yearPrice(), "")).reduce(Figure::plus)
+                        .orElseThrow(), Phrase.of("reason.sum-of-sites"))
+                : first().how();
+    }
+
+    private CurrencyUnit currency() {
+        return first().setting().rates().currency();
+    }
+}
