@@ -27,16 +27,16 @@ class WholeBookTest {
     @TempDir
     Path folder;
 
-    /** 27 papers, and the forms of the demo but for its payments, which stand there as they were noted. */
+    /** 31 papers, and the forms of the demo but for its payments, which stand there as they were noted. */
     @Test
     void ofTheDemo_isAsItsSchemaSays_andSoIsEachFormInIt() throws IOException {
         JsonNode book = book(new BookShop(FinishedDemo.copy(folder.resolve("demo"))));
 
         assertThat(AnswerCheck.problems("book", book)).isEmpty();
-        assertThat(book.path("papers")).hasSize(27);
+        assertThat(book.path("papers")).hasSize(31);
         assertThat(book.path("papers").get(0).path("data").path("paper").path("number").asString())
                 .isEqualTo(book.path("papers").get(0).path("paper").path("issued").path("number").asString());
-        assertThat(forms(book)).hasSize(40);
+        assertThat(forms(book)).hasSize(48);
     }
 
     /** Programs give back what they were handed, and find each entry on a line of its own. */

@@ -385,8 +385,9 @@ class AgreementTest {
         assertThat(new BookForms(book).shop().agreementsAt("lantern-depot")).extracting(Form::id)
                 .containsExactly("lantern-coffee");
         assertThat(new AgreementLoader(new BookForms(book).shop(), new InvoicedPayments(book)::of)
-                .of(new FormName.InBook("lantern-coffee"), DAY).orElseThrow().termPayments().getFirst().amount())
-                .isEqualTo(whole().termPayments().getFirst().amount());
+                .of(new FormName.InBook("lantern-coffee"), DAY).orElseThrow().sites())
+                .extracting(state -> state.setting().whole().id())
+                .containsExactly("lantern-main-street", "lantern-depot", "lantern-ceniza");
     }
 
     @ParameterizedTest

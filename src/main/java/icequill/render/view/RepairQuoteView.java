@@ -1,7 +1,6 @@
 package icequill.render.view;
 
 import icequill.document.RepairQuote;
-import icequill.explain.ConstantKey;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.render.page.Page;
@@ -62,18 +61,20 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
         return details.rows();
     }
 
+    /** A deposit and the rest stand among the terms. */
     private List<Stage> stages() {
-        return quote.parts().map(RepairQuote.InParts::stages).orElse(List.of());
+        return quote.deposit().isPresent()
+                ? List.of()
+                : quote.parts().map(RepairQuote.InParts::stages).orElse(List.of());
     }
 
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         for (Stage stage : stages()) {
-            String kind = "stage." + ConstantKey.of(stage.kind());
             parts.add(new Part(
-                    stage.kind() == Stage.Kind.PROGRESS
-                            ? sentences.say(Phrase.of(kind, Fact.number(parts.size() + 1L, "")))
-                            : sentences.word(kind),
+                    stage.kind() == Stage.Kind.RELEASE
+                            ? sentences.word("stage.release")
+                            : sentences.say(Phrase.of("stage.progress", Fact.number(parts.size() + 1L, ""))),
                     sentences.how(stage.how(), stage.due()), sentences.formats().amount(stage.net()),
                     sentences.formats().amount(stage.tax()), sentences.formats().amount(stage.held()),
                     sentences.formats().amount(stage.due())));

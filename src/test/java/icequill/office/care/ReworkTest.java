@@ -60,7 +60,7 @@ class ReworkTest {
             return Validated.valid(same);
         });
 
-        assertThat(compared).isEqualTo(Validated.valid(25));
+        assertThat(compared).isEqualTo(Validated.valid(29));
     }
 
     /** Every site lies 99 miles away now, and no agreement says anything any more. */
