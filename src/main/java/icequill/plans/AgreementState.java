@@ -233,11 +233,6 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
                 .orElseGet(() -> RenewalPrice.unchanged(currentYearPrice()));
     }
 
-    /** Whether it asks for something: changes may have given all of it back. */
-    public boolean isPayable(Installment payment) {
-        return payment.amount().isGreaterThan(changed.givenBack(payment));
-    }
-
     public MonetaryAmount yearPrice() {
         return yearPrice(request, plan);
     }

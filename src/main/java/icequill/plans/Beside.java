@@ -4,7 +4,7 @@ import icequill.party.Site;
 import icequill.request.AgreementRequest;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,8 +31,8 @@ record Beside(int machines, int sites) {
         }
 
         /** The days within the term on which something changes at any site, in their order. */
-        SortedSet<LocalDate> days() {
-            SortedSet<LocalDate> days = new TreeSet<>();
+        NavigableSet<LocalDate> days() {
+            NavigableSet<LocalDate> days = new TreeSet<>();
             requests.forEach(request -> Stream.of(request.changes().stream().map(AgreementRequest.Change::from),
                     request.part().stream().flatMap(part -> part.from().stream()),
                     request.part().stream().flatMap(part -> part.until().stream()).map(last -> last.plusDays(1)))
