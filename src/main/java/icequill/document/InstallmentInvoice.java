@@ -27,7 +27,8 @@ import javax.money.MonetaryAmount;
  */
 public record InstallmentInvoice(Optional<String> number, LocalDate date, LocalDate due, Shop shop, Language language,
         PaperSize size, BillTo billTo, Optional<String> vendorNumber, String agreement, Wording plan, int payment,
-        int payments, ServicePeriod served, Optional<BilledSites> sites, List<InvoiceLine> lines, Totals totals, List<Phrase> remarks)
+        int payments, ServicePeriod served, Optional<BilledSites> sites, List<InvoiceLine> lines, Totals totals,
+        List<Phrase> remarks)
         implements Bill {
 
     /** The sites that something is asked for, in the order of the lines. */

@@ -38,7 +38,8 @@ import javax.money.MonetaryAmount;
  */
 public record ServiceAgreement(String number, LocalDate date, Optional<Acceptance> accepted, Shop shop,
         Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber,
-        List<CareAt> sites, Tier tier, MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice, List<Installment> payments,
+        List<CareAt> sites, Tier tier, MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice,
+        List<Installment> payments,
         Optional<Billing> billing, RenewalTerms terms, int cancelDays,
         Optional<RefundClause> refund, Optional<String> purchaseOrder,
         List<Phrase> remarks) implements Paper {

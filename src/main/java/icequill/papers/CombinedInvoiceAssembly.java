@@ -15,7 +15,6 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
-import icequill.tax.TaxPlace;
 import icequill.visits.ChargeSheet;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitReport;

@@ -84,7 +84,8 @@ public final class BookForms implements FormSource {
     @Override
     public Validated<List<Form>> agreementsAt(String site) {
         return asked("an agreement for site \"" + site + "\"", reading -> Validated.valid(
-                agreementsAt(reading, site).stream().filter(entry -> !entry.isForgotten()).map(BookForms::form).toList()),
+                agreementsAt(reading, site).stream().filter(entry -> !entry.isForgotten()).map(BookForms::form)
+                        .toList()),
                 List.of());
     }
 

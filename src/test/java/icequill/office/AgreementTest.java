@@ -353,7 +353,8 @@ class AgreementTest {
         for (int payment = 1; payment <= 4; payment++) {
             office.installment(FormName.file(file), payment,
                     new IssueOptions(LocalDate.of(2026, 3 + 3 * payment > 12 ? 12 : 3 + 3 * payment, 1)
-                            .plusMonths(payment == 4 ? 3 : 0), Optional.empty())).orElseThrow();
+                            .plusMonths(payment == 4 ? 3 : 0), Optional.empty()))
+                    .orElseThrow();
         }
         Files.writeString(file, withChange);
 

@@ -47,9 +47,12 @@ public record AgreementAmounts(MonetaryAmount yearPrice, MonetaryAmount termPric
 
     static AgreementAmounts of(ServiceAgreement agreement) {
         return new AgreementAmounts(agreement.yearPrice(), agreement.termPrice(), DueAmount.of(agreement.payments()),
-                agreement.sites().stream().flatMap(site -> site.changes().stream()).map(change -> new Change(change.price().from(), change.yearDifference(),
-                        change.price().amount())).toList(),
-                agreement.sites().getFirst().calls().stream().map(call -> CallPrice.of(call, agreement.language())).toList(),
+                agreement.sites().stream().flatMap(site -> site.changes().stream())
+                        .map(change -> new Change(change.price().from(), change.yearDifference(),
+                                change.price().amount()))
+                        .toList(),
+                agreement.sites().getFirst().calls().stream().map(call -> CallPrice.of(call, agreement.language()))
+                        .toList(),
                 agreement.isOverSeveralSites()
                         ? agreement.sites().stream().map(site -> at(site, agreement.language())).toList()
                         : List.of());

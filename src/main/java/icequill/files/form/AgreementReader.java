@@ -11,8 +11,8 @@ import icequill.files.yaml.Tree;
 import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.problem.Problem;
-import icequill.request.AgreementRequest.RaiseBy;
 import icequill.request.AgreementRequest;
+import icequill.request.AgreementRequest.RaiseBy;
 import icequill.request.PlanScope;
 import icequill.work.Visit;
 import java.math.BigDecimal;
@@ -81,7 +81,8 @@ public final class AgreementReader {
         for (Fields site : sites) {
             site.id("site").ifPresent(id -> {
                 if (known.contains(id)) {
-                    site.problems().add(Code.DUPLICATE_NAME, site.place("site"), "\"" + id + "\" is named a second time",
+                    site.problems().add(Code.DUPLICATE_NAME, site.place("site"),
+                            "\"" + id + "\" is named a second time",
                             "each site once");
                 }
                 known.add(id);

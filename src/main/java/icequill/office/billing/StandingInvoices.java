@@ -78,7 +78,8 @@ public final class StandingInvoices {
         return nets(invoices(book, book.papers().ofAgreement(agreement.number()).stream()
                 .filter(paper -> paper.series().kind() == PaperKind.INVOICE && paper.issuedAt().isBefore(moment))
                 .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number()).stream()
-                        .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))), agreement);
+                        .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))),
+                agreement);
     }
 
     private static Stream<InstallmentInvoice> invoices(Reading book, Stream<IssuedPaper> papers) {

@@ -7,8 +7,8 @@ import icequill.agreement.RenewalTerms;
 import icequill.agreement.Tier;
 import icequill.document.CallCharge;
 import icequill.document.RefundClause;
-import icequill.document.ServiceAgreement.CareAt;
 import icequill.document.ServiceAgreement;
+import icequill.document.ServiceAgreement.CareAt;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.render.page.Page;
@@ -42,7 +42,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
      * @param changes of the machines; may be empty
      */
     record Agreed(String currency, List<Details.Row> summary, boolean isOverSeveral, List<Place> sites,
-            List<CallsAt> calls, List<Visit> calendar, List<Payment> payments, List<String> callTerms, List<String> excluded,
+            List<CallsAt> calls, List<Visit> calendar, List<Payment> payments, List<String> callTerms,
+            List<String> excluded,
             List<Change> changes, List<String> terms)
             implements
             Texts {}
@@ -89,7 +90,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         PlanYearView years = new PlanYearView(sentences, span());
         Tier tier = agreement.tier();
         return new Agreed(agreement.yearPrice().getCurrency().getCurrencyCode(), summary(),
-                agreement.isOverSeveralSites(), agreement.sites().stream().map(site -> place(site, years)).toList(), calls(),
+                agreement.isOverSeveralSites(), agreement.sites().stream().map(site -> place(site, years)).toList(),
+                calls(),
                 agreement.sites().stream().flatMap(site -> site.calendar().visits().stream()
                         .map(visit -> Map.entry(visit.date(), visit(site, visit))))
                         .sorted(Map.Entry.comparingByKey()).map(Map.Entry::getValue).toList(),
@@ -216,8 +218,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         Stream<String> what = change.added().isEmpty() && change.removed().isEmpty()
                 ? Stream.of(sentences.word("agreement.changed-elsewhere"))
                 : Stream.concat(
-                change.added().stream().map(machine -> sentences.word("agreement.added", machine)),
-                change.removed().stream().map(machine -> sentences.word("agreement.removed", machine)));
+                        change.added().stream().map(machine -> sentences.word("agreement.added", machine)),
+                        change.removed().stream().map(machine -> sentences.word("agreement.removed", machine)));
         List<String> parts = Stream.concat(where, what).toList();
         return new Change(sentences.formats().day(change.price().from()),
                 Sentences.capitalized(String.join("; ", parts)),

@@ -68,7 +68,8 @@ class DemoReadingTest {
     /** Work at one machine takes two pages, an included visit and a record one. */
     @ParameterizedTest
     @CsvSource({"INV-2026-00014, 1", "INV-.*, 2", "CN-.*, 1", "RQ-.*, 1", "record-.*, 1", "renewal-.*, 1",
-            "reminder-.*, 1", "statement-.*, 2", "agreement-A-2026-00[2-6], 2", "agreement-A-2026-007, 3", "worksheet-summer-cleaning-bakery, 2",
+            "reminder-.*, 1", "statement-.*, 2", "agreement-A-2026-00[2-6], 2", "agreement-A-2026-007, 3",
+            "worksheet-summer-cleaning-bakery, 2",
             "worksheet-limpieza-mercado, 2", "worksheet-survey-bakery, 1", "worksheet-autumn-condensers-hotel, 3",
             "MQ-.*, 4", "brushing-.*, 2", "comparison-.*, 2", "owner-.*, 2"})
     void demo_pages_noMoreThan(String name, int most) throws IOException {

@@ -145,7 +145,8 @@ class DemoSumsTest {
     void agreements_payments() throws IOException {
         for (Path paper : named("agreement-.*")) {
             PrintedRows all = PrintedRows.of(paper);
-            BigDecimal year = all.matching("(Price|Precio) .* (a year|al año|for the term), .*").getFirst().amounts().getFirst();
+            BigDecimal year = all.matching("(Price|Precio) .* (a year|al año|for the term), .*").getFirst().amounts()
+                    .getFirst();
             BigDecimal changes = sum(amounts(all.between(".*(Changes in the term|Cambios en el plazo).*",
                     "(Terms|Condiciones)").large().rows()));
             PrintedRows table = all.between("(Payments|Pagos), .*", "(Terms|Condiciones|Changes|Cambios).*");
