@@ -198,11 +198,11 @@ class ArchitectureTest {
                 "office.billing answer.register answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
                         + " files.disk papers outlook plans visits request document tax account party explain money");
         room(arrows, "office",
-                "office.billing office.writing answer shop ledger ledger.entries files.form papers outlook"
+                "office.billing office.writing answer shop ledger ledger.papers ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");
         room(arrows, "office.asking",
-                "office.billing office answer.entry answer shop ledger ledger.entries render.words files.form"
-                        + " files.yaml files.disk rates work party explain");
+                "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries render.words files.form"
+                        + " files.yaml files.disk request rates work party explain");
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"

@@ -6,6 +6,7 @@ import icequill.answer.TimetableSheet;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.ledger.papers.Pdf;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InvoiceAssembly;
@@ -16,6 +17,7 @@ import icequill.party.Language;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.request.TickedTimes;
 import icequill.shop.BookForms;
@@ -30,6 +32,7 @@ import icequill.visits.VisitContext;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -84,6 +87,14 @@ public final class Office {
      */
     public Validated<WrittenPaper> invoice(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> invoice(hand, options));
+    }
+
+    /** The same draft to look at; nothing is written. */
+    public Validated<Pdf> draftOfInvoice(FormName name, PaperOptions options) {
+        return new VisitLoader(BookForms.shop(book)).of(name).then(VisitContext::withinLimit)
+                .then(found -> InvoiceAssembly.of(found, options))
+                .then(invoice -> desk.printed(invoice, "", new Extras(false, false, true), Map.of()))
+                .map(files -> Pdf.of(files.values().iterator().next()));
     }
 
     /** The same for a visit that was priced already. */

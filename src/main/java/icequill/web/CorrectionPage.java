@@ -98,7 +98,7 @@ final class CorrectionPage implements Page, FormPage {
         CreditOffice office = CreditOffice.of(asked.book());
         String number = asked.part("number");
         return isReissue
-                ? office.credit(number, form.reissue(isTrial))
+                ? form.reissue(isTrial).then(options -> office.credit(number, options))
                 : form.credit(isTrial).then(options -> office.credit(number, options));
     }
 }

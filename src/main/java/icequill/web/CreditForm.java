@@ -2,6 +2,8 @@ package icequill.web;
 
 import icequill.office.billing.Booking;
 import icequill.office.billing.CreditOptions;
+import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.CreditPart;
@@ -15,9 +17,12 @@ record CreditForm(Asked asked) {
 
     private static final Booking TRIAL = new Booking(Optional.empty(), false, true);
 
+    /** As long as any note of a form. */
+    private static final int LONGEST_NOTE = 2000;
+
     /** Some lines or all, or a part of them. */
     Validated<CreditOptions> credit(boolean isTrial) {
-        Problems problems = new Problems();
+        Problems problems = reason();
         Optional<CreditPart> part = asked.text("amount")
                 .flatMap(text -> problems.take(TypedNumber.of(text, "amount")))
                 .map(CreditPart.OfAmount::new);
@@ -25,12 +30,22 @@ record CreditForm(Asked asked) {
     }
 
     /** The whole, and the same invoice with another purchase order. */
-    CreditOptions reissue(boolean isTrial) {
+    Validated<CreditOptions> reissue(boolean isTrial) {
         CreditOptions.Due due = asked.text("due").filter("restart"::equals).isPresent()
                 ? CreditOptions.Due.RESTART
                 : CreditOptions.Due.KEEP;
-        return options(List.of(), CreditPart.Rest.REST,
-                Optional.of(new CreditOptions.Reissue(asked.text("purchaseOrder"), Optional.empty(), due)), isTrial);
+        return reason().or(() -> options(List.of(), CreditPart.Rest.REST,
+                Optional.of(new CreditOptions.Reissue(asked.text("purchaseOrder"), Optional.empty(), due)), isTrial));
+    }
+
+    private Problems reason() {
+        Problems problems = new Problems();
+        int letters = asked.text("reason").orElse("").length();
+        if (letters > LONGEST_NOTE) {
+            problems.add(Code.TOO_LARGE, new Place("", 0, "reason"), "the reason has " + letters + " letters",
+                    "at most " + LONGEST_NOTE);
+        }
+        return problems;
     }
 
     private List<Integer> lines() {

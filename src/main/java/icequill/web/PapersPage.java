@@ -32,7 +32,7 @@ final class PapersPage implements Page {
     @Override
     public Answer answer(Asked asked) {
         PaperWish wish = new PaperWish(asked.text("find").orElse(""),
-                new AskedPeriod(asked.text("month"), Optional.empty(), Optional.empty()), asked.texts("kind"),
+                new AskedPeriod(asked.month(), Optional.empty(), Optional.empty()), asked.texts("kind"),
                 asked.text("state"), asked.text("caller"), asked.text("store"), MOST);
         PaperWish any = wish.isEmpty() ? wish.of(KINDS) : wish;
         return Answer.of(PaperOffice.of(asked.book()).find(any).map(PaperList::new),

@@ -9,7 +9,6 @@ import icequill.web.offer.QuotesPage;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.PageHandler;
-import icequill.web.page.Paths;
 import icequill.web.rates.AdoptPage;
 import icequill.web.rates.PricesPage;
 import icequill.web.rates.RaisePage;
@@ -20,6 +19,7 @@ import icequill.web.run.ImportPage;
 import icequill.web.run.IssueAllPage;
 import icequill.web.run.RunPage;
 import icequill.web.run.Runs;
+import icequill.web.visit.VisitApproval;
 import icequill.web.visit.VisitDraft;
 import icequill.web.visit.VisitEntry;
 import icequill.web.visit.VisitIssue;
@@ -43,17 +43,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/today", new TodayPage());
         get("/sites", new SitesPage());
         get("/sites/{site}", new SitePage());
-        VisitEntry entry = new VisitEntry();
-        get("/sites/{site}/visit", entry);
-        post("/sites/{site}/visit", entry);
-        routes.post("/sites/{site}/visit/price", context -> handler.ask(context, entry));
-        get("/visits/{visit}/change", entry);
-        post("/visits/{visit}/change", entry);
-        routes.post("/visits/{visit}/change/price", context -> handler.ask(context, entry));
-        VisitDraft draft = new VisitDraft();
-        List.of("/sites/{site}/visit/draft", "/visits/{visit}/change/draft")
-                .forEach(path -> routes.post(path, context -> handler.repeat(context, draft)));
-        post("/drafts/{draft}/discard", draft);
+        visits();
         VisitWithdrawal withdrawal = new VisitWithdrawal();
         get("/visits/{visit}/withdraw", withdrawal);
         post("/visits/{visit}/withdraw", withdrawal);
@@ -63,9 +53,8 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/today/issue", issue);
         get("/visits/{visit}", new VisitPage());
         post("/visits/{visit}/issue", new VisitIssue());
-        // A refusal shown there has a language to choose, which leads back to it.
-        routes.get("/visits/{visit}/issue",
-                context -> context.redirect(Paths.visit(context.pathParam("visit")), HttpStatus.SEE_OTHER));
+        post("/visits/{visit}/approve", new VisitApproval());
+        back("/visits/{visit}", "/issue", "/approve");
         quotes();
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
@@ -105,12 +94,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
             post(path, entry);
             routes.post(path + "/figures", context -> handler.ask(context, entry));
             routes.post(path + "/paper", context -> handler.ask(context, entry::paper));
-            // A language that is chosen on what they show leads back to the page.
-            for (String asked : List.of("/figures", "/paper")) {
-                routes.get(path + asked, context -> context
-                        .redirect(context.path().substring(0, context.path().length() - asked.length()),
-                                HttpStatus.SEE_OTHER));
-            }
+            back(path, "/figures", "/paper");
         }
         QuoteDraft draft = new QuoteDraft();
         routes.post("/sites/{site}/quote/draft", context -> handler.repeat(context, draft));
@@ -121,9 +105,33 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
     }
 
+    private void visits() {
+        VisitEntry entry = new VisitEntry();
+        VisitDraft draft = new VisitDraft();
+        for (String path : List.of("/sites/{site}/visit", "/visits/{visit}/change")) {
+            get(path, entry);
+            post(path, entry);
+            routes.post(path + "/price", context -> handler.ask(context, entry));
+            routes.post(path + "/paper", context -> handler.ask(context, entry::paper));
+            routes.post(path + "/draft", context -> handler.repeat(context, draft));
+            back(path, "/price", "/paper", "/draft");
+        }
+        post("/drafts/{draft}/discard", draft);
+    }
+
     private void correction(String path, CorrectionPage page) {
         get(path, page);
         post(path, page);
+        routes.post(path + "/look", context -> handler.ask(context, page));
+        back(path, "/look");
+    }
+
+    /** A language that is chosen on what these show, which nobody can look at by their addresses, leads back to the page. */
+    private void back(String path, String... asked) {
+        for (String end : asked) {
+            routes.get(path + end, context -> context.redirect(
+                    context.path().substring(0, context.path().length() - end.length()), HttpStatus.SEE_OTHER));
+        }
     }
 
     private void get(String path, Page page) {

@@ -21,7 +21,7 @@ final class SitePage implements Page {
     public Answer answer(Asked asked) {
         String id = asked.part("site");
         Optional<Language> language = Optional.of(asked.reader().language());
-        AskedPeriod period = new AskedPeriod(asked.text("month"), Optional.empty(), Optional.empty());
+        AskedPeriod period = new AskedPeriod(asked.month(), Optional.empty(), Optional.empty());
         return Answer.of("site", SiteOffice.of(asked.book()).card(id, asked.reader().today(), language)
                 .then(card -> HistoryOffice.of(asked.book()).site(id, asked.text("machine"), period, language)
                         .map(history -> new SiteAnswer(card.data(), history.data()))));

@@ -169,14 +169,29 @@ class ChangedVisitTest {
         assertThat(owner.get("/visits/" + visit).body()).contains("Record it as done");
         String page = owner.get("/visits/" + visit + "/change").body();
         assertThat(page).contains("value=\"2026-07-14\"", "value=\"09:15\"", "value=\"Ada Quill\"")
-                .containsPattern("value=\"circulate-descaler\"[^>]* checked");
+                .containsPattern("value=\"circulate-descaler\"[^>]* checked")
+                .containsPattern("name=\"dose_proof-room_descaler\"[^>]* value=\"16\"");
 
         HttpResponse<String> stored = send("/visits/" + visit + "/change", form(page), Map.of("person0to", "11:45",
                 "ph_proof-room_descaler", "7.1", "strip_proof-room_sanitizer", "200"));
 
         assertThat(stored.statusCode()).as(stored.body()).isEqualTo(303);
         assertThat(stored(visit).path("state").asString()).isEqualTo("done");
-        assertThat(exported(visit).toString()).contains("ph=7.1", "strip=200").doesNotContain("planned");
+        assertThat(exported(visit).toString()).contains("dose=16", "ph=7.1", "strip=200").doesNotContain("planned");
+    }
+
+    /** Parts of words, without accents and capitals, in whichever of its names they stand. */
+    @Test
+    void visits_areFoundByWhatSomebodyTypes() {
+        assertThat(found("BAKERY noor")).containsExactly("warranty-pump-bakery", "ten-minute-brushing");
+        assertThat(found("crumb%20quill")).contains("spring-cleaning-bakery").doesNotContain("two-leads-hotel");
+        assertThat(found("nobody-of-this-name")).isEmpty();
+        assertThat(found("")).hasSizeGreaterThan(10);
+    }
+
+    private static List<String> found(String text) {
+        return owner.json("/visits?find=" + text.replace(" ", "%20")).path("visits").valueStream()
+                .map(visit -> visit.path("id").asString()).toList();
     }
 
     @Test

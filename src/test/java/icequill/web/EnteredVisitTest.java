@@ -2,9 +2,11 @@ package icequill.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.cli.Main;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -264,5 +266,86 @@ class EnteredVisitTest {
         assertThat(owner.get(path + "?draft=" + fields.get("draft")).body()).contains("value=\"FH-1\"");
         fields.put("key", owner.key(path));
         assertThat(owner.post(path, fields).statusCode()).isEqualTo(409);
+    }
+
+    /** 276.58 before tax, above the limit: no invoice, until somebody allowed more, whose name is kept. */
+    @Test
+    void visitAboveItsLimit_isBilledOnceSomebodyAllowedMore() {
+        Map<String, String> fields = typed();
+        fields.put("limit", "200");
+        assertThat(Main.commands(OpenOffice.CLOCK).execute("contact", "add", "Imre Castell", "--site", "hotel-fernhill",
+                "--for", "approvals", "--telephone", "607-555-0188", "--shop", office.shop().toString())).isZero();
+        String visit = sent(fields).headers().firstValue("Location").orElseThrow();
+        assertThat(owner.get(visit).body()).contains("above the limit of 200.00", "Who may approve more: Imre Castell",
+                "607-555-0188", "The customer allows more");
+        Map<String, String> issue = Map.of("key", owner.key(visit));
+        HttpResponse<String> above = owner.post(visit + "/issue", issue);
+        assertThat(above.statusCode()).isEqualTo(422);
+        assertThat(above.body()).contains("above the limit of 200.00", "name=\"approver\"");
+
+        Map<String, String> more = new LinkedHashMap<>(Map.of("key", owner.key(visit), "limit", "300"));
+        more.put("version", owner.get(visit).body().replaceFirst("(?s).*name=\"version\" value=\"([^\"]+)\".*", "$1"));
+        HttpResponse<String> nobody = owner.post(visit + "/approve", more);
+        assertThat(nobody.statusCode()).isEqualTo(422);
+        assertThat(nobody.body()).contains("href=\"#approver\"", "value=\"300\"");
+        more.put("approver", "Imre Castell, May 20, 17:10, by telephone");
+        more.put("key", owner.key(visit));
+        assertThat(owner.post(visit + "/approve", more).statusCode()).isEqualTo(303);
+
+        assertThat(owner.get(visit).body()).contains("Imre Castell, May 20, 17:10, by telephone")
+                .doesNotContain("above the limit");
+        assertThat(owner.post(visit + "/issue", Map.of("key", owner.key(visit))).headers().firstValue("Location"))
+                .contains("/papers/INV-2026-00001");
+    }
+
+    @Test
+    void invoice_isSeenAsADraft_andNothingIsStored() {
+        HttpResponse<String> draft = owner.post(PAGE + "/paper", typed());
+        assertThat(draft.headers().firstValue("Content-Type")).contains("application/pdf");
+        assertThat(draft.body()).startsWith("%PDF-");
+
+        Map<String, String> wrong = typed();
+        wrong.put("person0to", "nonsense");
+        assertThat(owner.post(PAGE + "/paper", wrong).body()).contains("href=\"#person0to\"", "There is no price yet");
+        assertThat(owner.get(PAGE + "/paper").headers().firstValue("Location")).contains(PAGE);
+        assertThat(owner.json("/visits?month=May%202026").path("visits").toString()).doesNotContain("hotel-fernhill");
+    }
+
+    /** The schema allows a note 2,000 letters; none of them is left out without a word. */
+    @Test
+    void symptomThatIsTooLong_isTold_andStaysAsItWasTyped() {
+        Map<String, String> fields = typed();
+        fields.put("askedBy", "Noor Haddad");
+        fields.put("askedDay", "2026-05-19");
+        fields.put("askedAt", "4 pm");
+        fields.put("symptom", "Hums. ".repeat(4000) + "The end.");
+
+        HttpResponse<String> page = sent(fields);
+
+        assertThat(page.statusCode()).isEqualTo(422);
+        assertThat(page.body()).contains("href=\"#symptom\"", "2000", "The end.");
+        fields.put("symptom", "Hums.");
+        String visit = sent(fields).headers().firstValue("Location").orElseThrow();
+        assertThat(owner.json(visit).path("visit").path("call").path("at").asString()).startsWith("2026-05-19T16:00");
+    }
+
+    /** A reason of 1,900 letters with accents is 11,000 in an address; one that nobody prints is told. */
+    @Test
+    void creditWithALongReason_isShownBeforeItIsGiven() {
+        String visit = sent(typed()).headers().firstValue("Location").orElseThrow();
+        String invoice = owner.post(visit + "/issue", Map.of("key", owner.key(visit))).headers()
+                .firstValue("Location").orElseThrow();
+
+        HttpResponse<String> look = owner.post(invoice + "/credit/look",
+                Map.of("line", "3", "reason", "\u00f1\u00f1\u00f1\u00f1 ".repeat(380)));
+
+        assertThat(look.statusCode()).isEqualTo(200);
+        assertThat(look.body()).contains("\u2212173.38");
+        assertThat(owner.get(invoice + "/credit").body())
+                .contains("method=\"post\" action=\"" + invoice + "/credit/look");
+        for (String correction : List.of("/credit", "/reissue")) {
+            assertThat(owner.post(invoice + correction + "/look", Map.of("line", "3", "reason", "x".repeat(2001)))
+                    .body()).contains("href=\"#reason\"", "at most 2000").doesNotContain("name=\"credits\"");
+        }
     }
 }

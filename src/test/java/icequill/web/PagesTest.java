@@ -151,6 +151,7 @@ class PagesTest {
             "/sites/hotel-fernhill?month=2026-05 | history |  | site history hotel-fernhill --month 2026-05",
             "/visits |  |  | visit list --most 100",
             "/visits?state=billed&month=2026-05 |  |  | visit list --state billed --month 2026-05 --most 100",
+            "/visits?find=hotel&by=quill |  |  | visit list --find hotel --by quill --most 100",
             "/visits/ten-minute-brushing |  | visit | visit show ten-minute-brushing",
             "/papers?find=pennon |  |  | find pennon --most 100",
             "/papers?kind=invoice&month=2026-05 |  |  | find --kind invoice --month 2026-05 --most 100",

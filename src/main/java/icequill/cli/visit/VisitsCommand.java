@@ -35,6 +35,9 @@ abstract class VisitsCommand extends BookCommand {
     @Option(names = "--caller", paramLabel = "NAME", description = "Only those that this person asked for; a part of the name is enough.")
     private @Nullable String caller;
 
+    @Option(names = "--find", paramLabel = "TEXT", description = "Only those with these words, or parts of words, in their id, site, people, caller, purchase order or machines.")
+    private @Nullable String find;
+
     @Option(names = "--state", paramLabel = "STATE", split = ",", description = "Only in one of these states: planned, done (and not billed), billed, withdrawn.")
     private Set<VisitState> states = EnumSet.noneOf(VisitState.class);
 
@@ -54,7 +57,8 @@ abstract class VisitsCommand extends BookCommand {
     /** @param calls whether only those that somebody asked for */
     final int visits(boolean calls) {
         VisitWish wish = new VisitWish(Optional.ofNullable(site), Optional.ofNullable(customer),
-                Optional.ofNullable(machine), Optional.ofNullable(technician), Optional.ofNullable(caller), calls,
+                Optional.ofNullable(machine), Optional.ofNullable(technician), Optional.ofNullable(caller),
+                Optional.ofNullable(find), calls,
                 period.period(), states, most.most());
         return show(VisitListOffice.of(folder(), clock()).visits(wish, reader.language()),
                 this::print);

@@ -7,6 +7,7 @@ import icequill.files.disk.SafeFile;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
+import icequill.ledger.papers.Pdf;
 import icequill.office.Office;
 import icequill.office.billing.FreeVisitId;
 import icequill.office.billing.RecordOffice;
@@ -19,6 +20,8 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.rates.RateSchedule;
 import icequill.render.words.Sentences;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
@@ -115,6 +118,12 @@ public final class AskingOffice {
     /** Its price, or all that keeps it from having one. */
     public Validated<PriceSheet> price(TypedVisit visit, Language language) {
         return Office.of(book).price(visit.name(), Optional.of(language));
+    }
+
+    /** The draft of its invoice, in the customer's language, to look at. */
+    public Validated<Pdf> draftOfInvoice(TypedVisit visit, LocalDate day) {
+        return Office.of(book).draftOfInvoice(visit.name(),
+                new PaperOptions(Optional.empty(), day, Optional.empty(), Extras.NONE));
     }
 
     public Validated<RecordedVisit> store(TypedVisit visit) {

@@ -6,6 +6,7 @@ import icequill.answer.history.VisitListing;
 import icequill.answer.history.VisitRow;
 import icequill.files.form.VisitNames;
 import icequill.ledger.Reading;
+import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
 import icequill.ledger.find.FindWords;
@@ -17,10 +18,15 @@ import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The office that lists visits. */
 public final class VisitListOffice {
@@ -54,8 +60,9 @@ public final class VisitListOffice {
     private static Validated<VisitListing> found(Reading open, VisitWish wish, Period period) {
         return VisitScope.of(open, wish.site(), wish.customer(), wish.machine()).then(scope -> {
             FoundVisits visits = FoundVisits.in(open);
+            Predicate<VisitEntry> fits = fitting(open, wish);
             List<VisitEntry> named = visits.entries(scope, period).reversed().stream()
-                    .filter(entry -> isNamed(VisitNames.of(entry.data()), wish)).toList();
+                    .filter(entry -> isNamed(VisitNames.of(entry.data()), wish)).filter(fits).toList();
             return named.isEmpty()
                     ? unknown(open, wish).map(none -> rows(visits, named, wish))
                     : Validated.valid(rows(visits, named, wish));
@@ -80,6 +87,25 @@ public final class VisitListOffice {
     private static boolean isNamed(VisitNames names, VisitWish wish) {
         return isAmong(wish.technician(), names.people()) && isAmong(wish.caller(), names.caller().stream().toList())
                 && (!wish.calls() || names.caller().isPresent());
+    }
+
+    /** By what somebody types of a visit, of which a part is enough. */
+    private static Predicate<VisitEntry> fitting(Reading open, VisitWish wish) {
+        List<String> words = Arrays.stream(FindWords.plain(wish.find().orElse("")).strip().split("\\s+"))
+                .filter(word -> !word.isEmpty()).toList();
+        if (words.isEmpty()) {
+            return entry -> true;
+        }
+        Map<String, String> sites = open.entries().sites().stream()
+                .collect(Collectors.toMap(SiteEntry::id, SiteEntry::name));
+        return entry -> {
+            VisitNames names = VisitNames.of(entry.data());
+            String all = FindWords.plain(Stream.of(
+                    Stream.of(entry.id(), entry.site(), sites.getOrDefault(entry.site(), "")), names.people().stream(),
+                    names.caller().stream(), names.machines().stream(), entry.purchaseOrder().stream())
+                    .flatMap(texts -> texts).collect(Collectors.joining("\n")));
+            return words.stream().allMatch(all::contains);
+        };
     }
 
     private static boolean isAmong(Optional<String> wanted, Collection<String> names) {

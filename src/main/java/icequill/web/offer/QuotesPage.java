@@ -37,7 +37,7 @@ public final class QuotesPage implements Page {
     public Answer answer(Asked asked) {
         String find = asked.text("find").orElse("");
         PaperWish wish = new PaperWish(find,
-                new AskedPeriod(asked.text("month"), Optional.empty(), Optional.empty()), KINDS, Optional.empty(),
+                new AskedPeriod(asked.month(), Optional.empty(), Optional.empty()), KINDS, Optional.empty(),
                 Optional.empty(), Optional.empty(), MOST);
         Validated<QuoteList> quotes = QuoteOffice.of(asked.book()).issued(wish, asked.reader().today());
         return Answer.of(quotes, list -> new Answer.Shown("quotes", new Shown(find, asked.text("month").orElse(""),

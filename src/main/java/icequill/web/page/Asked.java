@@ -33,6 +33,11 @@ public record Asked(ShopBook book, Session session, Reader reader, String path, 
         return texts(name).stream().findFirst();
     }
 
+    /** The month that somebody typed, as 2026-05 where it can be read. */
+    public Optional<String> month() {
+        return text("month").map(TypedMonth::text);
+    }
+
     /** All values of a name, in the order of the form. */
     public List<String> texts(String name) {
         return fields.getOrDefault(name, List.of());

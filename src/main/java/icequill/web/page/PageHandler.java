@@ -33,7 +33,6 @@ public final class PageHandler {
     /** The field of every form that holds its key. */
     static final String KEY = "key";
 
-    private static final int LONGEST_FIELD = 20_000;
     private static final String ANSWERED = "answered";
     private static final String JSON = "application/json";
 
@@ -184,7 +183,6 @@ public final class PageHandler {
                 LocalDate.now(now.clock().withZone(zone)));
         Map<String, List<String>> kept = new LinkedHashMap<>();
         fields.forEach((name, values) -> kept.put(name, values.stream().map(String::strip)
-                .map(value -> value.substring(0, Math.min(LONGEST_FIELD, value.length())))
                 .filter(value -> !value.isEmpty()).toList()));
         return new Asked(now, session, reader, context.path(), context.pathParamMap(), kept, uploads(context));
     }

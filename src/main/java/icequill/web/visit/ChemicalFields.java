@@ -28,7 +28,7 @@ record ChemicalFields(Typing typing, String machine, Kept.Rows kept) {
                         typing.place(path + ".chemicals[" + chemicals.size() + "]." + part, field);
                     }
                     if (!values.isEmpty()) {
-                        typing.place(path + ".chemicals[" + chemicals.size() + "]", field("dose", machine, material));
+                        typing.place(path + ".chemicals[" + chemicals.size() + "]", dose(machine, material));
                         Map<String, Object> chemical = new LinkedHashMap<>(Map.of("material", material));
                         chemical.putAll(values);
                         chemical.putAll(kept.next("material", material).but(SHOWN));
@@ -38,6 +38,11 @@ record ChemicalFields(Typing typing, String machine, Kept.Rows kept) {
         kept.left().stream().filter(row -> PARTS.stream().allMatch(part -> row.text(part).isEmpty()))
                 .forEach(row -> chemicals.add(new Kept(row).but(Set.of())));
         return chemicals;
+    }
+
+    /** The field of a dose. */
+    static String dose(String machine, String material) {
+        return field("dose", machine, material);
     }
 
     private static String field(String part, String machine, String material) {

@@ -3,6 +3,7 @@ package icequill.web.visit;
 import icequill.answer.RecordedVisit;
 import icequill.answer.entry.VisitChoices;
 import icequill.answer.price.VisitPrice;
+import icequill.ledger.papers.Pdf;
 import icequill.office.asking.AskingOffice;
 import icequill.office.asking.Draft;
 import icequill.office.asking.KnownVisit;
@@ -42,13 +43,26 @@ public final class VisitEntry implements Page, FormPage {
      * @param isGoingOn whether it goes on with something that was kept
      * @param begun what else was begun of this, and not stored
      * @param price empty before anything was typed
+     * @param hindrances that keep it from having one, each at its field
      */
     public record Shown(String address, VisitChoices choices, Optional<KnownVisit> known, String version,
             List<String> kept, String draft, boolean isGoingOn, List<VisitDraft.Offered> begun,
-            Optional<VisitPrice> price, TypedFields typed) {}
+            Optional<VisitPrice> price, List<Problem> hindrances, TypedFields typed) {}
 
     /** What a page is about. */
     private record Wanted(VisitChoices choices, Optional<KnownVisit> known) {
+
+        /** Of a planned visit the doses too that its tasks take, by machine and label. */
+        Map<String, List<String>> proposed(Map<String, List<String>> fields) {
+            Map<String, List<String>> filled = new LinkedHashMap<>(fields);
+            if (known.filter(KnownVisit::isPlanned).isPresent()) {
+                choices.machines().forEach(machine -> machine.tasks().stream()
+                        .filter(task -> fields.getOrDefault("task-" + machine.id(), List.of()).contains(task.id()))
+                        .flatMap(task -> task.doses().stream()).forEach(dose -> filled.putIfAbsent(
+                                ChemicalFields.dose(machine.id(), dose.material()), List.of(dose.quantity()))));
+            }
+            return filled;
+        }
 
         String address() {
             return VisitDraft.address(choices.site(), known.map(KnownVisit::id).orElse(""));
@@ -64,9 +78,24 @@ public final class VisitEntry implements Page, FormPage {
                     : VisitDraft.of(asked).map(draft -> goingOn(asked, draft))
                             .or(() -> known.map(visit -> asked.typing(VisitForm.fields(visit))));
             return wanted(typed.orElse(asked), known).map(wanted -> typed
-                    .map(fields -> page(fields, wanted, priced(fields, wanted)))
-                    .orElseGet(() -> shown(asked, wanted, Optional.empty(), TypedFields.NONE)));
+                    .map(fields -> isTyped(asked) || asked.text(VisitDraft.ID).isPresent()
+                            ? fields
+                            : fields.typing(wanted.proposed(fields.fields())))
+                    .map(fields -> page(fields, wanted, priced(fields, wanted), isTyped(asked)))
+                    .orElseGet(() -> shown(asked, wanted, Optional.empty(), TypedFields.NONE, List.of())));
         }), shown -> shown);
+    }
+
+    /** The draft of its invoice; the page where something is wrong. */
+    public Answer paper(Asked asked) {
+        AskingOffice office = AskingOffice.of(asked.book());
+        return Answer.of(known(asked).then(known -> wanted(asked, known)), wanted -> {
+            Validated<Pdf> printed = form(asked, wanted.known()).draft().then(draft -> office
+                    .draftOfInvoice(named(office, wanted.known(), draft), asked.reader().today()));
+            return printed instanceof Validated.Valid<Pdf>(Pdf pdf)
+                    ? new Answer.Sent(pdf, "draft.pdf")
+                    : page(asked, wanted, new Validated.Invalid<>(printed.problems()), true);
+        });
     }
 
     private static boolean isTyped(Asked asked) {
@@ -98,17 +127,19 @@ public final class VisitEntry implements Page, FormPage {
                 wanted -> wanted.known().filter(now -> isLater)
                         .flatMap(now -> form(asked, wanted.known()).draft().found().map(draft -> VisitConflict.page(
                                 asked, now, new TypedVisit(now.id(), draft), wanted.choices(), wanted.address())))
-                        .orElseGet(() -> page(asked, wanted, new Validated.Invalid<>(problems))));
+                        .orElseGet(() -> page(asked, wanted, new Validated.Invalid<>(problems), true)));
     }
 
-    private static Answer page(Asked asked, Wanted wanted, Validated<VisitPrice> price) {
+    /** @param isTyped whether somebody typed it just now, who is to see at its fields what is wrong */
+    private static Answer page(Asked asked, Wanted wanted, Validated<VisitPrice> price, boolean isTyped) {
         VisitForm form = form(asked, wanted.known());
         form.draft();
-        return shown(asked, wanted, price.found(),
-                new TypedFields(asked.fields(), form.atFields(price.problems())));
+        return shown(asked, wanted, price.found(), new TypedFields(asked.fields(),
+                isTyped ? form.atFields(price.problems()) : List.of()), form.atFields(price.problems()));
     }
 
-    private static Answer shown(Asked asked, Wanted wanted, Optional<VisitPrice> price, TypedFields typed) {
+    private static Answer shown(Asked asked, Wanted wanted, Optional<VisitPrice> price, TypedFields typed,
+            List<Problem> hindrances) {
         String draft = asked.text(VisitDraft.ID).orElseGet(() -> UUID.randomUUID().toString());
         String visit = wanted.known().map(KnownVisit::id).orElse("");
         return new Answer.Shown("visit-entry", new Shown(wanted.address(), wanted.choices(), wanted.known(),
@@ -116,7 +147,7 @@ public final class VisitEntry implements Page, FormPage {
                 form(asked, wanted.known()).alsoKept(), draft, VisitDraft.of(asked).isPresent(),
                 VisitDraft.all(asked).stream().filter(begun -> begun.isOf(wanted.choices().site(), visit))
                         .filter(begun -> !begun.draft().id().equals(draft)).toList(),
-                price, typed), wanted.choices());
+                price, hindrances, typed), wanted.choices());
     }
 
     private static Validated<VisitPrice> priced(Asked asked, Wanted wanted) {

@@ -3,11 +3,15 @@ package icequill.web.visit;
 import icequill.office.asking.KnownVisits;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.VisitBilling;
+import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
+import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Paths;
+import icequill.web.page.TypedFields;
+import java.util.List;
 import java.util.Optional;
 
 /** Issues the invoice of a visit that the book has, unless it was changed since its price was shown. */
@@ -22,5 +26,10 @@ public final class VisitIssue implements FormPage {
                 .then(same -> VisitBilling.of(asked.book()).issue(new FormName.InBook(visit),
                         new IssueOptions(asked.reader().today(), Optional.empty())))
                 .map(paper -> Paths.paper(paper.number()));
+    }
+
+    @Override
+    public Answer again(Asked asked, List<Problem> problems) {
+        return VisitPage.page(asked, problems, TypedFields.NONE);
     }
 }

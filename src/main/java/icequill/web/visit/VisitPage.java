@@ -1,21 +1,26 @@
 package icequill.web.visit;
 
+import icequill.answer.entry.VisitChoices;
 import icequill.answer.history.VisitAnswer;
+import icequill.answer.history.VisitSheet;
 import icequill.answer.history.VisitState;
 import icequill.answer.price.VisitPrice;
 import icequill.office.Office;
+import icequill.office.asking.AskingOffice;
 import icequill.office.asking.KnownVisit;
 import icequill.office.asking.KnownVisits;
 import icequill.office.care.HistoryOffice;
-import icequill.party.Language;
+import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
+import icequill.web.page.TypedFields;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A visit: what was found and done, what it costs, and the papers that bill it. */
 public final class VisitPage implements Page {
@@ -25,24 +30,47 @@ public final class VisitPage implements Page {
      *
      * @param version of one that may be changed; empty for others
      * @param price of one that is not billed; empty where it has none
-     * @param problems that keep it from having one
+     * @param problems that keep it from having one, or from what was asked for
+     * @param isAboveLimit whether somebody has to allow more before it is billed
+     * @param approver who may; empty where nobody is named, or need not
+     * @param typed what was typed of that
      */
     public record Shown(VisitAnswer visit, Optional<String> version, Optional<VisitPrice> price,
-            List<Problem> problems) {}
+            List<Problem> problems, boolean isAboveLimit, Optional<VisitChoices.Approver> approver,
+            TypedFields typed) {}
 
     @Override
     public Answer answer(Asked asked) {
-        String id = asked.part("visit");
-        Optional<Language> language = Optional.of(asked.reader().language());
-        return Answer.of(HistoryOffice.of(asked.book()).visit(id, language), found -> {
-            Optional<Validated<VisitPrice>> price = found.data().visit().state() == VisitState.DONE
-                    ? Optional.of(Office.of(asked.book()).price(new FormName.InBook(id), language)
-                            .map(sheet -> sheet.data(false)))
-                    : Optional.empty();
-            return new Answer.Shown("visit", new Shown(found.data(),
-                    new KnownVisits(asked.book()).find(id).found().map(KnownVisit::version),
-                    price.flatMap(Validated::found),
-                    price.map(Validated::problems).orElse(List.of())), found.data());
-        });
+        return page(asked, List.of(), TypedFields.NONE);
+    }
+
+    /** @param wrong what keeps it from what was asked for */
+    static Answer page(Asked asked, List<Problem> wrong, TypedFields typed) {
+        return Answer.of(HistoryOffice.of(asked.book()).visit(asked.part("visit"),
+                Optional.of(asked.reader().language())), found -> page(asked, found, wrong, typed));
+    }
+
+    private static Answer page(Asked asked, VisitSheet found, List<Problem> wrong, TypedFields typed) {
+        String id = found.data().visit().id();
+        Optional<Validated<VisitPrice>> price = found.data().visit().state() == VisitState.DONE
+                ? Optional.of(Office.of(asked.book())
+                        .price(new FormName.InBook(id), Optional.of(asked.reader().language()))
+                        .map(sheet -> sheet.data(false)))
+                : Optional.empty();
+        Optional<VisitPrice> told = price.flatMap(Validated::found);
+        boolean isAbove = told.stream().flatMap(one -> one.notices().stream())
+                .anyMatch(notice -> notice.code() == Code.OVER_LIMIT);
+        return new Answer.Shown("visit",
+                new Shown(found.data(), new KnownVisits(asked.book()).find(id).found().map(KnownVisit::version), told,
+                        Stream.concat(wrong.stream(), price.map(Validated::problems).orElse(List.of()).stream())
+                                .toList(),
+                        isAbove, isAbove ? approver(asked, found) : Optional.empty(), typed),
+                found.data());
+    }
+
+    private static Optional<VisitChoices.Approver> approver(Asked asked, VisitSheet found) {
+        return AskingOffice.of(asked.book()).choices(found.data().visit().site(),
+                found.data().visit().began().toLocalDate(), asked.reader().language()).found()
+                .flatMap(VisitChoices::approver);
     }
 }

@@ -26,23 +26,24 @@ public final class VisitsPage implements Page {
      * @param begun what somebody began to type and did not store
      * @param state that is asked for, or no letters
      */
-    public record Shown(String month, String state, List<String> states, List<VisitDraft.Offered> begun,
+    public record Shown(String find, String month, String state, List<String> states, List<VisitDraft.Offered> begun,
             VisitListing list) {}
 
     @Override
     public Answer answer(Asked asked) {
         Optional<String> state = asked.text("state");
         VisitWish wish = new VisitWish(asked.text("site"), asked.text("customer"), asked.text("machine"),
-                asked.text("by"), asked.text("caller"), false,
-                new AskedPeriod(asked.text("month"), Optional.empty(), Optional.empty()),
+                asked.text("by"), asked.text("caller"), asked.text("find"), false,
+                new AskedPeriod(asked.month(), Optional.empty(), Optional.empty()),
                 Arrays.stream(VisitState.values())
                         .filter(each -> state.filter(ConstantKey.of(each)::equals).isPresent())
                         .collect(Collectors.toSet()),
                 MOST);
         return Answer.of(VisitListOffice.of(asked.book()).visits(wish, Optional.of(asked.reader().language())),
-                found -> new Answer.Shown("visits", new Shown(asked.text("month").orElse(""), state.orElse(""),
-                        Arrays.stream(VisitState.values()).map(ConstantKey::of).toList(), VisitDraft.all(asked),
-                        found.data()),
+                found -> new Answer.Shown("visits",
+                        new Shown(asked.text("find").orElse(""), asked.text("month").orElse(""), state.orElse(""),
+                                Arrays.stream(VisitState.values()).map(ConstantKey::of).toList(), VisitDraft.all(asked),
+                                found.data()),
                         found.data()));
     }
 }

@@ -1,0 +1,61 @@
+package icequill.web.page;
+
+import icequill.files.yaml.Languages;
+import icequill.party.Language;
+import java.text.Normalizer;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** A month as people type it: 2026-05, 5/2026, May 2026, or mayo de 2026. */
+final class TypedMonth {
+
+    private static final Pattern NUMBERS = Pattern.compile("(\\d{1,2})\\s*[/.-]\\s*(\\d{4})");
+    private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})\\s*[/.-]\\s*(\\d{1,2})");
+    private static final Pattern NAMED = Pattern.compile("(\\p{L}{3,})[.]?\\s+(?:de\\s+)?(\\d{4})");
+
+    private TypedMonth() {
+    }
+
+    /** As the office asks for it, 2026-05; what is no month stays as it is, and is told there. */
+    static String text(String typed) {
+        Matcher numbers = NUMBERS.matcher(typed);
+        Matcher yearFirst = YEAR_FIRST.matcher(typed);
+        Matcher named = NAMED.matcher(typed);
+        if (numbers.matches()) {
+            return text(numbers.group(2), Integer.parseInt(numbers.group(1)));
+        }
+        if (yearFirst.matches()) {
+            return text(yearFirst.group(1), Integer.parseInt(yearFirst.group(2)));
+        }
+        return named.matches()
+                ? month(named.group(1)).map(month -> text(named.group(2), month.getValue())).orElse(typed)
+                : typed;
+    }
+
+    private static String text(String year, int month) {
+        return year + "-" + (month < 10 ? "0" : "") + month;
+    }
+
+    /** By its name in any language of the program, or by three letters of it or more that no other begins with. */
+    private static Optional<Month> month(String name) {
+        List<Month> found = Arrays.stream(Month.values())
+                .filter(month -> names(month).anyMatch(known -> known.startsWith(plain(name)))).toList();
+        return found.size() == 1 ? Optional.of(found.getFirst()) : Optional.empty();
+    }
+
+    private static Stream<String> names(Month month) {
+        return Languages.known().stream().map(Language::tag).map(Locale::of)
+                .map(locale -> plain(month.getDisplayName(TextStyle.FULL, locale)));
+    }
+
+    private static String plain(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "").toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,50 @@
+package icequill.web.visit;
+
+import icequill.answer.RecordedVisit;
+import icequill.office.asking.Draft;
+import icequill.office.asking.KnownVisits;
+import icequill.office.asking.TypedVisit;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
+import icequill.web.page.Answer;
+import icequill.web.page.Asked;
+import icequill.web.page.FormPage;
+import icequill.web.page.Paths;
+import icequill.web.page.TypedFields;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Records that the customer allows more than his order does, and who said so. */
+public final class VisitApproval implements FormPage {
+
+    private static final String ORDER = "order";
+    private static final String LIMIT = "limit";
+    private static final String APPROVER = "approver";
+
+    @Override
+    public Validated<String> done(Asked asked) {
+        Typing typing = new Typing(asked);
+        KnownVisits visits = new KnownVisits(asked.book());
+        BigDecimal limit = (typing.text(LIMIT).isPresent()
+                ? typing.number(LIMIT)
+                : typing.<BigDecimal>missing(LIMIT, "the new limit is missing")).orElse(BigDecimal.ZERO);
+        String approver = typing.text(APPROVER)
+                .or(() -> typing.missing(APPROVER, "it is not said who allows it")).orElse("");
+        return typing.or(() -> limit).then(allowed -> visits.find(asked.part("visit"))).then(known -> {
+            Map<String, Object> form = new LinkedHashMap<>(known.told().values());
+            Map<String, Object> order = new Kept(new Told(form).part(ORDER)).but(Set.of());
+            order.put(LIMIT, limit);
+            order.put(APPROVER, approver);
+            form.put(ORDER, order);
+            return visits.change(new TypedVisit(known.id(), new Draft(form)), asked.text("version").orElse(""));
+        }).map(RecordedVisit::visit).map(Paths::visit);
+    }
+
+    @Override
+    public Answer again(Asked asked, List<Problem> problems) {
+        return VisitPage.page(asked, List.of(), new TypedFields(asked.fields(), problems));
+    }
+}
