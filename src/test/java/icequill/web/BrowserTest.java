@@ -44,7 +44,8 @@ class BrowserTest {
             "/sites/hotel-fernhill/visit", "/visits/warranty-pump-bakery/change",
             "/visits/warranty-pump-bakery/withdraw", "/papers", "/papers/INV-2026-00001",
             "/papers/INV-2026-00001/credit",
-            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/quotes", "/quotes/new", "/rates", "/shop", "/visits?month=2026-13",
+            "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/quotes", "/quotes/new", "/rates", "/shop",
+            "/visits?month=2026-13",
             "/nowhere",
             "/enter?key=wrong");
     private static final int WIDE = 1100;
@@ -311,7 +312,7 @@ class BrowserTest {
     @Test
     void quote_isMadeWhileTheCustomerWaits() {
         page.navigate(office.address() + "/sites/crumb-lane-bakery/quote");
-        PlaywrightAssertions.assertThat(page.locator("#ways .lead")).containsText("1,075.00");
+        PlaywrightAssertions.assertThat(page.locator("#said")).containsText("1,075.00");
         PlaywrightAssertions.assertThat(page.locator("#ahead svg.drawn[role=img]")).hasCount(2);
         assertThat(violations("quote", new AxeBuilder(page).withTags(RULES))).isEmpty();
 
@@ -324,7 +325,7 @@ class BrowserTest {
         page.keyboard().press("1");
         PlaywrightAssertions.assertThat(page.locator("#ways")).containsText("No machine is to be looked after");
         page.keyboard().press("1");
-        PlaywrightAssertions.assertThat(page.locator("#ways .lead")).containsText("1,075.00");
+        PlaywrightAssertions.assertThat(page.locator("#said")).containsText("1,075.00");
 
         page.locator("#start").focus();
         tabTo("button[data-main]");

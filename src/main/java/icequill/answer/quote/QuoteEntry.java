@@ -35,7 +35,8 @@ public record QuoteEntry(Optional<String> site, Optional<String> siteName, Local
      * @param hasCondenser whether it has one to brush
      * @param isForCustomer whether the customer's own people may brush it if they can reach it
      */
-    public record MachineChoice(String id, String name, Optional<String> condition, boolean hasCondenser, boolean isForCustomer) {}
+    public record MachineChoice(String id, String name, Optional<String> condition, boolean hasCondenser,
+            boolean isForCustomer) {}
 
     /** How often somebody was at the site, and how often of that because he was called. */
     public record LastYear(int visits, int calls) {}

@@ -57,7 +57,11 @@ final class NewSiteForm {
     private void machine(String path, String row, String id) {
         form.put(path + "id", id, row + "-where").text(path + "where", row + "-where");
         MACHINE_KEYS.forEach(key -> form.text(path + key, row + "-" + key));
-        form.text(path + "evaporator.position", row + "-position").text(path + "evaporator.plating", row + "-plating");
+        // Machines that make flakes have none such; where nothing is known of one, nothing is said.
+        if (asked.text(row + "-make").filter("batch"::equals).isPresent()) {
+            form.text(path + "evaporator.position", row + "-position")
+                    .text(path + "evaporator.plating", row + "-plating");
+        }
         form.number(path + "harvestRate", row + "-rate");
     }
 

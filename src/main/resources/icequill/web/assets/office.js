@@ -287,7 +287,10 @@
             const fields = new URLSearchParams(new FormData(form));
             fields.append('part', name);
             const answer = await fetch(form.dataset.figures, { method: 'POST', body: fields });
-            if (answer.ok) put(await answer.text(), name);
+            if (!answer.ok) return;
+            const text = await answer.text();
+            if (name === 'ways') put(text, 'said');
+            put(text, name);
         };
         const figures = async () => {
             again = true;
