@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Takes what of a payment is on account for invoices. */
-@Command(name = "allot", mixinStandardHelpOptions = true, description = "Takes what of a payment is on account for invoices.", footerHeading = "%nExample:%n", footer = "  icequill payment allot check-2207 --for INV-2026-00020")
+@Command(name = "allot", mixinStandardHelpOptions = true, description = "Takes what of a payment is on account for invoices.", footerHeading = "%nExample:%n", footer = "  icequill payment allot check-2207 --for INV-2026-00022")
 public final class PaymentAllotCommand extends PaymentEntryCommand {
 
     @Parameters(paramLabel = "ID", description = "The payment, by id.")
