@@ -36,7 +36,7 @@ final class Told {
         static Line written(String line) {
             int middle = line.indexOf(INSTEAD);
             String english = line.substring(0, middle);
-            String pattern = Pattern.quote(PLACE.matcher(english).replaceAll("\\\\E(?<p$1>.*?)\\\\Q"));
+            String pattern = "\\Q" + PLACE.matcher(english).replaceAll("\\\\E(?<p$1>.*?)\\\\Q") + "\\E";
             return new Line(Pattern.compile(pattern, Pattern.DOTALL),
                     line.substring(middle + INSTEAD.length()).strip(), PLACE.matcher(english).replaceAll("").length());
         }
