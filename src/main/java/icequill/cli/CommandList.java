@@ -14,7 +14,7 @@ final class CommandList implements IHelpSectionRenderer {
     private record Group(String heading, List<String> commands) {}
 
     private static final List<Group> GROUPS = List.of(
-            new Group("To begin", List.of("demo", "new", "office", "today", "check")),
+            new Group("To begin", List.of("demo", "new", "shop", "office", "today", "check")),
             new Group("To price and offer", List.of("price", "quote", "agreement", "compare", "brushing", "fit")),
             new Group("To work", List.of("call", "visit", "sale")),
             new Group("To bill", List.of("invoice", "credit", "payment")),

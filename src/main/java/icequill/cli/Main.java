@@ -19,6 +19,7 @@ import icequill.cli.book.NewCommand;
 import icequill.cli.book.OfficeCommand;
 import icequill.cli.book.RatesCommand;
 import icequill.cli.book.RestoreCommand;
+import icequill.cli.book.ShopCommand;
 import icequill.cli.book.ShowCommand;
 import icequill.cli.book.TodayCommand;
 import icequill.cli.offer.AgreementCommand;
@@ -70,7 +71,8 @@ public final class Main implements Runnable {
     private static final int FIRST_YEAR = 1950;
     private static final int LAST_YEAR = 2149;
 
-    private static final List<Class<?>> COMMANDS = List.of(DemoCommand.class, NewCommand.class, OfficeCommand.class,
+    private static final List<Class<?>> COMMANDS = List.of(DemoCommand.class, NewCommand.class, ShopCommand.class,
+            OfficeCommand.class,
             TodayCommand.class, CheckCommand.class,
             PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
             BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, SaleCommand.class,

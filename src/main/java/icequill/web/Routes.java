@@ -74,6 +74,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/rates/raise", raise);
         post("/rates/raise", raise);
         get("/shop", new ShopPage());
+        SettingsForm settings = new SettingsForm();
+        get("/shop/change", settings);
+        post("/shop/change", settings);
         AuditPage audit = new AuditPage(runs);
         get("/shop/audit", audit);
         post("/shop/audit", audit);

@@ -1,9 +1,6 @@
 package icequill.web;
 
-import icequill.answer.ShopFacts;
-import icequill.problem.Validated;
-import icequill.shop.BookForms;
-import icequill.shop.ShopFolder;
+import icequill.office.care.SettingsOffice;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
@@ -13,9 +10,6 @@ final class ShopPage implements Page {
 
     @Override
     public Answer answer(Asked asked) {
-        ShopFolder folder = BookForms.shop(asked.book());
-        return Answer.of("shop", folder.shop()
-                .map(shop -> Validated.valid(ShopFacts.of(shop, asked.book().folder(), asked.book().isShared())))
-                .orElseGet(() -> new Validated.Invalid<>(folder.problems())));
+        return Answer.of("shop", SettingsOffice.of(asked.book()).show());
     }
 }

@@ -148,6 +148,8 @@ class JsonAnswersTest {
             "export | export DIR/book.json",
             "export | export DIR/papers.csv",
             "import | import DIR/forms.yaml --dry-run",
+            "shop | shop show",
+            "shop | shop change payment-days=30",
             "rates-versions | rates list",
             "rates-version | rates show",
             "earnings | visit earnings",

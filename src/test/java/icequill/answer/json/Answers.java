@@ -20,6 +20,7 @@ import icequill.answer.ProblemReport;
 import icequill.answer.RecordedVisit;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.Reprint;
+import icequill.answer.ShopFacts;
 import icequill.answer.ShopMade;
 import icequill.answer.TimetableSheet;
 import icequill.answer.TrailSheet;
@@ -120,6 +121,7 @@ final class Answers {
         all.put("rates-versions", RatesList.class);
         all.put("rates-version", RatesSheet.class);
         all.put("raised-prices", RaisedPrices.class);
+        all.put("shop", ShopFacts.class);
         all.put("day-prices", DayPrices.class);
         all.put("what-if", WhatIf.class);
         all.put("earnings", VisitEarnings.class);

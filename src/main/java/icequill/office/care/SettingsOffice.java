@@ -1,0 +1,99 @@
+package icequill.office.care;
+
+import icequill.answer.ShopFacts;
+import icequill.files.disk.SafeFile;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
+import icequill.shop.BookForms;
+import icequill.shop.Setting;
+import icequill.shop.SettingsText;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The office that keeps how the shop is set up. */
+public final class SettingsOffice {
+
+    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G'};
+    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+
+    private final ShopBook book;
+
+    private SettingsOffice(ShopBook book) {
+        this.book = book;
+    }
+
+    public static SettingsOffice of(Path folder, Clock clock) {
+        return of(ShopBook.byFolder(folder, clock));
+    }
+
+    /** Of a shop that is open; it goes by what lies in its folder. */
+    public static SettingsOffice of(ShopBook book) {
+        return new SettingsOffice(book.byItsFolder());
+    }
+
+    /** How the shop is set up. */
+    public Validated<ShopFacts> show() {
+        ShopFolder folder = BookForms.shop(book);
+        return folder.shop().map(shop -> Validated.valid(ShopFacts.of(shop, book.folder(), book.isShared())))
+                .orElseGet(() -> new Validated.Invalid<>(folder.problems()));
+    }
+
+    /** What shop.yaml says. */
+    public Validated<SettingsText> text() {
+        return SettingsText.of(book.folder());
+    }
+
+    /**
+     * Changes settings; all of them or none.
+     *
+     * @param wanted by key
+     * @param seen the version of the settings that was changed; empty for whatever is there
+     */
+    public Validated<ShopFacts> change(Map<String, String> wanted, Optional<String> seen) {
+        return named(wanted).then(values -> text().then(now -> unchanged(now, seen)).then(now -> now.with(values))
+                .then(SettingsText::write).then(done -> show()));
+    }
+
+    private static Validated<SettingsText> unchanged(SettingsText now, Optional<String> seen) {
+        return seen.filter(version -> !version.equals(now.version())).isEmpty()
+                ? Validated.valid(now)
+                : Validated.invalid(BookForms.changed("how the shop is set up"));
+    }
+
+    private static Validated<Map<Setting, String>> named(Map<String, String> wanted) {
+        Problems problems = new Problems();
+        Map<Setting, String> values = new EnumMap<>(Setting.class);
+        wanted.forEach((key, value) -> Setting.of(key).ifPresentOrElse(setting -> values.put(setting, value),
+                () -> problems.add(Problem.unknownName(Place.NOWHERE, "setting", key, Setting.keys()))));
+        return problems.or(() -> values);
+    }
+
+    /** Puts a picture on the shop's papers. */
+    public Validated<ShopFacts> logo(byte[] picture) {
+        return kind(picture).then(name -> SafeFile.write(book.folder().resolve(name), picture, true)
+                .then(file -> change(Map.of(Setting.LOGO.key(), name), Optional.empty())));
+    }
+
+    /** The name of its file, by how it begins: what the sender calls it may be anything. */
+    private static Validated<String> kind(byte[] picture) {
+        return begins(picture, PNG)
+                ? Validated.valid("logo.png")
+                : begins(picture, JPEG)
+                        ? Validated.valid("logo.jpg")
+                        : Validated.invalid(new Problem(Code.NOT_ALLOWED, new Place("", 0, "logo"),
+                                "this is no picture that papers can have", "a PNG or a JPEG"));
+    }
+
+    private static boolean begins(byte[] picture, byte[] mark) {
+        return picture.length > mark.length && Arrays.equals(picture, 0, mark.length, mark, 0, mark.length);
+    }
+}
