@@ -40,7 +40,8 @@ record Visitor(String address, Optional<String> cookie) {
     /** It lets go of connections sooner than the office does: one that is closed just as it is taken fails. */
     private static HttpClient client() {
         System.setProperty("jdk.httpclient.keepalive.timeout", "10");
-        return HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).connectTimeout(Duration.ofSeconds(20)).build();
+        return HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).connectTimeout(Duration.ofSeconds(20))
+                .build();
     }
 
     /** The same with the session that a link opens. */
