@@ -47,6 +47,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         VisitWithdrawal withdrawal = new VisitWithdrawal();
         get("/visits/{visit}/withdraw", withdrawal);
         post("/visits/{visit}/withdraw", withdrawal);
+        get("/earnings", new EarningsPage());
         get("/visits", new VisitsPage());
         IssueAllPage issue = new IssueAllPage(runs);
         get("/today/issue", issue);

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** From an empty page to an invoice, given back and issued anew. The amounts are worked out by hand from the shop's prices. */
 class EnteredVisitTest {
 
+    private static final Pattern NAMES = Pattern.compile("<(?:input|textarea|select)[^>]* name=\"([^\"]+)\"");
     private static final String PAGE = "/sites/hotel-fernhill/visit";
 
     @TempDir
@@ -54,6 +55,32 @@ class EnteredVisitTest {
     private HttpResponse<String> sent(Map<String, String> fields) {
         fields.put("key", owner.key(PAGE));
         return owner.post(PAGE, fields);
+    }
+
+    /** Every field takes it, first as it is typed, then stored, on the pages that show it and as it is changed again. */
+    @Test
+    void markup_inEveryField_staysText() {
+        String evil = "\"'><script>alert(1)</script><img src=x onerror=alert(1)>";
+        Map<String, String> broken = typed();
+        NAMES.matcher(owner.get(PAGE).body()).results().map(found -> found.group(1))
+                .filter(name -> !name.equals("key") && !name.equals("machine"))
+                .forEach(name -> broken.put(name, evil));
+        Map<String, String> stored = typed();
+        List.of("complaint-lobby-bar", "cause-lobby-bar", "correction-lobby-bar", "symptom", "askedBy", "approver",
+                "purchaseOrder").forEach(name -> stored.put(name, evil));
+        stored.putAll(Map.of("limit", "900", "askedDay", "2026-05-20", "askedAt", "9:00"));
+        stored.put("person0name", "Ada " + evil);
+
+        assertThat(broken.size()).isGreaterThan(20);
+        assertThat(owner.post(PAGE + "/price", broken).body()).doesNotContain("<script>alert", "<img ", "\"'>");
+        HttpResponse<String> answer = sent(stored);
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
+        String visit = answer.headers().firstValue("Location").orElseThrow();
+        for (String path : List.of(visit, visit + "/change", visit + "/withdraw", "/visits", "/today", "/today/issue",
+                "/sites/hotel-fernhill", "/earnings")) {
+            assertThat(owner.get(path).body()).as(path).doesNotContain("<script>alert", "<img ", "\"'>");
+        }
+        assertThat(owner.get(visit).body()).contains("&lt;script&gt;");
     }
 
     /** Wednesday: 52.00 + 40 min at 98.00/h 65.33 + 65 min at 147.00/h 159.25 = 276.58; at 8.875 % 24.55. */

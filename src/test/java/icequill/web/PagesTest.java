@@ -162,7 +162,12 @@ class PagesTest {
             "/rates/adopt | | | rates adopt",
             "/rates/raise?from=2027-01-01&percent-labor=4&step-labor=0,50 | | | rates raise labor=4:0.50 --from 2027-01-01",
             "/rates/versions | all |  | rates list",
-            "/rates/versions | now |  | rates show"})
+            "/rates/versions | now |  | rates show",
+            "/earnings | | | visit earnings",
+            "/earnings?by=customer&month=2026-05 | | | visit earnings --by customer --month 2026-05",
+            "/earnings?site=crumb-lane-bakery | | | visit earnings --site crumb-lane-bakery",
+            "/quotes | | | quote list",
+            "/shop | | | shop show"})
     void json_isWhatTheCommandLinePrints(String path, String part, String printedPart, String command) {
         assertThat(part(owner.json(path), part)).isEqualTo(part(printed(command), printedPart));
     }

@@ -9,6 +9,7 @@ import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
 import icequill.office.billing.CreditOffice;
+import icequill.office.register.RegisterOffice;
 import icequill.papers.BilledVisit;
 import icequill.pricer.PricedLine;
 import icequill.pricer.PricedVisit;
@@ -42,7 +43,12 @@ public final class EarningsOffice {
     }
 
     public static EarningsOffice of(Path folder, Clock clock) {
-        return new EarningsOffice(ShopBook.of(folder, clock));
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static EarningsOffice of(ShopBook book) {
+        return new EarningsOffice(book);
     }
 
     /** What rows are made of. */
@@ -82,9 +88,15 @@ public final class EarningsOffice {
         }
     }
 
-    /** What the visits of a period brought in, and what they cost by the rates of their days, the row that earned most first. */
-    public Validated<VisitEarnings> of(By by, AskedPeriod period) {
-        return new DoneVisits(book).of(period).then(this::priced).then(this::earned).map(all -> told(by, all));
+    /**
+     * What the visits of a period brought in, and what they cost by the rates of their days, the row that earned most first.
+     *
+     * @param site by id, where those of one are asked for
+     */
+    public Validated<VisitEarnings> of(By by, AskedPeriod period, Optional<String> site) {
+        return site.<Validated<?>>map(id -> book.read(open -> RegisterOffice.found(open, id)))
+                .orElseGet(() -> Validated.valid(true)).then(known -> new DoneVisits(book).of(period, site))
+                .then(this::priced).then(this::earned).map(all -> told(by, all));
     }
 
     private Validated<List<VisitContext>> priced(List<VisitEntry> entries) {

@@ -48,7 +48,7 @@ final class ToldSentences extends TreeScanner<@Nullable Void, String> {
             JavacTask task = (JavacTask) compiler.getTask(null, manager, null, List.of("-proc:none"), null,
                     manager.getJavaFileObjectsFromPaths(sources));
             for (CompilationUnitTree unit : task.parse()) {
-                told.scan(unit, unit.getPackageName().toString().replaceFirst("^icequill[.]?", ""));
+                told.scan(unit, String.valueOf(unit.getPackageName()).replaceFirst("^icequill[.]?", ""));
             }
         }
         return told;
