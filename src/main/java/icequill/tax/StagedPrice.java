@@ -109,7 +109,7 @@ public record StagedPrice(MonetaryAmount net, List<TaxTotal> taxes, Advances adv
             // What is taken back in whole goes with the last part, since a part of it cannot be asked for.
             if (!base.isZero() && (isLast || left.allows(base))) {
                 MonetaryAmount gone = sum(left.notes().stream().map(TaxTotal::base).toList());
-                all.add(left.further(List.of(new TaxedPart(base, whole.base(), gone)), TaxBasis.INVOICE));
+                all.add(left.further(List.of(TaxedPart.of(whole, base, gone)), TaxBasis.INVOICE));
             }
         }
         return all;

@@ -97,6 +97,28 @@ class StagedPriceTest {
         assertThat(stages).allSatisfy(StagedPriceTest::explained);
     }
 
+    /** Each of two lines of 4,000.00 is below 5,000.00: 7 % of 3,200.00, 3,200.00 and 1,600.00. */
+    @Test
+    void progress_capOfAComponent_isOfEachLine() {
+        List<Stage> stages = capped("4000", "4000").progress(
+                List.of(Percent.of("40"), Percent.of("40"), Percent.of("20")), Percent.ZERO);
+
+        assertThat(of(stages, Stage::tax)).containsExactly("224.00", "224.00", "112.00");
+        assertThat(stages).allSatisfy(StagedPriceTest::explained);
+    }
+
+    /** One line is above it: 6 % of 8,000.00 and 1 % of 6,800.00 is 548.00; of 25 %, 120.00 + 17.00; 411.00 are left. */
+    @Test
+    void deposit_capOfAComponent_isOfEachLine() {
+        List<Stage> stages = capped("6200", "1800").deposit(Percent.of("25"));
+
+        assertThat(of(stages, Stage::tax)).containsExactly("137.00", "411.00");
+        assertThat(stages.getFirst().taxes().getFirst().components())
+                .extracting(part -> Amounts.plain(part.amount()) + " "
+                        + part.base().map(Amounts::plain).orElse("all"))
+                .containsExactly("120.00 all", "17.00 1700.00");
+    }
+
     @Property(tries = 500, seed = "17")
     void deposit_andTheRest_areTheWholeToTheCent(@ForAll @IntRange(min = 1, max = 10_000_000) int one,
             @ForAll @IntRange(max = 10_000_000) int other, @ForAll @IntRange(max = 10_000) int share,
@@ -141,6 +163,19 @@ class StagedPriceTest {
 
     private static StagedPrice price(String net, String percent, Advances advances) {
         return new StagedPrice(usd(net), List.of(tax("one", net, percent)), advances);
+    }
+
+    /** Two lines at 6 %, and at 1 % on the first 5,000.00 of an item. */
+    private static StagedPrice capped(String one, String other) {
+        TaxRate rate = new TaxRate("capped", Category.S,
+                List.of(new TaxRate.Component(Wording.same("state"), Percent.of("6"), TaxRate.Levy.STATE,
+                        Optional.empty(), Optional.empty()),
+                        new TaxRate.Component(Wording.same("county"), Percent.of("1"), TaxRate.Levy.LOCAL,
+                                Optional.of(usd("5000")), Optional.empty())),
+                Optional.empty());
+        return new StagedPrice(usd(one).add(usd(other)), TaxTotals.of(
+                List.of(new Taxable(rate, usd(one)), new Taxable(rate, usd(other))), TaxBasis.INVOICE, USD),
+                new Advances(Deposits.AT_DEPOSIT, Retainages.WITH_PROGRESS));
     }
 
     /** Two rates, and three cents that are taxed at none. */
