@@ -4,6 +4,7 @@ import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.Certificate;
 import icequill.party.Customer;
+import icequill.work.ChargeClass;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -12,12 +13,25 @@ import java.util.Optional;
 /**
  * Whether a customer is free of sales tax in a state on a day.
  *
- * @param certificate the one that holds; empty means tax is due
- * @param remark what to tell the customer: which certificate was used, or why none could be
+ * @param held certificates that hold, in the customer's order; none means tax is due
+ * @param refused why none could be used, where none holds
  */
-record Exemption(Optional<Certificate> certificate, Optional<Phrase> remark) {
+record Exemption(List<Held> held, Optional<Phrase> refused) {
 
-    private static final Exemption NONE = new Exemption(Optional.empty(), Optional.empty());
+    private static final Exemption NONE = new Exemption(List.of(), Optional.empty());
+
+    /** A certificate that holds, and how far it reaches. */
+    record Held(Certificate certificate, Reliefs.Relief relief) {
+
+        private Phrase remark() {
+            return Phrase.of("remark.certificate-used", new Fact.Text(certificate.number()),
+                    new Fact.Text(certificate.state()));
+        }
+    }
+
+    Exemption {
+        held = List.copyOf(held);
+    }
 
     /** VAT knows no such certificates. */
     static Exemption of(Customer customer, TaxPlace place, LocalDate day) {
@@ -26,16 +40,32 @@ record Exemption(Optional<Certificate> certificate, Optional<Phrase> remark) {
         }
         List<Certificate> forState = customer.certificates().stream()
                 .filter(certificate -> certificate.state().equals(place.state())).toList();
-        Optional<Certificate> holding = forState.stream().filter(certificate -> certificate.holdsOn(day)).findFirst();
-        if (holding.isPresent()) {
-            return new Exemption(holding, holding.map(held -> Phrase.of("remark.certificate-used",
-                    new Fact.Text(held.number()), new Fact.Text(held.state()))));
+        List<Held> holding = forState.stream().filter(certificate -> certificate.holdsOn(day))
+                .map(certificate -> new Held(certificate, Reliefs.of(place.reliefs(), certificate))).toList();
+        if (!holding.isEmpty()) {
+            return new Exemption(holding, Optional.empty());
         }
         Optional<Phrase> refused = forState.stream().min(nearestTo(day)).map(certificate -> refused(certificate, day));
         return refused.isPresent() || !customer.claimsExemption()
-                ? new Exemption(Optional.empty(), refused)
-                : new Exemption(Optional.empty(),
+                ? new Exemption(List.of(), refused)
+                : new Exemption(List.of(),
                         Optional.of(Phrase.of("remark.certificate-missing", new Fact.Text(place.state()))));
+    }
+
+    /** The one that frees most of a class, the first of equals; where none reaches it, the first of all. */
+    Optional<Held> best(ChargeClass chargeClass) {
+        return held.stream().filter(one -> one.relief().isFor(chargeClass))
+                .min(Comparator.comparing((Held one) -> one.relief().percent().value()).reversed())
+                .or(() -> held.stream().findFirst());
+    }
+
+    /** What to tell the customer: which certificates reach what was done, or why none could be used. */
+    List<Phrase> remarks(List<ChargeClass> classes) {
+        return held.isEmpty()
+                ? refused.stream().toList()
+                : held.stream()
+                        .filter(one -> classes.stream().map(this::best).anyMatch(Optional.of(one)::equals))
+                        .map(Held::remark).distinct().toList();
     }
 
     /** The one that expired last comes first; only where none was signed yet, the one signed next. */

@@ -41,7 +41,7 @@ public final class TaxCalculator {
         List<Taxable> taxables = lines.stream()
                 .flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream()).toList();
         return new TaxedVisit(priced, place, lines, TaxTotals.of(taxables, place.basis(basis), priced.currency()),
-                exemption.remark().stream().toList());
+                exemption.remarks(priced.lines().stream().map(PricedLine::chargeClass).toList()));
     }
 
     private static LineTax line(PricedVisit priced, int index, TaxPlace place, Exemption exemption,
@@ -54,8 +54,8 @@ public final class TaxCalculator {
         Explanation how = share.isZero() ? Explanation.of(base) : Explanation.of(base, Phrase.of("reason.share"));
         Rule rule = place.rule(line.chargeClass());
         Verdict usual = Verdict.of(rule, line.chargeClass(), place.regime(), partsFurnished);
-        Verdict verdict = exemption.certificate()
-                .map(held -> usual.under(held, Reliefs.of(place.reliefs(), held), line.chargeClass())).orElse(usual);
+        Verdict verdict = exemption.best(line.chargeClass())
+                .map(held -> usual.under(held.certificate(), held.relief(), line.chargeClass())).orElse(usual);
         return new LineTax(how.amount(priced.currency()), how, verdict.rate(), verdict.why());
     }
 
@@ -77,16 +77,21 @@ public final class TaxCalculator {
             };
         }
 
-        /** The same for a customer with a certificate, as far as it reaches. */
+        /** The same for a customer with a certificate, as far as it reaches; of what is not taxed anyway only one that frees all. */
         Verdict under(Certificate held, Reliefs.Relief relief, ChargeClass chargeClass) {
             Optional<TaxRate> taxed = rate.filter(found -> found.category().isTaxed());
-            if (taxed.isPresent() && !relief.isFor(chargeClass)) {
-                return new Verdict(rate, Phrase.of("tax.not-of-certificate", new Fact.Part(taxed.get().total()),
-                        new Fact.Text(held.number()), chargeClass.word()));
+            Fact number = new Fact.Text(held.number());
+            if (taxed.isEmpty()) {
+                return relief.isFor(chargeClass) && relief.taxed().isEmpty() ? exempt(held) : this;
             }
-            return taxed.flatMap(found -> relief.taxed().map(share -> new Verdict(Optional.of(found.onShare(share)),
-                    Phrase.of("tax.share-of-certificate", new Fact.Part(found.total()), new Fact.Part(share),
-                            new Fact.Text(held.number())))))
+            TaxRate due = taxed.get();
+            Fact percent = new Fact.Part(due.total());
+            if (!relief.isFor(chargeClass)) {
+                return new Verdict(rate, Phrase.of("tax.not-of-certificate", percent, number, chargeClass.word()));
+            }
+            return relief.taxed()
+                    .map(share -> new Verdict(Optional.of(due.onShare(share)),
+                            Phrase.of("tax.share-of-certificate", percent, new Fact.Part(share), number)))
                     .orElseGet(() -> exempt(held));
         }
 

@@ -201,6 +201,42 @@ class TaxCalculatorTest {
         });
     }
 
+    /** Labor of 98.00 and a call of 52.00, 40 % of them taxed at 8.875 %: 20.80 and 39.20, 5.325; a valve is free by the other one. */
+    @ParameterizedTest
+    @CsvSource({"true", "false"})
+    void tax_severalCertificates_theOneThatFreesMostOfALineWhateverTheirOrder(boolean resaleFirst) {
+        Certificate exempt = certificate("2025-01-01", null);
+        Certificate resale = new Certificate(Certificate.Kind.RESALE, "R-1", "NY", "parts", exempt.signed(),
+                Optional.empty(), Place.NOWHERE);
+        TaxPlace place = relieving(Taxability.TAXABLE, Map.of(Certificate.Kind.RESALE,
+                new Reliefs.Relief(Set.of(ChargeClass.PARTS), Percent.of("100")), Certificate.Kind.EXEMPT,
+                new Reliefs.Relief(Set.of(), Percent.of("60"))));
+
+        TaxedVisit taxed = tax(
+                price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("valve", "1")), place,
+                resaleFirst ? customer(true, resale, exempt) : customer(true, exempt, resale));
+
+        assertThat(Amounts.plain(taxed.tax())).isEqualTo("5.33");
+        assertThat(taxed.lines()).extracting(line -> line.why().key()).containsExactly("tax.share-of-certificate",
+                "tax.share-of-certificate", "tax.exempt-certificate");
+        assertThat(taxed.remarks()).extracting(Phrase::key).containsExactly("remark.certificate-used",
+                "remark.certificate-used");
+    }
+
+    /** What the place does not tax is told by the place's rule, where the certificate is for parts only. */
+    @Test
+    void tax_lineThatIsUntaxedAnyway_isNotFreedByACertificateThatDoesNotReachIt() {
+        TaxPlace place = relieving(Taxability.EXEMPT, Map.of(certificate("2025-01-01", null).kind(),
+                new Reliefs.Relief(Set.of(ChargeClass.PARTS), Percent.of("100"))));
+
+        TaxedVisit taxed = tax(
+                price(visit().lead("2026-05-13T10:00", "2026-05-13T11:00").material("valve", "1")), place,
+                customer(true, certificate("2025-01-01", null)));
+
+        assertThat(taxed.lines()).extracting(line -> line.why().key()).containsExactly("tax.exempt-class",
+                "tax.exempt-class", "tax.exempt-certificate");
+    }
+
     @Test
     void tax_oneExpiredOneNotYetSigned_theExpiredIsNamed() {
         Customer customer = customer(true, certificate("2026-06-01", null), certificate("2023-01-01", "2026-03-31"),
@@ -262,6 +298,12 @@ class TaxCalculatorTest {
         return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", rules(others, parts), Optional.empty(),
                 Optional.empty(),
                 Optional.empty(), Place.NOWHERE);
+    }
+
+    private static TaxPlace relieving(Taxability others, Map<Certificate.Kind, Reliefs.Relief> reliefs) {
+        return new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY",
+                rules(others, Taxability.TAXABLE), Optional.empty(), Optional.empty(),
+                Optional.of(new Reliefs(reliefs)), Place.NOWHERE);
     }
 
     private static Map<ChargeClass, Rule> rules(Taxability others, Taxability parts) {
