@@ -30,13 +30,12 @@ public record StagedPrice(MonetaryAmount net, List<TaxTotal> taxes, Advances adv
 
     /** A deposit of so much of the net, with its tax where the place taxes it then; and the whole less the deposit. */
     public List<Stage> deposit(Percent share) {
-        List<MonetaryAmount> bases = bases().stream().map(base -> part(share, base, Rounding.DEPOSIT)).toList();
+        StagedBases.Part part = bases().next(List.of(), base -> rounded(share, base, Rounding.DEPOSIT));
+        List<MonetaryAmount> bases = part.bases();
         boolean taxed = advances.deposits() == Advances.Deposits.AT_DEPOSIT;
         List<TaxTotal> asked = taxed ? further(List.of(), bases, false) : List.of();
-        Figure figure = bases().stream().map(base -> rounded(share, base, Rounding.DEPOSIT)).reduce(Figure::plus)
-                .orElseThrow();
         MonetaryAmount deposit = sum(bases);
-        Stage first = stage(Stage.Kind.DEPOSIT, share, deposit, asked, zero(), plus(figure, asked),
+        Stage first = stage(Stage.Kind.DEPOSIT, share, deposit, asked, zero(), plus(part.figure(), asked),
                 Phrase.of(taxed ? "reason.deposit-taxed" : "reason.deposit-untaxed", new Fact.Part(share)));
         List<TaxTotal> left = further(asked, List.of(), true);
         return List.of(first, stage(Stage.Kind.FINAL, rest(share), net.subtract(deposit), left, zero(),
@@ -54,17 +53,19 @@ public record StagedPrice(MonetaryAmount net, List<TaxTotal> taxes, Advances adv
         Check.that(shares.stream().reduce(Percent.ZERO, Percent::plus).equals(Percent.HUNDRED), "shares " + shares);
         boolean atRelease = advances.retainages() == Advances.Retainages.AT_RELEASE && !retainage.isZero();
         List<Stage> stages = new ArrayList<>();
+        List<StagedBases.Part> parts = new ArrayList<>();
         List<TaxTotal> asked = new ArrayList<>();
         for (int i = 0; i < shares.size(); i++) {
             int index = i;
-            List<Figure> figures = bases().stream().map(base -> share(base, shares, index)).toList();
-            List<MonetaryAmount> bases = figures.stream().map(this::amount).toList();
+            StagedBases.Part part = bases().next(parts, base -> share(base, shares, index));
+            parts.add(part);
+            List<MonetaryAmount> bases = part.bases();
             Figure held = rounded(retainage, sum(bases), Rounding.RETAINAGE);
             boolean isLast = i == shares.size() - 1 && !atRelease;
             List<TaxTotal> taxed = further(asked,
                     atRelease ? less(bases, amount(held)) : bases, isLast);
             asked.addAll(taxed);
-            Figure due = plus(figures.stream().reduce(Figure::plus).orElseThrow(), taxed);
+            Figure due = plus(part.figure(), taxed);
             stages.add(stage(Stage.Kind.PROGRESS, shares.get(i), sum(bases), taxed, amount(held),
                     retainage.isZero() ? due : due.minus(held),
                     Phrase.of("reason.stage-progress", new Fact.Part(shares.get(i)))));
@@ -83,13 +84,13 @@ public record StagedPrice(MonetaryAmount net, List<TaxTotal> taxes, Advances adv
     }
 
     /** What is at each rate, and at last what is at none, if anything is. */
-    private List<MonetaryAmount> bases() {
+    private StagedBases bases() {
         List<MonetaryAmount> bases = new ArrayList<>(taxes.stream().map(TaxTotal::base).toList());
         MonetaryAmount untaxed = net.subtract(sum(bases));
         if (bases.isEmpty() || !untaxed.isZero()) {
             bases.add(untaxed);
         }
-        return bases;
+        return new StagedBases(bases, currency());
     }
 
     /**
@@ -143,10 +144,6 @@ public record StagedPrice(MonetaryAmount net, List<TaxTotal> taxes, Advances adv
 
     private Figure rounded(Percent share, MonetaryAmount base, Rounding rounding) {
         return Figure.percent(share).times(Figure.price(base, "")).rounded(rounding, currency());
-    }
-
-    private MonetaryAmount part(Percent share, MonetaryAmount base, Rounding rounding) {
-        return amount(rounded(share, base, rounding));
     }
 
     private static Figure plus(Figure figure, List<TaxTotal> taxed) {

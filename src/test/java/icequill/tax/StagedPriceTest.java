@@ -97,6 +97,35 @@ class StagedPriceTest {
         assertThat(stages).allSatisfy(StagedPriceTest::explained);
     }
 
+    /** 30 % of 66.70 is 20.01, of each 10.005; then 20.01 of 23.34 and 23.35, and 26.68 are left. */
+    @Test
+    void severalRates_partsAreOfTheWhole() {
+        StagedPrice price = new StagedPrice(usd("66.70"), List.of(tax("a", "33.35", "19"), tax("b", "33.35", "7")),
+                VAT);
+
+        List<Stage> deposit = price.deposit(Percent.of("30"));
+        List<Stage> progress = price.progress(List.of(Percent.of("30"), Percent.of("30"), Percent.of("40")),
+                Percent.ZERO);
+
+        assertThat(of(deposit, Stage::net)).containsExactly("20.01", "46.69");
+        assertThat(deposit.getFirst().taxes()).extracting(total -> Amounts.plain(total.base()))
+                .containsExactly("10.01", "10.00");
+        assertThat(of(progress, Stage::net)).containsExactly("20.01", "20.01", "26.68");
+        assertThat(progress.get(1).taxes()).extracting(total -> Amounts.plain(total.base()))
+                .containsExactly("10.00", "10.01");
+        assertThat(progress).allSatisfy(StagedPriceTest::explained);
+    }
+
+    /** A compressor of 100.00 that is taxed, and 20.00 given for the old one that is not: 30.00 less 6.00. */
+    @Test
+    void deposit_withWhatIsTakenBackUntaxed_eachByItself() {
+        List<Stage> stages = new StagedPrice(usd("80"), List.of(tax("a", "100", "7")),
+                new Advances(Deposits.AT_DEPOSIT, Retainages.WITH_PROGRESS)).deposit(Percent.of("30"));
+
+        assertThat(of(stages, Stage::net)).containsExactly("24.00", "56.00");
+        assertThat(of(stages, Stage::tax)).containsExactly("2.10", "4.90");
+    }
+
     /** Each of two lines of 4,000.00 is below 5,000.00: 7 % of 3,200.00, 3,200.00 and 1,600.00. */
     @Test
     void progress_capOfAComponent_isOfEachLine() {
