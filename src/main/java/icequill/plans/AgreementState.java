@@ -33,7 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -59,10 +59,12 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
      * @param site its place among them, from 0
      */
     static Validated<AgreementState> of(PlanSetting setting, Tier tier, TierPricing pricing,
-            Function<AgreementRequest, Validated<Invoiced>> invoiced, LocalDate day, Beside.Of all, int site) {
+            BiFunction<AgreementRequest, String, Validated<Invoiced>> invoiced, LocalDate day, Beside.Of all,
+            int site) {
         AgreementRequest request = all.requests().get(site);
         PlanSetting first = setting.with(all.on(site, request.scope().term().start()));
-        Validated<AgreementState> hand = pricing.of(first, tier).then(plan -> invoiced.apply(request)
+        Validated<AgreementState> hand = pricing.of(first, tier).then(plan -> invoiced
+                .apply(all.requests().getFirst(), request.scope().site())
                 .map(known -> new AgreementState(first, pricing, request, plan, known, List.of(),
                         PaymentChange.none(plan.payments(yearPrice(request, plan))), day)));
         for (LocalDate change : all.days()) {

@@ -20,7 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -43,10 +43,11 @@ public record WholeAgreement(List<AgreementState> sites) {
      * The priced agreement, or what of it cannot be priced.
      *
      * @param settings of the sites, in the order of the request's
+     * @param invoiced of the whole agreement at one of its sites, by its id
      * @param day as of which it is known which months it goes on for
      */
     public static Validated<WholeAgreement> of(AgreementRequest request, List<Priced> settings,
-            Function<AgreementRequest, Validated<Invoiced>> invoiced, LocalDate day) {
+            BiFunction<AgreementRequest, String, Validated<Invoiced>> invoiced, LocalDate day) {
         Beside.Of all = new Beside.Of(request.sites(), settings.stream().map(Priced::setting)
                 .map(PlanSetting::whole).toList());
         Problems problems = new Problems();

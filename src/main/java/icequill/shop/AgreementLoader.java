@@ -18,14 +18,14 @@ import icequill.request.AgreementRequest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 
 /**
  * Reads agreements with their sites and rates, and prices them.
  *
  * @param invoiced which of its payments the book has invoiced
  */
-public record AgreementLoader(ShopFolder folder, Function<AgreementRequest, Validated<Invoiced>> invoiced) {
+public record AgreementLoader(ShopFolder folder, BiFunction<AgreementRequest, String, Validated<Invoiced>> invoiced) {
 
     /**
      * Reads and prices an agreement; one report holds all that is wrong with it and with the rates.

@@ -132,7 +132,7 @@ class PricedBillsTest {
     @CsvSource({"lantern-coffee, 4", "tamarack-camp, 4"})
     void installments_areValidAndWorkOut(String agreement, int payments) throws Exception {
         ShopFolder shop = DemoShop.read(folder);
-        WholeAgreement whole = new AgreementLoader(shop, request -> Validated.valid(Invoiced.NOTHING))
+        WholeAgreement whole = new AgreementLoader(shop, (request, site) -> Validated.valid(Invoiced.NOTHING))
                 .of(FormName.file(folder.resolve("agreements/" + agreement + ".yaml")), LocalDate.of(2026, 6, 1))
                 .orElseThrow();
         BillTo billTo = whole.billTo(LocalDate.of(2026, 6, 1)).orElseThrow();

@@ -367,6 +367,36 @@ class AgreementTest {
                 .extracting(Form::id).containsExactly("lantern-coffee");
     }
 
+    /**
+     * Two payments of 258.75 were billed while the agreement was over one site. With the second from 1 October, 243 of 365 days, 1,035.00
+     * is 980.00: 55.00 x 243 / 365 = 36.62, half of it less in each payment left; the second site costs 590.00 x 243 / 365 = 392.79.
+     */
+    @Test
+    void severalSites_billedAsOneBefore_keepsWhatTheFirstPaid() throws IOException {
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        Files.writeString(tiers, Files.readString(tiers).replaceFirst("    discount: 5 ",
+                "    siteDiscount: [{from: 2, percent: 10}]\n    discount: 5 "));
+        Path file = folder.resolve(LANTERN);
+        String rest = Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)",
+                "");
+        Files.writeString(file, rest + "site: lantern-main-street\n");
+        DemoShop.imported(folder);
+        IssueOffice office = IssueOffice.of(folder, Clock.fixed(Instant.parse("2026-12-02T12:00:00Z"), ZoneOffset.UTC));
+        for (int payment = 1; payment <= 2; payment++) {
+            office.installment(FormName.file(file), payment,
+                    new IssueOptions(LocalDate.of(2026, 3 + 3 * payment, 1), Optional.empty())).orElseThrow();
+        }
+        Files.writeString(file,
+                rest + "sites:\n  - site: lantern-main-street\n  - site: lantern-depot\n    from: 2026-10-01\n");
+
+        WholeAgreement whole = whole();
+
+        assertThat(payments(whole.first())).containsExactly("258.75", "258.75", "240.44", "240.44");
+        assertThat(payments(whole.sites().getLast())).containsExactly("0.00", "0.00", "196.40", "196.39");
+        assertThat(office.installment(FormName.file(file), 3,
+                new IssueOptions(LocalDate.of(2026, 12, 1), Optional.empty())).problems()).isEmpty();
+    }
+
     /** What is asked of the store goes on under its new id; two stores of one agreement are not made one. */
     @Test
     void severalSites_mergedSite_staysPartOfTheAgreement() throws IOException {

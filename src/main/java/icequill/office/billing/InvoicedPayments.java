@@ -8,11 +8,12 @@ import icequill.shop.ShopBook;
 /** Which payments of an agreement the shop's book has invoiced. */
 public record InvoicedPayments(ShopBook book) {
 
-    /** Asked of the book only where a change makes it matter. */
-    public Validated<Invoiced> of(AgreementRequest agreement) {
+    /** At one of an agreement's sites; asked of the book only where a change makes it matter. */
+    public Validated<Invoiced> of(AgreementRequest agreement, String site) {
         return (agreement.changes().isEmpty() && agreement.part().isEmpty()) || !book.exists()
                 ? Validated.valid(Invoiced.NOTHING)
                 : book.read(open -> Validated
-                        .valid(StandingInvoices.nets(StandingInvoices.payments(open, agreement.number()), agreement)));
+                        .valid(StandingInvoices.nets(StandingInvoices.payments(open, agreement.number()), agreement,
+                                site)));
     }
 }

@@ -73,13 +73,13 @@ public final class StandingInvoices {
         return invoices(book, standing(book, book.papers().ofAgreement(agreement)));
     }
 
-    /** The nets of an agreement's payments whose invoices stood when another paper was issued. */
-    public static Invoiced netsBefore(Reading book, AgreementRequest agreement, Instant moment) {
+    /** The nets at a site of an agreement's payments whose invoices stood when another paper was issued. */
+    public static Invoiced netsBefore(Reading book, AgreementRequest agreement, String site, Instant moment) {
         return nets(invoices(book, book.papers().ofAgreement(agreement.number()).stream()
                 .filter(paper -> paper.series().kind() == PaperKind.INVOICE && paper.issuedAt().isBefore(moment))
                 .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number()).stream()
                         .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))),
-                agreement);
+                agreement, site);
     }
 
     private static Stream<InstallmentInvoice> invoices(Reading book, Stream<IssuedPaper> papers) {
@@ -109,12 +109,15 @@ public final class StandingInvoices {
                 .reduce(MonetaryAmount::add));
     }
 
-    /** Before tax, whatever credit notes gave back of them later. */
-    static Invoiced nets(Stream<InstallmentInvoice> invoices, AgreementRequest agreement) {
+    /** At one of an agreement's sites, before tax, whatever credit notes gave back of them later. */
+    static Invoiced nets(Stream<InstallmentInvoice> invoices, AgreementRequest agreement, String site) {
+        // What was billed while the agreement was over one site names none: it was for the one that is first now.
+        boolean first = agreement.scope().site().equals(site);
         Map<Integer, MonetaryAmount> nets = new HashMap<>();
-        invoices.forEach(invoice -> nets.put(invoice.payment(), agreement.part().isPresent()
-                ? invoice.netAt(agreement.scope().site())
-                : invoice.totals().net()));
+        invoices.forEach(invoice -> nets.put(invoice.payment(),
+                first && (invoice.sites().isEmpty() || agreement.part().isEmpty())
+                        ? invoice.totals().net()
+                        : invoice.netAt(site)));
         return new Invoiced(nets);
     }
 

@@ -167,8 +167,8 @@ public final class ReworkOffice {
 
     private static Validated<Rework> payment(Reading open, ShopFolder shop, Kept kept, InstallmentInvoice invoice) {
         LocalDate day = invoice.date();
-        return new AgreementLoader(shop, agreement -> Validated.valid(StandingInvoices.netsBefore(open,
-                agreement, kept.issued().issuedAt()))).of(new FormName.InBook(invoice.agreement()), day)
+        return new AgreementLoader(shop, (agreement, site) -> Validated.valid(StandingInvoices.netsBefore(open,
+                agreement, site, kept.issued().issuedAt()))).of(new FormName.InBook(invoice.agreement()), day)
                 .then(hand -> hand.billTo(day)
                         .then(billTo -> new InstallmentAssembly(hand, billTo).invoice(invoice.payment(),
                                 kept.options())))
